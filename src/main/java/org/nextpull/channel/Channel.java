@@ -1,0 +1,24 @@
+package org.nextpull.channel;
+
+/**
+ * One column of samples: its role and, since an engine may carry several lambda or exhaust sensors, which of them it is.
+ *
+ * @param role what it means
+ * @param sensor number of the sensor of that role, from 1
+ */
+public record Channel(Role role, int sensor) {
+    public Channel {
+        if (sensor < 1) {
+            throw new IllegalArgumentException("sensors are numbered from 1: " + sensor);
+        }
+    }
+
+    public static Channel of(Role role) {
+        return new Channel(role, 1);
+    }
+
+    /** The channel as JSON writes it: {@code lambda}, and {@code lambda_2} for the second sensor. */
+    public String id() {
+        return sensor == 1 ? role.id() : role.id() + "_" + sensor;
+    }
+}

@@ -1,0 +1,12 @@
+package org.nextpull.channel;
+
+import java.io.IOException;
+
+/** A source of samples that can be read from its start, any number of times: a log file, a capture, the model engine. */
+public interface Recording {
+    /** The name that findings and results give to it, such as the file as the user named it. */
+    String name();
+
+    /** Opens it for reading once. */
+    BlockReader open() throws IOException;
+}

@@ -1,0 +1,27 @@
+package org.nextpull.channel;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/**
+ * One pull of a table of results: numbers that somebody has on paper. At least one of torque and power is present.
+ *
+ * @param line line of the table, from 1
+ * @param order order in the day; empty where the table has no such column
+ * @param used whether the row counts
+ */
+public record ResultRow(
+        long line,
+        OptionalInt order,
+        Optional<Advance> advance,
+        Optional<Lambda> lambda,
+        Optional<Torque> torque,
+        Optional<Power> power,
+        Optional<String> label,
+        Optional<String> fuel,
+        KnockMark knock,
+        boolean used) {}

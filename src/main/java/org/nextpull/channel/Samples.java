@@ -1,0 +1,202 @@
+package org.nextpull.channel;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Immutable samples of several channels over the same rows, in the project's units. A cell may be absent: sensors are logged at
+ * different rates, and broken cells are left out rather than guessed.
+ */
+public final class Samples {
+    private final List<Channel> channels;
+    private final long[] lines;
+    private final double[][] values;
+    private final BitSet[] present;
+    private final List<Optional<String>> labels;
+    private final List<Optional<String>> fuels;
+
+    private Samples(
+            List<Channel> channels,
+            long[] lines,
+            double[][] values,
+            BitSet[] present,
+            List<Optional<String>> labels,
+            List<Optional<String>> fuels) {
+        this.channels = channels;
+        this.lines = lines;
+        this.values = values;
+        this.present = present;
+        this.labels = labels;
+        this.fuels = fuels;
+    }
+
+    public static Builder builder(List<Channel> channels) {
+        return new Builder(channels);
+    }
+
+    public int rows() {
+        return lines.length;
+    }
+
+    /** The numeric channels. */
+    public List<Channel> channels() {
+        return channels;
+    }
+
+    public boolean has(Channel channel) {
+        return channels.contains(channel);
+    }
+
+    /** Line of the source that the row came from, from 1. */
+    public long line(int row) {
+        return lines[row];
+    }
+
+    /** Whether that cell holds a number. */
+    public boolean isPresent(Channel channel, int row) {
+        int index = channels.indexOf(channel);
+        return index >= 0 && present[index].get(row);
+    }
+
+    /**
+     * A cell that is known to be present.
+     *
+     * @throws IllegalStateException when it is not
+     */
+    public double value(Channel channel, int row) {
+        int index = channels.indexOf(channel);
+        if (index < 0 || !present[index].get(row)) {
+            throw new IllegalStateException("no value of " + channel.id() + " in row " + row);
+        }
+        return values[index][row];
+    }
+
+    public OptionalDouble find(Channel channel, int row) {
+        return isPresent(channel, row) ? OptionalDouble.of(value(channel, row)) : OptionalDouble.empty();
+    }
+
+    /** The present values of a channel, in row order; empty when the channel is not logged. */
+    public double[] presentValues(Channel channel) {
+        int index = channels.indexOf(channel);
+        if (index < 0) {
+            return new double[0];
+        }
+        return present[index].stream().mapToDouble(row -> values[index][row]).toArray();
+    }
+
+    /** The rows in which a channel is present, ascending. */
+    public int[] presentRows(Channel channel) {
+        int index = channels.indexOf(channel);
+        return index < 0 ? new int[0] : present[index].stream().toArray();
+    }
+
+    public Optional<String> label(int row) {
+        return labels.get(row);
+    }
+
+    public Optional<String> fuel(int row) {
+        return fuels.get(row);
+    }
+
+    /** The rows from {@code first} (inclusive) to {@code end} (exclusive). */
+    public Samples slice(int first, int end) {
+        Builder builder = builder(channels);
+        for (int row = first; row < end; row++) {
+            builder.appendRow(this, row);
+        }
+        return builder.build();
+    }
+
+    /** Gathers rows; not for use by several threads. */
+    public static final class Builder {
+        private static final int FIRST_CAPACITY = 256;
+
+        private final List<Channel> channels;
+        private final List<Optional<String>> labels = new ArrayList<>();
+        private final List<Optional<String>> fuels = new ArrayList<>();
+        private long[] lines = new long[FIRST_CAPACITY];
+        private final double[][] values;
+        private final BitSet[] present;
+        private int rows;
+
+        private Builder(List<Channel> channels) {
+            this.channels = List.copyOf(channels);
+            this.values = new double[channels.size()][FIRST_CAPACITY];
+            this.present = new BitSet[channels.size()];
+            for (int index = 0; index < present.length; index++) {
+                present[index] = new BitSet();
+            }
+        }
+
+        /** Starts a row without words. */
+        public Builder row(long line) {
+            return row(line, Optional.empty(), Optional.empty());
+        }
+
+        /** Starts a row; {@link #set} then fills its cells. */
+        public Builder row(long line, Optional<String> label, Optional<String> fuel) {
+            if (rows == lines.length) {
+                grow();
+            }
+            lines[rows++] = line;
+            labels.add(label);
+            fuels.add(fuel);
+            return this;
+        }
+
+        /** Sets a cell of the row started last. */
+        public Builder set(Channel channel, double value) {
+            return set(channels.indexOf(channel), value);
+        }
+
+        /** Sets a cell of the row started last, by the channel's place in the list. */
+        public Builder set(int channelIndex, double value) {
+            if (!Double.isFinite(value)) {
+                throw new IllegalArgumentException("a sample must be finite; leave the cell out instead");
+            }
+            values[channelIndex][rows - 1] = value;
+            present[channelIndex].set(rows - 1);
+            return this;
+        }
+
+        /** Adds a row of other samples, taking the channels that both have. */
+        public Builder appendRow(Samples from, int row) {
+            row(from.line(row), from.label(row), from.fuel(row));
+            for (int index = 0; index < channels.size(); index++) {
+                int source = from.channels.indexOf(channels.get(index));
+                if (source >= 0 && from.present[source].get(row)) {
+                    set(index, from.values[source][row]);
+                }
+            }
+            return this;
+        }
+
+        public int rows() {
+            return rows;
+        }
+
+        /** The samples gathered so far; the builder may go on. */
+        public Samples build() {
+            double[][] copies = new double[values.length][];
+            BitSet[] bits = new BitSet[present.length];
+            for (int index = 0; index < values.length; index++) {
+                copies[index] = Arrays.copyOf(values[index], rows);
+                bits[index] = (BitSet) present[index].clone();
+            }
+            return new Samples(
+                    channels, Arrays.copyOf(lines, rows), copies, bits, List.copyOf(labels), List.copyOf(fuels));
+        }
+
+        private void grow() {
+            int capacity = rows * 2;
+            lines = Arrays.copyOf(lines, capacity);
+            for (int index = 0; index < values.length; index++) {
+                values[index] = Arrays.copyOf(values[index], capacity);
+            }
+        }
+    }
+}

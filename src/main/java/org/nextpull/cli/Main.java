@@ -1,0 +1,10 @@
+package org.nextpull.cli;
+
+/** Starts the program. */
+public final class Main {
+    private Main() {}
+
+    public static void main(String[] args) {
+        throw new UnsupportedOperationException("no commands yet");
+    }
+}

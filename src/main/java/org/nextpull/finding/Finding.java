@@ -1,0 +1,56 @@
+package org.nextpull.finding;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * Something wrong or worth saying, without the words for it.
+ *
+ * @param code what it is
+ * @param severity how much it matters
+ * @param details the values that its sentence needs
+ * @param place where it belongs
+ */
+public record Finding(FindingCode code, Severity severity, List<Detail> details, Place place) {
+    public Finding {
+        details = List.copyOf(details);
+    }
+
+    public static Finding note(FindingCode code, Place place, Detail... details) {
+        return new Finding(code, Severity.NOTE, List.of(details), place);
+    }
+
+    public static Finding warning(FindingCode code, Place place, Detail... details) {
+        return new Finding(code, Severity.WARNING, List.of(details), place);
+    }
+
+    public static Finding error(FindingCode code, Place place, Detail... details) {
+        return new Finding(code, Severity.ERROR, List.of(details), place);
+    }
+
+    public Finding at(Place newPlace) {
+        return new Finding(code, severity, details, newPlace);
+    }
+
+    public boolean isError() {
+        return severity == Severity.ERROR;
+    }
+
+    /** The text value of that name. */
+    public Optional<String> text(String name) {
+        return details.stream()
+                .filter(detail -> detail instanceof Detail.Text && detail.name().equals(name))
+                .map(detail -> ((Detail.Text) detail).text())
+                .findFirst();
+    }
+
+    /** The number of that name. */
+    public OptionalDouble number(String name) {
+        return details.stream()
+                .filter(detail ->
+                        detail instanceof Detail.Number && detail.name().equals(name))
+                .mapToDouble(detail -> ((Detail.Number) detail).number())
+                .findFirst();
+    }
+}

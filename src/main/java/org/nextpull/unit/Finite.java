@@ -1,0 +1,12 @@
+package org.nextpull.unit;
+
+/** The one rule that all scalar records share: no NaN and no infinity. */
+final class Finite {
+    private Finite() {}
+
+    static void require(String name, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException(name + " is not a finite number: " + value);
+        }
+    }
+}

@@ -1,0 +1,193 @@
+package org.nextpull.unit;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+
+/**
+ * A unit as loggers write it, with its exact conversion to the project's unit of the quantity: {@code si = value * factor + offset}.
+ *
+ * <p>Factors follow from the international definitions of the pound (0.45359237 kg), the inch (25.4 mm) and standard gravity
+ * (9.80665 m/s2).
+ */
+public enum Unit {
+    SECOND(Quantity.TIME, "s", 1, "sec", "secs", "second", "seconds"),
+    MILLISECOND(Quantity.TIME, "ms", 1e-3, "msec", "millis", "milliseconds"),
+    MICROSECOND(Quantity.TIME, "us", 1e-6, "µs", "μs", "usec", "microseconds"),
+    MINUTE(Quantity.TIME, "min", 60, "minute", "minutes"),
+    RPM(Quantity.SPEED, "rpm", 1, "1/min", "min-1", "r/min", "rev/min", "u/min", "tr/min", "min^-1"),
+    KRPM(Quantity.SPEED, "krpm", 1000, "rpm*1000", "rpmx1000", "x1000rpm", "1000rpm", "1000/min"),
+    RADIAN_PER_SECOND(Quantity.SPEED, "rad/s", 30 / Math.PI, "rads"),
+    HERTZ(Quantity.SPEED, "Hz", 60, "1/s", "rev/s", "rps"),
+    NEWTON_METRE(Quantity.TORQUE, "N.m", 1, "nm", "n*m", "n-m", "n·m", "n m"),
+    POUND_FOOT(
+            Quantity.TORQUE,
+            "lbf.ft",
+            1.3558179483314004,
+            "lbft",
+            "lb-ft",
+            "lb.ft",
+            "lb*ft",
+            "lb ft",
+            "ftlb",
+            "ft-lb",
+            "ft-lbs",
+            "ft.lb",
+            "ft lb",
+            "ftlbs",
+            "ft.lbf",
+            "ftlbf",
+            "lbfft",
+            "ft-lbf",
+            "lbf-ft",
+            "lbs-ft",
+            "lbsft",
+            "lb·ft",
+            "lbf·ft",
+            "lb_ft",
+            "ft_lb"),
+    KILOGRAM_METRE(Quantity.TORQUE, "kgf.m", 9.80665, "kgm", "kg.m", "kg-m", "kgf-m", "kgfm", "m.kg", "mkg", "kg*m"),
+    KILOWATT(Quantity.POWER, "kW", 1000, "kilowatt"),
+    WATT(Quantity.POWER, "W", 1, "watt"),
+    HORSEPOWER(Quantity.POWER, "hp", 745.69987158227022, "bhp", "whp", "hp(mech)", "chp", "rwhp"),
+    METRIC_HORSEPOWER(Quantity.POWER, "PS", 735.49875, "cv", "ch", "hp(metric)", "pk", "hk"),
+    PASCAL(Quantity.PRESSURE, "Pa", 1),
+    HECTOPASCAL(Quantity.PRESSURE, "hPa", 100, "mbar", "millibar", "mb"),
+    KILOPASCAL(Quantity.PRESSURE, "kPa", 1000, "kpaa", "kpa(abs)", "kpa abs"),
+    BAR(Quantity.PRESSURE, "bar", 1e5, "bara", "bar(a)"),
+    PSI(Quantity.PRESSURE, "psi", 6894.757293168361, "psia", "lbf/in2", "lb/in2"),
+    INCH_OF_MERCURY(Quantity.PRESSURE, "inHg", 3386.388640341, "in.hg", "\"hg", "in-hg", "in hg"),
+    MILLIMETRE_OF_MERCURY(Quantity.PRESSURE, "mmHg", 133.322387415, "mm hg"),
+    TORR(Quantity.PRESSURE, "Torr", 101325.0 / 760),
+    ATMOSPHERE(Quantity.PRESSURE, "atm", 101325),
+    CELSIUS(Quantity.TEMPERATURE, "degC", 1, 273.15, "c", "°c", "deg c", "celsius", "grad c", "ºc", "deg_c"),
+    FAHRENHEIT(Quantity.TEMPERATURE, "degF", 1 / 1.8, 459.67 / 1.8, "f", "°f", "deg f", "fahrenheit", "ºf", "deg_f"),
+    KELVIN(Quantity.TEMPERATURE, "K", 1, "kelvin", "°k"),
+    DEGREE(
+            Quantity.ANGLE,
+            "deg",
+            1,
+            "°",
+            "degrees",
+            "degree",
+            "deg ca",
+            "°ca",
+            "degca",
+            "deg btdc",
+            "°btdc",
+            "btdc",
+            "°kw",
+            "grad"),
+    LAMBDA(Quantity.LAMBDA, "lambda", 1, "λ", "lam", "la"),
+    AFR(Quantity.AIR_FUEL_RATIO, "AFR", 1, "kg/kg", "a/f", "lb/lb", ":1"),
+    FRACTION(Quantity.FRACTION, "1", 1, "-", "ratio", "frac"),
+    PERCENT(Quantity.FRACTION, "%", 0.01, "percent", "pct", "prozent", "%rh", "% rh"),
+    COUNT(Quantity.COUNT, "count", 1, "events", "n", "#", "counts"),
+    VOLT(Quantity.VOLTAGE, "V", 1, "volt", "volts"),
+    MILLIVOLT(Quantity.VOLTAGE, "mV", 1e-3),
+    METRE(Quantity.LENGTH, "m", 1, "metre", "meter"),
+    MILLIMETRE(Quantity.LENGTH, "mm", 1e-3),
+    INCH(Quantity.LENGTH, "in", 0.0254, "inch"),
+    FOOT(Quantity.LENGTH, "ft", 0.3048, "feet", "foot"),
+    METRE_PER_SECOND(Quantity.VELOCITY, "m/s", 1, "mps"),
+    KILOMETRE_PER_HOUR(Quantity.VELOCITY, "km/h", 1 / 3.6, "kph", "kmh", "kmph"),
+    MILE_PER_HOUR(Quantity.VELOCITY, "mph", 0.44704, "mi/h"),
+    KILOGRAM(Quantity.MASS, "kg", 1),
+    POUND(Quantity.MASS, "lb", 0.45359237, "lbs"),
+    KILOGRAM_PER_SECOND(Quantity.MASS_FLOW, "kg/s", 1),
+    KILOGRAM_PER_HOUR(Quantity.MASS_FLOW, "kg/h", 1 / 3600.0, "kg/hr"),
+    GRAM_PER_SECOND(Quantity.MASS_FLOW, "g/s", 1e-3),
+    POUND_PER_HOUR(Quantity.MASS_FLOW, "lb/h", 0.45359237 / 3600, "lb/hr", "lbs/hr", "lbs/h", "pph"),
+    CUBIC_METRE(Quantity.VOLUME, "m3", 1),
+    LITRE(Quantity.VOLUME, "L", 1e-3, "litre", "liter", "ltr"),
+    CUBIC_CENTIMETRE(Quantity.VOLUME, "cm3", 1e-6, "cc"),
+    US_GALLON(Quantity.VOLUME, "gal", 3.785411784e-3, "usgal", "us gal"),
+    KILOGRAM_PER_CUBIC_METRE(Quantity.DENSITY, "kg/m3", 1, "g/l"),
+    KILOGRAM_PER_LITRE(Quantity.DENSITY, "kg/L", 1000, "g/cm3", "g/ml"),
+    POUND_PER_GALLON(Quantity.DENSITY, "lb/gal", 119.826427316897),
+    JOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "J/kg", 1),
+    MEGAJOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "MJ/kg", 1e6),
+    BTU_PER_POUND(Quantity.SPECIFIC_ENERGY, "Btu/lb", 2326),
+    KILOGRAM_SQUARE_METRE(Quantity.INERTIA, "kg.m2", 1, "kgm2", "kg*m2", "kg m2", "kg.m^2"),
+    POUND_SQUARE_FOOT(Quantity.INERTIA, "lb.ft2", 0.45359237 * 0.3048 * 0.3048, "lbft2", "lb-ft2");
+
+    private final Quantity quantity;
+    private final String symbol;
+    private final double factor;
+    private final double offset;
+    private final List<String> spellings;
+
+    Unit(Quantity quantity, String symbol, double factor, String... spellings) {
+        this(quantity, symbol, factor, 0, spellings);
+    }
+
+    Unit(Quantity quantity, String symbol, double factor, double offset, String... spellings) {
+        this.quantity = quantity;
+        this.symbol = symbol;
+        this.factor = factor;
+        this.offset = offset;
+        this.spellings = List.of(spellings);
+    }
+
+    public Quantity quantity() {
+        return quantity;
+    }
+
+    /** The symbol that the project writes. */
+    public String symbol() {
+        return symbol;
+    }
+
+    /** Turns a value in this unit into the project's unit of its quantity. */
+    public double toSi(double value) {
+        return value * factor + offset;
+    }
+
+    /** Turns a value in the project's unit into this unit. */
+    public double fromSi(double si) {
+        return (si - offset) / factor;
+    }
+
+    /** Turns a difference, to which an offset does not apply, into the project's unit. */
+    public double differenceToSi(double difference) {
+        return difference * factor;
+    }
+
+    /** Turns a difference in the project's unit into this unit. */
+    public double differenceFromSi(double si) {
+        return si / factor;
+    }
+
+    /**
+     * Finds the unit that a logger means by a symbol, whatever the case and the brackets around it. Where two units share letters
+     * ({@code MPa} and {@code mPa}) only the usual one of the trade is known.
+     *
+     * @param text a symbol such as {@code lb-ft}, {@code [kPa]} or {@code °C}
+     * @return the unit, or empty when the symbol is not known
+     */
+    public static Optional<Unit> parse(String text) {
+        String wanted = bare(text);
+        return Arrays.stream(values()).filter(unit -> unit.isSpelt(wanted)).findFirst();
+    }
+
+    /** Like {@link #parse}, but only among units of one quantity: {@code C} is a temperature, never a count. */
+    public static Optional<Unit> parse(String text, Quantity quantity) {
+        String wanted = bare(text);
+        return Arrays.stream(values())
+                .filter(unit -> unit.quantity == quantity && unit.isSpelt(wanted))
+                .findFirst();
+    }
+
+    private boolean isSpelt(String wanted) {
+        return symbol.toLowerCase(Locale.ROOT).equals(wanted) || spellings.contains(wanted);
+    }
+
+    private static String bare(String text) {
+        String trimmed = text.strip();
+        if (trimmed.length() >= 2 && "([{<".indexOf(trimmed.charAt(0)) >= 0) {
+            trimmed = trimmed.substring(1, trimmed.length() - 1);
+        }
+        return trimmed.strip().toLowerCase(Locale.ROOT);
+    }
+}
