@@ -5,6 +5,6 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        throw new UnsupportedOperationException("no commands yet");
+        System.exit(2);
     }
 }

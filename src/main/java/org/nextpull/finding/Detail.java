@@ -9,13 +9,13 @@ public sealed interface Detail {
     record Text(String name, String text) implements Detail {}
 
     /** A finite number in the project's (SI) unit of its quantity. */
-    record Number(String name, double number) implements Detail {}
+    record Amount(String name, double number) implements Detail {}
 
     static Detail of(String name, String text) {
         return new Text(name, text);
     }
 
     static Detail of(String name, double number) {
-        return new Number(name, number);
+        return new Amount(name, number);
     }
 }

@@ -49,8 +49,8 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
     public OptionalDouble number(String name) {
         return details.stream()
                 .filter(detail ->
-                        detail instanceof Detail.Number && detail.name().equals(name))
-                .mapToDouble(detail -> ((Detail.Number) detail).number())
+                        detail instanceof Detail.Amount && detail.name().equals(name))
+                .mapToDouble(detail -> ((Detail.Amount) detail).number())
                 .findFirst();
     }
 }

@@ -1,7 +1,6 @@
 package org.nextpull.unit;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -24,7 +23,7 @@ public enum Unit {
     POUND_FOOT(
             Quantity.TORQUE,
             "lbf.ft",
-            1.3558179483314004,
+            1.3558179483314003,
             "lbft",
             "lb-ft",
             "lb.ft",
@@ -50,7 +49,7 @@ public enum Unit {
     KILOGRAM_METRE(Quantity.TORQUE, "kgf.m", 9.80665, "kgm", "kg.m", "kg-m", "kgf-m", "kgfm", "m.kg", "mkg", "kg*m"),
     KILOWATT(Quantity.POWER, "kW", 1000, "kilowatt"),
     WATT(Quantity.POWER, "W", 1, "watt"),
-    HORSEPOWER(Quantity.POWER, "hp", 745.69987158227022, "bhp", "whp", "hp(mech)", "chp", "rwhp"),
+    HORSEPOWER(Quantity.POWER, "hp", 745.6998715822702, "bhp", "whp", "hp(mech)", "chp", "rwhp"),
     METRIC_HORSEPOWER(Quantity.POWER, "PS", 735.49875, "cv", "ch", "hp(metric)", "pk", "hk"),
     PASCAL(Quantity.PRESSURE, "Pa", 1),
     HECTOPASCAL(Quantity.PRESSURE, "hPa", 100, "mbar", "millibar", "mb"),
@@ -116,7 +115,8 @@ public enum Unit {
     private final String symbol;
     private final double factor;
     private final double offset;
-    private final List<String> spellings;
+    /** Each spelling between two bars; an enum may not hold a list. */
+    private final String spellings;
 
     Unit(Quantity quantity, String symbol, double factor, String... spellings) {
         this(quantity, symbol, factor, 0, spellings);
@@ -127,7 +127,7 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
-        this.spellings = List.of(spellings);
+        this.spellings = "|" + String.join("|", spellings) + "|";
     }
 
     public Quantity quantity() {
@@ -180,7 +180,7 @@ public enum Unit {
     }
 
     private boolean isSpelt(String wanted) {
-        return symbol.toLowerCase(Locale.ROOT).equals(wanted) || spellings.contains(wanted);
+        return symbol.toLowerCase(Locale.ROOT).equals(wanted) || spellings.contains("|" + wanted + "|");
     }
 
     private static String bare(String text) {
