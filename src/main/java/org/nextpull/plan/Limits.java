@@ -1,0 +1,50 @@
+package org.nextpull.plan;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.nextpull.unit.Pressure;
+
+/**
+ * The limits that end a pull or a sweep, table {@code [limits]}. A limit that is absent is not watched.
+ *
+ * @param knockEvents events within the band that make a pull a knocking one; empty means that one is enough
+ * @param knockMarginDeg how far the knock limit stays below an advance at which knock was heard, in deg
+ * @param mostRpm highest engine speed in rpm
+ * @param lean how lean at full load; empty when not limited
+ * @param most highest temperatures
+ * @param oilPressureLeast lowest oil pressure, as logged
+ * @param fuelPressureLeast lowest fuel pressure, as logged
+ * @param boostMost highest manifold pressure above the barometer
+ * @param injectorDutyMost highest injector duty as a fraction
+ */
+public record Limits(
+        OptionalInt knockEvents,
+        double knockMarginDeg,
+        OptionalDouble mostRpm,
+        Optional<LeanLimit> lean,
+        Temperatures most,
+        Optional<Pressure> oilPressureLeast,
+        Optional<Pressure> fuelPressureLeast,
+        Optional<Pressure> boostMost,
+        OptionalDouble injectorDutyMost) {
+    public static final double KNOCK_MARGIN_DEG = 2;
+
+    public static Limits defaults() {
+        return new Limits(
+                OptionalInt.empty(),
+                KNOCK_MARGIN_DEG,
+                OptionalDouble.empty(),
+                Optional.empty(),
+                Temperatures.none(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
+    }
+
+    /** Events within the band that make a pull a knocking one: the plan's number, otherwise one. */
+    public int knockEventsThatCount() {
+        return knockEvents.orElse(1);
+    }
+}

@@ -1,0 +1,22 @@
+package org.nextpull.plan;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What must hold before a pull starts, table {@code [start]}.
+ *
+ * @param coolant window of the coolant
+ * @param oil window of the oil
+ * @param inlet window of the inlet air
+ * @param coolDownS least time between pulls in s
+ */
+public record StartWindow(
+        Optional<TemperatureWindow> coolant,
+        Optional<TemperatureWindow> oil,
+        Optional<TemperatureWindow> inlet,
+        OptionalDouble coolDownS) {
+    public static StartWindow defaults() {
+        return new StartWindow(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    }
+}

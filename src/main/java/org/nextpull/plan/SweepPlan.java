@@ -1,0 +1,62 @@
+package org.nextpull.plan;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The operator's plan for a sweep or a comparison. Every quantity is in the project's unit.
+ *
+ * @param engine the engine
+ * @param fuel the fuel
+ * @param dyno the dyno
+ * @param air correction and weather
+ * @param band the speed range of the answer; logs need it, tables of results do not
+ * @param pull how pulls look in the log
+ * @param timing the spark sweep; empty when spark is left alone
+ * @param mixture the mixture sweep; empty when the mixture is left alone
+ * @param limits stop limits
+ * @param start what must hold before a pull
+ * @param goal what is looked for
+ * @param log how to read logs
+ * @param wires serial sources
+ */
+public record SweepPlan(
+        EngineFacts engine,
+        FuelChoice fuel,
+        DynoFacts dyno,
+        AirFacts air,
+        Optional<Band> band,
+        PullFacts pull,
+        Optional<TimingPlan> timing,
+        Optional<MixturePlan> mixture,
+        Limits limits,
+        StartWindow start,
+        Goal goal,
+        LogFacts log,
+        List<WireFacts> wires) {
+    public SweepPlan {
+        wires = List.copyOf(wires);
+    }
+
+    /** The plan that an empty file stands for. */
+    public static SweepPlan defaults() {
+        return new SweepPlan(
+                EngineFacts.defaults(),
+                FuelChoice.defaults(),
+                DynoFacts.defaults(),
+                AirFacts.defaults(),
+                Optional.empty(),
+                PullFacts.defaults(),
+                Optional.empty(),
+                Optional.empty(),
+                Limits.defaults(),
+                StartWindow.defaults(),
+                Goal.defaults(),
+                LogFacts.defaults(),
+                List.of());
+    }
+
+    public SweepPlan withLimits(Limits newLimits) {
+        return new SweepPlan(engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, goal, log, wires);
+    }
+}

@@ -1,0 +1,37 @@
+package org.nextpull.plan;
+
+import org.nextpull.unit.Advance;
+
+/**
+ * The spark-timing sweep, table {@code [timing]}. With {@link Sets#OFFSET} all three advances are degrees added to the present map.
+ *
+ * @param sets what the operator sets
+ * @param start where the sweep starts
+ * @param least the most retarded setting allowed
+ * @param most the most advanced setting allowed
+ * @param step in deg
+ */
+public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, Step step) {
+    public static final double LARGEST_STEP_NATURAL_DEG = 2;
+    public static final double LARGEST_STEP_BOOSTED_DEG = 1;
+    public static final double RESOLUTION_DEG = 0.5;
+
+    /** What the operator sets. */
+    public enum Sets {
+        /** One advance. */
+        FLAT,
+        /** Degrees added everywhere to the present map. */
+        OFFSET
+    }
+
+    public TimingPlan {
+        if (least.compareTo(start) > 0 || start.compareTo(most) > 0) {
+            throw new IllegalArgumentException("start outside its limits: " + least + ", " + start + ", " + most);
+        }
+    }
+
+    /** The largest step where the plan names none. */
+    public static double defaultLargestStepDeg(EngineFacts engine) {
+        return engine.isBoosted() ? LARGEST_STEP_BOOSTED_DEG : LARGEST_STEP_NATURAL_DEG;
+    }
+}
