@@ -1,0 +1,26 @@
+package org.nextpull.air;
+
+import java.util.List;
+import org.nextpull.finding.Finding;
+
+/**
+ * The correction of one pull.
+ *
+ * @param standard the rule
+ * @param factor corrected over measured torque, positive
+ * @param air the air that it was computed for
+ * @param findings what lies outside the standard's range; empty when the factor may be used without a word
+ */
+public record Correction(CorrectionStandard standard, double factor, AirState air, List<Finding> findings) {
+    public Correction {
+        findings = List.copyOf(findings);
+        if (!(factor > 0) || !Double.isFinite(factor)) {
+            throw new IllegalArgumentException("a correction factor is positive and finite: " + factor);
+        }
+    }
+
+    /** Whether air and factor lie inside the range of the standard. */
+    public boolean isWithinLimits() {
+        return findings.isEmpty();
+    }
+}

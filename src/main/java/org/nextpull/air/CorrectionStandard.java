@@ -1,0 +1,100 @@
+package org.nextpull.air;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.NearestNames;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.unit.Span;
+
+/**
+ * A rule that brings torque and power of a spark-ignition engine to a reference atmosphere: corrected = measured x factor. All absolute
+ * temperatures are taken as the standards print them, degC + 273.
+ */
+public sealed interface CorrectionStandard
+        permits NoCorrection, SaeJ1349Of2004, SaeJ1349Of1990, Iso1585, Din70020, SaeJ607 {
+    /** Name in plan files, JSON and on the command line. */
+    String id();
+
+    /** Name for people, with the documents that share the formula. */
+    String title();
+
+    /** The factor for an air state; also outside the limits, so ask {@link #correction} for the findings. */
+    double factor(AirState air);
+
+    /** The air at which the factor is 1. */
+    AirState reference();
+
+    /** The standard's own range; empty for no correction. */
+    Optional<Limits> limits();
+
+    /** Whether the standard has been withdrawn and serves only comparison with old figures. */
+    boolean withdrawn();
+
+    /** Every standard, in the order in which tables show them. */
+    static List<CorrectionStandard> all() {
+        return List.of(
+                new NoCorrection(),
+                new SaeJ1349Of2004(),
+                new SaeJ1349Of1990(),
+                new Iso1585(),
+                new Din70020(),
+                new SaeJ607());
+    }
+
+    /** The standard of that id, or a finding with the nearest ids. */
+    static Outcome<CorrectionStandard> find(String id, Place place) {
+        List<String> ids = all().stream().map(CorrectionStandard::id).toList();
+        List<String> nearest = NearestNames.of(id, ids);
+        return all().stream()
+                .filter(standard -> standard.id().equals(id))
+                .findFirst()
+                .map(Outcome::of)
+                .orElseGet(() -> Outcome.failed(Finding.error(
+                        FindingCode.AIR_STANDARD_UNKNOWN,
+                        place,
+                        Detail.of("name", id),
+                        Detail.of("nearest", String.join(", ", nearest.isEmpty() ? ids : nearest)))));
+    }
+
+    /** Factor and findings together. */
+    default Correction correction(AirState air, Place place) {
+        return new Correction(this, factor(air), air, check(air, place));
+    }
+
+    /** What lies outside the standard's range; empty when the factor may be used as it is. */
+    default List<Finding> check(AirState air, Place place) {
+        List<Finding> findings = new ArrayList<>();
+        limits().ifPresent(limits -> {
+            double kelvins = air.temperature().kelvins();
+            double pascals = air.dryPressure().pascals();
+            limits.kelvins()
+                    .flatMap(span -> outside("temperature", kelvins, span))
+                    .ifPresent(findings::add);
+            limits.dryPascals()
+                    .flatMap(span -> outside("dry_pressure", pascals, span))
+                    .ifPresent(findings::add);
+            outside("factor", factor(air), limits.factor()).ifPresent(findings::add);
+        });
+        return findings.stream().map(finding -> finding.at(place)).toList();
+    }
+
+    private Optional<Finding> outside(String quantity, double value, Span span) {
+        double slack = 1e-9 * span.high();
+        if (value >= span.low() - slack && value <= span.high() + slack) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.warning(
+                FindingCode.AIR_OUTSIDE_STANDARD,
+                Place.nowhere(),
+                Detail.of("standard", id()),
+                Detail.of("quantity", quantity),
+                Detail.of("value", value),
+                Detail.of("low", span.low()),
+                Detail.of("high", span.high())));
+    }
+}
