@@ -35,7 +35,72 @@ public enum FindingCode {
     /** The dew point of {dew_point} is below -100 degC, where no formula for vapour holds; give the humidity as 0 % instead. */
     AIR_DEW_POINT_TOO_LOW,
     // pulls
-    PULL_CUT_SHORT;
+    /** Pull {pull} of {file} is not used: it ends at {rpm} rpm, before the band's end at {want} rpm. Run it again. */
+    PULL_CUT_SHORT,
+    /** Pull {pull} of {file} is not used: the throttle was let go at {rpm} rpm, before the band's end at {want} rpm. Run it again. */
+    PULL_THROTTLE_LIFTED,
+    /** Pull {pull} of {file} is not used: it runs from {from} to {to} rpm and the band from {want_from} to {want_to} rpm. Start below the band and end above it, or set the band to what is run. */
+    PULL_OUTSIDE_BAND,
+    /** Pull {pull} of {file} is not used: {seconds} s over {rpm} rpm is too short for a pull. */
+    PULL_TOO_SHORT,
+    /** Pull {pull} of {file} is not used: the speed was held for {seconds} s and [pull] hold_s asks for {want} s. */
+    PULL_HOLD_TOO_SHORT,
+    /** Pull {pull} of {file} is not used: it has {rows} rows with a speed and needs {want}. Log faster. */
+    PULL_TOO_FEW_SAMPLES,
+    /** Pull {pull} of {file} is not used: the speed goes back by {rpm} rpm on its way, near {at} rpm. Run it again. */
+    PULL_SPEED_NOT_MONOTONE,
+    /** Pull {pull} of {file} is not used: the speed leaps by {rpm} rpm between two rows, near {at} rpm: a gear change, a slip or a broken sensor. */
+    PULL_SPEED_JUMP,
+    /** Pull {pull} of {file} is not used: engine and roller turn {percent} % apart from their usual ratio near {at} rpm: a tyre or the clutch slips. Strap the car down or warm the tyres. */
+    PULL_WHEEL_SLIP,
+    /** Pull {pull} of {file} is not used: the log has a hole of {seconds} s in it, at {rpm} rpm. */
+    PULL_DATA_GAP,
+    /** Pull {pull} of {file} is not used: {percent} % of its rows are missing. */
+    PULL_ROWS_DROPPED,
+    /** Pull {pull} of {file} is not used: its torque is {percent} % of what the log reaches elsewhere, so it was not at full load. Log the throttle to be sure. */
+    PULL_LOAD_TOO_LOW,
+    /** Pull {pull} of {file} is thrown away as a warming pull ([pull] throw_away_first = {count}). */
+    PULL_THROWN_AWAY,
+    /** In pull {pull} of {file} {percent} % of the rows are missing; it is used. */
+    PULL_ROWS_MISSING,
+    /** In pull {pull} of {file} {count} rows have a speed that no engine could reach between its neighbours; they are left out. */
+    PULL_SPEED_SPIKES,
+    /** The lambda of pull {pull} of {file} was moved {seconds} s towards the start, with an error of {error} s, read off its answer to the throttle; [log] lambda_delay_s gives it a fixed value. */
+    LAMBDA_DELAY_ESTIMATED,
+    /** The lambda of pull {pull} of {file} was not moved for the sensor's delay, for the log does not show it; give [log] lambda_delay_s. */
+    LAMBDA_DELAY_NOT_APPLIED,
+    /** {file} has no engine speed: it is the roller's times [dyno] engine_rev_per_roller_rev. */
+    SPEED_FROM_ROLLER,
+    /** {file} has no engine speed and the plan no [dyno] engine_rev_per_roller_rev: every speed of its pulls is the roller's. */
+    SPEED_IS_ROLLER,
+    /** {file} has no time, so no pull can be found in it; give [log] sample_hz if its rows are evenly spaced. */
+    LOG_WITHOUT_TIME,
+    /** {file} has no speed of engine, roller or road, so no pull can be found in it; name the column in [log] columns. */
+    LOG_WITHOUT_SPEED,
+    /** {file} has no throttle: full load is told by {by}. */
+    LOAD_WITHOUT_THROTTLE,
+    /** The throttle of {file} never reaches {want} %: its highest value is {percent} %. Set [pull] full_load_percent just below what full throttle reads. */
+    THROTTLE_NEVER_FULL,
+    /** In {file} {count} rows have a time that does not fit between their neighbours; they are left out. */
+    ROWS_OUT_OF_TIME,
+
+    // curves
+    /** Pull {pull} of {file} has no torque, no power and no roller inertia that could give one: no curve. Name the column in [log] columns or give [dyno] roller_inertia_kg_m2. */
+    CURVE_WITHOUT_TORQUE,
+    /** Pull {pull} of {file} has too few rows with both speed and torque ({rows}) for a curve. */
+    CURVE_TOO_THIN,
+    /** Torque and power of pull {pull} of {file} disagree: power is {percent} % of torque times speed. Torque is used; check the units and columns. */
+    CURVE_TORQUE_AND_POWER_DISAGREE,
+    /** The torque of pull {pull} of {file} is its power divided by the speed: no torque is logged. */
+    CURVE_TORQUE_FROM_POWER,
+    /** The torque of pull {pull} of {file} is that of the roller's inertia alone and stated at the roller; losses of tyres and gears are in it, and no crank torque is worked out. */
+    CURVE_TORQUE_AT_ROLLER,
+    /** {newton_metres} N.m on average were added to the torque of pull {pull} of {file} for the inertia that the log leaves out. */
+    CURVE_INERTIA_ADDED,
+    /** The inertia of the plan could not be added to pull {pull} of {file}: {missing} is not known. */
+    CURVE_INERTIA_LEFT_OUT,
+    /** The rows of pull {pull} of {file} are {rpm} rpm apart, so its curve has a point every {step} rpm. */
+    CURVE_COARSE;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

@@ -1,0 +1,74 @@
+package org.nextpull.pull;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Finding;
+import org.nextpull.unit.SpeedBand;
+
+/**
+ * A stretch at full load that is a pull, or would be one but for its refusal.
+ *
+ * @param number number within its source, from 1; refused candidates are counted too
+ * @param source name of the recording
+ * @param lines first and last line of the source that it uses
+ * @param kind what it is
+ * @param fromRpm speed at its start
+ * @param toRpm speed at its end; below the start when the speed falls
+ * @param samples the trimmed rows, lambda lined up; of a stepped pull only the settled parts of its plateaus
+ * @param plateaus the plateaus as rows of the samples, in order of time; one for a hold, none for a sweep
+ * @param speed where its speed is read from
+ * @param lambda how lambda was lined up
+ * @param refusal why it cannot be used; empty for a good pull
+ * @param findings what else is worth saying about it
+ */
+public record Candidate(
+        int number,
+        String source,
+        Lines lines,
+        PullKind kind,
+        double fromRpm,
+        double toRpm,
+        Samples samples,
+        List<RowRange> plateaus,
+        SpeedSource speed,
+        LambdaAlignment lambda,
+        Optional<Refusal> refusal,
+        List<Finding> findings) {
+    /**
+     * Lines and time of the source that a candidate uses.
+     *
+     * @param first first line, from 1
+     * @param last last line
+     * @param durationS time from the first to the last, s
+     */
+    public record Lines(long first, long last, double durationS) {}
+
+    public Candidate {
+        plateaus = List.copyOf(plateaus);
+        findings = List.copyOf(findings);
+    }
+
+    public boolean isUsable() {
+        return refusal.isEmpty();
+    }
+
+    public long firstLine() {
+        return lines.first();
+    }
+
+    public long lastLine() {
+        return lines.last();
+    }
+
+    public double durationS() {
+        return lines.durationS();
+    }
+
+    /** The speeds between its ends; empty when they are the same, as in a hold. */
+    public Optional<SpeedBand> span() {
+        double low = Math.min(fromRpm, toRpm);
+        double high = Math.max(fromRpm, toRpm);
+        return low < high ? Optional.of(new SpeedBand(Math.max(0, low), high)) : Optional.empty();
+    }
+}
