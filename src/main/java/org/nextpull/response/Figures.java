@@ -1,0 +1,33 @@
+package org.nextpull.response;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/**
+ * The corrected figures of one pull. A table of results gives no peaks and no rows.
+ *
+ * @param meanTorque plain mean over the even speed grid of the band
+ * @param meanPower likewise for power
+ * @param withinPullPercent standard error of the band average from the noise inside the pull, in percent of it; the scatter from
+ *     pull to pull is larger and is what intervals use
+ * @param peakTorque highest torque in the band
+ * @param peakPower highest power in the band
+ * @param rows torque at each row's speed that the pull covered, ascending
+ */
+public record Figures(
+        Optional<Torque> meanTorque,
+        Optional<Power> meanPower,
+        OptionalDouble withinPullPercent,
+        Optional<TorqueAtSpeed> peakTorque,
+        Optional<PowerAtSpeed> peakPower,
+        List<TorqueAtSpeed> rows) {
+    public Figures {
+        rows = List.copyOf(rows);
+        if (meanTorque.isEmpty() && meanPower.isEmpty()) {
+            throw new IllegalArgumentException("a pull with figures has a torque or a power");
+        }
+    }
+}

@@ -1,0 +1,69 @@
+package org.nextpull.response;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.air.Correction;
+import org.nextpull.finding.Finding;
+import org.nextpull.unit.Lambda;
+
+/**
+ * One pull: what was set, what came out, and what was met on the way. A pull without {@link #figures} gives no response but keeps its
+ * knock and its limits met.
+ *
+ * @param number number over the whole day, from 1
+ * @param origin where it came from
+ * @param order place in the day that drift is counted in, from 0
+ * @param setting what it was run with
+ * @param standing whether it counts
+ * @param correction the correction that its figures carry
+ * @param figures corrected figures; present whenever the pull spanned the band, even when it was struck
+ * @param knock what is known of knock
+ * @param leanestLambda leanest band average of any lambda sensor
+ * @param conditions conditions of the pull
+ * @param limitsMet limits met, worst of each
+ * @param findings what is wrong or worth saying
+ */
+public record MeasuredPull(
+        int number,
+        Origin origin,
+        double order,
+        Setting setting,
+        Standing standing,
+        Optional<Correction> correction,
+        Optional<Figures> figures,
+        KnockHeard knock,
+        Optional<Lambda> leanestLambda,
+        Conditions conditions,
+        List<LimitMet> limitsMet,
+        List<Finding> findings) {
+    public MeasuredPull {
+        limitsMet = List.copyOf(limitsMet);
+        findings = List.copyOf(findings);
+    }
+
+    /** Whether the pull gives a response. */
+    public boolean isUsed() {
+        return standing.isUsed() && figures.isPresent();
+    }
+
+    /** Clean: no knock heard and no limit met. A pull in which knock was not measured may be clean. */
+    public boolean isClean() {
+        return !knock.isHeard() && limitsMet.isEmpty();
+    }
+
+    public MeasuredPull withStanding(Standing newStanding) {
+        return new MeasuredPull(
+                number,
+                origin,
+                order,
+                setting,
+                newStanding,
+                correction,
+                figures,
+                knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                findings);
+    }
+}

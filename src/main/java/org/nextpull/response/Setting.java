@@ -1,0 +1,31 @@
+package org.nextpull.response;
+
+import java.util.Optional;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/**
+ * What a pull was run with: the measured value where the log has one, else what was asked.
+ *
+ * @param advance flat spark advance, averaged over the band
+ * @param offset degrees that were added everywhere to the present spark map
+ * @param lambda mixture, averaged over the band; the leanest of several sensors is in {@link MeasuredPull#leanestLambda}
+ * @param askedLambda mixture that was asked for, kept since settings are grouped by it
+ * @param fuel name of the fuel
+ * @param label configuration
+ * @param note the operator's words
+ */
+public record Setting(
+        Optional<Advance> advance,
+        Optional<Advance> offset,
+        Optional<Lambda> lambda,
+        Optional<Lambda> askedLambda,
+        Optional<String> fuel,
+        Optional<String> label,
+        Optional<String> note) {
+
+    /** Whether both belong to one sweep: the same configuration and the same fuel. */
+    public boolean isSameConfiguration(Setting other) {
+        return label.equals(other.label) && fuel.equals(other.fuel);
+    }
+}

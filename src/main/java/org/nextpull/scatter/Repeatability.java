@@ -1,0 +1,21 @@
+package org.nextpull.scatter;
+
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What the repeats of a day say.
+ *
+ * @param scatter from settings that were remade, after drift; empty without repeats
+ * @param drift only where a setting was repeated apart in time
+ * @param repeats the groups of pulls that it rests on
+ */
+public record Repeatability(Optional<Scatter> scatter, Optional<Drift> drift, List<RepeatGroup> repeats) {
+    public Repeatability {
+        repeats = List.copyOf(repeats);
+    }
+
+    public static Repeatability unknown() {
+        return new Repeatability(Optional.empty(), Optional.empty(), List.of());
+    }
+}
