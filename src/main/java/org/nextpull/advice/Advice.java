@@ -1,0 +1,21 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+
+/**
+ * The next step and why.
+ *
+ * @param action what to do
+ * @param code why, in one word
+ * @param setting what to set for the next pull; present unless the action is to stop
+ * @param reason the numbers behind it
+ * @param waitFor what to wait for, when the action is to wait
+ * @param leave what to leave in the engine, when the action is to stop or to wait; empty only when nothing was run yet
+ */
+public record Advice(
+        Action action,
+        AdviceCode code,
+        Optional<Proposal> setting,
+        Reason reason,
+        Optional<WaitFor> waitFor,
+        Optional<Chosen> leave) {}

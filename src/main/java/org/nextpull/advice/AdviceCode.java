@@ -1,0 +1,60 @@
+package org.nextpull.advice;
+
+import java.util.Locale;
+
+/** Why the next step is what it is. The handbook page "Advice" lists them. */
+public enum AdviceCode {
+    /** First pull of a configuration: the start setting of the plan. */
+    BASELINE,
+    /** The start setting, remade, so that the scatter from pull to pull is known. */
+    REPEAT_BASELINE,
+    /** Torque still rises with advance: go on by no more than the plan's step. */
+    CLIMB_TIMING,
+    /** A pull that tells most about where the best advance lies. */
+    BRACKET_TIMING,
+    /** The mixture bracket begins: timing backed off, start mixture. */
+    START_MIXTURE,
+    /** The mixture bracket goes rich first. */
+    RICH_STEP,
+    /** Torque still rises toward lean: go on by no more than the plan's step. */
+    CLIMB_MIXTURE,
+    /** A pull that tells most about where the best mixture lies. */
+    BRACKET_MIXTURE,
+    /** Timing again, at the mixture that was found. */
+    CHECK_TIMING,
+    /** Spark and mixture together: the pull that tells most about both. */
+    BRACKET_TOGETHER,
+    /** The start setting again, since the day drifts. */
+    REPEAT_START,
+    /** One pull carries the verdict: it is run again before it is believed. */
+    REPEAT_DOUBTFUL,
+    /** The chosen setting, to prove it. */
+    CONFIRM,
+    /** A start condition is out of its window. */
+    OUT_OF_WINDOW,
+    /** The exhaust was too hot: lift, cool, go one step richer. */
+    COOL_EXHAUST,
+    /** The mixture was too lean: go one step richer. */
+    TOO_LEAN,
+    /** Stop: what is left to gain is below what pulls can show. */
+    SETTLED,
+    /** Stop: more pulls would not tell more at this scatter. */
+    SCATTER_LIMITED,
+    /** Stop: knock limits the advance before the best torque. */
+    KNOCK_LIMITED,
+    /** Stop: the plan's limit was reached while torque still rose. */
+    PLAN_LIMIT,
+    /** Stop: a limit of the engine was met. */
+    LIMIT_MET,
+    /** Stop: the pulls that the plan allows are used up. */
+    BUDGET;
+
+    public boolean isStop() {
+        return compareTo(SETTLED) >= 0;
+    }
+
+    /** As JSON and the handbook write it: {@code climb-timing}. */
+    public String id() {
+        return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+}

@@ -1,0 +1,85 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.plan.MixturePlan;
+import org.nextpull.plan.Step;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/**
+ * One factor of a sweep, as a number line that grows toward daring: toward advance, or toward lean.
+ *
+ * @param kind which quantity the line measures
+ * @param allowed from the most retarded, or richest, to the most advanced, or leanest, setting that the plan allows
+ * @param start where the plan starts
+ * @param step the plan's steps
+ */
+record Axis(Kind kind, Span allowed, double start, Step step) {
+
+    /** What the line measures. */
+    enum Kind {
+        FLAT_ADVANCE,
+        OFFSET,
+        LAMBDA
+    }
+
+    static Axis of(TimingPlan timing) {
+        return new Axis(
+                timing.sets() == TimingPlan.Sets.FLAT ? Kind.FLAT_ADVANCE : Kind.OFFSET,
+                Span.of(timing.least().deg(), timing.most().deg()),
+                timing.start().deg(),
+                timing.step());
+    }
+
+    static Axis of(MixturePlan mixture) {
+        return new Axis(
+                Kind.LAMBDA,
+                Span.of(mixture.richest().value(), mixture.leanest().value()),
+                mixture.start().value(),
+                mixture.step());
+    }
+
+    Factor factor() {
+        return kind == Kind.LAMBDA ? Factor.MIXTURE : Factor.TIMING;
+    }
+
+    /** Two settings no further apart than this are one setting remade. */
+    double sameSetting() {
+        return 0.6 * step.resolution();
+    }
+
+    boolean isSame(double one, double other) {
+        return Math.abs(one - other) <= sameSetting();
+    }
+
+    /** Rounds toward retard or rich, into the plan's limits. */
+    double round(double value) {
+        double rounded = Rounding.down(value, step.resolution());
+        return Math.max(allowed.low(), Math.min(allowed.high(), rounded));
+    }
+
+    /** The value of this factor in a pull: measured where the log has it, else asked; an offset is always asked. */
+    OptionalDouble of(MeasuredPull pull) {
+        Setting setting = pull.setting();
+        Optional<Double> value = switch (kind) {
+            case FLAT_ADVANCE -> setting.advance().map(Advance::deg);
+            case OFFSET -> setting.offset().map(Advance::deg);
+            case LAMBDA -> setting.lambda().map(Lambda::value);
+        };
+        return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    /** Puts a value of this factor into a setting that is otherwise the same. */
+    Proposal with(Proposal rest, double value) {
+        return switch (kind) {
+            case FLAT_ADVANCE -> new Proposal(Optional.of(Advance.ofDeg(value)), Optional.empty(), rest.lambda());
+            case OFFSET -> new Proposal(Optional.empty(), Optional.of(Advance.ofDeg(value)), rest.lambda());
+            case LAMBDA -> new Proposal(rest.advance(), rest.offset(), Optional.of(Lambda.of(value)));
+        };
+    }
+}

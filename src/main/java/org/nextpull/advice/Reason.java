@@ -1,0 +1,86 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.plan.Limit;
+
+/** The numbers behind an advice: what was compared, and with what. The sentences are made in {@code report}. */
+public sealed interface Reason {
+
+    /**
+     * A baseline is being laid.
+     *
+     * @param done baseline pulls that count so far
+     * @param wanted how many are wanted
+     */
+    record Baseline(int done, int wanted) implements Reason {}
+
+    /**
+     * The sweep goes on: where the best may lie, and what is at stake.
+     *
+     * @param factor what the sweep varies
+     * @param evidence what the pulls so far say
+     * @param listen knock is not measured: the operator must listen during this pull and mark it
+     */
+    record Searching(Factor factor, Evidence evidence, boolean listen) implements Reason {}
+
+    /**
+     * A setting is run again.
+     *
+     * @param pull number of the pull that it repeats, where there is one
+     * @param evidence what the pulls so far say, where a curve was fitted
+     */
+    record Repeating(Factor factor, Optional<Integer> pull, Optional<Evidence> evidence) implements Reason {}
+
+    /**
+     * The mixture bracket runs with the spark backed off.
+     *
+     * @param backedOffDeg degrees below the lesser of best and knock limit
+     * @param fromDeg that lesser advance
+     */
+    record BackedOff(double backedOffDeg, double fromDeg) implements Reason {}
+
+    /**
+     * A chosen setting is being proven.
+     *
+     * @param done confirming pulls that count so far
+     * @param wanted how many are wanted
+     * @param gainPercent fitted gain over the baseline, where both are known
+     */
+    record Confirming(int done, int wanted, OptionalDouble gainPercent) implements Reason {}
+
+    /**
+     * A temperature is out of its window.
+     *
+     * @param lowK lower end in K
+     * @param highK upper end in K
+     */
+    record OutOfWindow(double lowK, double highK) implements Reason {}
+
+    /**
+     * Knock was heard.
+     *
+     * @param pull number of the pull
+     * @param heardAtDeg advance at which it was heard
+     * @param marginDeg the plan's margin
+     */
+    record Knocked(int pull, double heardAtDeg, double marginDeg) implements Reason {}
+
+    /**
+     * A limit was met.
+     *
+     * @param limit which
+     * @param pull number of the pull
+     * @param worst worst value, in the project's unit of the quantity
+     * @param allowed the plan's limit, in the same unit
+     */
+    record LimitReached(Limit limit, int pull, double worst, double allowed) implements Reason {}
+
+    /**
+     * The end of a sweep.
+     *
+     * @param evidence what the pulls say; empty when no curve could be fitted
+     * @param pulls pulls used so far
+     */
+    record Ended(Optional<Evidence> evidence, int pulls) implements Reason {}
+}
