@@ -34,6 +34,39 @@ public enum FindingCode {
     AIR_DEW_POINT_ABOVE_DRY_BULB,
     /** The dew point of {dew_point} is below -100 degC, where no formula for vapour holds; give the humidity as 0 % instead. */
     AIR_DEW_POINT_TOO_LOW,
+    // fuels
+    /** There is no fuel "{name}"; the nearest are {nearest}. Name one of these, or write your own as a [[blend]] in the plan. */
+    FUEL_UNKNOWN,
+    /** The blend "{name}" has the name of a listed fuel or of another blend; give it a name of its own. */
+    FUEL_NAME_TAKEN,
+    /** {part} of the blend "{name}" is {value}; a fraction lies between 0 and 1. */
+    FUEL_FRACTION_NEGATIVE,
+    /** The fractions of the blend "{name}" add up to {sum}, over 1; give 0.86 for 86 %. */
+    FUEL_FRACTIONS_OVER_ONE,
+    /** The parts of the blend "{name}" add up to {sum}, not to 1; name the part that is missing. */
+    FUEL_PARTS_MISSING,
+    /** The elements of the blend "{name}" leave {rest} of its mass unnamed; that part is taken not to burn, so check the data sheet. */
+    FUEL_REMAINDER_INERT,
+    /** {part} has no density, so the blend "{name}" cannot be made by volume; give its shares by mass. */
+    FUEL_DENSITY_UNKNOWN,
+    /** "{name}" does not burn: it needs no air. Choose a fuel, or name more of its parts. */
+    FUEL_DOES_NOT_BURN,
+    /** The shares of a blend are by "volume" or by "mass", not by "{name}". */
+    FUEL_SHARE_UNKNOWN,
+    /** No injector duty follows from a fuel flow of {flow} and a pressure of {pressure} across the injectors; both must be above zero. */
+    FUEL_INJECTOR_INPUT,
+    /** Injectors would be open {duty} of the time, over {highest}; they need to be {ratio} times as large, or the pressure higher. */
+    FUEL_INJECTOR_DUTY_HIGH,
+    /** Injectors cannot give this flow: they would have to be open {duty} of the time; they need to be {ratio} times as large. */
+    FUEL_INJECTORS_TOO_SMALL,
+    /** The density of "{name}" is not known, so no volume, jet or injector can be computed; give it from the maker's data sheet. */
+    FUEL_FLOW_NEEDS_DENSITY,
+    /** Give the water as litres for each litre of "{name}", between 0 and 1. */
+    FUEL_WATER_SHARE,
+    /** "{name}" holds no alcohol, so water does not mix with it; it lies below and must be drained. */
+    FUEL_WATER_DOES_NOT_MIX,
+    /** "{name}" holds no more than about {held} of water by volume and then parts into two layers; do not run it. */
+    FUEL_WATER_MAY_SEPARATE,
     // pulls
     /** Pull {pull} of {file} is not used: it ends at {rpm} rpm, before the band's end at {want} rpm. Run it again. */
     PULL_CUT_SHORT,

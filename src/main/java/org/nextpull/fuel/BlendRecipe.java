@@ -1,0 +1,99 @@
+package org.nextpull.fuel;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+
+/** The user's own blends: from elements or from parts, refused with all reasons at once. */
+public final class BlendRecipe {
+    private BlendRecipe() {}
+
+    /**
+     * A fuel from its elements by mass, as a maker's data sheet gives them. What is missing to 1 by more than rounding counts as matter
+     * that does not burn, with a warning.
+     *
+     * @param name name of the blend
+     * @param elements mass fractions
+     * @param figures density and the like where the data sheet gives them
+     * @param place where the blend was written
+     */
+    public static Outcome<Fuel> ofElements(
+            String name, Map<Element, Double> elements, Map<FuelProperty, Sourced> figures, Place place) {
+        Map<String, Double> fractions = new TreeMap<>();
+        elements.forEach((element, fraction) -> fractions.put(element.id(), fraction));
+        List<Finding> findings = new ArrayList<>(Fractions.errors(name, fractions, place));
+        if (!findings.isEmpty()) {
+            return Outcome.failed(findings);
+        }
+        double sum = Fractions.sum(fractions);
+        if (sum > 0 && sum < 1 - Fractions.ROUNDING) {
+            findings.add(Finding.warning(
+                    FindingCode.FUEL_REMAINDER_INERT, place, Detail.of("name", name), Detail.of("rest", 1 - sum)));
+        }
+        EnumMap<Element, Double> scaled = new EnumMap<>(Element.class);
+        elements.forEach((element, fraction) -> scaled.put(element, fraction / Math.max(1, sum)));
+        Fuel fuel = new Fuel(name, new Composition(scaled), figures, Set.of(Caution.FLAMMABLE));
+        return Outcome.of(fuel, findings).then(made -> burning(made, place));
+    }
+
+    /**
+     * A fuel from parts.
+     *
+     * @param name name of the blend
+     * @param shares name of each part and its fraction, together 1
+     * @param by what the fractions count
+     * @param known where the parts are looked up
+     * @param place where the blend was written
+     */
+    public static Outcome<Fuel> ofParts(
+            String name, Map<String, Double> shares, ShareBy by, Blends known, Place place) {
+        Map<String, Double> sorted = new TreeMap<>(shares);
+        List<Finding> findings = new ArrayList<>(Fractions.errors(name, sorted, place));
+        double sum = Fractions.sum(sorted);
+        if (findings.isEmpty() && sum < 1 - Fractions.ROUNDING) {
+            findings.add(Finding.error(
+                    FindingCode.FUEL_PARTS_MISSING, place, Detail.of("name", name), Detail.of("sum", sum)));
+        }
+        List<Part> weighed = new ArrayList<>();
+        sorted.forEach((part, share) -> {
+            Outcome<Fuel> found = known.findPart(part, place);
+            findings.addAll(found.findings());
+            found.value().ifPresent(fuel -> {
+                if (by == ShareBy.VOLUME && fuel.density().isEmpty()) {
+                    findings.add(Finding.error(
+                            FindingCode.FUEL_DENSITY_UNKNOWN, place, Detail.of("name", name), Detail.of("part", part)));
+                }
+                weighed.add(new Part(
+                        fuel, by == ShareBy.VOLUME ? share * fuel.density().orElse(1) : share));
+            });
+        });
+        if (findings.stream().anyMatch(Finding::isError)) {
+            return Outcome.failed(findings);
+        }
+        return burning(mixed(name, weighed), place);
+    }
+
+    /** The mixture of weighed parts; parts without weight are left out. */
+    static Fuel mixed(String name, List<Part> weighed) {
+        double mass = weighed.stream().mapToDouble(Part::massShare).sum();
+        return new Mixture(weighed.stream()
+                        .filter(part -> part.massShare() > 0)
+                        .map(part -> new Part(part.fuel(), part.massShare() / mass))
+                        .toList())
+                .named(name);
+    }
+
+    private static Outcome<Fuel> burning(Fuel fuel, Place place) {
+        return fuel.burns()
+                ? Outcome.of(fuel)
+                : Outcome.failed(Finding.error(FindingCode.FUEL_DOES_NOT_BURN, place, Detail.of("name", fuel.name())));
+    }
+}

@@ -1,0 +1,84 @@
+package org.nextpull.fuel;
+
+import java.util.Collections;
+import java.util.EnumMap;
+import java.util.EnumSet;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/**
+ * A fuel, or a part of one.
+ *
+ * @param name as plans and logs write it
+ * @param composition elements by mass
+ * @param properties what is known beside the elements; what is not known is absent
+ * @param cautions what to beware of
+ */
+public record Fuel(String name, Composition composition, Map<FuelProperty, Sourced> properties, Set<Caution> cautions) {
+    public Fuel {
+        EnumMap<FuelProperty, Sourced> copy = new EnumMap<>(FuelProperty.class);
+        copy.putAll(properties);
+        properties = Collections.unmodifiableMap(copy);
+        EnumSet<Caution> set = EnumSet.noneOf(Caution.class);
+        set.addAll(cautions);
+        cautions = Collections.unmodifiableSet(set);
+    }
+
+    /** Air-fuel ratio by mass at lambda 1, from the elements; not positive for water. */
+    public double stoichiometricAirFuelRatio() {
+        return composition.stoichiometricAirFuelRatio();
+    }
+
+    /** Whether it needs air at all; water does not. */
+    public boolean burns() {
+        return stoichiometricAirFuelRatio() > SMALLEST_RATIO;
+    }
+
+    private static final double SMALLEST_RATIO = 0.5;
+
+    /** A looked-up figure with its source. */
+    public Optional<Sourced> sourced(FuelProperty property) {
+        return Optional.ofNullable(properties.get(property));
+    }
+
+    /** A looked-up figure in the unit of its quantity. */
+    public OptionalDouble value(FuelProperty property) {
+        Sourced found = properties.get(property);
+        return found == null ? OptionalDouble.empty() : OptionalDouble.of(found.value());
+    }
+
+    /** Density in kg/m3. */
+    public OptionalDouble density() {
+        return value(FuelProperty.DENSITY);
+    }
+
+    /** Lower heating value in J/kg. */
+    public OptionalDouble lowerHeatingValue() {
+        return value(FuelProperty.LOWER_HEATING_VALUE);
+    }
+
+    /** The scale on which lambda 1 is this fuel's own stoichiometric ratio. */
+    public LambdaScale scale() {
+        return LambdaScale.of(stoichiometricAirFuelRatio());
+    }
+
+    Fuel named(String newName) {
+        return new Fuel(newName, composition, properties, cautions);
+    }
+
+    /** The same fuel with figures that outrank or complete those it has. */
+    Fuel with(Map<FuelProperty, Sourced> figures) {
+        EnumMap<FuelProperty, Sourced> all = new EnumMap<>(FuelProperty.class);
+        all.putAll(properties);
+        all.putAll(figures);
+        return new Fuel(name, composition, all, cautions);
+    }
+
+    Fuel with(Caution caution) {
+        EnumSet<Caution> all = EnumSet.of(caution);
+        all.addAll(cautions);
+        return new Fuel(name, composition, properties, all);
+    }
+}

@@ -1,0 +1,22 @@
+package org.nextpull.fuel;
+
+import org.nextpull.unit.Span;
+
+/**
+ * A figure with where it comes from.
+ *
+ * @param value the value that is used, in the unit of its quantity
+ * @param spread the range that sources print or fuels of that name are sold in
+ * @param source the source, with its standing: seen, from memory, common practice
+ */
+public record Sourced(double value, Span spread, String source) {
+    public Sourced {
+        if (!spread.contains(value)) {
+            throw new IllegalArgumentException("the value lies outside its own spread: " + value);
+        }
+    }
+
+    public static Sourced exactly(double value, String source) {
+        return new Sourced(value, Span.of(value, value), source);
+    }
+}

@@ -1,0 +1,43 @@
+package org.nextpull.fuel;
+
+import org.nextpull.unit.Power;
+
+/**
+ * Fuel for each unit of work at the crank (brake specific fuel consumption).
+ *
+ * @param kilogramsPerJoule positive
+ */
+public record SpecificConsumption(double kilogramsPerJoule) {
+    private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
+    private static final double POUND_PER_HORSEPOWER_HOUR = 0.45359237 / (745.6998715822702 * 3600);
+
+    public SpecificConsumption {
+        if (!(kilogramsPerJoule > 0) || !Double.isFinite(kilogramsPerJoule)) {
+            throw new IllegalArgumentException("a specific consumption is positive: " + kilogramsPerJoule);
+        }
+    }
+
+    /** In g/(kW.h), the usual unit: petrol at full load 270 to 330 (common practice, no source). */
+    public static SpecificConsumption ofGramsPerKilowattHour(double grams) {
+        return new SpecificConsumption(grams / 1000 / JOULES_PER_KILOWATT_HOUR);
+    }
+
+    /** In lb/(hp.h): petrol at full load 0.45 to 0.55 (common practice, no source). */
+    public static SpecificConsumption ofPoundsPerHorsepowerHour(double pounds) {
+        return new SpecificConsumption(pounds * POUND_PER_HORSEPOWER_HOUR);
+    }
+
+    public double gramsPerKilowattHour() {
+        return kilogramsPerJoule * 1000 * JOULES_PER_KILOWATT_HOUR;
+    }
+
+    /** Consumption on another fuel that makes the same power from the same air. */
+    public SpecificConsumption on(FlowComparison other) {
+        return new SpecificConsumption(kilogramsPerJoule * other.massRatio());
+    }
+
+    /** Fuel flow in kg/s at a power of the crank. */
+    public double flow(Power power) {
+        return power.watts() * kilogramsPerJoule;
+    }
+}
