@@ -1,0 +1,39 @@
+package org.nextpull.curve;
+
+import org.nextpull.pull.SpeedSource;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/**
+ * What a curve shows.
+ *
+ * @param speed the shaft whose speed runs along it
+ * @param torqueAt the shaft that its torque is stated at
+ * @param shaftRevPerSpeedRev revolutions of the torque's shaft for one of the speed's; power is torque times that shaft's speed
+ */
+public record CurveAxes(SpeedSource.Axis speed, TorqueAt torqueAt, double shaftRevPerSpeedRev) {
+    public CurveAxes {
+        if (!(shaftRevPerSpeedRev > 0) || !Double.isFinite(shaftRevPerSpeedRev)) {
+            throw new IllegalArgumentException("a ratio of speeds is positive: " + shaftRevPerSpeedRev);
+        }
+    }
+
+    /** Power of a torque at a speed of these axes. */
+    public Power power(Torque torque, double rpm) {
+        return torque.at(rpm * shaftRevPerSpeedRev);
+    }
+
+    /** Torque of a power at a speed of these axes; the speed must not be zero. */
+    public Torque torque(Power power, double rpm) {
+        return power.torqueAt(rpm * shaftRevPerSpeedRev);
+    }
+
+    CurvePoint point(double rpm, Torque torque, int rows) {
+        return new CurvePoint(rpm, torque, power(torque, rpm), rows);
+    }
+
+    /** Whether two curves show the same thing and may be compared. */
+    public boolean comparableTo(CurveAxes other) {
+        return speed.isEngine() == other.speed.isEngine() && torqueAt == other.torqueAt;
+    }
+}

@@ -1,0 +1,22 @@
+package org.nextpull.curve;
+
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/**
+ * One point of a curve.
+ *
+ * @param rpm speed
+ * @param torque torque there
+ * @param power power there
+ * @param rows rows of the log that weigh in it
+ */
+public record CurvePoint(double rpm, Torque torque, Power power, int rows) {
+    CurvePoint times(double factor) {
+        return new CurvePoint(
+                rpm,
+                Torque.ofNewtonMetres(torque.newtonMetres() * factor),
+                Power.ofWatts(power.watts() * factor),
+                rows);
+    }
+}

@@ -1,0 +1,114 @@
+package org.nextpull.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.IntStream;
+import org.nextpull.finding.Finding;
+import org.nextpull.math.Series;
+import org.nextpull.unit.SpeedBand;
+import org.nextpull.unit.Torque;
+
+/**
+ * The curve of a pull in plateaus: the mean of each plateau, and straight lines between them read at the grid. A single plateau gives a
+ * single point at the speed that was held.
+ */
+final class PlateauCurve {
+    private final CurveAxes axes;
+    private final SpeedGrid grid;
+    private final List<Plateau> plateaus;
+
+    PlateauCurve(CurveAxes axes, SpeedGrid grid, List<Plateau> plateaus) {
+        this.axes = axes;
+        this.grid = grid;
+        this.plateaus = plateaus;
+    }
+
+    /** Mean of one plateau with the variance of its mean torque. */
+    record Plateau(Series rpm, Series torque) {
+        double meanRpm() {
+            return rpm.mean();
+        }
+
+        double meanTorque() {
+            return torque.mean();
+        }
+
+        double variance() {
+            double mean = torque.mean();
+            return RowNoise.effectiveVariance(torque.map(value -> value - mean), 1) / torque.size();
+        }
+    }
+
+    RawCurve curve(List<Finding> findings) {
+        double[] variance = plateaus.stream().mapToDouble(Plateau::variance).toArray();
+        List<CurvePoint> points = new ArrayList<>();
+        List<Integer> firsts = new ArrayList<>();
+        List<double[]> weights = new ArrayList<>();
+        if (plateaus.size() == 1) {
+            Plateau only = plateaus.get(0);
+            points.add(axes.point(
+                    only.meanRpm(),
+                    Torque.ofNewtonMetres(only.meanTorque()),
+                    only.rpm().size()));
+            firsts.add(0);
+            weights.add(new double[] {1});
+        } else {
+            lines(points, firsts, weights);
+        }
+        int[] first = firsts.stream().mapToInt(Integer::intValue).toArray();
+        return new RawCurve(
+                grid, axes, points, new CurveNoise(first, weights.toArray(double[][]::new), variance), findings);
+    }
+
+    private void lines(List<CurvePoint> points, List<Integer> firsts, List<double[]> weights) {
+        double half = grid.stepRpm();
+        double low = plateaus.get(0).meanRpm() - half;
+        double high = plateaus.get(plateaus.size() - 1).meanRpm() + half;
+        int left = 0;
+        for (double place : grid.pointsIn(new SpeedBand(Math.max(0, low), high))) {
+            while (left < plateaus.size() - 2 && plateaus.get(left + 1).meanRpm() <= place) {
+                left++;
+            }
+            Plateau below = plateaus.get(left);
+            Plateau above = plateaus.get(left + 1);
+            double share = (place - below.meanRpm()) / (above.meanRpm() - below.meanRpm());
+            double torque = below.meanTorque() * (1 - share) + above.meanTorque() * share;
+            points.add(axes.point(place, Torque.ofNewtonMetres(torque), nearer(share, below, above)));
+            firsts.add(left);
+            weights.add(new double[] {1 - share, share});
+        }
+    }
+
+    private static int nearer(double share, Plateau below, Plateau above) {
+        return (share < 0.5 ? below : above).rpm().size();
+    }
+
+    /** The plateaus of rising, different speeds; those of one speed are joined. */
+    static List<Plateau> rising(List<Plateau> plateaus) {
+        List<Plateau> sorted = new ArrayList<>(plateaus);
+        sorted.sort((left, right) -> Double.compare(left.meanRpm(), right.meanRpm()));
+        List<Plateau> joined = new ArrayList<>();
+        for (Plateau plateau : sorted) {
+            int last = joined.size() - 1;
+            if (last >= 0 && plateau.meanRpm() - joined.get(last).meanRpm() < 1) {
+                Plateau before = joined.get(last);
+                joined.set(
+                        last,
+                        new Plateau(
+                                before.rpm().append(plateau.rpm()),
+                                before.torque().append(plateau.torque())));
+            } else {
+                joined.add(plateau);
+            }
+        }
+        return joined;
+    }
+
+    /** The rows of a pull from one time to another. */
+    static Plateau between(ShaftRows rows, double fromS, double toS) {
+        int[] inside = IntStream.range(0, rows.size())
+                .filter(row -> rows.timeS().get(row) >= fromS && rows.timeS().get(row) <= toS)
+                .toArray();
+        return new Plateau(rows.rpm().pick(IntStream.of(inside)), rows.torque().pick(IntStream.of(inside)));
+    }
+}

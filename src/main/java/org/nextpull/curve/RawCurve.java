@@ -1,0 +1,46 @@
+package org.nextpull.curve;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Finding;
+import org.nextpull.unit.SpeedBand;
+
+/**
+ * Torque and power over speed as measured, before any correction for the air. It has only the points that the pull covers.
+ *
+ * @param grid the grid that its points lie on; a hold has one point at the speed that was held
+ * @param axes what it shows
+ * @param points its points, of rising speed, at least one
+ * @param noise how sure they are
+ * @param findings what is worth saying
+ */
+public record RawCurve(
+        SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise, List<Finding> findings) {
+    public RawCurve {
+        points = List.copyOf(points);
+        findings = List.copyOf(findings);
+        if (points.isEmpty()) {
+            throw new IllegalArgumentException("a curve has a point");
+        }
+    }
+
+    /** The mean over a band; empty where the curve has no point in it. */
+    public Optional<BandMean> bandMean(SpeedBand band) {
+        return BandAverage.of(this, band);
+    }
+
+    /** The point of most torque of the smoothed curve. */
+    public CurvePoint peakTorque() {
+        return CurvePeak.ofTorque(this);
+    }
+
+    /** The point of most power of the smoothed curve. */
+    public CurvePoint peakPower() {
+        return CurvePeak.ofPower(this);
+    }
+
+    /** The points at the multiples of a distance in rpm, read between neighbours where the grid has none there. */
+    public List<CurvePoint> rowsEvery(int everyRpm) {
+        return CurveRows.every(everyRpm, this);
+    }
+}

@@ -1,0 +1,189 @@
+package org.nextpull.curve;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.math.Series;
+import org.nextpull.pull.Candidate;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/** Reads speed and torque of one pull: logged torque, or power over speed, or the roller's inertia alone. */
+final class ShaftReader {
+    /** Torque times speed and power may differ by this much before it is said. */
+    private static final double AGREE = 0.015;
+
+    private final Candidate pull;
+    private final Driveline driveline;
+    private final Place place;
+    private final List<Finding> findings = new ArrayList<>();
+
+    ShaftReader(Candidate pull, Driveline driveline) {
+        this.pull = pull;
+        this.driveline = driveline;
+        this.place = Place.inFile(pull.source()).withLine(pull.firstLine()).withPull(pull.number());
+    }
+
+    Outcome<ShaftRows> read() {
+        Optional<Turning> turning = Turning.of(pull.samples(), pull.speed(), driveline);
+        if (turning.isEmpty()) {
+            return Outcome.failed(error(
+                    FindingCode.CURVE_TOO_THIN, Detail.of("rows", pull.samples().rows())));
+        }
+        Optional<Trace> torque = Trace.of(pull.samples(), Channel.of(Role.TORQUE), 1);
+        Optional<Trace> power = Trace.of(pull.samples(), Channel.of(Role.POWER), 1);
+        if (torque.isPresent()) {
+            return logged(turning.get(), torque.get(), power);
+        }
+        return power.isPresent() ? fromPower(turning.get(), power.get()) : fromInertia(turning.get());
+    }
+
+    private Outcome<ShaftRows> logged(Turning turning, Trace torque, Optional<Trace> power) {
+        double share = shaftShare(turning);
+        if (power.isPresent()) {
+            OptionalDouble found = ratioOfPower(turning, torque, power.get());
+            if (found.isPresent()) {
+                share = agreeing(found.getAsDouble(), share);
+            }
+        }
+        CurveAxes axes = new CurveAxes(turning.kind(), driveline.torqueAt(), share);
+        return finish(turning, axes, torque);
+    }
+
+    /** The share of the shaft that the logged power speaks for: the asked one, or that of the axis, or else the asked one with a finding. */
+    private double agreeing(double found, double asked) {
+        if (Math.abs(found / asked - 1) <= AGREE) {
+            return asked;
+        }
+        if (Math.abs(found - 1) <= AGREE) {
+            return 1;
+        }
+        findings.add(Finding.warning(
+                FindingCode.CURVE_TORQUE_AND_POWER_DISAGREE, place, Detail.of("percent", 100 * found / asked)));
+        return asked;
+    }
+
+    /** Median of power over torque and axis speed: how often the torque's shaft turns for one turn of the axis. */
+    private static OptionalDouble ratioOfPower(Turning turning, Trace torque, Trace power) {
+        double[] ratios = new double[power.size()];
+        int count = 0;
+        for (int row = 0; row < power.size(); row++) {
+            double time = power.timeS().get(row);
+            OptionalDouble rpm = turning.axis().at(time);
+            OptionalDouble newtonMetres = torque.at(time);
+            if (rpm.isPresent() && newtonMetres.isPresent()) {
+                double watts = Torque.ofNewtonMetres(newtonMetres.getAsDouble())
+                        .at(rpm.getAsDouble())
+                        .watts();
+                double ratio = power.value().get(row) / watts;
+                if (Double.isFinite(ratio) && ratio > 0) {
+                    ratios[count++] = ratio;
+                }
+            }
+        }
+        return count == 0
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(Series.copyOf(ratios, 0, count).median());
+    }
+
+    private Outcome<ShaftRows> fromPower(Turning turning, Trace power) {
+        CurveAxes axes = new CurveAxes(turning.kind(), driveline.torqueAt(), shaftShare(turning));
+        double[] times = new double[power.size()];
+        double[] torques = new double[power.size()];
+        int count = 0;
+        for (int row = 0; row < power.size(); row++) {
+            double rpm = turning.axis().at(power.timeS().get(row)).orElse(0);
+            if (rpm > 0) {
+                times[count] = power.timeS().get(row);
+                torques[count++] =
+                        axes.torque(Power.ofWatts(power.value().get(row)), rpm).newtonMetres();
+            }
+        }
+        if (count == 0) {
+            return Outcome.failed(error(FindingCode.CURVE_TOO_THIN, Detail.of("rows", count)));
+        }
+        findings.add(Finding.note(FindingCode.CURVE_TORQUE_FROM_POWER, place));
+        return finish(turning, axes, new Trace(Series.copyOf(times, 0, count), Series.copyOf(torques, 0, count)));
+    }
+
+    private Outcome<ShaftRows> fromInertia(Turning turning) {
+        InertiaTorque inertia = new InertiaTorque(driveline, turning);
+        OptionalDouble share = turning.rollerRevPerAxisRev();
+        if (driveline.inertia().rollerKgM2().isEmpty()
+                || share.isEmpty()
+                || turning.axis().size() < 3) {
+            return Outcome.failed(error(FindingCode.CURVE_WITHOUT_TORQUE));
+        }
+        if (!inertia.isKnown()) {
+            findings.add(leftOut("the ratio of engine and roller"));
+            inertia = inertia.rollerOnly();
+        }
+        findings.add(Finding.note(FindingCode.CURVE_TORQUE_AT_ROLLER, place));
+        Series times = turning.axis().timeS();
+        CurveAxes axes = new CurveAxes(turning.kind(), TorqueAt.ROLLER, share.getAsDouble());
+        return Outcome.of(
+                new ShaftRows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times), findings));
+    }
+
+    /** Joins torque and speed, and puts the inertia back that the log leaves out. */
+    private Outcome<ShaftRows> finish(Turning turning, CurveAxes axes, Trace torque) {
+        double[] times = new double[torque.size()];
+        double[] rpms = new double[torque.size()];
+        double[] torques = new double[torque.size()];
+        int count = 0;
+        for (int row = 0; row < torque.size(); row++) {
+            double time = torque.timeS().get(row);
+            OptionalDouble rpm = turning.axis().at(time);
+            if (rpm.isPresent()) {
+                times[count] = time;
+                rpms[count] = rpm.getAsDouble();
+                torques[count++] = torque.value().get(row);
+            }
+        }
+        if (count == 0) {
+            return Outcome.failed(error(FindingCode.CURVE_TOO_THIN, Detail.of("rows", count)));
+        }
+        Series time = Series.copyOf(times, 0, count);
+        Series sum = withInertia(turning, axes, time, Series.copyOf(torques, 0, count));
+        return Outcome.of(new ShaftRows(axes, time, Series.copyOf(rpms, 0, count), sum, findings));
+    }
+
+    private Series withInertia(Turning turning, CurveAxes axes, Series times, Series torque) {
+        if (driveline.inertia().inLog()
+                || !driveline.inertia().isGiven()
+                || !pull.kind().isSweep()) {
+            return torque;
+        }
+        InertiaTorque inertia = new InertiaTorque(driveline, turning);
+        if (!inertia.isKnown()) {
+            findings.add(leftOut("the ratio of engine and roller"));
+            return torque;
+        }
+        Series added = inertia.at(axes.shaftRevPerSpeedRev(), times);
+        findings.add(Finding.note(FindingCode.CURVE_INERTIA_ADDED, place, Detail.of("newton_metres", added.mean())));
+        return torque.plus(added);
+    }
+
+    /** Revolutions of the torque's shaft for one of the axis. */
+    private double shaftShare(Turning turning) {
+        return driveline.torqueAt() == TorqueAt.ROLLER
+                ? turning.rollerRevPerAxisRev().orElse(1)
+                : 1;
+    }
+
+    private Finding leftOut(String missing) {
+        return Finding.warning(FindingCode.CURVE_INERTIA_LEFT_OUT, place, Detail.of("missing", missing));
+    }
+
+    private Finding error(FindingCode code, Detail... details) {
+        return Finding.error(code, place, details);
+    }
+}

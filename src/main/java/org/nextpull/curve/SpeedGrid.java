@@ -1,0 +1,40 @@
+package org.nextpull.curve;
+
+import java.util.stream.LongStream;
+import org.nextpull.unit.SpeedBand;
+
+/**
+ * An even grid of speeds at the multiples of its step, so that curves of different pulls fall on the same points.
+ *
+ * @param stepRpm distance of neighbouring points in rpm, positive
+ */
+public record SpeedGrid(int stepRpm) {
+    /** The grid of a log whose rows are close enough. */
+    public static final SpeedGrid STANDARD = new SpeedGrid(25);
+
+    private static final double EDGE = 1e-6;
+
+    public SpeedGrid {
+        if (stepRpm < 1) {
+            throw new IllegalArgumentException("a grid has a positive step: " + stepRpm);
+        }
+    }
+
+    /** The standard grid, doubled until its step is at least the distance of the rows. */
+    public static SpeedGrid forRowsApart(double rowsApartRpm) {
+        int step = STANDARD.stepRpm;
+        while (step < rowsApartRpm && step < 3200) {
+            step *= 2;
+        }
+        return new SpeedGrid(step);
+    }
+
+    /** The points in a band, its ends included. */
+    public double[] pointsIn(SpeedBand band) {
+        long first = (long) Math.ceil(band.fromRpm() / stepRpm - EDGE);
+        long last = (long) Math.floor(band.toRpm() / stepRpm + EDGE);
+        return LongStream.rangeClosed(first, last)
+                .mapToDouble(index -> (double) index * stepRpm)
+                .toArray();
+    }
+}

@@ -1,0 +1,87 @@
+package org.nextpull.curve;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.math.Series;
+import org.nextpull.math.WindowQuadratic;
+import org.nextpull.pull.SpeedSource;
+
+/**
+ * One channel over time, only where it is present.
+ *
+ * @param timeS times, rising
+ * @param value values
+ */
+record Trace(Series timeS, Series value) {
+    private static final Channel TIME = Channel.of(Role.TIME);
+
+    /** Longest hole that is bridged when a value is read between two rows, s. */
+    private static final double BRIDGE_S = 0.5;
+
+    /** Window of the slope of a speed, s. */
+    private static final double SLOPE_WINDOW_S = 0.3;
+
+    private static final int LEAST_SLOPE_ROWS = 5;
+
+    static Optional<Trace> of(Samples samples, Channel channel, double factor) {
+        double[] time = new double[samples.rows()];
+        double[] value = new double[samples.rows()];
+        int count = 0;
+        for (int row : samples.presentRows(channel)) {
+            if (samples.isPresent(TIME, row) && (count == 0 || samples.value(TIME, row) > time[count - 1])) {
+                time[count] = samples.value(TIME, row);
+                value[count++] = samples.value(channel, row) * factor;
+            }
+        }
+        return count == 0
+                ? Optional.empty()
+                : Optional.of(new Trace(Series.copyOf(time, 0, count), Series.copyOf(value, 0, count)));
+    }
+
+    static Optional<Trace> of(Samples samples, SpeedSource source) {
+        return of(samples, source.channel(), source.rpmPerUnit());
+    }
+
+    int size() {
+        return timeS.size();
+    }
+
+    /** The value at a time, read between its neighbours; empty beyond the ends and inside long holes. */
+    OptionalDouble at(double time) {
+        int low = 0;
+        int high = timeS.size() - 1;
+        if (time < timeS.get(low) || time > timeS.get(high)) {
+            return OptionalDouble.empty();
+        }
+        while (high - low > 1) {
+            int middle = (low + high) >>> 1;
+            if (timeS.get(middle) <= time) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        if (timeS.get(low) == time) {
+            return OptionalDouble.of(value.get(low));
+        }
+        if (timeS.get(high) == time) {
+            return OptionalDouble.of(value.get(high));
+        }
+        double width = timeS.get(high) - timeS.get(low);
+        if (width > BRIDGE_S) {
+            return OptionalDouble.empty();
+        }
+        double share = (time - timeS.get(low)) / width;
+        return OptionalDouble.of(value.get(low) + share * (value.get(high) - value.get(low)));
+    }
+
+    /** Slopes at those times, in units a second, from local quadratics over about 0.3 s. */
+    Series slopesAt(Series places) {
+        WindowQuadratic fit = new WindowQuadratic(timeS, value);
+        return places.map(
+                time -> fit.at(time, SLOPE_WINDOW_S / 2, LEAST_SLOPE_ROWS).slope());
+    }
+}

@@ -1,0 +1,113 @@
+package org.nextpull.math;
+
+import java.util.Arrays;
+
+/**
+ * Least-squares quadratics through the points in a window that moves along x. For evenly spaced points and a window of an odd number
+ * of them it is the Savitzky-Golay filter of degree 2 (Savitzky and Golay, Analytical Chemistry 36, 1964, 1627-1639); here the points
+ * may be spaced as they like and the window may be cut off at the ends.
+ */
+public final class WindowQuadratic {
+    private final double[] x;
+    private final double[] y;
+
+    /**
+     * Points to fit.
+     *
+     * @param x abscissas, never falling
+     * @param y as many ordinates
+     */
+    public WindowQuadratic(Series x, Series y) {
+        if (x.size() != y.size() || x.isEmpty()) {
+            throw new IllegalArgumentException("needs as many x as y: " + x.size() + " and " + y.size());
+        }
+        this.x = x.toArray();
+        this.y = y.toArray();
+        for (int index = 1; index < this.x.length; index++) {
+            if (this.x[index] < this.x[index - 1]) {
+                throw new IllegalArgumentException("x falls at index " + index);
+            }
+        }
+    }
+
+    /**
+     * Value and slope of a fit at one place.
+     *
+     * @param value ordinate of the fit
+     * @param slope its first derivative
+     */
+    public record Local(double value, double slope) {}
+
+    /**
+     * The quadratic through the points that lie no further than half the window away, taken at its middle. A window that holds fewer
+     * than {@code least} points is widened to the nearest of them; where the points allow no quadratic the fit is a line or a mean.
+     */
+    public Local at(double middle, double halfWindow, int least) {
+        int first = firstAtOrAbove(middle - halfWindow * (1 + 1e-9));
+        int end = firstAtOrAbove(Math.nextUp(middle + halfWindow * (1 + 1e-9)));
+        while (end - first < Math.min(least, x.length)) {
+            boolean takeLower = end == x.length || (first > 0 && middle - x[first - 1] <= x[end] - middle);
+            if (takeLower) {
+                first--;
+            } else {
+                end++;
+            }
+        }
+        return fit(middle, first, end);
+    }
+
+    private int firstAtOrAbove(double place) {
+        int found = Arrays.binarySearch(x, place);
+        if (found < 0) {
+            return -found - 1;
+        }
+        while (found > 0 && x[found - 1] == place) {
+            found--;
+        }
+        return found;
+    }
+
+    private Local fit(double middle, int first, int end) {
+        double scale = Math.max(Math.abs(x[first] - middle), Math.abs(x[end - 1] - middle));
+        if (scale == 0) {
+            return new Local(mean(first, end), 0);
+        }
+        double[] moment = new double[5];
+        double[] product = new double[3];
+        for (int index = first; index < end; index++) {
+            double u = (x[index] - middle) / scale;
+            double power = 1;
+            for (int order = 0; order < 5; order++) {
+                moment[order] += power;
+                if (order < 3) {
+                    product[order] += power * y[index];
+                }
+                power *= u;
+            }
+        }
+        return solve(moment, product, scale);
+    }
+
+    private static Local solve(double[] m, double[] b, double scale) {
+        double spread = m[2] - m[1] * m[1] / m[0];
+        if (spread <= 1e-12 * m[0]) {
+            return new Local(b[0] / m[0], 0);
+        }
+        double skew = m[3] - m[1] * m[2] / m[0];
+        double bend = m[4] - m[2] * m[2] / m[0] - skew * skew / spread;
+        double first = b[1] - m[1] * b[0] / m[0];
+        double second = b[2] - m[2] * b[0] / m[0] - skew * first / spread;
+        double curvature = bend <= 1e-12 * m[0] ? 0 : second / bend;
+        double slope = (first - skew * curvature) / spread;
+        double value = (b[0] - m[1] * slope - m[2] * curvature) / m[0];
+        return new Local(value, slope / scale);
+    }
+
+    private double mean(int first, int end) {
+        double sum = 0;
+        for (int index = first; index < end; index++) {
+            sum += y[index];
+        }
+        return sum / (end - first);
+    }
+}
