@@ -7,7 +7,38 @@ public enum FindingCode {
     // files and plans
     FILE_NOT_FOUND,
     FILE_UNREADABLE,
+    /** {message}; mend the line. */
     PLAN_SYNTAX,
+    /** The plan is not text: it holds the character {value}; save it as plain UTF-8 text. */
+    PLAN_NOT_TEXT,
+    /** The plan has {length} characters, more than {most}; this is not a plan file. */
+    PLAN_TOO_LONG,
+    /** There is no key {key} in a plan; did you mean {nearest}? Without {nearest}: known here are {allowed}. */
+    PLAN_UNKNOWN_KEY,
+    /** {key} must be {want}, not {value}. */
+    PLAN_WRONG_TYPE,
+    /** {key} must be a finite number, not {value}. */
+    PLAN_NOT_FINITE,
+    /** {key} = {value} is out of range; give a number from {low} to {high}. */
+    PLAN_OUT_OF_RANGE,
+    /** {key} = {value} is not known; did you mean {nearest}? Allowed are {allowed}. */
+    PLAN_UNKNOWN_WORD,
+    /** {key} is missing; this table needs it. */
+    PLAN_MISSING_KEY,
+    /** {key} = {value} must be {relation} {other} = {other_value}; change one of the two. */
+    PLAN_ORDER,
+    /** {key} = {value} runs from high to low; write the lower number first: [{high}, {low}]. */
+    PLAN_WINDOW_REVERSED,
+    /** {other} = {other_value} needs {key}; add it. */
+    PLAN_KEY_NEEDED,
+    /** {key} = {value} means nothing with {other} = {other_value}; remove one of the two. */
+    PLAN_KEY_MEANINGLESS,
+    /** {key} = {value} cannot go with {other} = {other_value}; change one of the two. */
+    PLAN_KEYS_CONFLICT,
+    /** {key} = {value} is used twice; each needs a name of its own. */
+    PLAN_NAME_TWICE,
+    /** Torque at the crank on a chassis dyno: nextpull adds no losses, so {key} = {value} holds only where the dyno measured them. */
+    PLAN_CRANK_ON_CHASSIS,
     // columns and rows of logs
     FILE_EMPTY,
     // air and correction

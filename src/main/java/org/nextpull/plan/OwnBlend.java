@@ -1,6 +1,18 @@
 package org.nextpull.plan;
 
+import java.util.EnumMap;
 import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.fuel.BlendRecipe;
+import org.nextpull.fuel.Blends;
+import org.nextpull.fuel.Element;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.fuel.FuelProperty;
+import org.nextpull.fuel.ShareBy;
+import org.nextpull.fuel.Sourced;
 
 /**
  * A fuel that the operator describes, table {@code [[blend]]}.
@@ -9,47 +21,52 @@ import java.util.Map;
  * @param recipe what it is made of
  */
 public record OwnBlend(String name, Recipe recipe) {
+    private static final String SOURCE = "the plan";
 
     /** What a blend is made of. */
     public sealed interface Recipe {}
 
     /**
-     * Given by its elements; what is left to 1 counts as inert.
+     * Given by its elements, as a data sheet does.
      *
-     * @param fractions mass fraction of each element; never negative, together at most 1
+     * @param fractions mass fraction of each element
+     * @param density in kg/m3
+     * @param heatingValue lower heating value in J/kg
      */
-    public record Elements(Map<Element, Double> fractions) implements Recipe {
+    public record Elements(Map<Element, Double> fractions, OptionalDouble density, OptionalDouble heatingValue)
+            implements Recipe {
         public Elements {
             fractions = Map.copyOf(fractions);
-        }
-
-        public double fraction(Element element) {
-            return fractions.getOrDefault(element, 0.0);
         }
     }
 
     /**
      * Mixed from other blends.
      *
-     * @param fractions fraction of each blend by its name; positive, together 1
+     * @param fractions fraction of each blend by its name
      * @param by what the fractions are fractions of
      */
-    public record Mixed(Map<String, Double> fractions, By by) implements Recipe {
+    public record Mixed(Map<String, Double> fractions, ShareBy by) implements Recipe {
         public Mixed {
             fractions = Map.copyOf(fractions);
         }
     }
 
-    /** The elements that burn or carry oxygen. */
-    public enum Element {
-        CARBON,
-        HYDROGEN,
-        OXYGEN
-    }
-
-    /** What the fractions of a mixture are fractions of. */
-    public enum By {
-        VOLUME,
-        MASS
+    /**
+     * The fuel that this describes.
+     *
+     * @param known the fuels that it may be mixed from
+     * @param place where it was written, for findings
+     */
+    public Outcome<Fuel> fuel(Blends known, Place place) {
+        if (recipe instanceof Mixed mixed) {
+            return BlendRecipe.ofParts(name, new TreeMap<>(mixed.fractions()), mixed.by(), known, place);
+        }
+        Elements elements = (Elements) recipe;
+        Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
+        elements.density().ifPresent(density -> figures.put(FuelProperty.DENSITY, Sourced.exactly(density, SOURCE)));
+        elements.heatingValue()
+                .ifPresent(energy -> figures.put(FuelProperty.LOWER_HEATING_VALUE, Sourced.exactly(energy, SOURCE)));
+        return BlendRecipe.ofElements(name, elements.fractions(), figures, place);
     }
 }

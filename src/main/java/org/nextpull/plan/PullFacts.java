@@ -1,5 +1,7 @@
 package org.nextpull.plan;
 
+import org.nextpull.unit.Unit;
+
 /**
  * How pulls look in the log, table {@code [pull]}.
  *
@@ -21,6 +23,6 @@ public record PullFacts(Kind kind, double fullLoad, int throwAwayFirst, double s
     }
 
     public static PullFacts defaults() {
-        return new PullFacts(Kind.AUTO, 0.95, 0, 2, 3);
+        return new PullFacts(Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3);
     }
 }

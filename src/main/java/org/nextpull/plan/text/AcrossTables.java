@@ -1,0 +1,110 @@
+package org.nextpull.plan.text;
+
+import java.util.Optional;
+import org.nextpull.air.CorrectionStandard;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Severity;
+import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.Goal;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TemperatureWindow;
+import org.nextpull.unit.Temperature;
+
+/** Keys of different tables that contradict each other. */
+final class AcrossTables {
+    private final PlanTables tables;
+    private final Problems problems;
+
+    AcrossTables(PlanTables tables, Problems problems) {
+        this.tables = tables;
+        this.problems = problems;
+    }
+
+    void check(SweepPlan plan) {
+        speedLimit(plan);
+        leanLimit(plan);
+        startBelowLimit(
+                "coolant_c", plan.start().coolant(), plan.limits().most().coolant());
+        startBelowLimit("oil_c", plan.start().oil(), plan.limits().most().oil());
+        startBelowLimit("inlet_c", plan.start().inlet(), plan.limits().most().inlet());
+        correctedTwice(plan);
+        bothFactors(plan);
+        pullsLeft(plan);
+    }
+
+    private void speedLimit(SweepPlan plan) {
+        double most = plan.limits().mostRpm().orElse(Double.MAX_VALUE);
+        if (plan.band().isPresent() && plan.band().get().toRpm() > most) {
+            problems.order(
+                    Severity.ERROR,
+                    tables.band().spot("to_rpm"),
+                    "not above",
+                    tables.limits().spot("most_rpm"));
+        }
+    }
+
+    /** Pulls scatter about their asked lambda, so the plan is still of use: only a warning. */
+    private void leanLimit(SweepPlan plan) {
+        if (plan.mixture().isEmpty() || plan.limits().lean().isEmpty()) {
+            return;
+        }
+        if (plan.mixture().get().leanest().compareTo(plan.limits().lean().get().leanest()) > 0) {
+            problems.order(
+                    Severity.WARNING,
+                    tables.mixture().spot("leanest_lambda"),
+                    "not above",
+                    tables.limits().spot("lean_lambda"));
+        }
+    }
+
+    private void startBelowLimit(String key, Optional<TemperatureWindow> window, Optional<Temperature> limit) {
+        if (window.isEmpty() || limit.isEmpty()) {
+            return;
+        }
+        double most = limit.get().kelvins();
+        if (window.get().high().kelvins() > most) {
+            Severity severity = window.get().low().kelvins() >= most ? Severity.ERROR : Severity.WARNING;
+            problems.order(
+                    severity,
+                    tables.start().spot(key),
+                    "not above",
+                    tables.limits().spot(key));
+        }
+    }
+
+    private void correctedTwice(SweepPlan plan) {
+        CorrectionStandard none = AirFacts.defaults().standard();
+        CorrectionStandard standard = plan.air().standard();
+        CorrectionStandard already = plan.log().correctedBy().orElse(none);
+        if (!standard.equals(none) && !already.equals(none) && !standard.equals(already)) {
+            problems.conflict(
+                    FindingCode.PLAN_KEYS_CONFLICT,
+                    tables.log().spot("corrected_by"),
+                    tables.air().spot("standard"));
+        }
+    }
+
+    private void bothFactors(SweepPlan plan) {
+        if (plan.goal().stages() != Goal.Stages.TOGETHER) {
+            return;
+        }
+        Spot stages = tables.goal().spot("stages");
+        if (!tables.timing().isPresent()) {
+            problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.timing().spot(), stages);
+        }
+        if (!tables.mixture().isPresent()) {
+            problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.mixture().spot(), stages);
+        }
+    }
+
+    private void pullsLeft(SweepPlan plan) {
+        int most = plan.goal().maxPulls();
+        if (plan.pull().throwAwayFirst() >= most) {
+            problems.order(
+                    Severity.ERROR,
+                    tables.pull().spot("throw_away_first"),
+                    "below",
+                    tables.goal().spot("max_pulls", String.valueOf(most)));
+        }
+    }
+}

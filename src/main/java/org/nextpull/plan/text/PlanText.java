@@ -1,0 +1,121 @@
+package org.nextpull.plan.text;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.EngineFacts;
+import org.nextpull.plan.SweepPlan;
+import org.tomlj.Toml;
+import org.tomlj.TomlParseResult;
+import org.tomlj.TomlVersion;
+
+/** Reads the text of a plan (TOML 1.0) and names everything that is wrong with it, each with its place. */
+public final class PlanText {
+    /** Far more than a plan with all its comments needs. */
+    private static final int MOST_CHARACTERS = 4_000_000;
+
+    private static final char BYTE_ORDER_MARK = '\ufeff';
+    private static final char REPLACEMENT = '\ufffd';
+
+    /** What can be trusted of a plan that does not parse: the keys that did parse. */
+    private static final Set<FindingCode> OF_ONE_KEY = Set.of(
+            FindingCode.PLAN_UNKNOWN_KEY,
+            FindingCode.PLAN_WRONG_TYPE,
+            FindingCode.PLAN_NOT_FINITE,
+            FindingCode.PLAN_OUT_OF_RANGE,
+            FindingCode.PLAN_UNKNOWN_WORD);
+
+    private PlanText() {}
+
+    /**
+     * Reads a plan.
+     *
+     * @param text the whole text
+     * @param fileName as the user named it, for the places of findings
+     * @return the plan, perhaps with warnings; or no plan and every error in the order of the file
+     */
+    public static Outcome<SweepPlan> read(String text, String fileName) {
+        if (text.length() > MOST_CHARACTERS) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.PLAN_TOO_LONG,
+                    Place.inFile(fileName),
+                    Detail.of("length", text.length()),
+                    Detail.of("most", MOST_CHARACTERS)));
+        }
+        String plain = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+        OptionalInt strange = firstStrange(plain);
+        if (strange.isPresent()) {
+            return Outcome.failed(notText(plain, strange.getAsInt(), fileName));
+        }
+        return read(Toml.parse(plain, TomlVersion.V1_0_0), plain, fileName);
+    }
+
+    private static Outcome<SweepPlan> read(TomlParseResult parsed, String text, String fileName) {
+        Problems problems = new Problems(fileName);
+        TableReader top = TableReader.top(parsed, problems);
+        PlanTables tables = PlanTables.of(top);
+        SweepPlan plan = plan(tables);
+        new AcrossTables(tables, problems).check(plan);
+        top.finish();
+        if (parsed.hasErrors()) {
+            return Outcome.failed(new BrokenText(parsed.errors(), text, fileName).merge(ofOneKey(problems)));
+        }
+        List<Finding> found = problems.inOrder();
+        return found.stream().anyMatch(Finding::isError) ? Outcome.failed(found) : Outcome.of(plan, found);
+    }
+
+    private static SweepPlan plan(PlanTables tables) {
+        EngineFacts engine = EngineTable.read(tables.engine());
+        return new SweepPlan(
+                engine,
+                FuelTable.read(tables.fuel(), tables.blends()),
+                DynoTable.read(tables.dyno()),
+                AirTable.read(tables.air()),
+                BandTable.read(tables.band()),
+                PullTable.read(tables.pull()),
+                TimingTable.read(tables.timing(), engine),
+                MixtureTable.read(tables.mixture()),
+                LimitsTable.read(tables.limits()),
+                StartTable.read(tables.start()),
+                GoalTable.read(tables.goal()),
+                LogTable.read(tables.log()),
+                WireTables.read(tables.wires()));
+    }
+
+    private static List<Finding> ofOneKey(Problems problems) {
+        return problems.inOrder().stream()
+                .filter(finding -> OF_ONE_KEY.contains(finding.code()))
+                .toList();
+    }
+
+    private static OptionalInt firstStrange(String text) {
+        return IntStream.range(0, text.length())
+                .filter(index -> isStrange(text.charAt(index)))
+                .findFirst();
+    }
+
+    /** Characters that no text editor leaves behind; the last stands for bytes that were no UTF-8. */
+    private static boolean isStrange(char character) {
+        boolean blank = character == '\t' || character == '\n' || character == '\r';
+        return (character < ' ' && !blank) || character == REPLACEMENT;
+    }
+
+    private static Finding notText(String text, int index, String fileName) {
+        long line = text.substring(0, index)
+                        .chars()
+                        .filter(character -> character == '\n')
+                        .count()
+                + 1;
+        int column = index - text.lastIndexOf('\n', index - 1);
+        String shown = String.format(Locale.ROOT, "U+%04X", (int) text.charAt(index));
+        return Finding.error(
+                FindingCode.PLAN_NOT_TEXT, Place.atLine(fileName, line).withColumn(column), Detail.of("value", shown));
+    }
+}

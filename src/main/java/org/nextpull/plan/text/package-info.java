@@ -1,0 +1,8 @@
+/**
+ * The text of a sweep plan: reading it with every error and its place, and writing it. The only package that sees the TOML parser.
+ * Imports {@code plan}, {@code unit}, {@code finding}, {@code channel}, {@code air} and {@code fuel}.
+ */
+@NullMarked
+package org.nextpull.plan.text;
+
+import org.jspecify.annotations.NullMarked;
