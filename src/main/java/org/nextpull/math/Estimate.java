@@ -1,0 +1,55 @@
+package org.nextpull.math;
+
+/**
+ * A figure with its standard error and the degrees of freedom that the error was estimated with. The three travel together: an
+ * error bar from two degrees of freedom is another thing than one from twenty.
+ *
+ * @param value the figure, finite
+ * @param standardError at least 0
+ * @param degreesOfFreedom above 0, not always whole
+ */
+public record Estimate(double value, double standardError, double degreesOfFreedom) {
+    public Estimate {
+        if (!Double.isFinite(value) || !(standardError >= 0) || !Double.isFinite(standardError)) {
+            throw new IllegalArgumentException("not an estimate: " + value + " with error " + standardError);
+        }
+        if (!(degreesOfFreedom > 0)) {
+            throw new IllegalArgumentException("no degrees of freedom: " + degreesOfFreedom);
+        }
+    }
+
+    /** Half the width of the two-sided interval at that confidence, above 0 and below 1. */
+    public double halfWidth(double confidence) {
+        return StudentT.of(degreesOfFreedom).twoSided(confidence) * standardError;
+    }
+
+    /** Two-sided interval by Student's t. */
+    public Interval interval(double confidence) {
+        double half = halfWidth(confidence);
+        return new Interval(value - half, value + half);
+    }
+
+    /** Distance from a supposed true value in standard errors; infinite when there is no scatter at all. */
+    public double standardErrorsFrom(double supposed) {
+        double distance = value - supposed;
+        if (distance == 0) {
+            return 0;
+        }
+        return distance / standardError;
+    }
+
+    /** One-sided p-value of "the true value is not above {@code bound}". */
+    public double pAbove(double bound) {
+        return StudentT.of(degreesOfFreedom).above(standardErrorsFrom(bound));
+    }
+
+    /** One-sided p-value of "the true value is not below {@code bound}". */
+    public double pBelow(double bound) {
+        return StudentT.of(degreesOfFreedom).below(standardErrorsFrom(bound));
+    }
+
+    /** The same figure in another unit, {@code factor * value + offset}. */
+    public Estimate rescaled(double factor, double offset) {
+        return new Estimate(factor * value + offset, Math.abs(factor) * standardError, degreesOfFreedom);
+    }
+}

@@ -1,0 +1,53 @@
+package org.nextpull.math.regression;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.math.Series;
+
+/**
+ * The columns of a linear model, all of one length.
+ *
+ * @param columns the columns without the constant one
+ * @param intercept whether a constant comes first
+ */
+public record Design(List<Series> columns, boolean intercept) {
+    public Design {
+        columns = List.copyOf(columns);
+        if (columns.isEmpty()) {
+            throw new IllegalArgumentException("a design has at least one column");
+        }
+        int rows = columns.get(0).size();
+        if (columns.stream().anyMatch(column -> column.size() != rows)) {
+            throw new IllegalArgumentException("the columns of a design are of one length");
+        }
+    }
+
+    /** Coefficient 0 is the constant, then one for each column. */
+    public static Design withIntercept(Series... columns) {
+        return new Design(List.of(columns), true);
+    }
+
+    /** One coefficient a column and no constant. */
+    public static Design withoutIntercept(Series... columns) {
+        return new Design(List.of(columns), false);
+    }
+
+    /** Constant, x, x squared ... up to the degree. */
+    public static Design polynomial(Series x, int degree) {
+        List<Series> columns = new ArrayList<>();
+        for (int power = 1; power <= degree; power++) {
+            int exponent = power;
+            columns.add(x.map(value -> Math.pow(value, exponent)));
+        }
+        return new Design(columns, true);
+    }
+
+    public int rows() {
+        return columns.get(0).size();
+    }
+
+    /** How many coefficients there are. */
+    public int coefficients() {
+        return columns.size() + (intercept ? 1 : 0);
+    }
+}

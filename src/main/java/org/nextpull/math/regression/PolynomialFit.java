@@ -1,0 +1,89 @@
+package org.nextpull.math.regression;
+
+import org.nextpull.math.Estimate;
+import org.nextpull.math.Interval;
+import org.nextpull.math.Series;
+
+/**
+ * A polynomial fitted on a scale where the readings run from -1 to 1, so that powers of large x stay apart.
+ *
+ * @param standardised coefficients of the powers of {@code (x - middle) / half}, constant first
+ * @param range where the readings lie
+ */
+public record PolynomialFit(LinearFit standardised, Interval range) {
+
+    /** All readings with the same weight; degree at least 1. */
+    public static FitResult<PolynomialFit> fit(Series x, Series y, int degree) {
+        return fit(x, y, Series.constant(x.size(), 1), degree);
+    }
+
+    /** Weighted fit; weights above 0, proportional to one over the variance of a reading. */
+    public static FitResult<PolynomialFit> fit(Series x, Series y, Series weights, int degree) {
+        if (degree < 1) {
+            throw new IllegalArgumentException("the degree is at least 1, not " + degree);
+        }
+        if (x.size() <= degree) {
+            return new FitResult.Refused<>(FitRefusal.TOO_FEW_READINGS);
+        }
+        if (x.distinct() <= degree) {
+            return new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS);
+        }
+        Interval range = new Interval(x.min(), x.max());
+        Series standard = x.map(value -> (value - range.middle()) / half(range));
+        return LeastSquares.fit(Design.polynomial(standard, degree), y, weights)
+                .map(fit -> new PolynomialFit(fit, range));
+    }
+
+    public int degree() {
+        return standardised.coefficients().size() - 1;
+    }
+
+    public int degreesOfFreedom() {
+        return standardised.degreesOfFreedom();
+    }
+
+    /** Scatter of one reading of weight 1. */
+    public double residualSd() {
+        return standardised.residualSd();
+    }
+
+    /** The curve at x, with the error of the curve there (not of a reading). */
+    public Estimate value(double x) {
+        double z = toStandard(x);
+        return standardised.estimate(Series.generate(degree() + 1, power -> Math.pow(z, power)));
+    }
+
+    /** Slope of the curve at x. */
+    public Estimate slope(double x) {
+        double z = toStandard(x);
+        return standardised.estimate(Series.generate(
+                degree() + 1, power -> power == 0 ? 0 : power * Math.pow(z, power - 1) / half(range)));
+    }
+
+    double toStandard(double x) {
+        return (x - range.middle()) / half(range);
+    }
+
+    double fromStandard(double z) {
+        return range.middle() + z * half(range);
+    }
+
+    /** The same fit with coefficients of the plain powers of x, constant first. */
+    public LinearFit plain() {
+        int size = degree() + 1;
+        double[][] rows = new double[size][size];
+        for (int power = 0; power < size; power++) {
+            double binomial = 1;
+            for (int kept = power; kept >= 0; kept--) {
+                // (x - m)^power / h^power, term x^kept
+                rows[kept][power] = binomial * Math.pow(-range.middle(), power - kept) / Math.pow(half(range), power);
+                binomial = binomial * kept / (power - kept + 1);
+            }
+        }
+        return standardised.transformed(rows);
+    }
+
+    private static double half(Interval range) {
+        return range.width() / 2;
+    }
+}
