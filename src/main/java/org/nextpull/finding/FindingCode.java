@@ -164,7 +164,15 @@ public enum FindingCode {
     /** The inertia of the plan could not be added to pull {pull} of {file}: {missing} is not known. */
     CURVE_INERTIA_LEFT_OUT,
     /** The rows of pull {pull} of {file} are {rpm} rpm apart, so its curve has a point every {step} rpm. */
-    CURVE_COARSE;
+    CURVE_COARSE,
+
+    // responses
+    /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
+    AIR_READING_MISSING,
+    /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
+    ADVANCE_NOT_AS_ASKED,
+    /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
+    LAMBDA_NOT_AS_ASKED;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

@@ -15,7 +15,7 @@ import org.nextpull.unit.Torque;
  *     pull to pull is larger and is what intervals use
  * @param peakTorque highest torque in the band
  * @param peakPower highest power in the band
- * @param rows torque at each row's speed that the pull covered, ascending
+ * @param rows torque and advance at each row's speed that the pull covered, ascending
  */
 public record Figures(
         Optional<Torque> meanTorque,
@@ -23,7 +23,7 @@ public record Figures(
         OptionalDouble withinPullPercent,
         Optional<TorqueAtSpeed> peakTorque,
         Optional<PowerAtSpeed> peakPower,
-        List<TorqueAtSpeed> rows) {
+        List<RowFigure> rows) {
     public Figures {
         rows = List.copyOf(rows);
         if (meanTorque.isEmpty() && meanPower.isEmpty()) {

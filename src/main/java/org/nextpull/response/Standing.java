@@ -11,8 +11,6 @@ public enum Standing {
     REFUSED,
     /** The operator struck it, or the table says that it does not count. */
     STRUCK,
-    /** A stop limit was met: the pull is not a fair reading, its event stays. */
-    LIMIT_MET,
     /** The plan throws away the first pulls, which warm the engine. */
     THROWN_AWAY;
 

@@ -1,0 +1,68 @@
+package org.nextpull.response;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.air.AirState;
+import org.nextpull.air.Moisture;
+import org.nextpull.air.Weather;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.math.Quantiles;
+import org.nextpull.math.Series;
+import org.nextpull.plan.AirFacts;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
+
+/** The air of a pull: medians of the ambient channels over it, and the plan's values where the log has none. */
+final class AirOfPull {
+    private AirOfPull() {}
+
+    /**
+     * The air state, or which reading is missing or wrong.
+     *
+     * @param samples samples of the pull
+     * @param facts the plan's readings
+     * @param needsHumidity whether the standard works with dry pressure; without need, air of unknown humidity counts as dry
+     */
+    static Outcome<AirState> of(Samples samples, AirFacts facts, boolean needsHumidity, Place place) {
+        OptionalDouble baro = median(samples, Role.BAROMETER, facts.baro().map(Pressure::pascals));
+        OptionalDouble temperature =
+                median(samples, Role.INLET_AIR_TEMPERATURE, facts.air().map(Temperature::kelvins));
+        OptionalDouble humidity = median(
+                samples,
+                Role.HUMIDITY,
+                facts.humidity().isPresent() ? Optional.of(facts.humidity().getAsDouble()) : Optional.empty());
+        if (baro.isEmpty()) {
+            return missing("barometer", place);
+        }
+        if (temperature.isEmpty()) {
+            return missing("inlet air temperature", place);
+        }
+        if (humidity.isEmpty() && needsHumidity) {
+            return missing("humidity", place);
+        }
+        return new Weather(
+                        Pressure.ofPascals(baro.getAsDouble()),
+                        Temperature.ofKelvins(temperature.getAsDouble()),
+                        Moisture.ofHumidityPercent(100 * humidity.orElse(0)))
+                .state(place);
+    }
+
+    private static OptionalDouble median(Samples samples, Role role, Optional<Double> otherwise) {
+        double[] values = samples.presentValues(Channel.of(role));
+        if (values.length > 0) {
+            return OptionalDouble.of(Quantiles.of(Series.of(values)).at(0.5));
+        }
+        return otherwise.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static Outcome<AirState> missing(String reading, Place place) {
+        return Outcome.failed(Finding.error(FindingCode.AIR_READING_MISSING, place, Detail.of("reading", reading)));
+    }
+}

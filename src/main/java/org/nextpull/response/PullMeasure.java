@@ -1,0 +1,167 @@
+package org.nextpull.response;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.air.AirState;
+import org.nextpull.air.Correction;
+import org.nextpull.air.CorrectionStandard;
+import org.nextpull.air.Din70020;
+import org.nextpull.air.NoCorrection;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.curve.BandMean;
+import org.nextpull.curve.CorrectedCurve;
+import org.nextpull.curve.CurvePoint;
+import org.nextpull.curve.CurveReader;
+import org.nextpull.curve.RawCurve;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.Candidate;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.SpeedBand;
+
+/** Measures candidates: curve, correction, band figures, rows, knock, limits and conditions, joined with what was asked. */
+public final class PullMeasure {
+    private static final int ROWS_WITHOUT_BAND_RPM = 250;
+
+    private final SweepPlan plan;
+    private final CorrectionStandard standard;
+    private final CurveReader reader;
+    private final Optional<SpeedBand> band;
+
+    /**
+     * Measures under a plan.
+     *
+     * @param standard the plan's correction standard
+     */
+    public PullMeasure(SweepPlan plan, CorrectionStandard standard) {
+        this.plan = plan;
+        this.standard = standard;
+        this.reader = new CurveReader(PlanRules.driveline(plan));
+        this.band = plan.band().map(wanted -> new SpeedBand(wanted.fromRpm(), wanted.toRpm()));
+    }
+
+    /**
+     * Measures one candidate.
+     *
+     * @param asked what the operator set for it, where that is known
+     * @param number its number over the whole day, from 1
+     * @param order its place in the day, from 0
+     */
+    public MeasuredCurve measure(Candidate candidate, Optional<AskedSetting> asked, int number, double order) {
+        Place place =
+                Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
+        List<Finding> findings = new ArrayList<>();
+        candidate.refusal().ifPresent(refusal -> findings.add(refusal.finding().at(place)));
+        candidate.findings().forEach(finding -> findings.add(finding.at(place)));
+
+        Samples inBand = BandRows.of(candidate, band);
+        Outcome<AirState> air = AirOfPull.of(inBand, plan.air(), needsHumidity(), place);
+        Optional<Correction> correction = correction(air, findings, place);
+        Outcome<RawCurve> raw = reader.read(candidate);
+        if (candidate.isUsable()) {
+            raw.findings().forEach(finding -> findings.add(finding.at(place)));
+        }
+        Optional<CorrectedCurve> curve =
+                raw.value().flatMap(found -> correction.map(known -> new CorrectedCurve(found, known)));
+
+        SettingJoin join = SettingJoin.of(inBand, asked, plan, place);
+        findings.addAll(join.findings());
+        PullLimits limits = PullLimits.of(candidate, plan, place);
+        findings.addAll(limits.findings());
+        MeasuredPull pull = new MeasuredPull(
+                number,
+                new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
+                order,
+                join.setting(),
+                standing(candidate, curve),
+                correction,
+                curve.flatMap(found -> figures(candidate, found)),
+                KnockOfPull.of(inBand, asked, plan.limits()),
+                join.leanestLambda(),
+                ConditionsOfPull.of(inBand, air.value()),
+                limits.met(),
+                findings);
+        return new MeasuredCurve(pull, curve);
+    }
+
+    /** The old German standard works with total pressure; no correction needs nothing. All others work with dry pressure. */
+    private boolean needsHumidity() {
+        return !(standard instanceof Din70020) && !(standard instanceof NoCorrection);
+    }
+
+    private Optional<Correction> correction(Outcome<AirState> air, List<Finding> findings, Place place) {
+        if (standard instanceof NoCorrection) {
+            return Optional.of(standard.correction(air.value().orElseGet(standard::reference), place));
+        }
+        findings.addAll(air.findings());
+        Optional<Correction> correction = air.value().map(state -> standard.correction(state, place));
+        correction.ifPresent(known -> findings.addAll(known.findings()));
+        return correction;
+    }
+
+    private static Standing standing(Candidate candidate, Optional<CorrectedCurve> curve) {
+        if (candidate.refusal().isPresent()) {
+            return switch (candidate.refusal().get().reason()) {
+                case CUT_SHORT, THROTTLE_LIFTED -> Standing.CUT_SHORT;
+                case THROWN_AWAY_FIRST -> Standing.THROWN_AWAY;
+                default -> Standing.REFUSED;
+            };
+        }
+        return curve.isPresent() ? Standing.USED : Standing.REFUSED;
+    }
+
+    private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve) {
+        SpeedBand over =
+                band.or(candidate::span).orElseGet(() -> around(curve.points().get(0)));
+        Optional<BandMean> mean = curve.bandMean(over)
+                .or(() -> candidate.kind().isSweep() || curve.points().size() > 1
+                        ? Optional.empty()
+                        : curve.bandMean(around(curve.points().get(0))));
+        return mean.filter(found -> found.isComplete() || !candidate.isUsable() || band.isEmpty() || isHeld(curve))
+                .map(found -> new Figures(
+                        Optional.of(found.torque()),
+                        Optional.of(found.power()),
+                        within(found),
+                        Optional.of(new TorqueAtSpeed(
+                                curve.peakTorque().rpm(), curve.peakTorque().torque())),
+                        Optional.of(new PowerAtSpeed(
+                                curve.peakPower().rpm(), curve.peakPower().power())),
+                        rows(candidate, curve, over)));
+    }
+
+    private static boolean isHeld(CorrectedCurve curve) {
+        return curve.points().size() == 1;
+    }
+
+    private static SpeedBand around(CurvePoint point) {
+        return new SpeedBand(Math.max(0, point.rpm() - 1), point.rpm() + 1);
+    }
+
+    private static OptionalDouble within(BandMean mean) {
+        double torque = mean.torque().newtonMetres();
+        return torque > 0
+                ? OptionalDouble.of(100 * mean.torqueError().newtonMetres() / torque)
+                : OptionalDouble.empty();
+    }
+
+    private List<RowFigure> rows(Candidate candidate, CorrectedCurve curve, SpeedBand over) {
+        int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
+        return curve.rowsEvery(every).stream()
+                .filter(point -> over.contains(point.rpm()))
+                .map(point -> new RowFigure(point.rpm(), point.torque(), advanceAt(candidate, point.rpm(), every)))
+                .toList();
+    }
+
+    private static Optional<Advance> advanceAt(Candidate candidate, double rpm, int every) {
+        SpeedBand near = new SpeedBand(Math.max(0, rpm - every / 2.0), rpm + every / 2.0);
+        OptionalDouble mean = BandRows.meanNear(candidate, Channel.of(Role.ADVANCE), near);
+        return mean.isPresent() ? Optional.of(Advance.ofDeg(mean.getAsDouble())) : Optional.empty();
+    }
+}

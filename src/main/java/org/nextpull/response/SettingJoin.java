@@ -1,0 +1,109 @@
+package org.nextpull.response;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/**
+ * Joins what was asked with what the log says: a logged channel wins, and a difference beyond what the setting can resolve is a
+ * finding.
+ *
+ * @param setting the joined setting
+ * @param leanestLambda leanest band average of any lambda sensor
+ * @param findings where asked and measured disagree
+ */
+record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding> findings) {
+    SettingJoin {
+        findings = List.copyOf(findings);
+    }
+
+    /** A measured lambda scatters about its target by this much, whatever the resolution of the setting. */
+    private static final double LAMBDA_CONTROL = 0.015;
+
+    /**
+     * Joins.
+     *
+     * @param band the samples of a pull inside the band
+     * @param asked what the operator set, where it is known
+     */
+    static SettingJoin of(Samples band, Optional<AskedSetting> asked, SweepPlan plan, Place place) {
+        List<Finding> findings = new ArrayList<>();
+        Optional<Advance> loggedAdvance = mean(band, Channel.of(Role.ADVANCE)).map(Advance::ofDeg);
+        Optional<Advance> askedAdvance = asked.flatMap(AskedSetting::advance);
+        double resolutionDeg =
+                plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
+        differ(loggedAdvance.map(Advance::deg), askedAdvance.map(Advance::deg), resolutionDeg)
+                .ifPresent(gap -> findings.add(disagreement(FindingCode.ADVANCE_NOT_AS_ASKED, gap, place)));
+        List<Lambda> sensors = lambdas(band);
+        Optional<Lambda> loggedLambda = sensors.stream().findFirst();
+        Optional<Lambda> askedLambda = asked.flatMap(AskedSetting::lambda);
+        differ(loggedLambda.map(Lambda::value), askedLambda.map(Lambda::value), LAMBDA_CONTROL)
+                .ifPresent(gap -> findings.add(disagreement(FindingCode.LAMBDA_NOT_AS_ASKED, gap, place)));
+        Setting setting = new Setting(
+                loggedAdvance.or(() -> askedAdvance),
+                mean(band, Channel.of(Role.ADVANCE_OFFSET))
+                        .map(Advance::ofDeg)
+                        .or(() -> asked.flatMap(AskedSetting::offsetDeg)),
+                loggedLambda.or(() -> askedLambda),
+                askedLambda,
+                word(band, Role.FUEL)
+                        .or(() -> asked.flatMap(AskedSetting::fuel))
+                        .or(() -> plan.fuel().blend()),
+                word(band, Role.LABEL).or(() -> asked.flatMap(AskedSetting::label)),
+                asked.flatMap(AskedSetting::note));
+        Optional<Lambda> leanest =
+                sensors.stream().max(Comparator.naturalOrder()).or(() -> askedLambda);
+        return new SettingJoin(setting, leanest, findings);
+    }
+
+    private static Optional<double[]> differ(Optional<Double> logged, Optional<Double> asked, double most) {
+        if (logged.isEmpty() || asked.isEmpty() || Math.abs(logged.get() - asked.get()) <= most) {
+            return Optional.empty();
+        }
+        return Optional.of(new double[] {logged.get(), asked.get()});
+    }
+
+    private static Finding disagreement(FindingCode code, double[] gap, Place place) {
+        return Finding.warning(code, place, Detail.of("measured", gap[0]), Detail.of("asked", gap[1]));
+    }
+
+    private static List<Lambda> lambdas(Samples band) {
+        return band.channels().stream()
+                .filter(channel -> channel.role() == Role.LAMBDA)
+                .sorted(Comparator.comparingInt(Channel::sensor))
+                .flatMap(channel -> mean(band, channel).stream())
+                .filter(value -> value > 0)
+                .map(Lambda::of)
+                .toList();
+    }
+
+    private static Optional<Double> mean(Samples band, Channel channel) {
+        double[] values = band.presentValues(channel);
+        return values.length == 0
+                ? Optional.empty()
+                : Optional.of(DoubleStream.of(values).average().orElseThrow());
+    }
+
+    private static Optional<String> word(Samples band, Role role) {
+        for (int row = 0; row < band.rows(); row++) {
+            Optional<String> found = role == Role.LABEL ? band.label(row) : band.fuel(row);
+            if (found.isPresent()) {
+                return found;
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,53 @@
+package org.nextpull.response;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.ResultRow;
+import org.nextpull.channel.ResultTable;
+
+/** Turns the rows of a table of results into pulls: its figures are taken as they are, corrected or not, by whoever made the table. */
+public final class TableResponses {
+    private TableResponses() {}
+
+    /**
+     * The rows of a table as pulls, in the order of the day.
+     *
+     * @param table the table
+     * @param firstNumber number of the first pull over the whole day
+     */
+    public static List<MeasuredPull> of(ResultTable table, int firstNumber) {
+        List<MeasuredPull> pulls = new ArrayList<>();
+        for (ResultRow row : table.rows()) {
+            int place = pulls.size();
+            pulls.add(new MeasuredPull(
+                    firstNumber + place,
+                    new Origin(table.description().name(), row.line(), place + 1),
+                    row.order().isPresent() ? row.order().getAsInt() - 1.0 : firstNumber - 1.0 + place,
+                    new Setting(
+                            row.advance(),
+                            Optional.empty(),
+                            row.lambda(),
+                            row.lambda(),
+                            row.fuel(),
+                            row.label(),
+                            Optional.empty()),
+                    row.used() ? Standing.USED : Standing.STRUCK,
+                    Optional.empty(),
+                    Optional.of(new Figures(
+                            row.torque(),
+                            row.power(),
+                            OptionalDouble.empty(),
+                            Optional.empty(),
+                            Optional.empty(),
+                            List.of())),
+                    KnockHeard.marked(row.knock()),
+                    row.lambda(),
+                    Conditions.unknown(),
+                    List.of(),
+                    List.of()));
+        }
+        return List.copyOf(pulls);
+    }
+}
