@@ -65,6 +65,24 @@ public enum FindingCode {
     AIR_DEW_POINT_ABOVE_DRY_BULB,
     /** The dew point of {dew_point} is below -100 degC, where no formula for vapour holds; give the humidity as 0 % instead. */
     AIR_DEW_POINT_TOO_LOW,
+    /**
+     * The barometer of {barometer} looks like the sea-level pressure of a weather report, not the pressure at the dyno, which is about
+     * {station} (altitude about {altitude}); give the station pressure, or every corrected figure comes out too low.
+     */
+    AIR_BAROMETER_LOOKS_SEA_LEVEL,
+    /** A barometer of {barometer} does not fit an altitude of {altitude}, where {low} to {high} is usual; check both and their units. */
+    AIR_BAROMETER_NOT_OF_ALTITUDE,
+    /** The barometer given, {barometer}, differs from the logged one, {other}; the logged one is used, so find out which is wrong. */
+    AIR_BAROMETERS_DIFFER,
+    /** With the engine stopped the manifold shows {other} where the barometer says {barometer}; one of the two sensors is off. */
+    AIR_MANIFOLD_AT_REST_DIFFERS,
+    /** At full load the manifold shows {other}, above the barometer of {barometer}; the barometer is too low, or the engine is boosted. */
+    AIR_MANIFOLD_ABOVE_BAROMETER,
+    /**
+     * At full load the manifold shows only {other} under a barometer of {barometer}; the throttle was not fully open, the intake is
+     * blocked, or the barometer is one of sea level.
+     */
+    AIR_MANIFOLD_FAR_BELOW_BAROMETER,
     // fuels
     /** There is no fuel "{name}"; the nearest are {nearest}. Name one of these, or write your own as a [[blend]] in the plan. */
     FUEL_UNKNOWN,

@@ -1,6 +1,7 @@
 package org.nextpull.fuel;
 
 import org.nextpull.unit.Power;
+import org.nextpull.unit.Unit;
 
 /**
  * Fuel for each unit of work at the crank (brake specific fuel consumption).
@@ -8,9 +9,6 @@ import org.nextpull.unit.Power;
  * @param kilogramsPerJoule positive
  */
 public record SpecificConsumption(double kilogramsPerJoule) {
-    private static final double JOULES_PER_KILOWATT_HOUR = 3.6e6;
-    private static final double POUND_PER_HORSEPOWER_HOUR = 0.45359237 / (745.6998715822702 * 3600);
-
     public SpecificConsumption {
         if (!(kilogramsPerJoule > 0) || !Double.isFinite(kilogramsPerJoule)) {
             throw new IllegalArgumentException("a specific consumption is positive: " + kilogramsPerJoule);
@@ -19,16 +17,16 @@ public record SpecificConsumption(double kilogramsPerJoule) {
 
     /** In g/(kW.h), the usual unit: petrol at full load 270 to 330 (common practice, no source). */
     public static SpecificConsumption ofGramsPerKilowattHour(double grams) {
-        return new SpecificConsumption(grams / 1000 / JOULES_PER_KILOWATT_HOUR);
+        return new SpecificConsumption(Unit.GRAM_PER_KILOWATT_HOUR.toSi(grams));
     }
 
     /** In lb/(hp.h): petrol at full load 0.45 to 0.55 (common practice, no source). */
     public static SpecificConsumption ofPoundsPerHorsepowerHour(double pounds) {
-        return new SpecificConsumption(pounds * POUND_PER_HORSEPOWER_HOUR);
+        return new SpecificConsumption(Unit.POUND_PER_HORSEPOWER_HOUR.toSi(pounds));
     }
 
     public double gramsPerKilowattHour() {
-        return kilogramsPerJoule * 1000 * JOULES_PER_KILOWATT_HOUR;
+        return Unit.GRAM_PER_KILOWATT_HOUR.fromSi(kilogramsPerJoule);
     }
 
     /** Consumption on another fuel that makes the same power from the same air. */

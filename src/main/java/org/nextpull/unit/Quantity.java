@@ -27,6 +27,9 @@ public enum Quantity {
     VOLUME("m3"),
     DENSITY("kg/m3"),
     SPECIFIC_ENERGY("J/kg"),
+    /** Fuel for each unit of work at the crank. */
+    SPECIFIC_CONSUMPTION("kg/J"),
+    VOLUME_FLOW("m3/s"),
     INERTIA("kg.m2"),
     VOLTAGE("V");
 

@@ -101,6 +101,7 @@ public enum Unit {
     CUBIC_METRE(Quantity.VOLUME, "m3", 1),
     LITRE(Quantity.VOLUME, "L", 1e-3, "litre", "liter", "ltr"),
     CUBIC_CENTIMETRE(Quantity.VOLUME, "cm3", 1e-6, "cc"),
+    CUBIC_INCH(Quantity.VOLUME, "in3", 16.387064e-6, "cuin", "cu in", "cu.in", "cid", "in^3"),
     US_GALLON(Quantity.VOLUME, "gal", 3.785411784e-3, "usgal", "us gal"),
     KILOGRAM_PER_CUBIC_METRE(Quantity.DENSITY, "kg/m3", 1, "g/l"),
     KILOGRAM_PER_LITRE(Quantity.DENSITY, "kg/L", 1000, "g/cm3", "g/ml"),
@@ -108,6 +109,23 @@ public enum Unit {
     JOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "J/kg", 1),
     MEGAJOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "MJ/kg", 1e6),
     BTU_PER_POUND(Quantity.SPECIFIC_ENERGY, "Btu/lb", 2326),
+    KILOGRAM_PER_JOULE(Quantity.SPECIFIC_CONSUMPTION, "kg/J", 1),
+    GRAM_PER_KILOWATT_HOUR(
+            Quantity.SPECIFIC_CONSUMPTION, "g/(kW.h)", 1 / 3.6e9, "g/kwh", "g/kw.h", "g/kw-h", "g/kw h", "g/(kwh)"),
+    POUND_PER_HORSEPOWER_HOUR(
+            Quantity.SPECIFIC_CONSUMPTION,
+            "lb/(hp.h)",
+            0.45359237 / (745.6998715822702 * 3600),
+            "lb/hp.h",
+            "lb/hph",
+            "lb/hp-h",
+            "lb/hp-hr",
+            "lb/hp/hr",
+            "lb/bhp-hr",
+            "lbs/hp-hr"),
+    CUBIC_METRE_PER_SECOND(Quantity.VOLUME_FLOW, "m3/s", 1),
+    CUBIC_CENTIMETRE_PER_MINUTE(Quantity.VOLUME_FLOW, "cm3/min", 1e-6 / 60, "cc/min", "ml/min", "ccm"),
+    LITRE_PER_HOUR(Quantity.VOLUME_FLOW, "L/h", 1e-3 / 3600, "l/hr", "lph"),
     KILOGRAM_SQUARE_METRE(Quantity.INERTIA, "kg.m2", 1, "kgm2", "kg*m2", "kg m2", "kg.m^2"),
     POUND_SQUARE_FOOT(Quantity.INERTIA, "lb.ft2", 0.45359237 * 0.3048 * 0.3048, "lbft2", "lb-ft2");
 
@@ -180,7 +198,13 @@ public enum Unit {
     }
 
     private boolean isSpelt(String wanted) {
-        return symbol.toLowerCase(Locale.ROOT).equals(wanted) || spellings.contains("|" + wanted + "|");
+        boolean listed = isOneWord(wanted) && spellings.contains("|" + wanted + "|");
+        return listed || symbol.toLowerCase(Locale.ROOT).equals(wanted);
+    }
+
+    /** Nothing, or several spellings at once, is no spelling. */
+    private static boolean isOneWord(String wanted) {
+        return !wanted.isEmpty() && wanted.indexOf('|') < 0;
     }
 
     private static String bare(String text) {

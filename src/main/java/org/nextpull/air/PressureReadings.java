@@ -1,0 +1,52 @@
+package org.nextpull.air;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.unit.Pressure;
+
+/**
+ * Whatever is known about the pressure of a day, for {@link PressureCheck}; all may be absent.
+ *
+ * @param given barometer that somebody typed in
+ * @param logged median of the logger's barometer
+ * @param manifoldAtRest manifold pressure with the engine stopped
+ * @param manifoldAtFullLoad manifold pressure at full load of a naturally aspirated engine; leave it out for a boosted one
+ * @param altitudeMetres altitude of the dyno above sea level
+ */
+public record PressureReadings(
+        Optional<Pressure> given,
+        Optional<Pressure> logged,
+        Optional<Pressure> manifoldAtRest,
+        Optional<Pressure> manifoldAtFullLoad,
+        OptionalDouble altitudeMetres) {
+
+    public static PressureReadings none() {
+        return new PressureReadings(
+                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    }
+
+    public PressureReadings withGiven(Pressure pressure) {
+        return new PressureReadings(Optional.of(pressure), logged, manifoldAtRest, manifoldAtFullLoad, altitudeMetres);
+    }
+
+    public PressureReadings withLogged(Pressure pressure) {
+        return new PressureReadings(given, Optional.of(pressure), manifoldAtRest, manifoldAtFullLoad, altitudeMetres);
+    }
+
+    public PressureReadings withManifoldAtRest(Pressure pressure) {
+        return new PressureReadings(given, logged, Optional.of(pressure), manifoldAtFullLoad, altitudeMetres);
+    }
+
+    public PressureReadings withManifoldAtFullLoad(Pressure pressure) {
+        return new PressureReadings(given, logged, manifoldAtRest, Optional.of(pressure), altitudeMetres);
+    }
+
+    public PressureReadings withAltitude(double metres) {
+        return new PressureReadings(given, logged, manifoldAtRest, manifoldAtFullLoad, OptionalDouble.of(metres));
+    }
+
+    /** The barometer that will be used: the logger's, else the one typed in. */
+    public Optional<Pressure> barometer() {
+        return logged.or(() -> given);
+    }
+}

@@ -1,0 +1,99 @@
+package org.nextpull.air;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.unit.Pressure;
+
+class PressureCheckTest {
+    private static final PressureReadings NONE = PressureReadings.none();
+
+    @Test
+    void readingsThatAgreeSayNothing() {
+        PressureReadings readings = NONE.withGiven(kPa(95.4))
+                .withLogged(kPa(95.6))
+                .withManifoldAtRest(kPa(95.1))
+                .withManifoldAtFullLoad(kPa(93.5))
+                .withAltitude(500);
+        assertThat(PressureCheck.of(readings, Place.nowhere())).isEmpty();
+        assertThat(PressureCheck.of(NONE, Place.nowhere())).isEmpty();
+    }
+
+    @Test
+    void aWeatherReportAgainstTheLoggersBarometerIsRecognised() {
+        Finding finding = only(NONE.withGiven(kPa(101.8)).withLogged(kPa(95.9)));
+        assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
+        assertThat(finding.number("station").orElseThrow()).isEqualTo(95_900);
+        assertThat(finding.number("altitude").orElseThrow()).isCloseTo(500, within(10.0));
+    }
+
+    @Test
+    void barometersThatDifferOtherwiseAreNamed() {
+        Finding finding = only(NONE.withGiven(kPa(94)).withLogged(kPa(95.9)));
+        assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETERS_DIFFER);
+        assertThat(finding.number("other").orElseThrow()).isEqualTo(95_900);
+    }
+
+    @Test
+    void aManifoldAtRestShowsTheTrueBarometer() {
+        assertThat(only(NONE.withGiven(kPa(101.3)).withManifoldAtRest(kPa(97))).code())
+                .isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
+        assertThat(only(NONE.withGiven(kPa(94)).withManifoldAtRest(kPa(97))).code())
+                .isEqualTo(FindingCode.AIR_MANIFOLD_AT_REST_DIFFERS);
+    }
+
+    @Test
+    void aManifoldAtFullLoadBoundsTheBarometerFromBothSides() {
+        assertThat(only(NONE.withGiven(kPa(95)).withManifoldAtFullLoad(kPa(99))).code())
+                .isEqualTo(FindingCode.AIR_MANIFOLD_ABOVE_BAROMETER);
+        assertThat(only(NONE.withGiven(kPa(101.3)).withManifoldAtFullLoad(kPa(90)))
+                        .code())
+                .isEqualTo(FindingCode.AIR_MANIFOLD_FAR_BELOW_BAROMETER);
+    }
+
+    @Test
+    void seaLevelPressureAtAnAltitudeIsRecognisedWithTheStationPressure() {
+        Finding finding = only(NONE.withGiven(kPa(102.1)).withAltitude(1600));
+        assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
+        assertThat(finding.number("station").orElseThrow()).isCloseTo(84_200, within(300.0));
+        assertThat(finding.number("altitude").orElseThrow()).isCloseTo(1600, within(1e-6));
+    }
+
+    @Test
+    void theStandardAtmosphereWrittenDownIsRecognisedOnALowHillToo() {
+        assertThat(only(NONE.withGiven(kPa(101.325)).withAltitude(150)).code())
+                .isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
+        assertThat(PressureCheck.of(NONE.withGiven(kPa(101.325)).withAltitude(20), Place.nowhere()))
+                .isEmpty();
+    }
+
+    @Test
+    void aBarometerThatFitsNoWeatherAtItsAltitudeIsNamedWithTheUsualRange() {
+        Finding finding = only(NONE.withGiven(kPa(84)).withAltitude(100));
+        assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETER_NOT_OF_ALTITUDE);
+        assertThat(finding.number("low").orElseThrow()).isBetween(95_000.0, 97_000.0);
+    }
+
+    @Test
+    void theLoggersBarometerIsUsedBeforeTheOneGiven() {
+        PressureReadings readings = NONE.withGiven(kPa(95.5)).withLogged(kPa(95.6));
+        assertThat(readings.barometer()).contains(kPa(95.6));
+        assertThat(NONE.withGiven(kPa(95.5)).barometer()).contains(kPa(95.5));
+    }
+
+    private static Finding only(PressureReadings readings) {
+        List<Finding> findings = PressureCheck.of(readings, Place.inFile("plan.toml"));
+        assertThat(findings).hasSize(1);
+        assertThat(findings.get(0).place()).isEqualTo(Place.inFile("plan.toml"));
+        return findings.get(0);
+    }
+
+    private static Pressure kPa(double kilopascals) {
+        return Pressure.ofKilopascals(kilopascals);
+    }
+}
