@@ -184,6 +184,14 @@ public enum FindingCode {
     /** The rows of pull {pull} of {file} are {rpm} rpm apart, so its curve has a point every {step} rpm. */
     CURVE_COARSE,
 
+    // alarms
+    /** The plan limits {limit}, but {file} has no {channel}: that limit is not watched. Name the column in [log] columns, or watch it yourself. */
+    LIMIT_NOT_WATCHED,
+    /** {file} has no barometer: boost is counted from a standard atmosphere of 101.325 kPa, too low on high ground. Give [air] baro_kpa. */
+    BOOST_WITHOUT_BAROMETER,
+    /** The exhaust of pull {pull} of {file} ({sensor}) was still rising by {kelvins_per_second} K/s at the end, at {last}: the gas was hotter than the sensor shows. */
+    EXHAUST_STILL_RISING,
+
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
     AIR_READING_MISSING,

@@ -1,0 +1,38 @@
+package org.nextpull.alarm;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.plan.Band;
+import org.nextpull.plan.Limits;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.unit.Pressure;
+
+/**
+ * What the watch needs of a plan.
+ *
+ * @param limits the limits
+ * @param band where knock counts; empty for everywhere
+ * @param fullLoad throttle from which the load is full, as a fraction
+ * @param engineRevPerRollerRev gives the engine's speed where only the roller's is logged
+ * @param baro barometer where the log has none
+ */
+public record AlarmRules(
+        Limits limits,
+        Optional<Band> band,
+        double fullLoad,
+        OptionalDouble engineRevPerRollerRev,
+        Optional<Pressure> baro) {
+
+    public static AlarmRules of(SweepPlan plan) {
+        return new AlarmRules(
+                plan.limits(),
+                plan.band(),
+                plan.pull().fullLoad(),
+                plan.dyno().roller().engineRevPerRollerRev(),
+                plan.air().baro());
+    }
+
+    public AlarmRules withLimits(Limits newLimits) {
+        return new AlarmRules(newLimits, band, fullLoad, engineRevPerRollerRev, baro);
+    }
+}

@@ -1,0 +1,72 @@
+package org.nextpull.alarm;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.alarm.AlarmEvent.Kind;
+import org.nextpull.channel.Samples;
+
+/**
+ * Watches the plan's limits over rows as they come, in blocks of any size: one row at a time live, a whole log at once in a replay. The
+ * same rows give the same events however they are cut. It looks at every row, whether a pull is found there or not, so a pull that is cut
+ * short keeps its alarms. Not for use by several threads.
+ *
+ * <p>A limit is passed beyond its value, not at it; knock at its count of events. Of several sensors the worst counts: for the mixture
+ * the leanest. Lean and fuel pressure are watched at full load, oil pressure from the band's lowest speed up, knock within the band, all
+ * others always.
+ */
+public final class AlarmWatch {
+    private final List<Watcher> watchers;
+    private final RunningState state;
+    private OptionalDouble lastTimeS = OptionalDouble.empty();
+
+    public AlarmWatch(AlarmRules rules) {
+        this.watchers = Watchers.of(rules.limits());
+        this.state = new RunningState(rules);
+    }
+
+    /** Every stretch of these samples in which a limit was passed, by its first row; one that goes on to the end is among them. */
+    public static List<Alarm> over(AlarmRules rules, Samples samples) {
+        AlarmWatch watch = new AlarmWatch(rules);
+        List<Alarm> alarms = new ArrayList<>();
+        watch.take(samples).stream()
+                .filter(event -> event.kind() == Kind.CLEARED)
+                .map(AlarmEvent::alarm)
+                .forEach(alarms::add);
+        alarms.addAll(watch.sounding());
+        alarms.sort(
+                Comparator.comparingLong((Alarm alarm) -> alarm.since().line()).thenComparing(Alarm::limit));
+        return List.copyOf(alarms);
+    }
+
+    /** Looks at the next rows and says what changed, in their order. */
+    public List<AlarmEvent> take(Samples samples) {
+        List<AlarmEvent> events = new ArrayList<>();
+        for (int index = 0; index < samples.rows(); index++) {
+            take(new Row(samples, index), events);
+        }
+        return events;
+    }
+
+    private void take(Row row, List<AlarmEvent> events) {
+        Moment at = row.moment();
+        boolean backwards =
+                at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
+        if (backwards) {
+            watchers.forEach(watcher -> watcher.restart(at, events::add));
+        }
+        at.timeS().ifPresent(timeS -> lastTimeS = OptionalDouble.of(timeS));
+        state.take(row);
+        watchers.forEach(watcher -> watcher.take(row, state, events::add));
+    }
+
+    /** The alarms that sound now. */
+    public List<Alarm> sounding() {
+        return watchers.stream()
+                .map(Watcher::sounding)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+}

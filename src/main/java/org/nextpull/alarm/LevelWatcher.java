@@ -1,0 +1,89 @@
+package org.nextpull.alarm;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Consumer;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.plan.Limit;
+
+/** Watches the worst of all sensors of a role against a fixed level. */
+final class LevelWatcher implements Watcher {
+    private final Role role;
+    private final Limit limit;
+    private final When when;
+    private final Episode episode;
+
+    /**
+     * When and how a level is read.
+     *
+     * @param applies whether the limit holds at this moment
+     * @param zero what is taken off the reading
+     */
+    record When(Predicate<RunningState> applies, ToDoubleFunction<RunningState> zero) {
+        static final When ALWAYS = new When(state -> true, state -> 0);
+        static final When FULL_LOAD = new When(RunningState::isFullLoad, state -> 0);
+        static final When ABOVE_BAND_START = new When(RunningState::isAboveBandStart, state -> 0);
+        static final When ABOVE_BAROMETER = new When(state -> true, RunningState::baroPascals);
+    }
+
+    LevelWatcher(Role role, Limit limit, When when, Episode episode) {
+        this.role = role;
+        this.limit = limit;
+        this.when = when;
+        this.episode = episode;
+    }
+
+    @Override
+    public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
+        Optional<Reading> worst = worst(row, when.zero().applyAsDouble(state));
+        if (!when.applies().test(state)) {
+            episode.within(row.moment(), events);
+            return;
+        }
+        // a row without a reading says nothing: sensors are logged at different rates
+        worst.ifPresent(reading -> {
+            if (isBeyond(reading.value())) {
+                episode.beyond(reading.channel(), reading.value(), row.moment(), events);
+            } else {
+                episode.within(row.moment(), events);
+            }
+        });
+    }
+
+    private Optional<Reading> worst(Row row, double zero) {
+        Optional<Reading> worst = Optional.empty();
+        for (Channel channel : row.samples().channels()) {
+            OptionalDouble value = channel.role() == role ? row.find(channel) : OptionalDouble.empty();
+            if (value.isPresent()) {
+                double level = value.getAsDouble() - zero;
+                if (worst.isEmpty() || isWorse(level, worst.get().value())) {
+                    worst = Optional.of(new Reading(channel, level));
+                }
+            }
+        }
+        return worst;
+    }
+
+    private boolean isWorse(double value, double than) {
+        return limit.isLeast() ? value < than : value > than;
+    }
+
+    private boolean isBeyond(double value) {
+        return isWorse(value, episode.allowed());
+    }
+
+    @Override
+    public Optional<Alarm> sounding() {
+        return episode.sounding();
+    }
+
+    @Override
+    public void restart(Moment at, Consumer<AlarmEvent> events) {
+        episode.end(at, events);
+    }
+
+    private record Reading(Channel channel, double value) {}
+}

@@ -1,0 +1,87 @@
+package org.nextpull.alarm;
+
+import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.unit.Pressure;
+
+/**
+ * What is known of the engine's running at a row: speed, load, barometer. A channel that is logged more slowly than the rows keeps its
+ * last value. Changes as rows come; not for use by several threads.
+ */
+final class RunningState {
+    /** Standard atmosphere, for a boost limit without any barometer. */
+    private static final Pressure STANDARD = Pressure.ofPascals(101_325);
+
+    /** Without a throttle, torque tells load: an engine on overrun or coasting is far below half of its best. */
+    private static final double SHARE_OF_BEST_TORQUE = 0.5;
+
+    private final AlarmRules rules;
+    private OptionalDouble rpm = OptionalDouble.empty();
+    private OptionalDouble throttle = OptionalDouble.empty();
+    private OptionalDouble torque = OptionalDouble.empty();
+    private double bestTorque;
+    private double baroPascals;
+    private boolean falling;
+
+    RunningState(AlarmRules rules) {
+        this.rules = rules;
+        this.baroPascals = rules.baro().orElse(STANDARD).pascals();
+    }
+
+    void take(Row row) {
+        speed(row).ifPresent(now -> {
+            falling = rpm.isPresent() && now < rpm.getAsDouble();
+            rpm = OptionalDouble.of(now);
+        });
+        row.find(Role.THROTTLE).ifPresent(now -> throttle = OptionalDouble.of(now));
+        row.find(Role.TORQUE).ifPresent(now -> {
+            torque = OptionalDouble.of(now);
+            bestTorque = Math.max(bestTorque, now);
+        });
+        row.find(Role.BAROMETER).ifPresent(now -> baroPascals = now);
+    }
+
+    private OptionalDouble speed(Row row) {
+        OptionalDouble engine = row.find(Channel.of(Role.ENGINE_SPEED));
+        OptionalDouble roller = row.find(Channel.of(Role.ROLLER_SPEED));
+        if (engine.isPresent()
+                || roller.isEmpty()
+                || rules.engineRevPerRollerRev().isEmpty()) {
+            return engine;
+        }
+        return OptionalDouble.of(
+                roller.getAsDouble() * rules.engineRevPerRollerRev().getAsDouble());
+    }
+
+    OptionalDouble rpm() {
+        return rpm;
+    }
+
+    double baroPascals() {
+        return baroPascals;
+    }
+
+    /** Within the band; an unknown speed counts as within. */
+    boolean isInBand() {
+        return rules.band().isEmpty() || rpm.isEmpty() || rules.band().get().contains(rpm.getAsDouble());
+    }
+
+    /** At or above the band's lowest speed, where oil pressure must have built up; an unknown speed counts as above. */
+    boolean isAboveBandStart() {
+        return rules.band().isEmpty()
+                || rpm.isEmpty()
+                || rpm.getAsDouble() >= rules.band().get().fromRpm();
+    }
+
+    /** By the throttle; without one by torque, without that by a speed within the band that is not falling. */
+    boolean isFullLoad() {
+        if (throttle.isPresent()) {
+            return throttle.getAsDouble() >= rules.fullLoad();
+        }
+        if (torque.isPresent()) {
+            return isInBand() && torque.getAsDouble() > SHARE_OF_BEST_TORQUE * bestTorque;
+        }
+        return isInBand() && !falling;
+    }
+}

@@ -1,0 +1,42 @@
+package org.nextpull.alarm;
+
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+
+/** Watches the engine's speed, also where it follows from the roller's. */
+final class SpeedWatcher implements Watcher {
+    private static final Channel SPEED = Channel.of(Role.ENGINE_SPEED);
+    private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
+
+    private final Episode episode;
+
+    SpeedWatcher(Episode episode) {
+        this.episode = episode;
+    }
+
+    @Override
+    public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
+        boolean engine = row.find(SPEED).isPresent();
+        if (state.rpm().isEmpty() || !(engine || row.find(ROLLER).isPresent())) {
+            return;
+        }
+        double rpm = state.rpm().getAsDouble();
+        if (rpm > episode.allowed()) {
+            episode.beyond(engine ? SPEED : ROLLER, rpm, row.moment(), events);
+        } else {
+            episode.within(row.moment(), events);
+        }
+    }
+
+    @Override
+    public Optional<Alarm> sounding() {
+        return episode.sounding();
+    }
+
+    @Override
+    public void restart(Moment at, Consumer<AlarmEvent> events) {
+        episode.end(at, events);
+    }
+}

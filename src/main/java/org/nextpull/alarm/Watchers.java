@@ -1,0 +1,69 @@
+package org.nextpull.alarm;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.alarm.LevelWatcher.When;
+import org.nextpull.channel.Role;
+import org.nextpull.plan.Limit;
+import org.nextpull.plan.Limits;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
+
+/** One watcher for each limit of a plan. Knock is always watched; the others when the plan sets them. */
+final class Watchers {
+    private final List<Watcher> all = new ArrayList<>();
+
+    private Watchers() {}
+
+    static List<Watcher> of(Limits limits) {
+        Watchers watchers = new Watchers();
+        watchers.all.add(new KnockWatcher(limits.knockEventsThatCount()));
+        limits.lean()
+                .ifPresent(lean -> watchers.all.add(new LevelWatcher(
+                        Role.LAMBDA,
+                        Limit.LEAN,
+                        When.FULL_LOAD,
+                        new Episode(Limit.LEAN, lean.leanest().value(), lean.forS()))));
+        watchers.temperature(Limit.EXHAUST, limits.most().exhaust());
+        watchers.temperature(Limit.COOLANT, limits.most().coolant());
+        watchers.temperature(Limit.OIL, limits.most().oil());
+        watchers.temperature(Limit.INLET_AIR, limits.most().inlet());
+        watchers.level(Limit.OIL_PRESSURE, pascals(limits.oilPressureLeast()), When.ABOVE_BAND_START);
+        watchers.level(Limit.FUEL_PRESSURE, pascals(limits.fuelPressureLeast()), When.FULL_LOAD);
+        watchers.level(Limit.BOOST, pascals(limits.boostMost()), When.ABOVE_BAROMETER);
+        watchers.level(Limit.INJECTOR_DUTY, limits.injectorDutyMost(), When.ALWAYS);
+        limits.mostRpm().ifPresent(rpm -> watchers.all.add(new SpeedWatcher(new Episode(Limit.SPEED, rpm, 0))));
+        return List.copyOf(watchers.all);
+    }
+
+    /** The channel that a limit is watched on. */
+    static Role role(Limit limit) {
+        return switch (limit) {
+            case KNOCK -> Role.KNOCK_EVENTS;
+            case LEAN -> Role.LAMBDA;
+            case EXHAUST -> Role.EXHAUST_TEMPERATURE;
+            case COOLANT -> Role.COOLANT_TEMPERATURE;
+            case OIL -> Role.OIL_TEMPERATURE;
+            case INLET_AIR -> Role.INLET_AIR_TEMPERATURE;
+            case OIL_PRESSURE -> Role.OIL_PRESSURE;
+            case FUEL_PRESSURE -> Role.FUEL_PRESSURE;
+            case BOOST -> Role.MANIFOLD_PRESSURE;
+            case SPEED -> Role.ENGINE_SPEED;
+            case INJECTOR_DUTY -> Role.INJECTOR_DUTY;
+        };
+    }
+
+    private void temperature(Limit limit, Optional<Temperature> most) {
+        most.ifPresent(temperature -> level(limit, OptionalDouble.of(temperature.kelvins()), When.ALWAYS));
+    }
+
+    private void level(Limit limit, OptionalDouble allowed, When when) {
+        allowed.ifPresent(value -> all.add(new LevelWatcher(role(limit), limit, when, new Episode(limit, value, 0))));
+    }
+
+    private static OptionalDouble pascals(Optional<Pressure> pressure) {
+        return pressure.stream().mapToDouble(Pressure::pascals).findFirst();
+    }
+}
