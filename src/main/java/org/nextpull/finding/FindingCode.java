@@ -192,6 +192,14 @@ public enum FindingCode {
     /** The exhaust of pull {pull} of {file} ({sensor}) was still rising by {kelvins_per_second} K/s at the end, at {last}: the gas was hotter than the sensor shows. */
     EXHAUST_STILL_RISING,
 
+    // engine
+    /** The model engine cannot have {name} = {value}; it must lie between {least} and {most}. Correct that number. */
+    ENGINE_PARAMETER_OUT_OF_RANGE,
+    /** At {rpm} rpm and lambda {lambda} the charge of the model engine would burn for {deg} degrees, longer than a stroke. Choose a richer mixture, a lower speed or a faster chamber. */
+    ENGINE_BURN_TOO_LONG,
+    /** The model engine cannot run on {fuel}: its {property} is not known. Choose a listed fuel that has it. */
+    ENGINE_FUEL_LACKS,
+
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
     AIR_READING_MISSING,

@@ -1,0 +1,37 @@
+package org.nextpull.engine;
+
+import org.nextpull.engine.cycle.Energy;
+import org.nextpull.engine.cycle.Knock;
+import org.nextpull.engine.cycle.PeakPressure;
+import org.nextpull.engine.cycle.Wiebe;
+import org.nextpull.unit.Temperature;
+import org.nextpull.unit.Torque;
+
+/**
+ * What an engine does at one operating point.
+ *
+ * @param torque brake torque
+ * @param exhaust temperature at the exhaust thermocouple, in balance
+ * @param burn how the charge burned
+ * @param peak highest cylinder pressure
+ * @param knock autoignition in the mean cycle
+ * @param flow what flows through the engine
+ * @param energy where the heat of one closed cycle of one cylinder went
+ */
+public record EnginePoint(
+        Torque torque, Temperature exhaust, Wiebe burn, PeakPressure peak, Knock knock, Flow flow, Energy energy) {
+    private static final double HALF = 0.5;
+
+    /**
+     * What flows through the engine.
+     *
+     * @param dryAir in kg/s
+     * @param fuel in kg/s
+     */
+    public record Flow(double dryAir, double fuel) {}
+
+    /** Where half of the charge is burned, in degrees after top dead centre. */
+    public double halfBurnedDeg() {
+        return burn.angleOf(HALF);
+    }
+}

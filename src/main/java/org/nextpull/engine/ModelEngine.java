@@ -1,0 +1,168 @@
+package org.nextpull.engine;
+
+import java.util.List;
+import org.nextpull.engine.cycle.Charge;
+import org.nextpull.engine.cycle.ClosedCycle;
+import org.nextpull.engine.cycle.CycleResult;
+import org.nextpull.engine.cycle.Cylinder;
+import org.nextpull.engine.cycle.Run;
+import org.nextpull.engine.cycle.SliderCrank;
+import org.nextpull.engine.cycle.Walls;
+import org.nextpull.engine.cycle.Wiebe;
+import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Mixture;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.unit.Temperature;
+import org.nextpull.unit.Torque;
+
+/** An engine whose design makes sense, ready to run at any operating point. Immutable. */
+public final class ModelEngine {
+    private static final double STROKE_DEG = 180;
+    private static final double COMPRESSION_EXPONENT = 0.32;
+    private static final double DEVELOPMENT_SHARE = 0.1;
+    private static final double BLOWDOWN_SHARE = 0.35;
+    private static final double OIL_HOT_K = 368.15;
+    private static final double OIL_PER_K = 0.008;
+    private static final double INLET_LOSS_PA = 2500;
+    private static final double INLET_LOSS_RPM = 6000;
+    private static final double EXHAUST_GAMMA = 1.3;
+
+    private final EngineDesign design;
+
+    private ModelEngine(EngineDesign design) {
+        this.design = design;
+    }
+
+    /** An engine of that design, or the findings that say which numbers make no engine. */
+    public static Outcome<ModelEngine> of(EngineDesign design) {
+        List<Finding> wrong = DesignLimits.check(design);
+        return wrong.isEmpty() ? Outcome.of(new ModelEngine(design)) : Outcome.failed(wrong);
+    }
+
+    public EngineDesign design() {
+        return design;
+    }
+
+    /** Runs at an operating point, or says which of its numbers the engine cannot run with. */
+    public Outcome<EnginePoint> at(OperatingPoint point) {
+        return at(point, ClosedCycle.STEP_DEG);
+    }
+
+    /** Runs at an operating point with integration steps of a given length in degrees. */
+    public Outcome<EnginePoint> at(OperatingPoint point, double stepDeg) {
+        List<Finding> wrong = PointLimits.check(design, point);
+        if (!wrong.isEmpty()) {
+            return Outcome.failed(wrong);
+        }
+        Trapping trapped = Trapping.of(design, point);
+        Wiebe burn = burn(point, trapped);
+        if (burn.durationDeg() > STROKE_DEG) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.ENGINE_BURN_TOO_LONG,
+                    Place.nowhere(),
+                    Detail.of("deg", burn.durationDeg()),
+                    Detail.of("rpm", point.rpm()),
+                    Detail.of("lambda", point.lambda().value())));
+        }
+        Charge charge = new Charge(
+                trapped.unburned(),
+                trapped.products().gas(),
+                trapped.inventory().mass(),
+                trapped.fuelMass()
+                        * trapped.products().heat()
+                        * design.combustion().completeness(),
+                new Charge.Octane(point.fuel().octane()));
+        Run run = new Run(
+                design.cylinder(),
+                trapped.filling(),
+                charge,
+                walls(point),
+                point.rpm(),
+                STROKE_DEG - design.valves().exhaustOpensDeg());
+        return Outcome.of(assemble(point, trapped, burn, ClosedCycle.solve(run, burn, stepDeg)));
+    }
+
+    private Walls walls(OperatingPoint point) {
+        double warmer = point.surroundings().coolant().kelvins()
+                - Surroundings.reference().coolant().kelvins();
+        return new Walls(design.walls().kelvins() + warmer, design.walls().scale());
+    }
+
+    /** The flame develops in the chamber of the spark and does most of its work in that of top dead centre. */
+    private Wiebe burn(OperatingPoint point, Trapping trapped) {
+        double spark = -point.advance().deg();
+        double duration = DEVELOPMENT_SHARE * duration(point, trapped, spark)
+                + (1 - DEVELOPMENT_SHARE) * duration(point, trapped, 0);
+        return new Wiebe(spark, duration);
+    }
+
+    private double duration(OperatingPoint point, Trapping trapped, double deg) {
+        SliderCrank crank = new SliderCrank(design.cylinder());
+        double volume = crank.volume(deg);
+        double compression = trapped.filling().volume() / volume;
+        double warmer = Math.pow(compression, COMPRESSION_EXPONENT);
+        GasState start = trapped.filling().state();
+        GasState state = new GasState(start.pascals() * compression * warmer, start.kelvins() * warmer);
+        Mixture mixture = new Mixture(
+                point.fuel(), point.lambda(), point.surroundings().air().humidityRatio());
+        double dilution = trapped.inventory().residual() + mixture.waterFraction();
+        double velocity = point.fuel().flame().speed(point.lambda().value(), dilution, state);
+        return design.combustion()
+                .duration()
+                .degrees(design.cylinder().pistonSpeed(point.rpm()), crank.height(volume), state, velocity);
+    }
+
+    private EnginePoint assemble(OperatingPoint point, Trapping trapped, Wiebe burn, CycleResult cycle) {
+        Cylinder cylinder = design.cylinder();
+        double work = cycle.energy().work() + gasExchange(point, trapped, cycle.opening());
+        double thickness =
+                Math.exp(OIL_PER_K * (OIL_HOT_K - point.surroundings().oil().kelvins()));
+        double friction = design.friction().pascals(cycle.peak(), cylinder.pistonSpeed(point.rpm()), thickness);
+        double torque = (work - friction * cylinder.sweptVolume()) * design.cylinders() / (4 * Math.PI);
+        double cyclesPerSecond = point.rpm() / 120 * design.cylinders();
+        return new EnginePoint(
+                Torque.ofNewtonMetres(torque),
+                Temperature.ofKelvins(exhaust(point, cycle.opening())),
+                burn,
+                cycle.peak(),
+                cycle.knock(),
+                new EnginePoint.Flow(trapped.airMass() * cyclesPerSecond, trapped.fuelMass() * cyclesPerSecond),
+                cycle.energy());
+    }
+
+    /** Work in J of the rest of the cycle: blowdown to bottom dead centre, exhaust, inlet, and compression until the inlet closes. */
+    private double gasExchange(OperatingPoint point, Trapping trapped, GasState opening) {
+        SliderCrank crank = new SliderCrank(design.cylinder());
+        double swept = design.cylinder().sweptVolume();
+        double bottom = swept + design.cylinder().clearanceVolume();
+        double outlet = exhaustPressure(point);
+        double speed = point.rpm() / INLET_LOSS_RPM;
+        double inlet = point.surroundings().air().barometer().pascals()
+                + design.boost().pascals(point.rpm())
+                - INLET_LOSS_PA * speed * speed;
+        double blowdown = outlet + BLOWDOWN_SHARE * (opening.pascals() - outlet);
+        double opens = crank.volume(STROKE_DEG - design.valves().exhaustOpensDeg());
+        double closing = (inlet + trapped.filling().state().pascals()) / 2;
+        return blowdown * (bottom - opens)
+                - closing * (bottom - trapped.filling().volume())
+                + (inlet - outlet) * swept;
+    }
+
+    private double exhaustPressure(OperatingPoint point) {
+        return point.surroundings().air().barometer().pascals()
+                + design.exhaust().pressureAbove(point.rpm())
+                + design.boost().pascals(point.rpm());
+    }
+
+    /** Mean gas after blowdown of a fixed volume (Heywood, section 6.5, from memory), cooled in the port. */
+    private double exhaust(OperatingPoint point, GasState opening) {
+        double share = (EXHAUST_GAMMA - 1) / EXHAUST_GAMMA * exhaustPressure(point) / opening.pascals();
+        double gas = opening.kelvins() * (1 / EXHAUST_GAMMA + share);
+        return design.exhaust()
+                .afterPort(gas, point.rpm(), point.surroundings().coolant().kelvins());
+    }
+}

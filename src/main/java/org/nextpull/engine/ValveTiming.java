@@ -1,0 +1,9 @@
+package org.nextpull.engine;
+
+/**
+ * When the cylinder is closed.
+ *
+ * @param inletClosesDeg degrees after bottom dead centre
+ * @param exhaustOpensDeg degrees before bottom dead centre
+ */
+public record ValveTiming(double inletClosesDeg, double exhaustOpensDeg) {}

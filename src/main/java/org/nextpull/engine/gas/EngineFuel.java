@@ -1,0 +1,104 @@
+package org.nextpull.engine.gas;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.fuel.Composition;
+import org.nextpull.fuel.Element;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.fuel.FuelProperty;
+import org.nextpull.unit.Lambda;
+
+/**
+ * What the cycle needs to know of a fuel.
+ *
+ * @param name its name
+ * @param composition elements by mass
+ * @param energy heat of combustion and of evaporation
+ * @param density liquid density in kg/m3
+ * @param octane research octane number
+ * @param flame burning velocity
+ */
+public record EngineFuel(
+        String name, Composition composition, FuelEnergy energy, double density, double octane, Flame flame) {
+    private static final double ALCOHOL_OXYGEN = 0.3473;
+    private static final double HYDROCARBON_KG_PER_MOL = 0.105;
+    private static final double ETHANOL_KG_PER_MOL = 0.04607;
+
+    public EngineFuel {
+        if (!(density > 0) || !(octane > 0)) {
+            throw new IllegalArgumentException("not a fuel: density " + density + ", octane " + octane);
+        }
+    }
+
+    /** A listed or blended fuel; refused with a finding for each figure that the cycle needs and the fuel has not. */
+    public static Outcome<EngineFuel> of(Fuel fuel) {
+        List<Finding> missing = new ArrayList<>();
+        double heat = figure(fuel, FuelProperty.LOWER_HEATING_VALUE, missing);
+        double latent = figure(fuel, FuelProperty.LATENT_HEAT, missing);
+        double density = figure(fuel, FuelProperty.DENSITY, missing);
+        double octane = figure(fuel, FuelProperty.RESEARCH_OCTANE, missing);
+        if (!missing.isEmpty()) {
+            return Outcome.failed(missing);
+        }
+        return Outcome.of(new EngineFuel(
+                fuel.name(),
+                fuel.composition(),
+                new FuelEnergy(heat, latent),
+                density,
+                octane,
+                Flame.ofComposition(fuel.composition())));
+    }
+
+    private static double figure(Fuel fuel, FuelProperty property, List<Finding> missing) {
+        OptionalDouble value = fuel.value(property);
+        if (value.isEmpty()) {
+            missing.add(Finding.error(
+                    FindingCode.ENGINE_FUEL_LACKS,
+                    Place.nowhere(),
+                    Detail.of("fuel", fuel.name()),
+                    Detail.of("property", property.name().toLowerCase(Locale.ROOT))));
+        }
+        return value.orElse(1);
+    }
+
+    /** Stoichiometric air-fuel ratio by mass, dry air. */
+    public double stoichiometricRatio() {
+        return composition.stoichiometricAirFuelRatio();
+    }
+
+    /** Dry air that burns with one kg of fuel, in kg. */
+    public double airPerFuel(Lambda lambda) {
+        return lambda.value() * stoichiometricRatio();
+    }
+
+    public EngineFuel withOctane(double newOctane) {
+        return new EngineFuel(name, composition, energy, density, newOctane, flame);
+    }
+
+    Elements elements() {
+        return new Elements(composition);
+    }
+
+    /** Share of alcohol by mass, judged from the oxygen; 1 for ethanol and for methanol. */
+    double alcoholShare() {
+        return Math.min(1, composition.fraction(Element.OXYGEN) / ALCOHOL_OXYGEN);
+    }
+
+    /** Mean molar mass of the vapour in kg/mol. */
+    double vapourMolarMass() {
+        double alcohol = alcoholShare();
+        return 1 / (alcohol / ETHANOL_KG_PER_MOL + (1 - alcohol) / HYDROCARBON_KG_PER_MOL);
+    }
+
+    /** Vapour of the fuel per mol of dry air, in mol, when all of it is evaporated. */
+    public double vapourPerAir(Lambda lambda) {
+        return Air.KG_PER_MOL / (airPerFuel(lambda) * vapourMolarMass());
+    }
+}

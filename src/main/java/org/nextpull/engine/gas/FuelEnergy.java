@@ -1,0 +1,15 @@
+package org.nextpull.engine.gas;
+
+/**
+ * Energies of a fuel.
+ *
+ * @param lowerHeatingValue heat of combustion to water vapour in J/kg, above 0
+ * @param latentHeat heat of evaporation in J/kg, above 0
+ */
+public record FuelEnergy(double lowerHeatingValue, double latentHeat) {
+    public FuelEnergy {
+        if (!(lowerHeatingValue > 0) || !(latentHeat > 0)) {
+            throw new IllegalArgumentException("not a fuel: heat " + lowerHeatingValue + ", latent " + latentHeat);
+        }
+    }
+}
