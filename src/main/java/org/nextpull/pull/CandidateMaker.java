@@ -1,0 +1,188 @@
+package org.nextpull.pull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.finding.Severity;
+import org.nextpull.math.Series;
+
+/** Numbers the drafts of a source, lines their lambda up, and makes candidates of them. */
+final class CandidateMaker {
+    /** Share of missing rows that is said, and that refuses a pull. */
+    private static final double MISSING_SAID = 0.02;
+
+    private static final double MISSING_REFUSED = 0.2;
+
+    /** Least share of the log's best torque that is full load. */
+    private static final double FULL_LOAD_SHARE = 0.6;
+
+    private final String source;
+    private final PullRules rules;
+    private final Optional<LoadLevel> level;
+    private int number;
+    private int thrownAway;
+
+    CandidateMaker(String source, PullRules rules, Optional<LoadLevel> level) {
+        this.source = source;
+        this.rules = rules;
+        this.level = level;
+    }
+
+    int thrownAway() {
+        return thrownAway;
+    }
+
+    List<Candidate> candidates(Stretch stretch, SpeedSource speed) {
+        SpeedTrace trace = SpeedTrace.of(stretch.samples(), stretch.core(), speed);
+        List<Draft> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
+        if (drafts.isEmpty()) {
+            return List.of();
+        }
+        LambdaAlignment alignment = alignment(stretch);
+        return drafts.stream()
+                .map(draft -> candidate(draft, stretch.samples(), trace, speed, alignment))
+                .toList();
+    }
+
+    private LambdaAlignment alignment(Stretch stretch) {
+        boolean logged = stretch.samples().has(LambdaDelay.LAMBDA);
+        if (!logged) {
+            return new LambdaAlignment.NotApplied();
+        }
+        if (rules.lambdaDelayS().isPresent()) {
+            return new LambdaAlignment.Given(rules.lambdaDelayS().getAsDouble());
+        }
+        Optional<LambdaAlignment.Estimated> estimate = LambdaDelay.of(stretch);
+        return estimate.isPresent() ? estimate.get() : new LambdaAlignment.NotApplied();
+    }
+
+    private Candidate candidate(
+            Draft draft, Samples all, SpeedTrace trace, SpeedSource speed, LambdaAlignment alignment) {
+        number++;
+        TrimmedRows rows = TrimmedRows.of(all, trace, draft.parts(), alignment.appliedS());
+        Place place = Place.inFile(source).withLine(rows.samples().line(0)).withPull(number);
+        List<Finding> findings = new ArrayList<>();
+        double missing = missing(rows);
+        Optional<Draft.Objection> objection = draft.objection()
+                .or(() -> draft.kind().isSweep()
+                        ? WheelSlip.of(rows.samples(), speed, rules.gearing())
+                        : Optional.empty())
+                .or(() -> missing > MISSING_REFUSED
+                        ? Optional.of(
+                                Draft.Objection.of(RefusalReason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
+                        : Optional.empty())
+                .or(() -> tooLittleLoad(rows.samples(), speed))
+                .or(this::throwAway);
+        if (objection.isEmpty() && missing > MISSING_SAID) {
+            findings.add(Finding.warning(FindingCode.PULL_ROWS_MISSING, place, Detail.of("percent", 100 * missing)));
+        }
+        if (rows.spikes() > 0) {
+            findings.add(Finding.warning(FindingCode.PULL_SPEED_SPIKES, place, Detail.of("count", rows.spikes())));
+        }
+        lambdaFinding(all, alignment, place).ifPresent(findings::add);
+        Optional<Refusal> refusal = objection.map(why ->
+                new Refusal(why.reason(), new Finding(why.reason().code(), Severity.WARNING, why.details(), place)));
+        return new Candidate(
+                number,
+                source,
+                lines(rows.samples()),
+                draft.kind(),
+                rpm(draft, draft.first(), true, trace),
+                rpm(draft, draft.last(), false, trace),
+                rows.samples(),
+                draft.kind().isSweep() ? List.of() : rows.parts(),
+                speed,
+                alignment,
+                refusal,
+                findings);
+    }
+
+    private static double rpm(Draft draft, Span part, boolean atStart, SpeedTrace trace) {
+        if (!draft.kind().isSweep()) {
+            return part.meanRpm(trace);
+        }
+        return trace.smoothRpm(atStart ? part.first() : part.last());
+    }
+
+    private static Candidate.Lines lines(Samples samples) {
+        int last = samples.rows() - 1;
+        return new Candidate.Lines(
+                samples.line(0), samples.line(last), samples.value(RowRef.TIME, last) - samples.value(RowRef.TIME, 0));
+    }
+
+    /** Share of the rows that are missing, by the usual distance of the others. */
+    private static double missing(TrimmedRows rows) {
+        double expected = 0;
+        double present = 0;
+        for (RowRange part : rows.parts()) {
+            if (part.rows() < 3) {
+                continue;
+            }
+            double[] steps = new double[part.rows() - 1];
+            for (int row = 0; row < steps.length; row++) {
+                steps[row] = rows.samples().value(RowRef.TIME, part.first() + row + 1)
+                        - rows.samples().value(RowRef.TIME, part.first() + row);
+            }
+            Series apart = Series.of(steps);
+            double usual = apart.median();
+            if (usual > 0) {
+                expected += apart.sum() / usual;
+                present += steps.length;
+            }
+        }
+        return expected > present ? 1 - present / expected : 0;
+    }
+
+    private Optional<Draft.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
+        if (samples.has(ThrottleGate.THROTTLE) || level.isEmpty()) {
+            return Optional.empty();
+        }
+        return Effort.of(samples, speed).flatMap(effort -> {
+            double[] torques = new double[samples.rows()];
+            int count = 0;
+            for (int row = 0; row < samples.rows(); row++) {
+                OptionalDouble torque = effort.newtonMetres(samples, row);
+                if (torque.isPresent()) {
+                    torques[count++] = torque.getAsDouble();
+                }
+            }
+            if (count == 0) {
+                return Optional.empty();
+            }
+            double share =
+                    Series.copyOf(torques, 0, count).median() / level.get().newtonMetres();
+            return share >= FULL_LOAD_SHARE
+                    ? Optional.empty()
+                    : Optional.of(Draft.Objection.of(RefusalReason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
+        });
+    }
+
+    private Optional<Draft.Objection> throwAway() {
+        if (thrownAway >= rules.throwAwayFirst()) {
+            return Optional.empty();
+        }
+        thrownAway++;
+        return Optional.of(
+                Draft.Objection.of(RefusalReason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
+    }
+
+    private static Optional<Finding> lambdaFinding(Samples samples, LambdaAlignment alignment, Place place) {
+        if (!samples.has(LambdaDelay.LAMBDA) || alignment instanceof LambdaAlignment.Given) {
+            return Optional.empty();
+        }
+        if (alignment instanceof LambdaAlignment.Estimated estimate) {
+            return Optional.of(Finding.note(
+                    FindingCode.LAMBDA_DELAY_ESTIMATED,
+                    place,
+                    Detail.of("seconds", estimate.appliedS()),
+                    Detail.of("error", estimate.errorS())));
+        }
+        return Optional.of(Finding.note(FindingCode.LAMBDA_DELAY_NOT_APPLIED, place));
+    }
+}

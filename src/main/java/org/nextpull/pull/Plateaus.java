@@ -1,0 +1,81 @@
+package org.nextpull.pull;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+
+/** Finds where the speed is held: it stays within 0.75 % (at least 15 rpm) to both sides for long enough and does not creep. */
+final class Plateaus {
+    private static final double TOLERANCE_SHARE = 0.0075;
+    private static final double TOLERANCE_RPM = 15;
+
+    private final SpeedTrace trace;
+
+    Plateaus(SpeedTrace trace) {
+        this.trace = trace;
+    }
+
+    /** The plateaus of at least that length, in order of time. */
+    List<Span> ofAtLeast(double seconds) {
+        List<Span> found = new ArrayList<>();
+        int point = 0;
+        while (point < trace.size()) {
+            point = next(point, seconds, found);
+        }
+        return found;
+    }
+
+    /** Looks for the next plateau from a point on, and says where to go on. */
+    private int next(int from, double seconds, List<Span> found) {
+        Deque<Integer> lowest = new ArrayDeque<>();
+        Deque<Integer> highest = new ArrayDeque<>();
+        int first = from;
+        boolean longEnough = false;
+        for (int point = from; point < trace.size(); point++) {
+            double rpm = trace.smoothRpm(point);
+            while (!lowest.isEmpty() && trace.smoothRpm(lowest.getLast()) >= rpm) {
+                lowest.removeLast();
+            }
+            lowest.addLast(point);
+            while (!highest.isEmpty() && trace.smoothRpm(highest.getLast()) <= rpm) {
+                highest.removeLast();
+            }
+            highest.addLast(point);
+            while (range(lowest, highest) > 2 * tolerance(trace.smoothRpm(first))) {
+                if (longEnough) {
+                    add(first, point - 1, seconds, found);
+                    return point;
+                }
+                if (lowest.getFirst() == first) {
+                    lowest.removeFirst();
+                }
+                if (highest.getFirst() == first) {
+                    highest.removeFirst();
+                }
+                first++;
+            }
+            longEnough = longEnough || trace.durationS(first, point) >= seconds;
+        }
+        if (longEnough) {
+            add(first, trace.size() - 1, seconds, found);
+        }
+        return trace.size();
+    }
+
+    private double range(Deque<Integer> lowest, Deque<Integer> highest) {
+        return trace.smoothRpm(highest.getFirst()) - trace.smoothRpm(lowest.getFirst());
+    }
+
+    private void add(int first, int last, double seconds, List<Span> found) {
+        Span span = new Span(first, last);
+        double creep = Math.abs(span.rise(trace)) / Math.max(span.durationS(trace), seconds) * seconds;
+        if (creep <= tolerance(trace.smoothRpm(first))) {
+            found.add(span);
+        }
+    }
+
+    private static double tolerance(double rpm) {
+        return Math.max(TOLERANCE_RPM, TOLERANCE_SHARE * Math.abs(rpm));
+    }
+}

@@ -1,0 +1,193 @@
+package org.nextpull.pull;
+
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.channel.Block;
+import org.nextpull.channel.BlockReader;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Recording;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/**
+ * Finds the pulls of one source as its blocks come in, live or from a file; how the rows are cut into blocks does not matter. Only
+ * stretches at full load are kept, each until it is over and judged. Every candidate gets a number, the refused ones too.
+ *
+ * <p>Full load is told by the throttle; without one by torque of at least half of what the log reaches, which is known when a
+ * {@link LoadSurvey} has looked at the log before and else follows the highest torque so far; without torque and power by a speed that
+ * rises. {@link #find} does the survey by itself where it is needed.
+ */
+public final class PullFinder {
+    private static final Channel RUN = Channel.of(Role.RUN);
+
+    /** Seconds kept after a stretch where lambda is logged, for its sensor answers late. */
+    private static final double AFTER_S = 2;
+
+    private static final double AFTER_DELAY_S = 0.5;
+
+    private final String source;
+    private final PullRules rules;
+    private final Optional<LoadLevel> level;
+    private final CandidateMaker maker;
+    private final TimeGuard guard = new TimeGuard();
+    private final List<Finding> findings = new ArrayList<>();
+    private @Nullable SpeedSource speed;
+    private @Nullable LoadGate gate;
+    private @Nullable StretchCollector collector;
+    private OptionalDouble run = OptionalDouble.empty();
+    private boolean started;
+
+    /** Finds pulls without having seen the log before. */
+    public PullFinder(String source, PullRules rules) {
+        this(source, rules, Optional.empty());
+    }
+
+    /** Finds pulls in a log whose level of torque may be known; it matters only where no throttle is logged. */
+    public PullFinder(String source, PullRules rules, Optional<LoadLevel> level) {
+        this.source = source;
+        this.rules = rules;
+        this.level = level;
+        this.maker = new CandidateMaker(source, rules, level);
+    }
+
+    /** All pulls of a recording; it is read twice where no throttle is logged. */
+    public static FoundPulls find(Recording recording, PullRules rules) throws IOException {
+        PullFinder finder = new PullFinder(recording.name(), rules, survey(recording, rules));
+        List<Candidate> candidates = new ArrayList<>();
+        try (BlockReader reader = recording.open()) {
+            for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
+                candidates.addAll(finder.accept(block.get()));
+            }
+        }
+        candidates.addAll(finder.finish());
+        return new FoundPulls(candidates, finder.thrownAway(), finder.findings());
+    }
+
+    private static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
+        try (BlockReader reader = recording.open()) {
+            boolean throttle = reader.description().columns().stream()
+                    .anyMatch(column -> column.channel().equals(Optional.of(ThrottleGate.THROTTLE)));
+            if (throttle) {
+                return Optional.empty();
+            }
+            LoadSurvey survey = new LoadSurvey(rules.gearing());
+            for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
+                survey.accept(block.get());
+            }
+            return survey.level();
+        }
+    }
+
+    /** Takes the next rows in and gives the candidates that are over, in order. */
+    public List<Candidate> accept(Block block) {
+        Samples samples = block.samples();
+        if (!started && samples.rows() > 0) {
+            start(samples);
+        }
+        List<Candidate> found = new ArrayList<>();
+        if (collector == null || !samples.has(RowRef.TIME)) {
+            return found;
+        }
+        for (int row = 0; row < samples.rows(); row++) {
+            if (samples.isPresent(RowRef.TIME, row)) {
+                for (TimeGuard.Placed placed : guard.offer(new RowRef(samples, row))) {
+                    judge(collector.accept(placed, isOtherRun(placed.ref())), found);
+                }
+            }
+        }
+        return found;
+    }
+
+    /** The candidates that the end of the log ends. */
+    public List<Candidate> finish() {
+        List<Candidate> found = new ArrayList<>();
+        if (collector != null) {
+            judge(collector.finish(), found);
+        }
+        return found;
+    }
+
+    /** Good candidates that were refused as warming pulls so far. */
+    public int thrownAway() {
+        return maker.thrownAway();
+    }
+
+    /** What is to be said about the source as a whole, so far. */
+    public List<Finding> findings() {
+        List<Finding> all = new ArrayList<>(findings);
+        Place place = Place.inFile(source);
+        if (gate instanceof ThrottleGate throttle
+                && throttle.highest() < rules.fullLoadFraction()
+                && Double.isFinite(throttle.highest())) {
+            all.add(Finding.warning(
+                    FindingCode.THROTTLE_NEVER_FULL,
+                    place,
+                    Detail.of("percent", 100 * throttle.highest()),
+                    Detail.of("want", 100 * rules.fullLoadFraction())));
+        }
+        if (guard.leftOut() > 0) {
+            all.add(Finding.warning(FindingCode.ROWS_OUT_OF_TIME, place, Detail.of("count", (double) guard.leftOut())));
+        }
+        return List.copyOf(all);
+    }
+
+    private void start(Samples samples) {
+        started = true;
+        Place place = Place.inFile(source);
+        Optional<SpeedSource> found = SpeedSource.of(samples, rules.gearing());
+        if (!samples.has(RowRef.TIME)) {
+            findings.add(Finding.error(FindingCode.LOG_WITHOUT_TIME, place));
+        }
+        if (found.isEmpty()) {
+            findings.add(Finding.error(FindingCode.LOG_WITHOUT_SPEED, place));
+        }
+        if (found.isEmpty() || !samples.has(RowRef.TIME)) {
+            return;
+        }
+        SpeedSource from = found.get();
+        switch (from.axis()) {
+            case ENGINE -> {}
+            case ENGINE_FROM_ROLLER -> findings.add(Finding.note(FindingCode.SPEED_FROM_ROLLER, place));
+            case ROLLER -> findings.add(Finding.warning(FindingCode.SPEED_IS_ROLLER, place));
+        }
+        LoadGate newGate = gate(samples, from);
+        boolean lambda = samples.has(LambdaDelay.LAMBDA);
+        double after = lambda ? Math.max(AFTER_S, rules.lambdaDelayS().orElse(0) + AFTER_DELAY_S) : 0;
+        speed = from;
+        gate = newGate;
+        collector = new StretchCollector(newGate, after);
+    }
+
+    private LoadGate gate(Samples samples, SpeedSource from) {
+        if (samples.has(ThrottleGate.THROTTLE)) {
+            return new ThrottleGate(rules.fullLoadFraction());
+        }
+        Optional<Effort> effort = Effort.of(samples, from);
+        String by = effort.map(source -> source.channel().role().id()).orElse("speed rising");
+        findings.add(Finding.note(FindingCode.LOAD_WITHOUT_THROTTLE, Place.inFile(source), Detail.of("by", by)));
+        return effort.isPresent() ? new EffortGate(effort.get(), level) : new RisingGate(from);
+    }
+
+    /** Whether the log numbers its runs and another one begins. */
+    private boolean isOtherRun(RowRef ref) {
+        OptionalDouble now = ref.samples().find(RUN, ref.row());
+        boolean other = now.isPresent() && run.isPresent() && now.getAsDouble() != run.getAsDouble();
+        run = now.isPresent() ? now : run;
+        return other;
+    }
+
+    private void judge(List<Stretch> stretches, List<Candidate> found) {
+        SpeedSource from = speed;
+        if (from != null) {
+            stretches.forEach(stretch -> found.addAll(maker.candidates(stretch, from)));
+        }
+    }
+}

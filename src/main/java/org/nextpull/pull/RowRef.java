@@ -1,0 +1,14 @@
+package org.nextpull.pull;
+
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+
+/** One row of some samples that has a time. */
+record RowRef(Samples samples, int row) {
+    static final Channel TIME = Channel.of(Role.TIME);
+
+    double timeS() {
+        return samples.value(TIME, row);
+    }
+}

@@ -1,0 +1,147 @@
+package org.nextpull.pull;
+
+import java.util.Arrays;
+import org.nextpull.channel.Samples;
+import org.nextpull.math.Series;
+import org.nextpull.math.WindowQuadratic;
+
+/**
+ * Speed over time of the full-load rows of a stretch: single impossible rows taken out, and a smooth speed and rate beside it from
+ * local quadratics over half a second. Points are numbered from 0; each knows its row.
+ */
+final class SpeedTrace {
+    private static final double HALF_WINDOW_S = 0.25;
+    private static final int LEAST_ROWS = 5;
+    private static final int MEDIAN_REACH = 3;
+    private static final double SPIKE_RPM = 100;
+    private static final double SPIKE_SHARE = 0.03;
+    private static final double SPIKE_NOISES = 8;
+    private static final double MAD_TO_DEVIATION = 1.4826;
+
+    private final int[] rows;
+    private final double[] time;
+    private final double[] rpm;
+    private final double[] smooth;
+    private final double[] rate;
+    private final int[] spikeRows;
+    private final double noise;
+
+    private SpeedTrace(int[] rows, double[] time, double[] rpm, int[] spikeRows, double noise) {
+        this.rows = rows;
+        this.time = time;
+        this.rpm = rpm;
+        this.spikeRows = spikeRows;
+        this.noise = noise;
+        this.smooth = new double[rows.length];
+        this.rate = new double[rows.length];
+        if (rows.length > 0) {
+            WindowQuadratic fit = new WindowQuadratic(Series.of(time), Series.of(rpm));
+            for (int point = 0; point < rows.length; point++) {
+                WindowQuadratic.Local local = fit.at(time[point], HALF_WINDOW_S, LEAST_ROWS);
+                smooth[point] = local.value();
+                rate[point] = local.slope();
+            }
+        }
+    }
+
+    static SpeedTrace of(Samples samples, RowRange core, SpeedSource speed) {
+        int[] rows = new int[core.rows()];
+        double[] time = new double[core.rows()];
+        double[] rpm = new double[core.rows()];
+        int count = 0;
+        for (int row = core.first(); row < core.end(); row++) {
+            if (samples.isPresent(speed.channel(), row)) {
+                rows[count] = row;
+                time[count] = samples.value(RowRef.TIME, row);
+                rpm[count++] = speed.rpm(samples, row).orElseThrow();
+            }
+        }
+        return cleaned(Arrays.copyOf(rows, count), Arrays.copyOf(time, count), Arrays.copyOf(rpm, count));
+    }
+
+    /** Takes the rows out that stand far off the median of their neighbours. */
+    private static SpeedTrace cleaned(int[] rows, double[] time, double[] rpm) {
+        double[] off = new double[rpm.length];
+        double[] median = new double[rpm.length];
+        for (int point = 0; point < rpm.length; point++) {
+            int reach = Math.min(MEDIAN_REACH, Math.min(point, rpm.length - 1 - point));
+            double[] near = Arrays.copyOfRange(rpm, point - reach, point + reach + 1);
+            Arrays.sort(near);
+            median[point] = near[reach];
+            off[point] = Math.abs(rpm[point] - near[reach]);
+        }
+        double noise = rpm.length == 0 ? 0 : MAD_TO_DEVIATION * Series.of(off).median();
+        int[] kept = new int[rpm.length];
+        int[] spikes = new int[rpm.length];
+        int keptCount = 0;
+        int spikeCount = 0;
+        for (int point = 0; point < rpm.length; point++) {
+            double limit = Math.max(SPIKE_RPM, Math.max(SPIKE_SHARE * Math.abs(median[point]), SPIKE_NOISES * noise));
+            if (off[point] > limit) {
+                spikes[spikeCount++] = rows[point];
+            } else {
+                kept[keptCount++] = point;
+            }
+        }
+        int[] keptPoints = Arrays.copyOf(kept, keptCount);
+        return new SpeedTrace(
+                Arrays.stream(keptPoints).map(point -> rows[point]).toArray(),
+                Arrays.stream(keptPoints).mapToDouble(point -> time[point]).toArray(),
+                Arrays.stream(keptPoints).mapToDouble(point -> rpm[point]).toArray(),
+                Arrays.copyOf(spikes, spikeCount),
+                noise);
+    }
+
+    int size() {
+        return rows.length;
+    }
+
+    int row(int point) {
+        return rows[point];
+    }
+
+    double timeS(int point) {
+        return time[point];
+    }
+
+    /** Speed as logged. */
+    double rpm(int point) {
+        return rpm[point];
+    }
+
+    double smoothRpm(int point) {
+        return smooth[point];
+    }
+
+    /** Rate of the smooth speed, rpm/s. */
+    double rate(int point) {
+        return rate[point];
+    }
+
+    /** Rows whose speed is impossible. */
+    int[] spikeRows() {
+        return spikeRows.clone();
+    }
+
+    /** Standard deviation of single rows about their neighbours, rpm. */
+    double noise() {
+        return noise;
+    }
+
+    double durationS(int first, int last) {
+        return time[last] - time[first];
+    }
+
+    /** Middle distance in time of neighbouring points, s; 0 for fewer than two. */
+    double usualStepS(int first, int last) {
+        if (last <= first) {
+            return 0;
+        }
+        double[] steps = new double[last - first];
+        for (int point = first; point < last; point++) {
+            steps[point - first] = time[point + 1] - time[point];
+        }
+        Arrays.sort(steps);
+        return steps[steps.length / 2];
+    }
+}

@@ -1,0 +1,96 @@
+package org.nextpull.pull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.unit.SpeedBand;
+
+/** Makes drafts of stepped pulls: plateaus one above or below the other. */
+final class StepSearch {
+    private static final double EDGE_RPM = 50;
+    private static final double ROUNDING_S = 0.1;
+
+    private final SpeedTrace trace;
+    private final List<Span> plateaus;
+    private final Settling settling;
+    private final PullRules rules;
+
+    /**
+     * Looks at plateaus that may be shorter than the rules want.
+     */
+    StepSearch(SpeedTrace trace, List<Span> plateaus, Settling settling, PullRules rules) {
+        this.trace = trace;
+        this.plateaus = plateaus;
+        this.settling = settling;
+        this.rules = rules;
+    }
+
+    List<Draft> drafts() {
+        List<Draft> drafts = new ArrayList<>();
+        int first = 0;
+        while (first < plateaus.size() - 1) {
+            boolean up = isUp(first);
+            int last = first + 1;
+            while (last < plateaus.size() - 1 && isUp(last) == up) {
+                last++;
+            }
+            drafts.add(draft(plateaus.subList(first, last + 1), up));
+            first = last;
+        }
+        return drafts;
+    }
+
+    private boolean isUp(int plateau) {
+        return plateaus.get(plateau + 1).meanRpm(trace) > plateaus.get(plateau).meanRpm(trace);
+    }
+
+    private Draft draft(List<Span> steps, boolean up) {
+        List<Span> settled = steps.stream()
+                .map(step -> settled(settling, trace, step, rules.times().settleS()))
+                .toList();
+        return new Draft(up ? PullKind.STEPS_UP : PullKind.STEPS_DOWN, settled, objection(steps, up));
+    }
+
+    /** A plateau without its settling; at least half of it is kept. */
+    static Span settled(Settling settling, SpeedTrace trace, Span plateau, double settleS) {
+        double most = Math.min(settleS, plateau.durationS(trace) / 2);
+        return new Span(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
+    }
+
+    private Optional<Draft.Objection> objection(List<Span> steps, boolean up) {
+        double hold = rules.times().holdS();
+        for (Span step : steps) {
+            if (step.durationS(trace) < hold - ROUNDING_S) {
+                return Optional.of(Draft.Objection.of(
+                        RefusalReason.HOLD_TOO_SHORT,
+                        Detail.of("seconds", step.durationS(trace)),
+                        Detail.of("want", hold)));
+            }
+        }
+        return rules.band().flatMap(band -> missesBand(band, steps, up));
+    }
+
+    private Optional<Draft.Objection> missesBand(SpeedBand band, List<Span> steps, boolean up) {
+        double from = steps.get(0).meanRpm(trace);
+        double to = steps.get(steps.size() - 1).meanRpm(trace);
+        boolean spans =
+                Math.min(from, to) <= band.fromRpm() + EDGE_RPM && Math.max(from, to) >= band.toRpm() - EDGE_RPM;
+        if (spans) {
+            return Optional.empty();
+        }
+        boolean beginsWell = up ? from <= band.fromRpm() + EDGE_RPM : from >= band.toRpm() - EDGE_RPM;
+        if (beginsWell) {
+            return Optional.of(Draft.Objection.of(
+                    RefusalReason.CUT_SHORT,
+                    Detail.of("rpm", to),
+                    Detail.of("want", up ? band.toRpm() : band.fromRpm())));
+        }
+        return Optional.of(Draft.Objection.of(
+                RefusalReason.OUTSIDE_BAND,
+                Detail.of("from", from),
+                Detail.of("to", to),
+                Detail.of("want_from", band.fromRpm()),
+                Detail.of("want_to", band.toRpm())));
+    }
+}

@@ -1,0 +1,130 @@
+package org.nextpull.pull;
+
+import java.util.ArrayDeque;
+import java.util.ArrayList;
+import java.util.Deque;
+import java.util.List;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.channel.Samples;
+
+/**
+ * Gathers the rows of each stretch at full load, with a few seconds before and after. Rows of no stretch are forgotten after those
+ * seconds; a stretch that grows beyond all measure is cut, so the memory is bounded.
+ */
+final class StretchCollector {
+    private static final double BEFORE_S = 2;
+    private static final int MOST_BEFORE = 4000;
+    private static final int MOST_ROWS = 120_000;
+
+    /** The load must be away for two rows and this long before the stretch is over, so that one faulty row does not cut a pull. */
+    private static final double AWAY_S = 0.03;
+
+    /** Longest hole that a stretch may have in it, s. */
+    private static final double LONGEST_HOLE_S = 10;
+
+    private final LoadGate gate;
+    private final double afterS;
+    private final Deque<RowRef> before = new ArrayDeque<>();
+    private Samples.@Nullable Builder open;
+    private int coreFirst;
+    private int coreEnd;
+    private double awayS;
+    private boolean over;
+    private Stretch.End end = Stretch.End.UNLOADED;
+
+    StretchCollector(LoadGate gate, double afterS) {
+        this.gate = gate;
+        this.afterS = afterS;
+    }
+
+    List<Stretch> accept(TimeGuard.Placed placed, boolean otherRun) {
+        List<Stretch> done = new ArrayList<>(1);
+        if (otherRun || placed.step() == TimeGuard.Step.NEW_RUN) {
+            close(Stretch.End.NEW_RUN, done);
+            forget();
+        } else if (placed.apartS() > LONGEST_HOLE_S) {
+            close(Stretch.End.HOLE, done);
+            forget();
+        }
+        RowRef ref = placed.ref();
+        boolean loaded = gate.isLoaded(ref.samples(), ref.row());
+        if (open != null) {
+            continueWith(ref, loaded, done);
+        }
+        if (open == null && loaded) {
+            begin(ref);
+        }
+        remember(ref);
+        return done;
+    }
+
+    List<Stretch> finish() {
+        List<Stretch> done = new ArrayList<>(1);
+        close(Stretch.End.LOG_ENDED, done);
+        forget();
+        return done;
+    }
+
+    private void begin(RowRef ref) {
+        Samples.Builder builder = Samples.builder(ref.samples().channels());
+        for (RowRef earlier : before) {
+            builder.appendRow(earlier.samples(), earlier.row());
+        }
+        coreFirst = builder.rows();
+        builder.appendRow(ref.samples(), ref.row());
+        coreEnd = builder.rows();
+        over = false;
+        open = builder;
+    }
+
+    private void continueWith(RowRef ref, boolean loaded, List<Stretch> done) {
+        Samples.Builder builder = open;
+        if (builder == null) {
+            return;
+        }
+        if (over) {
+            if (loaded || ref.timeS() - awayS > afterS) {
+                close(end, done);
+            } else {
+                builder.appendRow(ref.samples(), ref.row());
+            }
+            return;
+        }
+        if (!loaded && builder.rows() == coreEnd) {
+            awayS = ref.timeS();
+        }
+        builder.appendRow(ref.samples(), ref.row());
+        if (loaded) {
+            coreEnd = builder.rows();
+            if (coreEnd - coreFirst >= MOST_ROWS) {
+                close(Stretch.End.TOO_LONG, done);
+            }
+        } else if (builder.rows() - coreEnd >= 2 && ref.timeS() - awayS >= AWAY_S) {
+            over = true;
+            end = Stretch.End.UNLOADED;
+        }
+    }
+
+    private void close(Stretch.End why, List<Stretch> done) {
+        Samples.Builder builder = open;
+        if (builder != null) {
+            boolean unloaded = over || builder.rows() > coreEnd;
+            done.add(new Stretch(
+                    builder.build(), new RowRange(coreFirst, coreEnd), unloaded ? Stretch.End.UNLOADED : why));
+            open = null;
+            over = false;
+        }
+    }
+
+    private void remember(RowRef ref) {
+        before.addLast(ref);
+        while (before.size() > MOST_BEFORE || ref.timeS() - before.getFirst().timeS() > BEFORE_S) {
+            before.removeFirst();
+        }
+    }
+
+    private void forget() {
+        before.clear();
+        gate.restart();
+    }
+}

@@ -1,0 +1,141 @@
+package org.nextpull.pull;
+
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.nextpull.finding.Detail;
+import org.nextpull.unit.SpeedBand;
+
+/** What speaks against a sweep. */
+final class SweepCheck {
+    private static final int LEAST_ROWS = 8;
+    private static final double LEAST_S = 1;
+    private static final double LEAST_RPM = 300;
+    private static final double LEAST_RPM_WITHOUT_BAND = 500;
+    private static final double HOLE_S = 0.5;
+    private static final double HOLE_ROWS = 8;
+    private static final double HOLE_RPM = 50;
+    private static final double JUMP_RPM = 150;
+    private static final double JUMP_SHARE = 0.04;
+    private static final double JUMP_NOISES = 8;
+    private static final double WAVER_RPM = 40;
+    private static final double WAVER_SHARE = 0.01;
+    private static final double WAVER_NOISES = 5;
+
+    /** A sweep may miss the ends of the band by this much; the curve reaches a grid step beyond its rows. */
+    private static final double EDGE_RPM = 25;
+
+    private final SpeedTrace trace;
+    private final Span sweep;
+    private final Optional<SpeedBand> band;
+
+    SweepCheck(SpeedTrace trace, Span sweep, Optional<SpeedBand> band) {
+        this.trace = trace;
+        this.sweep = sweep;
+        this.band = band;
+    }
+
+    /**
+     * The first objection.
+     *
+     * @param endReason what to call it when the sweep ends before the band does
+     */
+    Optional<Draft.Objection> objection(RefusalReason endReason) {
+        return Stream.of(tooFew(), hole(), jump(), missesBand(endReason), tooShort(), wavers())
+                .flatMap(Optional::stream)
+                .findFirst();
+    }
+
+    private Optional<Draft.Objection> tooFew() {
+        int rows = sweep.last() - sweep.first() + 1;
+        return rows >= LEAST_ROWS
+                ? Optional.empty()
+                : Optional.of(Draft.Objection.of(
+                        RefusalReason.TOO_FEW_SAMPLES, Detail.of("rows", rows), Detail.of("want", LEAST_ROWS)));
+    }
+
+    private Optional<Draft.Objection> tooShort() {
+        double seconds = sweep.durationS(trace);
+        double rpm = Math.abs(sweep.rise(trace));
+        double least = band.isPresent() ? LEAST_RPM : LEAST_RPM_WITHOUT_BAND;
+        boolean wideEnough =
+                rpm >= Math.min(least, band.map(SpeedBand::widthRpm).orElse(least) - 2 * EDGE_RPM);
+        return seconds >= LEAST_S && wideEnough
+                ? Optional.empty()
+                : Optional.of(Draft.Objection.of(
+                        RefusalReason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
+    }
+
+    private Optional<Draft.Objection> hole() {
+        double longest = Math.max(HOLE_S, HOLE_ROWS * trace.usualStepS(sweep.first(), sweep.last()));
+        for (int point = sweep.first(); point < sweep.last(); point++) {
+            double seconds = trace.timeS(point + 1) - trace.timeS(point);
+            double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
+            if (seconds > longest && rpm > HOLE_RPM) {
+                return Optional.of(Draft.Objection.of(
+                        RefusalReason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Draft.Objection> jump() {
+        double usual = trace.usualStepS(sweep.first(), sweep.last());
+        double rate = sweep.rise(trace) / Math.max(1e-9, sweep.durationS(trace));
+        for (int point = sweep.first(); point < sweep.last(); point++) {
+            double seconds = trace.timeS(point + 1) - trace.timeS(point);
+            double leap = trace.rpm(point + 1) - trace.rpm(point) - rate * Math.max(seconds, usual);
+            double limit = Math.max(
+                    Math.abs(rate) * seconds + JUMP_RPM,
+                    Math.max(JUMP_SHARE * trace.rpm(point), JUMP_NOISES * trace.noise()));
+            if (Math.abs(leap) > limit) {
+                return Optional.of(Draft.Objection.of(
+                        RefusalReason.SPEED_JUMP,
+                        Detail.of("rpm", Math.abs(trace.rpm(point + 1) - trace.rpm(point))),
+                        Detail.of("at", trace.rpm(point))));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Draft.Objection> wavers() {
+        double sign = Math.signum(sweep.rise(trace));
+        double most = sign * trace.smoothRpm(sweep.first());
+        for (int point = sweep.first(); point <= sweep.last(); point++) {
+            double now = sign * trace.smoothRpm(point);
+            double limit = Math.max(WAVER_RPM, Math.max(WAVER_SHARE * Math.abs(now), WAVER_NOISES * trace.noise()));
+            if (most - now > limit) {
+                return Optional.of(Draft.Objection.of(
+                        RefusalReason.SPEED_NOT_MONOTONE,
+                        Detail.of("rpm", most - now),
+                        Detail.of("at", trace.smoothRpm(point))));
+            }
+            most = Math.max(most, now);
+        }
+        return Optional.empty();
+    }
+
+    private Optional<Draft.Objection> missesBand(RefusalReason endReason) {
+        if (band.isEmpty()) {
+            return Optional.empty();
+        }
+        SpeedBand wanted = band.get();
+        double from = trace.smoothRpm(sweep.first());
+        double to = trace.smoothRpm(sweep.last());
+        boolean rising = to > from;
+        boolean beginsWell = rising ? from <= wanted.fromRpm() + EDGE_RPM : from >= wanted.toRpm() - EDGE_RPM;
+        boolean endsWell = rising ? to >= wanted.toRpm() - EDGE_RPM : to <= wanted.fromRpm() + EDGE_RPM;
+        if (beginsWell && endsWell) {
+            return Optional.empty();
+        }
+        if (beginsWell && endReason != RefusalReason.OUTSIDE_BAND) {
+            return Optional.of(Draft.Objection.of(
+                    endReason, Detail.of("rpm", to), Detail.of("want", rising ? wanted.toRpm() : wanted.fromRpm())));
+        }
+        return Optional.of(Draft.Objection.of(
+                RefusalReason.OUTSIDE_BAND,
+                Detail.of("from", from),
+                Detail.of("to", to),
+                Detail.of("want_from", wanted.fromRpm()),
+                Detail.of("want_to", wanted.toRpm())));
+    }
+}

@@ -1,0 +1,81 @@
+package org.nextpull.pull;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** Makes drafts of the sweeps of a stretch, up and down. */
+final class SweepSearch {
+    /** Less than this is no sweep at all and gets no number. */
+    private static final double LEAST_RPM = 200;
+
+    private static final double LEAST_S = 0.5;
+
+    /** A falling leg is a sweep when it takes this long and this share of the longest leg; else the brake only goes back for the next one. */
+    private static final double LEAST_FALL_S = 1.5;
+
+    private static final double LEAST_FALL_SHARE = 1.0 / 3;
+
+    private final Stretch stretch;
+    private final SpeedTrace trace;
+    private final List<Span> plateaus;
+    private final Settling settling;
+    private final PullRules rules;
+
+    SweepSearch(Stretch stretch, SpeedTrace trace, List<Span> plateaus, Settling settling, PullRules rules) {
+        this.stretch = stretch;
+        this.trace = trace;
+        this.plateaus = plateaus;
+        this.settling = settling;
+        this.rules = rules;
+    }
+
+    /** The legs that count, as they move. */
+    List<Span> legs() {
+        Legs legs = new Legs(trace);
+        List<Span> moving = new ArrayList<>();
+        for (Span leg : legs.all()) {
+            moving.add(legs.moving(leg, plateaus));
+        }
+        double longest =
+                moving.stream().mapToDouble(leg -> leg.durationS(trace)).max().orElse(0);
+        return moving.stream().filter(leg -> counts(leg, longest)).toList();
+    }
+
+    private boolean counts(Span leg, double longest) {
+        double seconds = leg.durationS(trace);
+        if (Math.abs(leg.rise(trace)) < LEAST_RPM || seconds < LEAST_S) {
+            return false;
+        }
+        boolean rising = leg.rise(trace) > 0;
+        return rising || (seconds >= LEAST_FALL_S && seconds >= LEAST_FALL_SHARE * longest);
+    }
+
+    List<Draft> drafts(boolean throttleLogged) {
+        List<Draft> drafts = new ArrayList<>();
+        for (Span leg : legs()) {
+            double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
+            double most = Math.max(0, rules.times().settleS() - sinceLoad);
+            Span sweep = new Span(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
+            PullKind kind = leg.rise(trace) > 0 ? PullKind.RISING : PullKind.FALLING;
+            Optional<Draft.Objection> objection =
+                    new SweepCheck(trace, sweep, rules.band()).objection(endReason(leg, throttleLogged));
+            drafts.add(new Draft(kind, List.of(sweep), objection));
+        }
+        return drafts;
+    }
+
+    /** Why a leg ended, for one that ends before the band does. */
+    private RefusalReason endReason(Span leg, boolean throttleLogged) {
+        boolean toTheEnd = trace.timeS(trace.size() - 1) - trace.timeS(leg.last()) < LEAST_S;
+        if (!toTheEnd) {
+            return plateaus.stream().anyMatch(plateau -> Math.abs(plateau.first() - leg.last()) <= 1)
+                    ? RefusalReason.OUTSIDE_BAND
+                    : RefusalReason.CUT_SHORT;
+        }
+        return switch (stretch.end()) {
+            case UNLOADED -> throttleLogged ? RefusalReason.THROTTLE_LIFTED : RefusalReason.CUT_SHORT;
+            case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG -> RefusalReason.CUT_SHORT;
+        };
+    }
+}
