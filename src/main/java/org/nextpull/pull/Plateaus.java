@@ -4,6 +4,7 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import org.nextpull.math.Series;
 
 /** Finds where the speed is held: it stays within 0.75 % (at least 15 rpm) to both sides for long enough and does not creep. */
 final class Plateaus {
@@ -68,11 +69,32 @@ final class Plateaus {
     }
 
     private void add(int first, int last, double seconds, List<Span> found) {
-        Span span = new Span(first, last);
-        double creep = Math.abs(span.rise(trace)) / Math.max(span.durationS(trace), seconds) * seconds;
-        if (creep <= tolerance(trace.smoothRpm(first))) {
-            found.add(span);
+        double tolerance = tolerance(trace.smoothRpm(first));
+        int third = (last - first) / 3;
+        double early = median(first, first + third);
+        double late = median(last - third, last);
+        double creep = 1.5 * Math.abs(late - early) / trace.durationS(first, last) * seconds;
+        if (creep <= tolerance) {
+            found.add(withoutApproach(first, last, median(first, last), tolerance / 2));
         }
+    }
+
+    /** Leaves the ends out where the speed still comes or already goes. */
+    private Span withoutApproach(int from, int to, double rpm, double tolerance) {
+        int first = from;
+        int last = to;
+        while (first < last && Math.abs(trace.smoothRpm(first) - rpm) > tolerance) {
+            first++;
+        }
+        while (last > first && Math.abs(trace.smoothRpm(last) - rpm) > tolerance) {
+            last--;
+        }
+        return new Span(first, last);
+    }
+
+    private double median(int first, int last) {
+        return Series.generate(last - first + 1, index -> trace.smoothRpm(first + index))
+                .median();
     }
 
     private static double tolerance(double rpm) {
