@@ -110,6 +110,8 @@ public enum FindingCode {
     FUEL_INJECTORS_TOO_SMALL,
     /** The density of "{name}" is not known, so no volume, jet or injector can be computed; give it from the maker's data sheet. */
     FUEL_FLOW_NEEDS_DENSITY,
+    /** How much alcohol "{name}" holds is not known, so what water does to it cannot be computed; name its parts in the plan. */
+    FUEL_ALCOHOL_UNKNOWN,
     /** Give the water as litres for each litre of "{name}", between 0 and 1. */
     FUEL_WATER_SHARE,
     /** "{name}" holds no alcohol, so water does not mix with it; it lies below and must be drained. */

@@ -17,6 +17,9 @@ import java.util.Set;
  * @param cautions what to beware of
  */
 public record Fuel(String name, Composition composition, Map<FuelProperty, Sourced> properties, Set<Caution> cautions) {
+    /** Below this ratio a substance brings as much oxygen as it needs. */
+    private static final double SMALLEST_RATIO = 0.5;
+
     public Fuel {
         EnumMap<FuelProperty, Sourced> copy = new EnumMap<>(FuelProperty.class);
         copy.putAll(properties);
@@ -35,8 +38,6 @@ public record Fuel(String name, Composition composition, Map<FuelProperty, Sourc
     public boolean burns() {
         return stoichiometricAirFuelRatio() > SMALLEST_RATIO;
     }
-
-    private static final double SMALLEST_RATIO = 0.5;
 
     /** A looked-up figure with its source. */
     public Optional<Sourced> sourced(FuelProperty property) {

@@ -36,8 +36,11 @@ public record WaterAdded(Fuel before, Fuel after, double alcoholBefore, double a
         if (!(waterPerFuel >= 0 && waterPerFuel <= 1)) {
             return Outcome.failed(finding(FindingCode.FUEL_WATER_SHARE, fuel));
         }
-        if (fuel.density().isEmpty() || alcohol.isEmpty()) {
+        if (fuel.density().isEmpty()) {
             return Outcome.failed(finding(FindingCode.FUEL_FLOW_NEEDS_DENSITY, fuel));
+        }
+        if (alcohol.isEmpty()) {
+            return Outcome.failed(finding(FindingCode.FUEL_ALCOHOL_UNKNOWN, fuel));
         }
         if (alcohol.getAsDouble() <= 0) {
             return Outcome.failed(finding(FindingCode.FUEL_WATER_DOES_NOT_MIX, fuel));

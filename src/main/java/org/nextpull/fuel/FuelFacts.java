@@ -1,0 +1,38 @@
+package org.nextpull.fuel;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.unit.Lambda;
+
+/**
+ * What one fuel says beside another: a row of a table of fuels.
+ *
+ * @param fuel the fuel
+ * @param airFuelRatio stoichiometric, from its elements
+ * @param energy empty where the heating value is not known
+ * @param coolingKelvins cooling of the charge at lambda 1 if all of the fuel evaporates; empty where the latent heat is not known
+ * @param atEqualLambda flow against the other fuel with both at lambda 1
+ * @param atBestPower flow against the other fuel with each at its own lambda of best power; empty where one of them is not known
+ */
+public record FuelFacts(
+        Fuel fuel,
+        double airFuelRatio,
+        Optional<EnergyContent> energy,
+        OptionalDouble coolingKelvins,
+        FlowComparison atEqualLambda,
+        Optional<FlowComparison> atBestPower) {
+
+    public static FuelFacts of(Fuel fuel, Fuel against) {
+        FuelDose dose = new FuelDose(fuel, Lambda.of(1));
+        FlowComparison equal = FlowComparison.between(dose, new FuelDose(against, Lambda.of(1)));
+        boolean known = fuel.value(FuelProperty.BEST_POWER_LAMBDA).isPresent()
+                && against.value(FuelProperty.BEST_POWER_LAMBDA).isPresent();
+        return new FuelFacts(
+                fuel,
+                fuel.stoichiometricAirFuelRatio(),
+                EnergyContent.of(fuel),
+                ChargeCooling.kelvins(dose, 1),
+                equal,
+                known ? Optional.of(FlowComparison.atBestPower(fuel, against)) : Optional.empty());
+    }
+}
