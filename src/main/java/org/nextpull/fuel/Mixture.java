@@ -12,7 +12,7 @@ import org.nextpull.unit.Span;
 
 /**
  * The blend that fuels make together: elements, heating value and latent heat by mass, volumes added up. The air-fuel ratio follows
- * from the elements and so mixes by mass; mixed by volume it would be 0.2 to 0.5 % too high.
+ * from the elements and so mixes by mass; mixed by volume it would be up to 0.8 % too high.
  *
  * @param parts mass shares that add up to 1
  */

@@ -103,6 +103,21 @@ class CorrectionStandardTest {
         });
     }
 
+    /** Seen in circulation: the Fahrenheit form with 505 in place of 537, and one without friction on 29.92 inHg; both are wrong. */
+    @Test
+    void wrongFormsInCirculationAreTold() {
+        AirState air = dry(25, 97);
+        double inches = Unit.INCH_OF_MERCURY.fromSi(air.dryPressure().pascals());
+        double fahrenheit = Unit.FAHRENHEIT.fromSi(air.temperature().kelvins());
+        double right = 1.18 * (29.235 / inches) * Math.sqrt((fahrenheit + 460) / 537) - 0.18;
+        double with505 = 1.18 * (29.235 / inches) * Math.sqrt((fahrenheit + 460) / 505) - 0.18;
+        double withoutFriction = 29.92 / inches * Math.sqrt((fahrenheit + 460) / 536.7);
+        double factor = new SaeJ1349Of1990().factor(air);
+        assertThat(right).isCloseTo(factor, within(2e-5));
+        assertThat(with505).isGreaterThan(factor + 0.03);
+        assertThat(withoutFriction).isGreaterThan(factor + 0.01);
+    }
+
     @Test
     void humidityDoesNotEnterTheStandardOfTotalPressure() {
         AirState dry = AirState.dry(Pressure.ofKilopascals(100.5), Temperature.ofCelsius(30));

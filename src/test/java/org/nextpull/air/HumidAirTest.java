@@ -78,7 +78,7 @@ class HumidAirTest {
         assertThat(air.relativeHumidity()).isCloseTo(row.number("rh_ashrae"), within(1e-6));
     }
 
-    /** A ventilated psychrometer by the WMO equation gives the same within 1 % above 20 % humidity, 3.5 % at the driest. */
+    /** A ventilated psychrometer by the WMO equation gives the same within 2 % above 45 % humidity, 3.5 % in drier air. */
     @ParameterizedTest
     @MethodSource("wetBulbs")
     void aWetBulbAgreesWithThePsychrometerEquation(ReferenceRow row) {
