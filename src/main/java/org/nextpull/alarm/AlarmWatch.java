@@ -44,8 +44,9 @@ public final class AlarmWatch {
     /** Looks at the next rows and says what changed, in their order. */
     public List<AlarmEvent> take(Samples samples) {
         List<AlarmEvent> events = new ArrayList<>();
+        BlockView view = new BlockView(samples);
         for (int index = 0; index < samples.rows(); index++) {
-            take(new Row(samples, index), events);
+            take(new Row(view, index), events);
         }
         return events;
     }

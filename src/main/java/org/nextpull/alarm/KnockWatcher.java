@@ -56,21 +56,19 @@ final class KnockWatcher implements Watcher {
     private static Optional<Channel> loudest(Row row) {
         Optional<Channel> loudest = Optional.empty();
         double most = 0;
-        for (Channel channel : row.samples().channels()) {
-            double count =
-                    channel.role() == Role.KNOCK_EVENTS ? row.find(channel).orElse(0) : 0;
+        for (BlockView.Sensor sensor : row.sensors(Role.KNOCK_EVENTS)) {
+            double count = row.find(sensor).orElse(0);
             if (count > most) {
                 most = count;
-                loudest = Optional.of(channel);
+                loudest = Optional.of(sensor.channel());
             }
         }
         return loudest;
     }
 
     private static double sum(Row row) {
-        return row.samples().channels().stream()
-                .filter(channel -> channel.role() == Role.KNOCK_EVENTS)
-                .mapToDouble(channel -> Math.max(0, row.find(channel).orElse(0)))
+        return row.sensors(Role.KNOCK_EVENTS).stream()
+                .mapToDouble(sensor -> Math.max(0, row.find(sensor).orElse(0)))
                 .sum();
     }
 

@@ -38,11 +38,11 @@ final class LevelWatcher implements Watcher {
 
     @Override
     public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
-        Optional<Reading> worst = worst(row, when.zero().applyAsDouble(state));
         if (!when.applies().test(state)) {
             episode.within(row.moment(), events);
             return;
         }
+        Optional<Reading> worst = worst(row, when.zero().applyAsDouble(state));
         // a row without a reading says nothing: sensors are logged at different rates
         worst.ifPresent(reading -> {
             if (isBeyond(reading.value())) {
@@ -55,12 +55,12 @@ final class LevelWatcher implements Watcher {
 
     private Optional<Reading> worst(Row row, double zero) {
         Optional<Reading> worst = Optional.empty();
-        for (Channel channel : row.samples().channels()) {
-            OptionalDouble value = channel.role() == role ? row.find(channel) : OptionalDouble.empty();
+        for (BlockView.Sensor sensor : row.sensors(role)) {
+            OptionalDouble value = row.find(sensor);
             if (value.isPresent()) {
                 double level = value.getAsDouble() - zero;
                 if (worst.isEmpty() || isWorse(level, worst.get().value())) {
-                    worst = Optional.of(new Reading(channel, level));
+                    worst = Optional.of(new Reading(sensor.channel(), level));
                 }
             }
         }

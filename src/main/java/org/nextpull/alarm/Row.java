@@ -1,23 +1,31 @@
 package org.nextpull.alarm;
 
+import java.util.List;
 import java.util.OptionalDouble;
-import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.Samples;
 
 /** One row of samples. */
-record Row(Samples samples, int index) {
-
-    OptionalDouble find(Channel channel) {
-        return samples.find(channel, index);
-    }
+record Row(BlockView view, int index) {
 
     /** The first sensor of a role. */
     OptionalDouble find(Role role) {
-        return find(Channel.of(role));
+        for (BlockView.Sensor sensor : sensors(role)) {
+            if (sensor.channel().sensor() == 1) {
+                return sensor.find(index);
+            }
+        }
+        return OptionalDouble.empty();
+    }
+
+    OptionalDouble find(BlockView.Sensor sensor) {
+        return sensor.find(index);
+    }
+
+    List<BlockView.Sensor> sensors(Role role) {
+        return view.sensors(role);
     }
 
     Moment moment() {
-        return new Moment(samples.line(index), find(Role.TIME));
+        return new Moment(view.line(index), find(Role.TIME));
     }
 }

@@ -1,7 +1,6 @@
 package org.nextpull.alarm;
 
 import java.util.OptionalDouble;
-import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.unit.Pressure;
 
@@ -43,8 +42,8 @@ final class RunningState {
     }
 
     private OptionalDouble speed(Row row) {
-        OptionalDouble engine = row.find(Channel.of(Role.ENGINE_SPEED));
-        OptionalDouble roller = row.find(Channel.of(Role.ROLLER_SPEED));
+        OptionalDouble engine = row.find(Role.ENGINE_SPEED);
+        OptionalDouble roller = row.find(Role.ROLLER_SPEED);
         if (engine.isPresent()
                 || roller.isEmpty()
                 || rules.engineRevPerRollerRev().isEmpty()) {

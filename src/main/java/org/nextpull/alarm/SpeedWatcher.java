@@ -18,8 +18,8 @@ final class SpeedWatcher implements Watcher {
 
     @Override
     public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
-        boolean engine = row.find(SPEED).isPresent();
-        if (state.rpm().isEmpty() || !(engine || row.find(ROLLER).isPresent())) {
+        boolean engine = row.find(Role.ENGINE_SPEED).isPresent();
+        if (state.rpm().isEmpty() || !(engine || row.find(Role.ROLLER_SPEED).isPresent())) {
             return;
         }
         double rpm = state.rpm().getAsDouble();

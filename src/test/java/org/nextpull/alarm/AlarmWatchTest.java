@@ -338,6 +338,41 @@ class AlarmWatchTest {
     }
 
     @Test
+    void everyLimitThatAPlanSetsAndALogHasNotIsNamed() {
+        AlarmRules all = rules(
+                "knock_events = 1;lean_lambda = 0.95;exhaust_c = 880;coolant_c = 105;oil_c = 130;inlet_c = 50;"
+                        + "oil_pressure_kpa = 250;fuel_pressure_kpa = 250;boost_kpa = 80;most_rpm = 7000;injector_duty_percent = 85");
+        assertThat(AlarmCover.check(all, List.of(), Place.nowhere()))
+                .extracting(finding -> finding.text("limit").orElseThrow())
+                .containsExactlyInAnyOrderElementsOf(
+                        List.of(Limit.values()).stream().map(Limit::id).toList());
+        assertThat(AlarmCover.check(rules("knock_margin_deg = 2"), List.of(), Place.nowhere()))
+                .isEmpty();
+    }
+
+    @Test
+    void anotherRecordingEndsEveryAlarm() {
+        AlarmWatch watch = new AlarmWatch(rules("oil_c = 130;most_rpm = 7000"));
+        Rows hot = Rows.ofPull(20)
+                .with(Role.ENGINE_SPEED, row -> 7100)
+                .with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 131);
+        assertThat(watch.take(hot.samples())).extracting(AlarmEvent::kind).containsOnly(Kind.SOUNDED);
+        assertThat(watch.sounding()).extracting(Alarm::counsel).containsExactly(Counsel.LIFT_AND_COOL, Counsel.LIFT);
+        Rows next = Rows.ofPull(5).with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 90);
+        assertThat(watch.take(next.samples())).extracting(AlarmEvent::kind).containsExactly(Kind.CLEARED, Kind.CLEARED);
+        assertThat(watch.sounding()).isEmpty();
+    }
+
+    @Test
+    void aLimitChangedOnTheDayHoldsFromThen() {
+        AlarmRules strict = rules("oil_c = 130");
+        AlarmRules wide = strict.withLimits(rules("oil_c = 140").limits());
+        Rows rows = Rows.ofPull(20).with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 135);
+        assertThat(AlarmWatch.over(strict, rows.samples())).hasSize(1);
+        assertThat(AlarmWatch.over(wide, rows.samples())).isEmpty();
+    }
+
+    @Test
     void everyLimitHasItsOwnChannel() {
         List<Role> roles = List.of(Limit.values()).stream().map(Watchers::role).toList();
         assertThat(roles).doesNotHaveDuplicates();
