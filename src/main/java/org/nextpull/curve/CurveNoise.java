@@ -1,6 +1,6 @@
 package org.nextpull.curve;
 
-import java.util.Arrays;
+import java.util.List;
 import org.nextpull.math.Series;
 
 /**
@@ -8,36 +8,33 @@ import org.nextpull.math.Series;
  * mean of elements (rows of a sweep, plateaus of a stepped pull); neighbouring points share elements.
  */
 public final class CurveNoise {
-    private final int[] firstElement;
-    private final double[][] weights;
-    private final double[] variance;
+    private final List<Weights> points;
+    private final Series variance;
 
     /**
      * Noise of the elements and their weights in the points.
      *
-     * @param firstElement for each point the first element that weighs in it
-     * @param weights for each point the weights from that element on, of sum 1
+     * @param points for each point the weights of its elements
      * @param variance variance of each element that independent noise of the same effect would have
      */
-    CurveNoise(int[] firstElement, double[][] weights, double[] variance) {
-        this.firstElement = firstElement.clone();
-        this.weights = Arrays.stream(weights).map(double[]::clone).toArray(double[][]::new);
-        this.variance = variance.clone();
+    CurveNoise(List<Weights> points, Series variance) {
+        this.points = List.copyOf(points);
+        this.variance = variance;
     }
 
     /** Standard error of the weighted sum of the points from {@code firstPoint} on. */
     double errorOfSum(int firstPoint, Series pointWeights) {
-        double[] load = new double[variance.length];
+        double[] load = new double[variance.size()];
         for (int point = 0; point < pointWeights.size(); point++) {
-            int start = firstElement[firstPoint + point];
-            double[] own = weights[firstPoint + point];
-            for (int index = 0; index < own.length; index++) {
-                load[start + index] += pointWeights.get(point) * own[index];
+            Weights own = points.get(firstPoint + point);
+            for (int index = 0; index < own.count(); index++) {
+                load[own.first() + index] +=
+                        pointWeights.get(point) * own.each().get(index);
             }
         }
         double sum = 0;
         for (int element = 0; element < load.length; element++) {
-            sum += load[element] * load[element] * variance[element];
+            sum += load[element] * load[element] * variance.get(element);
         }
         return Math.sqrt(sum);
     }

@@ -18,6 +18,10 @@ import org.nextpull.pull.RowRange;
  */
 public final class CurveReader {
     private static final int LEAST_SWEEP_ROWS = 5;
+
+    /** Where the rows are far apart, a point averages over this many to each side. */
+    private static final double ROWS_REACHED = 1.5;
+
     private static final Channel TIME = Channel.of(Role.TIME);
 
     private final Driveline driveline;
@@ -39,13 +43,16 @@ public final class CurveReader {
 
     private static Outcome<RawCurve> sweep(Candidate pull, ShaftRows rows) {
         double apart = (rows.rpm().max() - rows.rpm().min()) / (rows.size() - 1);
-        SpeedGrid grid = SpeedGrid.forRowsApart(apart);
-        List<Finding> findings = new ArrayList<>(rows.findings());
-        if (grid.stepRpm() > SpeedGrid.STANDARD.stepRpm()) {
-            findings.add(Finding.note(
-                    FindingCode.CURVE_COARSE, place(pull), Detail.of("rpm", apart), Detail.of("step", grid.stepRpm())));
-        }
-        return new SweepCurve(rows, grid).curve(findings).map(Outcome::of).orElseGet(() -> tooThin(pull, rows.size()));
+        double step = SpeedGrid.STANDARD.stepRpm();
+        double reach = Math.max(step, ROWS_REACHED * apart);
+        List<Finding> findings = reach > step
+                ? List.of(Finding.note(
+                        FindingCode.CURVE_COARSE, place(pull), Detail.of("rpm", apart), Detail.of("reach", reach)))
+                : List.of();
+        return new SweepCurve(rows, reach)
+                .curve()
+                .map(curve -> Outcome.of(curve, findings))
+                .orElseGet(() -> tooThin(pull, rows.size()));
     }
 
     private static Outcome<RawCurve> plateaus(Candidate pull, ShaftRows rows) {
@@ -64,8 +71,7 @@ public final class CurveReader {
         if (plateaus.isEmpty()) {
             return tooThin(pull, rows.size());
         }
-        return Outcome.of(new PlateauCurve(rows.axes(), SpeedGrid.STANDARD, PlateauCurve.rising(plateaus))
-                .curve(rows.findings()));
+        return Outcome.of(new PlateauCurve(rows.axes(), SpeedGrid.STANDARD, PlateauCurve.rising(plateaus)).curve());
     }
 
     private static Outcome<RawCurve> tooThin(Candidate pull, int rows) {

@@ -3,7 +3,6 @@ package org.nextpull.curve;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.nextpull.finding.Finding;
 import org.nextpull.math.Series;
 import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Torque;
@@ -13,6 +12,9 @@ import org.nextpull.unit.Torque;
  * single point at the speed that was held.
  */
 final class PlateauCurve {
+    /** How far the lines are carried on beyond the first and last plateau, so that a plateau just beside the band's end still ends it. */
+    private static final double BEYOND_RPM = 50;
+
     private final CurveAxes axes;
     private final SpeedGrid grid;
     private final List<Plateau> plateaus;
@@ -39,31 +41,26 @@ final class PlateauCurve {
         }
     }
 
-    RawCurve curve(List<Finding> findings) {
-        double[] variance = plateaus.stream().mapToDouble(Plateau::variance).toArray();
+    RawCurve curve() {
         List<CurvePoint> points = new ArrayList<>();
-        List<Integer> firsts = new ArrayList<>();
-        List<double[]> weights = new ArrayList<>();
+        List<Weights> weights = new ArrayList<>();
         if (plateaus.size() == 1) {
             Plateau only = plateaus.get(0);
             points.add(axes.point(
                     only.meanRpm(),
                     Torque.ofNewtonMetres(only.meanTorque()),
                     only.rpm().size()));
-            firsts.add(0);
-            weights.add(new double[] {1});
+            weights.add(new Weights(0, Series.of(1)));
         } else {
-            lines(points, firsts, weights);
+            lines(points, weights);
         }
-        int[] first = firsts.stream().mapToInt(Integer::intValue).toArray();
-        return new RawCurve(
-                grid, axes, points, new CurveNoise(first, weights.toArray(double[][]::new), variance), findings);
+        Series variance = Series.of(plateaus.stream().mapToDouble(Plateau::variance));
+        return new RawCurve(grid, axes, points, new CurveNoise(weights, variance));
     }
 
-    private void lines(List<CurvePoint> points, List<Integer> firsts, List<double[]> weights) {
-        double half = grid.stepRpm();
-        double low = plateaus.get(0).meanRpm() - half;
-        double high = plateaus.get(plateaus.size() - 1).meanRpm() + half;
+    private void lines(List<CurvePoint> points, List<Weights> weights) {
+        double low = plateaus.get(0).meanRpm() - BEYOND_RPM;
+        double high = plateaus.get(plateaus.size() - 1).meanRpm() + BEYOND_RPM;
         int left = 0;
         for (double place : grid.pointsIn(new SpeedBand(Math.max(0, low), high))) {
             while (left < plateaus.size() - 2 && plateaus.get(left + 1).meanRpm() <= place) {
@@ -74,8 +71,7 @@ final class PlateauCurve {
             double share = (place - below.meanRpm()) / (above.meanRpm() - below.meanRpm());
             double torque = below.meanTorque() * (1 - share) + above.meanTorque() * share;
             points.add(axes.point(place, Torque.ofNewtonMetres(torque), nearer(share, below, above)));
-            firsts.add(left);
-            weights.add(new double[] {1 - share, share});
+            weights.add(new Weights(left, Series.of(1 - share, share)));
         }
     }
 

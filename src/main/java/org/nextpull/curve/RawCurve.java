@@ -2,7 +2,6 @@ package org.nextpull.curve;
 
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.finding.Finding;
 import org.nextpull.unit.SpeedBand;
 
 /**
@@ -12,13 +11,10 @@ import org.nextpull.unit.SpeedBand;
  * @param axes what it shows
  * @param points its points, of rising speed, at least one
  * @param noise how sure they are
- * @param findings what is worth saying
  */
-public record RawCurve(
-        SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise, List<Finding> findings) {
+public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise) {
     public RawCurve {
         points = List.copyOf(points);
-        findings = List.copyOf(findings);
         if (points.isEmpty()) {
             throw new IllegalArgumentException("a curve has a point");
         }

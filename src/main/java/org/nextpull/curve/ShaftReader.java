@@ -130,7 +130,7 @@ final class ShaftReader {
         Series times = turning.axis().timeS();
         CurveAxes axes = new CurveAxes(turning.kind(), TorqueAt.ROLLER, share.getAsDouble());
         return Outcome.of(
-                new ShaftRows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times), findings));
+                new ShaftRows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times)), findings);
     }
 
     /** Joins torque and speed, and puts the inertia back that the log leaves out. */
@@ -153,7 +153,7 @@ final class ShaftReader {
         }
         Series time = Series.copyOf(times, 0, count);
         Series sum = withInertia(turning, axes, time, Series.copyOf(torques, 0, count));
-        return Outcome.of(new ShaftRows(axes, time, Series.copyOf(rpms, 0, count), sum, findings));
+        return Outcome.of(new ShaftRows(axes, time, Series.copyOf(rpms, 0, count), sum), findings);
     }
 
     private Series withInertia(Turning turning, CurveAxes axes, Series times, Series torque) {

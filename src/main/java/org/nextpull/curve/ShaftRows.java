@@ -1,7 +1,5 @@
 package org.nextpull.curve;
 
-import java.util.List;
-import org.nextpull.finding.Finding;
 import org.nextpull.math.Series;
 
 /**
@@ -11,13 +9,8 @@ import org.nextpull.math.Series;
  * @param timeS time, s
  * @param rpm speed of the axis
  * @param torque torque of the shaft, N.m
- * @param findings what was found on the way
  */
-record ShaftRows(CurveAxes axes, Series timeS, Series rpm, Series torque, List<Finding> findings) {
-    ShaftRows {
-        findings = List.copyOf(findings);
-    }
-
+record ShaftRows(CurveAxes axes, Series timeS, Series rpm, Series torque) {
     int size() {
         return timeS.size();
     }

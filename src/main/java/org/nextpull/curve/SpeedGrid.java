@@ -9,7 +9,7 @@ import org.nextpull.unit.SpeedBand;
  * @param stepRpm distance of neighbouring points in rpm, positive
  */
 public record SpeedGrid(int stepRpm) {
-    /** The grid of a log whose rows are close enough. */
+    /** The grid of every curve. */
     public static final SpeedGrid STANDARD = new SpeedGrid(25);
 
     private static final double EDGE = 1e-6;
@@ -18,15 +18,6 @@ public record SpeedGrid(int stepRpm) {
         if (stepRpm < 1) {
             throw new IllegalArgumentException("a grid has a positive step: " + stepRpm);
         }
-    }
-
-    /** The standard grid, doubled until its step is at least the distance of the rows. */
-    public static SpeedGrid forRowsApart(double rowsApartRpm) {
-        int step = STANDARD.stepRpm;
-        while (step < rowsApartRpm && step < 3200) {
-            step *= 2;
-        }
-        return new SpeedGrid(step);
     }
 
     /** The points in a band, its ends included. */

@@ -183,7 +183,7 @@ public enum FindingCode {
     CURVE_INERTIA_ADDED,
     /** The inertia of the plan could not be added to pull {pull} of {file}: {missing} is not known. */
     CURVE_INERTIA_LEFT_OUT,
-    /** The rows of pull {pull} of {file} are {rpm} rpm apart, so its curve has a point every {step} rpm. */
+    /** The rows of pull {pull} of {file} are {rpm} rpm apart, so each point of its curve averages over {reach} rpm to both sides. Log faster for a sharper curve. */
     CURVE_COARSE,
 
     // alarms

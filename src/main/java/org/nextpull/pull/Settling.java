@@ -5,14 +5,23 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Samples;
 
 /**
- * Tells when the load has settled after the throttle opens or the speed or spark is set anew: from then on the torque changes between
- * one fifth of a second and the next by no more than one percent, or than its noise.
+ * Tells when the load has settled after the throttle opens or the speed or spark is set anew: as soon as the torque of a fifth of a
+ * second lies on the straight line through the second that follows, within 1.5 % or its noise.
  */
 final class Settling {
-    private static final double PIECE_S = 0.2;
-    private static final double PIECE_ROWS = 2;
-    private static final double SETTLED_SHARE = 0.01;
+    private static final double UNIT_S = 0.2;
+    private static final double UNIT_ROWS = 2;
+    private static final double SETTLED_SHARE = 0.015;
     private static final double NOISES = 3;
+
+    /** The line that follows, in units of time from the piece's start. */
+    private static final double LATER_FROM = 2;
+
+    private static final double LATER_TO = 7;
+    private static final int LEAST_LATER_ROWS = 4;
+
+    /** Variance of the line where the piece is, in variances of its mean: 1 + 12 (4/5)^2, for the piece is 4 units off a line 5 long. */
+    private static final double EXTRAPOLATED = 8.7;
 
     /** Cut off where neither torque nor power shows the load. */
     private static final double BLIND_S = 0.3;
@@ -33,10 +42,10 @@ final class Settling {
         if (effort.isEmpty()) {
             return firstAfter(span, Math.min(BLIND_S, mostS));
         }
-        double piece = Math.max(PIECE_S, PIECE_ROWS * trace.usualStepS(span.first(), span.last()));
+        double unit = Math.max(UNIT_S, UNIT_ROWS * trace.usualStepS(span.first(), span.last()));
         int point = span.first();
         while (point < span.last() && trace.timeS(point) - start < mostS) {
-            if (isSettled(point, span.last(), piece)) {
+            if (isSettled(point, span.last(), unit)) {
                 return point;
             }
             point++;
@@ -44,17 +53,17 @@ final class Settling {
         return point;
     }
 
-    private boolean isSettled(int point, int last, double pieceS) {
-        Piece now = piece(point, last, 0, pieceS);
-        Piece soon = piece(point, last, pieceS, pieceS);
-        Piece later = piece(point, last, 2 * pieceS, pieceS);
-        if (now.count < 2 || soon.count < 2 || later.count < 2) {
+    private boolean isSettled(int point, int last, double unitS) {
+        double now = trace.timeS(point);
+        Line piece = line(point, last, now, now + unitS);
+        Line later = line(point, last, now + LATER_FROM * unitS, now + LATER_TO * unitS);
+        if (piece.count < 2 || later.count < LEAST_LATER_ROWS) {
             return true;
         }
-        double limit = Math.max(
-                SETTLED_SHARE * Math.abs(later.mean()),
-                NOISES * Math.sqrt(now.varianceOfMean() + soon.varianceOfMean()));
-        return Math.abs(soon.mean() - now.mean()) <= limit && Math.abs(later.mean() - soon.mean()) <= limit;
+        double middle = now + unitS / 2;
+        double noise = later.residualVariance() * (1.0 / piece.count + EXTRAPOLATED / later.count);
+        double limit = Math.max(SETTLED_SHARE * Math.abs(later.mean()), NOISES * Math.sqrt(noise));
+        return Math.abs(piece.mean() - later.at(middle)) <= limit;
     }
 
     private int firstAfter(Span span, double afterS) {
@@ -65,44 +74,62 @@ final class Settling {
         return point;
     }
 
-    private static Optional<Double> box(OptionalDouble value) {
-        return value.isPresent() ? Optional.of(value.getAsDouble()) : Optional.empty();
-    }
-
-    private Piece piece(int from, int last, double afterS, double lengthS) {
-        double start = trace.timeS(from) + afterS;
-        Piece piece = new Piece();
-        for (int point = from; point <= last && trace.timeS(point) < start + lengthS; point++) {
-            if (trace.timeS(point) >= start) {
-                int row = trace.row(point);
-                effort.flatMap(source -> box(source.newtonMetres(samples, row))).ifPresent(piece::add);
+    private Line line(int from, int last, double fromS, double toS) {
+        Line line = new Line(fromS);
+        for (int point = from; point <= last && trace.timeS(point) < toS; point++) {
+            if (trace.timeS(point) >= fromS) {
+                OptionalDouble torque = effort.isPresent()
+                        ? effort.get().newtonMetres(samples, trace.row(point))
+                        : OptionalDouble.empty();
+                if (torque.isPresent()) {
+                    line.add(trace.timeS(point), torque.getAsDouble());
+                }
             }
         }
-        return piece;
+        return line;
     }
 
-    /** Mean of a short piece and how sure it is; the noise is taken about a line, for the torque may well slope. */
-    private static final class Piece {
+    /** A straight line through torques over time. */
+    private static final class Line {
+        private final double origin;
         private int count;
-        private double sum;
-        private double differences;
-        private double before;
+        private double t;
+        private double y;
+        private double tt;
+        private double ty;
+        private double yy;
 
-        void add(double value) {
-            if (count > 0) {
-                differences += (value - before) * (value - before);
-            }
-            before = value;
-            sum += value;
+        Line(double origin) {
+            this.origin = origin;
+        }
+
+        void add(double timeS, double value) {
+            double u = timeS - origin;
             count++;
+            t += u;
+            y += value;
+            tt += u * u;
+            ty += u * value;
+            yy += value * value;
         }
 
         double mean() {
-            return sum / count;
+            return y / count;
         }
 
-        double varianceOfMean() {
-            return differences / (2.0 * (count - 1)) / count;
+        double at(double timeS) {
+            return mean() + slope() * (timeS - origin - t / count);
+        }
+
+        private double slope() {
+            double spread = tt - t * t / count;
+            return spread > 0 ? (ty - t * y / count) / spread : 0;
+        }
+
+        double residualVariance() {
+            double spread = tt - t * t / count;
+            double left = yy - y * y / count - slope() * slope() * spread;
+            return Math.max(0, left) / Math.max(1, count - 2);
         }
     }
 }

@@ -14,6 +14,11 @@ final class SweepCheck {
     private static final double HOLE_S = 0.5;
     private static final double HOLE_ROWS = 8;
     private static final double HOLE_RPM = 50;
+
+    /** A shorter hole that skips this much speed, and so many rows, is one too. */
+    private static final double WIDE_HOLE_RPM = 150;
+
+    private static final double HOLE_STEPS = 3;
     private static final double JUMP_RPM = 150;
     private static final double JUMP_SHARE = 0.04;
     private static final double JUMP_NOISES = 8;
@@ -21,8 +26,10 @@ final class SweepCheck {
     private static final double WAVER_SHARE = 0.01;
     private static final double WAVER_NOISES = 5;
 
-    /** A sweep may miss the ends of the band by this much; the curve reaches a grid step beyond its rows. */
-    private static final double EDGE_RPM = 25;
+    /** A sweep may miss the ends of the band by this much, or this share of the distance of its rows: so far its curve reaches. */
+    private static final double EDGE_RPM = 20;
+
+    private static final double EDGE_ROWS = 0.6;
 
     private final SpeedTrace trace;
     private final Span sweep;
@@ -66,11 +73,13 @@ final class SweepCheck {
     }
 
     private Optional<Draft.Objection> hole() {
-        double longest = Math.max(HOLE_S, HOLE_ROWS * trace.usualStepS(sweep.first(), sweep.last()));
+        double usual = trace.usualStepS(sweep.first(), sweep.last());
+        double longest = Math.max(HOLE_S, HOLE_ROWS * usual);
+        double widest = Math.max(WIDE_HOLE_RPM, HOLE_STEPS * rowsApartRpm());
         for (int point = sweep.first(); point < sweep.last(); point++) {
             double seconds = trace.timeS(point + 1) - trace.timeS(point);
             double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
-            if (seconds > longest && rpm > HOLE_RPM) {
+            if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usual && rpm > widest)) {
                 return Optional.of(Draft.Objection.of(
                         RefusalReason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
             }
@@ -114,6 +123,10 @@ final class SweepCheck {
         return Optional.empty();
     }
 
+    private double rowsApartRpm() {
+        return Math.abs(sweep.rise(trace)) / Math.max(1, sweep.last() - sweep.first());
+    }
+
     private Optional<Draft.Objection> missesBand(RefusalReason endReason) {
         if (band.isEmpty()) {
             return Optional.empty();
@@ -122,8 +135,9 @@ final class SweepCheck {
         double from = trace.smoothRpm(sweep.first());
         double to = trace.smoothRpm(sweep.last());
         boolean rising = to > from;
-        boolean beginsWell = rising ? from <= wanted.fromRpm() + EDGE_RPM : from >= wanted.toRpm() - EDGE_RPM;
-        boolean endsWell = rising ? to >= wanted.toRpm() - EDGE_RPM : to <= wanted.fromRpm() + EDGE_RPM;
+        double edge = Math.max(EDGE_RPM, EDGE_ROWS * rowsApartRpm());
+        boolean beginsWell = rising ? from <= wanted.fromRpm() + edge : from >= wanted.toRpm() - edge;
+        boolean endsWell = rising ? to >= wanted.toRpm() - edge : to <= wanted.fromRpm() + edge;
         if (beginsWell && endsWell) {
             return Optional.empty();
         }
