@@ -51,46 +51,56 @@ final class CellSolver {
         startLevel = n % 2 == 1 ? levels[n / 2] : (levels[n / 2 - 1] + levels[n / 2]) / 2;
     }
 
-    /** Solves for the scatter and returns the log evidence without priors; {@code enough} ends hopeless cells early. */
-    double solve(double scale, double enough) {
-        int n = readings.length;
-        double perScale = 1 / (scale * scale);
-        double ridge = scale * scale / (driftSd * driftSd);
+    /** Log likelihood of the errors at a scale after two rounds, without its norm: no smaller scale fits better. */
+    double roughFit(double scale) {
         level = startLevel;
         drift = driftCentre;
-        for (int round = 0; round < ROUNDS; round++) {
-            double a11 = 0;
-            double a12 = 0;
-            double a22 = ridge;
-            double b1 = 0;
-            double b2 = driftCentre * ridge;
-            for (int i = 0; i < n; i++) {
-                double q = ratios[i];
-                double t = orders[i];
-                double r = readings[i] - level * q - drift * t;
-                double w = (DOF + 1) / (DOF + r * r * perScale);
-                double wq = w * q;
-                double wt = w * t;
-                a11 += wq * q;
-                a12 += wq * t;
-                a22 += wt * t;
-                b1 += wq * readings[i];
-                b2 += wt * readings[i];
-            }
-            double det = a11 * a22 - a12 * a12;
-            double newLevel = (b1 * a22 - b2 * a12) / det;
-            double newDrift = (a11 * b2 - a12 * b1) / det;
-            double moved = Math.abs(newLevel - level) + Math.abs(newDrift - drift);
-            level = newLevel;
-            drift = newDrift;
-            if (moved < SETTLED * scale) {
+        round(scale);
+        round(scale);
+        return fitTerm(1 / (scale * scale));
+    }
+
+    /** Solves for the scatter and returns the log evidence without priors. */
+    double solve(double scale) {
+        level = startLevel;
+        drift = driftCentre;
+        for (int i = 0; i < ROUNDS; i++) {
+            if (round(scale) < SETTLED * scale) {
                 break;
             }
-            if (round == 1 && fitTerm(perScale) - n * Math.log(scale) < enough) {
-                return Double.NEGATIVE_INFINITY;
-            }
         }
-        return evidence(scale, perScale, ridge);
+        return evidence(scale);
+    }
+
+    /** One round of reweighted least squares; returns how far level and drift moved. */
+    private double round(double scale) {
+        double perScale = 1 / (scale * scale);
+        double ridge = scale * scale / (driftSd * driftSd);
+        double a11 = 0;
+        double a12 = 0;
+        double a22 = ridge;
+        double b1 = 0;
+        double b2 = driftCentre * ridge;
+        for (int i = 0; i < readings.length; i++) {
+            double q = ratios[i];
+            double t = orders[i];
+            double r = readings[i] - level * q - drift * t;
+            double w = (DOF + 1) / (DOF + r * r * perScale);
+            double wq = w * q;
+            double wt = w * t;
+            a11 += wq * q;
+            a12 += wq * t;
+            a22 += wt * t;
+            b1 += wq * readings[i];
+            b2 += wt * readings[i];
+        }
+        double det = a11 * a22 - a12 * a12;
+        double newLevel = (b1 * a22 - b2 * a12) / det;
+        double newDrift = (a11 * b2 - a12 * b1) / det;
+        double moved = Math.abs(newLevel - level) + Math.abs(newDrift - drift);
+        level = newLevel;
+        drift = newDrift;
+        return moved;
     }
 
     private double fitTerm(double perScale) {
@@ -107,8 +117,10 @@ final class CellSolver {
         return -(DOF + 1) / 2 * (sum + Math.log(product));
     }
 
-    private double evidence(double scale, double perScale, double ridge) {
+    private double evidence(double scale) {
         int n = readings.length;
+        double perScale = 1 / (scale * scale);
+        double ridge = scale * scale / (driftSd * driftSd);
         ratioRatio = 0;
         ratioOrder = 0;
         orderOrder = ridge;

@@ -11,7 +11,13 @@ final class CellTable {
     private static final double LEAST_SHARE = 1e-4;
 
     /** Cells whose log weight is this much below the best so far are not solved to the end. */
-    private static final double HOPELESS = 30;
+    private static final double HOPELESS = 12;
+
+    /** By how much the log evidence may exceed its rough bound: unfinished rounds, and the width of level and drift. */
+    private static final double SLACK = 2;
+
+    private static final int COARSE_PEAKS = 4;
+    private static final int COARSE_SHAPES = 5;
 
     final int count;
     final double peakStep;
@@ -140,24 +146,38 @@ final class CellTable {
             solver.start();
         }
 
+        /** A thin pass finds how good a cell can be; the full pass then drops the hopeless ones early. */
         void weigh() {
             double best = Double.NEGATIVE_INFINITY;
+            for (int node = 0; node < nodes.peaks.length; node += COARSE_PEAKS) {
+                for (int shape = 0; shape < shapes; shape += COARSE_SHAPES) {
+                    best = weigh(node, shape, best);
+                }
+            }
             for (int node = 0; node < nodes.peaks.length; node++) {
                 for (int shape = 0; shape < shapes; shape++) {
-                    setShape(node, shape);
-                    double prior = nodes.peakLogPriors[node] + nodes.shapeLogPriors[shape];
-                    int cell = (node * shapes + shape) * scatters;
-                    for (int s = 0; s < scatters; s++) {
-                        double priorOfCell = prior + nodes.scatterLogPriors[s];
-                        double evidence = solver.solve(nodes.scatterScales[s], best - HOPELESS - priorOfCell);
-                        logWeights[cell + s] = evidence + priorOfCell;
-                        best = Math.max(best, logWeights[cell + s]);
-                    }
+                    best = weigh(node, shape, best);
                 }
             }
             for (int cell = 0; cell < logWeights.length; cell++) {
                 logWeights[cell] = Math.exp(logWeights[cell] - best);
             }
+        }
+
+        private double weigh(int node, int shape, double bestSoFar) {
+            double best = bestSoFar;
+            setShape(node, shape);
+            double prior = nodes.peakLogPriors[node] + nodes.shapeLogPriors[shape];
+            int cell = (node * shapes + shape) * scatters;
+            double enough = best - HOPELESS - SLACK - prior - solver.roughFit(nodes.scatterScales[scatters - 1]);
+            for (int s = 0; s < scatters; s++) {
+                double scale = nodes.scatterScales[s];
+                logWeights[cell + s] = nodes.scatterLogPriors[s] - pulls * Math.log(scale) < enough
+                        ? Double.NEGATIVE_INFINITY
+                        : solver.solve(scale) + prior + nodes.scatterLogPriors[s];
+                best = Math.max(best, logWeights[cell + s]);
+            }
+            return best;
         }
 
         void keep() {
@@ -200,7 +220,7 @@ final class CellTable {
                     continue;
                 }
                 double scale = nodes.scatterScales[s];
-                solver.solve(scale, Double.NEGATIVE_INFINITY);
+                solver.solve(scale);
                 double variance = share * scale * scale;
                 level[kept] += share * solver.level();
                 drift[kept] += share * solver.drift();

@@ -1,6 +1,7 @@
 package org.nextpull.fit;
 
 import java.util.Arrays;
+import org.nextpull.unit.Span;
 
 /** Where the posterior is evaluated: nodes of peak, curvature, asymmetry and scatter, each with its log prior. */
 final class GridNodes {
@@ -62,7 +63,7 @@ final class GridNodes {
         int count = (int) Math.floor(span.width() / step + 1e-9) + 1;
         Axis axis = new Axis(count);
         for (int i = 0; i < count; i++) {
-            axis.nodes[i] = span.from() + i * step;
+            axis.nodes[i] = span.low() + i * step;
             double z = (axis.nodes[i] - peak.centre()) / peak.sd();
             axis.logPriors[i] = -2.5 * Math.log(1 + z * z / 4);
         }

@@ -1,5 +1,7 @@
 package org.nextpull.fit;
 
+import org.nextpull.unit.Span;
+
 /**
  * Settings that can be set: {@code origin} and whole steps from it, within a stretch.
  *
@@ -17,11 +19,11 @@ public record Ladder(double origin, double step, Span within) {
     }
 
     private long lowest() {
-        return (long) Math.ceil((within.from() - origin) / step - SLACK);
+        return (long) Math.ceil((within.low() - origin) / step - SLACK);
     }
 
     private long highest() {
-        return (long) Math.floor((within.to() - origin) / step + SLACK);
+        return (long) Math.floor((within.high() - origin) / step + SLACK);
     }
 
     /** How many settings there are; may be 0. */

@@ -28,7 +28,6 @@ public final class PullValue {
     /** A Student-t error with 4 degrees of freedom counts in prediction like a normal one of this many squared scales. */
     private static final double NOISE_SCALES = 1.25;
 
-    private static final double NEGLIGIBLE = 40;
     private static final long INDEX_MASK = (1 << 16) - 1;
 
     private final SweepPosterior posterior;
@@ -51,7 +50,7 @@ public final class PullValue {
     }
 
     /** Expected drop of the variance of the peak from one more pull at the setting, made as pull number {@code order}. */
-    public double varianceDrop(double setting, int order) {
+    public double varianceDrop(double setting, double order) {
         predict(setting, order);
         double sum = 0;
         double square = 0;
@@ -60,12 +59,9 @@ public final class PullValue {
             double moment = 0;
             for (int c = 0; c < cells.count; c++) {
                 double away = reading - mean[c];
-                double exponent = away * away * halfPrecision[c];
-                if (exponent < NEGLIGIBLE) {
-                    double weight = Math.exp(-exponent) * density[c];
-                    total += weight;
-                    moment += weight * cells.peak[c];
-                }
+                double weight = FastExp.ofMinus(away * away * halfPrecision[c]) * density[c];
+                total += weight;
+                moment += weight * cells.peak[c];
             }
             double peak = total > 0 ? moment / total : posterior.peak().centre();
             sum += peak;
@@ -94,7 +90,7 @@ public final class PullValue {
         }
 
         /** Expected drop of the decision loss of the best ladder setting from one more pull. */
-        public double at(double setting, int order) {
+        public double at(double setting, double order) {
             predict(setting, order);
             presentLoss = 0;
             bestLoss = 0;
@@ -102,8 +98,7 @@ public final class PullValue {
                 double total = 0;
                 for (int c = 0; c < cells.count; c++) {
                     double away = reading - mean[c];
-                    double exponent = away * away * halfPrecision[c];
-                    reweighted[c] = exponent < NEGLIGIBLE ? Math.exp(-exponent) * density[c] : 0;
+                    reweighted[c] = FastExp.ofMinus(away * away * halfPrecision[c]) * density[c];
                     total += reweighted[c];
                 }
                 if (total > 0) {
@@ -130,7 +125,7 @@ public final class PullValue {
         }
     }
 
-    private void predict(double setting, int order) {
+    private void predict(double setting, double order) {
         double signalMean = 0;
         double noise = 0;
         for (int c = 0; c < cells.count; c++) {
@@ -139,7 +134,7 @@ public final class PullValue {
             mean[c] = cells.level[c] * q + cells.drift[c] * order;
             double variance = q * q * cells.levelVariance[c]
                     + 2 * q * order * cells.covariance[c]
-                    + (double) order * order * cells.driftVariance[c]
+                    + order * order * cells.driftVariance[c]
                     + NOISE_SCALES * cells.noise[c];
             halfPrecision[c] = 0.5 / variance;
             density[c] = cells.weight[c] / Math.sqrt(variance);

@@ -1,6 +1,7 @@
 package org.nextpull.fit;
 
 import java.util.List;
+import org.nextpull.unit.Span;
 
 /**
  * All that the fit of one sweep needs.
@@ -31,15 +32,15 @@ public record Sweep(List<SweepPoint> points, SweepPriors priors, Span peakSpan, 
      * @param asked settings that the plan allows to be pulled
      */
     public static Sweep of(List<SweepPoint> points, SweepPriors priors, Span asked, Permitted permitted) {
-        double lowest = asked.from();
-        double highest = asked.to();
+        double lowest = asked.low();
+        double highest = asked.high();
         double level = 0;
         for (SweepPoint point : points) {
             lowest = Math.min(lowest, point.setting());
             highest = Math.max(highest, point.setting());
             level = Math.max(level, point.response());
         }
-        return new Sweep(points, priors, new Span(lowest - BELOW, highest + ABOVE), permitted, level);
+        return new Sweep(points, priors, Span.of(lowest - BELOW, highest + ABOVE), permitted, level);
     }
 
     public Sweep withPoints(List<SweepPoint> newPoints) {

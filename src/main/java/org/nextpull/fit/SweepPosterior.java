@@ -1,5 +1,8 @@
 package org.nextpull.fit;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /**
  * What the pulls of a sweep say about its peak. Immutable; every figure of a sweep is read off one of these.
  *
@@ -41,11 +44,11 @@ public final class SweepPosterior {
         return new SweepPosterior(sweep.withPermitted(permitted), nodes, cells);
     }
 
-    /** The posterior without the point of that index. */
+    /** The posterior without the point of that index, on a grid with half the peaks: good enough to judge what a point carries. */
     public SweepPosterior without(int point) {
-        var rest = new java.util.ArrayList<>(sweep.points());
+        List<SweepPoint> rest = new ArrayList<>(sweep.points());
         rest.remove(point);
-        return of(sweep.withPoints(rest), nodes);
+        return of(sweep.withPoints(rest), GridNodes.of(sweep.priors(), sweep.peakSpan(), 2 * nodes.peakStep));
     }
 
     public Sweep sweep() {

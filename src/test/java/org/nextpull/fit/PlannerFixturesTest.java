@@ -14,6 +14,7 @@ import java.util.stream.Stream;
 import java.util.stream.StreamSupport;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.unit.Span;
 
 /**
  * Twelve decisions computed beforehand by an independent program in C (refdata/planner/fixtures.json): posterior, recommendation and
@@ -38,8 +39,7 @@ class PlannerFixturesTest {
         for (int i = 0; i < fixture.get("a").size(); i++) {
             points.add(new SweepPoint(
                     fixture.get("a").get(i).doubleValue(),
-                    fixture.get("y").get(i).doubleValue(),
-                    i));
+                    fixture.get("y").get(i).doubleValue(), i + 1, i));
         }
         SweepPriors priors = SweepPriors.timing(fixture.get("guess").doubleValue())
                 .withLnCurvature(new Belief(Math.log(7.5e-4), 0.45))
@@ -48,14 +48,13 @@ class PlannerFixturesTest {
         double first = fixture.get("grid").get("A0").doubleValue();
         int count = fixture.get("grid").get("nA").intValue();
         double highest = fixture.get("amax").doubleValue();
-        return new Sweep(
-                points, priors, new Span(first, first + (count - 1) * 0.5), new Permitted(highest, 0.002), 100);
+        return new Sweep(points, priors, Span.of(first, first + (count - 1) * 0.5), new Permitted(highest, 0.002), 100);
     }
 
     private static Ladder settable(JsonNode fixture) {
         double start = fixture.get("a0").doubleValue();
         double highest = fixture.get("amax").doubleValue();
-        return new Ladder(start, fixture.get("res").doubleValue(), new Span(start - 6, highest));
+        return new Ladder(start, fixture.get("res").doubleValue(), Span.of(start - 6, highest));
     }
 
     @ParameterizedTest
