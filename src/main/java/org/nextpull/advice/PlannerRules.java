@@ -61,13 +61,21 @@ public record PlannerRules(Pulls pulls, Enough enough, PastPeak pastPeak, Prices
     /** Timing, in degrees. */
     public static PlannerRules timing() {
         return new PlannerRules(
-                new Pulls(4, 16), new Enough(0.001, new Chance(0.02), 1.6, new Guard(0.002)), new PastPeak(3, 99), Prices.usual(), 0.002);
+                new Pulls(4, 16),
+                new Enough(0.001, new Chance(0.02), 1.6, new Guard(0.002)),
+                new PastPeak(3, 99),
+                Prices.usual(),
+                0.002);
     }
 
     /** Mixture, in hundredths of lambda. */
     public static PlannerRules mixture() {
         return new PlannerRules(
-                new Pulls(4, 16), new Enough(0.001, new Chance(0.02), 3, new Guard(0.002)), new PastPeak(4, 99), Prices.usual(), 0.001);
+                new Pulls(4, 16),
+                new Enough(0.001, new Chance(0.02), 3, new Guard(0.002)),
+                new PastPeak(4, 99),
+                Prices.usual(),
+                0.001);
     }
 
     public PlannerRules withPastPeak(PastPeak newPastPeak) {
