@@ -39,7 +39,9 @@ class PlannerFixturesTest {
         for (int i = 0; i < fixture.get("a").size(); i++) {
             points.add(new SweepPoint(
                     fixture.get("a").get(i).doubleValue(),
-                    fixture.get("y").get(i).doubleValue(), i + 1, i));
+                    fixture.get("y").get(i).doubleValue(),
+                    i + 1,
+                    i));
         }
         SweepPriors priors = SweepPriors.timing(fixture.get("guess").doubleValue())
                 .withLnCurvature(new Belief(Math.log(7.5e-4), 0.45))
