@@ -41,7 +41,7 @@ public final class Advisor {
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
         if (heat.isPresent()) {
-            return richer(view, limits, heat.get(), leave);
+            return richer(limits, heat.get(), leave);
         }
         boolean over =
                 outlook.draft().map(draft -> draft.action() == Action.STOP).orElse(false);
@@ -74,7 +74,7 @@ public final class Advisor {
                 draft.action(), draft.code(), Optional.of(draft.setting()), draft.reason(), Optional.empty(), leave);
     }
 
-    private static Advice richer(DayView view, LimitRules limits, Reason.LimitReached heat, Optional<Chosen> leave) {
+    private static Advice richer(LimitRules limits, Reason.LimitReached heat, Optional<Chosen> leave) {
         Optional<Proposal> setting = limits.oneStepRicher();
         if (setting.isEmpty()) {
             return stop(AdviceCode.LIMIT_MET, heat, leave);

@@ -32,14 +32,18 @@ public final class SpeedPlots {
         MeasuredCurve last = used.get(used.size() - 1);
         MeasuredCurve best = best(result, used).orElse(first);
         add(lines, "first", first, List.of(torque, power));
-        if (best != first) {
+        if (!isSame(best, first)) {
             add(lines, "best", best, List.of(torque, power));
         }
-        if (last != first && last != best) {
+        if (!isSame(last, first) && !isSame(last, best)) {
             add(lines, "last", last, List.of(torque, power));
         }
         return Optional.of(
                 new SpeedPlot("torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines));
+    }
+
+    private static boolean isSame(MeasuredCurve one, MeasuredCurve other) {
+        return one.pull().number() == other.pull().number();
     }
 
     private static Optional<MeasuredCurve> best(SessionResult result, List<MeasuredCurve> used) {

@@ -49,49 +49,40 @@ public final class AdviseText {
     }
 
     private String answers(SessionResult result, Verdict verdict) {
-        StringBuilder text = new StringBuilder();
-        verdict.timing().ifPresent(answer -> text.append(timing(result, answer)));
-        verdict.mixture().ifPresent(answer -> text.append(mixture(result, answer)));
-        return text.isEmpty() ? "" : text.append('\n').toString();
+        String timing = verdict.timing().map(answer -> timing(result, answer)).orElse("");
+        String mixture =
+                verdict.mixture().map(answer -> mixture(result, answer)).orElse("");
+        return timing.isEmpty() && mixture.isEmpty() ? "" : timing + mixture + "\n";
     }
 
     private String timing(SessionResult result, SweepAnswer answer) {
-        StringBuilder text =
-                new StringBuilder("Timing, ").append(answer.pulls().size()).append(" pulls: ");
-        answer.optimum()
-                .ifPresentOrElse(
-                        found -> text.append("best-torque advance ")
-                                .append(Shown.fixed(found.best(), 1))
-                                .append(" deg, 90 % interval ")
-                                .append(Shown.fixed(found.bestInterval().low(), 1))
-                                .append(" to ")
-                                .append(Shown.fixed(found.bestInterval().high(), 1))
-                                .append(response(result, found))
-                                .append(
-                                        answer.bracketed()
-                                                ? "; the peak is bracketed"
-                                                : "; the peak itself is not bracketed")
-                                .append(".\n"),
-                        () -> text.append("not bracketed yet, so no optimum is stated.\n"));
-        answer.limit()
-                .ifPresent(limit -> text.append("  knock limit ")
-                        .append(Shown.fixed(limit, 1))
-                        .append(" deg\n"));
-        if (!answer.rows().isEmpty()) {
-            TextTable table = new TextTable("  rpm", "best deg", "from", "to");
-            for (RowOptimum row : answer.rows()) {
-                table.row(
-                        "  " + Shown.fixed(row.rpm(), 0),
-                        Shown.fixed(row.bestDeg(), 1),
-                        Shown.fixed(row.intervalDeg().low(), 1),
-                        Shown.fixed(row.intervalDeg().high(), 1));
-            }
-            text.append("  By speed, each interval on its own (")
-                    .append(answer.rowsProven() ? "proven by a pull" : "not proven by a pull with this table")
-                    .append("):\n")
-                    .append(table.text());
+        String start = "Timing, " + answer.pulls().size() + " pulls: ";
+        String optimum = answer.optimum()
+                .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg, 90 % interval "
+                        + Shown.fixed(found.bestInterval().low(), 1) + " to "
+                        + Shown.fixed(found.bestInterval().high(), 1) + response(result, found)
+                        + (answer.bracketed() ? "; the peak is bracketed" : "; the peak itself is not bracketed") + ".")
+                .orElse("not bracketed yet, so no optimum is stated.");
+        String limit = answer.limit().isPresent()
+                ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg\n"
+                : "";
+        return start + optimum + "\n" + limit + rows(answer);
+    }
+
+    private static String rows(SweepAnswer answer) {
+        if (answer.rows().isEmpty()) {
+            return "";
         }
-        return text.toString();
+        TextTable table = new TextTable("  rpm", "best deg", "from", "to");
+        for (RowOptimum row : answer.rows()) {
+            table.row(
+                    "  " + Shown.fixed(row.rpm(), 0),
+                    Shown.fixed(row.bestDeg(), 1),
+                    Shown.fixed(row.intervalDeg().low(), 1),
+                    Shown.fixed(row.intervalDeg().high(), 1));
+        }
+        String proven = answer.rowsProven() ? "proven by a pull" : "not proven by a pull with this table";
+        return "  By speed, each interval on its own (" + proven + "):\n" + table.text();
     }
 
     private String response(SessionResult result, Optimum found) {
@@ -103,50 +94,37 @@ public final class AdviseText {
     }
 
     private static String mixture(SessionResult result, SweepAnswer answer) {
-        StringBuilder text =
-                new StringBuilder("Mixture, ").append(answer.pulls().size()).append(" pulls: ");
-        answer.optimum()
-                .ifPresentOrElse(
-                        found -> text.append("best lambda ")
-                                .append(Shown.fixed(found.peak(), 3))
-                                .append(", 90 % interval ")
-                                .append(Shown.fixed(found.peakInterval().low(), 3))
-                                .append(" to ")
-                                .append(Shown.fixed(found.peakInterval().high(), 3))
-                                .append(". Any lambda from ")
-                                .append(Shown.fixed(found.flat().low(), 3))
-                                .append(" to ")
-                                .append(Shown.fixed(found.flat().high(), 3))
-                                .append(" costs at most 0.1 %.\n"),
-                        () -> text.append("not bracketed yet, so no optimum is stated.\n"));
-        answer.edges()
-                .ifPresent(edges -> text.append("  rich edge ")
-                        .append(Shown.fixed(edges.low(), 3))
-                        .append(", lean edge ")
-                        .append(Shown.fixed(edges.high(), 3))
-                        .append(" (")
-                        .append(Shown.plain(result.plan().goal().nearBestPercent()))
-                        .append(" % below the peak)\n"));
-        return text.toString();
+        String start = "Mixture, " + answer.pulls().size() + " pulls: ";
+        String optimum = answer.optimum()
+                .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % interval "
+                        + lambda(found.peakInterval().low()) + " to "
+                        + lambda(found.peakInterval().high())
+                        + ". Any lambda from " + lambda(found.flat().low()) + " to "
+                        + lambda(found.flat().high())
+                        + " costs at most 0.1 %.")
+                .orElse("not bracketed yet, so no optimum is stated.");
+        String edges = answer.edges()
+                .map(found -> "  rich edge " + lambda(found.low()) + ", lean edge " + lambda(found.high()) + " ("
+                        + Shown.plain(result.plan().goal().nearBestPercent()) + " % below the peak)\n")
+                .orElse("");
+        return start + optimum + "\n" + edges;
+    }
+
+    private static String lambda(double value) {
+        return Shown.fixed(value, 3);
     }
 
     private static String repeatability(SessionResult result) {
-        StringBuilder text = new StringBuilder();
-        result.repeatability()
+        String scatter = result.repeatability()
                 .scatter()
-                .ifPresentOrElse(
-                        scatter -> text.append("Scatter from pull to pull ")
-                                .append(Shown.fixed(scatter.percent(), 2))
-                                .append(" % (")
-                                .append(Shown.plain(scatter.degreesOfFreedom()))
-                                .append(" degrees of freedom)"),
-                        () -> text.append("No setting was repeated, so the scatter from pull to pull is not known"));
-        result.repeatability()
+                .map(found -> "Scatter from pull to pull " + Shown.fixed(found.percent(), 2) + " % ("
+                        + Shown.plain(found.degreesOfFreedom()) + " degrees of freedom)")
+                .orElse("No setting was repeated, so the scatter from pull to pull is not known");
+        String drift = result.repeatability()
                 .drift()
-                .ifPresent(drift -> text.append("; slow change over the day ")
-                        .append(Shown.fixed(drift.percentPerPull(), 3))
-                        .append(" % a pull"));
-        return text.append(".\n").toString();
+                .map(found -> "; slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull")
+                .orElse("");
+        return scatter + drift + ".\n";
     }
 
     private String pulls(List<MeasuredPull> pulls) {

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.ResultTable;
+import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.pull.Candidate;
@@ -24,37 +25,30 @@ public final class InspectText {
 
     /** One log. */
     public String log(SourcePulls source) {
-        StringBuilder text = new StringBuilder(source.name()).append(": a log\n");
+        StringBuilder text = new StringBuilder(source.name() + ": a log\n");
         source.description()
-                .ifPresent(description -> text.append(how(description))
-                        .append("  ")
-                        .append(source.rowCount().good())
-                        .append(" rows, ")
-                        .append(source.rowCount().bad())
-                        .append(" skipped as broken")
-                        .append(
-                                source.sampleHz().isPresent()
-                                        ? ", " + Shown.plain(source.sampleHz().getAsDouble()) + " rows a second"
-                                        : "")
-                        .append("\n\n")
-                        .append(columns(description.columns())));
-        text.append('\n').append(pulls(source.candidates()));
+                .ifPresent(description ->
+                        text.append(how(description) + rows(source) + "\n" + columns(description.columns())));
+        text.append("\n" + pulls(source.candidates()));
         findings(text, source.findings());
         return text.toString();
     }
 
+    private static String rows(SourcePulls source) {
+        String rate = source.sampleHz().isPresent()
+                ? ", " + Shown.plain(source.sampleHz().getAsDouble()) + " rows a second"
+                : "";
+        return rows(source.rowCount()) + rate + "\n";
+    }
+
+    private static String rows(RowCount count) {
+        return "  " + count.good() + " rows, " + count.bad() + " skipped as broken";
+    }
+
     /** One table of results. */
     public String table(ResultTable table) {
-        StringBuilder text = new StringBuilder(table.description().name())
-                .append(": a table of results, one row a pull\n")
-                .append(how(table.description()))
-                .append("  ")
-                .append(table.rowCount().good())
-                .append(" rows, ")
-                .append(table.rowCount().bad())
-                .append(" skipped as broken\n\n")
-                .append(columns(table.description().columns()));
-        return text.toString();
+        return table.description().name() + ": a table of results, one row a pull\n" + how(table.description())
+                + rows(table.rowCount()) + "\n\n" + columns(table.description().columns());
     }
 
     private static String how(SourceDescription description) {
