@@ -10,6 +10,7 @@ final class CellSolver {
     static final double DOF = 4;
     private static final int ROUNDS = 6;
     private static final double SETTLED = 1e-4;
+    private static final double MOST_MISFIT = 1e250;
     private static final double LEAST_DRIFT_SD = 1e-5;
 
     private final double[] readings;
@@ -26,6 +27,7 @@ final class CellSolver {
     private double ratioOrder;
     private double orderOrder;
     private double determinant;
+    private double misfit;
 
     CellSolver(double[] readings, double[] orders, Belief driftPrior) {
         this.readings = readings;
@@ -49,15 +51,6 @@ final class CellSolver {
         }
         insertionSort(levels);
         startLevel = n % 2 == 1 ? levels[n / 2] : (levels[n / 2 - 1] + levels[n / 2]) / 2;
-    }
-
-    /** Log likelihood of the errors at a scale after two rounds, without its norm: no smaller scale fits better. */
-    double roughFit(double scale) {
-        level = startLevel;
-        drift = driftCentre;
-        round(scale);
-        round(scale);
-        return fitTerm(1 / (scale * scale));
     }
 
     /** Solves for the scatter and returns the log evidence without priors. */
@@ -105,16 +98,25 @@ final class CellSolver {
 
     private double fitTerm(double perScale) {
         double product = 1;
-        double sum = 0;
         for (int i = 0; i < readings.length; i++) {
             double r = readings[i] - level * ratios[i] - drift * orders[i];
-            product *= 1 + r * r * perScale / DOF;
-            if (product > 1e200) {
-                sum += Math.log(product);
-                product = 1;
-            }
+            product = Math.min(product * (1 + r * r * perScale / DOF), MOST_MISFIT);
         }
-        return -(DOF + 1) / 2 * (sum + Math.log(product));
+        misfit = product;
+        return -(DOF + 1) / 2 * Math.log(product);
+    }
+
+    /** Product over the pulls of 1 + r^2/(4 scale^2) at the last solution: 1 when every pull lies on the curve. */
+    double misfit() {
+        return misfit;
+    }
+
+    /**
+     * The most that the fit can add to the log evidence at a scale smaller by {@code shrink}: with c the log of the misfit, the
+     * misfit at the smaller scale is at least 1 + shrink^2 (e^c - 1), since that is concave in c and so least when one pull has it all.
+     */
+    static double fitBound(double misfit, double shrink) {
+        return -(DOF + 1) / 2 * Math.log(1 + shrink * shrink * (misfit - 1));
     }
 
     private double evidence(double scale) {
@@ -136,6 +138,18 @@ final class CellSolver {
         determinant = ratioRatio * orderOrder - ratioOrder * ratioOrder;
         double z = (drift - driftCentre) / driftSd;
         return fitTerm(perScale) - n * Math.log(scale) - z * z / 2 - Math.log(determinant * perScale * perScale) / 2;
+    }
+
+    /** About what the log evidence holds beside the fit and the prior of the drift, for pulls near the peak. */
+    double freeTerm(double scale) {
+        int n = readings.length;
+        double width = 0;
+        for (double order : orders) {
+            width += order * order;
+        }
+        double curve = (DOF + 1) / DOF / (scale * scale);
+        double determinantNearPeak = n * curve * (width * curve + 1 / (driftSd * driftSd));
+        return -n * Math.log(scale) - Math.log(determinantNearPeak) / 2;
     }
 
     double level() {

@@ -11,13 +11,15 @@ final class CellTable {
     private static final double LEAST_SHARE = 1e-4;
 
     /** Cells whose log weight is this much below the best so far are not solved to the end. */
-    private static final double HOPELESS = 12;
+    private static final double HOPELESS = 11;
 
-    /** By how much the log evidence may exceed its rough bound: unfinished rounds, and the width of level and drift. */
+    /** By how much the log evidence may exceed its bound, which takes the width of level and drift for that of pulls near the peak. */
     private static final double SLACK = 2;
 
-    private static final int COARSE_PEAKS = 4;
-    private static final int COARSE_SHAPES = 5;
+    /** Peaks whose best cell is this much below the best are hopeless, and so are those between two of them. */
+    private static final double HOPELESS_NODE = 13;
+
+    private static final int COARSE = 4;
 
     final int count;
     final double peakStep;
@@ -81,6 +83,7 @@ final class CellTable {
         private final double[] settings;
         private final CellSolver solver;
         private final double[] logWeights;
+        private final double[] freeTerms;
 
         int kept;
         final double[] peak;
@@ -114,6 +117,8 @@ final class CellTable {
             scatters = nodes.scatterScales.length;
             int all = nodes.peaks.length * shapes;
             logWeights = new double[all * scatters];
+            freeTerms = new double[scatters];
+            Arrays.setAll(freeTerms, s -> solver.freeTerm(nodes.scatterScales[s]));
             peak = new double[all];
             curvature = new double[all];
             asymmetry = new double[all];
@@ -146,17 +151,24 @@ final class CellTable {
             solver.start();
         }
 
-        /** A thin pass finds how good a cell can be; the full pass then drops the hopeless ones early. */
+        /** Every fourth peak first; those between two hopeless ones are not worth a look. */
         void weigh() {
+            Arrays.fill(logWeights, Double.NEGATIVE_INFINITY);
+            int last = nodes.peaks.length - 1;
+            double[] bestOfNode = new double[last + 1];
             double best = Double.NEGATIVE_INFINITY;
-            for (int node = 0; node < nodes.peaks.length; node += COARSE_PEAKS) {
-                for (int shape = 0; shape < shapes; shape += COARSE_SHAPES) {
-                    best = weigh(node, shape, best);
+            for (int node = 0; node <= last; node++) {
+                if (node % COARSE == 0 || node == last) {
+                    bestOfNode[node] = weigh(node, best);
+                    best = Math.max(best, bestOfNode[node]);
                 }
             }
-            for (int node = 0; node < nodes.peaks.length; node++) {
-                for (int shape = 0; shape < shapes; shape++) {
-                    best = weigh(node, shape, best);
+            double coarseBest = best;
+            for (int node = 0; node < last; node++) {
+                int below = node / COARSE * COARSE;
+                double near = Math.max(bestOfNode[below], bestOfNode[Math.min(last, below + COARSE)]);
+                if (node != below && near > coarseBest - HOPELESS_NODE) {
+                    best = Math.max(best, weigh(node, best));
                 }
             }
             for (int cell = 0; cell < logWeights.length; cell++) {
@@ -164,17 +176,32 @@ final class CellTable {
             }
         }
 
+        /** Weighs the cells of a peak and returns the best of them. */
+        private double weigh(int node, double bestSoFar) {
+            double best = Double.NEGATIVE_INFINITY;
+            for (int shape = 0; shape < shapes; shape++) {
+                best = Math.max(best, weigh(node, shape, Math.max(best, bestSoFar)));
+            }
+            return best;
+        }
+
         private double weigh(int node, int shape, double bestSoFar) {
-            double best = bestSoFar;
+            double best = Double.NEGATIVE_INFINITY;
             setShape(node, shape);
             double prior = nodes.peakLogPriors[node] + nodes.shapeLogPriors[shape];
             int cell = (node * shapes + shape) * scatters;
-            double enough = best - HOPELESS - SLACK - prior - solver.roughFit(nodes.scatterScales[scatters - 1]);
-            for (int s = 0; s < scatters; s++) {
+            double misfit = 1;
+            double misfitScale = nodes.scatterScales[scatters - 1];
+            for (int s = scatters - 1; s >= 0; s--) {
                 double scale = nodes.scatterScales[s];
-                logWeights[cell + s] = nodes.scatterLogPriors[s] - pulls * Math.log(scale) < enough
-                        ? Double.NEGATIVE_INFINITY
-                        : solver.solve(scale) + prior + nodes.scatterLogPriors[s];
+                double priorOfCell = prior + nodes.scatterLogPriors[s];
+                double bound = CellSolver.fitBound(misfit, misfitScale / scale) + freeTerms[s] + priorOfCell;
+                if (bound + SLACK < Math.max(best, bestSoFar) - HOPELESS) {
+                    continue;
+                }
+                logWeights[cell + s] = solver.solve(scale) + priorOfCell;
+                misfit = solver.misfit();
+                misfitScale = scale;
                 best = Math.max(best, logWeights[cell + s]);
             }
             return best;
