@@ -22,8 +22,10 @@ public enum AdviceCode {
     BRACKET_MIXTURE,
     /** Timing again, at the mixture that was found. */
     CHECK_TIMING,
-    /** A setting again, since that tells more than a new one. */
-    REPEAT_SETTING,
+    /** Spark and mixture together: the pull that tells most about both. */
+    BRACKET_TOGETHER,
+    /** The start setting again, since the day drifts. */
+    REPEAT_START,
     /** One pull carries the verdict: it is run again before it is believed. */
     REPEAT_DOUBTFUL,
     /** The chosen setting, to prove it. */

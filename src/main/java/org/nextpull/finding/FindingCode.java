@@ -5,7 +5,9 @@ import java.util.Locale;
 /** Every finding that the tool can make. The handbook page "Findings" lists them; {@code report} has a sentence for each. */
 public enum FindingCode {
     // files and plans
+    /** There is no file {file}; check its name and folder. */
     FILE_NOT_FOUND,
+    /** {file} cannot be read; check that it is whole and that you may read it. */
     FILE_UNREADABLE,
     /** {message}; mend the line. */
     PLAN_SYNTAX,
@@ -40,7 +42,103 @@ public enum FindingCode {
     /** Torque at the crank on a chassis dyno: nextpull adds no losses, so {key} = {value} holds only where the dyno measured them. */
     PLAN_CRANK_ON_CHASSIS,
     // columns and rows of logs
+    /** {file} is empty; export the log again. */
     FILE_EMPTY,
+    /** {file} is not text; give the CSV that the logger exports. */
+    FILE_BINARY,
+    /** {file} is a spreadsheet workbook; save it as CSV and give that. */
+    FILE_IS_WORKBOOK,
+    /** {file} has no header line; put the names of the columns above the numbers. */
+    FILE_WITHOUT_HEADER,
+    /** {file} ends after its header; there is nothing to read, so export the log again. */
+    FILE_WITHOUT_ROWS,
+    /** {file} has no usable number in any column; look at the logger's export settings. */
+    FILE_WITHOUT_VALUES,
+    /** {file} breaks off after {rows} rows, in the middle of its packed data; copy it again if rows are missing. */
+    FILE_CUT_SHORT,
+    /** {file} is a table of results, one row a pull; each row counts as one pull. */
+    FILE_IS_TABLE,
+    /** {file} is a settings file, not a log; name it as settings under [log] in the plan. */
+    FILE_IS_SETTINGS,
+    /** {file} was named twice; it is read once. */
+    FILE_NAMED_TWICE,
+    /** {file} holds no log; give a folder or a zip with CSV files in it. */
+    FOLDER_WITHOUT_LOGS,
+    /** {count} other files in {file} are no logs by their names and were passed over; name one to have it read. */
+    FOLDER_FILES_PASSED_OVER,
+    /** {file} has no column that could be torque, power or roller speed; name it in [log] columns. Its columns are {headers}. */
+    LOG_WITHOUT_TORQUE,
+    /** [log] columns names "{header}" for {channel}, but there is no such column; the nearest is "{nearest}". */
+    COLUMN_NOT_FOUND,
+    /** "{header}" was taken for {channel}, and not {others}; name another one in [log] columns if that is wrong. */
+    COLUMN_CHOSEN,
+    /** "{header}" was taken for {channel} because of the size of its values; name it in [log] columns if that is wrong. */
+    COLUMN_TAKEN_BY_VALUES,
+    /** "{header}" has no unit; {unit} was assumed. Name it in [log] units: {channel} = "{unit}". */
+    COLUMN_UNIT_ASSUMED,
+    /** "{header}" has no unit; torque, speed and power only agree if it is in {unit}. */
+    COLUMN_UNIT_FROM_POWER,
+    /** "{header}" has no unit and its values fit none; the column is left out until [log] units names one for {channel}. */
+    COLUMN_UNIT_UNKNOWN,
+    /** "{header}" is in "{unit}", which is no unit for {channel}; the column is left out until [log] units names one. */
+    COLUMN_UNIT_STRANGE,
+    /** "{header}" says {unit}, but its values, around {middle}, look like {likely_unit}; if so, write {channel} = "{likely_unit}" in [log] units. */
+    COLUMN_UNIT_DOUBTFUL,
+    /** "{header}" could be {channel}, but most of its cells are no numbers; the column is left out. */
+    COLUMN_NOT_NUMERIC,
+    /** "{header}" says that it is corrected already; name its standard as corrected_by under [log], or log the measured value. */
+    COLUMN_ALREADY_CORRECTED,
+    /** "{header}" holds the greatest value of each pull, not its average; give the average over the band if you have it. */
+    COLUMN_OF_PEAKS,
+    /** "{header}" was taken as pressure above that of the air; the barometer, or else 101.325 kPa, was added. */
+    COLUMN_ABOVE_AIR_PRESSURE,
+    /** "{header}" counts up through the log; each row takes what was added since the row before. */
+    COLUMN_RUNNING_TOTAL,
+    /** "{header}" is an air-fuel ratio without a scale, so there is no lambda; write one line under [log]: {likely}. */
+    AFR_WITHOUT_SCALE,
+    /**
+     * "{torque_header}" and "{power_header}" do not agree at the logged speed, unless they are in {torque_unit} and {power_unit}; check
+     * the units and name them in [log] units.
+     */
+    TORQUE_AND_POWER_DISAGREE,
+    /** {count} rows of {file} are broken and were skipped, at lines {lines}. */
+    ROWS_BROKEN,
+    /** Rows of {file} have {row_fields} fields under {header_fields} names; if commas are decimal marks, export with semicolons. */
+    ROWS_WIDER_THAN_HEADER,
+    /** Rows of {file} have {row_fields} fields under {header_fields} names, parted by blanks; export with tabs or semicolons. */
+    ROWS_NARROWER_THAN_HEADER,
+    /** {count} cells of "{header}" hold values that {channel} cannot have, at lines {lines}; they are left out. */
+    VALUES_IMPOSSIBLE,
+    /** {count} cells have marks between thousands; they were read as whole numbers. */
+    NUMBERS_WITH_THOUSANDS_MARKS,
+    /** Commas in {file} were taken as decimal marks; if they part thousands, export without them. */
+    COMMA_DOUBTFUL,
+    /** The header stands again in {file} at lines {lines}; those lines were passed over. */
+    HEADER_REPEATED,
+    /** Another header starts at line {line} of {file}; nothing after it was read, so split the file there. */
+    HEADER_CHANGES,
+    /** {count} lines of {file} have a quote that does not close, at lines {lines}; the quotes were taken out. */
+    QUOTE_NOT_CLOSED,
+    /** {file} has no time column; write the rate of its rows as sample_hz under [log]. */
+    TIME_MISSING,
+    /** {file} has no time column; its rows were taken at {hz} Hz, as [log] says. */
+    TIME_FROM_RATE,
+    /** "{header}" stands still, so it gives no time; write the rate of the rows as sample_hz under [log]. */
+    TIME_STANDS_STILL,
+    /** The time starts again {count} times in {file}, at lines {lines}; each start is taken as a new pull. */
+    TIME_STARTS_AGAIN,
+    /** {count} rows of {file} have the time of the row before, at lines {lines}, and were skipped; log a finer time if they are many. */
+    TIME_REPEATED,
+    /** The time goes back in {count} rows of {file}, at lines {lines}; they were skipped. */
+    TIME_GOES_BACK,
+    /** This row of the table has "{value}" under "{header}", which cannot be used; the row is skipped. */
+    TABLE_ROW_BROKEN,
+    /** {file} has none of the columns of a settings file; its first line must name some of {columns}. */
+    SETTINGS_WITHOUT_HEADER,
+    /** The settings file has a column "{header}" that is not known; did you mean {nearest}? */
+    SETTINGS_COLUMN_UNKNOWN,
+    /** This row of the settings file has "{value}" under "{header}", which cannot be used, or names a pull twice; mend the row. */
+    SETTINGS_ROW_BROKEN,
     // air and correction
     /**
      * The {quantity} of {value} lies outside the range of {standard}, {low} to {high}; the factor was computed all the same, so do not
@@ -208,27 +306,7 @@ public enum FindingCode {
     /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
     ADVANCE_NOT_AS_ASKED,
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
-    LAMBDA_NOT_AS_ASKED,
-
-    // the day as a whole
-    /** {file} has {pulls} pulls and refused candidates, the settings file {rows} rows for it; name the pull of each row, or make the counts the same. None of these rows is used. */
-    SETTINGS_COUNT,
-    /** The settings file has a row for {named}, which is not among the logs; its row is not used. */
-    SETTINGS_FOR_NO_FILE,
-    /** The settings file names pull {number} of {file}, which has {pulls} pulls and refused candidates; its row is not used. */
-    SETTINGS_FOR_NO_PULL,
-    /** No pull was found that could be used. */
-    NO_PULL_TO_USE,
-    /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */
-    PLAN_SWEEPS_NOTHING,
-    /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */
-    BOOST_DIFFERS,
-    /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */
-    INLET_AIR_DIFFERS,
-
-    // what the commands write
-    /** Nothing could be written into {file}: {why}; name a folder that you may write to. */
-    FOLDER_NOT_WRITABLE;
+    LAMBDA_NOT_AS_ASKED;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

@@ -9,8 +9,6 @@ import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
-import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.StillRising;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -38,13 +36,13 @@ public final class PullMeasure {
     private final Optional<SpeedBand> band;
 
     /**
-     * Measures under a plan. A log that is corrected already is not corrected again.
+     * Measures under a plan.
+     *
+     * @param standard the plan's correction standard
      */
-    public PullMeasure(SweepPlan plan) {
+    public PullMeasure(SweepPlan plan, CorrectionStandard standard) {
         this.plan = plan;
-        this.standard = plan.log().correctedBy().isPresent()
-                ? new NoCorrection()
-                : plan.air().standard();
+        this.standard = standard;
         this.reader = new CurveReader(PlanRules.driveline(plan));
         this.band = plan.band().map(wanted -> new SpeedBand(wanted.fromRpm(), wanted.toRpm()));
     }
@@ -53,12 +51,10 @@ public final class PullMeasure {
      * Measures one candidate.
      *
      * @param asked what the operator set for it, where that is known
-     * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
      * @param order its place in the day, from 0
      */
-    public MeasuredCurve measure(
-            Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number, double order) {
+    public MeasuredCurve measure(Candidate candidate, Optional<AskedSetting> asked, int number, double order) {
         Place place =
                 Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
         List<Finding> findings = new ArrayList<>();
@@ -77,7 +73,8 @@ public final class PullMeasure {
 
         SettingJoin join = SettingJoin.of(inBand, asked, plan, place);
         findings.addAll(join.findings());
-        findings.addAll(StillRising.check(candidate.samples(), place));
+        PullLimits limits = PullLimits.of(candidate, plan, place);
+        findings.addAll(limits.findings());
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
@@ -86,12 +83,12 @@ public final class PullMeasure {
                 standing(candidate, curve),
                 correction,
                 curve.flatMap(found -> figures(candidate, found)),
-                KnockOfPull.of(inBand, asked, plan.limits(), PullLimits.hasKnock(alarms)),
+                KnockOfPull.of(inBand, asked, plan.limits()),
                 join.leanestLambda(),
                 ConditionsOfPull.of(inBand, air.value()),
-                PullLimits.met(alarms),
+                limits.met(),
                 findings);
-        return new MeasuredCurve(pull, curve, alarms);
+        return new MeasuredCurve(pull, curve);
     }
 
     /** The old German standard works with total pressure; no correction needs nothing. All others work with dry pressure. */

@@ -13,9 +13,9 @@ import org.nextpull.engine.gas.Gas;
  */
 public record Charge(Gas unburned, Gas burned, double mass, double heat, Octane octane) {
     /**
-     * Octane number.
+     * Research octane number.
      *
-     * @param number above 0, as the delay correlation takes it
+     * @param number above 0
      */
     public record Octane(double number) {}
 }

@@ -1,0 +1,13 @@
+package org.nextpull.intake;
+
+import java.io.IOException;
+import java.io.InputStream;
+
+/** Bytes with a name that can be read from their start, any number of times; nothing is opened before it is asked for. */
+public interface ByteSource {
+    /** The name that findings give to it: the file as the user named it, {@code day.zip/pull-1.csv} for an entry of a zip. */
+    String name();
+
+    /** Opens the bytes, unpacked. The caller closes the stream. */
+    InputStream open() throws IOException;
+}

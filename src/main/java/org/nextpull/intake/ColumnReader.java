@@ -1,0 +1,99 @@
+package org.nextpull.intake;
+
+import java.util.ArrayList;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Column;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/**
+ * Understands the columns of a source: which channel each is, and in which unit. The user's hints come first, then headers, then a
+ * row of units, then what values of that magnitude can be; whatever is assumed is a finding.
+ *
+ * <p>Immutable; one reader serves any number of sources.
+ */
+public final class ColumnReader {
+    private final HeaderReader headers = new HeaderReader(Spellings.load());
+
+    /** How many of these texts are names of channels: a line with several is a header. */
+    public int knownNames(List<String> texts) {
+        return (int) texts.stream()
+                .filter(text -> headers.read(text, Optional.empty()).isKnown())
+                .count();
+    }
+
+    /** Whether a text is the symbol of a unit. */
+    public boolean isUnit(String text) {
+        return UnitText.isUnit(text);
+    }
+
+    /** Understands the columns of a source. */
+    public Columns read(ColumnTable table, Hints hints) {
+        ColumnChooser chooser = new ColumnChooser(table, hints, headers);
+        UnitGuess units = new UnitGuess(table, hints);
+        MixtureColumns mixture = new MixtureColumns(table, hints);
+        List<ColumnDraft> drafts = mixture.settle(units.complete(chooser.choose()));
+
+        List<Finding> findings = new ArrayList<>(chooser.findings());
+        findings.addAll(units.findings());
+        findings.addAll(mixture.findings());
+        findings.addAll(UnitDoubts.of(table, drafts));
+        new PowerCheck(table).check(drafts).ifPresent(findings::add);
+
+        List<MappedColumn> mapped = new ArrayList<>();
+        Map<Role, Integer> sensors = new EnumMap<>(Role.class);
+        for (ColumnDraft draft : inOrderOfSensors(drafts)) {
+            Channel channel = new Channel(draft.role(), sensors.merge(draft.role(), 1, Integer::sum));
+            MappedColumn.Reading reading = reading(table, draft, findings);
+            double divisor = mixture.divisor(draft).orElse(1.0);
+            mapped.add(new MappedColumn(draft.index(), draft.header(), channel, draft.unit(), divisor, reading));
+        }
+        mapped.sort(java.util.Comparator.comparingInt(MappedColumn::index));
+        return new Columns(mapped, described(table, mapped), findings);
+    }
+
+    private static List<ColumnDraft> inOrderOfSensors(List<ColumnDraft> drafts) {
+        return drafts.stream()
+                .sorted(java.util.Comparator.comparingInt(
+                                (ColumnDraft draft) -> draft.number().orElse(Integer.MAX_VALUE))
+                        .thenComparing(ColumnDraft::index))
+                .toList();
+    }
+
+    private static MappedColumn.Reading reading(ColumnTable table, ColumnDraft draft, List<Finding> findings) {
+        Place place = Place.atLine(table.name(), table.headerLine()).withKey(draft.header());
+        Detail header = Detail.of("header", draft.header());
+        if (draft.gauge()) {
+            findings.add(Finding.note(FindingCode.COLUMN_ABOVE_AIR_PRESSURE, place, header));
+            return MappedColumn.Reading.ABOVE_AIR;
+        }
+        if (draft.role() == Role.KNOCK_EVENTS
+                && table.probes().get(draft.index()).isRunningTotal()) {
+            findings.add(Finding.note(FindingCode.COLUMN_RUNNING_TOTAL, place, header));
+            return MappedColumn.Reading.RUNNING_TOTAL;
+        }
+        return MappedColumn.Reading.AS_IT_STANDS;
+    }
+
+    private static List<Column> described(ColumnTable table, List<MappedColumn> mapped) {
+        List<Column> columns = new ArrayList<>();
+        for (int index = 0; index < table.headers().size(); index++) {
+            int place = index;
+            Optional<MappedColumn> column =
+                    mapped.stream().filter(each -> each.index() == place).findFirst();
+            columns.add(new Column(
+                    table.headers().get(index).strip(),
+                    column.map(MappedColumn::channel),
+                    column.flatMap(MappedColumn::unit)));
+        }
+        return columns;
+    }
+}

@@ -1,0 +1,52 @@
+package org.nextpull.intake;
+
+import java.util.Optional;
+import org.nextpull.channel.Role;
+
+/** Which values a channel can have at all, and which it usually has under load. All ranges are common practice, without a source. */
+final class Expected {
+    private Expected() {}
+
+    /** Values outside are a sensor's fault code or a broken line, never a measurement; empty where anything goes. */
+    static Optional<Range> possible(Role role) {
+        return switch (role) {
+            case ENGINE_SPEED, ROLLER_SPEED -> range(0, 30_000);
+            case TORQUE -> range(-20_000, 20_000);
+            case POWER -> range(-5e6, 5e6);
+            case ADVANCE -> range(-60, 90);
+            case ADVANCE_OFFSET -> range(-60, 60);
+            case LAMBDA -> range(0.2, 20);
+            case AIR_FUEL_RATIO -> range(1, 300);
+            case THROTTLE, INJECTOR_DUTY -> range(-0.2, 2);
+            case HUMIDITY -> range(0, 1.05);
+            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, 1400));
+            case COOLANT_TEMPERATURE, OIL_TEMPERATURE, INLET_AIR_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, 250));
+            case BAROMETER -> range(40_000, 120_000);
+            case MANIFOLD_PRESSURE -> range(0, 1e6);
+            case OIL_PRESSURE -> range(-1e5, 2e6);
+            case FUEL_PRESSURE -> range(-1e5, 5e7);
+            case ROAD_SPEED -> range(0, 200);
+            case FUEL_FLOW -> range(0, 1);
+            case KNOCK_EVENTS -> range(0, 1e6);
+            case TIME, KNOCK_LEVEL, RUN, ORDER, LABEL, FUEL, USED -> Optional.empty();
+        };
+    }
+
+    /** Where the middle value of a log taken under load usually lies; empty where the usual range is too wide to tell units apart. */
+    static Optional<Range> usual(Role role) {
+        return switch (role) {
+            case COOLANT_TEMPERATURE -> Optional.of(Range.ofCelsius(55, 118));
+            case OIL_TEMPERATURE -> Optional.of(Range.ofCelsius(50, 150));
+            case INLET_AIR_TEMPERATURE -> Optional.of(Range.ofCelsius(1, 65));
+            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(350, 1100));
+            case BAROMETER -> range(78_000, 106_000);
+            case OIL_PRESSURE -> range(80_000, 900_000);
+            case ENGINE_SPEED -> range(500, 15_000);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Range> range(double low, double high) {
+        return Optional.of(new Range(low, high));
+    }
+}

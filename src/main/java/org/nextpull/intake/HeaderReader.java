@@ -1,0 +1,205 @@
+package org.nextpull.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.nextpull.channel.Role;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
+
+/** Reads headers: the channel's name, its unit and the number of its sensor, in any of the ways that loggers write them. */
+final class HeaderReader {
+    private static final Pattern BRACKETS = Pattern.compile("[(\\[{<]([^()\\[\\]{}<>]*)[)\\]}>]");
+    private static final Pattern SENSOR = Pattern.compile(
+            "(?i)^[\\s_.#-]*(?:(?:bank|cyl(?:inder|indre)?|cil(?:indro)?|zyl(?:inder)?|sensor|sonde|sonda|no|nr|ch|b|s|c|#)?[\\s_.#-]*"
+                    + "(\\d{1,2})|(left|right|links|rechts|gauche|droite|front|rear|l|r)(?![\\p{L}]))");
+    private static final Pattern LEADING_SENSOR = Pattern.compile(
+            "(?i)^(?:bank|cyl(?:inder)?|zyl(?:inder)?|sensor|ch)?[\\s_.#-]*(\\d{1,2})[\\s_.#-]+(?=\\p{L})");
+    private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
+
+    private final Spellings spellings;
+
+    HeaderReader(Spellings spellings) {
+        this.spellings = spellings;
+    }
+
+    /**
+     * Reads a header.
+     *
+     * @param header as written
+     * @param rowUnit unit that a row below gives for the column
+     */
+    HeaderName read(String header, Optional<String> rowUnit) {
+        String name = clean(header);
+        Optional<String> unit = Optional.empty();
+        Matcher brackets = BRACKETS.matcher(name);
+        while (brackets.find()) {
+            String inside = brackets.group(1);
+            boolean words =
+                    Standing.words(inside).stream().allMatch(HeaderReader::isWordOfName) && !UnitText.isUnit(inside);
+            if (!words) {
+                unit = Optional.of(inside);
+                name = name.substring(0, brackets.start()) + " " + name.substring(brackets.end());
+                break;
+            }
+        }
+        String bare = BRACKETS.matcher(name).replaceAll(" $1 ").strip();
+        List<String> words = Standing.words(bare);
+        Standing standing = Standing.of(words);
+        if (bare.isEmpty() && unit.isPresent()) {
+            bare = unit.orElseThrow();
+            unit = Optional.empty();
+        }
+        Optional<String> given = unit.or(() -> rowUnit).filter(text -> !text.matches("[\\s/.\u2013\u2014-]*"));
+        List<Meaning> meanings = match(bare, given);
+        if (meanings.isEmpty()) {
+            List<String> kept =
+                    words.stream().filter(word -> !Standing.isQualifier(word)).toList();
+            meanings = kept.size() < words.size() ? match(String.join("_", kept), given) : meanings;
+        }
+        return new HeaderName(header, meanings, standing);
+    }
+
+    /** A unit of that quantity in a header whose name is not known, or in the row below it. */
+    Optional<Unit> unitIn(String header, Optional<String> rowUnit, Quantity quantity) {
+        String name = clean(header);
+        Matcher brackets = BRACKETS.matcher(name);
+        while (brackets.find()) {
+            Optional<Unit> unit = UnitText.parse(brackets.group(1), quantity);
+            if (unit.isPresent()) {
+                return unit;
+            }
+        }
+        for (int at = 0; at < name.length(); at++) {
+            boolean border = at == 0 || !Character.isLetterOrDigit(name.charAt(at - 1));
+            Optional<Unit> unit = border ? UnitText.parse(name.substring(at), quantity) : Optional.empty();
+            if (unit.isPresent()) {
+                return unit;
+            }
+        }
+        return rowUnit.flatMap(text -> UnitText.parse(text, quantity));
+    }
+
+    private static boolean isWordOfName(String word) {
+        return Standing.isKnown(word)
+                || word.matches("bank|cyl|cylinder|zyl|sensor|left|right|wideband|wb|engine|motor|\\d+");
+    }
+
+    private static String clean(String header) {
+        return header.strip().replaceAll("^[#%'\"]+\\s*|['\"]+$", "").replaceAll("\\s+", " ");
+    }
+
+    private List<Meaning> match(String name, Optional<String> unit) {
+        List<Meaning> direct = matchStart(name, unit, OptionalInt.empty());
+        Matcher leading = LEADING_SENSOR.matcher(name);
+        if (direct.isEmpty() && leading.find()) {
+            return matchStart(name.substring(leading.end()), unit, OptionalInt.of(Integer.parseInt(leading.group(1))));
+        }
+        return direct;
+    }
+
+    private List<Meaning> matchStart(String name, Optional<String> unit, OptionalInt number) {
+        CompactName compact = CompactName.of(name);
+        List<Meaning> found = new ArrayList<>();
+        int length = 0;
+        for (Spelling spelling : spellings.longestFirst()) {
+            int spelt = spelling.compact().length();
+            if (!found.isEmpty() && spelt < length) {
+                break;
+            }
+            if (compact.text().startsWith(spelling.compact())) {
+                meaning(spelling, compact.originalFrom(spelt), unit, number).ifPresent(found::add);
+                length = spelt;
+            }
+        }
+        boolean fits = found.stream().anyMatch(meaning -> meaning.unit().isPresent());
+        return fits
+                ? found.stream().filter(meaning -> meaning.unit().isPresent()).toList()
+                : found;
+    }
+
+    /** Reads what stands behind the name: a number, a unit, both or nothing. */
+    private static Optional<Meaning> meaning(
+            Spelling spelling, String tail, Optional<String> unit, OptionalInt leadingNumber) {
+        if (tail.isEmpty()) {
+            return unit.isPresent() ? withUnit(spelling, unit, leadingNumber) : withoutUnit(spelling, leadingNumber);
+        }
+        if (unit.isEmpty() && tailUnit(spelling.role(), tail).isPresent()) {
+            return withUnit(spelling, Optional.of(tail), leadingNumber);
+        }
+        Matcher sensor = SENSOR.matcher(tail);
+        if (!sensor.find()) {
+            return Optional.empty();
+        }
+        OptionalInt number = OptionalInt.of(
+                sensor.group(1) != null
+                        ? Integer.parseInt(sensor.group(1))
+                        : SECOND_SIDES.contains("|" + sensor.group(2).toLowerCase(java.util.Locale.ROOT) + "|")
+                                ? 2
+                                : 1);
+        String rest = tail.substring(sensor.end()).strip();
+        return rest.isEmpty()
+                        || (unit.isEmpty() && tailUnit(spelling.role(), rest).isPresent())
+                ? meaning(spelling, rest, unit, number)
+                : Optional.empty();
+    }
+
+    private static Optional<Unit> tailUnit(Role role, String text) {
+        return UnitText.parse(text, role.quantity());
+    }
+
+    private static Optional<Meaning> withoutUnit(Spelling spelling, OptionalInt number) {
+        Optional<Unit> own = ownUnit(spelling);
+        return spelling.needsUnit() && own.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Meaning(spelling.role(), own, Optional.empty(), number, spelling.gauge()));
+    }
+
+    private static Optional<Unit> ownUnit(Spelling spelling) {
+        if (spelling.role().quantity() == Quantity.SPEED) {
+            return spelling.compact().matches(".*(rpm|giri|revs|trmin).*") ? Optional.of(Unit.RPM) : Optional.empty();
+        }
+        return spelling.needsUnit()
+                ? Optional.empty()
+                : Unit.parse(spelling.compact(), spelling.role().quantity());
+    }
+
+    private static Optional<Meaning> withUnit(Spelling spelling, Optional<String> given, OptionalInt number) {
+        Role role = spelling.role();
+        String text = given.orElseThrow();
+        if (role.isText() || role.quantity() == Quantity.COUNT) {
+            return Optional.of(new Meaning(
+                    role, role.isText() ? Optional.empty() : Optional.of(Unit.COUNT), Optional.empty(), number, false));
+        }
+        if (role == Role.TIME && text.matches(".*([hH]+.*[mM]+|:|\\.000|[yYjJ]{2}).*")) {
+            return Optional.of(new Meaning(role, Optional.empty(), Optional.empty(), number, false));
+        }
+        Optional<Unit> unit = UnitText.parse(text, role.quantity());
+        if (unit.isEmpty() && text.strip().equals("1")) {
+            return withoutUnit(spelling, number);
+        }
+        if (unit.isPresent()) {
+            return Optional.of(new Meaning(role, unit, Optional.empty(), number, spelling.gauge()));
+        }
+        Optional<Role> sibling = sibling(role);
+        Optional<Unit> siblingUnit = sibling.flatMap(other -> UnitText.parse(text, other.quantity()));
+        if (siblingUnit.isPresent()) {
+            return Optional.of(new Meaning(sibling.orElseThrow(), siblingUnit, Optional.empty(), number, false));
+        }
+        return spelling.needsUnit()
+                ? Optional.empty()
+                : Optional.of(new Meaning(role, Optional.empty(), given, number, spelling.gauge()));
+    }
+
+    /** A lambda gauge that shows air-fuel ratios, and the other way round. */
+    private static Optional<Role> sibling(Role role) {
+        return switch (role) {
+            case LAMBDA -> Optional.of(Role.AIR_FUEL_RATIO);
+            case AIR_FUEL_RATIO -> Optional.of(Role.LAMBDA);
+            default -> Optional.empty();
+        };
+    }
+}

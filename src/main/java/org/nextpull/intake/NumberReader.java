@@ -1,0 +1,159 @@
+package org.nextpull.intake;
+
+/**
+ * Turns the characters of a cell into a number without making text of them. The result equals {@link Double#parseDouble} bit for bit:
+ * digits that fit in 53 bits and a power of ten up to 22 are both exact, so one multiplication or division rounds once (Clinger 1990,
+ * "How to read floating point numbers accurately"); everything else goes through {@code parseDouble} itself.
+ *
+ * <p>Not for use by several threads.
+ */
+public final class NumberReader {
+    /** What a cell holds. */
+    public enum Kind {
+        NUMBER,
+        /** Nothing, or a word for nothing such as {@code NaN}, {@code n/a} or {@code -}. */
+        ABSENT,
+        /** Something else. */
+        TEXT
+    }
+
+    private static final long MOST_EXACT_DIGITS = (1L << 53) / 10 - 1;
+    private static final int MOST_EXACT_POWER = 22;
+
+    private final char decimal;
+    private final NumberStyle style;
+    private final double[] powers = powers();
+    private double value;
+    private long groupedCells;
+
+    public NumberReader(NumberStyle style) {
+        this.style = style;
+        this.decimal = style.decimal();
+    }
+
+    /** The number that {@link #read} found last; only after it has said {@link Kind#NUMBER}. */
+    public double value() {
+        return value;
+    }
+
+    /** Cells so far that had marks between thousands. */
+    public long groupedCells() {
+        return groupedCells;
+    }
+
+    public Kind read(String cell) {
+        return read(cell.toCharArray(), 0, cell.length());
+    }
+
+    /** Reads a cell; blanks around it do not matter. */
+    public Kind read(char[] buffer, int offset, int length) {
+        int start = offset;
+        int end = offset + length;
+        while (start < end && buffer[start] <= ' ') {
+            start++;
+        }
+        while (end > start && buffer[end - 1] <= ' ') {
+            end--;
+        }
+        if (start == end) {
+            return Kind.ABSENT;
+        }
+        return readPlain(buffer, start, end) ? Kind.NUMBER : readOther(new String(buffer, start, end - start));
+    }
+
+    private boolean readPlain(char[] buffer, int start, int end) {
+        int at = start;
+        boolean negative = buffer[at] == '-';
+        if (negative || buffer[at] == '+') {
+            at++;
+        }
+        long digits = 0;
+        int count = 0;
+        int scale = 0;
+        boolean fraction = false;
+        for (; at < end; at++) {
+            char c = buffer[at];
+            int digit = c - '0';
+            if (digit >= 0 && digit <= 9) {
+                if (digits > MOST_EXACT_DIGITS) {
+                    return false;
+                }
+                digits = digits * 10 + digit;
+                count++;
+                if (fraction) {
+                    scale++;
+                }
+            } else if (c == decimal && !fraction) {
+                fraction = true;
+            } else {
+                return false;
+            }
+        }
+        if (count == 0 || scale > MOST_EXACT_POWER) {
+            return false;
+        }
+        double magnitude = digits / powers[scale];
+        value = negative ? -magnitude : magnitude;
+        return true;
+    }
+
+    private Kind readOther(String cell) {
+        if (AbsentWords.contains(cell)) {
+            return Kind.ABSENT;
+        }
+        String plain = cell.replace('\u2212', '-');
+        if (Grouping.isGrouped(plain, style)) {
+            groupedCells++;
+            plain = Grouping.without(plain, style);
+        }
+        plain = plain.replace(decimal, '.');
+        if (!isDecimal(plain)) {
+            return Kind.TEXT;
+        }
+        double parsed = Double.parseDouble(plain);
+        if (!Double.isFinite(parsed)) {
+            return Kind.ABSENT;
+        }
+        value = parsed;
+        return Kind.NUMBER;
+    }
+
+    /** Sign, digits with at most one point, exponent: what {@code parseDouble} takes beyond that is no number in a log. */
+    private static boolean isDecimal(String text) {
+        int at = !text.isEmpty() && (text.charAt(0) == '-' || text.charAt(0) == '+') ? 1 : 0;
+        int digits = 0;
+        boolean point = false;
+        for (; at < text.length(); at++) {
+            char c = text.charAt(at);
+            if (c >= '0' && c <= '9') {
+                digits++;
+            } else if (c == '.' && !point) {
+                point = true;
+            } else {
+                break;
+            }
+        }
+        if (digits == 0 || at == text.length()) {
+            return digits > 0;
+        }
+        return isExponent(text.substring(at));
+    }
+
+    private static boolean isExponent(String text) {
+        if (text.charAt(0) != 'e' && text.charAt(0) != 'E') {
+            return false;
+        }
+        int at = text.length() > 1 && (text.charAt(1) == '-' || text.charAt(1) == '+') ? 2 : 1;
+        return at < text.length()
+                && text.length() - at <= 4
+                && text.substring(at).chars().allMatch(c -> c >= '0' && c <= '9');
+    }
+
+    private static double[] powers() {
+        double[] result = new double[MOST_EXACT_POWER + 1];
+        for (int exponent = 0; exponent < result.length; exponent++) {
+            result[exponent] = Double.parseDouble("1e" + exponent);
+        }
+        return result;
+    }
+}

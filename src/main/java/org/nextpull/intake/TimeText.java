@@ -1,0 +1,92 @@
+package org.nextpull.intake;
+
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneOffset;
+import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Times written as clock or date: {@code hh:mm:ss.sss}, {@code mm:ss.s}, ISO 8601 date-times, and {@code dd.mm.yyyy hh:mm:ss}. A
+ * date with slashes may be either way round, so only its time of day is used.
+ */
+public final class TimeText {
+    private static final Pattern CLOCK =
+            Pattern.compile("(?:(\\d{1,3}):)?(\\d{1,2}):(\\d{1,2}(?:[.,:]\\d{1,9})?)\\s*([aApP][mM])?");
+    private static final Pattern ISO =
+            Pattern.compile("(\\d{4})[-/](\\d{1,2})[-/](\\d{1,2})(?:[T _]+|$)(.*?)\\s*(Z|[+-]\\d{2}:?\\d{2})?");
+    private static final Pattern POINTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})[T ,]+(.*)");
+    private static final Pattern SLASHED = Pattern.compile("\\d{1,2}/\\d{1,2}/\\d{2,4}[T ,]+(.*)");
+    private static final double HALF_DAY_S = 43_200;
+    private static final double DAY_S = 86_400;
+
+    private TimeText() {}
+
+    /** Seconds of a time text: since midnight for a clock, since 1970 for a date; empty for anything else. */
+    public static OptionalDouble seconds(String cell) {
+        String text = cell.strip();
+        Matcher iso = ISO.matcher(text);
+        if (iso.matches()) {
+            return dated(date(iso.group(1), iso.group(2), iso.group(3)), iso.group(4), zoneSeconds(iso.group(5)));
+        }
+        Matcher pointed = POINTED.matcher(text);
+        if (pointed.matches()) {
+            return dated(date(pointed.group(3), pointed.group(2), pointed.group(1)), pointed.group(4), 0);
+        }
+        Matcher slashed = SLASHED.matcher(text);
+        return clock(slashed.matches() ? slashed.group(1) : text);
+    }
+
+    private static OptionalDouble dated(OptionalDouble day, String clock, double zone) {
+        OptionalDouble time = clock.isBlank() ? OptionalDouble.of(0) : clock(clock.strip());
+        return day.isPresent() && time.isPresent()
+                ? OptionalDouble.of(day.getAsDouble() + time.getAsDouble() - zone)
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble date(String year, String month, String day) {
+        try {
+            return OptionalDouble.of(
+                    (double) LocalDate.of(Integer.parseInt(year), Integer.parseInt(month), Integer.parseInt(day))
+                            .atStartOfDay(ZoneOffset.UTC)
+                            .toEpochSecond());
+        } catch (DateTimeException e) {
+            return OptionalDouble.empty();
+        }
+    }
+
+    private static double zoneSeconds(@Nullable String zone) {
+        if (zone == null || zone.equals("Z")) {
+            return 0;
+        }
+        String digits = zone.substring(1).replace(":", "");
+        int minutes = Integer.parseInt(digits.substring(0, 2)) * 60 + Integer.parseInt(digits.substring(2));
+        return (zone.charAt(0) == '-' ? -60.0 : 60.0) * minutes;
+    }
+
+    private static OptionalDouble clock(String text) {
+        Matcher clock = CLOCK.matcher(text);
+        if (!clock.matches()) {
+            return OptionalDouble.empty();
+        }
+        double hours = clock.group(1) == null ? 0 : Integer.parseInt(clock.group(1));
+        int minutes = Integer.parseInt(clock.group(2));
+        double seconds = Double.parseDouble(clock.group(3).replace(',', '.').replace(':', '.'));
+        if (seconds >= 61 || (clock.group(1) != null && minutes >= 60)) {
+            return OptionalDouble.empty();
+        }
+        double day = hours * 3600 + minutes * 60 + seconds;
+        String half = clock.group(4);
+        if (half == null) {
+            return OptionalDouble.of(day);
+        }
+        boolean afternoon = half.toLowerCase(Locale.ROOT).equals("pm");
+        double twelve = hours == 12 ? day - HALF_DAY_S : day;
+        return twelve < 0 || twelve >= DAY_S
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(afternoon ? twelve + HALF_DAY_S : twelve);
+    }
+}

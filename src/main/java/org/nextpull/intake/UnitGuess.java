@@ -1,0 +1,189 @@
+package org.nextpull.intake;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.finding.Severity;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
+
+/**
+ * Units of columns that name none: from the user's hints, else what the trade would assume of values of that magnitude. Whatever is
+ * assumed is said.
+ */
+final class UnitGuess {
+    private final ColumnTable table;
+    private final Hints hints;
+    private final List<Finding> findings = new ArrayList<>();
+
+    UnitGuess(ColumnTable table, Hints hints) {
+        this.table = table;
+        this.hints = hints;
+    }
+
+    List<Finding> findings() {
+        return findings;
+    }
+
+    /** The same columns, each with its unit; a column whose unit cannot be told at all is left out. */
+    List<ColumnDraft> complete(List<ColumnDraft> drafts) {
+        List<ColumnDraft> hinted = drafts.stream().map(this::withHint).toList();
+        Map<Role, Unit> fromPower = new PowerCheck(table).units(hinted);
+        Unit temperature = temperature(hinted);
+        List<ColumnDraft> complete = new ArrayList<>();
+        for (ColumnDraft draft : hinted) {
+            ProbeColumn probe = table.probes().get(draft.index());
+            if (draft.unit().isPresent() || draft.role().isText() || (draft.role() == Role.TIME && probe.isClock())) {
+                complete.add(draft);
+            } else if (fromPower.containsKey(draft.role())) {
+                Unit unit = fromPower.getOrDefault(draft.role(), Unit.NEWTON_METRE);
+                say(Severity.NOTE, FindingCode.COLUMN_UNIT_FROM_POWER, draft, unit);
+                complete.add(draft.withUnit(unit));
+            } else {
+                Optional<Unit> unit = draft.role().quantity() == Quantity.TEMPERATURE
+                        ? Optional.of(temperature)
+                        : guess(draft, probe);
+                unit.ifPresentOrElse(found -> complete.add(draft.withUnit(found)), () -> sayUnknown(draft));
+                unit.ifPresent(found -> sayAssumed(draft, found));
+            }
+        }
+        return complete;
+    }
+
+    private ColumnDraft withHint(ColumnDraft draft) {
+        Unit unit = hints.units().get(draft.role());
+        return unit == null ? draft : draft.withUnit(unit);
+    }
+
+    private static Optional<Unit> guess(ColumnDraft draft, ProbeColumn probe) {
+        boolean blank = probe.count() == 0;
+        double most = blank ? 0 : probe.quantile(0.95);
+        return switch (draft.role().quantity()) {
+            case TIME -> Optional.of(probe.medianStep() >= 2 && probe.isWhole() ? Unit.MILLISECOND : Unit.SECOND);
+            case SPEED -> Optional.of(!blank && most < 30 && most > 0.3 ? Unit.KRPM : Unit.RPM);
+            case TORQUE -> Optional.of(Unit.NEWTON_METRE);
+            case POWER -> Optional.of(Unit.KILOWATT);
+            case ANGLE -> Optional.of(Unit.DEGREE);
+            case LAMBDA -> Optional.of(Unit.LAMBDA);
+            case AIR_FUEL_RATIO -> Optional.of(Unit.AFR);
+            case COUNT -> Optional.of(Unit.COUNT);
+            case FRACTION -> Optional.of(most > 1.5 ? Unit.PERCENT : Unit.FRACTION);
+            case VELOCITY -> Optional.of(Unit.KILOMETRE_PER_HOUR);
+            case MASS_FLOW -> Optional.of(Unit.KILOGRAM_PER_HOUR);
+            case PRESSURE -> blank ? Optional.empty() : pressure(draft, probe.median(), most);
+            default -> Optional.empty();
+        };
+    }
+
+    private static Optional<Unit> pressure(ColumnDraft draft, double middle, double most) {
+        return switch (draft.role()) {
+            case BAROMETER -> barometer(middle);
+            case MANIFOLD_PRESSURE ->
+                Optional.of(
+                        most < 4
+                                ? Unit.BAR
+                                : most < 24
+                                        ? Unit.PSI
+                                        : most < 32 && !draft.gauge()
+                                                ? Unit.INCH_OF_MERCURY
+                                                : most < 450 ? Unit.KILOPASCAL : Unit.HECTOPASCAL);
+            default ->
+                middle < 12
+                        ? Optional.of(Unit.BAR)
+                        : middle < 120
+                                ? Optional.of(Unit.PSI)
+                                : middle < 2000 ? Optional.of(Unit.KILOPASCAL) : Optional.empty();
+        };
+    }
+
+    /** The units of a barometer differ so much that its value names its unit. */
+    private static Optional<Unit> barometer(double value) {
+        Range usual = new Range(60_000, 110_000);
+        return List.of(
+                        Unit.PASCAL,
+                        Unit.HECTOPASCAL,
+                        Unit.KILOPASCAL,
+                        Unit.BAR,
+                        Unit.INCH_OF_MERCURY,
+                        Unit.PSI,
+                        Unit.MILLIMETRE_OF_MERCURY)
+                .stream()
+                .filter(unit -> usual.holds(unit.toSi(value)))
+                .findFirst();
+    }
+
+    /** Columns of temperatures without units are taken to share one: Celsius, unless that would boil an engine. */
+    private Unit temperature(List<ColumnDraft> drafts) {
+        List<ColumnDraft> bare = drafts.stream()
+                .filter(draft -> draft.role().quantity() == Quantity.TEMPERATURE
+                        && draft.unit().isEmpty())
+                .filter(draft -> table.probes().get(draft.index()).count() > 0)
+                .toList();
+        boolean kelvin = !bare.isEmpty() && bare.stream().allMatch(draft -> isIn(draft, Unit.KELVIN));
+        boolean celsius = bare.stream().allMatch(draft -> isIn(draft, Unit.CELSIUS));
+        boolean fahrenheit = bare.stream().allMatch(draft -> isIn(draft, Unit.FAHRENHEIT));
+        return celsius || (!fahrenheit && !kelvin) ? Unit.CELSIUS : fahrenheit ? Unit.FAHRENHEIT : Unit.KELVIN;
+    }
+
+    private boolean isIn(ColumnDraft draft, Unit unit) {
+        double middle = table.probes().get(draft.index()).median();
+        return switch (draft.role()) {
+            case INLET_AIR_TEMPERATURE -> Range.ofCelsius(-30, 75).holds(unit.toSi(middle));
+            case COOLANT_TEMPERATURE -> Range.ofCelsius(-30, 135).holds(unit.toSi(middle));
+            case OIL_TEMPERATURE -> Range.ofCelsius(-30, 170).holds(unit.toSi(middle));
+            default -> Range.ofCelsius(-30, 1150).holds(unit.toSi(middle));
+        };
+    }
+
+    private void sayAssumed(ColumnDraft draft, Unit unit) {
+        switch (draft.role().quantity()) {
+            case TORQUE, POWER, PRESSURE, VELOCITY, MASS_FLOW ->
+                say(Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+            case TIME, FRACTION -> say(Severity.NOTE, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+            case TEMPERATURE ->
+                say(
+                        unit == Unit.CELSIUS ? Severity.NOTE : Severity.WARNING,
+                        FindingCode.COLUMN_UNIT_ASSUMED,
+                        draft,
+                        unit);
+            case SPEED -> {
+                if (unit == Unit.KRPM) {
+                    say(Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+                }
+            }
+            default -> {
+                // degrees, lambda, ratios and counts have one unit only
+            }
+        }
+    }
+
+    private void say(Severity severity, FindingCode code, ColumnDraft draft, Unit unit) {
+        findings.add(new Finding(
+                code,
+                severity,
+                List.of(
+                        Detail.of("header", draft.header()),
+                        Detail.of("channel", draft.role().id()),
+                        Detail.of("unit", unit.symbol())),
+                place(draft)));
+    }
+
+    private void sayUnknown(ColumnDraft draft) {
+        findings.add(Finding.warning(
+                FindingCode.COLUMN_UNIT_UNKNOWN,
+                place(draft),
+                Detail.of("header", draft.header()),
+                Detail.of("channel", draft.role().id())));
+    }
+
+    private Place place(ColumnDraft draft) {
+        return Place.atLine(table.name(), table.headerLine()).withKey(draft.header());
+    }
+}

@@ -1,0 +1,29 @@
+package org.nextpull.intake.csv;
+
+/** What stands between fields, the likeliest first. */
+enum Separator {
+    TAB('\t', "\t"),
+    SEMICOLON(';', ";"),
+    COMMA(',', ","),
+    BAR('|', "|"),
+    /** Runs of blanks, which are turned into tabs on the way. */
+    BLANKS('\t', " ");
+
+    private final char sign;
+    private final String shown;
+
+    Separator(char sign, String shown) {
+        this.sign = sign;
+        this.shown = shown;
+    }
+
+    /** The character that the CSV reader splits at. */
+    char sign() {
+        return sign;
+    }
+
+    /** The separator as a description shows it. */
+    String shown() {
+        return shown;
+    }
+}

@@ -1,0 +1,66 @@
+package org.nextpull.intake.csv;
+
+import java.util.Optional;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.Role;
+import org.nextpull.intake.Columns;
+import org.nextpull.intake.ProbeColumn;
+
+/**
+ * Tells a table of results, one row a pull, from a log: it has a response (torque or power) and something that was varied (advance,
+ * lambda, label, fuel); few rows; no time that runs as in a log; and no speed that sweeps.
+ */
+final class TableRecognition {
+    private static final int MOST_ROWS = 500;
+    /** Rows of a table are pulls: its times lie at least so far apart. */
+    private static final double LEAST_STEP_S = 20;
+    /** A speed that varies by less than this share stays put. */
+    private static final double STEADY = 0.1;
+
+    private TableRecognition() {}
+
+    static boolean isTable(Head head, Columns columns, Hints hints) {
+        boolean response = columns.has(Role.TORQUE) || columns.has(Role.POWER);
+        boolean factor = columns.has(Role.ADVANCE)
+                || columns.has(Role.LAMBDA)
+                || columns.has(Role.AIR_FUEL_RATIO)
+                || columns.has(Role.LABEL)
+                || columns.has(Role.FUEL);
+        return response
+                && factor
+                && head.complete()
+                && head.rows().size() <= MOST_ROWS
+                && hints.sampleHz().isEmpty()
+                && !timeRuns(head, columns)
+                && !speedSweeps(head, columns);
+    }
+
+    private static boolean timeRuns(Head head, Columns columns) {
+        return probe(head, columns, Role.TIME)
+                .map(probe -> stepSeconds(columns, probe) < LEAST_STEP_S)
+                .orElse(false);
+    }
+
+    private static double stepSeconds(Columns columns, ProbeColumn probe) {
+        return columns.mapped().stream()
+                .filter(column -> column.channel().role() == Role.TIME)
+                .mapToDouble(column -> column.toSi(probe.medianStep()))
+                .findFirst()
+                .orElse(0);
+    }
+
+    private static boolean speedSweeps(Head head, Columns columns) {
+        boolean marked = columns.has(Role.ORDER) || columns.has(Role.USED);
+        return probe(head, columns, Role.ENGINE_SPEED)
+                .filter(probe -> probe.count() > 0)
+                .map(probe -> !marked && probe.greatest() - probe.least() > STEADY * probe.greatest())
+                .orElse(false);
+    }
+
+    private static Optional<ProbeColumn> probe(Head head, Columns columns, Role role) {
+        return columns.mapped().stream()
+                .filter(column -> column.channel().role() == role)
+                .findFirst()
+                .map(column -> ProbeColumn.of(head.column(column.index()), head.style()));
+    }
+}
