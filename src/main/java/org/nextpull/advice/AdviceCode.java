@@ -22,10 +22,8 @@ public enum AdviceCode {
     BRACKET_MIXTURE,
     /** Timing again, at the mixture that was found. */
     CHECK_TIMING,
-    /** Spark and mixture together: the pull that tells most about both. */
-    BRACKET_TOGETHER,
-    /** The start setting again, since the day drifts. */
-    REPEAT_START,
+    /** A setting again, since that tells more than a new one. */
+    REPEAT_SETTING,
     /** One pull carries the verdict: it is run again before it is believed. */
     REPEAT_DOUBTFUL,
     /** The chosen setting, to prove it. */

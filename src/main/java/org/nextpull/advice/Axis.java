@@ -20,6 +20,13 @@ import org.nextpull.unit.Span;
  * @param step the plan's steps
  */
 record Axis(Kind kind, Span allowed, double start, Step step) {
+    /** A value this close below a step counts as being on it, in steps. */
+    private static final double ON_STEP = 1e-6;
+
+    /** No setting is resolved as finely as this. */
+    private static final double NOTHING = 1e-9;
+
+    private static final double PER_UNIT = 1e9;
 
     /** What the line measures. */
     enum Kind {
@@ -57,10 +64,33 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
         return Math.abs(one - other) <= sameSetting();
     }
 
+    /**
+     * The nearest setting toward retard or rich that can be set; settings lie whole resolutions from the plan's start. Down is toward
+     * retard for spark advance and toward rich for lambda, so both factors round the same way.
+     */
+    double down(double value) {
+        return settingAt(Math.floor((value - start) / step.resolution() + ON_STEP));
+    }
+
+    /** The nearest setting that can be set. */
+    double nearest(double value) {
+        return settingAt(Math.rint((value - start) / step.resolution()));
+    }
+
+    /** The highest setting that can be set and lies below a forbidden one. */
+    double below(double forbidden) {
+        double rounded = down(forbidden);
+        return rounded < forbidden - NOTHING ? rounded : down(rounded - step.resolution());
+    }
+
+    /** Whole steps from the start, without the last bits that a multiplication leaves, so that steps of 0.1 print as such. */
+    private double settingAt(double steps) {
+        return Math.rint((start + steps * step.resolution()) * PER_UNIT) / PER_UNIT;
+    }
+
     /** Rounds toward retard or rich, into the plan's limits. */
     double round(double value) {
-        double rounded = Rounding.down(value, step.resolution());
-        return Math.max(allowed.low(), Math.min(allowed.high(), rounded));
+        return Math.max(allowed.low(), Math.min(allowed.high(), down(value)));
     }
 
     /** The value of this factor in a pull: measured where the log has it, else asked; an offset is always asked. */

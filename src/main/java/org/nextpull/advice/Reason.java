@@ -3,6 +3,7 @@ package org.nextpull.advice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Limit;
+import org.nextpull.unit.Temperature;
 
 /** The numbers behind an advice: what was compared, and with what. The sentences are made in {@code report}. */
 public sealed interface Reason {
@@ -25,14 +26,6 @@ public sealed interface Reason {
     record Searching(Factor factor, Evidence evidence, boolean listen) implements Reason {}
 
     /**
-     * A setting is run again.
-     *
-     * @param pull number of the pull that it repeats, where there is one
-     * @param evidence what the pulls so far say, where a curve was fitted
-     */
-    record Repeating(Factor factor, Optional<Integer> pull, Optional<Evidence> evidence) implements Reason {}
-
-    /**
      * The mixture bracket runs with the spark backed off.
      *
      * @param backedOffDeg degrees below the lesser of best and knock limit
@@ -52,10 +45,11 @@ public sealed interface Reason {
     /**
      * A temperature is out of its window.
      *
-     * @param lowK lower end in K
-     * @param highK upper end in K
+     * @param condition which
+     * @param now its value
+     * @param want the nearest value inside the window
      */
-    record OutOfWindow(double lowK, double highK) implements Reason {}
+    record OutOfWindow(Condition condition, Temperature now, Temperature want) implements Reason {}
 
     /**
      * Knock was heard.

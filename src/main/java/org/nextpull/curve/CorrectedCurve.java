@@ -52,7 +52,7 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
 
     /** Whether two curves show the same thing, corrected to the same standard. */
     public boolean comparableTo(CorrectedCurve other) {
-        return axes().comparableTo(other.axes()) && correction.standard() == other.correction.standard();
+        return axes().comparableTo(other.axes()) && correction.standard().equals(other.correction.standard());
     }
 
     private List<CurvePoint> times(List<CurvePoint> points) {

@@ -12,7 +12,7 @@ import org.nextpull.pull.SpeedSource;
 /**
  * One channel over time, only where it is present.
  *
- * @param timeS times, rising
+ * @param timeS times, never falling
  * @param value values
  */
 record Trace(Series timeS, Series value) {
@@ -20,6 +20,9 @@ record Trace(Series timeS, Series value) {
 
     /** Longest hole that is bridged when a value is read between two rows, s. */
     private static final double BRIDGE_S = 0.5;
+
+    /** Beyond this a reading is a sensor's fault whatever its unit, and its square might overflow. */
+    private static final double IMPOSSIBLE = 1e9;
 
     /** Window of the slope of a speed, s. */
     private static final double SLOPE_WINDOW_S = 0.3;
@@ -31,7 +34,9 @@ record Trace(Series timeS, Series value) {
         double[] value = new double[samples.rows()];
         int count = 0;
         for (int row : samples.presentRows(channel)) {
-            if (samples.isPresent(TIME, row) && (count == 0 || samples.value(TIME, row) > time[count - 1])) {
+            boolean possible = Math.abs(samples.value(channel, row) * factor) < IMPOSSIBLE;
+            boolean timed = samples.isPresent(TIME, row);
+            if (possible && timed && (count == 0 || samples.value(TIME, row) >= time[count - 1])) {
                 time[count] = samples.value(TIME, row);
                 value[count++] = samples.value(channel, row) * factor;
             }

@@ -22,14 +22,14 @@ public final class ExampleEngines {
                 new Combustion(new BurnDuration(41_500), 0.10, 0.97),
                 new Walls(450, 1.4),
                 new ChenFlynn(35e3, 0.005, new ChenFlynn.PerSpeed(7e3, 90)),
-                new Exhaust(11e3, 0.2));
+                new Exhaust(11e3, 0.16));
     }
 
     /** A 1.2-litre four-cylinder engine of a hatchback, naturally aspirated. */
     public static EngineDesign hatchback() {
         return new EngineDesign(
                 "1.2-litre hatchback four",
-                new Cylinder(0.0710, 0.0755, new Cylinder.Drive(10.4, 3.6)),
+                new Cylinder(0.0710, 0.0757, new Cylinder.Drive(10.5, 3.6)),
                 4,
                 new ValveTiming(46, 48),
                 new Breathing(0.86, 0.014, new Breathing.Resonance(4300, 0.13), new Breathing.Losses(7200, 0.10)),
@@ -37,7 +37,7 @@ public final class ExampleEngines {
                 new Combustion(new BurnDuration(47_000), 0.10, 0.965),
                 new Walls(445, 1.4),
                 new ChenFlynn(42e3, 0.005, new ChenFlynn.PerSpeed(8e3, 95)),
-                new Exhaust(15e3, 0.22));
+                new Exhaust(15e3, 0.18));
     }
 
     /** A charged two-litre engine that knocks on pump fuel well before best torque. */

@@ -1,6 +1,7 @@
 package org.nextpull.engine;
 
 import java.util.List;
+import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.Charge;
 import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.cycle.CycleResult;
@@ -23,7 +24,6 @@ import org.nextpull.unit.Torque;
 public final class ModelEngine {
     private static final double STROKE_DEG = 180;
     private static final double COMPRESSION_EXPONENT = 0.32;
-    private static final double DEVELOPMENT_SHARE = 0.1;
     private static final double BLOWDOWN_SHARE = 0.35;
     private static final double OIL_HOT_K = 368.15;
     private static final double OIL_PER_K = 0.008;
@@ -92,15 +92,16 @@ public final class ModelEngine {
         return new Walls(design.walls().kelvins() + warmer, design.walls().scale());
     }
 
-    /** The flame develops in the chamber of the spark and does most of its work in that of top dead centre. */
     private Wiebe burn(OperatingPoint point, Trapping trapped) {
         double spark = -point.advance().deg();
-        double duration = DEVELOPMENT_SHARE * duration(point, trapped, spark)
-                + (1 - DEVELOPMENT_SHARE) * duration(point, trapped, 0);
+        double duration = design.combustion()
+                .duration()
+                .degrees(design.cylinder(), point.rpm(), chamber(point, trapped, spark), chamber(point, trapped, 0));
         return new Wiebe(spark, duration);
     }
 
-    private double duration(OperatingPoint point, Trapping trapped, double deg) {
+    /** The chamber at an angle as it would be without a flame. */
+    private BurnDuration.Chamber chamber(OperatingPoint point, Trapping trapped, double deg) {
         SliderCrank crank = new SliderCrank(design.cylinder());
         double volume = crank.volume(deg);
         double compression = trapped.filling().volume() / volume;
@@ -111,9 +112,7 @@ public final class ModelEngine {
                 point.fuel(), point.lambda(), point.surroundings().air().humidityRatio());
         double dilution = trapped.inventory().residual() + mixture.waterFraction();
         double velocity = point.fuel().flame().speed(point.lambda().value(), dilution, state);
-        return design.combustion()
-                .duration()
-                .degrees(design.cylinder().pistonSpeed(point.rpm()), crank.height(volume), state, velocity);
+        return new BurnDuration.Chamber(crank.height(volume), state, velocity);
     }
 
     private EnginePoint assemble(OperatingPoint point, Trapping trapped, Wiebe burn, CycleResult cycle) {

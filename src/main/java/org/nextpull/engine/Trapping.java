@@ -41,7 +41,7 @@ record Trapping(
     /** Air that has been cooled so far in the inlet, or in the cylinder, takes up no more vapour. */
     private static final double MOST_COOLING_K = 30;
 
-    private static final double PORT_HEATING_K = 30;
+    private static final double PORT_HEATING_K = 16;
     private static final double COOLANT_WARM_K = 363.15;
     private static final double PER_COOLANT_K = 0.2;
     private static final double RESIDUAL_K = 1150;

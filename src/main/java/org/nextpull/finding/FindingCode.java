@@ -306,7 +306,27 @@ public enum FindingCode {
     /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
     ADVANCE_NOT_AS_ASKED,
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
-    LAMBDA_NOT_AS_ASKED;
+    LAMBDA_NOT_AS_ASKED,
+
+    // the day as a whole
+    /** {file} has {pulls} pulls and refused candidates, the settings file {rows} rows for it; name the pull of each row, or make the counts the same. None of these rows is used. */
+    SETTINGS_COUNT,
+    /** The settings file has a row for {named}, which is not among the logs; its row is not used. */
+    SETTINGS_FOR_NO_FILE,
+    /** The settings file names pull {number} of {file}, which has {pulls} pulls and refused candidates; its row is not used. */
+    SETTINGS_FOR_NO_PULL,
+    /** No pull was found that could be used. */
+    NO_PULL_TO_USE,
+    /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */
+    PLAN_SWEEPS_NOTHING,
+    /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */
+    BOOST_DIFFERS,
+    /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */
+    INLET_AIR_DIFFERS,
+
+    // what the commands write
+    /** Nothing could be written into {file}: {why}; name a folder that you may write to. */
+    FOLDER_NOT_WRITABLE;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

@@ -71,7 +71,8 @@ public final class PullFinder {
         return new FoundPulls(candidates, finder.thrownAway(), finder.findings());
     }
 
-    private static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
+    /** The level of torque that a recording reaches; empty, and the recording not read, where a throttle is logged. */
+    public static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
         try (BlockReader reader = recording.open()) {
             boolean throttle = reader.description().columns().stream()
                     .anyMatch(column -> column.channel().equals(Optional.of(ThrottleGate.THROTTLE)));

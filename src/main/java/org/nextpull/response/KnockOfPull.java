@@ -14,7 +14,7 @@ import org.nextpull.plan.Limits;
 final class KnockOfPull {
     private KnockOfPull() {}
 
-    static KnockHeard of(Samples band, Optional<AskedSetting> asked, Limits limits) {
+    static KnockHeard of(Samples band, Optional<AskedSetting> asked, Limits limits, boolean alarmed) {
         double[] counts = band.presentValues(Channel.of(Role.KNOCK_EVENTS));
         double[] levels = band.presentValues(Channel.of(Role.KNOCK_LEVEL));
         OptionalDouble events = counts.length == 0
@@ -25,7 +25,8 @@ final class KnockOfPull {
         KnockMark counted = events.isEmpty()
                 ? KnockMark.NOT_MEASURED
                 : events.getAsDouble() >= limits.knockEventsThatCount() ? KnockMark.HEARD : KnockMark.NONE;
-        return new KnockHeard(worse(marked, counted), events, worst);
+        KnockMark mark = alarmed ? KnockMark.HEARD : worse(marked, counted);
+        return new KnockHeard(mark, events, worst);
     }
 
     private static KnockMark worse(KnockMark one, KnockMark other) {

@@ -1,24 +1,35 @@
 package org.nextpull.response;
 
+import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.Place;
-import org.nextpull.plan.SweepPlan;
-import org.nextpull.pull.Candidate;
+import java.util.Map;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.plan.Limit;
 
-/**
- * The limits that a pull met.
- *
- * @param met worst of each limit
- * @param findings what is worth saying, such as an exhaust still heating at the end
- */
-record PullLimits(List<LimitMet> met, List<Finding> findings) {
-    PullLimits {
-        met = List.copyOf(met);
-        findings = List.copyOf(findings);
+/** The limits that a pull met, out of the alarms that sounded in it: the worst of each. */
+final class PullLimits {
+    private PullLimits() {}
+
+    /** Limits other than knock, which has a mark of its own. */
+    static List<LimitMet> met(List<Alarm> alarms) {
+        Map<Limit, Alarm> worst = new EnumMap<>(Limit.class);
+        for (Alarm alarm : alarms) {
+            if (alarm.limit() != Limit.KNOCK) {
+                worst.merge(alarm.limit(), alarm, PullLimits::worse);
+            }
+        }
+        List<LimitMet> met = new ArrayList<>();
+        worst.forEach((limit, alarm) -> met.add(new LimitMet(limit, alarm.worst(), alarm.allowed())));
+        return met;
     }
 
-    static PullLimits of(Candidate candidate, SweepPlan plan, Place place) {
-        return new PullLimits(List.of(), List.of());
+    private static Alarm worse(Alarm one, Alarm other) {
+        boolean otherIsWorse = one.limit().isLeast() ? other.worst() < one.worst() : other.worst() > one.worst();
+        return otherIsWorse ? other : one;
+    }
+
+    static boolean hasKnock(List<Alarm> alarms) {
+        return alarms.stream().anyMatch(alarm -> alarm.limit() == Limit.KNOCK);
     }
 }

@@ -9,6 +9,8 @@ import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.StillRising;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -36,13 +38,13 @@ public final class PullMeasure {
     private final Optional<SpeedBand> band;
 
     /**
-     * Measures under a plan.
-     *
-     * @param standard the plan's correction standard
+     * Measures under a plan. A log that is corrected already is not corrected again.
      */
-    public PullMeasure(SweepPlan plan, CorrectionStandard standard) {
+    public PullMeasure(SweepPlan plan) {
         this.plan = plan;
-        this.standard = standard;
+        this.standard = plan.log().correctedBy().isPresent()
+                ? new NoCorrection()
+                : plan.air().standard();
         this.reader = new CurveReader(PlanRules.driveline(plan));
         this.band = plan.band().map(wanted -> new SpeedBand(wanted.fromRpm(), wanted.toRpm()));
     }
@@ -51,10 +53,12 @@ public final class PullMeasure {
      * Measures one candidate.
      *
      * @param asked what the operator set for it, where that is known
+     * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
      * @param order its place in the day, from 0
      */
-    public MeasuredCurve measure(Candidate candidate, Optional<AskedSetting> asked, int number, double order) {
+    public MeasuredCurve measure(
+            Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number, double order) {
         Place place =
                 Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
         List<Finding> findings = new ArrayList<>();
@@ -73,8 +77,7 @@ public final class PullMeasure {
 
         SettingJoin join = SettingJoin.of(inBand, asked, plan, place);
         findings.addAll(join.findings());
-        PullLimits limits = PullLimits.of(candidate, plan, place);
-        findings.addAll(limits.findings());
+        findings.addAll(StillRising.check(candidate.samples(), place));
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
@@ -83,12 +86,12 @@ public final class PullMeasure {
                 standing(candidate, curve),
                 correction,
                 curve.flatMap(found -> figures(candidate, found)),
-                KnockOfPull.of(inBand, asked, plan.limits()),
+                KnockOfPull.of(inBand, asked, plan.limits(), PullLimits.hasKnock(alarms)),
                 join.leanestLambda(),
                 ConditionsOfPull.of(inBand, air.value()),
-                limits.met(),
+                PullLimits.met(alarms),
                 findings);
-        return new MeasuredCurve(pull, curve);
+        return new MeasuredCurve(pull, curve, alarms);
     }
 
     /** The old German standard works with total pressure; no correction needs nothing. All others work with dry pressure. */

@@ -13,9 +13,9 @@ import org.nextpull.engine.gas.Gas;
  */
 public record Charge(Gas unburned, Gas burned, double mass, double heat, Octane octane) {
     /**
-     * Research octane number.
+     * Octane number.
      *
-     * @param number above 0
+     * @param number above 0, as the delay correlation takes it
      */
     public record Octane(double number) {}
 }

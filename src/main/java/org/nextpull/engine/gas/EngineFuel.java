@@ -9,6 +9,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Composition;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.Fuel;
@@ -22,11 +23,12 @@ import org.nextpull.unit.Lambda;
  * @param composition elements by mass
  * @param energy heat of combustion and of evaporation
  * @param density liquid density in kg/m3
- * @param octane research octane number
+ * @param octane octane index: the number of the isooctane-heptane mixture that resists knock as well in such an engine
  * @param flame burning velocity
  */
 public record EngineFuel(
         String name, Composition composition, FuelEnergy energy, double density, double octane, Flame flame) {
+    private static final double ENGINE_SEVERITY = -0.35;
     private static final double ALCOHOL_OXYGEN = 0.3473;
     private static final double HYDROCARBON_KG_PER_MOL = 0.105;
     private static final double ETHANOL_KG_PER_MOL = 0.04607;
@@ -37,13 +39,18 @@ public record EngineFuel(
         }
     }
 
+    /** A fuel by its listed name. */
+    public static Outcome<EngineFuel> named(String name) {
+        return Blends.listed().find(name, Place.nowhere()).then(EngineFuel::of);
+    }
+
     /** A listed or blended fuel; refused with a finding for each figure that the cycle needs and the fuel has not. */
     public static Outcome<EngineFuel> of(Fuel fuel) {
         List<Finding> missing = new ArrayList<>();
         double heat = figure(fuel, FuelProperty.LOWER_HEATING_VALUE, missing);
         double latent = figure(fuel, FuelProperty.LATENT_HEAT, missing);
         double density = figure(fuel, FuelProperty.DENSITY, missing);
-        double octane = figure(fuel, FuelProperty.RESEARCH_OCTANE, missing);
+        double octane = octaneIndex(fuel, figure(fuel, FuelProperty.RESEARCH_OCTANE, missing));
         if (!missing.isEmpty()) {
             return Outcome.failed(missing);
         }
@@ -54,6 +61,15 @@ public record EngineFuel(
                 density,
                 octane,
                 Flame.ofComposition(fuel.composition())));
+    }
+
+    /**
+     * {@code OI = RON - K (RON - MON)} with K = -0.35 for engines of today, whose end gas is cooler than that of the rating engine
+     * (Kalghatgi G.T., SAE 2001-01-3584, from memory); the research number where no motor number is known.
+     */
+    private static double octaneIndex(Fuel fuel, double research) {
+        double motor = fuel.value(FuelProperty.MOTOR_OCTANE).orElse(research);
+        return research - ENGINE_SEVERITY * (research - motor);
     }
 
     private static double figure(Fuel fuel, FuelProperty property, List<Finding> missing) {

@@ -17,8 +17,11 @@ public record Products(GasMixture gas, double heat) {
     private static final double WATER_GAS = 3.5;
     private static final double CO_HEAT = 282.98e3;
     private static final double H2_HEAT = 241.83e3;
-    private static final int HALF_NODES = 12;
+    /** Nodes so close that the corner at lambda 1 leaves no visible corner in the mean. */
+    private static final int HALF_NODES = 48;
+
     private static final double WIDTH = 3;
+    private static final double[] WEIGHTS = weights();
     private static final double LEAST_LAMBDA = 0.6;
 
     /**
@@ -35,7 +38,7 @@ public record Products(GasMixture gas, double heat) {
         double weights = 0;
         for (int node = -HALF_NODES; node <= HALF_NODES; node++) {
             double z = WIDTH * node / HALF_NODES;
-            double weight = Math.exp(-z * z / 2);
+            double weight = weight(node);
             double lambda = Math.max(LEAST_LAMBDA, mixture.lambda().value() + spread * z);
             if (lambda < 1) {
                 double carbonDioxide = carbonDioxide(elements, lambda);
@@ -49,6 +52,19 @@ public record Products(GasMixture gas, double heat) {
             weights += weight;
         }
         return assemble(mixture, new Unused(co / weights, h2 / weights), oxygen / weights);
+    }
+
+    private static double weight(int node) {
+        return WEIGHTS[node + HALF_NODES];
+    }
+
+    private static double[] weights() {
+        double[] weights = new double[2 * HALF_NODES + 1];
+        for (int node = -HALF_NODES; node <= HALF_NODES; node++) {
+            double z = WIDTH * node / HALF_NODES;
+            weights[node + HALF_NODES] = Math.exp(-z * z / 2);
+        }
+        return weights;
     }
 
     private record Unused(double carbonMonoxide, double hydrogen) {

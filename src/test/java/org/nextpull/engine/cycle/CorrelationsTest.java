@@ -97,9 +97,21 @@ class CorrelationsTest {
     @Test
     void burnDurationGrowsWithSpeedAndSlowFlames() {
         BurnDuration duration = new BurnDuration(40_000);
-        GasState spark = new GasState(12e5, 650);
-        double base = duration.degrees(5, 0.015, spark, 1);
-        assertThat(duration.degrees(40, 0.015, spark, 1)).isCloseTo(2 * base, within(1e-9));
-        assertThat(duration.degrees(5, 0.015, spark, 0.5)).isCloseTo(Math.cbrt(4) * base, within(1e-9));
+        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 1);
+        BurnDuration.Chamber slow = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 0.5);
+        double base = duration.degrees(CYLINDER, 1000, chamber, chamber);
+        assertThat(duration.degrees(CYLINDER, 8000, chamber, chamber)).isCloseTo(2 * base, within(1e-9));
+        assertThat(duration.degrees(CYLINDER, 1000, slow, slow)).isCloseTo(Math.cbrt(4) * base, within(1e-9));
+    }
+
+    /** A wider chamber of the same height burns longer, all but the development in proportion to the bore. */
+    @Test
+    void burnDurationGrowsWithTheWayOfTheFlame() {
+        BurnDuration duration = new BurnDuration(40_000);
+        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 1);
+        Cylinder wide = new Cylinder(0.172, 0.086, CYLINDER.drive());
+        double ratio =
+                duration.degrees(wide, 1000, chamber, chamber) / duration.degrees(CYLINDER, 1000, chamber, chamber);
+        assertThat(ratio).isCloseTo(1.9, within(0.02));
     }
 }

@@ -1,0 +1,32 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.nextpull.fit.Experience;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.scatter.Repeatability;
+
+/**
+ * What an advice is made from.
+ *
+ * @param plan the sweep plan
+ * @param pulls all pulls of the day so far in order, whatever their standing
+ * @param lifted numbers of the pulls whose knock and limits the operator lifted by name
+ * @param repeatability scatter and drift of the day
+ * @param experience what earlier days taught, where there were any
+ * @param now the temperatures of this moment
+ */
+public record Day(
+        SweepPlan plan,
+        List<MeasuredPull> pulls,
+        Set<Integer> lifted,
+        Repeatability repeatability,
+        Optional<Experience> experience,
+        PresentConditions now) {
+    public Day {
+        pulls = List.copyOf(pulls);
+        lifted = Set.copyOf(lifted);
+    }
+}

@@ -1,0 +1,132 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.unit.Lambda;
+
+/**
+ * A day as the stages look at it: the pulls of the present configuration, its factors and what is forbidden.
+ *
+ * @param day the day
+ * @param timing the timing factor, where the plan has one
+ * @param mixture the mixture factor, where the plan has one
+ * @param bans what knock and limits forbid
+ * @param here all pulls of the present configuration and fuel, in order
+ */
+record DayView(Day day, Optional<Axis> timing, Optional<Axis> mixture, Bans bans, List<MeasuredPull> here) {
+    /** Pulls whose mixtures lie within this of each other are one timing sweep: a measured lambda scatters about its target. */
+    static final double ONE_MIXTURE = 0.015;
+
+    static DayView of(Day day) {
+        Optional<Axis> timing = day.plan().timing().map(Axis::of);
+        Optional<Axis> mixture = day.plan().mixture().map(Axis::of);
+        List<MeasuredPull> banning = day.pulls().stream()
+                .filter(pull -> !day.lifted().contains(pull.number()))
+                .toList();
+        Bans bans = Bans.of(timing, banning, day.plan().limits().knockMarginDeg());
+        return new DayView(day, timing, mixture, bans, presentConfiguration(day.pulls()));
+    }
+
+    private static List<MeasuredPull> presentConfiguration(List<MeasuredPull> pulls) {
+        if (pulls.isEmpty()) {
+            return List.of();
+        }
+        Setting last = pulls.get(pulls.size() - 1).setting();
+        return pulls.stream()
+                .filter(pull -> pull.setting().isSameConfiguration(last))
+                .toList();
+    }
+
+    Optional<String> fuel() {
+        return here.isEmpty()
+                ? day.plan().fuel().blend()
+                : here.get(here.size() - 1).setting().fuel();
+    }
+
+    /** Pulls of the present configuration that count. */
+    List<MeasuredPull> used() {
+        return here.stream().filter(MeasuredPull::isUsed).toList();
+    }
+
+    /** A pull is clean when nothing was met in it, or the operator lifted what was. */
+    boolean isClean(MeasuredPull pull) {
+        return pull.isClean() || day.lifted().contains(pull.number());
+    }
+
+    /** The mixture that a pull belongs to: what was asked, else what was measured. */
+    static OptionalDouble mixtureOf(MeasuredPull pull) {
+        Setting setting = pull.setting();
+        return setting.askedLambda()
+                .or(setting::lambda)
+                .map(Lambda::value)
+                .map(OptionalDouble::of)
+                .orElse(OptionalDouble.empty());
+    }
+
+    OptionalDouble advanceOf(MeasuredPull pull) {
+        return timing.map(axis -> axis.of(pull)).orElse(OptionalDouble.empty());
+    }
+
+    /** Pulls that count and were run at that mixture; a pull of unknown mixture belongs to any. */
+    List<MeasuredPull> atMixture(OptionalDouble lambda) {
+        return used().stream()
+                .filter(pull -> advanceOf(pull).isPresent())
+                .filter(pull -> isNear(mixtureOf(pull), lambda, ONE_MIXTURE))
+                .toList();
+    }
+
+    /** Pulls that count and were run at that advance, and whose mixture is known. */
+    List<MeasuredPull> atAdvance(OptionalDouble advanceDeg) {
+        double near = timing.map(Axis::sameSetting).orElse(0.0);
+        return used().stream()
+                .filter(pull -> pull.setting().lambda().isPresent())
+                .filter(pull -> isNear(advanceOf(pull), advanceDeg, near))
+                .toList();
+    }
+
+    private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
+        return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most;
+    }
+
+    /** Most daring clean value of a factor among pulls that count. */
+    OptionalDouble mostDaring(Axis axis, List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .filter(this::isClean)
+                .flatMap(pull -> axis.of(pull).stream().boxed())
+                .mapToDouble(Double::doubleValue)
+                .max();
+    }
+
+    /**
+     * The mixture that the timing sweep runs at: that of the first clean pull which no ban forbids, else the plan's start made rich
+     * enough for the bans; empty when the plan has no mixture and the log none.
+     */
+    OptionalDouble sweepMixture() {
+        for (MeasuredPull pull : used()) {
+            OptionalDouble lambda = mixtureOf(pull);
+            if (isClean(pull) && lambda.isPresent() && !isTooLean(lambda.getAsDouble(), advanceOf(pull))) {
+                return lambda;
+            }
+        }
+        return mixture.map(axis -> richEnough(axis, axis.start(), OptionalDouble.empty()))
+                .orElse(OptionalDouble.empty());
+    }
+
+    private boolean isTooLean(double lambda, OptionalDouble advance) {
+        OptionalDouble ceiling = bans.leanCeiling(fuel(), advance);
+        return ceiling.isPresent() && lambda >= ceiling.getAsDouble() - 1e-9;
+    }
+
+    /** A mixture that the bans allow: the wanted one, or a step richer than the richest that they forbid. */
+    OptionalDouble richEnough(Axis axis, double wanted, OptionalDouble advance) {
+        OptionalDouble ceiling = bans.leanCeiling(fuel(), advance);
+        if (ceiling.isEmpty() || wanted < ceiling.getAsDouble() - 1e-9) {
+            return OptionalDouble.of(axis.round(wanted));
+        }
+        double richer = axis.down(ceiling.getAsDouble() - axis.step().largest());
+        return OptionalDouble.of(Math.max(axis.allowed().low(), richer));
+    }
+}

@@ -1,0 +1,18 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+
+/**
+ * What the stages say: where the sweeps stand, what would be left now, and the next step.
+ *
+ * @param timing the timing sweep that counts now
+ * @param mixture the mixture bracket
+ * @param chosen the setting to leave, once the sweeps have ended
+ * @param draft the next step; empty when what is forbidden leaves no setting to run
+ */
+record Outlook(
+        Optional<SweepState> timing, Optional<SweepState> mixture, Optional<Chosen> chosen, Optional<Draft> draft) {
+    static Outlook unfinished(Optional<SweepState> timing, Optional<SweepState> mixture, Optional<Draft> draft) {
+        return new Outlook(timing, mixture, Optional.empty(), draft);
+    }
+}

@@ -1,0 +1,49 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.OptionalDouble;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.unit.Span;
+
+/**
+ * How far the next pull of a sweep may go: never outside the plan's limits; toward advance or lean no more than the plan's step from
+ * the most daring clean pull; toward retard or rich any distance. Where knock is not measured, the step of advance halves beyond 6 deg
+ * above the start.
+ */
+final class Reach {
+    private static final double UNHEARD_DEG = 6;
+
+    private Reach() {}
+
+    /**
+     * The settings that may be pulled.
+     *
+     * @param axis the factor
+     * @param mostDaring most daring clean setting so far
+     * @param ceiling lowest setting that knock or a limit forbids; empty when nothing does
+     * @param pulls pulls of the sweep, whose last says whether knock is measured
+     */
+    static Span of(Axis axis, double mostDaring, OptionalDouble ceiling, List<MeasuredPull> pulls) {
+        double step = axis.step().largest();
+        double high = mostDaring + step;
+        boolean unheard = axis.factor() == Factor.TIMING
+                && !pulls.isEmpty()
+                && !pulls.get(pulls.size() - 1).knock().isMeasured();
+        if (unheard) {
+            double halves = axis.start() + UNHEARD_DEG;
+            high = Math.min(high, Math.max(halves, mostDaring + step / 2));
+        }
+        high = Math.max(axis.down(high), smallestStep(axis, mostDaring));
+        high = Math.min(high, axis.allowed().high());
+        if (ceiling.isPresent()) {
+            high = Math.min(high, axis.below(ceiling.getAsDouble()));
+        }
+        return Span.of(Math.min(axis.allowed().low(), high), high);
+    }
+
+    /** Half a step may be less than the engine's settings can resolve; then one resolution is the step, within the plan's. */
+    private static double smallestStep(Axis axis, double mostDaring) {
+        double next = axis.down(mostDaring) + axis.step().resolution();
+        return next <= mostDaring + axis.step().largest() + 1e-9 ? next : mostDaring;
+    }
+}

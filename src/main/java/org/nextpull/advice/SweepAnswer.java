@@ -1,0 +1,40 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.unit.Span;
+
+/**
+ * What a sweep says.
+ *
+ * @param factor what it varied
+ * @param pulls numbers of the pulls in it
+ * @param bracketed whether the peak lies, with 95 % probability, on the near side of the most daring clean setting, with settings on
+ *     both sides
+ * @param optimum only when bracketed, or when knock or the plan's limit certainly lies below the peak
+ * @param limit setting that knock leaves: heard, less the plan's margin
+ * @param edges rich and lean edge of the mixture, where the response is the near-best share below the peak
+ * @param curve the fitted curve over the settings that were run
+ * @param rows best advance of each row; empty for mixture
+ * @param rowsProven whether a pull with the row table confirmed it
+ * @param outliers numbers of the pulls whose weight is below 0.4; they stay in the fit with that weight
+ */
+public record SweepAnswer(
+        Factor factor,
+        List<Integer> pulls,
+        boolean bracketed,
+        Optional<Optimum> optimum,
+        OptionalDouble limit,
+        Optional<Span> edges,
+        List<FitPoint> curve,
+        List<RowOptimum> rows,
+        boolean rowsProven,
+        List<Integer> outliers) {
+    public SweepAnswer {
+        pulls = List.copyOf(pulls);
+        curve = List.copyOf(curve);
+        rows = List.copyOf(rows);
+        outliers = List.copyOf(outliers);
+    }
+}

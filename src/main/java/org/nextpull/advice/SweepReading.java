@@ -1,0 +1,219 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.fit.FittedCurve;
+import org.nextpull.fit.Permitted;
+import org.nextpull.fit.Sweep;
+import org.nextpull.fit.SweepPoint;
+import org.nextpull.fit.SweepPosterior;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Reading;
+import org.nextpull.unit.Span;
+
+/** Reads what a sweep says off its posterior and its planner's decision, in the factor's own unit. */
+final class SweepReading {
+    private static final double BRACKETED = 0.95;
+    private static final double SURELY_BEYOND = 0.95;
+    private static final double OUTLIER_WEIGHT = 0.4;
+    private static final double FLAT_SHARE = 0.001;
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final int CURVE_POINTS = 81;
+
+    private final Day day;
+    private final SweepJudge.Question question;
+    private final FittedJudge.Scale scale;
+    private final Axis axis;
+
+    SweepReading(Day day, SweepJudge.Question question, FittedJudge.Scale scale) {
+        this.day = day;
+        this.question = question;
+        this.scale = scale;
+        this.axis = question.axis();
+    }
+
+    SweepState state(SweepQuestion asked, SweepDecision decision) {
+        SweepDecision.Numbers numbers = decision.numbers();
+        SweepPosterior posterior = posterior(asked);
+        double daring = asked.mostDaring().orElse(asked.room().start());
+        double best = axis.round(
+                scale.fromPlanner(numbers.leave().map(loss -> loss.setting()).orElse(daring)));
+        Evidence evidence = new Evidence(
+                numbers.pulls(),
+                scale.fromPlanner(daring),
+                scale.fromPlanner(numbers.peak()),
+                numbers.chances().bracketed(),
+                numbers.leave()
+                        .map(loss -> new Evidence.Stake(100 * loss.loss(), loss.probabilityOfBad()))
+                        .orElse(new Evidence.Stake(
+                                100 * numbers.wanted().loss(), numbers.wanted().probabilityOfBad())),
+                lastStep(),
+                numbers.scatterPercent());
+        return new SweepState(
+                answer(asked, numbers, posterior, best),
+                posterior.peak(),
+                evidence,
+                step(decision, best, scale.fromPlanner(daring)));
+    }
+
+    private SweepPosterior posterior(SweepQuestion asked) {
+        List<SweepPoint> points = new ArrayList<>();
+        for (TriedSetting pull : asked.tried()) {
+            pull.response()
+                    .ifPresent(response ->
+                            points.add(new SweepPoint(pull.setting(), response, pull.pull(), pull.order())));
+        }
+        Permitted permitted =
+                new Permitted(asked.room().highest(), asked.rules().nearBest());
+        return SweepPosterior.of(Sweep.of(points, asked.priors(), asked.room().allowed(), permitted));
+    }
+
+    private SweepStep step(SweepDecision decision, double best, double daring) {
+        if (decision instanceof SweepDecision.Stop stop) {
+            return new SweepStep.End(
+                    best,
+                    switch (stop.why()) {
+                        case SETTLED -> AdviceCode.SETTLED;
+                        case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
+                        case KNOCK_LIMITED -> AdviceCode.KNOCK_LIMITED;
+                        case PLAN_LIMIT -> AdviceCode.PLAN_LIMIT;
+                        case BUDGET -> AdviceCode.BUDGET;
+                        case NO_ROOM ->
+                            question.ceiling() < axis.allowed().high() - 1e-9
+                                    ? AdviceCode.KNOCK_LIMITED
+                                    : AdviceCode.PLAN_LIMIT;
+                    });
+        }
+        SweepDecision.Pull pull = (SweepDecision.Pull) decision;
+        double wanted = scale.fromPlanner(pull.candidate().setting());
+        double setting =
+                Math.min(axis.round(wanted), axis.round(question.reach().high()));
+        SweepStep.Purpose why = pull.doubtful().isPresent() && pull.repeat()
+                ? SweepStep.Purpose.DOUBT
+                : pull.repeat()
+                        ? SweepStep.Purpose.REPEAT
+                        : setting > daring + axis.sameSetting()
+                                        && decision.numbers().chances().bracketed() < 0.5
+                                ? SweepStep.Purpose.CLIMB
+                                : SweepStep.Purpose.BRACKET;
+        return new SweepStep.Pull(best, setting, why);
+    }
+
+    private SweepAnswer answer(
+            SweepQuestion asked, SweepDecision.Numbers numbers, SweepPosterior posterior, double best) {
+        boolean bracketed = numbers.chances().bracketed() >= BRACKETED && hasBothSides(posterior, asked);
+        boolean limited = numbers.chances().limited() >= SURELY_BEYOND;
+        FittedCurve curve = new FittedCurve(posterior);
+        List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
+        Optional<Optimum> optimum =
+                bracketed || limited ? Optional.of(optimum(posterior, curve, best, run(asked))) : Optional.empty();
+        return new SweepAnswer(
+                axis.factor(),
+                question.pulls().stream().map(MeasuredPull::number).toList(),
+                bracketed,
+                optimum,
+                limit(),
+                bracketed && axis.factor() == Factor.MIXTURE ? edges(posterior, curve, run(asked)) : Optional.empty(),
+                drawn.stream()
+                        .map(at -> new FitPoint(scale.fromPlanner(at.setting()), at.median(), at.interval()))
+                        .toList(),
+                List.of(),
+                false,
+                outliers(posterior));
+    }
+
+    private OptionalDouble limit() {
+        double margin = day.plan().limits().knockMarginDeg();
+        return axis.factor() == Factor.MIXTURE
+                ? OptionalDouble.empty()
+                : question.knockAt().stream()
+                        .mapToDouble(heard -> heard - margin)
+                        .min();
+    }
+
+    private static boolean hasBothSides(SweepPosterior posterior, SweepQuestion asked) {
+        double median = posterior.peakQuantile(0.5);
+        boolean below = asked.tried().stream().anyMatch(pull -> pull.clean() && pull.setting() < median);
+        boolean above = asked.tried().stream().anyMatch(pull -> pull.clean() && pull.setting() > median);
+        return below && above;
+    }
+
+    private static long distinct(SweepQuestion asked) {
+        return asked.tried().stream()
+                .mapToDouble(TriedSetting::setting)
+                .distinct()
+                .count();
+    }
+
+    private static Span run(SweepQuestion asked) {
+        double low =
+                asked.tried().stream().mapToDouble(TriedSetting::setting).min().orElse(0);
+        double high =
+                asked.tried().stream().mapToDouble(TriedSetting::setting).max().orElse(0);
+        return Span.of(low, high);
+    }
+
+    private Optimum optimum(SweepPosterior posterior, FittedCurve curve, double best, Span run) {
+        double median = Math.max(run.low(), Math.min(run.high(), posterior.peakQuantile(0.5)));
+        double share =
+                axis.factor() == Factor.MIXTURE ? FLAT_SHARE : day.plan().goal().nearBestPercent() / 100;
+        return new Optimum(
+                scale.fromPlanner(median),
+                scale.fromPlanner(Span.of(posterior.peakQuantile(LOW), posterior.peakQuantile(HIGH))),
+                best,
+                scale.fromPlanner(Span.of(posterior.leastQuantile(LOW), posterior.leastQuantile(HIGH))),
+                OptionalDouble.of(curve.at(scale.toPlanner(best)).median()),
+                scale.fromPlanner(flat(curve, new Within(run, share))));
+    }
+
+    private Optional<Span> edges(SweepPosterior posterior, FittedCurve curve, Span run) {
+        Within within = new Within(run, day.plan().goal().nearBestPercent() / 100);
+        return posterior.peakQuantile(0.5) < run.low()
+                ? Optional.empty()
+                : Optional.of(scale.fromPlanner(flat(curve, within)));
+    }
+
+    /** A stretch of settings that were run, and the share of the best that may be given away in it. */
+    private record Within(Span run, double share) {}
+
+    /** Settings whose expected loss stays within a share of the best of the stretch, never outside what was run. */
+    private static Span flat(FittedCurve curve, Within within) {
+        List<FittedCurve.At> points = curve.over(within.run(), 241);
+        double least = points.stream()
+                .mapToDouble(at -> curve.expectedLoss(at.setting()))
+                .min()
+                .orElse(0);
+        double[] good = points.stream()
+                .mapToDouble(FittedCurve.At::setting)
+                .filter(setting -> curve.expectedLoss(setting) <= least + within.share())
+                .toArray();
+        return Span.of(good[0], good[good.length - 1]);
+    }
+
+    private static List<Integer> outliers(SweepPosterior posterior) {
+        List<Integer> outliers = new ArrayList<>();
+        List<SweepPoint> points = posterior.sweep().points();
+        for (int index = 0; index < points.size(); index++) {
+            if (points.size() > 2 && posterior.weightOf(index) < OUTLIER_WEIGHT) {
+                outliers.add(points.get(index).pull());
+            }
+        }
+        return outliers;
+    }
+
+    /** Change over the last step between two different settings. */
+    private OptionalDouble lastStep() {
+        List<Reading> readings = Reading.of(question.pulls(), day.plan().goal().response());
+        for (int index = readings.size() - 1; index > 0; index--) {
+            Reading later = readings.get(index);
+            Reading earlier = readings.get(index - 1);
+            if (!later.setting().equals(earlier.setting())) {
+                return OptionalDouble.of(100 * (later.value() / earlier.value() - 1));
+            }
+        }
+        return OptionalDouble.empty();
+    }
+}

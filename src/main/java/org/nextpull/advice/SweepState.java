@@ -1,0 +1,21 @@
+package org.nextpull.advice;
+
+import org.nextpull.fit.Belief;
+
+/**
+ * Where one sweep stands.
+ *
+ * @param answer what it says
+ * @param peak mean and standard deviation of its peak, which an informed check starts from
+ * @param evidence the numbers that decide
+ * @param next what its planner does next
+ */
+public record SweepState(SweepAnswer answer, Belief peak, Evidence evidence, SweepStep next) {
+    public boolean isEnded() {
+        return next instanceof SweepStep.End;
+    }
+
+    public Factor factor() {
+        return answer.factor();
+    }
+}

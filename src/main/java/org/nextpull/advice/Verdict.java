@@ -1,0 +1,25 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Finding;
+
+/**
+ * What the day says so far, and the next step.
+ *
+ * @param timing the timing sweep, as soon as any advance was run
+ * @param mixture the mixture bracket, as soon as one began
+ * @param chosen what would be left in the engine if the day ended now; empty before a clean pull
+ * @param advice the next step
+ * @param findings what is worth saying about the day as a whole
+ */
+public record Verdict(
+        Optional<SweepAnswer> timing,
+        Optional<SweepAnswer> mixture,
+        Optional<Chosen> chosen,
+        Advice advice,
+        List<Finding> findings) {
+    public Verdict {
+        findings = List.copyOf(findings);
+    }
+}

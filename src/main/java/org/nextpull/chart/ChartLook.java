@@ -1,0 +1,22 @@
+package org.nextpull.chart;
+
+import java.awt.Color;
+
+/**
+ * Ground and ink of a chart.
+ *
+ * @param ground background
+ * @param ink text and axes
+ * @param grid grid lines
+ */
+public record ChartLook(Color ground, Color ink, Color grid) {
+    /** For paper and the plain light window. */
+    public static ChartLook light() {
+        return new ChartLook(Color.WHITE, new Color(0x202020), new Color(0xDDDDDD));
+    }
+
+    /** For the plain dark window. */
+    public static ChartLook dark() {
+        return new ChartLook(new Color(0x1E1E1E), new Color(0xE6E6E6), new Color(0x444444));
+    }
+}

@@ -1,0 +1,38 @@
+package org.nextpull.chart;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.unit.Span;
+
+/**
+ * The data of a chart of the response against the factor of a sweep; what is drawn is this and nothing else.
+ *
+ * @param title what it shows
+ * @param xTitle factor and unit
+ * @param yTitle response and unit
+ * @param points pulls that count
+ * @param doubtful pulls that count little in the fit
+ * @param knocked pulls in which knock was heard
+ * @param curve fitted curve; empty before one could be fitted
+ * @param band its 90 % interval
+ * @param chosen the setting that is chosen, on the curve
+ * @param interval 90 % interval of the best setting
+ */
+public record SweepPlot(
+        String title,
+        String xTitle,
+        String yTitle,
+        List<Point> points,
+        List<Point> doubtful,
+        List<Point> knocked,
+        List<Point> curve,
+        Optional<Band> band,
+        Optional<Point> chosen,
+        Optional<Span> interval) {
+    public SweepPlot {
+        points = List.copyOf(points);
+        doubtful = List.copyOf(doubtful);
+        knocked = List.copyOf(knocked);
+        curve = List.copyOf(curve);
+    }
+}

@@ -1,0 +1,139 @@
+package org.nextpull.chart;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Predicate;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Factor;
+import org.nextpull.advice.FitPoint;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
+import org.nextpull.plan.Goal;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+import org.nextpull.unit.Unit;
+import org.nextpull.unit.UnitSystem;
+
+/** Turns the sweeps of a result into the data of their charts. */
+public final class SweepPlots {
+    private final SessionResult result;
+    private final Goal.Response response;
+    private final Unit unit;
+
+    private SweepPlots(SessionResult result, UnitSystem units) {
+        this.result = result;
+        this.response = result.plan().goal().response();
+        this.unit = ResponseUnit.of(response, units);
+    }
+
+    /** The charts of the sweeps that a result has, timing first. */
+    public static List<SweepPlot> of(SessionResult result, UnitSystem units) {
+        SweepPlots plots = new SweepPlots(result, units);
+        List<SweepPlot> all = new ArrayList<>();
+        result.verdict().flatMap(Verdict::timing).map(plots::plot).ifPresent(all::add);
+        result.verdict().flatMap(Verdict::mixture).map(plots::plot).ifPresent(all::add);
+        return List.copyOf(all);
+    }
+
+    private SweepPlot plot(SweepAnswer answer) {
+        List<MeasuredPull> pulls = result.pulls().stream()
+                .filter(pull -> answer.pulls().contains(pull.number()))
+                .toList();
+        boolean timing = answer.factor() == Factor.TIMING;
+        return new SweepPlot(
+                timing ? "Spark advance" : "Mixture",
+                timing ? timingTitle(pulls) : "lambda",
+                ResponseUnit.title(response) + ", corrected, " + unit.symbol(),
+                points(
+                        pulls,
+                        answer,
+                        pull -> !answer.outliers().contains(pull.number())
+                                && !pull.knock().isHeard()),
+                points(pulls, answer, pull -> answer.outliers().contains(pull.number())),
+                points(pulls, answer, pull -> pull.knock().isHeard()),
+                answer.curve().stream()
+                        .map(point -> new Point(point.setting(), unit.fromSi(point.response())))
+                        .toList(),
+                band(answer.curve()),
+                chosen(answer),
+                answer.optimum().map(found -> timing ? found.bestInterval() : found.peakInterval()));
+    }
+
+    private static String timingTitle(List<MeasuredPull> pulls) {
+        boolean offset = pulls.stream().anyMatch(pull -> pull.setting().offset().isPresent());
+        return offset ? "degrees added to the map" : "spark advance, deg before top dead centre";
+    }
+
+    private List<Point> points(List<MeasuredPull> pulls, SweepAnswer answer, Predicate<MeasuredPull> which) {
+        return pulls.stream()
+                .filter(which)
+                .flatMap(pull -> point(pull, answer.factor()).stream())
+                .toList();
+    }
+
+    private Optional<Point> point(MeasuredPull pull, Factor factor) {
+        Setting setting = pull.setting();
+        Optional<Double> x = factor == Factor.MIXTURE
+                ? setting.lambda().map(Lambda::value)
+                : offsets()
+                        ? setting.offset().map(Advance::deg)
+                        : setting.advance().map(Advance::deg);
+        Optional<Double> y = pull.figures()
+                .flatMap(figures -> response == Goal.Response.TORQUE
+                        ? figures.meanTorque().map(Torque::newtonMetres)
+                        : figures.meanPower().map(Power::watts));
+        return x.flatMap(place -> y.map(value -> new Point(place, unit.fromSi(value))));
+    }
+
+    private boolean offsets() {
+        return result.plan()
+                .timing()
+                .map(timing -> timing.sets() == TimingPlan.Sets.OFFSET)
+                .orElse(false);
+    }
+
+    private Optional<Band> band(List<FitPoint> curve) {
+        if (curve.isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(new Band(
+                curve.stream()
+                        .map(point -> new Point(
+                                point.setting(), unit.fromSi(point.interval().low())))
+                        .toList(),
+                curve.stream()
+                        .map(point -> new Point(
+                                point.setting(), unit.fromSi(point.interval().high())))
+                        .toList()));
+    }
+
+    private Optional<Point> chosen(SweepAnswer answer) {
+        Optional<Double> x = result.verdict()
+                .flatMap(Verdict::chosen)
+                .map(Chosen::setting)
+                .flatMap(setting -> answer.factor() == Factor.MIXTURE
+                        ? setting.lambda().map(Lambda::value)
+                        : setting.advance().or(setting::offset).map(Advance::deg));
+        return x.flatMap(place -> at(answer.curve(), place).map(y -> new Point(place, unit.fromSi(y))));
+    }
+
+    /** The fitted curve at a place between its points. */
+    private static Optional<Double> at(List<FitPoint> curve, double place) {
+        for (int index = 1; index < curve.size(); index++) {
+            FitPoint left = curve.get(index - 1);
+            FitPoint right = curve.get(index);
+            if (place >= left.setting() && place <= right.setting()) {
+                double share = (place - left.setting()) / (right.setting() - left.setting());
+                return Optional.of(left.response() + share * (right.response() - left.response()));
+            }
+        }
+        return Optional.empty();
+    }
+}

@@ -1,0 +1,101 @@
+package org.nextpull.engine.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.Surroundings;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/**
+ * A day on the simulated brake: pull after pull, each a little later, warmer and under other weather than the last. Repeatable from
+ * its seed: the same settings in the same order give the same samples. Keeps count of its pulls, so not for use by several threads.
+ */
+public final class Bench {
+    private static final double BELOW_RANGE_RPM = 100;
+    private static final double SLOWEST_RPM = 900;
+    private static final double TILT_SHARE = 0.15;
+
+    private final Brake brake;
+    private final Instruments instruments;
+    private final Day day;
+    private final Noise noise;
+    private int pulls;
+    private double logS;
+
+    public Bench(Brake brake, Instruments instruments, Day day, long seed) {
+        this.brake = brake;
+        this.instruments = instruments;
+        this.day = day;
+        this.noise = new Noise(seed);
+    }
+
+    public Instruments instruments() {
+        return instruments;
+    }
+
+    /** The next log starts at time zero. */
+    public void startLog() {
+        logS = 0;
+    }
+
+    /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
+    public Outcome<BenchPull> pull(BenchSetting setting, Program program) {
+        Noise chance = noise.branch();
+        int number = pulls + 1;
+        Lambda lambda =
+                Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
+        Surroundings around = new Surroundings(
+                day.airAt(number), day.warmth().coolant(), day.warmth().oilAt(number));
+        double sd = day.scatter().torque();
+        double drift = (number - 1) * day.scatter().drift().perPull();
+        PullConditions conditions = new PullConditions(
+                number,
+                around,
+                lambda,
+                setting.fuel().name(),
+                setting.label(),
+                setting.engine().design().cylinders(),
+                new PullConditions.PullScatter(1 + drift + chance.normal(sd), chance.normal(TILT_SHARE * sd)));
+        List<SparkMap> sparks = sparks(setting, program);
+        Outcome<List<FullLoadCurve>> curves = curves(setting, sparks, conditions, program.range());
+        if (curves.value().isEmpty()) {
+            return Outcome.failed(curves.findings());
+        }
+        List<FullLoadCurve> list = curves.value().get();
+        List<Moment> moments = Driver.drive(
+                program, instruments.sampleHz(), brake, rpm -> list.get(0).torque(rpm) * conditions.factorAt(rpm));
+        Sensors sensors = new Sensors(list, sparks, conditions, brake, instruments, chance);
+        BenchPull pull = new BenchPull(number, setting, conditions, sensors.log(moments, logS));
+        pulls = number;
+        logS += moments.size() / instruments.sampleHz();
+        return Outcome.of(pull);
+    }
+
+    private static List<SparkMap> sparks(BenchSetting setting, Program program) {
+        if (program instanceof Program.SparkSteps steps) {
+            return steps.advances().stream()
+                    .map(advance -> SparkMap.flat(advance.deg()))
+                    .toList();
+        }
+        return List.of(setting.spark());
+    }
+
+    private static Outcome<List<FullLoadCurve>> curves(
+            BenchSetting setting, List<SparkMap> sparks, PullConditions conditions, Span range) {
+        List<FullLoadCurve> curves = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        OperatingPoint point = new OperatingPoint(
+                range.low(), Advance.ofDeg(0), conditions.lambda(), setting.fuel(), conditions.surroundings());
+        Span wider = Span.of(Math.max(SLOWEST_RPM, range.low() - BELOW_RANGE_RPM), range.high() + BELOW_RANGE_RPM);
+        for (SparkMap spark : sparks) {
+            Outcome<FullLoadCurve> curve = FullLoadCurve.of(setting.engine(), spark, point, wider);
+            curve.value().ifPresent(curves::add);
+            findings.addAll(curve.findings());
+        }
+        return curves.size() == sparks.size() ? Outcome.of(curves, findings) : Outcome.failed(findings);
+    }
+}

@@ -1,0 +1,39 @@
+package org.nextpull.engine.bench;
+
+import java.util.Optional;
+
+/**
+ * What takes up the torque.
+ *
+ * @param engineInertia inertia that turns with the engine, in kg.m2
+ * @param inertiaInLog whether the logged torque already holds what that inertia takes up
+ * @param roller a roller under the driven wheels; empty on an engine brake
+ */
+public record Brake(double engineInertia, boolean inertiaInLog, Optional<Roller> roller) {
+    /**
+     * A heavy roller and the way to it.
+     *
+     * @param inertia of all that turns with the roller, in kg.m2
+     * @param engineRevPerRollerRev turns of the engine for one turn of the roller
+     * @param losses what gears and tyres keep
+     */
+    public record Roller(double inertia, double engineRevPerRollerRev, Losses losses) {}
+
+    /**
+     * What gears and tyres keep.
+     *
+     * @param share fraction of the engine's torque
+     * @param drag torque at the roller in N.m, growing with the square of its speed from half of it at standstill to all of it at
+     *     1,000 rpm
+     */
+    public record Losses(double share, double drag) {
+        double dragAt(double rollerRpm) {
+            double ratio = rollerRpm / 1000;
+            return drag * (0.5 + 0.5 * ratio * ratio);
+        }
+    }
+
+    public static Brake engineBrake(double engineInertia, boolean inertiaInLog) {
+        return new Brake(engineInertia, inertiaInLog, Optional.empty());
+    }
+}

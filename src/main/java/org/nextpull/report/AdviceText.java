@@ -1,0 +1,267 @@
+package org.nextpull.report;
+
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.ChosenBy;
+import org.nextpull.advice.Condition;
+import org.nextpull.advice.Evidence;
+import org.nextpull.advice.Factor;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.WaitFor;
+import org.nextpull.plan.Limit;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Span;
+
+/** The sentences of an advice, with the numbers behind it. */
+public final class AdviceText {
+    private final Shown shown;
+
+    public AdviceText(Shown shown) {
+        this.shown = shown;
+    }
+
+    /** What to do, in a few words: {@code Next pull: 28.0 deg, lambda 0.870}. */
+    public String headline(Advice advice) {
+        String setting = advice.setting().map(AdviceText::setting).orElse("");
+        return switch (advice.action()) {
+            case PULL -> "Next pull: " + setting;
+            case REPEAT -> "Repeat: " + setting;
+            case WAIT -> "Wait, then: " + setting;
+            case STOP ->
+                "Stop. " + advice.leave().map(this::leave).orElse("Nothing was run that could be left in the engine.");
+        };
+    }
+
+    /** Why, in a sentence or two that an operator understands. */
+    public String because(Advice advice) {
+        String sentence = reason(advice);
+        String wait = advice.waitFor().map(this::waiting).orElse("");
+        String leave = advice.action() == Action.WAIT
+                ? advice.leave()
+                        .map(chosen -> " Meanwhile: " + decapitalised(leave(chosen)))
+                        .orElse("")
+                : "";
+        return sentence + wait + leave;
+    }
+
+    /** A setting in words: {@code 28.0 deg, lambda 0.870}. */
+    public static String setting(Proposal setting) {
+        String advance = setting.advance()
+                .map(value -> Shown.fixed(value.deg(), 1) + " deg")
+                .or(() -> setting.offset().map(value -> signed(value.deg()) + " deg on the present map"))
+                .orElse("");
+        String lambda = setting.lambda()
+                .map(value -> "lambda " + Shown.fixed(value.value(), 3))
+                .orElse("");
+        return advance.isEmpty() || lambda.isEmpty() ? advance + lambda : advance + ", " + lambda;
+    }
+
+    private static String signed(double deg) {
+        return (deg < 0 ? "" : "+") + Shown.fixed(deg, 1);
+    }
+
+    /** What to leave in the engine and what decided it. */
+    public String leave(Chosen chosen) {
+        return "Leave " + setting(chosen.setting()) + " in the engine: " + by(chosen.by()) + ".";
+    }
+
+    private static String by(ChosenBy by) {
+        return switch (by) {
+            case PEAK -> "the least that makes best torque";
+            case KNOCK_LIMIT -> "the knock limit decides, not the peak";
+            case PLAN_LIMIT -> "the plan's limit decides, and torque still rose there";
+            case HIGHEST_TRIED -> "the best clean setting that was tried, and no more is proven";
+        };
+    }
+
+    private String reason(Advice advice) {
+        Reason reason = advice.reason();
+        if (reason instanceof Reason.Baseline baseline) {
+            return baseline(baseline);
+        } else if (reason instanceof Reason.Searching searching) {
+            return searching(advice.code(), searching);
+        } else if (reason instanceof Reason.BackedOff backedOff) {
+            return backedOff(advice.code(), backedOff);
+        } else if (reason instanceof Reason.Confirming confirming) {
+            return confirming(confirming);
+        } else if (reason instanceof Reason.OutOfWindow window) {
+            return name(window.condition()) + " is " + temperature(window.now().kelvins())
+                    + ", out of its window: wait until it reaches "
+                    + temperature(window.want().kelvins()) + ".";
+        } else if (reason instanceof Reason.Knocked knocked) {
+            return knocked(knocked);
+        } else if (reason instanceof Reason.LimitReached reached) {
+            return limit(advice.code(), reached);
+        }
+        return ended(advice.code(), (Reason.Ended) reason);
+    }
+
+    private static String baseline(Reason.Baseline baseline) {
+        return baseline.done() == 0
+                ? "The first pull is the start setting of the plan, from the retarded and rich side; it is the baseline for all that follows."
+                : "The start setting once more, remade: two readings of one setting show how far pulls scatter (baseline "
+                        + (baseline.done() + 1) + " of " + baseline.wanted() + ").";
+    }
+
+    private String searching(AdviceCode code, Reason.Searching searching) {
+        Evidence evidence = searching.evidence();
+        Factor factor = searching.factor();
+        String where = "After " + count(evidence.pulls(), "pull") + " the best "
+                + (factor == Factor.TIMING ? "advance" : "mixture") + " most likely lies from "
+                + span(factor, evidence.peak()) + "; the " + (factor == Factor.TIMING ? "most advanced" : "leanest")
+                + " clean setting is " + value(factor, evidence.mostDaring()) + ".";
+        String last = evidence.lastStepPercent().isPresent()
+                ? " The last step changed the response by "
+                        + percent(evidence.lastStepPercent().getAsDouble(), true) + ", with a scatter of "
+                        + percent(evidence.scatterPercent(), false) + "."
+                : "";
+        String stake =
+                " Stopping now would leave about " + percent(evidence.stake().leftPercent(), false) + " on the table.";
+        String aim = switch (code) {
+            case CLIMB_TIMING -> " So go on by a step, no more.";
+            case BRACKET_TIMING, BRACKET_MIXTURE -> " This setting tells most about where the top is.";
+            case CLIMB_MIXTURE -> " So go leaner by a step, no more.";
+            case CHECK_TIMING -> " The mixture has moved, so the timing is checked again at it.";
+            case REPEAT_SETTING -> " Running this setting again tells more than a new one.";
+            case REPEAT_DOUBTFUL -> " One pull alone carries this verdict, so it is run again before it is believed.";
+            default -> "";
+        };
+        String listen =
+                searching.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
+        return where + last + stake + aim + listen;
+    }
+
+    private static String backedOff(AdviceCode code, Reason.BackedOff backedOff) {
+        String spark = "The mixture bracket runs with the spark " + Shown.fixed(backedOff.backedOffDeg(), 1)
+                + " deg below " + Shown.fixed(backedOff.fromDeg(), 1) + " deg, so that a lean step has room.";
+        return code == AdviceCode.RICH_STEP
+                ? spark + " The rich step comes first; the lean side is tried only if it was clean."
+                : spark;
+    }
+
+    private static String confirming(Reason.Confirming confirming) {
+        String gain = confirming.gainPercent().isPresent()
+                ? " So far it reads " + percent(confirming.gainPercent().getAsDouble(), true)
+                        + " against the first pull."
+                : "";
+        return "The sweeps have ended; the chosen setting is run to prove it (" + (confirming.done() + 1) + " of "
+                + confirming.wanted() + ")." + gain;
+    }
+
+    private static String knocked(Reason.Knocked knocked) {
+        return "Knock was heard in pull " + knocked.pull() + " at " + Shown.fixed(knocked.heardAtDeg(), 1)
+                + " deg; less the margin of " + Shown.fixed(knocked.marginDeg(), 1)
+                + " deg no setting within the plan's limits is left. Lower the plan's least advance, richen, or change the fuel.";
+    }
+
+    private String limit(AdviceCode code, Reason.LimitReached reached) {
+        String what = name(reached.limit()) + " reached " + quantity(reached.limit(), reached.worst()) + " in pull "
+                + reached.pull() + "; the plan's limit is " + quantity(reached.limit(), reached.allowed()) + ".";
+        return what
+                + switch (code) {
+                    case COOL_EXHAUST ->
+                        " Lift and let it cool. Retard would heat it further, so the next pull is one step richer at the same advance.";
+                    case TOO_LEAN -> " The next pull is one step richer at the same advance.";
+                    default ->
+                        reached.limit() == Limit.EXHAUST || reached.limit() == Limit.LEAN
+                                ? " The plan allows no richer setting, so the sweep ends."
+                                : " The sweep ends until you have found the cause and lift this limit by name.";
+                };
+    }
+
+    private String ended(AdviceCode code, Reason.Ended ended) {
+        String pulls = "After " + count(ended.pulls(), "pull") + " of this configuration ";
+        String left = ended.evidence()
+                .map(evidence -> " At the chosen setting about "
+                        + percent(evidence.stake().leftPercent(), false)
+                        + " may be left, and the chance of leaving over half a percent is "
+                        + percent(100 * evidence.stake().chanceOfMuchLeft(), false) + ".")
+                .orElse("");
+        return switch (code) {
+            case SETTLED -> pulls + "what is left to gain is below what a pull can show." + left;
+            case SCATTER_LIMITED ->
+                pulls + "another pull would tell no more at this scatter"
+                        + ended.evidence()
+                                .map(evidence -> " of " + percent(evidence.scatterPercent(), false))
+                                .orElse("")
+                        + "." + left;
+            case KNOCK_LIMITED -> pulls + "knock limits the advance before the best torque." + left;
+            case PLAN_LIMIT ->
+                pulls + "the plan's limit is reached and torque still rises: the best lies beyond what the plan allows."
+                        + left;
+            case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled." + left;
+            default -> pulls + "the sweep ends." + left;
+        };
+    }
+
+    private String waiting(WaitFor wait) {
+        return wait.condition() == Condition.EXHAUST
+                ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", at least "
+                        + Shown.fixed(wait.atLeastSeconds(), 0) + " s."
+                : " At least " + Shown.fixed(wait.atLeastSeconds(), 0) + " s.";
+    }
+
+    private String temperature(double kelvins) {
+        return shown.value(Quantity.TEMPERATURE, kelvins);
+    }
+
+    private String quantity(Limit limit, double si) {
+        return limit == Limit.KNOCK ? count((int) Math.round(si), "event") : shown.value(limit.quantity(), si);
+    }
+
+    static String value(Factor factor, double value) {
+        return factor == Factor.TIMING ? Shown.fixed(value, 1) + " deg" : "lambda " + Shown.fixed(value, 3);
+    }
+
+    private static String span(Factor factor, Span span) {
+        return factor == Factor.TIMING
+                ? Shown.fixed(span.low(), 1) + " to " + Shown.fixed(span.high(), 1) + " deg"
+                : "lambda " + Shown.fixed(span.low(), 3) + " to " + Shown.fixed(span.high(), 3);
+    }
+
+    private static String percent(double value, boolean signed) {
+        String number = Shown.fixed(value, Math.abs(value) < 1 ? 2 : 1);
+        return (signed && value >= 0 ? "+" : "") + number + " %";
+    }
+
+    private static String count(int number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    private static String name(Condition condition) {
+        return switch (condition) {
+            case COOLANT -> "Coolant";
+            case OIL -> "Oil";
+            case INLET_AIR -> "Inlet air";
+            case EXHAUST -> "Exhaust";
+        };
+    }
+
+    private static String name(Limit limit) {
+        return switch (limit) {
+            case KNOCK -> "Knock";
+            case LEAN -> "Lambda";
+            case EXHAUST -> "Exhaust temperature";
+            case COOLANT -> "Coolant temperature";
+            case OIL -> "Oil temperature";
+            case INLET_AIR -> "Inlet air temperature";
+            case OIL_PRESSURE -> "Oil pressure";
+            case FUEL_PRESSURE -> "Fuel pressure";
+            case BOOST -> "Boost";
+            case SPEED -> "Engine speed";
+            case INJECTOR_DUTY -> "Injector duty";
+        };
+    }
+
+    private static String decapitalised(String sentence) {
+        return Optional.of(sentence)
+                .filter(text -> !text.isEmpty())
+                .map(text -> text.substring(0, 1).toLowerCase(Locale.ROOT) + text.substring(1))
+                .orElse("");
+    }
+}

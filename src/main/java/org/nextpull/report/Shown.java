@@ -1,0 +1,97 @@
+package org.nextpull.report;
+
+import java.util.Locale;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
+import org.nextpull.unit.UnitSystem;
+
+/** Turns values in the project's units into what people read, with a sensible number of places. */
+public final class Shown {
+    private final UnitSystem units;
+
+    public Shown(UnitSystem units) {
+        this.units = units;
+    }
+
+    public UnitSystem units() {
+        return units;
+    }
+
+    /** The unit that people read a quantity in. */
+    public Unit unit(Quantity quantity) {
+        boolean us = units == UnitSystem.US;
+        return switch (quantity) {
+            case TIME -> Unit.SECOND;
+            case SPEED -> Unit.RPM;
+            case TORQUE -> us ? Unit.POUND_FOOT : Unit.NEWTON_METRE;
+            case POWER -> us ? Unit.HORSEPOWER : Unit.KILOWATT;
+            case PRESSURE -> us ? Unit.PSI : Unit.KILOPASCAL;
+            case TEMPERATURE -> us ? Unit.FAHRENHEIT : Unit.CELSIUS;
+            case ANGLE -> Unit.DEGREE;
+            case LAMBDA -> Unit.LAMBDA;
+            case AIR_FUEL_RATIO -> Unit.AFR;
+            case FRACTION -> Unit.PERCENT;
+            case COUNT -> Unit.COUNT;
+            case LENGTH -> us ? Unit.INCH : Unit.MILLIMETRE;
+            case VELOCITY -> us ? Unit.MILE_PER_HOUR : Unit.KILOMETRE_PER_HOUR;
+            case MASS -> us ? Unit.POUND : Unit.KILOGRAM;
+            case MASS_FLOW -> us ? Unit.POUND_PER_HOUR : Unit.GRAM_PER_SECOND;
+            case VOLUME -> us ? Unit.US_GALLON : Unit.LITRE;
+            case DENSITY -> us ? Unit.POUND_PER_GALLON : Unit.KILOGRAM_PER_LITRE;
+            case SPECIFIC_ENERGY -> us ? Unit.BTU_PER_POUND : Unit.MEGAJOULE_PER_KILOGRAM;
+            case INERTIA -> us ? Unit.POUND_SQUARE_FOOT : Unit.KILOGRAM_SQUARE_METRE;
+            case VOLTAGE -> Unit.VOLT;
+            case SPECIFIC_CONSUMPTION -> us ? Unit.POUND_PER_HORSEPOWER_HOUR : Unit.GRAM_PER_KILOWATT_HOUR;
+            case VOLUME_FLOW -> Unit.CUBIC_CENTIMETRE_PER_MINUTE;
+        };
+    }
+
+    /** Decimal places that are worth reading. */
+    private static int places(Quantity quantity) {
+        return switch (quantity) {
+            case SPEED, COUNT, TEMPERATURE, LENGTH, VELOCITY -> 0;
+            case LAMBDA, DENSITY, INERTIA -> 3;
+            case AIR_FUEL_RATIO, VOLUME, VOLTAGE, SPECIFIC_ENERGY, MASS -> 2;
+            default -> 1;
+        };
+    }
+
+    /** The number alone, in the unit that people read. */
+    public String number(Quantity quantity, double si) {
+        return fixed(unit(quantity).fromSi(si), places(quantity));
+    }
+
+    /** Number and unit: {@code 193.1 N.m}, {@code lambda 0.871}, {@code 26.0 deg}. */
+    public String value(Quantity quantity, double si) {
+        Unit unit = unit(quantity);
+        return switch (quantity) {
+            case LAMBDA -> number(quantity, si);
+            case COUNT -> plain(si);
+            default -> number(quantity, si) + " " + unit.symbol();
+        };
+    }
+
+    public String torque(double newtonMetres) {
+        return number(Quantity.TORQUE, newtonMetres);
+    }
+
+    public String power(double watts) {
+        return number(Quantity.POWER, watts);
+    }
+
+    /** A number with a fixed count of places; never {@code -0.0}. */
+    public static String fixed(double value, int places) {
+        String text = String.format(Locale.ROOT, "%." + places + "f", value);
+        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+    }
+
+    /** A number as short as it can be said with four digits: {@code 3}, {@code 0.25}, {@code 1234.5}. */
+    public static String plain(double value) {
+        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
+            return String.format(Locale.ROOT, "%.0f", value);
+        }
+        int digits = Math.max(1, 4 - (int) Math.ceil(Math.log10(Math.abs(value) + 1e-12)));
+        String text = fixed(value, Math.min(6, digits));
+        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+    }
+}

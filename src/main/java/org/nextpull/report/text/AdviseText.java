@@ -1,0 +1,230 @@
+package org.nextpull.report.text;
+
+import java.util.List;
+import java.util.Locale;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Optimum;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.RowOptimum;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Severity;
+import org.nextpull.plan.Goal;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.Replay;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Quantity;
+
+/** What {@code advise} and {@code replay} print: the next step first, then what it rests on. */
+public final class AdviseText {
+    private final Shown shown;
+    private final AdviceText words;
+    private final FindingText sentences;
+
+    public AdviseText(Shown shown) {
+        this.shown = shown;
+        this.words = new AdviceText(shown);
+        this.sentences = FindingText.in(shown);
+    }
+
+    /** The answer of a day. */
+    public String advise(SessionResult result) {
+        StringBuilder text = new StringBuilder();
+        result.verdict()
+                .map(Verdict::advice)
+                .ifPresent(advice -> text.append(next(advice)).append('\n'));
+        result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
+        text.append(repeatability(result)).append('\n').append(pulls(result.pulls()));
+        text.append(findings(result));
+        return text.toString();
+    }
+
+    private String next(Advice advice) {
+        return words.headline(advice) + "\n  " + words.because(advice) + "\n";
+    }
+
+    private String answers(SessionResult result, Verdict verdict) {
+        String timing = verdict.timing().map(answer -> timing(result, answer)).orElse("");
+        String mixture =
+                verdict.mixture().map(answer -> mixture(result, answer)).orElse("");
+        return timing.isEmpty() && mixture.isEmpty() ? "" : timing + mixture + "\n";
+    }
+
+    private String timing(SessionResult result, SweepAnswer answer) {
+        String start = "Timing, " + answer.pulls().size() + " pulls: ";
+        String optimum = answer.optimum()
+                .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg, 90 % interval "
+                        + Shown.fixed(found.bestInterval().low(), 1) + " to "
+                        + Shown.fixed(found.bestInterval().high(), 1) + response(result, found)
+                        + (answer.bracketed() ? "; the peak is bracketed" : "; the peak itself is not bracketed") + ".")
+                .orElse("not bracketed yet, so no optimum is stated.");
+        String limit = answer.limit().isPresent()
+                ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg\n"
+                : "";
+        return start + optimum + "\n" + limit + rows(answer);
+    }
+
+    private static String rows(SweepAnswer answer) {
+        if (answer.rows().isEmpty()) {
+            return "";
+        }
+        TextTable table = new TextTable("  rpm", "best deg", "from", "to");
+        for (RowOptimum row : answer.rows()) {
+            table.row(
+                    "  " + Shown.fixed(row.rpm(), 0),
+                    Shown.fixed(row.bestDeg(), 1),
+                    Shown.fixed(row.intervalDeg().low(), 1),
+                    Shown.fixed(row.intervalDeg().high(), 1));
+        }
+        String proven = answer.rowsProven() ? "proven by a pull" : "not proven by a pull with this table";
+        return "  By speed, each interval on its own (" + proven + "):\n" + table.text();
+    }
+
+    private String response(SessionResult result, Optimum found) {
+        if (found.response().isEmpty()) {
+            return "";
+        }
+        Quantity quantity = result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
+        return ", " + shown.value(quantity, found.response().getAsDouble()) + " there";
+    }
+
+    private static String mixture(SessionResult result, SweepAnswer answer) {
+        String start = "Mixture, " + answer.pulls().size() + " pulls: ";
+        String optimum = answer.optimum()
+                .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % interval "
+                        + lambda(found.peakInterval().low()) + " to "
+                        + lambda(found.peakInterval().high())
+                        + ". Any lambda from " + lambda(found.flat().low()) + " to "
+                        + lambda(found.flat().high())
+                        + " costs at most 0.1 %.")
+                .orElse("not bracketed yet, so no optimum is stated.");
+        String edges = answer.edges()
+                .map(found -> "  rich edge " + lambda(found.low()) + ", lean edge " + lambda(found.high()) + " ("
+                        + Shown.plain(result.plan().goal().nearBestPercent()) + " % below the peak)\n")
+                .orElse("");
+        return start + optimum + "\n" + edges;
+    }
+
+    private static String lambda(double value) {
+        return Shown.fixed(value, 3);
+    }
+
+    private static String repeatability(SessionResult result) {
+        String scatter = result.repeatability()
+                .scatter()
+                .map(found -> "Scatter from pull to pull " + Shown.fixed(found.percent(), 2) + " % ("
+                        + Shown.plain(found.degreesOfFreedom()) + " degrees of freedom)")
+                .orElse("No setting was repeated, so the scatter from pull to pull is not known");
+        String drift = result.repeatability()
+                .drift()
+                .map(found -> "; slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull")
+                .orElse("");
+        return scatter + drift + ".\n";
+    }
+
+    private String pulls(List<MeasuredPull> pulls) {
+        TextTable table = new TextTable(
+                "pull",
+                "advance",
+                "lambda",
+                shown.unit(Quantity.TORQUE).symbol(),
+                shown.unit(Quantity.POWER).symbol(),
+                "knock",
+                "use",
+                "label",
+                "source");
+        for (MeasuredPull pull : pulls) {
+            table.row(
+                    String.valueOf(pull.number()),
+                    pull.setting()
+                            .advance()
+                            .or(() -> pull.setting().offset())
+                            .map(value -> Shown.fixed(value.deg(), 1))
+                            .orElse("-"),
+                    pull.setting()
+                            .lambda()
+                            .map(value -> Shown.fixed(value.value(), 3))
+                            .orElse("-"),
+                    pull.figures()
+                            .flatMap(Figures::meanTorque)
+                            .map(torque -> shown.torque(torque.newtonMetres()))
+                            .orElse("-"),
+                    pull.figures()
+                            .flatMap(Figures::meanPower)
+                            .map(power -> shown.power(power.watts()))
+                            .orElse("-"),
+                    knock(pull),
+                    pull.standing().id().replace('-', ' '),
+                    pull.setting().label().orElse(""),
+                    pull.origin().source());
+        }
+        return table.isEmpty() ? "" : table.text();
+    }
+
+    private static String knock(MeasuredPull pull) {
+        return pull.knock().mark().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    private String findings(SessionResult result) {
+        StringBuilder text = new StringBuilder();
+        for (MeasuredPull pull : result.pulls()) {
+            pull.findings().stream()
+                    .filter(finding -> finding.severity() != Severity.NOTE)
+                    .forEach(finding -> line(text, finding));
+        }
+        result.findings().forEach(finding -> line(text, finding));
+        result.verdict().ifPresent(verdict -> verdict.findings().forEach(finding -> line(text, finding)));
+        return text.isEmpty() ? "" : "\n" + text;
+    }
+
+    private void line(StringBuilder text, Finding finding) {
+        text.append(finding.severity().name().toLowerCase(Locale.ROOT))
+                .append(": ")
+                .append(sentences.sentence(finding))
+                .append('\n');
+    }
+
+    /** The day as it would have been advised pull by pull. */
+    public String replay(Replay replay) {
+        StringBuilder text = new StringBuilder();
+        for (Replay.Step step : replay.steps()) {
+            text.append("After pull ")
+                    .append(step.pull().number())
+                    .append(" (")
+                    .append(ran(step.pull()))
+                    .append("): ")
+                    .append(next(step.verdict().advice()))
+                    .append('\n');
+        }
+        text.append(summary(replay)).append('\n');
+        text.append(advise(replay.whole()));
+        return text.toString();
+    }
+
+    private String ran(MeasuredPull pull) {
+        String setting = AdviceText.setting(new Proposal(
+                pull.setting().advance(),
+                pull.setting().offset(),
+                pull.setting().lambda()));
+        String torque = pull.figures()
+                .flatMap(Figures::meanTorque)
+                .map(value -> ", " + shown.value(Quantity.TORQUE, value.newtonMetres()))
+                .orElse("");
+        return setting
+                + torque
+                + (pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' '));
+    }
+
+    private static String summary(Replay replay) {
+        int pulls = replay.steps().size();
+        return replay.stoppedAfter().isPresent()
+                ? "It would have stopped after pull " + replay.stoppedAfter().getAsInt() + " of " + pulls + ": "
+                        + replay.pullsSaved() + (replay.pullsSaved() == 1 ? " pull" : " pulls") + " saved.\n"
+                : "It would not have stopped within these " + pulls + " pulls.\n";
+    }
+}

@@ -1,0 +1,122 @@
+package org.nextpull.report.text;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Column;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.channel.RowCount;
+import org.nextpull.channel.SourceDescription;
+import org.nextpull.finding.Finding;
+import org.nextpull.pull.Candidate;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SourcePulls;
+import org.nextpull.unit.Unit;
+
+/** What {@code inspect} prints: how each file was understood and the pulls in it. */
+public final class InspectText {
+    private final FindingText sentences;
+
+    public InspectText(Shown shown) {
+        this.sentences = FindingText.in(shown);
+    }
+
+    /** One log. */
+    public String log(SourcePulls source) {
+        StringBuilder text = new StringBuilder(source.name() + ": a log\n");
+        source.description()
+                .ifPresent(description ->
+                        text.append(how(description) + rows(source) + "\n" + columns(description.columns())));
+        text.append("\n" + pulls(source.candidates()));
+        findings(text, source.findings());
+        return text.toString();
+    }
+
+    private static String rows(SourcePulls source) {
+        String rate = source.sampleHz().isPresent()
+                ? ", " + Shown.plain(source.sampleHz().getAsDouble()) + " rows a second"
+                : "";
+        return rows(source.rowCount()) + rate + "\n";
+    }
+
+    private static String rows(RowCount count) {
+        return "  " + count.good() + " rows, " + count.bad() + " skipped as broken";
+    }
+
+    /** One table of results. */
+    public String table(ResultTable table) {
+        return table.description().name() + ": a table of results, one row a pull\n" + how(table.description())
+                + rows(table.rowCount()) + "\n\n" + columns(table.description().columns());
+    }
+
+    private static String how(SourceDescription description) {
+        String separator = switch (description.separator()) {
+            case "\t" -> "tab";
+            case " " -> "blank";
+            case "" -> "none";
+            default -> description.separator();
+        };
+        return "  " + description.encoding() + ", separator " + separator + ", decimal mark " + description.decimal()
+                + "\n";
+    }
+
+    private static String columns(List<Column> columns) {
+        TextTable table = new TextTable("  column", "read as", "unit");
+        for (Column column : columns) {
+            table.row(
+                    "  " + column.header(),
+                    column.channel().map(Channel::id).orElse("not used"),
+                    column.unit().map(Unit::symbol).orElse(""));
+        }
+        return table.text();
+    }
+
+    private String pulls(List<Candidate> candidates) {
+        if (candidates.isEmpty()) {
+            return "  no pull was found\n";
+        }
+        TextTable table = new TextTable("  pull", "lines", "rpm", "kind", "seconds", "use");
+        for (Candidate candidate : candidates) {
+            table.row(
+                    "  " + candidate.number(),
+                    candidate.firstLine() + " to " + candidate.lastLine(),
+                    Shown.fixed(candidate.fromRpm(), 0) + " to " + Shown.fixed(candidate.toRpm(), 0),
+                    candidate.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    Shown.fixed(candidate.durationS(), 1),
+                    use(candidate));
+        }
+        StringBuilder text = new StringBuilder(table.text());
+        for (Candidate candidate : candidates) {
+            for (Finding finding : candidate.findings()) {
+                text.append("    pull ")
+                        .append(candidate.number())
+                        .append(": ")
+                        .append(sentences.sentence(finding))
+                        .append('\n');
+            }
+        }
+        return text.toString();
+    }
+
+    private String use(Candidate candidate) {
+        return Optional.of(candidate)
+                .flatMap(Candidate::refusal)
+                .map(refusal -> "refused: " + sentences.sentence(refusal.finding()))
+                .orElse("used");
+    }
+
+    private void findings(StringBuilder text, List<Finding> findings) {
+        if (!findings.isEmpty()) {
+            text.append('\n');
+        }
+        for (Finding finding : findings) {
+            text.append("  ")
+                    .append(finding.severity().name().toLowerCase(Locale.ROOT))
+                    .append(": ")
+                    .append(sentences.withPlace(finding))
+                    .append('\n');
+        }
+    }
+}

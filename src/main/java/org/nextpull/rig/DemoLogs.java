@@ -1,0 +1,249 @@
+package org.nextpull.rig;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.engine.Breathing;
+import org.nextpull.engine.EngineDesign;
+import org.nextpull.engine.ExampleEngines;
+import org.nextpull.engine.Exhaust;
+import org.nextpull.engine.ModelEngine;
+import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.bench.Bench;
+import org.nextpull.engine.bench.BenchPull;
+import org.nextpull.engine.bench.BenchSetting;
+import org.nextpull.engine.bench.Brake;
+import org.nextpull.engine.bench.Day;
+import org.nextpull.engine.bench.FullLoadCurve;
+import org.nextpull.engine.bench.Instruments;
+import org.nextpull.engine.bench.Program;
+import org.nextpull.engine.bench.SparkMap;
+import org.nextpull.engine.bench.Truth;
+import org.nextpull.engine.bench.TruthFinder;
+import org.nextpull.engine.gas.EngineFuel;
+import org.nextpull.finding.Outcome;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Span;
+import org.nextpull.unit.Temperature;
+
+/**
+ * The invented logs that come with the project, each made anew from its seed: a hill-climb two-litre on an engine brake and a
+ * 1.2-litre hatchback on an inertia roller. They suit the plans of the same names.
+ */
+public final class DemoLogs {
+    private static final Span HILL_BAND = Span.of(3500, 6750);
+    private static final Span HILL_PULL = Span.of(3100, 7000);
+    private static final Span HATCH_BAND = Span.of(2500, 5500);
+    private static final Span HATCH_PULL = Span.of(2150, 5900);
+    private static final double ROWS_RPM = 250;
+    private static final double HILL_LAMBDA = 0.87;
+    private static final double HILL_RATE = 300;
+    private static final double HILL_INERTIA = 0.16;
+    private static final double HILL_LAMBDA_DELAY_S = 0.15;
+    private static final double HATCH_SPARK_DEG = 19;
+    private static final double HATCH_LAMBDA = 0.90;
+    private static final double HATCH_LAMBDA_DELAY_S = 0.35;
+    private static final double ROLLER_NOISE_RPM = 0.15;
+    private static final String INVENTED =
+            "invented demo data: a model engine on a simulated brake, no real engine was run";
+
+    private static final List<Role> BRAKE_ROLES = List.of(
+            Role.TIME,
+            Role.ENGINE_SPEED,
+            Role.TORQUE,
+            Role.THROTTLE,
+            Role.LAMBDA,
+            Role.ADVANCE,
+            Role.KNOCK_EVENTS,
+            Role.EXHAUST_TEMPERATURE,
+            Role.COOLANT_TEMPERATURE,
+            Role.OIL_TEMPERATURE,
+            Role.OIL_PRESSURE,
+            Role.FUEL_PRESSURE,
+            Role.INLET_AIR_TEMPERATURE,
+            Role.BAROMETER,
+            Role.HUMIDITY);
+
+    private static final EngineDesign AFTER = ExampleEngines.hillClimb()
+            .withExhaust(new Exhaust(8e3, 0.14))
+            .withBreathing(ExampleEngines.hillClimb().breathing().withResonance(new Breathing.Resonance(5600, 0.18)));
+
+    private DemoLogs() {}
+
+    /** All of them. */
+    public static List<DemoLog> all() {
+        return List.of(timing(), mixture(), manifold(), roller(), knock());
+    }
+
+    /** Writes all of them into a folder, the truth into the hidden folder {@code .truth} below it. */
+    public static void writeTo(Path folder) throws IOException {
+        Path truths = Files.createDirectories(folder.resolve(".truth"));
+        for (DemoLog log : all()) {
+            Files.writeString(folder.resolve(log.name() + ".csv"), log.log(), StandardCharsets.UTF_8);
+            Files.writeString(truths.resolve(log.name() + ".toml"), log.truth(), StandardCharsets.UTF_8);
+        }
+    }
+
+    /** Timing sweep of the hill-climb engine by hand: two degrees at a time, the start and two settings run again. */
+    public static DemoLog timing() {
+        Sheet sheet = new Sheet("hillclimb-e10-timing", 20_260_411, ExampleEngines.hillClimb());
+        Bench bench = sheet.brake(BRAKE_ROLES, Day.usual());
+        BenchSetting setting = sheet.setting(20, HILL_LAMBDA);
+        for (double deg : new double[] {20, 20, 22, 24, 26, 28, 30, 24, 20}) {
+            sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
+        }
+        return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());
+    }
+
+    /** Mixture bracket of the hill-climb engine with the spark backed off, rich steps first. */
+    public static DemoLog mixture() {
+        Sheet sheet = new Sheet("hillclimb-e10-mixture", 20_260_412, ExampleEngines.hillClimb());
+        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        roles.add(Role.INJECTOR_DUTY);
+        Bench bench = sheet.brake(roles, Day.usual());
+        BenchSetting setting = sheet.setting(22, HILL_LAMBDA);
+        for (double lambda : new double[] {0.88, 0.88, 0.85, 0.82, 0.91, 0.935, 0.88, 0.90}) {
+            sheet.add(bench.pull(setting.withLambda(lambda), accelerate()));
+        }
+        return sheet.log(LogDialect.SEMICOLON, List.of(), HILL_BAND, List.of());
+    }
+
+    /** Before and after another exhaust manifold, in the order before, after, after, before, twice. */
+    public static DemoLog manifold() {
+        Sheet sheet = new Sheet("hillclimb-manifold", 20_260_418, ExampleEngines.hillClimb());
+        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        roles.add(Role.ORDER);
+        Bench bench = sheet.brake(roles, Day.usual());
+        BenchSetting start = sheet.setting(24, HILL_LAMBDA);
+        BenchSetting before = start.fittedWith(start.engine(), "before");
+        BenchSetting after = start.fittedWith(engine(AFTER), "after");
+        for (BenchSetting setting : List.of(before, after, after, before, before, after, after, before)) {
+            sheet.add(bench.pull(setting, accelerate()));
+        }
+        double old = mean(before, HILL_BAND);
+        double gain = 100 * (mean(after, HILL_BAND) / old - 1);
+        List<String> more = List.of(
+                "",
+                "[comparison]",
+                "label = \"after\"",
+                "against = \"before\"",
+                String.format(Locale.ROOT, "difference_percent = %.3f", gain));
+        return sheet.log(LogDialect.TABBED_US, List.of(Role.LABEL), HILL_BAND, more);
+    }
+
+    /** Mixture bracket of the hatchback on a roller that logs nothing of the engine's but lambda. */
+    public static DemoLog roller() {
+        Sheet sheet = new Sheet("hatchback-roller-mixture", 20_260_509, ExampleEngines.hatchback());
+        Instruments instruments = Instruments.usual(40, List.of(Role.TIME, Role.ROLLER_SPEED, Role.LAMBDA))
+                .withLambdaDelay(HATCH_LAMBDA_DELAY_S)
+                .withSpeedNoise(ROLLER_NOISE_RPM);
+        Brake brake = new Brake(0.12, false, Optional.of(new Brake.Roller(62, 4.3, new Brake.Losses(0.09, 14))));
+        Day day = Day.usual()
+                .withMorning(Pressure.ofKilopascals(99.2), Temperature.ofCelsius(22), 0.55)
+                .withScatter(0.0035);
+        Bench bench = new Bench(brake, instruments, day, sheet.seed);
+        BenchSetting setting = sheet.setting(HATCH_SPARK_DEG, HATCH_LAMBDA);
+        for (double lambda : new double[] {0.90, 0.90, 0.87, 0.84, 0.93, 0.955, 0.90, 0.885}) {
+            sheet.add(bench.pull(setting.withLambda(lambda), new Program.RollerRun(HATCH_PULL)));
+        }
+        return sheet.log(LogDialect.COMPACT, List.of(), HATCH_BAND, List.of());
+    }
+
+    /** Timing sweep of the hill-climb engine with more compression than its fuel likes. */
+    public static DemoLog knock() {
+        Sheet sheet = new Sheet(
+                "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(13.4));
+        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        roles.add(Role.KNOCK_LEVEL);
+        Bench bench = sheet.brake(roles, Day.usual());
+        BenchSetting setting = sheet.setting(14, HILL_LAMBDA);
+        for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 18.5}) {
+            sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
+        }
+        return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());
+    }
+
+    private static Program accelerate() {
+        return new Program.Acceleration(HILL_PULL, HILL_RATE);
+    }
+
+    private static ModelEngine engine(EngineDesign design) {
+        return ModelEngine.of(design).value().orElseThrow();
+    }
+
+    private static OperatingPoint standard(BenchSetting setting) {
+        return new OperatingPoint(
+                4000,
+                Advance.ofDeg(setting.spark().degAt(4000)),
+                setting.lambda(),
+                setting.fuel(),
+                Surroundings.reference());
+    }
+
+    private static double mean(BenchSetting setting, Span band) {
+        return FullLoadCurve.of(setting.engine(), setting.spark(), standard(setting), band)
+                .value()
+                .orElseThrow()
+                .meanTorque(band);
+    }
+
+    /** A log in the making. */
+    private static final class Sheet {
+        private final String name;
+        private final long seed;
+        private final ModelEngine engine;
+        private final List<Samples> parts = new ArrayList<>();
+        private Optional<BenchSetting> first = Optional.empty();
+
+        Sheet(String name, long seed, EngineDesign design) {
+            this.name = name;
+            this.seed = seed;
+            this.engine = engine(design);
+        }
+
+        Bench brake(List<Role> roles, Day day) {
+            Instruments instruments = Instruments.usual(20, roles).withLambdaDelay(HILL_LAMBDA_DELAY_S);
+            return new Bench(Brake.engineBrake(HILL_INERTIA, true), instruments, day, seed);
+        }
+
+        BenchSetting setting(double deg, double lambda) {
+            BenchSetting setting = new BenchSetting(
+                    engine,
+                    SparkMap.flat(deg),
+                    Lambda.of(lambda),
+                    EngineFuel.named("e10").value().orElseThrow(),
+                    Optional.empty());
+            first = Optional.of(setting);
+            return setting;
+        }
+
+        void add(Outcome<BenchPull> pull) {
+            parts.add(pull.value().orElseThrow().samples());
+        }
+
+        DemoLog log(LogDialect dialect, List<Role> words, Span band, List<String> more) {
+            BenchSetting setting = first.orElseThrow();
+            Truth truth = TruthFinder.find(engine, standard(setting), band, ROWS_RPM);
+            List<String> preamble = List.of(INVENTED, engine.design().name() + ", seed " + seed);
+            List<String> remarks = List.of(
+                    INVENTED,
+                    "what is true of " + name + ".csv, in air of 99 kPa dry and 25 degC, at lambda "
+                            + setting.lambda().value());
+            return new DemoLog(
+                    name,
+                    seed,
+                    LogText.of(parts, dialect, words, preamble),
+                    TruthText.of(remarks, seed, band, truth, more));
+        }
+    }
+}

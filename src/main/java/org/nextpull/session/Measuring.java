@@ -1,0 +1,56 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.pull.Candidate;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.PullMeasure;
+import org.nextpull.response.Standing;
+import org.nextpull.response.TableResponses;
+
+/** Measures every candidate of the day and puts the pulls into the order in which they were run. */
+final class Measuring {
+    private final SessionInput input;
+    private final PullMeasure measure;
+
+    Measuring(SessionInput input) {
+        this.input = input;
+        this.measure = new PullMeasure(input.plan());
+    }
+
+    List<MeasuredCurve> measure(List<SourcePulls> sources, AskedSettings settings) {
+        List<MeasuredCurve> measured = new ArrayList<>();
+        for (SourcePulls source : sources) {
+            for (Candidate candidate : source.candidates()) {
+                int number = measured.size() + 1;
+                Optional<AskedSetting> asked = input.amendments()
+                        .correctionOf(number)
+                        .or(() -> settings.of(source.name(), candidate.number()));
+                double order = asked.isPresent() && asked.get().order().isPresent()
+                        ? asked.get().order().getAsInt() - 1.0
+                        : number - 1.0;
+                measured.add(measure.measure(candidate, asked, source.alarmsOf(candidate), number, order));
+            }
+        }
+        for (ResultTable table : input.tables()) {
+            TableResponses.of(table, measured.size() + 1)
+                    .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
+        }
+        return measured.stream()
+                .map(this::struck)
+                .sorted(Comparator.comparingDouble(one -> one.pull().order()))
+                .toList();
+    }
+
+    private MeasuredCurve struck(MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        return input.amendments().struck().containsKey(pull.number())
+                ? one.withPull(pull.withStanding(Standing.STRUCK))
+                : one;
+    }
+}

@@ -1,0 +1,58 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Verdict;
+import org.nextpull.response.MeasuredPull;
+
+/**
+ * A day gone through pull by pull, as it would have been advised live.
+ *
+ * @param whole the result of the whole day
+ * @param steps what would have been said after each pull
+ */
+public record Replay(SessionResult whole, List<Step> steps) {
+    public Replay {
+        steps = List.copyOf(steps);
+    }
+
+    /**
+     * One pull and what would have been said after it.
+     *
+     * @param pull the pull
+     * @param verdict what the day said then
+     */
+    public record Step(MeasuredPull pull, Verdict verdict) {}
+
+    /** Replays a day; without a verdict of the whole day there are no steps. */
+    public static Replay of(SessionInput input) {
+        SessionResult whole = Session.evaluate(input);
+        List<Step> steps = new ArrayList<>();
+        List<MeasuredPull> pulls = whole.pulls();
+        for (int count = 1; count <= pulls.size(); count++) {
+            List<MeasuredPull> soFar = pulls.subList(0, count);
+            Optional<Verdict> verdict = Session.verdict(input, soFar, Session.repeatability(input.plan(), soFar));
+            int last = count - 1;
+            verdict.ifPresent(said -> steps.add(new Step(pulls.get(last), said)));
+        }
+        return new Replay(whole, steps);
+    }
+
+    /** Number of pulls after which it would have stopped; empty when it would have gone on. */
+    public OptionalInt stoppedAfter() {
+        for (int index = 0; index < steps.size(); index++) {
+            if (steps.get(index).verdict().advice().action() == Action.STOP) {
+                return OptionalInt.of(index + 1);
+            }
+        }
+        return OptionalInt.empty();
+    }
+
+    /** Pulls that were run after it would have stopped. */
+    public int pullsSaved() {
+        return stoppedAfter().isPresent() ? steps.size() - stoppedAfter().getAsInt() : 0;
+    }
+}

@@ -1,0 +1,96 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Advisor;
+import org.nextpull.advice.Day;
+import org.nextpull.advice.Verdict;
+import org.nextpull.alarm.AlarmCover;
+import org.nextpull.alarm.AlarmRules;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Recording;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.PullRules;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.PlanRules;
+import org.nextpull.response.Reading;
+import org.nextpull.scatter.Repeatability;
+import org.nextpull.scatter.RepeatabilityEstimate;
+import org.nextpull.scatter.SameSetting;
+
+/** The chain: recordings to pulls, pulls to responses, responses to scatter, fit and advice. Live, replay and logs all run through it. */
+public final class Session {
+    private Session() {}
+
+    /** The result of a day. */
+    public static SessionResult evaluate(SessionInput input) {
+        List<SourcePulls> sources = new ArrayList<>();
+        PullRules rules = PlanRules.pulls(input.plan());
+        AlarmRules limits = AlarmRules.of(input.plan());
+        for (Recording recording : input.recordings()) {
+            SourcePulls source = LogReading.read(recording, rules, limits);
+            sources.add(source);
+            rules = rules.withThrowAwayFirst(rules.throwAwayFirst() - source.thrownAway());
+        }
+        return evaluate(input, sources);
+    }
+
+    /** The result of a day whose logs were read before, as a live session does. */
+    public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources) {
+        SweepPlan plan = input.plan();
+        List<Finding> findings = new ArrayList<>();
+        AskedSettings settings = AskedSettings.match(input.settings(), sources);
+        findings.addAll(settings.findings());
+        List<MeasuredCurve> measured = new Measuring(input).measure(sources, settings);
+        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
+        Repeatability repeatability = repeatability(plan, pulls);
+        if (pulls.stream().noneMatch(MeasuredPull::isUsed)) {
+            findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
+        }
+        if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
+            findings.add(Finding.warning(FindingCode.PLAN_SWEEPS_NOTHING, Place.nowhere()));
+        }
+        sources.forEach(source -> findings.addAll(unwatched(plan, source)));
+        findings.addAll(WholeDay.findings(plan, pulls));
+        return new SessionResult(
+                plan,
+                sources,
+                input.tables(),
+                measured,
+                repeatability,
+                input.experience(),
+                verdict(input, pulls, repeatability),
+                input.amendments(),
+                findings);
+    }
+
+    private static List<Finding> unwatched(SweepPlan plan, SourcePulls source) {
+        List<Channel> channels = source.description().stream()
+                .flatMap(description -> description.columns().stream())
+                .flatMap(column -> column.channel().stream())
+                .toList();
+        return AlarmCover.check(AlarmRules.of(plan), channels, Place.inFile(source.name()));
+    }
+
+    static Repeatability repeatability(SweepPlan plan, List<MeasuredPull> pulls) {
+        double advance = plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
+        double lambda =
+                plan.mixture().map(mixture -> mixture.step().resolution()).orElse(0.005);
+        return RepeatabilityEstimate.of(
+                Reading.of(pulls, plan.goal().response()), new SameSetting(0.6 * advance, 0.6 * lambda));
+    }
+
+    static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability) {
+        SweepPlan plan = input.plan();
+        if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
+            return Optional.empty();
+        }
+        return Optional.of(Advisor.judge(
+                new Day(plan, pulls, input.amendments().lifted(), repeatability, input.experience(), input.now())));
+    }
+}

@@ -1,0 +1,52 @@
+package org.nextpull.session;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Verdict;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.finding.Finding;
+import org.nextpull.fit.Experience;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.scatter.Repeatability;
+
+/**
+ * Everything that the tool has to say about a day. Report, charts, command line and window only show it.
+ *
+ * @param plan the sweep plan
+ * @param sources the logs that were read
+ * @param tables the tables of results that were read
+ * @param measured all pulls in the order of the day, with their curves
+ * @param repeatability scatter and drift of the day
+ * @param experience what earlier days taught and the verdict used
+ * @param verdict the fits and the next step; empty when no pull was found or the plan sweeps nothing
+ * @param amendments what the operator changed by hand
+ * @param findings what is wrong or worth saying, beside that of single pulls
+ */
+public record SessionResult(
+        SweepPlan plan,
+        List<SourcePulls> sources,
+        List<ResultTable> tables,
+        List<MeasuredCurve> measured,
+        Repeatability repeatability,
+        Optional<Experience> experience,
+        Optional<Verdict> verdict,
+        Amendments amendments,
+        List<Finding> findings) {
+    public SessionResult {
+        sources = List.copyOf(sources);
+        tables = List.copyOf(tables);
+        measured = List.copyOf(measured);
+        findings = List.copyOf(findings);
+    }
+
+    public List<MeasuredPull> pulls() {
+        return measured.stream().map(MeasuredCurve::pull).toList();
+    }
+
+    /** Whether anything was found that could be used. */
+    public boolean hasPulls() {
+        return !measured.isEmpty();
+    }
+}

@@ -1,0 +1,59 @@
+package org.nextpull.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.RowCount;
+import org.nextpull.channel.SourceDescription;
+import org.nextpull.finding.Finding;
+import org.nextpull.pull.Candidate;
+
+/**
+ * What a log holds.
+ *
+ * @param name as the user gave it
+ * @param description how it was understood; empty when it could not be opened
+ * @param rowCount rows read and skipped
+ * @param candidates the pulls found in it, refused ones included
+ * @param alarms every stretch in which a limit of the plan was passed, by its first row
+ * @param findings what is wrong or worth saying of the file
+ * @param thrownAway how many good candidates were refused as the first ones, which warm the engine
+ */
+public record SourcePulls(
+        String name,
+        Optional<SourceDescription> description,
+        RowCount rowCount,
+        List<Candidate> candidates,
+        List<Alarm> alarms,
+        List<Finding> findings,
+        int thrownAway) {
+    public SourcePulls {
+        candidates = List.copyOf(candidates);
+        alarms = List.copyOf(alarms);
+        findings = List.copyOf(findings);
+    }
+
+    /** Rows a second inside the pulls; empty without one. */
+    public OptionalDouble sampleHz() {
+        return candidates.stream()
+                .filter(candidate ->
+                        candidate.durationS() > 0 && candidate.samples().rows() > 1)
+                .mapToDouble(candidate -> (candidate.samples().rows() - 1) / candidate.durationS())
+                .max();
+    }
+
+    /** The alarms of a candidate: those within it, and after one that was broken off those up to the next, which may be the reason. */
+    public List<Alarm> alarmsOf(Candidate candidate) {
+        long end = candidate.isUsable()
+                ? candidate.lastLine()
+                : candidates.stream()
+                        .filter(next -> next.number() > candidate.number())
+                        .mapToLong(Candidate::firstLine)
+                        .min()
+                        .orElse(Long.MAX_VALUE);
+        return alarms.stream()
+                .filter(alarm -> alarm.since().line() <= end && alarm.until().line() >= candidate.firstLine())
+                .toList();
+    }
+}
