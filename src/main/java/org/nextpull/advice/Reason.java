@@ -33,6 +33,9 @@ public sealed interface Reason {
      */
     record BackedOff(double backedOffDeg, double fromDeg) implements Reason {}
 
+    /** A bracket without a timing sweep before it goes rich first. */
+    record RichFirst() implements Reason {}
+
     /**
      * A chosen setting is being proven.
      *

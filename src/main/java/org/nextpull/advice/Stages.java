@@ -126,7 +126,9 @@ final class Stages {
     private Outlook finish(Optional<SweepState> timed, Optional<SweepState> mixed) {
         Proposal best = bestSetting(timed, mixed);
         Confirmation confirmation = Confirmation.of(view, best);
-        Optional<Chosen> chosen = Optional.of(new Chosen(confirmation.setting(), chosenBy(timed)));
+        Optional<Chosen> chosen = Optional.of(new Chosen(
+                confirmation.setting(),
+                timed.or(() -> mixed).map(Stages::chosenBy).orElse(ChosenBy.HIGHEST_TRIED)));
         if (confirmation.done() >= CONFIRMS) {
             AdviceCode code = timed.or(() -> mixed)
                     .map(state -> ((SweepStep.End) state.next()).because())
@@ -153,16 +155,14 @@ final class Stages {
                 .orElse(rest);
     }
 
-    private static ChosenBy chosenBy(Optional<SweepState> timed) {
-        return timed.map(state -> state.next() instanceof SweepStep.End end
-                        ? switch (end.because()) {
-                            case KNOCK_LIMITED -> ChosenBy.KNOCK_LIMIT;
-                            case PLAN_LIMIT -> ChosenBy.PLAN_LIMIT;
-                            case SETTLED -> ChosenBy.PEAK;
-                            default -> ChosenBy.HIGHEST_TRIED;
-                        }
-                        : ChosenBy.HIGHEST_TRIED)
-                .orElse(ChosenBy.PEAK);
+    private static ChosenBy chosenBy(SweepState decisive) {
+        SweepStep.End end = (SweepStep.End) decisive.next();
+        return switch (end.because()) {
+            case KNOCK_LIMITED -> ChosenBy.KNOCK_LIMIT;
+            case PLAN_LIMIT -> ChosenBy.PLAN_LIMIT;
+            case SETTLED, SCATTER_LIMITED -> decisive.answer().bracketed() ? ChosenBy.PEAK : ChosenBy.HIGHEST_TRIED;
+            default -> ChosenBy.HIGHEST_TRIED;
+        };
     }
 
     private boolean needsBaseline(List<MeasuredPull> sweep) {
@@ -208,8 +208,10 @@ final class Stages {
     }
 
     private static Reason backedOff(OptionalDouble advance, OptionalDouble best) {
-        double from = best.orElse(advance.orElse(0));
-        return new Reason.BackedOff(from - advance.orElse(from), from);
+        if (advance.isEmpty() || best.isEmpty()) {
+            return new Reason.RichFirst();
+        }
+        return new Reason.BackedOff(best.getAsDouble() - advance.getAsDouble(), best.getAsDouble());
     }
 
     private Draft mixtureDraft(SweepState state, OptionalDouble advance) {

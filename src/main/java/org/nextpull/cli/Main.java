@@ -1,10 +1,25 @@
 package org.nextpull.cli;
 
+import java.io.PrintStream;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+
 /** Starts the program. */
 public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.exit(2);
+        System.setProperty("java.awt.headless", System.getProperty("java.awt.headless", "true"));
+        System.exit(run(args, System.out, System.err));
+    }
+
+    /** Runs one command and gives its exit status; prints in UTF-8. */
+    static int run(String[] args, PrintStream out, PrintStream err) {
+        PrintWriter outWriter = new PrintWriter(out, false, StandardCharsets.UTF_8);
+        PrintWriter errWriter = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        int status = Program.commandLine(new Console(outWriter, errWriter)).execute(args);
+        outWriter.flush();
+        errWriter.flush();
+        return status;
     }
 }

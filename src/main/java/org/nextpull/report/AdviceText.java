@@ -87,6 +87,8 @@ public final class AdviceText {
             return searching(advice.code(), searching);
         } else if (reason instanceof Reason.BackedOff backedOff) {
             return backedOff(advice.code(), backedOff);
+        } else if (reason instanceof Reason.RichFirst) {
+            return "The bracket goes rich first; the lean side is tried only if the rich step was clean.";
         } else if (reason instanceof Reason.Confirming confirming) {
             return confirming(confirming);
         } else if (reason instanceof Reason.OutOfWindow window) {

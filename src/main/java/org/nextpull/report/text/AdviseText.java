@@ -1,5 +1,6 @@
 package org.nextpull.report.text;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.nextpull.advice.Advice;
@@ -171,22 +172,16 @@ public final class AdviseText {
     }
 
     private String findings(SessionResult result) {
-        StringBuilder text = new StringBuilder();
+        List<Finding> all = new ArrayList<>();
         for (MeasuredPull pull : result.pulls()) {
             pull.findings().stream()
                     .filter(finding -> finding.severity() != Severity.NOTE)
-                    .forEach(finding -> line(text, finding));
+                    .forEach(all::add);
         }
-        result.findings().forEach(finding -> line(text, finding));
-        result.verdict().ifPresent(verdict -> verdict.findings().forEach(finding -> line(text, finding)));
+        all.addAll(result.findings());
+        result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
+        String text = new FindingLines(sentences).text(all);
         return text.isEmpty() ? "" : "\n" + text;
-    }
-
-    private void line(StringBuilder text, Finding finding) {
-        text.append(finding.severity().name().toLowerCase(Locale.ROOT))
-                .append(": ")
-                .append(sentences.sentence(finding))
-                .append('\n');
     }
 
     /** The day as it would have been advised pull by pull. */

@@ -29,9 +29,7 @@ public final class InspectText {
         source.description()
                 .ifPresent(description ->
                         text.append(how(description) + rows(source) + "\n" + columns(description.columns())));
-        text.append("\n" + pulls(source.candidates()));
-        findings(text, source.findings());
-        return text.toString();
+        return text + "\n" + pulls(source.candidates()) + findings(source.findings());
     }
 
     private static String rows(SourcePulls source) {
@@ -87,17 +85,10 @@ public final class InspectText {
                     Shown.fixed(candidate.durationS(), 1),
                     use(candidate));
         }
-        StringBuilder text = new StringBuilder(table.text());
-        for (Candidate candidate : candidates) {
-            for (Finding finding : candidate.findings()) {
-                text.append("    pull ")
-                        .append(candidate.number())
-                        .append(": ")
-                        .append(sentences.sentence(finding))
-                        .append('\n');
-            }
-        }
-        return text.toString();
+        List<Finding> findings = candidates.stream()
+                .flatMap(candidate -> candidate.findings().stream())
+                .toList();
+        return table.text() + new FindingLines(sentences).text(findings).indent(2);
     }
 
     private String use(Candidate candidate) {
@@ -107,16 +98,9 @@ public final class InspectText {
                 .orElse("used");
     }
 
-    private void findings(StringBuilder text, List<Finding> findings) {
-        if (!findings.isEmpty()) {
-            text.append('\n');
-        }
-        for (Finding finding : findings) {
-            text.append("  ")
-                    .append(finding.severity().name().toLowerCase(Locale.ROOT))
-                    .append(": ")
-                    .append(sentences.withPlace(finding))
-                    .append('\n');
-        }
+    private String findings(List<Finding> findings) {
+        return findings.isEmpty()
+                ? ""
+                : "\n" + new FindingLines(sentences).text(findings).indent(2);
     }
 }

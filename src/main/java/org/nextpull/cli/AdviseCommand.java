@@ -1,0 +1,59 @@
+package org.nextpull.cli;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.report.json.AdviseJson;
+import org.nextpull.report.text.AdviseText;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionResult;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code advise}: the next setting, or stop, and why. */
+@Command(
+        name = "advise",
+        mixinStandardHelpOptions = true,
+        description =
+                "Takes all pulls so far, corrects them, fits the sweep, and says the best setting with its interval "
+                        + "and the next pull, or stop, with reasons.")
+final class AdviseCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+    private String plan = "";
+
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "LOG",
+            description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
+    private List<String> logs = List.of();
+
+    @Option(names = "--charts", paramLabel = "DIR", description = "Also write the charts as PNG into this folder.")
+    private Optional<String> charts = Optional.empty();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    AdviseCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        DayInput input = DayInput.read(plan, logs);
+        SessionResult result = Session.evaluate(input.session());
+        if (output.isJson()) {
+            console.out().println(new AdviseJson().advise(result, input.findings()));
+        } else {
+            console.out().print(new AdviseText(output.shown()).advise(result));
+        }
+        Messages.print(console.err(), input.findings());
+        charts.ifPresent(folder -> ChartFiles.write(result, output.shown().units(), folder, console));
+        boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
+        return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,13 @@
+package org.nextpull.cli;
+
+/** Exit statuses of the program. */
+final class ExitCodes {
+    static final int DONE = 0;
+    /** The input could not be used, no pull was found, or some of many files failed. */
+    static final int BAD_INPUT = 1;
+
+    static final int WRONG_USAGE = 2;
+    static final int FAULT = 3;
+
+    private ExitCodes() {}
+}

@@ -1,0 +1,25 @@
+package org.nextpull.cli;
+
+import java.io.PrintWriter;
+import java.util.List;
+import java.util.Locale;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Severity;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+
+/** Findings as lines on standard error. */
+final class Messages {
+    private Messages() {}
+
+    static void print(PrintWriter err, List<Finding> findings) {
+        FindingText text = FindingText.in(new Shown(UnitSystem.METRIC));
+        for (Finding finding : findings) {
+            String word = finding.severity() == Severity.NOTE
+                    ? ""
+                    : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
+            err.println(word + text.withPlace(finding));
+        }
+    }
+}

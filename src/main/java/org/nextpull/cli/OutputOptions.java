@@ -1,0 +1,27 @@
+package org.nextpull.cli;
+
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+import picocli.CommandLine.Option;
+
+/** Options that every command with a result has. */
+final class OutputOptions {
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            defaultValue = "metric",
+            description =
+                    "Units that people read: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}). JSON is always metric.")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    @Option(names = "--json", description = "Print one JSON document instead of text.")
+    private boolean json;
+
+    boolean isJson() {
+        return json;
+    }
+
+    Shown shown() {
+        return new Shown(units);
+    }
+}

@@ -1,0 +1,107 @@
+package org.nextpull.cli;
+
+import java.util.Arrays;
+import java.util.List;
+import org.nextpull.finding.Finding;
+import org.nextpull.report.json.FindingsJson;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Spec;
+
+/** The command line as a whole: its commands, and the one place where failures become messages and exit statuses. */
+@Command(
+        name = "nextpull",
+        mixinStandardHelpOptions = true,
+        versionProvider = Version.class,
+        description = {
+            "From dyno logs to the least spark advance and the mixture that make best torque: reads logs, corrects the pulls, "
+                    + "fits the sweep, and says what to set next or when to stop, and why.",
+            "",
+            "It advises; it protects nothing. Rely on the cell's own stops, guards and ventilation, keep to the makers' limits and "
+                    + "local codes, and let a qualified person decide every setting."
+        },
+        synopsisSubcommandLabel = "COMMAND")
+final class Program implements Runnable {
+    @Spec
+    private CommandSpec spec;
+
+    private final Console console;
+
+    private Program(Console console, CommandSpec spec) {
+        this.console = console;
+        this.spec = spec;
+    }
+
+    static CommandLine commandLine(Console console) {
+        CommandLine line = new CommandLine(new Program(console, CommandSpec.create()))
+                .addSubcommand(new InspectCommand(console))
+                .addSubcommand(new AdviseCommand(console))
+                .addSubcommand(new ReplayCommand(console));
+        line.setOut(console.out());
+        line.setErr(console.err());
+        line.setUsageHelpAutoWidth(true);
+        line.setCaseInsensitiveEnumValuesAllowed(true);
+        line.setParameterExceptionHandler((fault, args) -> wrongUsage(console, fault, args));
+        line.setExecutionExceptionHandler((fault, at, parsed) -> failed(console, fault, isJson(parsed.originalArgs())));
+        return line;
+    }
+
+    @Override
+    public void run() {
+        spec.commandLine().usage(console.out());
+    }
+
+    private static int wrongUsage(Console console, CommandLine.ParameterException fault, String[] args) {
+        String message = String.valueOf(fault.getMessage());
+        CommandLine at = fault.getCommandLine();
+        if (isJson(Arrays.asList(args))) {
+            console.out().println(new FindingsJson().failure("wrong-usage", message));
+        }
+        console.err().println(message);
+        if (!CommandLine.UnmatchedArgumentException.printSuggestions(fault, console.err())) {
+            console.err().println("See: nextpull " + helpOf(at));
+        }
+        return ExitCodes.WRONG_USAGE;
+    }
+
+    private static String helpOf(CommandLine at) {
+        return at.getParent() == null ? "--help" : at.getCommandName() + " --help";
+    }
+
+    private static int failed(Console console, Exception fault, boolean json) {
+        if (fault instanceof BadInput bad) {
+            if (json) {
+                console.out().println(new FindingsJson().failure(bad.findings()));
+            }
+            Messages.print(console.err(), bad.findings());
+            return ExitCodes.BAD_INPUT;
+        }
+        String logged = FaultLog.write(fault);
+        String message = "A fault of the program, not of your data; please report it with the file " + logged + ".";
+        if (json) {
+            console.out().println(new FindingsJson().failure("fault", message));
+        }
+        console.err().println(message);
+        return ExitCodes.FAULT;
+    }
+
+    private static boolean isJson(List<String> args) {
+        return args.contains("--json");
+    }
+
+    /** Thrown by a command whose input cannot be used at all. */
+    static final class BadInput extends RuntimeException {
+        private static final long serialVersionUID = 1;
+        private final transient List<Finding> findings;
+
+        BadInput(List<Finding> findings) {
+            super("the input cannot be used");
+            this.findings = List.copyOf(findings);
+        }
+
+        List<Finding> findings() {
+            return findings;
+        }
+    }
+}

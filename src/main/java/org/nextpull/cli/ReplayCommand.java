@@ -1,0 +1,56 @@
+package org.nextpull.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.nextpull.report.json.AdviseJson;
+import org.nextpull.report.text.AdviseText;
+import org.nextpull.session.Replay;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Parameters;
+
+/** {@code replay}: a day pull by pull, as it would have gone live. */
+@Command(
+        name = "replay",
+        mixinStandardHelpOptions = true,
+        description =
+                "Goes through the logs pull by pull as they would have gone live: what it would have said after each pull, "
+                        + "the alarms that would have sounded, where it would have stopped, and how many pulls that saves.")
+final class ReplayCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+    private String plan = "";
+
+    @Parameters(
+            arity = "1..*",
+            paramLabel = "LOG",
+            description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
+    private List<String> logs = List.of();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    @Option(names = "--lines", description = "With --json: one object a pull, a line each.")
+    private boolean lines;
+
+    ReplayCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        DayInput input = DayInput.read(plan, logs);
+        Replay replay = Replay.of(input.session());
+        if (output.isJson() && lines) {
+            new AdviseJson().replayLines(replay).forEach(console.out()::println);
+        } else if (output.isJson()) {
+            console.out().println(new AdviseJson().replay(replay, input.findings()));
+        } else {
+            console.out().print(new AdviseText(output.shown()).replay(replay));
+        }
+        Messages.print(console.err(), input.findings());
+        return input.someFailed() || replay.steps().isEmpty() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+    }
+}
