@@ -134,7 +134,12 @@ final class ShaftReader {
     }
 
     /** Joins torque and speed, and puts the inertia back that the log leaves out. */
-    private Outcome<ShaftRows> finish(Turning turning, CurveAxes axes, Trace torque) {
+    private Outcome<ShaftRows> finish(Turning turning, CurveAxes axes, Trace logged) {
+        Trace torque = pull.kind().isSweep() ? logged.withoutSpikes() : logged;
+        if (torque.size() < logged.size()) {
+            findings.add(Finding.warning(
+                    FindingCode.CURVE_TORQUE_SPIKES, place, Detail.of("count", logged.size() - torque.size())));
+        }
         double[] times = new double[torque.size()];
         double[] rpms = new double[torque.size()];
         double[] torques = new double[torque.size()];

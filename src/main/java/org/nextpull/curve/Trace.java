@@ -2,6 +2,7 @@ package org.nextpull.curve;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -29,6 +30,11 @@ record Trace(Series timeS, Series value) {
 
     private static final int LEAST_SLOPE_ROWS = 5;
 
+    private static final int SPIKE_REACH = 3;
+    private static final double SPIKE_SHARE = 0.1;
+    private static final double SPIKE_TIMES = 8;
+    private static final double MAD_TO_DEVIATION = 1.4826;
+
     static Optional<Trace> of(Samples samples, Channel channel, double factor) {
         double[] time = new double[samples.rows()];
         double[] value = new double[samples.rows()];
@@ -48,6 +54,22 @@ record Trace(Series timeS, Series value) {
 
     static Optional<Trace> of(Samples samples, SpeedSource source) {
         return of(samples, source.channel(), source.rpmPerUnit());
+    }
+
+    /** Without the rows that stand far off the median of the seven around them: by a tenth of it, and by eight times the usual. */
+    Trace withoutSpikes() {
+        double[] off = new double[size()];
+        double[] middle = new double[size()];
+        for (int row = 0; row < size(); row++) {
+            int reach = Math.min(SPIKE_REACH, Math.min(row, size() - 1 - row));
+            middle[row] = value.slice(row - reach, row + reach + 1).median();
+            off[row] = Math.abs(value.get(row) - middle[row]);
+        }
+        double usual = MAD_TO_DEVIATION * Series.of(off).median();
+        int[] kept = IntStream.range(0, size())
+                .filter(row -> off[row] <= Math.max(SPIKE_SHARE * Math.abs(middle[row]), SPIKE_TIMES * usual))
+                .toArray();
+        return kept.length == size() ? this : new Trace(timeS.pick(IntStream.of(kept)), value.pick(IntStream.of(kept)));
     }
 
     int size() {

@@ -273,6 +273,8 @@ public enum FindingCode {
     CURVE_TOO_THIN,
     /** Torque and power of pull {pull} of {file} disagree: power is {percent} % of torque times speed. Torque is used; check the units and columns. */
     CURVE_TORQUE_AND_POWER_DISAGREE,
+    /** In pull {pull} of {file} {count} rows have a torque far off their neighbours'; they are left out. */
+    CURVE_TORQUE_SPIKES,
     /** The torque of pull {pull} of {file} is its power divided by the speed: no torque is logged. */
     CURVE_TORQUE_FROM_POWER,
     /** The torque of pull {pull} of {file} is that of the roller's inertia alone and stated at the roller; losses of tyres and gears are in it, and no crank torque is worked out. */

@@ -121,6 +121,11 @@ public final class PullFinder {
         return maker.thrownAway();
     }
 
+    /** Rows that are kept at the moment. */
+    int heldRows() {
+        return collector == null ? 0 : collector.heldRows();
+    }
+
     /** What is to be said about the source as a whole, so far. */
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(findings);

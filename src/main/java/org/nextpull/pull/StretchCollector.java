@@ -65,6 +65,10 @@ final class StretchCollector {
         return done;
     }
 
+    int heldRows() {
+        return before.size() + (open == null ? 0 : open.rows());
+    }
+
     private void begin(RowRef ref) {
         Samples.Builder builder = Samples.builder(ref.samples().channels());
         for (RowRef earlier : before) {

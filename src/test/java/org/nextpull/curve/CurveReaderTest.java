@@ -296,6 +296,19 @@ class CurveReaderTest {
         assertThat(mean(curve).torque().newtonMetres()).isCloseTo(trueMean(), within(0.02));
     }
 
+    @Test
+    void singleImpossibleTorquesAreLeftOut() {
+        BenchLog log = new BenchLog(50, 17).noise(5, 2).pull(2500, 7000, 300);
+        double clean = mean(curve(log, Driveline.of(TorqueAt.CRANK))).torque().newtonMetres();
+        log.set(400, BenchLog.TORQUE, 0).set(600, BenchLog.TORQUE, 65535).set(601, BenchLog.TORQUE, 65535);
+        Outcome<RawCurve> read = outcome(log, Driveline.of(TorqueAt.CRANK));
+        assertThat(read.findings()).singleElement().satisfies(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.CURVE_TORQUE_SPIKES);
+            assertThat(finding.number("count")).hasValue(3);
+        });
+        assertThat(mean(read.value().orElseThrow()).torque().newtonMetres()).isCloseTo(clean, within(0.05));
+    }
+
     /** The stated error of the band mean holds: over many pulls with correlated noise its square averages to what the means really do. */
     @ParameterizedTest
     @ValueSource(doubles = {0, 0.8})

@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
@@ -438,5 +439,39 @@ class PullFinderTest {
         BenchLog log = noisy(34).pull(2500, 7000, 300);
         Map<Channel, Integer> every = Map.of(BenchLog.THROTTLE, 5, BenchLog.TORQUE, 2);
         assertThat(log.thinned(every).found(RULES).usable()).hasSize(1);
+    }
+
+    @Test
+    void oneFileOrOneFileAPullGiveTheSamePulls() {
+        BenchLog together = noisy(40).pull(2500, 7000, 300);
+        int half = together.rows();
+        together.restartClock().pull(2500, 7000, 250);
+        BenchLog first = noisy(40).pull(2500, 7000, 300);
+        List<Candidate> both = together.found(RULES).usable();
+        Candidate alone = first.found(RULES).usable().get(0);
+        assertThat(first.rows()).isEqualTo(half);
+        assertThat(both).hasSize(2);
+        assertThat(both.get(0).lines()).isEqualTo(alone.lines());
+        assertThat(both.get(0).samples().presentValues(BenchLog.TORQUE))
+                .isEqualTo(alone.samples().presentValues(BenchLog.TORQUE));
+    }
+
+    /** Two hours of idling at 100 Hz between two pulls; only the blocks of the last seconds may be held. */
+    @Test
+    void aLongLogIsNotKept() {
+        PullFinder finder = new PullFinder("long.csv", RULES);
+        int found = 0;
+        double time = 0;
+        for (int part = 0; part < 180; part++) {
+            BenchLog log = new BenchLog(100, part).skip(time);
+            boolean pull = part == 10 || part == 170;
+            log = pull ? log.pull(2500, 7000, 300) : log.idle(40);
+            time = log.time();
+            for (Block block : log.blocks(1000)) {
+                found += finder.accept(block).size();
+                assertThat(finder.heldRows()).isLessThan(pull ? 5000 : 1000);
+            }
+        }
+        assertThat(found + finder.finish().size()).isEqualTo(2);
     }
 }
