@@ -1,0 +1,146 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.response.Conditions;
+import org.nextpull.response.Figures;
+import org.nextpull.response.KnockHeard;
+import org.nextpull.response.LimitMet;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Origin;
+import org.nextpull.response.Setting;
+import org.nextpull.response.Standing;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Torque;
+
+/** Pulls of a day, written down one after the other. */
+final class Pulls {
+    private final List<MeasuredPull> pulls = new ArrayList<>();
+    private String fuel = "e10";
+    private Optional<String> label = Optional.empty();
+
+    /** A plan of both factors: 20 to 36 deg by 2, lambda 0.80 to 0.94. */
+    static SweepPlan bothFactors() {
+        return plan("""
+                [fuel]
+                blend = "e10"
+                [timing]
+                start_deg = 20
+                least_deg = 12
+                most_deg = 36
+                [mixture]
+                start_lambda = 0.84
+                richest_lambda = 0.78
+                leanest_lambda = 0.94
+                """);
+    }
+
+    /** A plan of timing alone. */
+    static SweepPlan timingOnly() {
+        return plan("""
+                [fuel]
+                blend = "e10"
+                [timing]
+                start_deg = 20
+                least_deg = 12
+                most_deg = 36
+                """);
+    }
+
+    static SweepPlan plan(String text) {
+        return PlanText.read(text, "test.toml").value().orElseThrow();
+    }
+
+    Pulls fuel(String newFuel) {
+        fuel = newFuel;
+        return this;
+    }
+
+    Pulls label(String newLabel) {
+        label = Optional.of(newLabel);
+        return this;
+    }
+
+    /** A clean pull in which knock was listened for. */
+    Pulls clean(double advanceDeg, double lambda, double torqueNm) {
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NONE, Standing.USED, List.of());
+    }
+
+    Pulls unheard(double advanceDeg, double lambda, double torqueNm) {
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NOT_MEASURED, Standing.USED, List.of());
+    }
+
+    Pulls knocked(double advanceDeg, double lambda, double torqueNm) {
+        return add(advanceDeg, lambda, torqueNm, KnockMark.HEARD, Standing.USED, List.of());
+    }
+
+    /** A pull that was cut short because it knocked. */
+    Pulls knockedAndCut(double advanceDeg, double lambda) {
+        return add(advanceDeg, lambda, 100, KnockMark.HEARD, Standing.CUT_SHORT, List.of());
+    }
+
+    Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
+        return add(
+                advanceDeg, lambda, 200, KnockMark.NONE, Standing.USED, List.of(new LimitMet(limit, worst, allowed)));
+    }
+
+    Pulls standing(Standing standing) {
+        MeasuredPull last = pulls.remove(pulls.size() - 1);
+        pulls.add(last.withStanding(standing));
+        return this;
+    }
+
+    private Pulls add(
+            double advanceDeg,
+            double lambda,
+            double torqueNm,
+            KnockMark knock,
+            Standing standing,
+            List<LimitMet> limits) {
+        int number = pulls.size() + 1;
+        pulls.add(new MeasuredPull(
+                number,
+                new Origin("day.csv", number * 100L, number),
+                number - 1.0,
+                new Setting(
+                        Optional.of(Advance.ofDeg(advanceDeg)),
+                        Optional.empty(),
+                        Optional.of(Lambda.of(lambda)),
+                        Optional.of(Lambda.of(lambda)),
+                        Optional.of(fuel),
+                        label,
+                        Optional.empty()),
+                standing,
+                Optional.empty(),
+                standing == Standing.CUT_SHORT
+                        ? Optional.empty()
+                        : Optional.of(new Figures(
+                                Optional.of(Torque.ofNewtonMetres(torqueNm)),
+                                Optional.empty(),
+                                OptionalDouble.empty(),
+                                Optional.empty(),
+                                Optional.empty(),
+                                List.of())),
+                KnockHeard.marked(knock),
+                Optional.of(Lambda.of(lambda)),
+                Conditions.unknown(),
+                limits,
+                List.of()));
+        return this;
+    }
+
+    List<MeasuredPull> list() {
+        return List.copyOf(pulls);
+    }
+
+    int count() {
+        return pulls.size();
+    }
+}
