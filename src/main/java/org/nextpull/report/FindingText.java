@@ -4,30 +4,28 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Locale;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
 import java.util.function.LongSupplier;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
-import org.nextpull.unit.Quantity;
 
 /**
- * The sentence of each finding. The catalogue has one line a code with the details' names in braces; {@code {now:temperature}} turns
- * a value of the project's unit into the one that people read.
+ * The sentence of each finding. The catalogue {@code findings.properties} has one line a code with the details' names in braces; its
+ * head explains the hints that may stand at a name.
  */
 public final class FindingText {
-    private static final Pattern SLOT = Pattern.compile("\\{([a-z0-9_]+)(?::([a-z_]+))?}");
+    private static final String WITHOUT = ".without-";
+    private static final Pattern SLOT = Pattern.compile("\\{([a-z0-9_]+)(?::([a-z0-9_-]+))?}");
 
     private final Properties catalogue;
-    private final Shown shown;
+    private final DetailWords words;
 
-    private FindingText(Properties catalogue, Shown shown) {
+    private FindingText(Properties catalogue, DetailWords words) {
         this.catalogue = catalogue;
-        this.shown = shown;
+        this.words = words;
     }
 
     /** The sentences in the units that people asked for. */
@@ -40,15 +38,12 @@ public final class FindingText {
         } catch (IOException broken) {
             throw new UncheckedIOException("the catalogue of sentences cannot be read", broken);
         }
-        return new FindingText(catalogue, shown);
+        return new FindingText(catalogue, new DetailWords(shown));
     }
 
     /** The sentence alone. */
     public String sentence(Finding finding) {
-        String template = catalogue.getProperty(finding.code().id());
-        if (template == null) {
-            throw new IllegalStateException("no sentence for " + finding.code().id());
-        }
+        String template = template(finding);
         Matcher slot = SLOT.matcher(template);
         StringBuilder text = new StringBuilder();
         while (slot.find()) {
@@ -57,6 +52,22 @@ public final class FindingText {
         }
         slot.appendTail(text);
         return text.toString();
+    }
+
+    /** The sentence of the code, or the one for a finding that lacks a detail which that sentence speaks of. */
+    private String template(Finding finding) {
+        String id = finding.code().id();
+        return catalogue.stringPropertyNames().stream()
+                .filter(key -> key.startsWith(id + WITHOUT))
+                .filter(key -> isMissing(finding, key.substring((id + WITHOUT).length())))
+                .findFirst()
+                .or(() -> Optional.of(id))
+                .map(catalogue::getProperty)
+                .orElseThrow(() -> new IllegalStateException("no sentence for " + id));
+    }
+
+    private static boolean isMissing(Finding finding, String name) {
+        return finding.details().stream().noneMatch(detail -> detail.name().equals(name));
     }
 
     /** Where it is, what it is and what to do: {@code day.csv, line 12: ...}. */
@@ -74,24 +85,15 @@ public final class FindingText {
         place.append(place.isEmpty() ? "" : ", ").append(part);
     }
 
-    private String fill(Finding finding, String name, Optional<String> quantity) {
-        return detail(finding, name, quantity)
-                .or(() -> placePart(finding, name))
-                .orElse("?");
+    private String fill(Finding finding, String name, Optional<String> hint) {
+        return detail(finding, name, hint).or(() -> placePart(finding, name)).orElse("?");
     }
 
-    private Optional<String> detail(Finding finding, String name, Optional<String> quantity) {
+    private Optional<String> detail(Finding finding, String name, Optional<String> hint) {
         return finding.details().stream()
                 .filter(detail -> detail.name().equals(name))
                 .findFirst()
-                .map(detail -> {
-                    if (detail instanceof Detail.Amount amount) {
-                        return quantity.map(wanted ->
-                                        shown.value(Quantity.valueOf(wanted.toUpperCase(Locale.ROOT)), amount.number()))
-                                .orElseGet(() -> Shown.plain(amount.number()));
-                    }
-                    return ((Detail.Text) detail).text();
-                });
+                .map(detail -> words.show(finding, detail, hint));
     }
 
     private static Optional<String> placePart(Finding finding, String name) {
