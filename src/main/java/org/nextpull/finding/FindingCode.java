@@ -310,6 +310,48 @@ public enum FindingCode {
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
     LAMBDA_NOT_AS_ASKED,
 
+    // compare
+    /** There is no pull of {label}, which the others are to be compared with; known labels are {known}. */
+    COMPARE_REFERENCE_UNKNOWN,
+    /** All pulls carry the label {label}; a comparison needs a second one. */
+    COMPARE_ONE_LABEL,
+    /** There is only one pull of {label}; a difference cannot be told from scatter without a second one. Pull {label} again. */
+    COMPARE_ONE_PULL,
+    /** The order of the pulls and their labels go together so that no difference can be worked out; interleave the labels. */
+    COMPARE_NOT_SEPARABLE,
+    /** {pulls} pulls are too few to take drift out of {labels} labels; the differences may be drift. */
+    COMPARE_WITHOUT_DRIFT,
+    /** {label} and {reference} were pulled one after the other, so drift and difference are hard to tell apart: the interval is {factor} times as wide as without drift. Pull them in turn, {reference} {label} {label} {reference}. */
+    COMPARE_IN_BLOCKS,
+    /** The first pulls were still warming up, by {percent} % at the very first; this was taken out. Warm up longer before the first pull. */
+    COMPARE_WARM_UP,
+    /** Pull {pull} ({label}) lies far from the others and counts {weight} of a pull; look for a reason. */
+    COMPARE_OUTLIER,
+    /** {label} scatters by {percent} %, {other} by {other_percent} %; the intervals allow for that. Look for what makes {label} unsteady. */
+    COMPARE_SCATTER_UNEQUAL,
+    /** {pulls} of {planned} planned pulls are run: the intervals are not final. Run the other {missing} before you decide. */
+    COMPARE_NOT_FINAL,
+    /** The 95 % interval of {label} excludes zero, but at this look a difference must be clearer to be claimed; further pulls decide. */
+    COMPARE_HELD_BACK,
+    /** Telling {label} from {reference} to {worth} % would take over {most} further pulls at the present scatter; look for a larger difference or steadier pulls. */
+    COMPARE_OUT_OF_REACH,
+    /** Pull {pull} is corrected to {standard}, pull {other_pull} to {other}; figures of different standards cannot be compared. Correct all to one. */
+    COMPARE_STANDARDS_DIFFER,
+    /** Pull {pull} covers {from} to {to} rpm, pull {other_pull} {other_from} to {other_to} rpm; averages over different bands cannot be compared. */
+    COMPARE_BANDS_DIFFER,
+    /** Some pulls have torque only and others power only; a comparison needs one of them for all. */
+    COMPARE_NO_COMMON_RESPONSE,
+    /** Pull {pull} has no label and is left out; name it in the settings file or on the command line. */
+    COMPARE_WITHOUT_LABEL,
+    /** Inlet air was {kelvins} K warmer for {label} than for {reference}; the standard takes part of that out, not all. */
+    COMPARE_INLET_AIR_DIFFERS,
+    /** Coolant was {kelvins} K warmer for {label} than for {reference}; part of the difference may be that. */
+    COMPARE_COOLANT_DIFFERS,
+    /** Lambda of {label} was {lambda} leaner than of {reference}; the difference is of mixture and {label} together. */
+    COMPARE_LAMBDA_DIFFERS,
+    /** Advance of {label} was {deg} deg more than of {reference}; the difference is of timing and {label} together. */
+    COMPARE_ADVANCE_DIFFERS,
+
     // the day as a whole
     /** {file} has {pulls} pulls and refused candidates, the settings file {rows} rows for it; name the pull of each row, or make the counts the same. None of these rows is used. */
     SETTINGS_COUNT,

@@ -72,11 +72,13 @@ public final class LeastSquares {
         misfit = target.subtract(columns.matrix().operate(slopes));
 
         RealMatrix inverse = MatrixUtils.inverse(triangle);
+        RealMatrix unscaled = inverse.multiply(inverse.transpose());
         int degreesOfFreedom = readings.size() - columns.coefficients();
         double variance = misfit.dotProduct(misfit) / degreesOfFreedom;
         return new LinearFit(
                 columns.coefficients(slopes, level),
-                columns.covariance(inverse.multiply(inverse.transpose()), variance),
+                columns.covariance(unscaled, variance),
+                columns.covariance(unscaled, 1),
                 degreesOfFreedom,
                 Math.sqrt(variance),
                 columns.unweighted(misfit),

@@ -1,0 +1,113 @@
+package org.nextpull.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import org.nextpull.air.Correction;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.math.Series;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.RowFigure;
+
+/**
+ * Whether measured pulls may stand beside one another: one standard and one band for all; and whether each label ran under the same
+ * conditions as the reference, by the medians of its pulls.
+ */
+final class Comparability {
+    private static final String NO_STANDARD = "none";
+
+    private Comparability() {}
+
+    static List<Finding> of(List<MeasuredPull> pulls, String reference) {
+        List<Finding> findings = new ArrayList<>();
+        standardsDiffer(pulls).ifPresent(findings::add);
+        bandsDiffer(pulls).ifPresent(findings::add);
+        Set<String> labels = new LinkedHashSet<>();
+        pulls.forEach(pull -> pull.setting().label().ifPresent(labels::add));
+        labels.remove(reference);
+        List<MeasuredPull> ofReference = labelled(pulls, reference);
+        for (String label : labels) {
+            for (Condition condition : Condition.values()) {
+                differs(condition, labelled(pulls, label), ofReference)
+                        .map(amount -> Finding.warning(
+                                condition.code(),
+                                Place.nowhere(),
+                                Detail.of("label", label),
+                                Detail.of("reference", reference),
+                                Detail.of(condition.detail(), amount)))
+                        .ifPresent(findings::add);
+            }
+        }
+        return findings;
+    }
+
+    private static List<MeasuredPull> labelled(List<MeasuredPull> pulls, String label) {
+        return pulls.stream()
+                .filter(pull -> pull.setting().label().equals(Optional.of(label)))
+                .toList();
+    }
+
+    /** The difference of the medians where it is larger than the condition allows; empty also where it was not measured. */
+    private static Optional<Double> differs(Condition condition, List<MeasuredPull> own, List<MeasuredPull> others) {
+        Series one = condition.readings(own);
+        Series other = condition.readings(others);
+        if (one.isEmpty() || other.isEmpty()) {
+            return Optional.empty();
+        }
+        double difference = one.median() - other.median();
+        return Math.abs(difference) > condition.allowed() ? Optional.of(difference) : Optional.empty();
+    }
+
+    private static Optional<Finding> standardsDiffer(List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .filter(pull -> !standard(pull).equals(standard(pulls.get(0))))
+                .findFirst()
+                .map(pull -> Finding.error(
+                        FindingCode.COMPARE_STANDARDS_DIFFER,
+                        Place.ofPull(pull.number()),
+                        Detail.of("pull", pull.number()),
+                        Detail.of("standard", standard(pull)),
+                        Detail.of("other_pull", pulls.get(0).number()),
+                        Detail.of("other", standard(pulls.get(0)))));
+    }
+
+    private static String standard(MeasuredPull pull) {
+        return pull.correction()
+                .map(Correction::standard)
+                .map(standard -> standard.id())
+                .orElse(NO_STANDARD);
+    }
+
+    /** Tables of results have no rows and cannot be checked. */
+    private static Optional<Finding> bandsDiffer(List<MeasuredPull> pulls) {
+        List<MeasuredPull> withRows =
+                pulls.stream().filter(pull -> !rows(pull).isEmpty()).toList();
+        return withRows.stream()
+                .filter(pull -> !ends(pull).equals(ends(withRows.get(0))))
+                .findFirst()
+                .map(pull -> Finding.error(
+                        FindingCode.COMPARE_BANDS_DIFFER,
+                        Place.ofPull(pull.number()),
+                        Detail.of("pull", pull.number()),
+                        Detail.of("from", ends(pull).get(0)),
+                        Detail.of("to", ends(pull).get(1)),
+                        Detail.of("other_pull", withRows.get(0).number()),
+                        Detail.of("other_from", ends(withRows.get(0)).get(0)),
+                        Detail.of("other_to", ends(withRows.get(0)).get(1))));
+    }
+
+    private static List<RowFigure> rows(MeasuredPull pull) {
+        return pull.figures().map(Figures::rows).orElse(List.of());
+    }
+
+    private static List<Double> ends(MeasuredPull pull) {
+        List<RowFigure> rows = rows(pull);
+        return List.of(rows.get(0).rpm(), rows.get(rows.size() - 1).rpm());
+    }
+}

@@ -1,0 +1,29 @@
+package org.nextpull.compare;
+
+import java.util.List;
+
+/**
+ * One pull as the comparison sees it.
+ *
+ * @param number number of the pull over the day, from 1
+ * @param order place in the day that drift is counted in, from 0
+ * @param label configuration
+ * @param value band average of the response, above 0, in any unit that all pulls share
+ * @param rows response at each row's speed, ascending; may be empty
+ */
+public record ComparedPull(int number, double order, String label, double value, List<RowValue> rows) {
+    /**
+     * Response at one speed.
+     *
+     * @param rpm speed
+     * @param value response there, in the unit of the band average
+     */
+    public record RowValue(double rpm, double value) {}
+
+    public ComparedPull {
+        rows = List.copyOf(rows);
+        if (!(value > 0) || !Double.isFinite(value) || !Double.isFinite(order)) {
+            throw new IllegalArgumentException("a compared pull has a place and a response above 0, not " + value);
+        }
+    }
+}

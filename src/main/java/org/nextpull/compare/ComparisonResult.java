@@ -1,0 +1,53 @@
+package org.nextpull.compare;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Finding;
+import org.nextpull.scatter.Drift;
+
+/**
+ * Labels against a reference.
+ *
+ * @param reference its label and level, in the unit of the pulls
+ * @param worthPercent difference that matters to the operator
+ * @param comparisons one a label, the highest first
+ * @param ranking all labels, the reference among them, the highest first
+ * @param groups labels between which no real difference was found, along the ranking; a label may be in two
+ * @param scatters scatter of each label
+ * @param drift slow change over the day; empty where the pulls were too few to fit one
+ * @param warmUpPercent what the very first pull differed by, in percent; empty where the first pulls do not show it
+ * @param isFinal whether the verdicts stand; not while planned pulls are still to come
+ * @param findings what is wrong or worth saying
+ */
+public record ComparisonResult(
+        Reference reference,
+        double worthPercent,
+        List<Comparison> comparisons,
+        List<String> ranking,
+        List<List<String>> groups,
+        List<LabelScatter> scatters,
+        Optional<Drift> drift,
+        Optional<Double> warmUpPercent,
+        boolean isFinal,
+        List<Finding> findings) {
+    /** Confidence of the intervals, in percent. */
+    public static final double INTERVAL_PERCENT = 95;
+
+    /** The reference. */
+    public record Reference(String label, double level) {}
+
+    public ComparisonResult {
+        comparisons = List.copyOf(comparisons);
+        ranking = List.copyOf(ranking);
+        groups = groups.stream().map(List::copyOf).toList();
+        scatters = List.copyOf(scatters);
+        findings = List.copyOf(findings);
+    }
+
+    /** The comparison of a label. */
+    public Optional<Comparison> of(String label) {
+        return comparisons.stream()
+                .filter(comparison -> comparison.label().equals(label))
+                .findFirst();
+    }
+}

@@ -1,0 +1,152 @@
+package org.nextpull.compare;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.BiPredicate;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.math.Estimate;
+import org.nextpull.math.Interval;
+import org.nextpull.scatter.Drift;
+
+/**
+ * Compares labels with a reference: differences with drift taken out, intervals that hold for all labels together, verdicts, ranking
+ * and groups.
+ */
+public final class LabelComparison {
+    private LabelComparison() {}
+
+    /** The comparison; without a value when the pulls cannot carry one, and then the findings say why. */
+    public static Outcome<ComparisonResult> of(List<ComparedPull> pulls, ComparisonRequest request) {
+        List<Finding> findings = new ArrayList<>(Refusals.of(pulls, request.reference()));
+        if (findings.stream().anyMatch(Finding::isError)) {
+            return Outcome.failed(findings);
+        }
+        List<ComparedPull> inOrder = pulls.stream()
+                .sorted(Comparator.comparingDouble(ComparedPull::order))
+                .toList();
+        List<String> labels = labels(inOrder, request.reference());
+        Optional<DayFit> day = DayModel.fit(labels, inOrder);
+        if (day.isEmpty()) {
+            findings.add(Remarks.notFitted());
+            return Outcome.failed(findings);
+        }
+        ComparisonResult result = result(day.get(), inOrder, request);
+        findings.addAll(Remarks.of(day.get(), inOrder, result, request));
+        return Outcome.of(
+                new ComparisonResult(
+                        result.reference(),
+                        result.worthPercent(),
+                        result.comparisons(),
+                        result.ranking(),
+                        result.groups(),
+                        result.scatters(),
+                        result.drift(),
+                        result.warmUpPercent(),
+                        result.isFinal(),
+                        findings),
+                findings);
+    }
+
+    private static List<String> labels(List<ComparedPull> pulls, String reference) {
+        Set<String> labels = new LinkedHashSet<>();
+        labels.add(reference);
+        pulls.forEach(pull -> labels.add(pull.label()));
+        return List.copyOf(labels);
+    }
+
+    private static ComparisonResult result(DayFit day, List<ComparedPull> pulls, ComparisonRequest request) {
+        List<String> others = day.labels().subList(1, day.labels().size());
+        Looks looks = request.looks();
+        PairErrors pairs = new PairErrors(day, request.seed());
+        Errors errors = new Errors(
+                pairs.againstReference(Looks.ERROR),
+                pairs.againstReference(looks.sameError()),
+                pairs.againstReference(looks.claimError(pulls.size())));
+        List<Comparison> comparisons = others.stream()
+                .map(label -> comparison(day, pulls, request, label, errors))
+                .sorted(Comparator.comparingDouble(
+                        (Comparison one) -> -one.difference().percent()))
+                .toList();
+        List<String> ranking = day.labels().stream()
+                .sorted(Comparator.comparingDouble(label -> -day.level(label)))
+                .toList();
+        return new ComparisonResult(
+                new ComparisonResult.Reference(request.reference(), day.referenceLevel()),
+                request.worthPercent(),
+                comparisons,
+                ranking,
+                Groups.of(ranking, differ(day, pairs.allPairs(looks.claimError(pulls.size())))),
+                Remarks.scatters(day, pulls),
+                day.driftPercent().map(drift -> new Drift(drift.value(), drift.standardError())),
+                day.warmUpPercent().map(Estimate::value),
+                looks.isFinal(pulls.size()),
+                List.of());
+    }
+
+    private static BiPredicate<String, String> differ(DayFit day, double error) {
+        return (one, other) -> {
+            Estimate difference = day.differencePercent(one, other);
+            return Math.abs(difference.value()) > difference.halfWidth(1 - error);
+        };
+    }
+
+    /** Error of each comparison for the interval that is shown, for "same" and for a claim. */
+    private record Errors(double interval, double same, double claim) {}
+
+    private static Comparison comparison(
+            DayFit day, List<ComparedPull> pulls, ComparisonRequest request, String label, Errors errors) {
+        Estimate difference = day.differencePercent(label, request.reference());
+        PercentInterval interval = interval(difference, errors.interval());
+        PercentInterval claim = interval(difference, errors.claim());
+        Verdict verdict = verdict(interval(difference, errors.same()), claim, request, pulls.size());
+        return new Comparison(
+                label,
+                day.level(label),
+                new Comparison.Difference(difference.value() / day.toPercent(), difference.value(), interval),
+                verdict,
+                new Comparison.Basis(
+                        difference.standardError(),
+                        difference.degreesOfFreedom(),
+                        claim,
+                        DriftFactor.of(day, pulls, label)),
+                verdict == Verdict.CANNOT_TELL ? pullsNeeded(day, pulls, request, label, errors) : OptionalInt.empty(),
+                new CurveBand(day, pulls, request.seed()).against(label));
+    }
+
+    private static PercentInterval interval(Estimate estimate, double error) {
+        Interval interval = estimate.interval(1 - error);
+        return new PercentInterval(interval.low(), interval.high());
+    }
+
+    private static Verdict verdict(PercentInterval same, PercentInterval claim, ComparisonRequest request, int pulls) {
+        if (same.isWithin(request.worthPercent()) && request.looks().isFinal(pulls)) {
+            return Verdict.SAME;
+        }
+        if (claim.low() > 0) {
+            return Verdict.MORE;
+        }
+        return claim.high() < 0 ? Verdict.LESS : Verdict.CANNOT_TELL;
+    }
+
+    /**
+     * While planned pulls are missing, those; else as many as narrow the interval so far that the present difference would be settled,
+     * by excluding zero or by lying within the worth, whichever is nearer.
+     */
+    private static OptionalInt pullsNeeded(
+            DayFit day, List<ComparedPull> pulls, ComparisonRequest request, String label, Errors errors) {
+        if (request.looks() instanceof Looks.Planned planned && !planned.isFinal(pulls.size())) {
+            return OptionalInt.of(planned.pulls() - pulls.size());
+        }
+        double worth = request.worthPercent();
+        double distance =
+                Math.abs(day.differencePercent(label, request.reference()).value());
+        double halfWidth = Math.min(worth, Math.max(distance, worth - distance));
+        return PullsNeeded.further(day, pulls, label, halfWidth, errors.interval());
+    }
+}

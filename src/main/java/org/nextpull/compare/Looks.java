@@ -1,0 +1,96 @@
+package org.nextpull.compare;
+
+/**
+ * How often the pulls are looked at. A difference that is claimed at the first look that shows one is claimed too often, so it must be
+ * settled beforehand when a look may claim, or each look must claim less easily.
+ */
+public sealed interface Looks {
+    /** Error that a whole comparison may make when nothing differs. */
+    double ERROR = 0.05;
+
+    /**
+     * The number of pulls was fixed before the first. The verdict comes when all are run; before that only a difference so clear that it
+     * would hold at one in two thousand is claimed (Haybittle 1971, Peto 1976), which leaves the last look its full error.
+     *
+     * @param pulls planned pulls of all labels together, at least 4
+     */
+    record Planned(int pulls) implements Looks {
+        private static final double EARLY = 0.0005;
+
+        public Planned {
+            if (pulls < 4) {
+                throw new IllegalArgumentException("a comparison has at least 4 pulls, not " + pulls);
+            }
+        }
+
+        @Override
+        public double claimError(int done) {
+            return isFinal(done) ? ERROR : EARLY;
+        }
+
+        @Override
+        public boolean isFinal(int done) {
+            return done >= pulls;
+        }
+    }
+
+    /**
+     * Nothing was fixed: after each look more pulls may follow. The first look keeps most of the error, later ones share the rest, so
+     * that all of them together make no more false claims than one.
+     *
+     * @param earlier looks that came before this one, not negative
+     */
+    record Open(int earlier) implements Looks {
+        private static final double FIRST = 0.04;
+
+        public Open {
+            if (earlier < 0) {
+                throw new IllegalArgumentException("earlier looks are counted from 0, not " + earlier);
+            }
+        }
+
+        @Override
+        public double claimError(int done) {
+            return FIRST / ((earlier + 1.0) * (earlier + 1));
+        }
+
+        @Override
+        public boolean isFinal(int done) {
+            return true;
+        }
+    }
+
+    /**
+     * A look after each block there and back, six at most, planned so from the start: each look may make the same error (Pocock,
+     * Biometrika 64, 1977), and for "same" likewise. Ends soonest on a large difference.
+     */
+    record EachBlock() implements Looks {
+        private static final double EACH = 0.0125;
+
+        @Override
+        public double claimError(int done) {
+            return EACH;
+        }
+
+        @Override
+        public double sameError() {
+            return EACH;
+        }
+
+        @Override
+        public boolean isFinal(int done) {
+            return true;
+        }
+    }
+
+    /** Error of the interval that must lie within the worth for "same". */
+    default double sameError() {
+        return ERROR;
+    }
+
+    /** Error at which a difference may be claimed now, with so many pulls done. */
+    double claimError(int done);
+
+    /** Whether the verdict stands. */
+    boolean isFinal(int done);
+}

@@ -1,0 +1,42 @@
+package org.nextpull.compare;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/** Why pulls cannot be compared at all. */
+final class Refusals {
+    private static final int LEAST_EACH = 2;
+
+    private Refusals() {}
+
+    static List<Finding> of(List<ComparedPull> pulls, String reference) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        pulls.forEach(pull -> counts.merge(pull.label(), 1, Integer::sum));
+        if (!counts.containsKey(reference)) {
+            return List.of(error(
+                    FindingCode.COMPARE_REFERENCE_UNKNOWN,
+                    Detail.of("label", reference),
+                    Detail.of("known", String.join(", ", counts.keySet()))));
+        }
+        if (counts.size() == 1) {
+            return List.of(error(FindingCode.COMPARE_ONE_LABEL, Detail.of("label", reference)));
+        }
+        List<Finding> findings = new ArrayList<>();
+        counts.forEach((label, count) -> {
+            if (count < LEAST_EACH) {
+                findings.add(error(FindingCode.COMPARE_ONE_PULL, Detail.of("label", label)));
+            }
+        });
+        return findings;
+    }
+
+    private static Finding error(FindingCode code, Detail... details) {
+        return Finding.error(code, Place.nowhere(), details);
+    }
+}

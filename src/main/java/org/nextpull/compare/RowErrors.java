@@ -1,0 +1,75 @@
+package org.nextpull.compare;
+
+import java.util.List;
+import org.nextpull.math.Series;
+import org.nextpull.math.regression.VariancePart;
+
+/** Standard errors of a difference at each row from the residuals of the rows, with a scatter for each label. */
+final class RowErrors {
+    private final List<Integer> labelOfPull;
+    private final Series influence;
+    private final Series weights;
+    private final List<VariancePart> scatters;
+    private final double pooled;
+
+    RowErrors(List<Integer> labelOfPull, Series influence, Series weights, DayFit day) {
+        this.labelOfPull = labelOfPull;
+        this.influence = influence;
+        this.weights = weights;
+        this.scatters = day.fit().scatters();
+        this.pooled = day.fit().pooled().variance();
+    }
+
+    /** Scatter of a pull's label over that of all, 1 when there is none to tell. */
+    double relativeScatter(int pull) {
+        return pooled > 0 ? Math.sqrt(scatters.get(labelOfPull.get(pull)).variance() / pooled) : 1;
+    }
+
+    /** From weighted residuals, a line a pull and a column a row. */
+    double[] of(double[][] residuals) {
+        int rows = residuals[0].length;
+        double[] variances = new double[rows];
+        for (int label = 0; label < scatters.size(); label++) {
+            double share = 0;
+            for (int pull = 0; pull < residuals.length; pull++) {
+                if (labelOfPull.get(pull) == label) {
+                    share += influence.get(pull) * influence.get(pull) / weights.get(pull);
+                }
+            }
+            double[] own = scatter(residuals, label);
+            double mean = 0;
+            for (double variance : own) {
+                mean += variance / rows;
+            }
+            for (int row = 0; row < rows; row++) {
+                variances[row] += share * (own[row] + mean) / 2;
+            }
+        }
+        for (int row = 0; row < rows; row++) {
+            variances[row] = Math.sqrt(variances[row]);
+        }
+        return variances;
+    }
+
+    private double[] scatter(double[][] residuals, int label) {
+        double[] squares = new double[residuals[0].length];
+        double freedom = scatters.get(label).degreesOfFreedom();
+        for (int pull = 0; pull < residuals.length; pull++) {
+            if (labelOfPull.get(pull) == label) {
+                for (int row = 0; row < squares.length; row++) {
+                    squares[row] += residuals[pull][row] * residuals[pull][row] / freedom;
+                }
+            }
+        }
+        return squares;
+    }
+
+    /** Difference that noise alone makes at a row; the noise is weighted like the residuals. */
+    double difference(double[][] noise, int row) {
+        double sum = 0;
+        for (int pull = 0; pull < noise.length; pull++) {
+            sum += influence.get(pull) / Math.sqrt(weights.get(pull)) * noise[pull][row];
+        }
+        return sum;
+    }
+}

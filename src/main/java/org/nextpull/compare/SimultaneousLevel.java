@@ -1,0 +1,98 @@
+package org.nextpull.compare;
+
+import java.util.SplittableRandom;
+import java.util.random.RandomGenerator;
+import org.nextpull.math.Quantiles;
+import org.nextpull.math.Series;
+import org.nextpull.math.StudentT;
+import org.nextpull.math.regression.Covariance;
+
+/**
+ * How small the error of each of several comparisons must be so that all of them hold together (Dunnett, JASA 50, 1955, for several
+ * labels against one; Tukey for all pairs), from the correlation that the design gives them: the distribution of the largest t,
+ * drawn with a given seed.
+ */
+final class SimultaneousLevel {
+    private static final int DRAWS = 40_000;
+    private static final double ROUNDING = 1e-12;
+
+    private SimultaneousLevel() {}
+
+    /**
+     * Error of each comparison.
+     *
+     * @param covariance of the differences
+     * @param degreesOfFreedom of their errors, taken as common
+     * @param error that all comparisons together may make
+     * @param seed of the draws
+     */
+    static double each(Covariance covariance, double degreesOfFreedom, double error, long seed) {
+        int size = covariance.size();
+        if (size == 1) {
+            return error;
+        }
+        double[][] root = cholesky(covariance);
+        RandomGenerator random = new SplittableRandom(seed);
+        double[] normal = new double[size];
+        Series largest = Series.generate(DRAWS, draw -> {
+            for (int index = 0; index < size; index++) {
+                normal[index] = random.nextGaussian();
+            }
+            double most = 0;
+            for (int row = 0; row < size; row++) {
+                double sum = 0;
+                for (int column = 0; column <= row; column++) {
+                    sum += root[row][column] * normal[column];
+                }
+                most = Math.max(most, Math.abs(sum));
+            }
+            return most / Math.sqrt(chiSquared(degreesOfFreedom, random) / degreesOfFreedom);
+        });
+        double critical = Quantiles.of(largest).at(1 - error);
+        return 2 * StudentT.of(degreesOfFreedom).above(critical);
+    }
+
+    /** Lower root of the correlation matrix; a difference that follows from others leaves a zero on the diagonal. */
+    private static double[][] cholesky(Covariance covariance) {
+        int size = covariance.size();
+        double[][] root = new double[size][size];
+        for (int row = 0; row < size; row++) {
+            for (int column = 0; column <= row; column++) {
+                double sum = covariance.get(row, column)
+                        / (covariance.standardError(row) * covariance.standardError(column));
+                for (int inner = 0; inner < column; inner++) {
+                    sum -= root[row][inner] * root[column][inner];
+                }
+                if (row == column) {
+                    root[row][row] = Math.sqrt(Math.max(0, sum));
+                } else {
+                    root[row][column] = root[column][column] > ROUNDING ? sum / root[column][column] : 0;
+                }
+            }
+        }
+        return root;
+    }
+
+    /** Marsaglia and Tsang (ACM TOMS 26, 2000): gamma of half the degrees of freedom, doubled. */
+    static double chiSquared(double degreesOfFreedom, RandomGenerator random) {
+        double shape = degreesOfFreedom / 2;
+        if (shape < 1) {
+            double lift = Math.pow(1 - random.nextDouble(), 1 / shape);
+            return chiSquared(degreesOfFreedom + 2, random) * lift;
+        }
+        double third = shape - 1.0 / 3;
+        double scale = 1 / Math.sqrt(9 * third);
+        while (true) {
+            double normal = random.nextGaussian();
+            double cube = 1 + scale * normal;
+            if (cube <= 0) {
+                continue;
+            }
+            cube = cube * cube * cube;
+            double log = Math.log(1 - random.nextDouble());
+            if (log < 0.5 * normal * normal + third - third * cube + third * Math.log(cube)) {
+                return 2 * third * cube;
+            }
+        }
+    }
+}

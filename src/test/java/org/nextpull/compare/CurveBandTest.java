@@ -1,0 +1,81 @@
+package org.nextpull.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+
+class CurveBandTest {
+    private static final int ROWS = 12;
+
+    /** Days of two labels over twelve rows: pulls go up and down as a whole, and each row scatters by itself. */
+    private static List<ComparedPull> day(String order, double difference, SplittableRandom random) {
+        List<ComparedPull> pulls = new ArrayList<>();
+        for (int place = 0; place < order.length(); place++) {
+            String label = order.substring(place, place + 1);
+            double whole = 0.25 * random.nextGaussian() - 0.05 * place + (label.equals("B") ? difference : 0);
+            List<ComparedPull.RowValue> rows = new ArrayList<>();
+            double sum = 0;
+            for (int row = 0; row < ROWS; row++) {
+                double value = (150 + 5 * row) * (1 + (whole + 0.2 * random.nextGaussian()) / 100);
+                rows.add(new ComparedPull.RowValue(3000 + 250 * row, value));
+                sum += value / ROWS;
+            }
+            pulls.add(new ComparedPull(place + 1, place, label, sum, rows));
+        }
+        return pulls;
+    }
+
+    private static List<RowDifference> rows(List<ComparedPull> pulls, long seed) {
+        DayFit day = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+        return new CurveBand(day, pulls, seed).against("B");
+    }
+
+    /** Seeded, 400 days: the band holds the truth at all speeds together in 95 %, within 3 standard errors below. */
+    @Test
+    void theBandHoldsAtAllSpeedsTogether() {
+        SplittableRandom random = new SplittableRandom(21);
+        int days = 400;
+        int held = 0;
+        int point = 0;
+        for (int day = 0; day < days; day++) {
+            List<RowDifference> rows = rows(day("ABBAABBA", 1, random), day);
+            held += rows.stream()
+                            .allMatch(row ->
+                                    row.band().low() <= 1 && 1 <= row.band().high())
+                    ? 1
+                    : 0;
+            RowDifference first = rows.get(0);
+            point += first.band().low() <= 1 && 1 <= first.band().high() ? 1 : 0;
+        }
+        assertThat(held).isGreaterThanOrEqualTo((int) (days * (0.95 - 3 * Math.sqrt(0.05 * 0.95 / days))));
+        // a band that holds as a whole holds at one speed more often than that
+        assertThat(point).isGreaterThanOrEqualTo(held);
+        assertThat(held).isLessThan(days);
+    }
+
+    @Test
+    void theSameSeedGivesTheSameBand() {
+        List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(22));
+        assertThat(rows(pulls, 5)).isEqualTo(rows(pulls, 5));
+        assertThat(rows(pulls, 5)).isNotEqualTo(rows(pulls, 6));
+        assertThat(rows(pulls, 6).get(0).band().halfWidth())
+                .isCloseTo(rows(pulls, 5).get(0).band().halfWidth(), within(0.1));
+    }
+
+    @Test
+    void pullsWithUnequalRowsGiveNoBand() {
+        List<ComparedPull> pulls = new ArrayList<>(day("ABBAABBA", 1, new SplittableRandom(23)));
+        ComparedPull last = pulls.remove(7);
+        pulls.add(new ComparedPull(
+                last.number(),
+                last.order(),
+                last.label(),
+                last.value(),
+                last.rows().subList(1, ROWS)));
+        assertThat(rows(pulls, 1)).isEmpty();
+    }
+}

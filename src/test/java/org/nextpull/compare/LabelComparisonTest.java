@@ -1,0 +1,298 @@
+package org.nextpull.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.SplittableRandom;
+import org.junit.jupiter.api.Test;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.math.Estimate;
+import org.nextpull.math.RefTable;
+import org.nextpull.math.Series;
+
+class LabelComparisonTest {
+    private static final Looks PLANNED = new Looks.Planned(4);
+
+    private static ComparisonRequest against(String reference, double worth) {
+        return new ComparisonRequest(reference, worth, PLANNED, 1);
+    }
+
+    private static List<ComparedPull> pulls(String order, double... values) {
+        List<ComparedPull> pulls = new ArrayList<>();
+        for (int place = 0; place < values.length; place++) {
+            pulls.add(new ComparedPull(place + 1, place, order.substring(place, place + 1), values[place], List.of()));
+        }
+        return pulls;
+    }
+
+    private static Comparison compare(List<ComparedPull> pulls, double worth) {
+        return LabelComparison.of(pulls, against("A", worth))
+                .value()
+                .orElseThrow()
+                .of("B")
+                .orElseThrow();
+    }
+
+    private static List<FindingCode> codes(Outcome<?> outcome) {
+        return outcome.findings().stream().map(Finding::code).toList();
+    }
+
+    /** NIST/SEMATECH e-Handbook 2.3.3.1.2: of four readings there and back, a straight drift leaves the difference alone. */
+    @Test
+    void aStraightDriftLeavesTheDifferenceOfABlockAlone() {
+        Comparison still = compare(pulls("ABBAABBA", 200, 202.1, 202, 199.9, 200.1, 202, 201.9, 200), 1);
+        Comparison drifting = compare(pulls("ABBAABBA", 200, 201.1, 200, 196.9, 196.1, 197, 195.9, 193), 1);
+        assertThat(drifting.difference().value()).isCloseTo(still.difference().value(), within(1e-10));
+        assertThat(drifting.basis().standardErrorPercent()
+                        * (drifting.level() - drifting.difference().value()))
+                .isCloseTo(
+                        still.basis().standardErrorPercent()
+                                * (still.level() - still.difference().value()),
+                        within(1e-8));
+        assertThat(still.verdict()).isEqualTo(Verdict.MORE);
+    }
+
+    /** 40 CFR 1065.602(f), worked example: t 16.63 with 11.76 degrees of freedom, for a day without drift in the model. */
+    @Test
+    void withoutDriftItIsTheRegulationsWelchTest() {
+        Series first = sample(11, 1205.3, 9.399);
+        Series second = sample(7, 1123.8, 10.583);
+        List<ComparedPull> pulls = new ArrayList<>();
+        first.stream().forEach(value -> pulls.add(new ComparedPull(1, pulls.size(), "A", value, List.of())));
+        second.stream().forEach(value -> pulls.add(new ComparedPull(1, pulls.size(), "B", value, List.of())));
+        Estimate difference = DayModel.fit(List.of("A", "B"), pulls, new DayTerms(false, false))
+                .orElseThrow()
+                .differencePercent("B", "A");
+        assertThat(-difference.standardErrorsFrom(0)).isCloseTo(16.63, within(0.005));
+        assertThat(difference.degreesOfFreedom()).isBetween(11.7576, 16.0);
+    }
+
+    /** Numbers with exactly that mean and standard deviation. */
+    private static Series sample(int size, double mean, double sd) {
+        Series raw = Series.generate(size, index -> index);
+        double scale = sd / raw.standardDeviation();
+        return raw.map(value -> mean + scale * (value - raw.mean()));
+    }
+
+    /** Snedecor and Cochran (1967), p. 422, with the reading before treatment in the place of the pull's order. */
+    @Test
+    void adjustedDifferencesAreThoseOfTheBook() {
+        RefTable data = RefTable.read("ancova_leprosy.csv");
+        List<ComparedPull> pulls = data.rows().stream()
+                .map(row -> new ComparedPull(
+                        1, data.number(row, "pre"), data.text(row, "drug"), 100 + data.number(row, "post"), List.of()))
+                .toList();
+        DayFit day = DayModel.fit(List.of("F", "A", "D"), pulls, new DayTerms(true, false))
+                .orElseThrow();
+        assertThat(day.level("A") - day.level("F"))
+                .isCloseTo(RefTable.expected("leprosy", "A-F difference"), within(1e-8));
+        assertThat(day.level("D") - 100).isCloseTo(RefTable.expected("leprosy", "adjusted mean D"), within(1e-8));
+        assertThat(day.referenceLevel() - 100).isCloseTo(RefTable.expected("leprosy", "adjusted mean F"), within(1e-8));
+        assertThat(day.driftPercent().orElseThrow().value() / day.toPercent())
+                .isCloseTo(RefTable.expected("leprosy", "slope"), within(1e-8));
+    }
+
+    /** ISO 5725-2: duplicates of nine laboratories (creosote of 5725-5) have a repeatability of sqrt(sum d^2 / 2p) = 0.585. */
+    @Test
+    void pooledScatterIsTheStandardsRepeatability() {
+        RefTable data = RefTable.read("creosote_iso5725.csv");
+        List<ComparedPull> pulls = new ArrayList<>();
+        List<String> labels = new ArrayList<>();
+        for (List<String> row : data.rows()) {
+            double mean = data.number(row, "mean");
+            double half = data.number(row, "range") / 2;
+            labels.add(data.text(row, "lab"));
+            pulls.add(new ComparedPull(1, 0, data.text(row, "lab"), mean + half, List.of()));
+            pulls.add(new ComparedPull(1, 0, data.text(row, "lab"), mean - half, List.of()));
+        }
+        var design = new DayTerms(false, false).design(labels, pulls);
+        Series values = Series.of(pulls.stream().mapToDouble(ComparedPull::value));
+        var groups = pulls.stream().map(pull -> labels.indexOf(pull.label())).toList();
+        var fit = org.nextpull.math.regression.GroupedFit.fit(design, values, groups, Series.constant(18, 1), 0)
+                .orElseThrow();
+        assertThat(Math.sqrt(fit.pooled().variance()))
+                .isCloseTo(RefTable.expected("creosote", "repeatability sd s_r"), within(1e-9));
+        assertThat(fit.pooled().degreesOfFreedom()).isCloseTo(9, within(1e-9));
+    }
+
+    @Test
+    void aShiftOfUnitDoesNotMoveAVerdict() {
+        List<ComparedPull> newtonMetres = pulls("ABBAABBA", 200, 201.1, 201, 199.9, 200.1, 201, 200.9, 200);
+        List<ComparedPull> poundFeet = newtonMetres.stream()
+                .map(pull -> new ComparedPull(
+                        pull.number(), pull.order(), pull.label(), pull.value() / 1.3558179483314003, List.of()))
+                .toList();
+        Comparison one = compare(newtonMetres, 0.3);
+        Comparison other = compare(poundFeet, 0.3);
+        assertThat(other.difference().percent()).isCloseTo(one.difference().percent(), within(1e-10));
+        assertThat(other.difference().interval().low())
+                .isCloseTo(one.difference().interval().low(), within(1e-9));
+        assertThat(other.verdict()).isEqualTo(one.verdict());
+    }
+
+    @Test
+    void eachVerdictHasItsCase() {
+        assertThat(compare(pulls("ABBAABBA", 200, 204.1, 204, 199.9, 200.1, 204, 203.9, 200), 1)
+                        .verdict())
+                .isEqualTo(Verdict.MORE);
+        assertThat(compare(pulls("ABBAABBA", 200, 196.1, 196, 199.9, 200.1, 196, 195.9, 200), 1)
+                        .verdict())
+                .isEqualTo(Verdict.LESS);
+        Comparison same = compare(pulls("ABBAABBA", 200, 200.1, 199.9, 200.1, 200.1, 200, 200.1, 199.9), 1);
+        assertThat(same.verdict()).isEqualTo(Verdict.SAME);
+        assertThat(same.isRealButSmall()).isFalse();
+        assertThat(same.pullsNeeded()).isEmpty();
+        Comparison small = compare(pulls("ABBAABBA", 200, 200.61, 200.6, 199.99, 200.01, 200.6, 200.59, 200), 1);
+        assertThat(small.verdict()).isEqualTo(Verdict.SAME);
+        assertThat(small.isRealButSmall()).isTrue();
+        Comparison unclear = compare(pulls("ABBAABBA", 200, 203, 198, 201, 199, 202, 201, 198.5), 1);
+        assertThat(unclear.verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(unclear.pullsNeeded().orElseThrow()).isBetween(2, PullsNeeded.MOST);
+        assertThat(Verdict.CANNOT_TELL.id()).isEqualTo("cannot-tell");
+    }
+
+    /** With the pulls that were asked for, at the same scatter, the interval is as narrow as was promised. */
+    @Test
+    void thePullsNeededNarrowTheInterval() {
+        SplittableRandom random = new SplittableRandom(4);
+        List<ComparedPull> first =
+                SimulatedDay.of("ABBA", 0.1, SimulatedDay.Slow.NONE).pulls(random);
+        List<ComparedPull> eight = new ArrayList<>(
+                SimulatedDay.of("ABBAABBA", 0.1, SimulatedDay.Slow.NONE).pulls(random));
+        assertThat(first).hasSize(4);
+        Comparison before = compare(eight, 0.3);
+        assertThat(before.verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        int more = before.pullsNeeded().orElseThrow();
+        DayFit day = DayModel.fit(List.of("A", "B"), eight).orElseThrow();
+        double wanted = Math.min(
+                0.3,
+                Math.max(
+                        Math.abs(before.difference().percent()),
+                        0.3 - Math.abs(before.difference().percent())));
+        assertThat(PullsNeeded.further(day, eight, "B", wanted, 0.05)).hasValue(more);
+        assertThat(PullsNeeded.further(day, eight, "B", wanted / 2, 0.05).orElse(Integer.MAX_VALUE))
+                .isGreaterThan(2 * more);
+        assertThat(PullsNeeded.further(day, eight, "B", 1e-3, 0.05)).isEmpty();
+    }
+
+    @Test
+    void blocksAreSaidToBeHardToTellFromDrift() {
+        Outcome<ComparisonResult> blocks = LabelComparison.of(
+                pulls("AAAABBBB", 200, 200.4, 199.8, 200.1, 200.9, 201.2, 200.8, 201.1), against("A", 1));
+        assertThat(codes(blocks)).contains(FindingCode.COMPARE_IN_BLOCKS);
+        Comparison comparison = blocks.value().orElseThrow().of("B").orElseThrow();
+        // planner's table: blocks cost four times the variance once the drift term is honest
+        assertThat(comparison.basis().driftFactor()).isBetween(3.9, 4.3);
+        Outcome<ComparisonResult> turns = LabelComparison.of(
+                pulls("ABBAABBA", 200, 200.4, 199.8, 200.1, 200.9, 201.2, 200.8, 201.1), against("A", 1));
+        assertThat(codes(turns)).doesNotContain(FindingCode.COMPARE_IN_BLOCKS);
+        assertThat(turns.value().orElseThrow().of("B").orElseThrow().basis().driftFactor())
+                .isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void anOutlierIsNamedAndCountsLess() {
+        List<ComparedPull> pulls =
+                pulls("ABBAABBAABBA", 200, 201, 201.2, 199.9, 200.1, 201.1, 206, 200, 199.8, 201, 201.1, 200.2);
+        Outcome<ComparisonResult> outcome = LabelComparison.of(pulls, against("A", 1));
+        assertThat(outcome.findings()).anySatisfy(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.COMPARE_OUTLIER);
+            assertThat(finding.place().pull()).hasValue(7);
+        });
+        assertThat(outcome.value()
+                        .orElseThrow()
+                        .of("B")
+                        .orElseThrow()
+                        .difference()
+                        .percent())
+                .isCloseTo(0.55, within(0.12));
+    }
+
+    @Test
+    void coldFirstPullsAreSeenAndTakenOut() {
+        List<ComparedPull> pulls = new ArrayList<>();
+        double[] noise = {0.05, -0.03, 0.04, -0.05, 0.02, -0.04, 0.03, -0.02, 0.01, 0.02, -0.03, 0};
+        String order = "ABBAABBAABBA";
+        for (int place = 0; place < 12; place++) {
+            double value = 200 - 6 * Math.exp(-place / 3.0) + noise[place] + (order.charAt(place) == 'B' ? 1 : 0);
+            pulls.add(new ComparedPull(place + 1, place, order.substring(place, place + 1), value, List.of()));
+        }
+        Outcome<ComparisonResult> outcome = LabelComparison.of(pulls, against("A", 1));
+        assertThat(codes(outcome)).contains(FindingCode.COMPARE_WARM_UP);
+        assertThat(outcome.value().orElseThrow().warmUpPercent().orElseThrow()).isCloseTo(-3, within(0.2));
+        assertThat(outcome.value()
+                        .orElseThrow()
+                        .of("B")
+                        .orElseThrow()
+                        .difference()
+                        .value())
+                .isCloseTo(1, within(0.1));
+    }
+
+    @Test
+    void whatCannotBeComparedIsRefusedWithItsReason() {
+        List<ComparedPull> one = pulls("AABA", 200, 201, 202, 200);
+        assertThat(codes(LabelComparison.of(one, against("A", 1)))).containsExactly(FindingCode.COMPARE_ONE_PULL);
+        assertThat(codes(LabelComparison.of(one, against("C", 1))))
+                .containsExactly(FindingCode.COMPARE_REFERENCE_UNKNOWN);
+        assertThat(codes(LabelComparison.of(pulls("AAA", 1, 2, 3), against("A", 1))))
+                .containsExactly(FindingCode.COMPARE_ONE_LABEL);
+        assertThat(codes(LabelComparison.of(List.of(), against("A", 1))))
+                .containsExactly(FindingCode.COMPARE_REFERENCE_UNKNOWN);
+        assertThatIllegalArgumentException().isThrownBy(() -> new ComparisonRequest("A", 0, PLANNED, 1));
+        assertThatIllegalArgumentException().isThrownBy(() -> pulls("A", -1));
+    }
+
+    @Test
+    void equalReadingsEverywhereAreTheSame() {
+        Outcome<ComparisonResult> outcome = LabelComparison.of(pulls("ABBA", 200, 200, 200, 200), against("A", 1));
+        assertThat(outcome.value().orElseThrow().of("B").orElseThrow().verdict())
+                .isEqualTo(Verdict.SAME);
+    }
+
+    @Test
+    void beforeThePlannedPullsNothingIsFinal() {
+        List<ComparedPull> four = pulls("ABBA", 200, 201, 201.1, 200.05);
+        Outcome<ComparisonResult> outcome =
+                LabelComparison.of(four, new ComparisonRequest("A", 1, new Looks.Planned(12), 1));
+        ComparisonResult result = outcome.value().orElseThrow();
+        assertThat(result.isFinal()).isFalse();
+        assertThat(codes(outcome)).contains(FindingCode.COMPARE_NOT_FINAL);
+        assertThat(result.comparisons().get(0).verdict()).isEqualTo(Verdict.CANNOT_TELL);
+        assertThat(result.comparisons().get(0).pullsNeeded()).hasValue(8);
+        assertThatIllegalArgumentException().isThrownBy(() -> new Looks.Planned(3));
+        assertThatIllegalArgumentException().isThrownBy(() -> new Looks.Open(-1));
+    }
+
+    @Test
+    void oneLabelThatScattersMoreIsNamed() {
+        List<ComparedPull> pulls = pulls(
+                "ABBAABBAABBAABBA",
+                200,
+                205,
+                198,
+                200.01,
+                199.99,
+                207,
+                196,
+                200,
+                200.02,
+                203,
+                199,
+                199.98,
+                200.01,
+                206,
+                197,
+                200);
+        Outcome<ComparisonResult> outcome = LabelComparison.of(pulls, against("A", 1));
+        assertThat(outcome.findings()).anySatisfy(finding -> {
+            assertThat(finding.code()).isEqualTo(FindingCode.COMPARE_SCATTER_UNEQUAL);
+            assertThat(finding.text("label")).hasValue("B");
+        });
+    }
+}

@@ -1,0 +1,81 @@
+package org.nextpull.compare;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatIllegalArgumentException;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.nextpull.math.NoncentralT;
+import org.nextpull.scatter.Scatter;
+
+class PullPlanTest {
+    private static final List<String> LABELS = List.of("A", "B");
+
+    /** scipy 1.17, nct.sf. */
+    @Test
+    void powerIsThatOfTheNoncentralT() {
+        assertThat(NoncentralT.of(5, 4.714).above(2.571)).isCloseTo(0.9599054273210185, within(1e-8));
+        assertThat(NoncentralT.of(21, 2).above(2.079613844727662)).isCloseTo(0.4793958917879492, within(1e-8));
+        assertThat(NoncentralT.of(1, 3).above(12.706204736432095)).isCloseTo(0.1861080742462853, within(1e-6));
+        assertThatIllegalArgumentException().isThrownBy(() -> NoncentralT.of(0, 1));
+    }
+
+    /** Textbook sample size for 90 % power without drift and with known scatter: (1.96 + 1.28)^2 4 s^2 / d^2 = 60.5 for 0.25 at 0.3. */
+    @Test
+    void aQuarterPercentNeedsSomeThirtyPullsASide() {
+        PullPlan plan = PullPlan.least(0.3, new PullPlan.Wish(0.25, 0.9), LABELS, PullOrder.THERE_AND_BACK)
+                .orElseThrow();
+        assertThat(plan.pulls()).isEqualTo(64);
+        assertThat(plan.power()).isBetween(0.9, 0.93);
+        assertThat(plan.halfWidthPercent()).isLessThan(0.25);
+    }
+
+    /** Simulated tables of the method: a true 1 % at scatter 0.3 % takes 8 pulls there and back and 24 in blocks for 80 %, outliers included. */
+    @Test
+    void aWholePercentNeedsEightPullsThereAndBack() {
+        PullPlan.Wish wish = new PullPlan.Wish(1, 0.9);
+        PullPlan plan =
+                PullPlan.least(0.3, wish, LABELS, PullOrder.THERE_AND_BACK).orElseThrow();
+        assertThat(plan.order()).containsExactly("A", "B", "B", "A", "A", "B", "B", "A");
+        PullPlan blocks = PullPlan.least(0.3, wish, LABELS, PullOrder.BLOCKS).orElseThrow();
+        assertThat(blocks.pulls()).isBetween(16, 24);
+        assertThat(blocks.order().subList(0, blocks.pulls() / 2)).containsOnly("A");
+    }
+
+    @Test
+    void whatADayCannotTellIsOutOfReach() {
+        PullPlan.Wish wish = new PullPlan.Wish(0.1, 0.9);
+        assertThat(PullPlan.least(0.3, wish, LABELS, PullOrder.THERE_AND_BACK)).isEmpty();
+        PullAdvice advice = PullAdvice.of(new Scatter(0.3, 6), wish, LABELS);
+        assertThat(advice.interleaved()).isEmpty();
+        assertThat(advice.cautious()).isEmpty();
+        assertThat(advice.resolvedByMost()).isBetween(0.17, 0.19);
+    }
+
+    @Test
+    void aScatterFromFewPullsAsksForMore() {
+        PullPlan.Wish wish = new PullPlan.Wish(0.5, 0.9);
+        PullAdvice few = PullAdvice.of(new Scatter(0.3, 3), wish, LABELS);
+        PullAdvice many = PullAdvice.of(new Scatter(0.3, 60), wish, LABELS);
+        assertThat(few.interleaved()).isEqualTo(many.interleaved());
+        assertThat(few.cautious().orElseThrow()).isGreaterThan(many.cautious().orElseThrow());
+        assertThat(many.cautious().orElseThrow())
+                .isGreaterThanOrEqualTo(many.interleaved().orElseThrow().pulls());
+    }
+
+    @Test
+    void ordersGoThereAndBack() {
+        assertThat(PullOrder.THERE_AND_BACK.of(List.of("A", "B", "C"), 7))
+                .containsExactly("A", "B", "C", "C", "B", "A", "A");
+        assertThat(PullOrder.BLOCKS.of(LABELS, 4)).containsExactly("A", "A", "B", "B");
+    }
+
+    @Test
+    void impossibleWishesAreRefused() {
+        assertThatIllegalArgumentException().isThrownBy(() -> new PullPlan.Wish(0, 0.9));
+        assertThatIllegalArgumentException().isThrownBy(() -> new PullPlan.Wish(1, 1));
+        assertThatIllegalArgumentException()
+                .isThrownBy(() -> PullPlan.least(0, new PullPlan.Wish(1, 0.9), LABELS, PullOrder.THERE_AND_BACK));
+    }
+}
