@@ -1,7 +1,9 @@
 package org.nextpull.cli;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.ResultTable;
@@ -19,10 +21,12 @@ import org.nextpull.session.SessionInput;
  * Plan, logs, tables and settings of a day, read from files.
  *
  * @param session what the session is made from
+ * @param labels label of each source that was named with one
  * @param findings files that could not be used, and what is worth saying of the others
  */
-record DayInput(SessionInput session, List<Finding> findings) {
+record DayInput(SessionInput session, Map<String, String> labels, List<Finding> findings) {
     DayInput {
+        labels = Map.copyOf(labels);
         findings = List.copyOf(findings);
     }
 
@@ -33,8 +37,28 @@ record DayInput(SessionInput session, List<Finding> findings) {
 
     static DayInput read(String planName, List<String> logs) {
         PlanFile plan = PlanFile.read(planName);
-        List<Finding> findings = new ArrayList<>(plan.findings());
         Inputs inputs = new LogFiles(plan.plan().log().hints()).read(logs);
+        return of(plan, inputs, Map.of());
+    }
+
+    /** Reads logs of which some carry a label, in the order in which they are named. */
+    static DayInput labelled(String planName, List<LabelledLog> logs) {
+        PlanFile plan = PlanFile.read(planName);
+        LogFiles files = new LogFiles(plan.plan().log().hints());
+        List<Input> good = new ArrayList<>();
+        List<Finding> findings = new ArrayList<>();
+        Map<String, String> labels = new HashMap<>();
+        for (LabelledLog log : logs) {
+            Inputs inputs = files.read(List.of(log.log()));
+            good.addAll(inputs.good());
+            findings.addAll(inputs.findings());
+            log.label().ifPresent(label -> inputs.good().forEach(input -> labels.put(input.name(), label)));
+        }
+        return of(plan, new Inputs(good, findings), labels);
+    }
+
+    private static DayInput of(PlanFile plan, Inputs inputs, Map<String, String> labels) {
+        List<Finding> findings = new ArrayList<>(plan.findings());
         findings.addAll(inputs.findings());
         inputs.tables().forEach(table -> findings.addAll(table.findings()));
         if (inputs.good().isEmpty()) {
@@ -45,7 +69,7 @@ record DayInput(SessionInput session, List<Finding> findings) {
         List<ResultTable> tables =
                 inputs.tables().stream().map(Input.Table::table).toList();
         List<AskedSetting> settings = settings(plan, findings);
-        return new DayInput(SessionInput.of(plan.plan(), recordings, tables).withSettings(settings), findings);
+        return new DayInput(SessionInput.of(plan.plan(), recordings, tables).withSettings(settings), labels, findings);
     }
 
     private static List<AskedSetting> settings(PlanFile plan, List<Finding> findings) {

@@ -37,7 +37,9 @@ final class Program implements Runnable {
         CommandLine line = new CommandLine(new Program(console, CommandSpec.create()))
                 .addSubcommand(new InspectCommand(console))
                 .addSubcommand(new AdviseCommand(console))
-                .addSubcommand(new ReplayCommand(console));
+                .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new CompareCommand(console))
+                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);

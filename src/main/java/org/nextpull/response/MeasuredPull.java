@@ -66,4 +66,29 @@ public record MeasuredPull(
                 limitsMet,
                 findings);
     }
+
+    /** The same pull under another label. */
+    public MeasuredPull withLabel(String label) {
+        Setting labelled = new Setting(
+                setting.advance(),
+                setting.offset(),
+                setting.lambda(),
+                setting.askedLambda(),
+                setting.fuel(),
+                Optional.of(label),
+                setting.note());
+        return new MeasuredPull(
+                number,
+                origin,
+                order,
+                labelled,
+                standing,
+                correction,
+                figures,
+                knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                findings);
+    }
 }

@@ -1,0 +1,81 @@
+package org.nextpull.report.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.RowDifference;
+import org.nextpull.finding.Finding;
+import org.nextpull.plan.Goal;
+import org.nextpull.scatter.Drift;
+import org.nextpull.session.ComparedDay;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
+
+/** The document of {@code compare}. */
+public final class CompareJson {
+    private final FindingsJson findings = new FindingsJson();
+
+    /** The comparison of a day. */
+    public String document(
+            ComparedDay day, MeasuredComparison both, Goal.Response response, List<Finding> inputFindings) {
+        ComparisonResult result = both.by(
+                response == Goal.Response.POWER
+                        ? MeasuredComparison.Response.POWER
+                        : MeasuredComparison.Response.TORQUE);
+        ObjectNode document = Json.document();
+        document.put("reference", result.reference().label());
+        document.put("order_from", day.orderFrom().id());
+        document.put("interval_percent", (int) ComparisonResult.INTERVAL_PERCENT);
+        Json.put(document, "worth_percent", result.worthPercent(), 3);
+        document.put("final", result.isFinal());
+        Json.put(document, "drift_percent_per_pull", result.drift().map(Drift::percentPerPull), 4);
+        Json.put(document, "warm_up_percent", result.warmUpPercent(), 3);
+        ArrayNode array = document.putArray("comparisons");
+        result.comparisons().forEach(one -> array.add(comparison(one, both)));
+        ArrayNode groups = document.putArray("groups");
+        for (List<String> group : result.groups()) {
+            ArrayNode labels = groups.addArray();
+            group.forEach(labels::add);
+        }
+        ArrayNode ranking = document.putArray("ranking");
+        result.ranking().forEach(ranking::add);
+        List<Finding> all = new ArrayList<>(inputFindings);
+        all.addAll(result.findings());
+        findings.addAll(document.putArray("findings"), all);
+        return Json.pretty(document);
+    }
+
+    private static ObjectNode comparison(Comparison one, MeasuredComparison both) {
+        ObjectNode node = Json.object();
+        node.put("label", one.label());
+        Optional<Double> torque = both.torqueDifference(one.label()).map(Torque::newtonMetres);
+        Optional<Double> power = both.powerDifference(one.label()).map(Power::kilowatts);
+        Json.put(node, "difference_nm", torque, 3);
+        Json.put(node, "difference_kw", power, 3);
+        Json.put(node, "difference_percent", one.difference().percent(), 4);
+        Json.put(node, "low_percent", one.difference().interval().low(), 4);
+        Json.put(node, "high_percent", one.difference().interval().high(), 4);
+        node.put("verdict", one.verdict().id());
+        if (one.pullsNeeded().isPresent()) {
+            node.put("pulls_needed", one.pullsNeeded().getAsInt());
+        } else {
+            node.putNull("pulls_needed");
+        }
+        ArrayNode rows = node.putArray("rows");
+        for (RowDifference row : one.rows()) {
+            ObjectNode each = rows.addObject();
+            Json.put(each, "rpm", row.rpm(), 0);
+            Json.put(each, "this_nm", row.levels().label(), 3);
+            Json.put(each, "reference_nm", row.levels().reference(), 3);
+            Json.put(each, "difference_percent", row.percent(), 4);
+            Json.put(each, "low_percent", row.band().low(), 4);
+            Json.put(each, "high_percent", row.band().high(), 4);
+        }
+        return node;
+    }
+}
