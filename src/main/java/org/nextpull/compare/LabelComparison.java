@@ -63,11 +63,9 @@ public final class LabelComparison {
     private static ComparisonResult result(DayFit day, List<ComparedPull> pulls, ComparisonRequest request) {
         List<String> others = day.labels().subList(1, day.labels().size());
         Looks looks = request.looks();
-        PairErrors pairs = new PairErrors(day, request.seed());
+        PairErrors pairs = PairErrors.againstReference(day, request.seed());
         Errors errors = new Errors(
-                pairs.againstReference(Looks.ERROR),
-                pairs.againstReference(looks.sameError()),
-                pairs.againstReference(looks.claimError(pulls.size())));
+                pairs.each(Looks.ERROR), pairs.each(looks.sameError()), pairs.each(looks.claimError(pulls.size())));
         List<Comparison> comparisons = others.stream()
                 .map(label -> comparison(day, pulls, request, label, errors))
                 .sorted(Comparator.comparingDouble(
@@ -81,7 +79,9 @@ public final class LabelComparison {
                 request.worthPercent(),
                 comparisons,
                 ranking,
-                Groups.of(ranking, differ(day, pairs.allPairs(looks.claimError(pulls.size())))),
+                Groups.of(
+                        ranking,
+                        differ(day, PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
                 Remarks.scatters(day, pulls),
                 day.driftPercent().map(drift -> new Drift(drift.value(), drift.standardError())),
                 day.warmUpPercent().map(Estimate::value),

@@ -16,25 +16,40 @@ final class SimultaneousLevel {
     private static final int DRAWS = 40_000;
     private static final double ROUNDING = 1e-12;
 
-    private SimultaneousLevel() {}
+    private final int size;
+    private final double degreesOfFreedom;
+    private final Quantiles largest;
+
+    private SimultaneousLevel(int size, double degreesOfFreedom, Quantiles largest) {
+        this.size = size;
+        this.degreesOfFreedom = degreesOfFreedom;
+        this.largest = largest;
+    }
 
     /**
-     * Error of each comparison.
+     * Draws the largest t of the differences.
      *
      * @param covariance of the differences
      * @param degreesOfFreedom of their errors, taken as common
-     * @param error that all comparisons together may make
      * @param seed of the draws
      */
-    static double each(Covariance covariance, double degreesOfFreedom, double error, long seed) {
+    static SimultaneousLevel of(Covariance covariance, double degreesOfFreedom, long seed) {
         int size = covariance.size();
-        if (size == 1) {
-            return error;
-        }
+        Series largest = size == 1 ? Series.of(0) : largest(covariance, degreesOfFreedom, seed);
+        return new SimultaneousLevel(size, degreesOfFreedom, Quantiles.of(largest));
+    }
+
+    /** Error that each comparison may make when all of them together may make {@code error}. */
+    double each(double error) {
+        return size == 1 ? error : 2 * StudentT.of(degreesOfFreedom).above(largest.at(1 - error));
+    }
+
+    private static Series largest(Covariance covariance, double degreesOfFreedom, long seed) {
+        int size = covariance.size();
         double[][] root = cholesky(covariance);
         RandomGenerator random = new SplittableRandom(seed);
         double[] normal = new double[size];
-        Series largest = Series.generate(DRAWS, draw -> {
+        return Series.generate(DRAWS, draw -> {
             for (int index = 0; index < size; index++) {
                 normal[index] = random.nextGaussian();
             }
@@ -48,8 +63,6 @@ final class SimultaneousLevel {
             }
             return most / Math.sqrt(chiSquared(degreesOfFreedom, random) / degreesOfFreedom);
         });
-        double critical = Quantiles.of(largest).at(1 - error);
-        return 2 * StudentT.of(degreesOfFreedom).above(critical);
     }
 
     /** Lower root of the correlation matrix; a difference that follows from others leaves a zero on the diagonal. */

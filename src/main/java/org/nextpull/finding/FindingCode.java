@@ -311,45 +311,45 @@ public enum FindingCode {
     LAMBDA_NOT_AS_ASKED,
 
     // compare
-    /** There is no pull of {label}, which the others are to be compared with; known labels are {known}. */
+    /** There is no pull of {label}, which the others are to be compared with; choose one of {known}. */
     COMPARE_REFERENCE_UNKNOWN,
-    /** All pulls carry the label {label}; a comparison needs a second one. */
+    /** All pulls carry the label {label}; name a second one, since a comparison needs two. */
     COMPARE_ONE_LABEL,
-    /** There is only one pull of {label}; a difference cannot be told from scatter without a second one. Pull {label} again. */
+    /** There is only one pull of {label}, and a difference cannot be told from scatter without a second one; run {label} again. */
     COMPARE_ONE_PULL,
-    /** The order of the pulls and their labels go together so that no difference can be worked out; interleave the labels. */
+    /** The order of the pulls and their labels go together so that no difference can be worked out; run the labels in turn, A B B A. */
     COMPARE_NOT_SEPARABLE,
-    /** {pulls} pulls are too few to take drift out of {labels} labels; the differences may be drift. */
+    /** {pulls} pulls in this order do not let drift be told from {labels} labels, so the differences may be drift; run the labels in turn, A B B A. */
     COMPARE_WITHOUT_DRIFT,
-    /** {label} and {reference} were pulled one after the other, so drift and difference are hard to tell apart: the interval is {factor} times as wide as without drift. Pull them in turn, {reference} {label} {label} {reference}. */
+    /** {label} and {reference} were pulled one after the other, so drift and difference are hard to tell apart: the interval is {factor} times as wide as without drift. Run them in turn, {reference} {label} {label} {reference}. */
     COMPARE_IN_BLOCKS,
-    /** The first pulls were still warming up, by {percent} % at the very first; this was taken out. Warm up longer before the first pull. */
+    /** The very first pull differed by {percent} % because the engine was still warming up; this was taken out. Warm up longer before the first pull. */
     COMPARE_WARM_UP,
     /** Pull {pull} ({label}) lies far from the others and counts {weight} of a pull; look for a reason. */
     COMPARE_OUTLIER,
-    /** {label} scatters by {percent} %, {other} by {other_percent} %; the intervals allow for that. Look for what makes {label} unsteady. */
+    /** {label} scatters by {percent} %, {other} by {other_percent} %, and the intervals allow for that; look for what makes {label} unsteady. */
     COMPARE_SCATTER_UNEQUAL,
-    /** {pulls} of {planned} planned pulls are run: the intervals are not final. Run the other {missing} before you decide. */
+    /** {pulls} of {planned} planned pulls are run, so the intervals are not final; run the other {missing} before you decide. */
     COMPARE_NOT_FINAL,
-    /** The 95 % interval of {label} excludes zero, but at this look a difference must be clearer to be claimed; further pulls decide. */
+    /** The 95 % interval of {label} excludes zero, but at this look a difference must be clearer to be claimed; run further pulls to decide. */
     COMPARE_HELD_BACK,
-    /** Telling {label} from {reference} to {worth} % would take over {most} further pulls at the present scatter; look for a larger difference or steadier pulls. */
+    /** Telling {label} from {reference} to {worth} % would take over {most} further pulls at the present scatter; look for a larger difference or for steadier pulls. */
     COMPARE_OUT_OF_REACH,
-    /** Pull {pull} is corrected to {standard}, pull {other_pull} to {other}; figures of different standards cannot be compared. Correct all to one. */
+    /** Pull {pull} is corrected to {standard} and pull {other_pull} to {other}, and figures of different standards cannot be compared; bring all to one. */
     COMPARE_STANDARDS_DIFFER,
-    /** Pull {pull} covers {from} to {to} rpm, pull {other_pull} {other_from} to {other_to} rpm; averages over different bands cannot be compared. */
+    /** Pull {pull} covers {from} to {to} rpm and pull {other_pull} {other_from} to {other_to} rpm, and averages over different bands cannot be compared; choose a band that all pulls cover. */
     COMPARE_BANDS_DIFFER,
-    /** Some pulls have torque only and others power only; a comparison needs one of them for all. */
+    /** Some pulls have torque only and others power only; give one of the two for all pulls. */
     COMPARE_NO_COMMON_RESPONSE,
     /** Pull {pull} has no label and is left out; name it in the settings file or on the command line. */
     COMPARE_WITHOUT_LABEL,
-    /** Inlet air was {kelvins} K warmer for {label} than for {reference}; the standard takes part of that out, not all. */
+    /** Inlet air of {label} differed from that of {reference} by {kelvins}; the standard takes part of that out, not all. */
     COMPARE_INLET_AIR_DIFFERS,
-    /** Coolant was {kelvins} K warmer for {label} than for {reference}; part of the difference may be that. */
+    /** Coolant of {label} differed from that of {reference} by {kelvins}; part of the difference may be that. */
     COMPARE_COOLANT_DIFFERS,
-    /** Lambda of {label} was {lambda} leaner than of {reference}; the difference is of mixture and {label} together. */
+    /** Lambda of {label} differed from that of {reference} by {lambda}; the difference is of mixture and {label} together. */
     COMPARE_LAMBDA_DIFFERS,
-    /** Advance of {label} was {deg} deg more than of {reference}; the difference is of timing and {label} together. */
+    /** Advance of {label} differed from that of {reference} by {deg} deg; the difference is of timing and {label} together. */
     COMPARE_ADVANCE_DIFFERS,
 
     // the day as a whole
