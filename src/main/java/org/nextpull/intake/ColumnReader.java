@@ -26,6 +26,7 @@ public final class ColumnReader {
     /** How many of these texts are names of channels: a line with several is a header. */
     public int knownNames(List<String> texts) {
         return (int) texts.stream()
+                .filter(text -> text.chars().anyMatch(Character::isLetter))
                 .filter(text -> headers.read(text, Optional.empty()).isKnown())
                 .count();
     }

@@ -21,7 +21,6 @@ public final class TimeText {
     private static final Pattern POINTED = Pattern.compile("(\\d{1,2})\\.(\\d{1,2})\\.(\\d{4})[T ,]+(.*)");
     private static final Pattern SLASHED = Pattern.compile("\\d{1,2}/\\d{1,2}/\\d{2,4}[T ,]+(.*)");
     private static final double HALF_DAY_S = 43_200;
-    private static final double DAY_S = 86_400;
 
     private TimeText() {}
 
@@ -85,7 +84,7 @@ public final class TimeText {
         }
         boolean afternoon = half.toLowerCase(Locale.ROOT).equals("pm");
         double twelve = hours == 12 ? day - HALF_DAY_S : day;
-        return twelve < 0 || twelve >= DAY_S
+        return hours > 12 || twelve < 0
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(afternoon ? twelve + HALF_DAY_S : twelve);
     }

@@ -22,7 +22,7 @@ import org.nextpull.intake.FileKind;
  */
 record FirstPart(Encoding encoding, String text, boolean complete) {
     /** Enough for some thousand rows: the magnitudes of a column are judged on them. */
-    private static final int MOST_CHARS = 1 << 19;
+    private static final int MOST_CHARS = 1 << 18;
 
     /** Reads the first part of a source; fails where there is no text. */
     static Outcome<FirstPart> of(ByteSource source) throws IOException {

@@ -13,7 +13,7 @@ import org.nextpull.intake.TimeText;
 /** Finds the separator, the header behind any preamble, a row of units and the decimal mark in the first part of a text. */
 final class HeadFinder {
     /** Characters that are looked at to find separator and header. */
-    private static final int CHARS_FOR_FORM = 1 << 16;
+    private static final int CHARS_FOR_FORM = 1 << 15;
     /** Rows within which a header must stand. */
     private static final int ROWS_FOR_HEADER = 1000;
     /** Share of rows that makes a number of fields a usual one. */
@@ -140,7 +140,8 @@ final class HeadFinder {
     }
 
     private int headerIndex(List<TextRow> rows) {
-        int usual = usualFields(rows.stream().filter(this::isData).toList());
+        int usual = usualFields(
+                rows.stream().limit(ROWS_FOR_HEADER).filter(this::isData).toList());
         int best = -1;
         int bestScore = 0;
         for (int index = 0; index < Math.min(rows.size(), ROWS_FOR_HEADER); index++) {

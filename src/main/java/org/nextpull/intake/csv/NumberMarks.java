@@ -11,13 +11,16 @@ final class NumberMarks {
     private static final Pattern BOTH_MARKS =
             Pattern.compile("[+-]?\\d{1,3}(?:[.,' \u00a0\u2009\u202f]\\d{3})+([.,])\\d+");
 
+    /** Rows that are enough to see the mark. */
+    private static final int ROWS = 2000;
+
     private int points;
     private int commas;
     private int doubtfulCommas;
 
     static NumberMarks of(List<TextRow> rows) {
         NumberMarks marks = new NumberMarks();
-        rows.forEach(row -> row.fields().forEach(marks::count));
+        rows.stream().limit(ROWS).forEach(row -> row.fields().forEach(marks::count));
         return marks;
     }
 

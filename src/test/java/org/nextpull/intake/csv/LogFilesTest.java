@@ -1,0 +1,159 @@
+package org.nextpull.intake.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.zip.GZIPOutputStream;
+import java.util.zip.ZipEntry;
+import java.util.zip.ZipOutputStream;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.channel.Block;
+import org.nextpull.channel.BlockReader;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.FindingCode;
+
+class LogFilesTest {
+    private static final String LOG = "time (s),rpm,torque (Nm)\n0,2500,150\n0.1,2600,151\n";
+    private static final String TABLE = "advance_deg,torque_nm\n20,190\n22,193\n";
+
+    @TempDir
+    Path folder;
+
+    private final LogFiles files = new LogFiles(Hints.none());
+
+    @BeforeEach
+    void writeADay() throws IOException {
+        write("pull-10.csv", LOG);
+        write("pull-2.csv", LOG);
+        write("pull-1.txt", LOG);
+        write("table.csv", TABLE);
+        write("empty.csv", "");
+        write("plan.toml", "[engine]\n");
+        write(".hidden.csv", LOG);
+        try (OutputStream out = new GZIPOutputStream(Files.newOutputStream(folder.resolve("pull-3.csv.gz")))) {
+            out.write(LOG.getBytes(StandardCharsets.UTF_8));
+        }
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(folder.resolve("pull-4.zip")))) {
+            for (String name : List.of("b-11.csv", "b-9.csv", "read-me.pdf")) {
+                out.putNextEntry(new ZipEntry("day/" + name));
+                out.write(LOG.getBytes(StandardCharsets.UTF_8));
+            }
+        }
+    }
+
+    private void write(String name, String text) throws IOException {
+        Files.writeString(folder.resolve(name), text);
+    }
+
+    private List<String> names(Inputs inputs) {
+        return inputs.good().stream()
+                .map(input ->
+                        folder.relativize(Path.of(input.name())).toString().replace('\\', '/'))
+                .toList();
+    }
+
+    @Test
+    void aFolderGivesItsLogsInNaturalOrderAndSaysWhatItPassedOver() {
+        Inputs inputs = files.read(List.of(folder.toString()));
+        assertThat(names(inputs))
+                .containsExactly(
+                        "pull-1.txt",
+                        "pull-2.csv",
+                        "pull-3.csv.gz",
+                        "pull-4.zip/day/b-9.csv",
+                        "pull-4.zip/day/b-11.csv",
+                        "pull-10.csv",
+                        "table.csv");
+        assertThat(inputs.tables()).hasSize(1);
+        assertThat(inputs.someFailed()).isTrue();
+        assertThat(inputs.findings())
+                .extracting(finding -> finding.code())
+                .contains(FindingCode.FILE_EMPTY, FindingCode.FOLDER_FILES_PASSED_OVER)
+                .doesNotContain(FindingCode.FILE_NOT_FOUND);
+    }
+
+    @Test
+    void aGlobGivesItsMatchesInNaturalOrder() {
+        Inputs inputs = files.read(List.of(folder + "/pull-*.csv"));
+        assertThat(names(inputs)).containsExactly("pull-2.csv", "pull-10.csv");
+        assertThat(inputs.someFailed()).isFalse();
+        assertThat(names(files.read(List.of(folder + "/pull-[12].{csv,txt}"))))
+                .containsExactly("pull-1.txt", "pull-2.csv");
+        assertThat(files.read(List.of(folder + "/none-*.csv")).someFailed()).isTrue();
+    }
+
+    @Test
+    void theOrderOfTheArgumentsStandsAndAFileNamedTwiceIsReadOnce() {
+        String ten = folder.resolve("pull-10.csv").toString();
+        String two = folder.resolve("pull-2.csv").toString();
+        Inputs inputs = files.read(List.of(ten, two, ten));
+        assertThat(names(inputs)).containsExactly("pull-10.csv", "pull-2.csv");
+        assertThat(inputs.findings())
+                .extracting(finding -> finding.code())
+                .containsExactly(FindingCode.FILE_NAMED_TWICE);
+    }
+
+    @Test
+    void badFilesDoNotSpoilTheGoodOnesAndEachIsNamed() {
+        Inputs inputs = files.read(List.of(
+                folder.resolve("none.csv").toString(),
+                folder.resolve("pull-2.csv").toString(),
+                folder.resolve("empty.csv").toString(),
+                folder.resolve("plan.toml").toString(),
+                "\0"));
+        assertThat(names(inputs)).containsExactly("pull-2.csv");
+        assertThat(inputs.findings()).hasSize(4).allSatisfy(finding -> {
+            assertThat(finding.isError()).isTrue();
+            assertThat(finding.place().file()).isPresent();
+        });
+    }
+
+    @Test
+    void aPackedLogReadsLikeThePlainOneAnyNumberOfTimes() throws IOException {
+        for (String name : List.of("pull-2.csv", "pull-3.csv.gz", "pull-4.zip")) {
+            Input.Log log =
+                    files.read(List.of(folder.resolve(name).toString())).logs().get(0);
+            for (int round = 0; round < 2; round++) {
+                try (BlockReader reader = log.recording().open()) {
+                    Block block = reader.next().orElseThrow();
+                    assertThat(block.samples().presentValues(Channel.of(Role.TORQUE)))
+                            .containsExactly(150, 151);
+                    assertThat(reader.next()).isEmpty();
+                }
+            }
+        }
+    }
+
+    @Test
+    void aLongLogComesInBlocksThatAreNeverLongerThanAllowed() throws IOException {
+        StringBuilder text = new StringBuilder("time (s),rpm,torque (Nm)\n");
+        int rows = 3 * Block.MOST_ROWS + 17;
+        for (int row = 0; row < rows; row++) {
+            text.append(row / 100.0).append(',').append(2000 + row % 4000).append(",150\n");
+        }
+        write("long.csv", text.toString());
+        Input.Log log = files.read(List.of(folder.resolve("long.csv").toString()))
+                .logs()
+                .get(0);
+        long seen = 0;
+        try (BlockReader reader = log.recording().open()) {
+            for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
+                assertThat(block.get().samples().rows()).isBetween(1, Block.MOST_ROWS);
+                assertThat(block.get().samples().line(0)).isEqualTo(seen + 2);
+                seen += block.get().samples().rows();
+            }
+            assertThat(reader.rowCount().good()).isEqualTo(rows);
+        }
+        assertThat(seen).isEqualTo(rows);
+    }
+}
