@@ -14,6 +14,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Place;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
@@ -69,9 +70,7 @@ final class ColumnChooser {
                         place(wanted),
                         Detail.of("header", wanted),
                         Detail.of("channel", role.id()),
-                        Detail.of(
-                                "nearest",
-                                NearestName.of(wanted, table.headers()).orElse("-"))));
+                        Detail.of("nearest", nearest(wanted))));
             } else {
                 drafts.add(new ColumnDraft(
                         index,
@@ -85,6 +84,12 @@ final class ColumnChooser {
             }
         });
         return drafts;
+    }
+
+    private String nearest(String wanted) {
+        List<String> named =
+                table.headers().stream().filter(header -> !header.isBlank()).toList();
+        return NearestNames.of(wanted, named).stream().findFirst().orElse("-");
     }
 
     private int find(String wanted) {

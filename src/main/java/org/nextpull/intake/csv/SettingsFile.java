@@ -13,10 +13,10 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
-import org.nextpull.intake.NearestName;
 import org.nextpull.intake.NumberReader;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -124,7 +124,11 @@ public final class SettingsFile {
                                 .withColumn(index + 1)
                                 .withKey(written),
                         Detail.of("header", written),
-                        Detail.of("nearest", NearestName.of(written, COLUMNS).orElse(String.join(", ", COLUMNS)))));
+                        Detail.of(
+                                "nearest",
+                                NearestNames.of(written, COLUMNS).stream()
+                                        .findFirst()
+                                        .orElse(String.join(", ", COLUMNS)))));
             }
         }
     }
