@@ -25,7 +25,7 @@ import org.nextpull.intake.ByteSource;
 
 /** Good and odd files, spoilt at random: whatever comes, there is an answer, no exception, and time rises. */
 class MutationsTest {
-    private static final int ROUNDS = 25;
+    private static final int ROUNDS = 12;
     private static final byte[] SIGNS =
             "\",;\t|\n\r .-+eE0\0#%'\u00b0N".getBytes(java.nio.charset.StandardCharsets.UTF_8);
 
