@@ -17,7 +17,9 @@ import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
+import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.NumberReader;
+import org.nextpull.intake.SourceFinder;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -44,6 +46,21 @@ public final class SettingsFile {
         this.name = name;
         this.header = header;
         this.numbers = numbers;
+    }
+
+    /**
+     * Reads the settings file of that name.
+     *
+     * @param file one file, relative to the working directory or absolute
+     * @return as {@link #read(ByteSource)}; a name that leads to no file, or to several, is an error
+     */
+    public static Outcome<List<AskedSetting>> read(String file) {
+        FoundSources found = SourceFinder.find(List.of(file));
+        if (found.sources().size() == 1) {
+            return read(found.sources().get(0));
+        }
+        FindingCode code = found.sources().isEmpty() ? FindingCode.FILE_NOT_FOUND : FindingCode.FILE_UNREADABLE;
+        return Outcome.failed(Finding.error(code, Place.inFile(file)));
     }
 
     /**

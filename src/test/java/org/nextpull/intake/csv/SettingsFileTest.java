@@ -102,6 +102,17 @@ class SettingsFileTest {
     }
 
     @Test
+    void aFileIsReadByItsNameAndAMissingOneIsNamed() {
+        assertThat(SettingsFile.read("src/test/resources/intake/cases/settings.csv")
+                        .value()
+                        .orElseThrow())
+                .hasSize(1);
+        assertThat(SettingsFile.read("no-such-settings.csv").findings())
+                .extracting(Finding::code)
+                .containsExactly(FindingCode.FILE_NOT_FOUND);
+    }
+
+    @Test
     void aFileWithoutItsColumnsIsRefused() {
         assertThat(read("a,b\n1,2\n").isFailed()).isTrue();
         assertThat(read("").findings()).extracting(Finding::code).containsExactly(FindingCode.FILE_EMPTY);
