@@ -362,7 +362,7 @@ public enum FindingCode {
     /** No pull was found that could be used. */
     NO_PULL_TO_USE,
     /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */
-    PLAN_SWEEPS_NOTHING,
+    NOTHING_TO_SWEEP,
     /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */
     BOOST_DIFFERS,
     /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */

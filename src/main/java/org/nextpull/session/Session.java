@@ -53,7 +53,7 @@ public final class Session {
             findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
         }
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
-            findings.add(Finding.warning(FindingCode.PLAN_SWEEPS_NOTHING, Place.nowhere()));
+            findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(WholeDay.findings(plan, pulls));
