@@ -3,63 +3,63 @@ package org.nextpull.advice;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.plan.Limit;
-import org.nextpull.response.MeasuredPull;
 
 /**
  * Says the next step of a day: first what the engine's limits ask for, then what the pull budget allows, then what the stage of the
  * sweep wants, last whether the temperatures are right for it.
  */
 public final class Advisor {
-    private final SweepJudge judge;
+    private final DayView view;
 
-    private Advisor(SweepJudge judge) {
-        this.judge = judge;
+    private Advisor(DayView view) {
+        this.view = view;
     }
 
     /** The verdict of a day so far. */
     public static Verdict judge(Day day) {
-        return new Advisor(new FittedJudge(day)).verdict(day);
+        return new Advisor(DayView.of(day)).verdict(new FittedJudge(day));
     }
 
-    private Verdict verdict(Day day) {
-        DayView view = DayView.of(day);
+    private Verdict verdict(SweepJudge judge) {
         Outlook outlook = new Stages(view, judge).outlook();
         Optional<Chosen> leave = outlook.chosen().or(() -> BestSoFar.of(view, outlook));
         return new Verdict(
                 outlook.timing().map(SweepState::answer),
                 outlook.mixture().map(SweepState::answer),
                 leave,
-                advice(view, outlook, leave),
+                advice(outlook, leave),
                 List.of());
     }
 
-    private Advice advice(DayView view, Outlook outlook, Optional<Chosen> leave) {
+    private Advice advice(Outlook outlook, Optional<Chosen> leave) {
         LimitRules limits = new LimitRules(view);
         Optional<Reason.LimitReached> ending = limits.ending();
         if (ending.isPresent()) {
             return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
         }
-        Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
-        if (heat.isPresent()) {
-            return richer(limits, heat.get(), leave);
-        }
-        boolean over =
-                outlook.draft().map(draft -> draft.action() == Action.STOP).orElse(false);
+        Optional<Draft> draft = outlook.draft();
+        boolean over = draft.filter(next -> next.action() == Action.STOP).isPresent();
         if (!over && view.here().size() >= view.day().plan().goal().maxPulls()) {
             return stop(
                     AdviceCode.BUDGET,
                     new Reason.Ended(evidence(outlook), view.here().size()),
                     leave);
         }
-        if (outlook.draft().isEmpty()) {
-            return stop(AdviceCode.KNOCK_LIMITED, nothingLeft(view), leave);
+        Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
+        if (heat.isPresent()) {
+            return richer(limits, heat.get(), leave);
         }
-        return passed(limits, outlook.draft().get(), leave);
+        return draft.map(next -> passed(limits, next, leave)).orElseGet(() -> nothingLeft(limits, leave));
     }
 
-    private static Advice passed(LimitRules limits, Draft draft, Optional<Chosen> leave) {
+    private Advice passed(LimitRules limits, Draft draft, Optional<Chosen> leave) {
         if (draft.action() == Action.STOP) {
             return stop(draft.code(), draft.reason(), leave);
+        }
+        Gate gate = new Gate(view);
+        Optional<Proposal> setting = gate.pass(draft.setting(), factorOf(draft.reason()));
+        if (setting.isEmpty()) {
+            return nothingLeft(limits, leave);
         }
         Optional<WaitFor> waiting = limits.waiting().or(limits::tooWarm);
         if (waiting.isPresent()) {
@@ -67,15 +67,26 @@ public final class Advisor {
                     waiting.get().condition(),
                     waiting.get().now(),
                     waiting.get().want());
-            return new Advice(
-                    Action.WAIT, AdviceCode.OUT_OF_WINDOW, Optional.of(draft.setting()), reason, waiting, leave);
+            return new Advice(Action.WAIT, AdviceCode.OUT_OF_WINDOW, setting, reason, waiting, leave);
         }
-        return new Advice(
-                draft.action(), draft.code(), Optional.of(draft.setting()), draft.reason(), Optional.empty(), leave);
+        boolean moved = !setting.get().equals(draft.setting());
+        Action action =
+                moved && draft.action() == Action.REPEAT && !gate.wasRun(setting.get()) ? Action.PULL : draft.action();
+        return new Advice(action, draft.code(), setting, draft.reason(), Optional.empty(), leave);
     }
 
-    private static Advice richer(LimitRules limits, Reason.LimitReached heat, Optional<Chosen> leave) {
-        Optional<Proposal> setting = limits.oneStepRicher();
+    private static Factor factorOf(Reason reason) {
+        if (reason instanceof Reason.Searching searching) {
+            return searching.factor();
+        }
+        return reason instanceof Reason.BackedOff || reason instanceof Reason.RichFirst
+                ? Factor.MIXTURE
+                : Factor.TIMING;
+    }
+
+    private Advice richer(LimitRules limits, Reason.LimitReached heat, Optional<Chosen> leave) {
+        Optional<Proposal> setting =
+                limits.oneStepRicher().flatMap(wanted -> new Gate(view).pass(wanted, Factor.MIXTURE));
         if (setting.isEmpty()) {
             return stop(AdviceCode.LIMIT_MET, heat, leave);
         }
@@ -93,13 +104,21 @@ public final class Advisor {
         return outlook.timing().or(outlook::mixture).map(SweepState::evidence);
     }
 
-    private static Reason nothingLeft(DayView view) {
+    /** What was met leaves no setting to run. */
+    private Advice nothingLeft(LimitRules limits, Optional<Chosen> leave) {
         double margin = view.day().plan().limits().knockMarginDeg();
-        return view.here().stream()
+        Optional<Reason> knock = view.here().stream()
                 .filter(pull -> pull.knock().isHeard() && view.advanceOf(pull).isPresent())
+                .filter(pull -> !view.isClean(pull))
                 .reduce((first, second) -> second)
-                .<Reason>map((MeasuredPull pull) ->
-                        new Reason.Knocked(pull.number(), view.advanceOf(pull).getAsDouble(), margin))
-                .orElse(new Reason.Ended(Optional.empty(), view.here().size()));
+                .map(pull ->
+                        new Reason.Knocked(pull.number(), view.advanceOf(pull).getAsDouble(), margin));
+        Optional<Reason.LimitReached> limit = limits.lastMet();
+        if (knock.isEmpty() && limit.isPresent()) {
+            return stop(AdviceCode.LIMIT_MET, limit.get(), leave);
+        }
+        Reason reason =
+                knock.orElse(new Reason.Ended(Optional.empty(), view.here().size()));
+        return stop(AdviceCode.KNOCK_LIMITED, reason, leave);
     }
 }

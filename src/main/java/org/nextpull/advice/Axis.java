@@ -23,6 +23,9 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
     /** A value this close below a step counts as being on it, in steps. */
     private static final double ON_STEP = 1e-6;
 
+    /** A measured value this far short of a step was meant to be on it, in steps. */
+    private static final double MEANT = 0.2;
+
     /** No setting is resolved as finely as this. */
     private static final double NOTHING = 1e-9;
 
@@ -36,7 +39,7 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
     }
 
     static Axis of(TimingPlan timing) {
-        return new Axis(
+        return settable(
                 timing.sets() == TimingPlan.Sets.FLAT ? Kind.FLAT_ADVANCE : Kind.OFFSET,
                 Span.of(timing.least().deg(), timing.most().deg()),
                 timing.start().deg(),
@@ -44,11 +47,19 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
     }
 
     static Axis of(MixturePlan mixture) {
-        return new Axis(
+        return settable(
                 Kind.LAMBDA,
                 Span.of(mixture.richest().value(), mixture.leanest().value()),
                 mixture.start().value(),
                 mixture.step());
+    }
+
+    /** Draws the plan's limits in to the outermost settings that can be set, so that rounding never leaves the plan. */
+    private static Axis settable(Kind kind, Span allowed, double start, Step step) {
+        Axis axis = new Axis(kind, allowed, start, step);
+        double low = Math.min(start, axis.up(allowed.low()));
+        double high = Math.max(start, axis.down(allowed.high()));
+        return new Axis(kind, Span.of(low, high), start, step);
     }
 
     Factor factor() {
@@ -72,9 +83,20 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
         return settingAt(Math.floor((value - start) / step.resolution() + ON_STEP));
     }
 
-    /** The nearest setting that can be set. */
-    double nearest(double value) {
-        return settingAt(Math.rint((value - start) / step.resolution()));
+    /** The nearest setting toward advance or lean that can be set. */
+    double up(double value) {
+        return settingAt(Math.ceil((value - start) / step.resolution() - ON_STEP));
+    }
+
+    /**
+     * The setting to ask for when a pull is to be run again: where it was the plan's start, the start; else the one toward retard or
+     * rich, and a value that lies just short of a step was meant to be on it.
+     */
+    double again(double measured) {
+        if (isSame(measured, start)) {
+            return start;
+        }
+        return round(measured + MEANT * step.resolution());
     }
 
     /** The highest setting that can be set and lies below a forbidden one. */

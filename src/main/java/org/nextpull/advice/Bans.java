@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.nextpull.plan.Limit;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -64,17 +66,37 @@ final class Bans {
 
     /** Richest forbidden lambda at an advance on a fuel. */
     OptionalDouble leanCeiling(Optional<String> fuel, OptionalDouble advance) {
-        return bans.stream()
-                .filter(ban -> ban.isOn(fuel) && ban.reachesAdvance(advance))
-                .flatMap(ban -> ban.lambda().stream().boxed())
+        return richest(bans.stream().filter(ban -> ban.isOn(fuel) && ban.reachesAdvance(advance)));
+    }
+
+    /** Richest lambda that a limit other than knock forbids on a fuel, whatever the advance. */
+    OptionalDouble leanCeilingOfLimits(Optional<String> fuel) {
+        return richest(bans.stream().filter(ban -> ban.isOn(fuel) && ban.limit != Limit.KNOCK));
+    }
+
+    private static OptionalDouble richest(Stream<Ban> bans) {
+        return bans.flatMap(ban -> ban.richestForbidden().stream().boxed())
                 .mapToDouble(Double::doubleValue)
                 .min();
     }
 
-    /** Lowest advance that knock forbids on any fuel of the day. */
-    OptionalDouble lowestAdvanceOfDay() {
+    /** Whether knock, or a limit that the mixture answers, forbids a setting on a fuel. */
+    boolean forbids(Optional<String> fuel, OptionalDouble advance, OptionalDouble lambda) {
         return bans.stream()
-                .filter(ban -> ban.limit == Limit.KNOCK)
+                .filter(ban -> ban.limit == Limit.KNOCK
+                        || (lambda.isPresent() && ban.richestForbidden().isPresent()))
+                .anyMatch(ban -> ban.isOn(fuel) && ban.reachesMixture(lambda) && ban.reachesAdvance(advance));
+    }
+
+    /** Whether knock was heard that still forbids something on a fuel. */
+    boolean hasKnock(Optional<String> fuel) {
+        return bans.stream().anyMatch(ban -> ban.limit == Limit.KNOCK && ban.isOn(fuel));
+    }
+
+    /** Lowest advance that knock of other configurations or on other fuels forbids. */
+    OptionalDouble lowestAdvanceElsewhere(Setting present) {
+        return bans.stream()
+                .filter(ban -> ban.limit == Limit.KNOCK && !ban.pull.setting().isSameConfiguration(present))
                 .flatMap(ban -> ban.advance.stream().boxed())
                 .mapToDouble(Double::doubleValue)
                 .min();
@@ -92,29 +114,36 @@ final class Bans {
      * @param advance lowest forbidden advance for knock, the advance of the pull for others
      */
     private record Ban(Limit limit, MeasuredPull pull, OptionalDouble advance) {
-        OptionalDouble lambda() {
-            Optional<Lambda> richest = pull.setting().lambda();
-            return richest.isPresent() ? OptionalDouble.of(richest.get().value()) : OptionalDouble.empty();
-        }
+        private static final double NOTHING = 1e-9;
 
         boolean isOn(Optional<String> fuel) {
             return pull.setting().fuel().equals(fuel);
         }
 
-        /** Mixtures that scatter by this much are one. */
-        private static final double SAME_LAMBDA = 0.008;
+        /**
+         * The richest mixture that is forbidden: the richer of asked and measured. Where none was asked, the measured one scatters,
+         * and mixtures that count as one sweep are forbidden together.
+         */
+        OptionalDouble richestForbidden() {
+            Optional<Double> measured = pull.setting().lambda().map(Lambda::value);
+            Optional<Double> asked = pull.setting().askedLambda().map(Lambda::value);
+            if (asked.isPresent()) {
+                return OptionalDouble.of(Math.min(asked.get(), measured.orElse(asked.get())));
+            }
+            return measured.map(value -> OptionalDouble.of(value - DayView.ONE_MIXTURE))
+                    .orElse(OptionalDouble.empty());
+        }
 
         boolean reachesMixture(OptionalDouble wanted) {
-            return lambda().isEmpty()
-                    || wanted.isEmpty()
-                    || wanted.getAsDouble() >= lambda().getAsDouble() - SAME_LAMBDA;
+            OptionalDouble richest = richestForbidden();
+            return richest.isEmpty() || wanted.isEmpty() || wanted.getAsDouble() >= richest.getAsDouble() - NOTHING;
         }
 
         boolean reachesAdvance(OptionalDouble wanted) {
             return limit != Limit.KNOCK
                     || advance.isEmpty()
                     || wanted.isEmpty()
-                    || wanted.getAsDouble() >= advance.getAsDouble();
+                    || wanted.getAsDouble() >= advance.getAsDouble() - NOTHING;
         }
     }
 }

@@ -3,39 +3,65 @@ package org.nextpull.advice;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 
-/** The setting to leave while the sweeps go on: the clean pull that read highest, never one beyond what was run. */
+/**
+ * The setting to leave while the sweeps go on: the clean pull that read highest, never one beyond what was run, outside the plan,
+ * forbidden, or leaner than the peak where that is known.
+ */
 final class BestSoFar {
     private BestSoFar() {}
 
+    /** The setting; empty when nothing was run, or when what is forbidden leaves nothing. */
     static Optional<Chosen> of(DayView view, Outlook outlook) {
         List<MeasuredPull> clean = view.used().stream()
                 .filter(view::isClean)
-                .filter(pull -> !isForbidden(view, pull))
+                .filter(view::isInPlan)
+                .filter(pull -> !view.isForbidden(pull))
                 .toList();
-        Optional<Integer> best = Reading.of(clean, view.day().plan().goal().response()).stream()
+        List<MeasuredPull> notLean = clean.stream()
+                .filter(pull -> !isLeanOfPeak(pull, outlook.mixture()))
+                .toList();
+        List<MeasuredPull> eligible = notLean.isEmpty() ? clean : notLean;
+        Optional<Integer> best = Reading.of(eligible, view.day().plan().goal().response()).stream()
                 .max(Comparator.comparingDouble(Reading::value))
                 .map(Reading::pull);
-        return best.flatMap(number ->
-                        clean.stream().filter(pull -> pull.number() == number).findFirst())
-                .map(pull -> new Chosen(
-                        new Proposal(
-                                pull.setting().offset().isPresent()
-                                                && view.timing()
-                                                        .filter(axis -> axis.kind() == Axis.Kind.OFFSET)
-                                                        .isPresent()
-                                        ? Optional.empty()
-                                        : pull.setting().advance(),
-                                pull.setting().offset(),
-                                pull.setting().lambda()),
-                        ChosenBy.HIGHEST_TRIED));
+        return best.flatMap(number -> eligible.stream()
+                        .filter(pull -> pull.number() == number)
+                        .findFirst())
+                .map(pull -> new Chosen(settingOf(view, pull), ChosenBy.HIGHEST_TRIED))
+                .or(() -> retreat(view));
     }
 
-    private static boolean isForbidden(DayView view, MeasuredPull pull) {
-        var ceiling = view.bans().advanceCeiling(view.fuel(), DayView.mixtureOf(pull));
-        var advance = view.advanceOf(pull);
-        return ceiling.isPresent() && advance.isPresent() && advance.getAsDouble() >= ceiling.getAsDouble();
+    private static boolean isLeanOfPeak(MeasuredPull pull, Optional<SweepState> mixture) {
+        OptionalDouble lambda = DayView.mixtureOf(pull);
+        return lambda.isPresent()
+                && mixture.flatMap(state -> state.answer().optimum())
+                        .map(optimum -> lambda.getAsDouble() > optimum.peak())
+                        .orElse(false);
+    }
+
+    private static Proposal settingOf(DayView view, MeasuredPull pull) {
+        boolean setsOffset =
+                view.timing().filter(axis -> axis.kind() == Axis.Kind.OFFSET).isPresent();
+        return new Proposal(
+                setsOffset && pull.setting().offset().isPresent()
+                        ? Optional.empty()
+                        : pull.setting().advance(),
+                pull.setting().offset(),
+                pull.setting().askedLambda().or(() -> pull.setting().lambda()));
+    }
+
+    /** Where every pull met something: the start, made as retarded and rich as that asks. */
+    private static Optional<Chosen> retreat(DayView view) {
+        if (view.here().stream().allMatch(view::isClean)) {
+            return Optional.empty();
+        }
+        ChosenBy by = view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT;
+        return StartOfDay.of(view)
+                .flatMap(start -> new Gate(view).pass(start, Factor.TIMING))
+                .map(start -> new Chosen(start, by));
     }
 }

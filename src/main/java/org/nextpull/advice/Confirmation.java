@@ -51,7 +51,7 @@ record Confirmation(Proposal setting, int done, boolean wasRun, OptionalDouble g
 
     private static Proposal asRun(DayView view, MeasuredPull pull, Proposal best) {
         return view.timing()
-                .map(axis -> axis.with(best, axis.nearest(axis.of(pull).orElseThrow())))
+                .map(axis -> axis.with(best, axis.again(axis.of(pull).orElseThrow())))
                 .orElse(best);
     }
 

@@ -107,12 +107,39 @@ record DayView(Day day, Optional<Axis> timing, Optional<Axis> mixture, Bans bans
     OptionalDouble sweepMixture() {
         for (MeasuredPull pull : used()) {
             OptionalDouble lambda = mixtureOf(pull);
-            if (isClean(pull) && lambda.isPresent() && !isTooLean(lambda.getAsDouble(), advanceOf(pull))) {
+            if (isClean(pull)
+                    && lambda.isPresent()
+                    && isInPlan(mixture, lambda)
+                    && !isTooLean(lambda.getAsDouble(), advanceOf(pull))) {
                 return lambda;
             }
         }
         return mixture.map(axis -> richEnough(axis, axis.start(), OptionalDouble.empty()))
                 .orElse(OptionalDouble.empty());
+    }
+
+    /** Whether a pull was run within the plan's limits, as far as its setting is known. */
+    boolean isInPlan(MeasuredPull pull) {
+        return isInPlan(timing, advanceOf(pull)) && isInPlan(mixture, mixtureOf(pull));
+    }
+
+    private static boolean isInPlan(Optional<Axis> axis, OptionalDouble value) {
+        return axis.isEmpty()
+                || value.isEmpty()
+                || axis.get().isSame(axis.get().round(value.getAsDouble()), value.getAsDouble())
+                || axis.get().allowed().contains(value.getAsDouble());
+    }
+
+    /** Whether knock, or a limit that the plan's mixture answers, forbids the setting of a pull. */
+    boolean isForbidden(MeasuredPull pull) {
+        OptionalDouble lambda = mixtureOf(pull);
+        return mixture.isPresent()
+                ? bans.forbids(fuel(), advanceOf(pull), lambda)
+                : isAtOrAbove(advanceOf(pull), bans.advanceCeiling(fuel(), lambda));
+    }
+
+    private static boolean isAtOrAbove(OptionalDouble value, OptionalDouble ceiling) {
+        return ceiling.isPresent() && value.isPresent() && value.getAsDouble() >= ceiling.getAsDouble() - 1e-9;
     }
 
     private boolean isTooLean(double lambda, OptionalDouble advance) {

@@ -100,13 +100,7 @@ final class FittedJudge implements SweepJudge {
 
     private static SweepRoom room(Question question, Scale scale) {
         Axis axis = question.axis();
-        double daring = question.pulls().stream()
-                .filter(pull -> pull.isClean())
-                .flatMap(pull -> axis.of(pull).stream().boxed())
-                .mapToDouble(Double::doubleValue)
-                .max()
-                .orElse(axis.start());
-        double step = Math.max(0, question.reach().high() - daring);
+        double step = Math.max(0, question.reach().high() - question.mostDaring());
         boolean limited = question.ceiling() < axis.allowed().high() - 1e-9;
         return new SweepRoom(
                 Span.of(

@@ -20,15 +20,29 @@ final class LimitRules {
         this.view = view;
     }
 
-    /** The limit of the last pull that ends the day, until the operator lifts it: pressures, boost, speed, injectors. */
+    /** The limit that ends the day, until the operator lifts it: pressures, boost, speed, injectors, met in any pull of the day. */
     Optional<Reason.LimitReached> ending() {
-        return last().flatMap(pull -> pull.limitsMet().stream()
-                .filter(met -> switch (met.limit()) {
-                    case OIL_PRESSURE, FUEL_PRESSURE, BOOST, SPEED, INJECTOR_DUTY -> true;
-                    case KNOCK, LEAN, EXHAUST, COOLANT, OIL, INLET_AIR -> false;
-                })
-                .findFirst()
-                .map(met -> reached(pull, met)));
+        return view.day().pulls().stream()
+                .filter(pull -> !view.day().lifted().contains(pull.number()))
+                .flatMap(pull -> pull.limitsMet().stream()
+                        .filter(met -> isEnding(met.limit()))
+                        .map(met -> reached(pull, met)))
+                .reduce((earlier, later) -> later);
+    }
+
+    private static boolean isEnding(Limit limit) {
+        return switch (limit) {
+            case OIL_PRESSURE, FUEL_PRESSURE, BOOST, SPEED, INJECTOR_DUTY -> true;
+            case KNOCK, LEAN, EXHAUST, COOLANT, OIL, INLET_AIR -> false;
+        };
+    }
+
+    /** The last limit of any kind that was met and not lifted in the present configuration. */
+    Optional<Reason.LimitReached> lastMet() {
+        return view.here().stream()
+                .filter(pull -> !view.day().lifted().contains(pull.number()))
+                .flatMap(pull -> pull.limitsMet().stream().map(met -> reached(pull, met)))
+                .reduce((earlier, later) -> later);
     }
 
     /** Exhaust or mixture of the last pull beyond its limit: what it was, when the last pull was not yet answered. */

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.unit.Span;
 
 /** The mixture bracket: with the spark backed off, rich step first, lean step only if the rich one was clean. */
 final class MixtureStage {
@@ -66,8 +67,9 @@ final class MixtureStage {
         if (ban.isPresent()) {
             leanest = Math.min(leanest, axis.below(ban.getAsDouble()));
         }
+        Span reach = Reach.of(axis, daring.getAsDouble(), ban, pulls, new Reach.Start(axis.start()));
         return Optional.of(judge.judge(new SweepJudge.Question(
-                axis, pulls, Reach.of(axis, daring.getAsDouble(), ban, pulls), leanest, List.of(), Optional.empty())));
+                axis, pulls, reach, leanest, daring.getAsDouble(), List.of(), Optional.empty())));
     }
 
     /** The rich step, while no clean pull richer than the start of the bracket was run and the plan allows one. */

@@ -15,6 +15,9 @@ final class Reach {
 
     private Reach() {}
 
+    /** Where a configuration started, in the factor's unit. */
+    record Start(double value) {}
+
     /**
      * The settings that may be pulled.
      *
@@ -22,15 +25,16 @@ final class Reach {
      * @param mostDaring most daring clean setting so far
      * @param ceiling lowest setting that knock or a limit forbids; empty when nothing does
      * @param pulls pulls of the sweep, whose last says whether knock is measured
+     * @param start where the configuration started
      */
-    static Span of(Axis axis, double mostDaring, OptionalDouble ceiling, List<MeasuredPull> pulls) {
+    static Span of(Axis axis, double mostDaring, OptionalDouble ceiling, List<MeasuredPull> pulls, Start start) {
         double step = axis.step().largest();
         double high = mostDaring + step;
         boolean unheard = axis.factor() == Factor.TIMING
                 && !pulls.isEmpty()
                 && !pulls.get(pulls.size() - 1).knock().isMeasured();
         if (unheard) {
-            double halves = axis.start() + UNHEARD_DEG;
+            double halves = start.value() + UNHEARD_DEG;
             high = Math.min(high, Math.max(halves, mostDaring + step / 2));
         }
         high = Math.max(axis.down(high), smallestStep(axis, mostDaring));

@@ -118,7 +118,8 @@ final class Stages {
         OptionalDouble daring = view.mostDaring(axis, leaner);
         OptionalDouble ban = view.bans().advanceCeiling(view.fuel(), lambda);
         double most = daring.isPresent()
-                ? Reach.of(axis, daring.getAsDouble(), ban, leaner).high()
+                ? Reach.of(axis, daring.getAsDouble(), ban, leaner, new Reach.Start(StartOfDay.advance(view, axis)))
+                        .high()
                 : axis.start();
         return axis.round(Math.min(wanted, most));
     }
@@ -165,7 +166,21 @@ final class Stages {
         };
     }
 
+    /** After knock with another fuel or other parts, a configuration starts low, whatever its first pull was. */
+    private boolean isAboveRestart(MeasuredPull pull) {
+        Optional<Axis> axis = view.timing();
+        if (axis.isEmpty() || axis.get().of(pull).isEmpty()) {
+            return false;
+        }
+        double restart = StartOfDay.advance(view, axis.get());
+        return restart < axis.get().start()
+                && axis.get().of(pull).getAsDouble() > restart + axis.get().sameSetting();
+    }
+
     private boolean needsBaseline(List<MeasuredPull> sweep) {
+        if (sweep.size() == 1 && isAboveRestart(sweep.get(0))) {
+            return true;
+        }
         boolean scatterKnown = view.day().experience().isPresent()
                 || view.day().repeatability().scatter().isPresent();
         return sweep.size() == 1 && !scatterKnown;
@@ -173,7 +188,10 @@ final class Stages {
 
     /** The start setting, or the one pull so far remade; a setting at which anything was met is never remade. */
     private Optional<Draft> baseline(List<MeasuredPull> sweep) {
-        if (sweep.size() == 1 && view.isClean(sweep.get(0))) {
+        if (sweep.size() == 1
+                && view.isClean(sweep.get(0))
+                && view.isInPlan(sweep.get(0))
+                && !isAboveRestart(sweep.get(0))) {
             Proposal again = settingOf(sweep.get(0));
             return Optional.of(
                     new Draft(Action.REPEAT, AdviceCode.REPEAT_BASELINE, again, new Reason.Baseline(1, BASELINES)));
@@ -189,13 +207,13 @@ final class Stages {
         Proposal rest = new Proposal(Optional.empty(), Optional.empty(), lambda);
         return view.timing()
                 .filter(axis -> axis.of(pull).isPresent())
-                .map(axis -> axis.with(rest, axis.nearest(axis.of(pull).getAsDouble())))
+                .map(axis -> axis.with(rest, axis.again(axis.of(pull).getAsDouble())))
                 .orElse(rest);
     }
 
     private Lambda rounded(Lambda lambda) {
         Axis axis = view.mixture().orElseThrow();
-        return Lambda.of(axis.nearest(lambda.value()));
+        return Lambda.of(axis.again(lambda.value()));
     }
 
     private Draft startMixture(OptionalDouble advance, OptionalDouble best, double start) {
@@ -272,7 +290,7 @@ final class Stages {
 
     private Proposal mixtureOnly(double lambda) {
         Axis axis = view.mixture().orElseThrow();
-        double rounded = axis.nearest(lambda);
+        double rounded = axis.again(lambda);
         return new Proposal(Optional.empty(), Optional.empty(), Optional.of(Lambda.of(rounded)));
     }
 }

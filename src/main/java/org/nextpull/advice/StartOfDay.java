@@ -17,14 +17,10 @@ final class StartOfDay {
                     Optional.empty(), Optional.empty(), boxed(lambda).map(Lambda::of)));
         }
         Axis axis = view.timing().get();
-        double advance = axis.start();
+        double advance = advance(view, axis);
         OptionalDouble ban = view.bans().advanceCeiling(view.fuel(), lambda);
-        OptionalDouble dayBan = view.bans().lowestAdvanceOfDay();
         if (ban.isPresent()) {
             advance = Math.min(advance, axis.below(ban.getAsDouble()));
-        }
-        if (dayBan.isPresent()) {
-            advance = Math.min(advance, axis.below(dayBan.getAsDouble()));
         }
         if (advance < axis.allowed().low() - 1e-9) {
             return Optional.empty();
@@ -34,6 +30,22 @@ final class StartOfDay {
                 Optional.empty(),
                 view.mixture().isPresent() ? boxed(lambda).map(Lambda::of) : Optional.empty());
         return Optional.of(axis.with(mixtureOnly, advance));
+    }
+
+    /**
+     * The advance that a configuration starts from before its own pulls say more: the plan's; where the day knew knock on another
+     * fuel or with other parts, no higher than the margin below the lowest advance that knock forbids.
+     */
+    static double advance(DayView view, Axis axis) {
+        OptionalDouble ban = view.here().isEmpty()
+                ? OptionalDouble.empty()
+                : view.bans().lowestAdvanceElsewhere(view.here().get(0).setting());
+        if (ban.isEmpty()) {
+            return axis.start();
+        }
+        double margin = view.day().plan().limits().knockMarginDeg();
+        double below = axis.down(ban.getAsDouble() - margin);
+        return Math.max(axis.allowed().low(), Math.min(axis.start(), below));
     }
 
     private static Optional<Double> boxed(OptionalDouble value) {

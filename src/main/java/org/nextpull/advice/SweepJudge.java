@@ -19,6 +19,7 @@ interface SweepJudge {
      * @param pulls the pulls that count, at least one clean one, in order
      * @param reach settings that the next pull may have, in the factor's unit
      * @param ceiling highest setting that may be left in the engine: the plan's limit, or what knock leaves
+     * @param mostDaring most daring clean setting that was run
      * @param knockAt settings at which knock was heard and not lifted
      * @param peak where the peak is believed to lie from an earlier sweep of the same engine
      */
@@ -27,6 +28,7 @@ interface SweepJudge {
             List<MeasuredPull> pulls,
             Span reach,
             double ceiling,
+            double mostDaring,
             List<Double> knockAt,
             Optional<Belief> peak) {
         public Question {

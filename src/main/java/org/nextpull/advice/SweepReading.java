@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.fit.FittedCurve;
 import org.nextpull.fit.Permitted;
+import org.nextpull.fit.SettingLoss;
 import org.nextpull.fit.Sweep;
 import org.nextpull.fit.SweepPoint;
 import org.nextpull.fit.SweepPosterior;
@@ -39,8 +40,9 @@ final class SweepReading {
         SweepDecision.Numbers numbers = decision.numbers();
         SweepPosterior posterior = posterior(asked);
         double daring = asked.mostDaring().orElse(asked.room().start());
-        double best = axis.round(
-                scale.fromPlanner(numbers.leave().map(loss -> loss.setting()).orElse(daring)));
+        double best = best(
+                posterior,
+                scale.fromPlanner(numbers.leave().map(SettingLoss::setting).orElse(daring)));
         Evidence evidence = new Evidence(
                 numbers.pulls(),
                 scale.fromPlanner(daring),
@@ -57,6 +59,15 @@ final class SweepReading {
                 posterior.peak(),
                 evidence,
                 step(decision, best, scale.fromPlanner(daring)));
+    }
+
+    /** The setting to leave: not beyond what was run clean, and a mixture not leaner than the peak. */
+    private double best(SweepPosterior posterior, double wanted) {
+        double proven = Math.min(wanted, question.mostDaring());
+        return axis.round(
+                axis.factor() == Factor.TIMING
+                        ? proven
+                        : Math.min(proven, scale.fromPlanner(posterior.peakQuantile(0.5))));
     }
 
     private SweepPosterior posterior(SweepQuestion asked) {

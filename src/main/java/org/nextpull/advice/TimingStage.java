@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.fit.Belief;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.unit.Span;
 
 /** Judges a timing sweep at one mixture, within what knock and the plan allow. */
 final class TimingStage {
@@ -37,8 +38,10 @@ final class TimingStage {
         if (ban.isPresent()) {
             highest = Math.min(highest, axis.below(ban.getAsDouble()));
         }
+        Reach.Start start = new Reach.Start(StartOfDay.advance(view, axis));
+        Span reach = Reach.of(axis, daring.getAsDouble(), ban, pulls, start);
         return Optional.of(judge.judge(new SweepJudge.Question(
-                axis, pulls, Reach.of(axis, daring.getAsDouble(), ban, pulls), highest, knockAt(axis, lambda), peak)));
+                axis, pulls, reach, highest, daring.getAsDouble(), knockAt(axis, lambda), peak)));
     }
 
     /** Settings at which knock was heard at this mixture or a richer one, on this fuel, and not lifted. */

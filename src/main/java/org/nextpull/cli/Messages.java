@@ -14,12 +14,7 @@ final class Messages {
     private Messages() {}
 
     static void print(PrintWriter err, List<Finding> findings) {
-        print(err, findings, new Shown(UnitSystem.METRIC));
-    }
-
-    /** The same in the units that people asked for. */
-    static void print(PrintWriter err, List<Finding> findings, Shown shown) {
-        FindingText text = FindingText.in(shown);
+        FindingText text = FindingText.in(new Shown(UnitSystem.METRIC));
         for (Finding finding : findings) {
             String word = finding.severity() == Severity.NOTE
                     ? ""

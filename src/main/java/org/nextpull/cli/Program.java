@@ -39,11 +39,7 @@ final class Program implements Runnable {
                 .addSubcommand(new AdviseCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new CompareCommand(console))
-                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
-                .addSubcommand(FuelCommand.commandLine(console))
-                .addSubcommand(new AirCommand(console));
-        line.registerConverter(Double.class, FiniteNumber::of);
-        line.registerConverter(double.class, FiniteNumber::of);
+                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);
@@ -66,9 +62,13 @@ final class Program implements Runnable {
         }
         console.err().println(message);
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(fault, console.err())) {
-            console.err().println("See: " + at.getCommandSpec().qualifiedName() + " --help");
+            console.err().println("See: nextpull " + helpOf(at));
         }
         return ExitCodes.WRONG_USAGE;
+    }
+
+    private static String helpOf(CommandLine at) {
+        return at.getParent() == null ? "--help" : at.getCommandName() + " --help";
     }
 
     private static int failed(Console console, Exception fault, boolean json) {

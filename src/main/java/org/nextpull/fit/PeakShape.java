@@ -25,16 +25,16 @@ final class PeakShape {
 
     /** Response at the best permitted setting relative to the peak, {@code room} being highest permitted minus peak. */
     static double bestRatio(double room, double k, double g) {
-        return heldRatio(Math.max(FURTHEST, Math.min(room, 0)), k, g);
+        return Math.min(1, heldRatio(Math.max(FURTHEST, Math.min(room, 0)), k, g));
     }
 
     /** Distance (not above 0) at which the response has fallen to (1 - nearBest) of {@code bestRatio}. */
     static double leastDistance(double k, double g, Fall fall) {
         double target = 1 - (1 - fall.nearBest()) * fall.bestRatio();
-        double x = -Math.sqrt(target / k);
+        double x = Math.max(FURTHEST, -Math.sqrt(target / k));
         for (int step = 0; step < 4; step++) {
             double slope = k * x * (2 - 0.3 * g * x);
-            if (slope == 0) {
+            if (!(slope < 0)) {
                 break;
             }
             x = Math.max(FURTHEST, Math.min(0, x - (loss(x, k, g) - target) / slope));

@@ -25,6 +25,7 @@ final class Pulls {
     private final List<MeasuredPull> pulls = new ArrayList<>();
     private String fuel = "e10";
     private Optional<String> label = Optional.empty();
+    private boolean asked = true;
 
     /** A plan of both factors: 20 to 36 deg by 2, lambda 0.80 to 0.94. */
     static SweepPlan bothFactors() {
@@ -65,6 +66,17 @@ final class Pulls {
 
     Pulls label(String newLabel) {
         label = Optional.of(newLabel);
+        return this;
+    }
+
+    /** From here on the mixture is known from a sensor alone. */
+    Pulls measuredOnly() {
+        asked = false;
+        return this;
+    }
+
+    Pulls addAll(List<MeasuredPull> more) {
+        pulls.addAll(more);
         return this;
     }
 
@@ -113,7 +125,7 @@ final class Pulls {
                         Optional.of(Advance.ofDeg(advanceDeg)),
                         Optional.empty(),
                         Optional.of(Lambda.of(lambda)),
-                        Optional.of(Lambda.of(lambda)),
+                        asked ? Optional.of(Lambda.of(lambda)) : Optional.empty(),
                         Optional.of(fuel),
                         label,
                         Optional.empty()),

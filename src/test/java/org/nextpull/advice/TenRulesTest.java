@@ -1,0 +1,552 @@
+package org.nextpull.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.junit.jupiter.api.DisplayName;
+import org.junit.jupiter.api.Nested;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.fit.Belief;
+import org.nextpull.fit.Experience;
+import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.Standing;
+import org.nextpull.scatter.Repeatability;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Temperature;
+
+/** The rules that keep an engine alive, each through the advice of a day. */
+class TenRulesTest {
+    private static final double HOT_K = 1200;
+    private static final double ALLOWED_K = 1150;
+
+    private static Verdict both(Pulls day) {
+        return SimulatedDay.judge(Pulls.bothFactors(), day.list());
+    }
+
+    private static Verdict timing(Pulls day) {
+        return SimulatedDay.judge(Pulls.timingOnly(), day.list());
+    }
+
+    private static Verdict lifted(SweepPlan plan, Pulls day, Integer... numbers) {
+        return SimulatedDay.judge(plan, day.list(), Set.of(numbers), PresentConditions.unknown());
+    }
+
+    private static double advanceOf(Verdict verdict) {
+        return verdict.advice()
+                .setting()
+                .flatMap(Proposal::advance)
+                .orElseThrow()
+                .deg();
+    }
+
+    private static double lambdaOf(Verdict verdict) {
+        return verdict.advice()
+                .setting()
+                .flatMap(Proposal::lambda)
+                .orElseThrow()
+                .value();
+    }
+
+    /** Torque still rises by 2 % a step of two degrees. */
+    private static Pulls climb() {
+        return new Pulls().clean(20, 0.84, 190).clean(20, 0.84, 190.2).clean(22, 0.84, 194);
+    }
+
+    @Nested
+    @DisplayName(
+            "Rule 1: never outside the plan, rounded toward retard and rich, one step from the most daring clean pull")
+    class Steps {
+        @Test
+        @DisplayName("1: a first pull outside the plan is not run again")
+        void aPullOutsideThePlanIsNotRepeated() {
+            Verdict verdict = both(new Pulls().clean(40, 0.97, 190));
+
+            assertThat(advanceOf(verdict)).isEqualTo(20);
+            assertThat(lambdaOf(verdict)).isEqualTo(0.84);
+            assertThat(verdict.chosen())
+                    .as("nothing outside the plan is left in the engine")
+                    .isEmpty();
+        }
+
+        @Test
+        @DisplayName("1: a climb goes one step, and from a clean pull that counts")
+        void aClimbIsOneStepFromThePullThatWasClean() {
+            assertThat(advanceOf(timing(climb()))).isLessThanOrEqualTo(24);
+            Pulls cutShort = climb().clean(24, 0.84, 197).standing(Standing.CUT_SHORT);
+            assertThat(advanceOf(timing(cutShort))).isLessThanOrEqualTo(24);
+            Pulls limited = climb().limited(24, 0.84, Limit.OIL, 400, 390);
+            assertThat(advanceOf(timing(limited))).isLessThanOrEqualTo(24);
+        }
+
+        @Test
+        @DisplayName("1: a plan whose limit is between two settings ends on the retarded one")
+        void theLimitOfThePlanIsRoundedTowardRetard() {
+            SweepPlan plan = Pulls.plan("""
+                    [timing]
+                    start_deg = 20
+                    least_deg = 12
+                    most_deg = 25.3
+                    """);
+            SimulatedDay day = new SimulatedDay(plan, new SimulatedDay.Truth(40, 0.87, 99, 0.1, true), 5).run();
+
+            assertThat(day.pulls())
+                    .allSatisfy(pull -> assertThat(
+                                    pull.setting().advance().orElseThrow().deg())
+                            .isLessThanOrEqualTo(25));
+            assertThat(day.last().code()).isEqualTo(AdviceCode.PLAN_LIMIT);
+            assertThat(day.last()
+                            .leave()
+                            .orElseThrow()
+                            .setting()
+                            .advance()
+                            .orElseThrow()
+                            .deg())
+                    .isEqualTo(25);
+        }
+
+        @Test
+        @DisplayName("1: a setting that is run again is rounded toward retard and rich")
+        void aRemadeSettingIsRoundedDown() {
+            Verdict verdict = both(new Pulls().clean(22.3, 0.853, 190));
+
+            assertThat(verdict.advice().code()).isEqualTo(AdviceCode.REPEAT_BASELINE);
+            assertThat(advanceOf(verdict)).isEqualTo(22);
+            assertThat(lambdaOf(verdict)).isEqualTo(0.85);
+        }
+    }
+
+    @Nested
+    @DisplayName("Rule 2: a pull without response keeps its knock and limits until the operator lifts them by number")
+    class Events {
+        @ParameterizedTest
+        @EnumSource(
+                value = Standing.class,
+                names = {"CUT_SHORT", "REFUSED", "STRUCK", "THROWN_AWAY"})
+        @DisplayName("2: knock forbids although the pull does not count")
+        void knockForbidsAlthoughThePullDoesNotCount(Standing standing) {
+            Pulls day = climb().knocked(24, 0.84, 197).standing(standing);
+            Verdict verdict = timing(day);
+
+            assertThat(verdict.timing().orElseThrow().pulls()).containsExactly(1, 2, 3);
+            assertThat(verdict.advice().setting().map(any -> advanceOf(verdict)).orElse(0.0))
+                    .isLessThan(22);
+            assertThat(verdict.timing().orElseThrow().limit()).hasValue(22);
+            assertThat(advanceOf(lifted(Pulls.timingOnly(), day, 4))).isGreaterThanOrEqualTo(22);
+        }
+
+        @ParameterizedTest
+        @EnumSource(
+                value = Limit.class,
+                names = {"OIL_PRESSURE", "FUEL_PRESSURE", "BOOST", "SPEED", "INJECTOR_DUTY"})
+        @DisplayName("2: a limit that ends the day ends it for all pulls that follow")
+        void aLimitThatEndsTheDayIsLiftedByNumberOnly(Limit limit) {
+            Pulls day = climb().limited(24, 0.84, limit, 3, 2)
+                    .standing(Standing.STRUCK)
+                    .clean(22, 0.84, 194);
+
+            assertThat(timing(day).advice().code()).isEqualTo(AdviceCode.LIMIT_MET);
+            assertThat(((Reason.LimitReached) timing(day).advice().reason()).pull())
+                    .isEqualTo(4);
+            assertThat(lifted(Pulls.timingOnly(), day, 3).advice().code()).isEqualTo(AdviceCode.LIMIT_MET);
+            assertThat(lifted(Pulls.timingOnly(), day, 4).advice().action()).isNotEqualTo(Action.STOP);
+        }
+
+        @Test
+        @DisplayName("2: a setting at which a limit was met is not named again")
+        void aSettingAtWhichALimitWasMetIsNotNamedAgain() {
+            Pulls day = new Pulls().limited(20, 0.84, Limit.COOLANT, 390, 380);
+            PresentConditions cooled = new PresentConditions(
+                    Optional.of(Temperature.ofKelvins(355)), Optional.empty(), Optional.empty(), Optional.empty());
+            Verdict verdict = SimulatedDay.judge(Pulls.timingOnly(), day.list(), Set.of(), cooled);
+
+            assertThat(verdict.advice().action()).isEqualTo(Action.PULL);
+            assertThat(advanceOf(verdict)).isEqualTo(19.5);
+        }
+    }
+
+    @Nested
+    @DisplayName("Rule 3: knock forbids a margin below, leaner, and on that fuel; a change starts again below it")
+    class Knock {
+        @Test
+        @DisplayName("3: the margin is kept at that mixture and leaner, and the lift of a lower pull changes nothing")
+        void theMarginIsKept() {
+            Pulls day = climb().clean(24, 0.84, 197).knocked(26, 0.84, 199);
+
+            assertThat(timing(day).advice().leave().isEmpty()
+                            || timing(day)
+                                            .advice()
+                                            .leave()
+                                            .get()
+                                            .setting()
+                                            .advance()
+                                            .orElseThrow()
+                                            .deg()
+                                    < 24)
+                    .isTrue();
+            assertThat(timing(day)
+                            .advice()
+                            .setting()
+                            .map(any -> advanceOf(timing(day)))
+                            .orElse(0.0))
+                    .isLessThan(24);
+            assertThat(timing(day)
+                            .chosen()
+                            .orElseThrow()
+                            .setting()
+                            .advance()
+                            .orElseThrow()
+                            .deg())
+                    .as("24 deg was clean but lies within the margin")
+                    .isLessThan(24);
+        }
+
+        @Test
+        @DisplayName("3: knock in a richer mixture forbids here too; knock in a leaner one does not")
+        void knockForbidsLeanerNotRicher() {
+            Pulls richerKnock = climb().knockedAndCut(24, 0.80).clean(22, 0.84, 194);
+            Pulls leanerKnock = climb().knockedAndCut(24, 0.88).clean(22, 0.84, 194);
+
+            assertThat(both(richerKnock)
+                            .advice()
+                            .setting()
+                            .map(any -> advanceOf(both(richerKnock)))
+                            .orElse(0.0))
+                    .isLessThan(22);
+            assertThat(advanceOf(both(leanerKnock))).isGreaterThanOrEqualTo(22);
+        }
+
+        @Test
+        @DisplayName("3: on a measured mixture that scatters the ban holds for the whole sweep")
+        void theBanHoldsForMixturesThatCountAsOne() {
+            Pulls day = new Pulls()
+                    .measuredOnly()
+                    .clean(20, 0.838, 190)
+                    .clean(20, 0.842, 190.2)
+                    .clean(22, 0.840, 194)
+                    .knocked(24, 0.852, 196);
+
+            assertThat(both(day)
+                            .advice()
+                            .setting()
+                            .map(any -> advanceOf(both(day)))
+                            .orElse(0.0))
+                    .isLessThan(22);
+        }
+
+        @ParameterizedTest
+        @ValueSource(strings = {"fuel", "label"})
+        @DisplayName("3: a change starts again at the lesser of the start and the day's lowest ban less the margin")
+        void aChangeStartsAgainBelowTheDaysLowestBan(String change) {
+            Pulls day = climb().knocked(23, 0.84, 195);
+            Pulls changed = change.equals("fuel") ? day.fuel("ethanol") : day.label("other manifold");
+            Verdict verdict = timing(changed.clean(22, 0.84, 193));
+
+            // knock at 23 forbids 21 and above; two more below that
+            assertThat(verdict.advice().code()).isEqualTo(AdviceCode.BASELINE);
+            assertThat(advanceOf(verdict)).isEqualTo(19);
+            assertThat(verdict.timing().orElseThrow().pulls()).containsExactly(5);
+        }
+
+        @Test
+        @DisplayName("3: a change after a day without knock starts where the plan starts")
+        void aChangeWithoutKnockStartsAtTheStart() {
+            Pulls day = climb().fuel("ethanol").clean(26, 0.84, 193).standing(Standing.CUT_SHORT);
+
+            assertThat(timing(day).advice().code()).isEqualTo(AdviceCode.BASELINE);
+            assertThat(advanceOf(timing(day))).isEqualTo(20);
+        }
+
+        @Test
+        @DisplayName("3: knock on one fuel forbids nothing on another but the start")
+        void knockOnAnotherFuelForbidsNothing() {
+            Pulls day = climb().knocked(23, 0.84, 195)
+                    .fuel("ethanol")
+                    .clean(19, 0.84, 188)
+                    .clean(19, 0.84, 188.3)
+                    .clean(21, 0.84, 192)
+                    .clean(23, 0.84, 196);
+
+            assertThat(advanceOf(timing(day))).isGreaterThanOrEqualTo(23);
+            assertThat(timing(day).timing().orElseThrow().limit()).isEmpty();
+        }
+    }
+
+    @Nested
+    @DisplayName("Rule 4: where knock is not measured the operator listens, and steps halve far above the start")
+    class Unheard {
+        private Pulls far(boolean heard) {
+            Pulls day = new Pulls();
+            double[] advances = {20, 20, 22, 24, 26};
+            double[] torques = {180, 180.2, 184, 188, 192};
+            for (int index = 0; index < advances.length; index++) {
+                if (heard) {
+                    day.clean(advances[index], 0.84, torques[index]);
+                } else {
+                    day.unheard(advances[index], 0.84, torques[index]);
+                }
+            }
+            return day;
+        }
+
+        @Test
+        @DisplayName("4: beyond 6 deg above the start the step halves, else it is whole")
+        void theStepHalves() {
+            assertThat(advanceOf(timing(far(true)))).isEqualTo(28);
+            assertThat(advanceOf(timing(far(false)))).isEqualTo(27);
+        }
+
+        @Test
+        @DisplayName("4: each step asks the operator to listen, until knock is measured")
+        void eachStepAsksToListen() {
+            assertThat(((Reason.Searching) timing(far(false)).advice().reason()).listen())
+                    .isTrue();
+            assertThat(((Reason.Searching) timing(far(true)).advice().reason()).listen())
+                    .isFalse();
+            assertThat(far(false).list())
+                    .noneMatch(pull -> pull.knock().isMeasured() || pull.knock().isHeard());
+        }
+    }
+
+    @Nested
+    @DisplayName("Rule 5: an exhaust too hot is never answered by retard; out of window means wait")
+    class Heat {
+        @Test
+        @DisplayName("5: lift, cool, one step richer at the same advance")
+        void hotMeansRicher() {
+            Advice advice = both(climb().limited(24, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K))
+                    .advice();
+
+            assertThat(advice.code()).isEqualTo(AdviceCode.COOL_EXHAUST);
+            assertThat(advice.action()).isEqualTo(Action.WAIT);
+            assertThat(advice.setting().flatMap(Proposal::advance).orElseThrow().deg())
+                    .isEqualTo(24);
+            assertThat(advice.setting().flatMap(Proposal::lambda).orElseThrow().value())
+                    .isCloseTo(0.805, org.assertj.core.data.Offset.offset(1e-9));
+            WaitFor wait = advice.waitFor().orElseThrow();
+            assertThat(wait.condition()).isEqualTo(Condition.EXHAUST);
+            assertThat(wait.now().kelvins()).isEqualTo(HOT_K);
+            assertThat(wait.want().kelvins()).isEqualTo(ALLOWED_K);
+            assertThat(wait.atLeastSeconds()).isPositive();
+            assertThat(advice.leave()).isPresent();
+        }
+
+        @Test
+        @DisplayName("5: once cooled the richer pull follows; a mixture that was too hot is not run again")
+        void cooledMeansTheRicherPull() {
+            Pulls day = climb().limited(24, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K);
+            PresentConditions cool = new PresentConditions(
+                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.of(Temperature.ofKelvins(900)));
+            Verdict verdict = SimulatedDay.judge(Pulls.bothFactors(), day.list(), Set.of(), cool);
+            assertThat(verdict.advice().action()).isEqualTo(Action.PULL);
+
+            Verdict next = both(day.clean(24, 0.805, 195));
+            assertThat(lambdaOf(next)).isLessThan(0.84);
+            assertThat(advanceOf(next)).as("no further retard").isGreaterThanOrEqualTo(24);
+        }
+
+        @Test
+        @DisplayName("5: without a mixture to set, heat ends the sweep, and later proposals are not more retarded")
+        void withoutAMixtureHeatEndsTheSweep() {
+            Pulls day = new Pulls()
+                    .clean(20, 0.84, 190)
+                    .clean(20, 0.84, 190.2)
+                    .limited(18, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K);
+            assertThat(timing(day).advice().code()).isEqualTo(AdviceCode.LIMIT_MET);
+            assertThat(timing(day).advice().leave()).isPresent();
+
+            Verdict next = timing(day.clean(22, 0.84, 189).clean(22, 0.84, 187).clean(24, 0.84, 180));
+            assertThat(next.advice().setting().map(any -> advanceOf(next)).orElse(99.0))
+                    .isGreaterThan(18);
+        }
+
+        @Test
+        @DisplayName("5: at the richest mixture heat ends the sweep")
+        void atTheRichestHeatEndsTheSweep() {
+            Pulls day = climb().limited(24, 0.78, Limit.EXHAUST, HOT_K, ALLOWED_K);
+
+            assertThat(both(day).advice().code()).isEqualTo(AdviceCode.LIMIT_MET);
+        }
+
+        @Test
+        @DisplayName("5: coolant, oil and inlet air out of window mean wait, with how far and how long")
+        void outOfWindowMeansWait() {
+            SweepPlan plan = Pulls.plan("""
+                    [timing]
+                    start_deg = 20
+                    least_deg = 12
+                    most_deg = 36
+                    [start]
+                    coolant_c = [80, 90]
+                    oil_c = [85, 105]
+                    inlet_c = [15, 35]
+                    cool_down_s = 90
+                    """);
+            Optional<Temperature> right = Optional.of(Temperature.ofKelvins(273.15 + 88));
+            Optional<Temperature> cold = Optional.of(Temperature.ofKelvins(273.15 + 60));
+            Optional<Temperature> hot = Optional.of(Temperature.ofKelvins(273.15 + 120));
+            Optional<Temperature> mild = Optional.of(Temperature.ofKelvins(273.15 + 25));
+
+            assertWait(plan, new PresentConditions(cold, right, mild, Optional.empty()), Condition.COOLANT, 80);
+            assertWait(plan, new PresentConditions(right, hot, mild, Optional.empty()), Condition.OIL, 105);
+            assertWait(plan, new PresentConditions(right, right, cold, Optional.empty()), Condition.INLET_AIR, 35);
+            Verdict ready = SimulatedDay.judge(
+                    plan, climb().list(), Set.of(), new PresentConditions(right, right, mild, Optional.empty()));
+            assertThat(ready.advice().action()).isEqualTo(Action.PULL);
+        }
+
+        private void assertWait(SweepPlan plan, PresentConditions now, Condition condition, double wantC) {
+            Advice advice =
+                    SimulatedDay.judge(plan, climb().list(), Set.of(), now).advice();
+            assertThat(advice.action()).isEqualTo(Action.WAIT);
+            assertThat(advice.code()).isEqualTo(AdviceCode.OUT_OF_WINDOW);
+            WaitFor wait = advice.waitFor().orElseThrow();
+            assertThat(wait.condition()).isEqualTo(condition);
+            assertThat(wait.want().kelvins()).isCloseTo(273.15 + wantC, org.assertj.core.data.Offset.offset(1e-6));
+            assertThat(wait.atLeastSeconds()).isEqualTo(90);
+            assertThat(advice.leave()).isPresent();
+        }
+    }
+
+    @Nested
+    @DisplayName("Rule 6: the mixture bracket backs the spark off, goes rich first, and timing is checked again")
+    class Bracket {
+        @ParameterizedTest
+        @ValueSource(longs = {61, 62, 63})
+        @DisplayName("6: backed off by the plan's number, rich before lean, then timing again")
+        void theBracketIsRunInOrder(long seed) {
+            SimulatedDay day =
+                    new SimulatedDay(Pulls.bothFactors(), new SimulatedDay.Truth(27, 0.89, 99, 0.15, true), seed).run();
+            List<Advice> said = day.said();
+            int rich = firstOf(said, AdviceCode.RICH_STEP);
+            Reason.BackedOff back = (Reason.BackedOff) said.get(rich).reason();
+
+            assertThat(back.backedOffDeg()).isGreaterThanOrEqualTo(2);
+            for (int index = 0; index < rich; index++) {
+                assertThat(lambdaAt(said, index))
+                        .as("no lean step before the rich one")
+                        .isLessThanOrEqualTo(0.84);
+            }
+            assertThat(lambdaAt(said, rich)).isLessThan(0.84);
+            assertThat(firstOf(said, AdviceCode.CHECK_TIMING)).isGreaterThan(rich);
+        }
+
+        @Test
+        @DisplayName("6: a rich step that knocked is not followed by a lean one")
+        void noLeanStepAfterARichStepThatKnocked() {
+            SimulatedDay day =
+                    new SimulatedDay(Pulls.bothFactors(), new SimulatedDay.Truth(27, 0.89, 99, 0.15, true), 61).run();
+            int rich = firstOf(day.said(), AdviceCode.RICH_STEP);
+            Pulls pulls = new Pulls();
+            pulls.addAll(day.pulls().subList(0, rich));
+            pulls.knockedAndCut(advanceAt(day.said(), rich), lambdaAt(day.said(), rich));
+            Verdict verdict = both(pulls);
+            double knockedAt = advanceAt(day.said(), rich);
+
+            assertThat(verdict.advice().setting().stream())
+                    .allSatisfy(next -> assertThat(next.advance().orElseThrow().deg() < knockedAt - 2
+                                    || next.lambda().orElseThrow().value() < lambdaAt(day.said(), rich))
+                            .as("%s after knock at %s deg", next, knockedAt)
+                            .isTrue());
+
+            // the same with a limit instead of knock: nothing leaner than where the bracket began
+            Pulls limited = new Pulls().addAll(day.pulls().subList(0, rich));
+            limited.limited(knockedAt, lambdaAt(day.said(), rich), Limit.OIL, 400, 390);
+            Verdict after = lifted(Pulls.bothFactors(), limited);
+            assertThat(lambdaOf(after)).isLessThan(lambdaAt(day.said(), rich));
+        }
+
+        private int firstOf(List<Advice> said, AdviceCode code) {
+            int found = said.stream().map(Advice::code).toList().indexOf(code);
+            assertThat(found).as("%s in %s", code, said).isNotNegative();
+            return found;
+        }
+
+        private double lambdaAt(List<Advice> said, int index) {
+            return said.get(index)
+                    .setting()
+                    .flatMap(Proposal::lambda)
+                    .map(Lambda::value)
+                    .orElseThrow();
+        }
+
+        private double advanceAt(List<Advice> said, int index) {
+            return said.get(index)
+                    .setting()
+                    .flatMap(Proposal::advance)
+                    .map(Advance::deg)
+                    .orElseThrow();
+        }
+    }
+
+    @Nested
+    @DisplayName(
+            "Rule 8: stop and wait say what to leave; priors never lengthen a step; the mixture is not leaner than the peak")
+    class Leave {
+        @Test
+        @DisplayName("8: an engine that knocked in every pull is left retarded below its bans")
+        void afterKnockInEveryPullTheRetreatIsNamed() {
+            Pulls day = new Pulls().knocked(20, 0.84, 190);
+            Chosen left = timing(day).chosen().orElseThrow();
+
+            assertThat(left.by()).isEqualTo(ChosenBy.KNOCK_LIMIT);
+            assertThat(left.setting().advance().orElseThrow().deg()).isLessThan(18);
+        }
+
+        @ParameterizedTest
+        @ValueSource(doubles = {1e-5, 1e-4, 1e-3, 5e-3})
+        @DisplayName("8: what earlier days taught never lengthens a step or moves the start")
+        void learnedPriorsNeverLengthenAStep(double curvature) {
+            Experience experience = new Experience(
+                    Optional.of(new Belief(Math.log(curvature), 0.1)),
+                    Optional.of(new Belief(Math.log(curvature), 0.1)),
+                    Optional.empty(),
+                    4);
+            Verdict first = learned(new Pulls(), experience);
+            assertThat(advanceOf(first)).isEqualTo(20);
+            assertThat(lambdaOf(first)).isEqualTo(0.84);
+            assertThat(advanceOf(learned(new Pulls().clean(20, 0.84, 190), experience)))
+                    .isLessThanOrEqualTo(22);
+            assertThat(advanceOf(learned(climb(), experience))).isLessThanOrEqualTo(24);
+        }
+
+        private Verdict learned(Pulls day, Experience experience) {
+            return Advisor.judge(new Day(
+                    Pulls.bothFactors(),
+                    day.list(),
+                    Set.of(),
+                    Repeatability.unknown(),
+                    Optional.of(experience),
+                    PresentConditions.unknown()));
+        }
+
+        @ParameterizedTest
+        @ValueSource(longs = {81, 82, 83, 84})
+        @DisplayName("8: the chosen mixture is not leaner than the peak of its curve")
+        void theChosenMixtureIsNotLeanerThanThePeak(long seed) {
+            SimulatedDay day =
+                    new SimulatedDay(Pulls.bothFactors(), new SimulatedDay.Truth(26, 0.86, 99, 0.2, true), seed).run();
+            Verdict verdict = both(new Pulls().addAll(day.pulls()));
+            OptionalDouble peak = verdict.mixture()
+                    .flatMap(SweepAnswer::optimum)
+                    .map(optimum -> OptionalDouble.of(optimum.peak()))
+                    .orElse(OptionalDouble.empty());
+
+            assertThat(peak).isPresent();
+            assertThat(verdict.chosen()
+                            .orElseThrow()
+                            .setting()
+                            .lambda()
+                            .orElseThrow()
+                            .value())
+                    .isLessThanOrEqualTo(peak.getAsDouble() + 1e-9);
+        }
+    }
+}
