@@ -1,13 +1,14 @@
 package org.nextpull.chart;
 
 import java.awt.BasicStroke;
+import java.awt.Color;
 import java.awt.Font;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
-import org.knowm.xchart.style.AxesChartStyler;
 import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.Marker;
@@ -17,8 +18,14 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class ChartFrame {
     private static final String FONT = "DejaVu Sans";
 
-    /** More points than this on a line cannot be told apart on paper and only cost time. */
-    private static final int MOST_POINTS = 2000;
+    /** More points than this on a line cannot be told apart on paper; drawn piece by piece they only roughen its edge. */
+    private static final int MOST_POINTS = 240;
+
+    /** More entries than this do not fit below a chart on one line. */
+    private static final int MOST_BELOW = 5;
+
+    /** Between the entries of a legend on one line, where the library leaves none. */
+    private static final String GAP = "    ";
 
     private final XYChart chart;
     private final float scale;
@@ -49,6 +56,10 @@ final class ChartFrame {
         styler.setChartBackgroundColor(look.ground());
         styler.setPlotBackgroundColor(look.ground());
         styler.setPlotBorderVisible(false);
+        styler.setPlotContentSize(1);
+        styler.setPlotMargin(0);
+        styler.setChartPadding(Math.round(8 * scale));
+        styler.setChartTitlePadding(Math.round(8 * scale));
         styler.setPlotGridLinesColor(look.grid());
         styler.setPlotGridLinesStroke(new BasicStroke(scale));
         styler.setChartFontColor(look.ink());
@@ -59,6 +70,8 @@ final class ChartFrame {
         styler.setAxisTickLabelsColor(look.ink());
         styler.setAxisTickMarksColor(look.ink());
         styler.setLegendFont(plain);
+        styler.setLegendPadding(Math.round(8 * scale));
+        styler.setLegendSeriesLineLength(Math.round(22 * scale));
         styler.setLegendBackgroundColor(look.ground());
         styler.setLegendBorderColor(look.ground());
         styler.setLegendPosition(Styler.LegendPosition.OutsideS);
@@ -69,16 +82,27 @@ final class ChartFrame {
         styler.setLocale(Locale.ROOT);
     }
 
-    AxesChartStyler axes() {
-        return chart.getStyler();
+    /** How the numbers at the axis below are written. */
+    void xNumbers(String pattern) {
+        chart.getStyler().setXAxisDecimalPattern(pattern);
     }
 
+    /** The chart, with its legend below it or, when that would be too long for a line, beside it. */
     XYChart chart() {
+        long entries = chart.getSeriesCollection().stream()
+                .filter(XYSeries::isShowInLegend)
+                .count();
+        if (entries > MOST_BELOW) {
+            chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);
+            chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
+        } else {
+            chart.getSeriesCollection().forEach(series -> series.setLabel(series.getName() + GAP));
+        }
         return chart;
     }
 
     /** A filled stretch between two edges. */
-    void band(String name, Band band, Palette colour) {
+    void band(String name, Band band, Color colour) {
         List<Point> low = band.low();
         List<Point> high = band.high();
         int count = low.size();
@@ -92,31 +116,68 @@ final class ChartFrame {
         }
         XYSeries series = chart.addSeries(name, x, y);
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
-        series.setFillColor(colour.faint());
-        series.setLineColor(colour.faint());
+        Color faint = new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 60);
+        series.setFillColor(faint);
+        series.setLineColor(faint);
         series.setLineWidth(0);
         series.setMarker(SeriesMarkers.NONE);
     }
 
     /** A line on the scale at the right. */
-    void lineOnTheRight(String name, List<Point> points, Stroke stroke) {
-        line(name, points, stroke).setYAxisGroup(1);
-        chart.getStyler().setYAxisGroupPosition(1, Styler.YAxisPosition.Right);
+    XYSeries lineOnTheRight(String name, List<Point> points, Stroke stroke) {
+        XYSeries series = line(name, points, stroke);
+        onTheRight(series);
+        return series;
     }
 
     XYSeries line(String name, List<Point> points, Stroke stroke) {
-        XYSeries series = add(name, points);
+        boolean curved = points.size() > 2;
+        XYSeries series = add(name, curved ? stroke.onto(thinned(points)) : points);
         series.setMarker(SeriesMarkers.NONE);
-        series.setLineColor(stroke.colour().color());
+        series.setLineColor(stroke.colour());
         series.setLineStyle(stroke.basic(scale));
         return series;
     }
 
-    void marks(String name, List<Point> points, Palette colour, Marker marker) {
+    /** A line from the bottom of the chart to a point, or to its top. */
+    void upright(String name, Upright line, Stroke stroke) {
+        line(
+                name,
+                List.of(
+                        new Point(line.x(), line.y().low()),
+                        new Point(line.x(), line.y().high())),
+                stroke);
+    }
+
+    XYSeries marks(String name, List<Point> points, Mark mark) {
         XYSeries series = add(name, points);
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
-        series.setMarker(marker);
-        series.setMarkerColor(colour.color());
+        series.setMarker(mark.marker());
+        series.setMarkerColor(mark.colour());
+        return series;
+    }
+
+    void onTheRight(XYSeries series) {
+        series.setYAxisGroup(1);
+        chart.getStyler().setYAxisGroupPosition(1, Styler.YAxisPosition.Right);
+    }
+
+    void hideFromLegend(String name) {
+        chart.getSeries(name).setShowInLegend(false);
+    }
+
+    /** The ends of the scale at the right. */
+    void limitsOnTheRight(Extent y) {
+        chart.getStyler().setYAxisMin(1, y.low());
+        chart.getStyler().setYAxisMax(1, y.high());
+    }
+
+    /** The ends of the axes. */
+    void limits(Extent x, Extent y) {
+        chart.getStyler().setXAxisMin(x.low());
+        chart.getStyler().setXAxisMax(x.high());
+        chart.getStyler().setYAxisMin(y.low());
+        chart.getStyler().setYAxisMax(y.high());
     }
 
     void rightTitle(String title) {
@@ -124,34 +185,100 @@ final class ChartFrame {
     }
 
     private XYSeries add(String name, List<Point> points) {
-        int step = Math.max(1, (points.size() + MOST_POINTS - 1) / MOST_POINTS);
-        int count = (points.size() + step - 1) / step;
-        double[] x = new double[count];
-        double[] y = new double[count];
-        for (int index = 0; index < count; index++) {
-            x[index] = points.get(index * step).x();
-            y[index] = points.get(index * step).y();
-        }
+        double[] x = points.stream().mapToDouble(Point::x).toArray();
+        double[] y = points.stream().mapToDouble(Point::y).toArray();
         return chart.addSeries(name, x, y);
     }
+
+    private static List<Point> thinned(List<Point> points) {
+        int step = Math.max(1, (points.size() + MOST_POINTS - 1) / MOST_POINTS);
+        List<Point> thin = new ArrayList<>();
+        for (int index = 0; index < points.size() - 1; index += step) {
+            thin.add(points.get(index));
+        }
+        thin.add(points.get(points.size() - 1));
+        return thin;
+    }
+
+    /**
+     * Where an upright line stands.
+     *
+     * @param x its place
+     * @param y from where to where it goes
+     */
+    record Upright(double x, Extent y) {}
+
+    /**
+     * How a point is drawn.
+     *
+     * @param colour its colour
+     * @param marker its shape
+     */
+    record Mark(Color colour, Marker marker) {}
 
     /**
      * How a line is drawn.
      *
      * @param colour its colour
-     * @param dashed whether it is dashed
+     * @param width its width in CSS pixels
+     * @param dash its dashes, in CSS pixels
      */
-    record Stroke(Palette colour, boolean dashed) {
+    record Stroke(Color colour, float width, Dash dash) {
+        static Stroke solid(Color colour) {
+            return new Stroke(colour, 2, Dash.NONE);
+        }
+
+        static Stroke dashed(Color colour) {
+            return new Stroke(colour, 2, Dash.MIDDLE);
+        }
+
+        static Stroke dotted(Color colour) {
+            return new Stroke(colour, 1.5f, Dash.SHORT);
+        }
+
+        Stroke thin() {
+            return new Stroke(colour, width / 2, dash);
+        }
+
+        /** The points of a curve under this stroke: cut into dashes where it has any. */
+        List<Point> onto(List<Point> curve) {
+            return dash == Dash.NONE ? curve : new BrokenLine(dash.on(), dash.off()).cut(curve);
+        }
+
         BasicStroke basic(float scale) {
-            return dashed
-                    ? new BasicStroke(
-                            2 * scale,
+            return dash == Dash.NONE
+                    ? new BasicStroke(width * scale, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+                    : new BasicStroke(
+                            width * scale,
                             BasicStroke.CAP_BUTT,
                             BasicStroke.JOIN_ROUND,
                             1,
-                            new float[] {6 * scale, 4 * scale},
-                            0)
-                    : new BasicStroke(2 * scale);
+                            new float[] {dash.on() / 2f * scale, dash.off() / 2f * scale},
+                            0);
+        }
+    }
+
+    /** Dashes, in thousandths of a chart's width for curves and in half CSS pixels for straight lines. */
+    enum Dash {
+        NONE(0, 0),
+        LONG(32, 8),
+        MIDDLE(16, 8),
+        SHORT(4, 6);
+
+        private final int on;
+        private final int off;
+
+        Dash(int on, int off) {
+            this.on = on;
+            this.off = off;
+        }
+
+        int on() {
+            return on;
+        }
+
+        int off() {
+            return off;
         }
     }
 }

@@ -25,9 +25,4 @@ public enum Palette {
     public Color color() {
         return new Color(rgb);
     }
-
-    Color faint() {
-        Color full = color();
-        return new Color(full.getRed(), full.getGreen(), full.getBlue(), 50);
-    }
 }

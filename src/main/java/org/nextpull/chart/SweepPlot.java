@@ -17,6 +17,7 @@ import org.nextpull.unit.Span;
  * @param band its 90 % interval
  * @param chosen the setting that is chosen, on the curve
  * @param interval 90 % interval of the best setting
+ * @param lines knock limit, limits of the plan, and edges
  */
 public record SweepPlot(
         String title,
@@ -28,11 +29,13 @@ public record SweepPlot(
         List<Point> curve,
         Optional<Band> band,
         Optional<Point> chosen,
-        Optional<Span> interval) {
+        Optional<Span> interval,
+        List<ReferenceLine> lines) {
     public SweepPlot {
         points = List.copyOf(points);
         doubtful = List.copyOf(doubtful);
         knocked = List.copyOf(knocked);
         curve = List.copyOf(curve);
+        lines = List.copyOf(lines);
     }
 }

@@ -63,7 +63,23 @@ public final class SweepPlots {
                         .toList(),
                 band(answer.curve()),
                 chosen(answer),
-                answer.optimum().map(found -> timing ? found.bestInterval() : found.peakInterval()));
+                answer.optimum().map(found -> timing ? found.bestInterval() : found.peakInterval()),
+                lines(answer));
+    }
+
+    /** Knock limit, edges and the plan's limits; the drawing leaves out what lies beyond the settings that were run. */
+    private List<ReferenceLine> lines(SweepAnswer answer) {
+        List<ReferenceLine> lines = new ArrayList<>();
+        answer.limit().ifPresent(limit -> lines.add(new ReferenceLine(ReferenceLine.Kind.KNOCK_LIMIT, limit)));
+        answer.edges().ifPresent(edges -> {
+            lines.add(new ReferenceLine(ReferenceLine.Kind.RICH_EDGE, edges.low()));
+            lines.add(new ReferenceLine(ReferenceLine.Kind.LEAN_EDGE, edges.high()));
+        });
+        Optional<Double> most = answer.factor() == Factor.TIMING
+                ? result.plan().timing().map(timing -> timing.most().deg())
+                : result.plan().mixture().map(mixture -> mixture.leanest().value());
+        most.ifPresent(limit -> lines.add(new ReferenceLine(ReferenceLine.Kind.PLAN_LIMIT, limit)));
+        return lines;
     }
 
     private static String timingTitle(List<MeasuredPull> pulls) {

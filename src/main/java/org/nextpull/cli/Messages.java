@@ -14,7 +14,12 @@ final class Messages {
     private Messages() {}
 
     static void print(PrintWriter err, List<Finding> findings) {
-        FindingText text = FindingText.in(new Shown(UnitSystem.METRIC));
+        print(err, findings, new Shown(UnitSystem.METRIC));
+    }
+
+    /** The same in the units that people asked for. */
+    static void print(PrintWriter err, List<Finding> findings, Shown shown) {
+        FindingText text = FindingText.in(shown);
         for (Finding finding : findings) {
             String word = finding.severity() == Severity.NOTE
                     ? ""

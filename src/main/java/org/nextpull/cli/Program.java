@@ -39,7 +39,11 @@ final class Program implements Runnable {
                 .addSubcommand(new AdviseCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new CompareCommand(console))
-                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()));
+                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
+                .addSubcommand(FuelCommand.commandLine(console))
+                .addSubcommand(new AirCommand(console));
+        line.registerConverter(Double.class, FiniteNumber::of);
+        line.registerConverter(double.class, FiniteNumber::of);
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);
@@ -62,13 +66,9 @@ final class Program implements Runnable {
         }
         console.err().println(message);
         if (!CommandLine.UnmatchedArgumentException.printSuggestions(fault, console.err())) {
-            console.err().println("See: nextpull " + helpOf(at));
+            console.err().println("See: " + at.getCommandSpec().qualifiedName() + " --help");
         }
         return ExitCodes.WRONG_USAGE;
-    }
-
-    private static String helpOf(CommandLine at) {
-        return at.getParent() == null ? "--help" : at.getCommandName() + " --help";
     }
 
     private static int failed(Console console, Exception fault, boolean json) {

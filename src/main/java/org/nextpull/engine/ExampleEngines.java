@@ -22,7 +22,7 @@ public final class ExampleEngines {
                 new Combustion(new BurnDuration(41_500), 0.10, 0.97),
                 new Walls(450, 1.4),
                 new ChenFlynn(35e3, 0.005, new ChenFlynn.PerSpeed(7e3, 90)),
-                new Exhaust(11e3, 0.16));
+                new Exhaust(11e3, 0.22));
     }
 
     /** A 1.2-litre four-cylinder engine of a hatchback, naturally aspirated. */
@@ -37,7 +37,7 @@ public final class ExampleEngines {
                 new Combustion(new BurnDuration(47_000), 0.10, 0.965),
                 new Walls(445, 1.4),
                 new ChenFlynn(42e3, 0.005, new ChenFlynn.PerSpeed(8e3, 95)),
-                new Exhaust(15e3, 0.18));
+                new Exhaust(15e3, 0.24));
     }
 
     /** A charged two-litre engine that knocks on pump fuel well before best torque. */

@@ -26,7 +26,7 @@ public final class ModelEngine {
     private static final double COMPRESSION_EXPONENT = 0.32;
     private static final double BLOWDOWN_SHARE = 0.35;
     private static final double OIL_HOT_K = 368.15;
-    private static final double OIL_PER_K = 0.008;
+    private static final double OIL_PER_K = 0.006;
     private static final double INLET_LOSS_PA = 2500;
     private static final double INLET_LOSS_RPM = 6000;
     private static final double EXHAUST_GAMMA = 1.3;

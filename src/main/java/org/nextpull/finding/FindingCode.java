@@ -216,6 +216,8 @@ public enum FindingCode {
     FUEL_WATER_DOES_NOT_MIX,
     /** "{name}" holds no more than about {held} of water by volume and then parts into two layers; do not run it. */
     FUEL_WATER_MAY_SEPARATE,
+    /** "{value}" is no scale of air-fuel ratios; give what the gauge shows at lambda 1, such as 14.7, or the name of a fuel. */
+    FUEL_SCALE_UNKNOWN,
     // pulls
     /** Pull {pull} of {file} is not used: it ends at {rpm} rpm, before the band's end at {want} rpm. Run it again. */
     PULL_CUT_SHORT,

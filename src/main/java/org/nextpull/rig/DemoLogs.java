@@ -42,7 +42,7 @@ import org.nextpull.unit.Temperature;
  */
 public final class DemoLogs {
     private static final Span HILL_BAND = Span.of(3500, 6750);
-    private static final Span HILL_PULL = Span.of(3100, 7000);
+    private static final Span HILL_PULL = Span.of(3300, 7000);
     private static final Span HATCH_BAND = Span.of(2500, 5500);
     private static final Span HATCH_PULL = Span.of(2150, 5900);
     private static final double ROWS_RPM = 250;
@@ -75,7 +75,7 @@ public final class DemoLogs {
             Role.HUMIDITY);
 
     private static final EngineDesign AFTER = ExampleEngines.hillClimb()
-            .withExhaust(new Exhaust(8e3, 0.14))
+            .withExhaust(new Exhaust(8e3, 0.20))
             .withBreathing(ExampleEngines.hillClimb().breathing().withResonance(new Breathing.Resonance(5600, 0.18)));
 
     private DemoLogs() {}
@@ -96,7 +96,7 @@ public final class DemoLogs {
 
     /** Timing sweep of the hill-climb engine by hand: two degrees at a time, the start and two settings run again. */
     public static DemoLog timing() {
-        Sheet sheet = new Sheet("hillclimb-e10-timing", 20_260_411, ExampleEngines.hillClimb());
+        Sheet sheet = new Sheet("hillclimb-e10-timing", 20_260_412, ExampleEngines.hillClimb());
         Bench bench = sheet.brake(BRAKE_ROLES, Day.usual());
         BenchSetting setting = sheet.setting(20, HILL_LAMBDA);
         for (double deg : new double[] {20, 20, 22, 24, 26, 28, 30, 24, 20}) {
@@ -107,7 +107,7 @@ public final class DemoLogs {
 
     /** Mixture bracket of the hill-climb engine with the spark backed off, rich steps first. */
     public static DemoLog mixture() {
-        Sheet sheet = new Sheet("hillclimb-e10-mixture", 20_260_412, ExampleEngines.hillClimb());
+        Sheet sheet = new Sheet("hillclimb-e10-mixture", 20_260_423, ExampleEngines.hillClimb());
         List<Role> roles = new ArrayList<>(BRAKE_ROLES);
         roles.add(Role.INJECTOR_DUTY);
         Bench bench = sheet.brake(roles, Day.usual());
@@ -150,7 +150,7 @@ public final class DemoLogs {
         Brake brake = new Brake(0.12, false, Optional.of(new Brake.Roller(62, 4.3, new Brake.Losses(0.09, 14))));
         Day day = Day.usual()
                 .withMorning(Pressure.ofKilopascals(99.2), Temperature.ofCelsius(22), 0.55)
-                .withScatter(0.0035);
+                .withScatter(0.003);
         Bench bench = new Bench(brake, instruments, day, sheet.seed);
         BenchSetting setting = sheet.setting(HATCH_SPARK_DEG, HATCH_LAMBDA);
         for (double lambda : new double[] {0.90, 0.90, 0.87, 0.84, 0.93, 0.955, 0.90, 0.885}) {
@@ -165,7 +165,8 @@ public final class DemoLogs {
                 "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(13.4));
         List<Role> roles = new ArrayList<>(BRAKE_ROLES);
         roles.add(Role.KNOCK_LEVEL);
-        Bench bench = sheet.brake(roles, Day.usual());
+        Day warm = Day.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
+        Bench bench = sheet.brake(roles, warm);
         BenchSetting setting = sheet.setting(14, HILL_LAMBDA);
         for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 18.5}) {
             sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));

@@ -106,6 +106,7 @@ public enum Unit {
     KILOGRAM_PER_CUBIC_METRE(Quantity.DENSITY, "kg/m3", 1, "g/l"),
     KILOGRAM_PER_LITRE(Quantity.DENSITY, "kg/L", 1000, "g/cm3", "g/ml"),
     POUND_PER_GALLON(Quantity.DENSITY, "lb/gal", 119.826427316897),
+    POUND_PER_CUBIC_FOOT(Quantity.DENSITY, "lb/ft3", 0.45359237 / (0.3048 * 0.3048 * 0.3048)),
     JOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "J/kg", 1),
     MEGAJOULE_PER_KILOGRAM(Quantity.SPECIFIC_ENERGY, "MJ/kg", 1e6),
     BTU_PER_POUND(Quantity.SPECIFIC_ENERGY, "Btu/lb", 2326),

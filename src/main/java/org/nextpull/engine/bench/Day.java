@@ -54,13 +54,13 @@ public record Day(AirState morning, Change change, Warmth warmth, Scatter scatte
         public record Drift(double perPull) {}
     }
 
-    /** A mild day, a warm engine after the first pulls, 0.25 % of pull-to-pull scatter. */
+    /** A mild day, a warm engine after the first pulls, 0.2 % of pull-to-pull scatter. */
     public static Day usual() {
         return new Day(
                 new AirState(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(19), Pressure.ofKilopascals(1.2)),
-                new Change(-18, 0.35),
-                new Warmth(Temperature.ofCelsius(84), Temperature.ofCelsius(96), Temperature.ofCelsius(86)),
-                new Scatter(0.0025, 0.003, new Scatter.Drift(-0.0001)));
+                new Change(-18, 0.25),
+                new Warmth(Temperature.ofCelsius(91), Temperature.ofCelsius(96), Temperature.ofCelsius(86)),
+                new Scatter(0.002, 0.003, new Scatter.Drift(-0.0002)));
     }
 
     /**

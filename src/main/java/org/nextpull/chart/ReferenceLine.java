@@ -1,0 +1,28 @@
+package org.nextpull.chart;
+
+/**
+ * A setting that a line marks, beside the data.
+ *
+ * @param kind what it is
+ * @param x the setting, in the unit of the axis
+ */
+public record ReferenceLine(Kind kind, double x) {
+    /** What a line marks. */
+    public enum Kind {
+        KNOCK_LIMIT("knock limit"),
+        PLAN_LIMIT("plan's limit"),
+        LEAN_EDGE("lean edge"),
+        RICH_EDGE("rich edge");
+
+        private final String words;
+
+        Kind(String words) {
+            this.words = words;
+        }
+
+        /** As the legend says it. */
+        public String words() {
+            return words;
+        }
+    }
+}

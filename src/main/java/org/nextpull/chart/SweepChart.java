@@ -1,0 +1,117 @@
+package org.nextpull.chart;
+
+import java.awt.Color;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.Stream;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.nextpull.unit.Span;
+
+/** The response against the factor: interval of the curve, fitted curve, pulls, chosen setting, interval of the best, limits. */
+final class SweepChart {
+    /** Room below the data for the interval of the best, which lies along the axis of the factor. */
+    private static final double ROOM = 0.12;
+
+    private static final double BAR_AT = 0.06;
+    private static final double BAR_END = 0.02;
+
+    private final SweepPlot plot;
+    private final ChartLook look;
+    private final ChartFrame frame;
+    private final Extent x;
+    private final Extent y;
+
+    private SweepChart(SweepPlot plot, ChartSize size, ChartLook look) {
+        this.plot = plot;
+        this.look = look;
+        this.frame = new ChartFrame(size, look, new ChartFrame.Titles(plot.title(), plot.xTitle(), plot.yTitle()));
+        this.x = Extent.of(all(plot), Point::x);
+        Extent data = Extent.of(all(plot), Point::y);
+        this.y = plot.interval().isPresent() ? data.withRoomBelow(ROOM) : data;
+    }
+
+    static ChartFrame of(SweepPlot plot, ChartSize size, ChartLook look) {
+        SweepChart chart = new SweepChart(plot, size, look);
+        chart.draw();
+        return chart.frame;
+    }
+
+    private void draw() {
+        plot.band().ifPresent(band -> frame.band("90 % interval of the curve", band, Palette.SKY_BLUE.color()));
+        if (!plot.curve().isEmpty()) {
+            frame.line("fitted curve", plot.curve(), ChartFrame.Stroke.solid(Palette.BLUE.color()));
+        }
+        plot.lines().stream().filter(line -> x.contains(line.x())).forEach(this::reference);
+        plot.interval().ifPresent(this::interval);
+        marks("pulls", plot.points(), new ChartFrame.Mark(look.ink(), SeriesMarkers.CIRCLE));
+        marks(
+                "pulls with little weight",
+                plot.doubtful(),
+                new ChartFrame.Mark(Palette.ORANGE.color(), SeriesMarkers.SQUARE));
+        marks(
+                "pulls with knock",
+                plot.knocked(),
+                new ChartFrame.Mark(Palette.VERMILLION.color(), SeriesMarkers.TRIANGLE_DOWN));
+        plot.chosen().ifPresent(this::chosen);
+        frame.limits(x, y);
+    }
+
+    private void marks(String name, List<Point> points, ChartFrame.Mark mark) {
+        if (!points.isEmpty()) {
+            frame.marks(name, points, mark);
+        }
+    }
+
+    private void chosen(Point point) {
+        Color green = Palette.BLUISH_GREEN.color();
+        frame.marks("chosen", List.of(point), new ChartFrame.Mark(green, SeriesMarkers.DIAMOND));
+        frame.upright(
+                " chosen",
+                new ChartFrame.Upright(point.x(), new Extent(y.low(), point.y())),
+                ChartFrame.Stroke.solid(green).thin());
+        frame.hideFromLegend(" chosen");
+    }
+
+    /** A bar along the axis of the factor, since it is an interval of the setting and not of the response. */
+    private void interval(Span span) {
+        double at = y.at(BAR_AT);
+        double end = BAR_END * y.width();
+        double low = Math.max(span.low(), x.low());
+        double high = Math.min(span.high(), x.high());
+        frame.line(
+                "90 % interval of the best",
+                List.of(
+                        new Point(low, at - end),
+                        new Point(low, at + end),
+                        new Point(low, at),
+                        new Point(high, at),
+                        new Point(high, at + end),
+                        new Point(high, at - end)),
+                ChartFrame.Stroke.solid(Palette.BLUISH_GREEN.color()));
+    }
+
+    private void reference(ReferenceLine line) {
+        ChartFrame.Stroke stroke = switch (line.kind()) {
+            case KNOCK_LIMIT -> ChartFrame.Stroke.dashed(Palette.VERMILLION.color());
+            case PLAN_LIMIT -> ChartFrame.Stroke.dotted(look.ink());
+            case LEAN_EDGE, RICH_EDGE ->
+                ChartFrame.Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
+        };
+        frame.upright(line.kind().words(), new ChartFrame.Upright(line.x(), y), stroke);
+    }
+
+    private static List<Point> all(SweepPlot plot) {
+        List<Point> all = new ArrayList<>();
+        Stream.of(plot.points(), plot.doubtful(), plot.knocked(), plot.curve()).forEach(all::addAll);
+        plot.band().ifPresent(band -> {
+            all.addAll(band.low());
+            all.addAll(band.high());
+        });
+        plot.chosen().ifPresent(all::add);
+        double anyY = all.isEmpty() ? 0 : all.get(0).y();
+        plot.lines().stream()
+                .filter(line -> line.kind() == ReferenceLine.Kind.KNOCK_LIMIT)
+                .forEach(line -> all.add(new Point(line.x(), anyY)));
+        return all;
+    }
+}

@@ -1,0 +1,112 @@
+package org.nextpull.cli;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.air.AirSheet;
+import org.nextpull.air.AirState;
+import org.nextpull.air.CorrectionStandard;
+import org.nextpull.air.PressureCheck;
+import org.nextpull.air.Weather;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.json.AirJson;
+import org.nextpull.report.text.AirText;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code air}: what a weather means for torque, by every standard. */
+@Command(
+        name = "air",
+        mixinStandardHelpOptions = true,
+        sortOptions = false,
+        description =
+                "Correction factors of given weather under each standard side by side, density altitude, and what a "
+                        + "change of weather does to the torque that the brake shows.")
+final class AirCommand implements Callable<Integer> {
+    private static final Place LATER = Place.nowhere().withKey("--later");
+
+    @Spec
+    private CommandSpec spec = CommandSpec.create();
+
+    private final Console console;
+
+    @Mixin
+    private WeatherOptions weather = new WeatherOptions();
+
+    @Option(
+            names = "--later",
+            paramLabel = "READING=N",
+            split = ",",
+            description =
+                    "Weather of a later pull by the same names, such as baro-kpa=98.1,air-c=31; what is left out stays.")
+    private Map<String, Double> later = new LinkedHashMap<>();
+
+    @Option(names = "--plan", paramLabel = "PLAN", description = "Sweep plan; its [air] fills in what no option gives.")
+    private Optional<String> plan = Optional.empty();
+
+    @Mixin
+    private OutputOptions output = new OutputOptions();
+
+    AirCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        List<Finding> findings = new ArrayList<>();
+        AirFacts facts = plan.map(PlanFile::read)
+                .map(file -> taken(Outcome.of(file.plan(), file.findings()), findings))
+                .orElseGet(SweepPlan::defaults)
+                .air();
+        Optional<CorrectionStandard> chosen = plan.map(name -> facts.standard());
+        Weather now = weather.weather(spec.commandLine(), facts);
+        AirState air = taken(now.state(Place.nowhere()), findings);
+        findings.addAll(PressureCheck.of(weather.pressures(spec.commandLine(), now), Place.nowhere()));
+        AirSheet sheet = AirSheet.of(air, Place.nowhere());
+        Optional<AirSheet> laterSheet = laterReadings()
+                .map(readings -> readings.after(spec.commandLine(), air))
+                .map(changed -> AirSheet.of(taken(changed.state(LATER), findings), LATER));
+        if (output.isJson()) {
+            console.out().println(new AirJson().sheet(sheet, laterSheet, chosen, findings));
+        } else {
+            AirText text = new AirText(output.shown());
+            console.out().print(text.sheet(sheet, chosen));
+            laterSheet.ifPresent(other -> console.out().print(text.change(sheet, other)));
+        }
+        Messages.print(console.err(), findings, output.shown());
+        return ExitCodes.DONE;
+    }
+
+    private Optional<WeatherReadings> laterReadings() {
+        if (later.isEmpty()) {
+            return Optional.empty();
+        }
+        WeatherReadings readings = new WeatherReadings();
+        later.forEach((id, value) -> readings.take(reading(id), "--later " + id, value));
+        return Optional.of(readings);
+    }
+
+    private AirReading reading(String id) {
+        CommandLine at = spec.commandLine();
+        return AirReading.find(id)
+                .orElseThrow(() -> new ParameterException(
+                        at, "--later knows no reading '" + id + "'; it knows " + AirReading.ids() + "."));
+    }
+
+    private static <T> T taken(Outcome<T> outcome, List<Finding> findings) {
+        findings.addAll(outcome.findings());
+        return outcome.value().orElseThrow(() -> new Program.BadInput(findings));
+    }
+}

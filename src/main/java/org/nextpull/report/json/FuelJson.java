@@ -1,0 +1,111 @@
+package org.nextpull.report.json;
+
+import com.fasterxml.jackson.databind.node.ArrayNode;
+import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Finding;
+import org.nextpull.fuel.Caution;
+import org.nextpull.fuel.Element;
+import org.nextpull.fuel.EnergyContent;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.fuel.FuelFacts;
+import org.nextpull.fuel.FuelProperty;
+import org.nextpull.fuel.Sourced;
+import org.nextpull.report.FuelWords;
+import org.nextpull.unit.Unit;
+
+/** The documents of {@code fuel list}, {@code fuel show} and {@code fuel blend}. */
+public final class FuelJson {
+    private final FindingsJson findings = new FindingsJson();
+
+    /** Every fuel. */
+    public String list(List<FuelFacts> facts, List<Finding> said) {
+        ObjectNode document = Json.document();
+        ArrayNode fuels = document.putArray("fuels");
+        facts.forEach(row -> fuels.add(node(row)));
+        findings.addAll(document.putArray("findings"), said);
+        return Json.pretty(document);
+    }
+
+    /** One fuel. */
+    public String show(FuelFacts facts, List<Finding> said) {
+        ObjectNode document = Json.document();
+        document.set("fuel", node(facts));
+        findings.addAll(document.putArray("findings"), said);
+        return Json.pretty(document);
+    }
+
+    private static ObjectNode node(FuelFacts facts) {
+        Fuel fuel = facts.fuel();
+        ObjectNode node = Json.object().put("name", fuel.name());
+        Json.put(node, "afr", facts.airFuelRatio(), 3);
+        ObjectNode elements = node.putObject("elements");
+        for (Element element : Element.values()) {
+            Json.put(elements, element.id(), fuel.composition().fraction(element), 5);
+        }
+        ObjectNode figures = node.putObject("figures");
+        for (FuelProperty property : FuelProperty.values()) {
+            figure(figures, property, fuel.sourced(property));
+        }
+        Optional<EnergyContent> energy = facts.energy();
+        Json.put(node, "air_energy_mj_kg", energy.map(content -> mega(content.perKilogramOfAir())), 4);
+        Json.put(node, "mixture_energy_mj_kg", energy.map(content -> mega(content.perKilogramOfMixture())), 4);
+        Json.put(node, "cooling_k", facts.coolingKelvins(), 1);
+        ObjectNode flow = node.putObject("flow");
+        flow.put("against", facts.atEqualLambda().against().fuel().name());
+        flow.set("equal_lambda", FuelFlowJson.flow(facts.atEqualLambda()));
+        flow.set("best_power", facts.atBestPower().map(FuelFlowJson::flow).orElse(null));
+        node.set("cautions", cautions(fuel));
+        return node;
+    }
+
+    static ArrayNode cautions(Fuel fuel) {
+        ArrayNode array = Json.object().putArray("cautions");
+        for (Caution caution : fuel.cautions()) {
+            array.addObject().put("caution", caution.id()).put("text", FuelWords.sentence(caution));
+        }
+        return array;
+    }
+
+    private static double mega(double joules) {
+        return Unit.MEGAJOULE_PER_KILOGRAM.fromSi(joules);
+    }
+
+    private static void figure(ObjectNode figures, FuelProperty property, Optional<Sourced> sourced) {
+        if (sourced.isEmpty()) {
+            figures.putNull(key(property));
+            return;
+        }
+        Unit unit = unit(property);
+        ObjectNode node = figures.putObject(key(property));
+        Json.put(node, "value", unit.fromSi(sourced.get().value()), 4);
+        Json.put(node, "low", unit.fromSi(sourced.get().spread().low()), 4);
+        Json.put(node, "high", unit.fromSi(sourced.get().spread().high()), 4);
+        node.put("source", sourced.get().source());
+    }
+
+    private static String key(FuelProperty property) {
+        return switch (property) {
+            case DENSITY -> "density_kg_m3";
+            case LOWER_HEATING_VALUE -> "lower_heating_mj_kg";
+            case LATENT_HEAT -> "evaporation_mj_kg";
+            case RESEARCH_OCTANE -> "research_octane";
+            case MOTOR_OCTANE -> "motor_octane";
+            case PRINTED_AIR_FUEL_RATIO -> "printed_afr";
+            case BEST_POWER_LAMBDA -> "best_power_lambda";
+            case ALCOHOL_BY_VOLUME -> "alcohol_percent";
+        };
+    }
+
+    private static Unit unit(FuelProperty property) {
+        return switch (property) {
+            case DENSITY -> Unit.KILOGRAM_PER_CUBIC_METRE;
+            case LOWER_HEATING_VALUE, LATENT_HEAT -> Unit.MEGAJOULE_PER_KILOGRAM;
+            case RESEARCH_OCTANE, MOTOR_OCTANE -> Unit.COUNT;
+            case PRINTED_AIR_FUEL_RATIO -> Unit.AFR;
+            case BEST_POWER_LAMBDA -> Unit.LAMBDA;
+            case ALCOHOL_BY_VOLUME -> Unit.PERCENT;
+        };
+    }
+}

@@ -1,0 +1,213 @@
+package org.nextpull.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.awt.image.BufferedImage;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import javax.imageio.ImageIO;
+import org.junit.jupiter.api.Test;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/** What is handed to the drawing library; the pictures are left below {@code target} for whoever wants to look at them. */
+class ChartsTest {
+    private static final Path PICTURES = Path.of("target/charts");
+    private static final ChartSize PAPER = ChartSize.paper();
+
+    private static void keep(String name, byte[] png) throws IOException {
+        Files.createDirectories(PICTURES);
+        Files.write(PICTURES.resolve(name + ".png"), png);
+    }
+
+    private static BufferedImage picture(byte[] png) throws IOException {
+        return Objects.requireNonNull(ImageIO.read(new ByteArrayInputStream(png)));
+    }
+
+    private static List<String> inLegend(XYChart chart) {
+        return chart.getSeriesCollection().stream()
+                .filter(XYSeries::isShowInLegend)
+                .map(XYSeries::getName)
+                .toList();
+    }
+
+    private static List<String> names(XYChart chart) {
+        return chart.getSeriesCollection().stream().map(XYSeries::getName).toList();
+    }
+
+    private static XYSeries series(XYChart chart, String name) {
+        return Objects.requireNonNull(chart.getSeries(name), name);
+    }
+
+    @Test
+    void everyKindIsDrawnAtTwiceThePixelsInBothLooks() throws IOException {
+        for (Map.Entry<String, ChartLook> look :
+                Map.of("light", ChartLook.light(), "dark", ChartLook.dark()).entrySet()) {
+            Charts charts = new Charts(PAPER, look.getValue());
+            Map<String, byte[]> drawn = Map.of(
+                    "sweep", charts.draw(Samples.sweep()),
+                    "speed", charts.draw(Samples.speed()),
+                    "overlay", charts.draw(Samples.overlay()),
+                    "difference", charts.draw(Samples.difference()));
+            for (Map.Entry<String, byte[]> one : drawn.entrySet()) {
+                keep(one.getKey() + "-" + look.getKey(), one.getValue());
+                BufferedImage picture = picture(one.getValue());
+                assertThat(picture.getWidth()).isEqualTo(2 * PAPER.width());
+                assertThat(picture.getHeight()).isEqualTo(2 * PAPER.height());
+            }
+        }
+    }
+
+    @Test
+    void aPaintedChartIsTheSameAsTheOneOfAFile() throws IOException {
+        Charts charts = new Charts(new ChartSize(400, 300, 1), ChartLook.light());
+        BufferedImage painted = new BufferedImage(400, 300, BufferedImage.TYPE_INT_RGB);
+        charts.paint(Samples.sweep(), painted.createGraphics());
+        BufferedImage filed = picture(charts.draw(Samples.sweep()));
+        assertThat(painted.getRGB(0, 0, 400, 300, null, 0, 400)).isEqualTo(filed.getRGB(0, 0, 400, 300, null, 0, 400));
+    }
+
+    @Test
+    void aSweepShowsEachKindOfPullByAMarkerOfItsOwn() {
+        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        assertThat(inLegend(chart))
+                .containsExactly(
+                        "90 % interval of the curve",
+                        "fitted curve",
+                        "knock limit",
+                        "90 % interval of the best",
+                        "pulls",
+                        "pulls with little weight",
+                        "pulls with knock",
+                        "chosen");
+        assertThat(List.of("pulls", "pulls with little weight", "pulls with knock", "chosen"))
+                .extracting(name -> series(chart, name).getMarker())
+                .containsExactly(
+                        SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_DOWN, SeriesMarkers.DIAMOND);
+        assertThat(series(chart, "pulls").getXData()).containsExactly(20, 20, 22, 24, 26, 28, 30);
+        assertThat(series(chart, "chosen").getXData()).containsExactly(26.5);
+        assertThat(chart.getXAxisTitle()).isEqualTo("spark advance, deg before top dead centre");
+        assertThat(chart.getYAxisTitle()).isEqualTo("band-average torque, corrected, N.m");
+    }
+
+    @Test
+    void theIntervalOfTheBestLiesAlongTheFactorBelowTheData() {
+        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        XYSeries interval = series(chart, "90 % interval of the best");
+        assertThat(Arrays.stream(interval.getXData()).distinct().toArray()).containsExactly(24.9, 28.2);
+        double lowestPoint =
+                Arrays.stream(series(chart, "pulls").getYData()).min().orElseThrow();
+        assertThat(Arrays.stream(interval.getYData()).max().orElseThrow()).isLessThan(lowestPoint);
+    }
+
+    @Test
+    void aLimitBeyondWhatWasRunIsNotDrawn() {
+        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        assertThat(names(chart)).doesNotContain("plan's limit").contains("knock limit");
+    }
+
+    @Test
+    void pullsAreDrawnInTheInkOfTheLook() {
+        for (ChartLook look : List.of(ChartLook.light(), ChartLook.dark())) {
+            XYChart chart = SweepChart.of(Samples.sweep(), PAPER, look).chart();
+            assertThat(series(chart, "pulls").getMarkerColor()).isEqualTo(look.ink());
+        }
+    }
+
+    @Test
+    void aSweepBeforeItsFirstFitShowsOnlyItsPulls() {
+        SweepPlot bare = new SweepPlot(
+                "Mixture",
+                "lambda",
+                "band-average torque, corrected, N.m",
+                List.of(new Point(0.87, 190)),
+                List.of(),
+                List.of(),
+                List.of(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                List.of());
+        assertThat(inLegend(SweepChart.of(bare, PAPER, ChartLook.light()).chart()))
+                .containsExactly("pulls");
+        assertThat(new Charts(PAPER, ChartLook.light()).draw(bare)).isNotEmpty();
+    }
+
+    @Test
+    void torqueAndPowerDifferByScaleAndDashAndPullsByMarkerToo() {
+        XYChart chart = SpeedChart.of(Samples.speed(), PAPER, ChartLook.light()).chart();
+        XYSeries torque = series(chart, "torque, best, pull 7");
+        XYSeries power = series(chart, "power, best, pull 7");
+        assertThat(torque.getYAxisGroup()).isZero();
+        assertThat(power.getYAxisGroup()).isEqualTo(1);
+        assertThat(torque.getYData()).doesNotContain(Double.NaN);
+        assertThat(power.getYData()).as("gaps between dashes").contains(Double.NaN);
+        assertThat(inLegend(chart)).containsExactly("first, pull 1", "best, pull 7", "last, pull 9");
+        assertThat(inLegend(chart).stream()
+                        .map(name -> series(chart, name).getMarker())
+                        .distinct())
+                .hasSize(3);
+        assertThat(chart.getYAxisTitle()).isEqualTo("solid: torque, corrected, N.m");
+        assertThat(chart.getYAxisGroupTitle(1)).isEqualTo("dashed: power, corrected, kW");
+    }
+
+    @Test
+    void aLongCurveIsThinnedAndItsTicksStayOffTheData() {
+        List<Point> even = IntStream.range(0, 100_000)
+                .mapToObj(step -> new Point(2000 + 0.05 * step, 150))
+                .toList();
+        SpeedPlot plot = new SpeedPlot(
+                "torque, corrected, N.m", "power, corrected, kW", List.of(new SpeedPlot.Line("first", even, even)));
+        XYChart chart = SpeedChart.of(plot, PAPER, ChartLook.light()).chart();
+        assertThat(series(chart, "torque, first").getXData())
+                .hasSizeLessThanOrEqualTo(250)
+                .startsWith(2000)
+                .endsWith(2000 + 0.05 * 99_999);
+        assertThat(chart.getStyler().getXAxisMin()).isLessThan(2000);
+    }
+
+    @Test
+    void dashesLieOnTheLineAndLeaveGaps() {
+        List<Point> line = List.of(new Point(0, 0), new Point(10, 20), new Point(20, 0));
+        List<Point> dashes = new BrokenLine(30, 20).cut(line);
+        List<Point> drawn =
+                dashes.stream().filter(point -> !Double.isNaN(point.y())).toList();
+        assertThat(drawn)
+                .allSatisfy(point -> assertThat(point.y()).isCloseTo(20 - 2 * Math.abs(point.x() - 10), within(1e-9)));
+        assertThat(dashes.size() - drawn.size()).isEqualTo(20);
+    }
+
+    @Test
+    void anOverlayTellsCurvesApartByDash() {
+        XYChart chart =
+                OverlayChart.of(Samples.overlay(), PAPER, ChartLook.light()).chart();
+        assertThat(inLegend(chart)).containsExactly("short pipe", "long pipe", "no filter");
+        assertThat(names(chart)).contains("interval of short pipe", "interval of long pipe");
+        assertThat(series(chart, "short pipe").getYData()).doesNotContain(Double.NaN);
+        assertThat(series(chart, "long pipe").getYData()).contains(Double.NaN);
+        assertThat(series(chart, "no filter").getYData()).contains(Double.NaN);
+    }
+
+    @Test
+    void aDifferenceShowsItsIntervalAndWhatIsTooSmallToMatter() {
+        XYChart chart = DifferenceChart.of(Samples.difference(), PAPER, ChartLook.light())
+                .chart();
+        assertThat(inLegend(chart))
+                .containsExactly("too small to matter", "95 % interval", "no difference", "difference");
+        assertThat(Arrays.stream(series(chart, "too small to matter").getYData())
+                        .distinct()
+                        .toArray())
+                .containsExactlyInAnyOrder(-1, 1);
+        assertThat(chart.getStyler().getYAxisMin()).isLessThan(-1);
+    }
+}
