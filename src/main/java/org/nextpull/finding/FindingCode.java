@@ -311,6 +311,8 @@ public enum FindingCode {
     ADVANCE_NOT_AS_ASKED,
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
     LAMBDA_NOT_AS_ASKED,
+    /** Pull {pull} of {file} read a relative humidity of {humidity}; sensors read a little beyond the ends in very wet or dry air, so {taken} was taken. Check the sensor if the air was not like that. */
+    AIR_HUMIDITY_HELD,
 
     // compare
     /** There is no pull of {label}, which the others are to be compared with; choose one of {known}. */
@@ -367,6 +369,10 @@ public enum FindingCode {
     NOTHING_TO_SWEEP,
     /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */
     BOOST_DIFFERS,
+    /** The torque of the logs was corrected by {standard} before it was logged, as [log] corrected_by says, so nothing is corrected again. */
+    LOG_CORRECTED_ALREADY,
+    /** The figures of this boosted engine are corrected by {standard}; where boost is controlled to an absolute pressure, the control has mended part of the weather already and the correction counts it twice. Compare only pulls of like weather, or set [air] standard to "none". */
+    BOOST_CORRECTED_TWICE,
     /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */
     INLET_AIR_DIFFERS,
 

@@ -13,6 +13,7 @@ import org.nextpull.advice.Factor;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Span;
@@ -206,6 +207,12 @@ public final class AdviceText {
                 ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", at least "
                         + Shown.fixed(wait.atLeastSeconds(), 0) + " s."
                 : " At least " + Shown.fixed(wait.atLeastSeconds(), 0) + " s.";
+    }
+
+    /** What passed its limit, and by how much. */
+    public String passed(Alarm alarm) {
+        return decapitalised(name(alarm.limit())) + " " + quantity(alarm.limit(), alarm.worst()) + ", limit "
+                + quantity(alarm.limit(), alarm.allowed());
     }
 
     private String temperature(double kelvins) {

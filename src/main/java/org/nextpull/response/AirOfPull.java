@@ -1,5 +1,6 @@
 package org.nextpull.response;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
@@ -21,6 +22,9 @@ import org.nextpull.unit.Temperature;
 
 /** The air of a pull: medians of the ambient channels over it, and the plan's values where the log has none. */
 final class AirOfPull {
+    /** A sensor reads up to this far beyond dry or saturated air, as a fraction: 5 %, the accuracy of common sensors. */
+    private static final double SENSOR_BEYOND = 0.05;
+
     private AirOfPull() {}
 
     /**
@@ -47,11 +51,23 @@ final class AirOfPull {
         if (humidity.isEmpty() && needsHumidity) {
             return missing("humidity", place);
         }
-        return new Weather(
+        double wanted = humidity.orElse(0);
+        double held = Math.max(0, Math.min(1, wanted));
+        boolean isBeyond = held != wanted && Math.abs(held - wanted) <= SENSOR_BEYOND;
+        Outcome<AirState> state = new Weather(
                         Pressure.ofPascals(baro.getAsDouble()),
                         Temperature.ofKelvins(temperature.getAsDouble()),
-                        Moisture.ofHumidityPercent(100 * humidity.orElse(0)))
+                        Moisture.ofHumidityPercent(100 * (isBeyond ? held : wanted)))
                 .state(place);
+        return isBeyond && state.value().isPresent()
+                ? state.then(air -> Outcome.of(
+                        air,
+                        List.of(Finding.note(
+                                FindingCode.AIR_HUMIDITY_HELD,
+                                place,
+                                Detail.of("humidity", wanted),
+                                Detail.of("taken", held)))))
+                : state;
     }
 
     private static OptionalDouble median(Samples samples, Role role, Optional<Double> otherwise) {

@@ -42,9 +42,11 @@ public final class PullMeasure {
      */
     public PullMeasure(SweepPlan plan) {
         this.plan = plan;
-        this.standard = plan.log().correctedBy().isPresent()
-                ? new NoCorrection()
-                : plan.air().standard();
+        boolean corrected = plan.log()
+                .correctedBy()
+                .filter(already -> !(already instanceof NoCorrection))
+                .isPresent();
+        this.standard = corrected ? new NoCorrection() : plan.air().standard();
         this.reader = new CurveReader(PlanRules.driveline(plan));
         this.band = plan.band().map(wanted -> new SpeedBand(wanted.fromRpm(), wanted.toRpm()));
     }

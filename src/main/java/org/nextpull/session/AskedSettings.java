@@ -10,10 +10,10 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.pull.Candidate;
 
 /**
- * Which asked setting belongs to which candidate. A row that names a pull belongs to that candidate; rows that name none belong to
+ * Which asked setting belongs to which candidate. Rows that name no file mean the only one there is; among several, they count the
+ * candidates over the whole day. A row that names a pull belongs to that candidate; rows that name none belong to
  * the candidates of their file one after the other, and then their count must be that of the candidates.
  */
 final class AskedSettings {
@@ -35,11 +35,19 @@ final class AskedSettings {
                     .filter(row -> belongsTo(row, source.name()))
                     .toList();
             if (!rows.isEmpty()) {
-                match(rows, source, matched, findings);
+                match(rows, source.name(), keysOf(source), matched, findings);
             }
         }
+        List<AskedSetting> nameless =
+                settings.stream().filter(row -> row.file().isEmpty()).toList();
+        List<Key> all =
+                sources.stream().flatMap(source -> keysOf(source).stream()).toList();
+        if (!nameless.isEmpty() && !sources.isEmpty()) {
+            String place = sources.size() == 1 ? sources.get(0).name() : "all logs";
+            match(nameless, place, all, matched, findings);
+        }
         for (AskedSetting row : settings) {
-            boolean known = sources.stream().anyMatch(source -> belongsTo(row, source.name()));
+            boolean known = row.file().isEmpty() || sources.stream().anyMatch(source -> belongsTo(row, source.name()));
             if (!known) {
                 findings.add(Finding.warning(
                         FindingCode.SETTINGS_FOR_NO_FILE,
@@ -50,29 +58,36 @@ final class AskedSettings {
         return new AskedSettings(matched, findings);
     }
 
+    private static List<Key> keysOf(SourcePulls source) {
+        return source.candidates().stream()
+                .map(candidate -> new Key(source.name(), candidate.number()))
+                .toList();
+    }
+
+    /** Candidates are numbered from 1 in the order given. */
     private static void match(
-            List<AskedSetting> rows, SourcePulls source, Map<Key, AskedSetting> matched, List<Finding> findings) {
-        List<AskedSetting> unnumbered =
-                rows.stream().filter(row -> row.pull().isEmpty()).toList();
-        List<Candidate> candidates = source.candidates();
-        if (!unnumbered.isEmpty() && rows.size() != candidates.size()) {
+            List<AskedSetting> rows,
+            String place,
+            List<Key> candidates,
+            Map<Key, AskedSetting> matched,
+            List<Finding> findings) {
+        boolean unnumbered = rows.stream().anyMatch(row -> row.pull().isEmpty());
+        if (unnumbered && rows.size() != candidates.size()) {
             findings.add(Finding.error(
                     FindingCode.SETTINGS_COUNT,
-                    Place.inFile(source.name()),
+                    Place.inFile(place),
                     Detail.of("rows", rows.size()),
                     Detail.of("pulls", candidates.size())));
             return;
         }
         for (int index = 0; index < rows.size(); index++) {
-            AskedSetting row = rows.get(index);
-            int number = row.pull().orElse(index + 1);
-            boolean found = candidates.stream().anyMatch(candidate -> candidate.number() == number);
-            if (found) {
-                matched.put(new Key(source.name(), number), row);
+            int number = rows.get(index).pull().orElse(index + 1);
+            if (number >= 1 && number <= candidates.size()) {
+                matched.put(candidates.get(number - 1), rows.get(index));
             } else {
                 findings.add(Finding.error(
                         FindingCode.SETTINGS_FOR_NO_PULL,
-                        Place.inFile(source.name()),
+                        Place.inFile(place),
                         Detail.of("number", number),
                         Detail.of("pulls", candidates.size())));
             }
@@ -80,9 +95,9 @@ final class AskedSettings {
     }
 
     private static boolean belongsTo(AskedSetting row, String source) {
-        return row.file().isEmpty()
-                || row.file().get().equals(source)
-                || row.file().get().equals(lastPart(source));
+        return row.file()
+                .filter(name -> name.equals(source) || name.equals(lastPart(source)))
+                .isPresent();
     }
 
     private static String lastPart(String path) {

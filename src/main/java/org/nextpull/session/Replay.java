@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Verdict;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.response.MeasuredPull;
 
 /**
@@ -23,9 +24,14 @@ public record Replay(SessionResult whole, List<Step> steps) {
      * One pull and what would have been said after it.
      *
      * @param pull the pull
+     * @param alarms the alarms that would have sounded in it, by their first row
      * @param verdict what the day said then
      */
-    public record Step(MeasuredPull pull, Verdict verdict) {}
+    public record Step(MeasuredPull pull, List<Alarm> alarms, Verdict verdict) {
+        public Step {
+            alarms = List.copyOf(alarms);
+        }
+    }
 
     /** Replays a day; without a verdict of the whole day there are no steps. */
     public static Replay of(SessionInput input) {
@@ -36,7 +42,8 @@ public record Replay(SessionResult whole, List<Step> steps) {
             List<MeasuredPull> soFar = pulls.subList(0, count);
             Optional<Verdict> verdict = Session.verdict(input, soFar, Session.repeatability(input.plan(), soFar));
             int last = count - 1;
-            verdict.ifPresent(said -> steps.add(new Step(pulls.get(last), said)));
+            verdict.ifPresent(said -> steps.add(
+                    new Step(pulls.get(last), whole.measured().get(last).alarms(), said)));
         }
         return new Replay(whole, steps);
     }

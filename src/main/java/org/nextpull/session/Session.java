@@ -57,6 +57,7 @@ public final class Session {
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(WholeDay.findings(plan, pulls));
+        findings.addAll(AirOfDay.findings(plan, pulls));
         return new SessionResult(
                 plan,
                 sources,

@@ -14,6 +14,7 @@ import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
@@ -210,6 +211,13 @@ public final class AdviseJson {
     private ObjectNode step(Replay.Step step) {
         ObjectNode node = Json.object();
         node.set("pull", pulls.node(step.pull()));
+        ArrayNode alarms = node.putArray("alarms");
+        for (Alarm alarm : step.alarms()) {
+            alarms.addObject()
+                    .put("limit", alarm.limit().id())
+                    .put("line", alarm.since().line())
+                    .put("text", words.passed(alarm));
+        }
         putOrNull(node, "chosen", step.verdict().chosen().map(AdviseJson::chosen));
         node.set("next", next(step.verdict().advice()));
         return node;

@@ -3,6 +3,7 @@ package org.nextpull.report.text;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Collectors;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Optimum;
 import org.nextpull.advice.Proposal;
@@ -193,6 +194,7 @@ public final class AdviseText {
                     .append(" (")
                     .append(ran(step.pull()))
                     .append("): ")
+                    .append(alarms(step))
                     .append(next(step.verdict().advice()))
                     .append('\n');
         }
@@ -213,6 +215,12 @@ public final class AdviseText {
         return setting
                 + torque
                 + (pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' '));
+    }
+
+    private String alarms(Replay.Step step) {
+        return step.alarms().stream()
+                .map(alarm -> "ALARM line " + alarm.since().line() + ", " + words.passed(alarm) + ". ")
+                .collect(Collectors.joining());
     }
 
     private static String summary(Replay replay) {
