@@ -62,7 +62,7 @@ public record PlannerRules(Pulls pulls, Enough enough, PastPeak pastPeak, Prices
     public static PlannerRules timing() {
         return new PlannerRules(
                 new Pulls(4, 16),
-                new Enough(0.001, new Chance(0.02), 1.6, new Guard(0.002)),
+                new Enough(0.001, new Chance(0.02), 1.8, new Guard(0.0025)),
                 new PastPeak(3, 99),
                 Prices.usual(),
                 0.002);
@@ -72,7 +72,7 @@ public record PlannerRules(Pulls pulls, Enough enough, PastPeak pastPeak, Prices
     public static PlannerRules mixture() {
         return new PlannerRules(
                 new Pulls(4, 16),
-                new Enough(0.001, new Chance(0.02), 3, new Guard(0.002)),
+                new Enough(0.001, new Chance(0.02), 3, new Guard(0.004)),
                 new PastPeak(4, 99),
                 Prices.usual(),
                 0.001);

@@ -50,6 +50,10 @@ public final class SweepPlanner {
         SettingLoss wanted = losses.recommended(permitted);
         SweepDecision.Numbers numbers = numbers(posterior, wanted);
         CandidateScores scores = new CandidateScores(question, posterior, permitted, wanted);
+        Optional<KnockCeiling> ceiling = KnockCeiling.of(question).filter(found -> found.setting() < wanted.setting());
+        if (ceiling.isPresent() && ceiling.get().isReached()) {
+            return atCeiling(ceiling.get(), losses, numbers);
+        }
         OptionalInt doubtful = OptionalInt.empty();
         if (isEnough(numbers)) {
             doubtful = isBelowKnock() ? OptionalInt.empty() : doubtfulPull(posterior, wanted);
@@ -60,7 +64,8 @@ public final class SweepPlanner {
         if (numbers.pulls() >= rules.pulls().most()) {
             return new SweepDecision.Stop(SweepDecision.Why.BUDGET, numbers);
         }
-        Optional<Candidate> best = scores.best(highest);
+        double top = KnockCeiling.of(question).map(KnockCeiling::setting).orElse(highest);
+        Optional<Candidate> best = scores.best(Math.min(highest, top));
         if (best.isEmpty()) {
             return new SweepDecision.Stop(SweepDecision.Why.NO_ROOM, numbers);
         }
@@ -68,6 +73,22 @@ public final class SweepPlanner {
             return new SweepDecision.Stop(reasonOfNoGain(numbers), numbers);
         }
         return new SweepDecision.Pull(best.get(), isRepeat(best.get()), doubtful, numbers);
+    }
+
+    /** The graded knock channel lets the sweep go no further, though more torque lies beyond. */
+    private SweepDecision atCeiling(KnockCeiling ceiling, DecisionLosses losses, SweepDecision.Numbers numbers) {
+        double lossAtCeiling = losses.at(ceiling.setting()).loss();
+        if (numbers.pulls() < rules.pulls().most()
+                && ceiling.isWorthAnotherReading(lossAtCeiling, numbers.wanted().loss())) {
+            Candidate again = new Candidate(
+                    ceiling.setting(),
+                    lossAtCeiling - numbers.wanted().loss(),
+                    new Candidate.Gain(0),
+                    new Candidate.Access(lossAtCeiling - numbers.wanted().loss()),
+                    0);
+            return new SweepDecision.Pull(again, isRepeat(again), OptionalInt.empty(), numbers);
+        }
+        return new SweepDecision.Stop(SweepDecision.Why.KNOCK_LIMITED, numbers);
     }
 
     private Sweep sweep() {

@@ -1,6 +1,5 @@
 package org.nextpull.fit;
 
-import java.util.Arrays;
 import org.nextpull.unit.Span;
 
 /** Where the posterior is evaluated: nodes of peak, curvature, asymmetry and scatter, each with its log prior. */
@@ -16,7 +15,7 @@ final class GridNodes {
     private static final double MOST_SCATTER = 0.90;
 
     /** The scale of a Student-t with 4 degrees of freedom that spreads like a normal of this standard deviation in its middle. */
-    private static final double SCALE_OF_NODE = 0.95;
+    static final double SCALE_OF_NODE = 0.95;
 
     final double peakStep;
     final double[] peaks;
@@ -54,10 +53,22 @@ final class GridNodes {
     static GridNodes of(SweepPriors priors, Span peakSpan, double step) {
         return new GridNodes(
                 peakAxis(priors.peak(), peakSpan, step),
-                curvatureAxis(priors.lnCurvature()),
+                curvatureAxis(priors.lnCurvature(), priors.lnCurvature()),
                 Axis.normal(priors.asymmetry(), ASYMMETRIES, ASYMMETRY_REACH),
                 scatterAxis(priors));
     }
+
+    /** Nodes laid where the posterior already is, with the priors unchanged. */
+    static GridNodes around(SweepPriors priors, Focus focus) {
+        return new GridNodes(
+                peakAxis(priors.peak(), focus.peaks(), focus.step()),
+                curvatureAxis(priors.lnCurvature(), focus.lnCurvature()),
+                Axis.normal(priors.asymmetry(), ASYMMETRIES, ASYMMETRY_REACH),
+                scatterAxis(priors));
+    }
+
+    /** Where to look closer. */
+    record Focus(Span peaks, double step, Belief lnCurvature) {}
 
     private static Axis peakAxis(Belief peak, Span span, double step) {
         int count = (int) Math.floor(span.width() / step + 1e-9) + 1;
@@ -70,9 +81,13 @@ final class GridNodes {
         return axis;
     }
 
-    private static Axis curvatureAxis(Belief lnCurvature) {
-        Axis axis = Axis.normal(lnCurvature, CURVATURES, CURVATURE_REACH);
-        Arrays.setAll(axis.nodes, i -> Math.exp(axis.nodes[i]));
+    private static Axis curvatureAxis(Belief prior, Belief where) {
+        Axis axis = Axis.normal(where, CURVATURES, CURVATURE_REACH);
+        for (int i = 0; i < CURVATURES; i++) {
+            double z = (axis.nodes[i] - prior.centre()) / prior.sd();
+            axis.logPriors[i] = -z * z / 2;
+            axis.nodes[i] = Math.exp(axis.nodes[i]);
+        }
         return axis;
     }
 

@@ -1,7 +1,9 @@
 package org.nextpull.fit;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import org.nextpull.unit.Span;
 
 /**
  * What the pulls of a sweep say about its peak. Immutable; every figure of a sweep is read off one of these.
@@ -10,6 +12,10 @@ import java.util.List;
  * of the pull, e Student-t with 4 degrees of freedom. Peak, k, g and s on a grid; Y and D in closed form.
  */
 public final class SweepPosterior {
+    private static final double REACH_SDS = 8;
+    private static final double SHARPEST_STEP = 0.02;
+    private static final double SHARPEST_SHAPE = 0.05;
+
     private final Sweep sweep;
     private final GridNodes nodes;
     private final CellTable cells;
@@ -51,6 +57,25 @@ public final class SweepPosterior {
         return of(sweep.withPoints(rest), GridNodes.of(sweep.priors(), sweep.peakSpan(), 2 * nodes.peakStep));
     }
 
+    /** The same on a finer grid, where the pulls say more than the grid resolves. */
+    public SweepPosterior sharpened() {
+        Belief peak = peak();
+        Belief lnCurvature = lnCurvature();
+        double shapeSd = Math.min(sweep.priors().lnCurvature().sd(), Math.max(SHARPEST_SHAPE, 1.5 * lnCurvature.sd()));
+        if (peak.sd() > 2 * nodes.peakStep) {
+            return this;
+        }
+        double reach = REACH_SDS * peak.sd() + nodes.peakStep;
+        Span span = Span.of(
+                Math.max(sweep.peakSpan().low(), peak.centre() - reach),
+                Math.min(sweep.peakSpan().high(), peak.centre() + reach));
+        double step = Math.max(SHARPEST_STEP, Math.min(nodes.peakStep, peak.sd() / 3));
+        return of(
+                sweep,
+                GridNodes.around(
+                        sweep.priors(), new GridNodes.Focus(span, step, new Belief(lnCurvature.centre(), shapeSd))));
+    }
+
     public Sweep sweep() {
         return sweep;
     }
@@ -82,6 +107,18 @@ public final class SweepPosterior {
         return moments(cells.curvature, cells.weight);
     }
 
+    /** Mean and standard deviation of the cubic share. */
+    public Belief asymmetry() {
+        return moments(cells.asymmetry, cells.weight);
+    }
+
+    /** Mean and standard deviation of the natural log of the curvature. */
+    public Belief lnCurvature() {
+        double[] logs = new double[cells.count];
+        Arrays.setAll(logs, c -> Math.log(cells.curvature[c]));
+        return moments(logs, cells.weight);
+    }
+
     /** Mean and standard deviation of the drift, percent of the level a pull. */
     public Belief drift() {
         return new Belief(cells.driftMean, cells.driftSd);
@@ -94,6 +131,11 @@ public final class SweepPosterior {
             mean += cells.scatterWeights[s] * nodes.scatterScales[s];
         }
         return mean;
+    }
+
+    /** Scatter from pull to pull, one standard deviation of the middle of the errors, percent of the level. */
+    public double scatterPercent() {
+        return errorScalePercent() / GridNodes.SCALE_OF_NODE;
     }
 
     /** Posterior mean weight of a point: 1.25 on the curve; below 0.4 the point looks like an outlier. */
@@ -109,6 +151,26 @@ public final class SweepPosterior {
     /** Quantile of the least setting. */
     public double leastQuantile(double probability) {
         return leastSettings().at(probability);
+    }
+
+    /** Quantile of the upper setting at which the response is near-best below the peak: the lean edge of a mixture. */
+    public double upperEdgeQuantile(double probability) {
+        return edges(-1).at(probability);
+    }
+
+    /** Quantile of the lower such setting, whatever is permitted: the rich edge of a mixture. */
+    public double lowerEdgeQuantile(double probability) {
+        return edges(1).at(probability);
+    }
+
+    private CellQuantiles edges(int side) {
+        PeakShape.Fall fall = new PeakShape.Fall(1, sweep.permitted().nearBest());
+        double[] values = new double[cells.count];
+        for (int c = 0; c < cells.count; c++) {
+            double distance = PeakShape.leastDistance(cells.curvature[c], side * cells.asymmetry[c], fall);
+            values[c] = cells.peak[c] + side * distance;
+        }
+        return CellQuantiles.ofCells(values, cells.weight, cells.peakStep);
     }
 
     /** Probability that the peak lies below the setting. */

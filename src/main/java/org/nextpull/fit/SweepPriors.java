@@ -13,17 +13,22 @@ package org.nextpull.fit;
 public record SweepPriors(
         Belief peak, Belief lnCurvature, Belief asymmetry, Belief drift, Belief lnScatter, PooledScatter pooled) {
     private static final Belief ASYMMETRY = new Belief(0, 0.25);
-    private static final Belief DRIFT = new Belief(-0.015, 0.012);
+    /**
+     * Centred on none: in a sweep that only climbs, drift and a shift of the peak look alike, so a centre off zero would move the peak
+     * of a steady day.
+     */
+    private static final Belief DRIFT = new Belief(0, 0.02);
+
     private static final Belief LN_SCATTER = new Belief(Math.log(0.30), 0.5);
 
     /**
-     * Timing, in degrees. Curvature centred on 4e-4 per deg^2, 5 to 95 %: 1.6e-4 to 1e-3; published curves span it: 1.6e-4 to
+     * Timing, in degrees. Curvature centred on 5e-4 per deg^2, 5 to 95 %: 2.2e-4 to 1.1e-3; published curves span it: 1.6e-4 to
      * 2.2e-4 in the torque regression of Crossley and Cook (1991), 3e-4 to 4e-4 in textbook fall-off curves.
      */
     public static SweepPriors timing(double guessDeg) {
         return new SweepPriors(
                 new Belief(guessDeg, 6),
-                new Belief(Math.log(4e-4), 0.55),
+                new Belief(Math.log(5e-4), 0.5),
                 ASYMMETRY,
                 DRIFT,
                 LN_SCATTER,

@@ -45,6 +45,7 @@ class PlannerFixturesTest {
         }
         SweepPriors priors = SweepPriors.timing(fixture.get("guess").doubleValue())
                 .withLnCurvature(new Belief(Math.log(7.5e-4), 0.45))
+                .withDrift(new Belief(-0.015, 0.012))
                 .withPooled(
                         new PooledScatter(Math.sqrt(fixture.get("s2pool_pct2").doubleValue()), POOLED_DOF));
         double first = fixture.get("grid").get("A0").doubleValue();
