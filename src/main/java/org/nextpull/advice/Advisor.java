@@ -1,7 +1,7 @@
 package org.nextpull.advice;
 
-import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.nextpull.plan.Limit;
 
 /**
@@ -28,7 +28,10 @@ public final class Advisor {
                 outlook.mixture().map(SweepState::answer),
                 leave,
                 advice(outlook, leave),
-                List.of());
+                Stream.of(outlook.timing(), outlook.mixture())
+                        .flatMap(Optional::stream)
+                        .flatMap(state -> state.findings().stream())
+                        .toList());
     }
 
     private Advice advice(Outlook outlook, Optional<Chosen> leave) {

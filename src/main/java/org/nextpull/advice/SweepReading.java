@@ -58,7 +58,10 @@ final class SweepReading {
                 answer(asked, numbers, posterior, best),
                 posterior.peak(),
                 evidence,
-                step(decision, best, scale.fromPlanner(daring)));
+                step(decision, best, scale.fromPlanner(daring)),
+                isBracketed(posterior, asked, numbers)
+                        ? RefereeFindings.of(posterior, numbers.peak(), scale.perUnit())
+                        : List.of());
     }
 
     /** The setting to leave: not beyond what was run clean, and a mixture not leaner than the peak. */
@@ -115,12 +118,18 @@ final class SweepReading {
 
     private SweepAnswer answer(
             SweepQuestion asked, SweepDecision.Numbers numbers, SweepPosterior posterior, double best) {
-        boolean bracketed = numbers.chances().bracketed() >= BRACKETED && hasBothSides(posterior, asked);
+        boolean bracketed = isBracketed(posterior, asked, numbers);
         boolean limited = numbers.chances().limited() >= SURELY_BEYOND;
         FittedCurve curve = new FittedCurve(posterior);
         List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
         Optional<Optimum> optimum =
                 bracketed || limited ? Optional.of(optimum(posterior, curve, best, run(asked))) : Optional.empty();
+        RowAnswers rowAnswers = new RowAnswers(
+                question,
+                question.pulls().stream()
+                        .filter(pull -> pull.isClean() || day.lifted().contains(pull.number()))
+                        .toList());
+        List<RowOptimum> rows = bracketed && axis.factor() == Factor.TIMING ? rowAnswers.rows(posterior) : List.of();
         return new SweepAnswer(
                 axis.factor(),
                 question.pulls().stream().map(MeasuredPull::number).toList(),
@@ -131,9 +140,13 @@ final class SweepReading {
                 drawn.stream()
                         .map(at -> new FitPoint(scale.fromPlanner(at.setting()), at.median(), at.interval()))
                         .toList(),
-                List.of(),
-                false,
+                rows,
+                axis.factor() == Factor.TIMING && rowAnswers.areProven(rows),
                 outliers(posterior));
+    }
+
+    private static boolean isBracketed(SweepPosterior posterior, SweepQuestion asked, SweepDecision.Numbers numbers) {
+        return numbers.chances().bracketed() >= BRACKETED && hasBothSides(posterior, asked);
     }
 
     private OptionalDouble limit() {
@@ -175,9 +188,30 @@ final class SweepReading {
                 scale.fromPlanner(median),
                 scale.fromPlanner(Span.of(posterior.peakQuantile(LOW), posterior.peakQuantile(HIGH))),
                 best,
-                scale.fromPlanner(Span.of(posterior.leastQuantile(LOW), posterior.leastQuantile(HIGH))),
+                scale.fromPlanner(bestInterval(posterior)),
                 OptionalDouble.of(curve.at(scale.toPlanner(best)).median()),
                 scale.fromPlanner(flat(curve, new Within(run, share))));
+    }
+
+    /**
+     * Interval of the best setting. With knock it reaches from the case that nothing beyond the most daring clean setting is permitted
+     * to the case that all below the lowest knock is.
+     */
+    private Span bestInterval(SweepPosterior posterior) {
+        OptionalDouble heard = question.knockAt().stream()
+                .mapToDouble(Double::doubleValue)
+                .filter(knock -> knock > question.mostDaring())
+                .min();
+        if (heard.isEmpty() || axis.factor() == Factor.MIXTURE) {
+            return Span.of(posterior.leastQuantile(LOW), posterior.leastQuantile(HIGH));
+        }
+        Permitted permitted = posterior.sweep().permitted();
+        double low = posterior
+                .permitting(permitted.withHighest(question.mostDaring()))
+                .leastQuantile(LOW);
+        double high =
+                posterior.permitting(permitted.withHighest(heard.getAsDouble())).leastQuantile(HIGH);
+        return Span.of(Math.min(low, high), high);
     }
 
     private Optional<Span> edges(SweepPosterior posterior, FittedCurve curve, Span run) {

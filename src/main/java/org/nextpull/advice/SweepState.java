@@ -1,5 +1,7 @@
 package org.nextpull.advice;
 
+import java.util.List;
+import org.nextpull.finding.Finding;
 import org.nextpull.fit.Belief;
 
 /**
@@ -9,8 +11,13 @@ import org.nextpull.fit.Belief;
  * @param peak mean and standard deviation of its peak, which an informed check starts from
  * @param evidence the numbers that decide
  * @param next what its planner does next
+ * @param findings what is worth saying of the fit
  */
-public record SweepState(SweepAnswer answer, Belief peak, Evidence evidence, SweepStep next) {
+public record SweepState(SweepAnswer answer, Belief peak, Evidence evidence, SweepStep next, List<Finding> findings) {
+    public SweepState {
+        findings = List.copyOf(findings);
+    }
+
     public boolean isEnded() {
         return next instanceof SweepStep.End;
     }

@@ -356,6 +356,12 @@ public enum FindingCode {
     /** Advance of {label} differed from that of {reference} by {deg} deg; the difference is of timing and {label} together. */
     COMPARE_ADVANCE_DIFFERS,
 
+    // fits
+    /** A parabola through the same pulls puts the peak from {low} to {high}, the fit from {fit_low} to {fit_high}: they disagree. Repeat the settings on both sides of the peak before you believe either. */
+    PEAK_DISPUTED,
+    /** A parabola through these pulls alone does not bound the peak; the interval leans on what engines of this kind usually do. More pulls on both sides would make it stand by itself. */
+    PEAK_NOT_BOUNDED_ALONE,
+
     // the day as a whole
     /** {file} has {pulls} pulls and refused candidates, the settings file {rows} rows for it; name the pull of each row, or make the counts the same. None of these rows is used. */
     SETTINGS_COUNT,
