@@ -139,6 +139,69 @@ public enum FindingCode {
     SETTINGS_COLUMN_UNKNOWN,
     /** This row of the settings file has "{value}" under "{header}", which cannot be used, or names a pull twice; mend the row. */
     SETTINGS_ROW_BROKEN,
+
+    // wires, folders and captures
+    /** {file}: the capture cannot be written ({why}). The session goes on and keeps in memory what arrives; free space or mend the folder, it is tried again each second. */
+    CAPTURE_NOT_SAVED,
+    /** {file}: the capture is written again; {bytes} bytes that came meanwhile could not be kept in it. */
+    CAPTURE_SAVES_AGAIN,
+    /** {file}: the session goes on after {seconds} s in which nothing was recorded; a pull in that time is missing. */
+    CAPTURE_CONTINUED,
+    /** {file}: {bytes} bytes in {count} places of the capture cannot be read; what came before and after them is there. */
+    CAPTURE_DAMAGED,
+    /** The computer's clock was set by {seconds} s while the session runs; the times of the pulls do not depend on it. */
+    CLOCK_WAS_SET,
+    /** A wire needs the name of a port; give [[wire]] device or --port. */
+    WIRE_WITHOUT_NAME,
+    /** {file}: there is no such port; plugged in are {ports}. */
+    WIRE_NOT_THERE,
+    /** {file}: another program or session has the port; close it there. */
+    WIRE_IN_USE,
+    /** {file}: no right to open the port; add yourself to the group that owns it (often dialout) and log in again. */
+    WIRE_NOT_ALLOWED,
+    /** {file}: this is no serial port, or it does not take {settings} (error {error}). */
+    WIRE_NOT_OPENED,
+    /** The serial library could not be loaded ({why}); start with -Djava.io.tmpdir= or -DjSerialComm.library.path= naming a folder from which programs may run. Files and folders work without it. */
+    WIRE_LIBRARY_UNUSABLE,
+    /** {file}: connected. */
+    WIRE_CONNECTED,
+    /** {file}: the port went away: unplugged? It is connected again by itself; a pull in progress is cut. */
+    WIRE_UNPLUGGED,
+    /** {file}: {bytes} bytes were dropped, for they came faster than they could be worked on; a pull in progress is cut. */
+    WIRE_OVERRUN,
+    /** {file}: nothing has come for {seconds} s. Is the logger on, and does it send? */
+    WIRE_SILENT,
+    /** {file}: bytes arrive ({bytes} so far) but no line ends: wrong speed? It is set to {settings}. */
+    WIRE_NO_LINE_ENDS,
+    /** {file}: {percent} % of the bytes are no text: wrong speed, bits or parity? It is set to {settings}. */
+    WIRE_NOT_TEXT,
+    /** {file}: {count} of the last {lines} sentences have a wrong checksum: a bad cable, earth or plug, or the wrong speed. */
+    WIRE_CHECKSUMS_WRONG,
+    /** {file}: {count} of the last {lines} lines cannot be read, such as "{line}": half lines, or not the line format of the plan. */
+    WIRE_LINES_BROKEN,
+    /** {file}: good lines again. */
+    WIRE_WELL_AGAIN,
+    /** {file}: lines arrive but no header line has; give [[wire]] columns, or start the logger after this. */
+    WIRE_WITHOUT_HEADER,
+    /** {file}: it sends no known channel; its columns are {columns}. Name them in [[wire]] columns. */
+    WIRE_WITHOUT_CHANNELS,
+    /** {file}: lines have {fields} values and the columns are {columns}; give [[wire]] columns one name for each value. */
+    WIRE_FIELDS_DIFFER,
+    /** {file}: also sends {channel}, which {other} sends already; it is kept as sensor {sensor}. */
+    WIRE_CHANNEL_TWICE,
+    /** {file}: the folder cannot be read ({why}); it is tried again. */
+    FOLDER_NOT_READABLE,
+    /** {file}: the folder can be read again. */
+    FOLDER_READABLE_AGAIN,
+    /** {file}: another program holds the file and it cannot be read ({why}); it is tried again. */
+    FOLDER_FILE_HELD,
+    /** {file}: holds the same as {other}, which was taken already; it is not taken twice. */
+    FOLDER_FILE_KNOWN,
+    /** {file}: was written anew after it was taken; it is taken again, and the pulls of its earlier content stay as they are. */
+    FOLDER_FILE_REWRITTEN,
+    /** {file}: got more lines after it was taken; it is taken again from its beginning, and its earlier pulls are known. */
+    FOLDER_FILE_EXTENDED,
+
     // air and correction
     /**
      * The {quantity} of {value} lies outside the range of {standard}, {low} to {high}; the factor was computed all the same, so do not

@@ -1,0 +1,151 @@
+package org.nextpull.intake.capture;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.ByteBuffer;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Reads a capture file from its start. Never fails on what the file holds: what is no whole record is reported as damage, and the next
+ * whole record is found. Needs memory for two records at most. May be used while the file is written, and then reads up to the end as it
+ * is at that moment.
+ */
+public final class CaptureReader implements AutoCloseable {
+    private static final int BUFFER_BYTES = 2 * RecordFormat.MOST_RECORD_BYTES;
+
+    private final InputStream in;
+    private final ByteBuffer buffer = ByteBuffer.allocate(BUFFER_BYTES).limit(0);
+    private RecordDecoder decoder;
+    private OptionalInt fileId = OptionalInt.empty();
+    private long offset;
+    private long recordStart;
+    private boolean ended;
+    private Optional<CaptureEntry> afterDamage = Optional.empty();
+
+    private CaptureReader(InputStream in, String source) {
+        this.in = in;
+        this.decoder = new RecordDecoder(source);
+    }
+
+    /** Reads a file. Should the record with the name of the source be damaged, the source has the name of the file. */
+    public static CaptureReader open(Path file) throws IOException {
+        return of(Files.newInputStream(file), String.valueOf(file.getFileName()));
+    }
+
+    /**
+     * Reads a capture from any stream, which is closed with the reader.
+     *
+     * @param source name of the source, should the record with it be damaged
+     */
+    public static CaptureReader of(InputStream in, String source) {
+        return new CaptureReader(in, source);
+    }
+
+    /** The next entry; empty at the end. */
+    public Optional<CaptureEntry> next() throws IOException {
+        if (afterDamage.isPresent()) {
+            Optional<CaptureEntry> entry = afterDamage;
+            afterDamage = Optional.empty();
+            return entry;
+        }
+        long damageFrom = offset;
+        while (true) {
+            fill();
+            if (!buffer.hasRemaining()) {
+                return damage(damageFrom, Optional.empty());
+            }
+            Optional<CaptureEntry> entry = record();
+            if (entry.isPresent()) {
+                return damage(damageFrom, entry);
+            }
+            skipToMarker();
+        }
+    }
+
+    /** Bytes of the file up to the end of the entry given last. */
+    public long offset() {
+        return offset;
+    }
+
+    /** The id of the file, once a whole record was read. */
+    OptionalInt fileId() {
+        return fileId;
+    }
+
+    private Optional<CaptureEntry> damage(long from, Optional<CaptureEntry> entry) {
+        long good = entry.isPresent() ? recordStart : offset;
+        if (good == from) {
+            return entry;
+        }
+        afterDamage = entry;
+        return Optional.of(new CaptureEntry.Damaged(from, good - from));
+    }
+
+    private Optional<CaptureEntry> record() {
+        int start = buffer.position();
+        int left = buffer.remaining();
+        if (left < RecordFormat.HEAD_BYTES + RecordFormat.CHECK_BYTES || buffer.getInt(start) != RecordFormat.MARKER) {
+            return Optional.empty();
+        }
+        int id = buffer.getInt(start + RecordFormat.ID_AT);
+        int payload = buffer.getInt(start + RecordFormat.LENGTH_AT);
+        boolean fits = payload >= 0
+                && payload <= RecordFormat.MOST_PAYLOAD_BYTES
+                && payload <= left - RecordFormat.HEAD_BYTES - RecordFormat.CHECK_BYTES;
+        if (!fits
+                || (fileId.isPresent() && fileId.getAsInt() != id)
+                || buffer.getInt(start + RecordFormat.HEAD_BYTES + payload)
+                        != RecordFormat.check(buffer, start, payload)) {
+            return Optional.empty();
+        }
+        Optional<CaptureEntry> entry = decoder.decode(buffer, start, payload);
+        if (entry.isEmpty()) {
+            return entry;
+        }
+        if (entry.get() instanceof CaptureEntry.Started started) {
+            decoder = new RecordDecoder(started.source());
+        }
+        fileId = OptionalInt.of(id);
+        recordStart = offset;
+        move(RecordFormat.HEAD_BYTES + payload + RecordFormat.CHECK_BYTES);
+        return entry;
+    }
+
+    private void skipToMarker() {
+        byte first = (byte) (RecordFormat.MARKER >>> 24);
+        int at = buffer.position() + 1;
+        while (at < buffer.limit() && buffer.get(at) != first) {
+            at++;
+        }
+        move(at - buffer.position());
+    }
+
+    private void move(int bytes) {
+        buffer.position(buffer.position() + bytes);
+        offset += bytes;
+    }
+
+    private void fill() throws IOException {
+        if (ended || buffer.remaining() >= RecordFormat.MOST_RECORD_BYTES) {
+            return;
+        }
+        buffer.compact();
+        while (buffer.hasRemaining()) {
+            int count = in.read(buffer.array(), buffer.position(), buffer.remaining());
+            if (count < 0) {
+                ended = true;
+                break;
+            }
+            buffer.position(buffer.position() + count);
+        }
+        buffer.flip();
+    }
+
+    @Override
+    public void close() throws IOException {
+        in.close();
+    }
+}

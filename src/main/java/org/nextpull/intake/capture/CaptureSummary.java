@@ -1,0 +1,86 @@
+package org.nextpull.intake.capture;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.Chunk;
+
+/**
+ * What a capture file holds, all of it.
+ *
+ * @param source name of the source
+ * @param last time of the last thing that it says; empty when no record is whole
+ * @param bytes bytes received
+ * @param starts how often the program began to write
+ * @param damage places that are no whole record, in order
+ * @param endedInOrder whether the session was closed after the last arrival
+ * @param fileId the id that all its records carry
+ */
+public record CaptureSummary(
+        String source,
+        Optional<ArrivalTime> last,
+        long bytes,
+        int starts,
+        List<CaptureEntry.Damaged> damage,
+        boolean endedInOrder,
+        OptionalInt fileId) {
+    public CaptureSummary {
+        damage = List.copyOf(damage);
+    }
+
+    /** Reads a capture from its start to its end. */
+    public static CaptureSummary of(Path file) throws IOException {
+        Sum sum = new Sum(String.valueOf(file.getFileName()));
+        try (CaptureReader reader = CaptureReader.open(file)) {
+            for (Optional<CaptureEntry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
+                sum.add(entry.get());
+            }
+            return new CaptureSummary(
+                    sum.source, sum.last, sum.bytes, sum.starts, sum.damage, sum.ended, reader.fileId());
+        }
+    }
+
+    /** Bytes of the file that could not be read. */
+    public long damagedBytes() {
+        return damage.stream().mapToLong(CaptureEntry.Damaged::bytes).sum();
+    }
+
+    private static final class Sum {
+        private final List<CaptureEntry.Damaged> damage = new ArrayList<>();
+        private String source;
+        private Optional<ArrivalTime> last = Optional.empty();
+        private long bytes;
+        private int starts;
+        private boolean ended;
+
+        Sum(String source) {
+            this.source = source;
+        }
+
+        void add(CaptureEntry entry) {
+            if (entry instanceof CaptureEntry.Damaged damaged) {
+                damage.add(damaged);
+            } else if (entry instanceof CaptureEntry.Started started) {
+                source = started.source();
+                starts++;
+                seen(started.at(), false);
+            } else if (entry instanceof CaptureEntry.Ended end) {
+                seen(end.at(), true);
+            } else if (entry instanceof CaptureEntry.Received received) {
+                Arrival arrival = received.arrival();
+                bytes += arrival instanceof Chunk chunk ? chunk.length() : 0;
+                seen(arrival.at(), false);
+            }
+        }
+
+        private void seen(ArrivalTime at, boolean isEnd) {
+            last = Optional.of(at);
+            ended = isEnd;
+        }
+    }
+}

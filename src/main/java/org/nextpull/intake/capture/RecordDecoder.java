@@ -1,0 +1,58 @@
+package org.nextpull.intake.capture;
+
+import java.nio.ByteBuffer;
+import java.nio.charset.StandardCharsets;
+import java.util.Optional;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.Chunk;
+
+/** Turns a whole record, whose check has passed, into an entry; empty for one that this version cannot understand. */
+final class RecordDecoder {
+    private final String source;
+
+    RecordDecoder(String source) {
+        this.source = source;
+    }
+
+    Optional<CaptureEntry> decode(ByteBuffer buffer, int start, int payloadBytes) {
+        long sessionNs = buffer.getLong(start + RecordFormat.SESSION_AT);
+        Optional<RecordKind> kind = RecordKind.of(buffer.get(start + RecordFormat.KIND_AT));
+        if (sessionNs < 0 || kind.isEmpty()) {
+            return Optional.empty();
+        }
+        ArrivalTime at = new ArrivalTime(sessionNs, buffer.getLong(start + RecordFormat.WALL_AT));
+        byte[] payload = new byte[payloadBytes];
+        buffer.get(start + RecordFormat.HEAD_BYTES, payload);
+        return switch (kind.get()) {
+            case STARTED -> Optional.of(new CaptureEntry.Started(new String(payload, StandardCharsets.UTF_8), at));
+            case BYTES -> received(Chunk.copyOf(source, at, payload, payload.length));
+            case CONNECTED -> received(new Arrival.Connected(source, at));
+            case LOST -> lost(at, payload);
+            case FROM_FILE -> fromFile(at, payload);
+            case ENDED -> Optional.of(new CaptureEntry.Ended(at));
+        };
+    }
+
+    private Optional<CaptureEntry> lost(ArrivalTime at, byte[] payload) {
+        if (payload.length != 1 + Long.BYTES) {
+            return Optional.empty();
+        }
+        long bytes = ByteBuffer.wrap(payload).getLong(1);
+        return Arrival.Cause.of(payload[0])
+                .map(cause -> new CaptureEntry.Received(new Arrival.Lost(source, at, cause, bytes)));
+    }
+
+    private Optional<CaptureEntry> fromFile(ArrivalTime at, byte[] payload) {
+        if (payload.length < Long.BYTES) {
+            return Optional.empty();
+        }
+        String name = new String(payload, Long.BYTES, payload.length - Long.BYTES, StandardCharsets.UTF_8);
+        return received(
+                new Arrival.FromFile(source, at, name, ByteBuffer.wrap(payload).getLong(0)));
+    }
+
+    private static Optional<CaptureEntry> received(Arrival arrival) {
+        return Optional.of(new CaptureEntry.Received(arrival));
+    }
+}

@@ -1,0 +1,11 @@
+package org.nextpull.intake.serial;
+
+import java.util.List;
+import org.nextpull.finding.Outcome;
+
+/** What is needed of the serial library. Any call may throw a {@link LinkageError} when its native part cannot be loaded. */
+interface PortLibrary {
+    List<PortInfo> list();
+
+    Outcome<Port> open(WireSettings settings);
+}

@@ -1,0 +1,120 @@
+package org.nextpull.intake.serial;
+
+import com.fazecast.jSerialComm.SerialPort;
+import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.util.Arrays;
+import java.util.Comparator;
+import java.util.List;
+import java.util.stream.Collectors;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+
+/** The serial library itself. Its class is first touched when a port is asked for. */
+final class SerialCommLibrary implements PortLibrary {
+    /** Keeps the library's native files apart from those of other programs, which would delete them. */
+    private static final String APPLICATION_KEY = "fazecast.jSerialComm.appid";
+
+    private static final int READ_WAIT_MS = 200;
+    private static final int WRITE_WAIT_MS = 1000;
+
+    /** Error numbers of POSIX and Windows, as the library hands them on. */
+    private static final int NO_SUCH_FILE = 2;
+
+    private static final int WINDOWS_DENIED = 5;
+    private static final int TRY_AGAIN = 11;
+    private static final int DENIED = 13;
+    private static final int BUSY = 16;
+
+    @Override
+    public List<PortInfo> list() {
+        nameOurselves();
+        return Arrays.stream(SerialPort.getCommPorts())
+                .map(port -> new PortInfo(port.getSystemPortPath(), port.getPortDescription()))
+                .sorted(Comparator.comparing(PortInfo::name))
+                .toList();
+    }
+
+    @Override
+    public Outcome<Port> open(WireSettings settings) {
+        nameOurselves();
+        SerialPort port;
+        try {
+            port = SerialPort.getCommPort(settings.device());
+        } catch (SerialPortInvalidPortException e) {
+            return Outcome.failed(notThere(settings));
+        }
+        port.setComPortParameters(settings.baud(), settings.bits(), stop(settings.stop()), parity(settings.parity()));
+        port.setFlowControl(flow(settings.flow()));
+        port.setComPortTimeouts(
+                SerialPort.TIMEOUT_READ_SEMI_BLOCKING | SerialPort.TIMEOUT_WRITE_BLOCKING, READ_WAIT_MS, WRITE_WAIT_MS);
+        // without this argument the library sleeps before it opens
+        return port.openPort(0)
+                ? Outcome.of(new SerialCommPort(port))
+                : Outcome.failed(refused(settings, port.getLastErrorCode()));
+    }
+
+    private static void nameOurselves() {
+        if (System.getProperty(APPLICATION_KEY) == null) {
+            System.setProperty(APPLICATION_KEY, "nextpull");
+        }
+    }
+
+    private Finding notThere(WireSettings settings) {
+        String ports = list().stream().map(PortInfo::name).collect(Collectors.joining(", "));
+        return Finding.error(
+                FindingCode.WIRE_NOT_THERE, place(settings), Detail.of("ports", ports.isEmpty() ? "none" : ports));
+    }
+
+    private Finding refused(WireSettings settings, int error) {
+        boolean windows = System.getProperty("os.name", "").startsWith("Windows");
+        if (error == TRY_AGAIN || error == BUSY || (windows && error == WINDOWS_DENIED)) {
+            return Finding.error(FindingCode.WIRE_IN_USE, place(settings));
+        }
+        if (error == DENIED) {
+            return Finding.error(FindingCode.WIRE_NOT_ALLOWED, place(settings));
+        }
+        if (error == NO_SUCH_FILE) {
+            // the library also says this for a port that this program has open already
+            boolean there = java.nio.file.Files.exists(java.nio.file.Path.of(settings.device()));
+            return there ? Finding.error(FindingCode.WIRE_IN_USE, place(settings)) : notThere(settings);
+        }
+        return Finding.error(
+                FindingCode.WIRE_NOT_OPENED,
+                place(settings),
+                Detail.of("settings", settings.text()),
+                Detail.of("error", error));
+    }
+
+    private static Place place(WireSettings settings) {
+        return Place.inFile(settings.device());
+    }
+
+    private static int parity(WireSettings.Parity parity) {
+        return switch (parity) {
+            case NONE -> SerialPort.NO_PARITY;
+            case EVEN -> SerialPort.EVEN_PARITY;
+            case ODD -> SerialPort.ODD_PARITY;
+            case MARK -> SerialPort.MARK_PARITY;
+            case SPACE -> SerialPort.SPACE_PARITY;
+        };
+    }
+
+    private static int stop(WireSettings.Stop stop) {
+        return switch (stop) {
+            case ONE -> SerialPort.ONE_STOP_BIT;
+            case ONE_AND_A_HALF -> SerialPort.ONE_POINT_FIVE_STOP_BITS;
+            case TWO -> SerialPort.TWO_STOP_BITS;
+        };
+    }
+
+    private static int flow(WireSettings.Flow flow) {
+        return switch (flow) {
+            case NONE -> SerialPort.FLOW_CONTROL_DISABLED;
+            case RTS_CTS -> SerialPort.FLOW_CONTROL_RTS_ENABLED | SerialPort.FLOW_CONTROL_CTS_ENABLED;
+            case XON_XOFF -> SerialPort.FLOW_CONTROL_XONXOFF_IN_ENABLED | SerialPort.FLOW_CONTROL_XONXOFF_OUT_ENABLED;
+        };
+    }
+}

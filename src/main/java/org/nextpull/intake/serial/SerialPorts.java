@@ -1,0 +1,64 @@
+package org.nextpull.intake.serial;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+
+/**
+ * The serial ports of this computer. Where the library cannot be loaded, each answer is the same finding with the first cause: later
+ * calls of a library that failed to load only say that it has failed.
+ */
+public final class SerialPorts implements PortOpener {
+    private final PortLibrary library;
+    private Optional<Finding> unusable = Optional.empty();
+
+    public SerialPorts() {
+        this(new SerialCommLibrary());
+    }
+
+    SerialPorts(PortLibrary library) {
+        this.library = library;
+    }
+
+    /** The ports, by name. */
+    public Outcome<List<PortInfo>> list() {
+        return asked(() -> Outcome.of(library.list()));
+    }
+
+    @Override
+    public Outcome<Port> open(WireSettings settings) {
+        if (settings.device().isBlank()) {
+            return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
+        }
+        return asked(() -> library.open(settings));
+    }
+
+    private <T> Outcome<T> asked(java.util.function.Supplier<Outcome<T>> question) {
+        Optional<Finding> known = unusable();
+        if (known.isPresent()) {
+            return Outcome.failed(known.get());
+        }
+        try {
+            return question.get();
+        } catch (LinkageError e) {
+            return Outcome.failed(unusable(e));
+        }
+    }
+
+    private synchronized Optional<Finding> unusable() {
+        return unusable;
+    }
+
+    private synchronized Finding unusable(LinkageError e) {
+        if (unusable.isEmpty()) {
+            String why = e.getMessage() == null ? e.getClass().getSimpleName() : e.getMessage();
+            unusable = Optional.of(
+                    Finding.error(FindingCode.WIRE_LIBRARY_UNUSABLE, Place.nowhere(), Detail.of("why", why)));
+        }
+        return unusable.get();
+    }
+}

@@ -1,0 +1,70 @@
+package org.nextpull.intake.serial;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Assumptions;
+
+/** Two pseudo-terminals, each the other end of the other, made by {@code socat}; closing it is pulling the plug. */
+final class PtyPair implements AutoCloseable {
+    private final Path near;
+    private final Path far;
+    private final Process socat;
+
+    private PtyPair(Path near, Path far, Process socat) {
+        this.near = near;
+        this.far = far;
+        this.socat = socat;
+    }
+
+    /** Makes a pair whose ends are links in a folder. Without {@code socat} the test is skipped, but fails on the build server. */
+    static PtyPair plugIn(Path folder) throws IOException, InterruptedException {
+        Path near = folder.resolve("near");
+        Path far = folder.resolve("far");
+        Process socat;
+        try {
+            socat = new ProcessBuilder("socat", "pty,raw,echo=0,link=" + near, "pty,raw,echo=0,link=" + far)
+                    .redirectErrorStream(true)
+                    .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                    .start();
+        } catch (IOException e) {
+            if ("true".equals(System.getenv("CI"))) {
+                throw new IOException("socat is not installed: .ci/run does it", e);
+            }
+            Assumptions.abort("socat is not installed, so nothing was tested on a pseudo-terminal");
+            throw e;
+        }
+        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
+        while (!(Files.exists(near) && Files.exists(far))) {
+            if (System.nanoTime() > deadline || !socat.isAlive()) {
+                socat.destroyForcibly();
+                throw new IOException("socat made no pseudo-terminals");
+            }
+            Thread.sleep(10);
+        }
+        return new PtyPair(near, far, socat);
+    }
+
+    String near() {
+        return near.toString();
+    }
+
+    String far() {
+        return far.toString();
+    }
+
+    @Override
+    public void close() {
+        socat.destroyForcibly();
+        try {
+            socat.waitFor();
+            Files.deleteIfExists(near);
+            Files.deleteIfExists(far);
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        } catch (IOException e) {
+            throw new java.io.UncheckedIOException(e);
+        }
+    }
+}
