@@ -2,10 +2,12 @@ package org.nextpull.intake.capture;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import java.util.Optional;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
+import org.nextpull.intake.wire.Fingerprint;
 
 /** Turns a whole record, whose check has passed, into an entry; empty for one that this version cannot understand. */
 final class RecordDecoder {
@@ -30,6 +32,7 @@ final class RecordDecoder {
             case CONNECTED -> received(new Arrival.Connected(source, at));
             case LOST -> lost(at, payload);
             case FROM_FILE -> fromFile(at, payload);
+            case FILE_COMPLETE -> fileComplete(at, payload);
             case ENDED -> Optional.of(new CaptureEntry.Ended(at));
         };
     }
@@ -50,6 +53,19 @@ final class RecordDecoder {
         String name = new String(payload, Long.BYTES, payload.length - Long.BYTES, StandardCharsets.UTF_8);
         return received(
                 new Arrival.FromFile(source, at, name, ByteBuffer.wrap(payload).getLong(0)));
+    }
+
+    private Optional<CaptureEntry> fileComplete(ArrivalTime at, byte[] payload) {
+        int head = RecordFormat.FILE_HEAD_BYTES;
+        if (payload.length < head) {
+            return Optional.empty();
+        }
+        long length = ByteBuffer.wrap(payload).getLong(1);
+        String sha256 = HexFormat.of().formatHex(payload, 1 + Long.BYTES, head);
+        String name = new String(payload, head, payload.length - head, StandardCharsets.UTF_8);
+        return Arrival.Taken.of(payload[0])
+                .map(taken -> new CaptureEntry.Received(
+                        new Arrival.FileComplete(source, at, name, taken, new Fingerprint(length, sha256))));
     }
 
     private static Optional<CaptureEntry> received(Arrival arrival) {

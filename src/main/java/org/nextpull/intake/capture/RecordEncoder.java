@@ -2,6 +2,7 @@ package org.nextpull.intake.capture;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
+import java.util.HexFormat;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
@@ -42,6 +43,13 @@ final class RecordEncoder {
             ByteBuffer payload = ByteBuffer.allocate(Long.BYTES + name.length);
             payload.putLong(file.atByte()).put(name);
             return record(RecordKind.FROM_FILE, file.at(), payload.array());
+        }
+        if (arrival instanceof Arrival.FileComplete complete) {
+            byte[] name = complete.file().getBytes(StandardCharsets.UTF_8);
+            ByteBuffer payload = ByteBuffer.allocate(RecordFormat.FILE_HEAD_BYTES + name.length);
+            payload.put(complete.taken().code()).putLong(complete.print().length());
+            payload.put(HexFormat.of().parseHex(complete.print().sha256())).put(name);
+            return record(RecordKind.FILE_COMPLETE, complete.at(), payload.array());
         }
         return ByteBuffer.allocate(0);
     }

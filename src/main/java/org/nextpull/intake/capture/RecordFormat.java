@@ -34,6 +34,9 @@ final class RecordFormat {
     static final int SESSION_AT = 13;
     static final int WALL_AT = 21;
 
+    /** Bytes of a finished file's record before the name: what it is, its length, its SHA-256. */
+    static final int FILE_HEAD_BYTES = 41;
+
     private RecordFormat() {}
 
     /** The check of a record that starts at {@code start} and has a payload of that length. */

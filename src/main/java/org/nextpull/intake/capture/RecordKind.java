@@ -15,7 +15,9 @@ enum RecordKind {
     /** The bytes that follow are those of a file; payload: place in it as 8 bytes, then its name in UTF-8. */
     FROM_FILE(5),
     /** The session was closed; no payload. */
-    ENDED(6);
+    ENDED(6),
+    /** A file is finished; payload: what it is as one byte, its length as 8 and its SHA-256 as 32 bytes, then its name in UTF-8. */
+    FILE_COMPLETE(7);
 
     private final int code;
 

@@ -5,7 +5,8 @@ import java.util.Optional;
 import org.nextpull.finding.Finding;
 
 /** One thing that happened at a source of bytes. */
-public sealed interface Arrival permits Chunk, Arrival.Connected, Arrival.Lost, Arrival.FromFile, Arrival.Trouble {
+public sealed interface Arrival
+        permits Chunk, Arrival.Connected, Arrival.Lost, Arrival.FromFile, Arrival.FileComplete, Arrival.Trouble {
     /** Name of the source: the port or the folder as the user named it. */
     String source();
 
@@ -29,6 +30,40 @@ public sealed interface Arrival permits Chunk, Arrival.Connected, Arrival.Lost, 
      * @param atByte place in the file of the first byte that follows
      */
     record FromFile(String source, ArrivalTime at, String file, long atByte) implements Arrival {}
+
+    /**
+     * A file is finished, as far as can be told: all of its bytes have come.
+     *
+     * @param file name of the file within its folder
+     * @param taken what it is beside what was taken before
+     * @param print its content
+     */
+    record FileComplete(String source, ArrivalTime at, String file, Taken taken, Fingerprint print)
+            implements Arrival {}
+
+    /** What a file is beside what was taken before. The codes stand in captures: never change one. */
+    enum Taken {
+        /** Not seen before. */
+        NEW(0),
+        /** Taken before; bytes were added at its end. */
+        EXTENDED(1),
+        /** Taken before; written anew with other content. */
+        REWRITTEN(2);
+
+        private final int code;
+
+        Taken(int code) {
+            this.code = code;
+        }
+
+        public byte code() {
+            return (byte) code;
+        }
+
+        public static Optional<Taken> of(byte code) {
+            return Arrays.stream(values()).filter(taken -> taken.code == code).findFirst();
+        }
+    }
 
     /** The source could not be reached; nothing of it is captured. */
     record Trouble(String source, ArrivalTime at, Finding finding) implements Arrival {}

@@ -41,6 +41,15 @@ public final class ArrivalQueue {
         put(Chunk.copyOf(source, clock.now(), buffer, length));
     }
 
+    /** Like {@link #bytes}, but waits until there is room: for a source that can wait, such as a file. */
+    public synchronized void bytesWhenRoom(String source, byte[] buffer, int length) throws InterruptedException {
+        while (heldBytes > 0 && heldBytes + length > mostBytes) {
+            wait();
+        }
+        heldBytes += length;
+        put(Chunk.copyOf(source, clock.now(), buffer, length));
+    }
+
     public synchronized void connected(String source) {
         sayDropped(source);
         put(new Arrival.Connected(source, clock.now()));
@@ -54,6 +63,10 @@ public final class ArrivalQueue {
     public synchronized void fromFile(String source, String file, long atByte) {
         sayDropped(source);
         put(new Arrival.FromFile(source, clock.now(), file, atByte));
+    }
+
+    public synchronized void fileComplete(String source, String file, Arrival.Taken taken, Fingerprint print) {
+        put(new Arrival.FileComplete(source, clock.now(), file, taken, print));
     }
 
     public synchronized void trouble(String source, Finding finding) {
@@ -73,6 +86,7 @@ public final class ArrivalQueue {
         Arrival arrival = arrivals.removeFirst();
         if (arrival instanceof Chunk chunk) {
             heldBytes -= chunk.length();
+            notifyAll();
         }
         return Optional.of(arrival);
     }

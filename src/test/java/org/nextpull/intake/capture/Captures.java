@@ -10,6 +10,7 @@ import java.util.Random;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
+import org.nextpull.intake.wire.Fingerprint;
 
 /** Seeded arrivals, and captures read whole. */
 final class Captures {
@@ -30,6 +31,13 @@ final class Captures {
                         case 0 -> new Arrival.Connected(SOURCE, at);
                         case 1 -> new Arrival.Lost(SOURCE, at, Arrival.Cause.UNPLUGGED, random.nextInt(100));
                         case 2 -> new Arrival.FromFile(SOURCE, at, "pull " + index + " \u00e4.csv", random.nextInt(99));
+                        case 3 ->
+                            new Arrival.FileComplete(
+                                    SOURCE,
+                                    at,
+                                    "pull " + index + ".csv",
+                                    Arrival.Taken.EXTENDED,
+                                    Fingerprint.of(random.nextInt(99), Fingerprint.digest()));
                         default -> chunk(random, at);
                     });
         }

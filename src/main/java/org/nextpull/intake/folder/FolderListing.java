@@ -1,0 +1,43 @@
+package org.nextpull.intake.folder;
+
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Stream;
+
+/** The logs of a folder with their stamps, by name. */
+final class FolderListing {
+    private FolderListing() {}
+
+    static Map<String, Stamp> of(Path folder) throws IOException {
+        Map<String, Stamp> result = new TreeMap<>();
+        try (Stream<Path> entries = Files.list(folder)) {
+            for (Path path : (Iterable<Path>) entries::iterator) {
+                String name = String.valueOf(path.getFileName());
+                if (FolderSettings.isLog(name)) {
+                    add(name, path, result);
+                }
+            }
+        } catch (UncheckedIOException e) {
+            throw e.getCause();
+        }
+        return result;
+    }
+
+    private static void add(String name, Path path, Map<String, Stamp> result) throws IOException {
+        try {
+            BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
+            if (attributes.isRegularFile()) {
+                result.put(name, Stamp.of(attributes));
+            }
+        } catch (NoSuchFileException e) {
+            // renamed or deleted since the folder was listed
+            result.remove(name);
+        }
+    }
+}

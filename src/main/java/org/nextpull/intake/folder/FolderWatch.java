@@ -1,0 +1,244 @@
+package org.nextpull.intake.folder;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.RandomAccessFile;
+import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
+import java.nio.file.Path;
+import java.security.MessageDigest;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalQueue;
+import org.nextpull.intake.wire.Chunk;
+import org.nextpull.intake.wire.Fingerprint;
+
+/**
+ * Looks at a folder when it is told to, and puts what it finds into a queue: the bytes of a file as they come while it grows, all of
+ * them at the latest once it stays as it is, and then that it is complete. Each content is taken once, whatever its file is called: a
+ * file that was renamed or copied is known by its fingerprint. A file that got more lines is gone on with where it ended; one that holds
+ * something else is sent from its beginning. Has no thread and no clock of its own.
+ */
+public final class FolderWatch {
+    private final FolderSettings settings;
+    private final ArrivalQueue queue;
+    private final String source;
+    private final Map<String, WatchedFile> files = new LinkedHashMap<>();
+    private final Map<Fingerprint, String> taken = new HashMap<>();
+    private final byte[] buffer = new byte[Chunk.MOST_BYTES];
+    private boolean first = true;
+    private boolean unreadable;
+
+    /**
+     * Prepares to watch.
+     *
+     * @param before files that this session has taken already, before the program was started again
+     */
+    public FolderWatch(FolderSettings settings, ArrivalQueue queue, List<Arrival.FileComplete> before) {
+        this.settings = settings;
+        this.queue = queue;
+        this.source = settings.folder().toString();
+        before.forEach(complete -> taken.put(complete.print(), complete.file()));
+    }
+
+    /** Name of the source of what it puts. */
+    public String source() {
+        return source;
+    }
+
+    /**
+     * Looks once.
+     *
+     * @param nowNs time on any clock that does not go back
+     */
+    public void look(long nowNs) throws InterruptedException {
+        Map<String, Stamp> found;
+        try {
+            found = FolderListing.of(settings.folder());
+        } catch (IOException e) {
+            if (!unreadable) {
+                say(Finding.error(FindingCode.FOLDER_NOT_READABLE, Place.inFile(source), Detail.of("why", why(e))));
+            }
+            unreadable = true;
+            return;
+        }
+        if (unreadable) {
+            unreadable = false;
+            say(Finding.note(FindingCode.FOLDER_READABLE_AGAIN, Place.inFile(source)));
+        }
+        followRenames(found);
+        for (Map.Entry<String, Stamp> entry : found.entrySet()) {
+            look(entry.getKey(), entry.getValue(), nowNs);
+        }
+        first = false;
+    }
+
+    private void followRenames(Map<String, Stamp> found) {
+        List<WatchedFile> gone = new ArrayList<>();
+        files.values().stream().filter(file -> !found.containsKey(file.name())).forEach(gone::add);
+        gone.forEach(file -> files.remove(file.name()));
+        for (Map.Entry<String, Stamp> entry : found.entrySet()) {
+            if (!files.containsKey(entry.getKey()) && entry.getValue().key().isPresent()) {
+                gone.stream()
+                        .filter(file ->
+                                file.stamp().key().equals(entry.getValue().key()))
+                        .findFirst()
+                        .ifPresent(file -> {
+                            file.rename(entry.getKey());
+                            files.put(file.name(), file);
+                        });
+            }
+        }
+    }
+
+    private void look(String name, Stamp stamp, long nowNs) throws InterruptedException {
+        WatchedFile file = files.get(name);
+        if (file == null) {
+            file = new WatchedFile(name, stamp, nowNs);
+            files.put(name, file);
+            if (first && !settings.takesExisting() && taken.isEmpty()) {
+                file.done(Optional.empty());
+            }
+            return;
+        }
+        try {
+            lookInto(file, stamp, nowNs);
+            file.held(false);
+        } catch (NoSuchFileException e) {
+            // gone since the folder was listed: the next look sees it
+            return;
+        } catch (IOException e) {
+            if (file.held(true)) {
+                say(Finding.warning(FindingCode.FOLDER_FILE_HELD, place(file), Detail.of("why", why(e))));
+            }
+        }
+    }
+
+    private void lookInto(WatchedFile file, Stamp stamp, long nowNs) throws IOException, InterruptedException {
+        if (file.see(stamp, nowNs)) {
+            changed(file);
+        }
+        if (file.isFollowed()) {
+            send(file);
+        }
+        if (!file.isDone() && stamp.size() > 0 && file.isSteady(nowNs, settings.steadyMs())) {
+            complete(file);
+        }
+    }
+
+    private void changed(WatchedFile file) throws IOException {
+        long size = file.stamp().size();
+        if (size < file.sent()) {
+            file.startOver();
+        } else if (file.isDone()) {
+            MessageDigest before = digest(file, file.sent());
+            boolean same = file.taken()
+                    .map(print -> print.equals(Fingerprint.of(file.sent(), before)))
+                    .orElse(size > file.sent());
+            if (!same) {
+                file.startOver();
+            } else if (size > file.sent()) {
+                file.goOn(before);
+            }
+        }
+    }
+
+    private void complete(WatchedFile file) throws IOException, InterruptedException {
+        long size = file.stamp().size();
+        if (endsWithZero(file, size)) {
+            // room that was set aside for lines to come
+            return;
+        }
+        Fingerprint print = Fingerprint.of(size, digest(file, size));
+        String known = taken.get(print);
+        if (known != null && file.sent() == 0) {
+            file.done(Optional.of(print));
+            if (!known.equals(file.name()) && files.containsKey(known)) {
+                say(Finding.note(FindingCode.FOLDER_FILE_KNOWN, place(file), Detail.of("other", known)));
+            }
+            return;
+        }
+        send(file);
+        if (!file.sentPrint().equals(print)) {
+            file.startOver();
+            return;
+        }
+        if (file.kind() != Arrival.Taken.NEW) {
+            say(Finding.note(
+                    file.kind() == Arrival.Taken.EXTENDED
+                            ? FindingCode.FOLDER_FILE_EXTENDED
+                            : FindingCode.FOLDER_FILE_REWRITTEN,
+                    place(file)));
+        }
+        queue.fileComplete(source, file.name(), file.kind(), print);
+        taken.put(print, file.name());
+        file.done(Optional.of(print));
+    }
+
+    private void send(WatchedFile file) throws IOException, InterruptedException {
+        long end = file.stamp().size();
+        if (file.sent() >= end) {
+            return;
+        }
+        try (RandomAccessFile in = new RandomAccessFile(path(file).toFile(), "r")) {
+            in.seek(file.sent());
+            queue.fromFile(source, file.name(), file.sent());
+            while (file.sent() < end) {
+                int count = in.read(buffer, 0, (int) Math.min(buffer.length, end - file.sent()));
+                if (count < 0) {
+                    return;
+                }
+                queue.bytesWhenRoom(source, buffer, count);
+                file.sent(buffer, count);
+            }
+        }
+    }
+
+    private MessageDigest digest(WatchedFile file, long length) throws IOException {
+        MessageDigest digest = Fingerprint.digest();
+        try (InputStream in = Files.newInputStream(path(file))) {
+            long left = length;
+            int count = in.read(buffer, 0, (int) Math.min(buffer.length, left));
+            while (left > 0 && count > 0) {
+                digest.update(buffer, 0, count);
+                left -= count;
+                count = in.read(buffer, 0, (int) Math.min(buffer.length, left));
+            }
+        }
+        return digest;
+    }
+
+    private boolean endsWithZero(WatchedFile file, long size) throws IOException {
+        try (RandomAccessFile in = new RandomAccessFile(path(file).toFile(), "r")) {
+            in.seek(size - 1);
+            return in.read() == 0;
+        }
+    }
+
+    private Path path(WatchedFile file) {
+        return settings.folder().resolve(file.name());
+    }
+
+    private Place place(WatchedFile file) {
+        return Place.inFile(path(file).toString());
+    }
+
+    private void say(Finding finding) {
+        queue.trouble(source, finding);
+    }
+
+    private static String why(IOException e) {
+        return e.getMessage() == null
+                ? e.getClass().getSimpleName()
+                : e.getClass().getSimpleName() + ": " + e.getMessage();
+    }
+}

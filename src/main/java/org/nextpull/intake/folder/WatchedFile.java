@@ -1,0 +1,126 @@
+package org.nextpull.intake.folder;
+
+import java.security.MessageDigest;
+import java.util.Optional;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.Fingerprint;
+
+/** What is known of one file of the folder. */
+final class WatchedFile {
+    private static final int GROWTHS_TO_FOLLOW = 2;
+
+    private String name;
+    private Stamp stamp;
+    private long steadySinceNs;
+    private int growths;
+    private boolean following;
+    private boolean done;
+    private boolean held;
+    private long sent;
+    private MessageDigest digest = Fingerprint.digest();
+    private Optional<Fingerprint> taken = Optional.empty();
+    private Arrival.Taken kind = Arrival.Taken.NEW;
+
+    WatchedFile(String name, Stamp stamp, long nowNs) {
+        this.name = name;
+        this.stamp = stamp;
+        this.steadySinceNs = nowNs;
+    }
+
+    String name() {
+        return name;
+    }
+
+    Stamp stamp() {
+        return stamp;
+    }
+
+    void rename(String newName) {
+        name = newName;
+    }
+
+    /** Notes what the folder says now; true when it has changed. */
+    boolean see(Stamp now, long nowNs) {
+        if (now.equals(stamp)) {
+            return false;
+        }
+        if (now.size() > stamp.size()) {
+            growths++;
+            following |= !done && growths >= GROWTHS_TO_FOLLOW;
+        }
+        stamp = now;
+        steadySinceNs = nowNs;
+        return true;
+    }
+
+    boolean isSteady(long nowNs, long steadyMs) {
+        return nowNs - steadySinceNs >= steadyMs * 1_000_000;
+    }
+
+    /** Whether it grows before our eyes, so that its bytes are sent as they come. */
+    boolean isFollowed() {
+        return following && !done;
+    }
+
+    boolean isDone() {
+        return done;
+    }
+
+    /** Bytes that were sent. */
+    long sent() {
+        return sent;
+    }
+
+    void sent(byte[] buffer, int length) {
+        digest.update(buffer, 0, length);
+        sent += length;
+    }
+
+    Fingerprint sentPrint() {
+        return Fingerprint.of(sent, digest);
+    }
+
+    Arrival.Taken kind() {
+        return kind;
+    }
+
+    Optional<Fingerprint> taken() {
+        return taken;
+    }
+
+    /** It is complete and was taken; or passed over, being there before the start, when its content is not known. */
+    void done(Optional<Fingerprint> print) {
+        done = true;
+        following = false;
+        growths = 0;
+        taken = print;
+        sent = print.map(Fingerprint::length).orElse(stamp.size());
+    }
+
+    /** Bytes were added after it was done. */
+    void goOn(MessageDigest before) {
+        done = false;
+        following = true;
+        kind = Arrival.Taken.EXTENDED;
+        digest = before;
+    }
+
+    /** It holds something else than what was sent: from the beginning. */
+    void startOver() {
+        if (done) {
+            kind = Arrival.Taken.REWRITTEN;
+        }
+        done = false;
+        following = false;
+        growths = 0;
+        sent = 0;
+        digest = Fingerprint.digest();
+    }
+
+    /** Notes whether it could be read; true when this is to be said: at the first time that it could not. */
+    boolean held(boolean now) {
+        boolean news = now && !held;
+        held = now;
+        return news;
+    }
+}
