@@ -1,0 +1,51 @@
+package org.nextpull.intake.wire;
+
+/** Finds the fields of a line. */
+interface LineParser {
+    /** What a line is. */
+    enum Result {
+        /** It has values; the fields are filled. */
+        VALUES,
+        /** Nothing for us: a remark, or a sentence that nobody asked for. */
+        PASSED_OVER,
+        /** It cannot be read. */
+        BROKEN,
+        /** It is a sentence with a wrong checksum. */
+        WRONG_CHECKSUM
+    }
+
+    /**
+     * Parses a line.
+     *
+     * @param values takes the values
+     * @param names takes their names, one for each value, where the line has them; else left without fields
+     */
+    Result parse(byte[] line, int start, int end, Fields values, Names names);
+
+    /** Names that a line gives to its values, and the address of a sentence. */
+    final class Names {
+        private String address = "";
+        private final java.util.List<String> all = new java.util.ArrayList<>();
+
+        void clear() {
+            all.clear();
+            address = "";
+        }
+
+        void add(String name) {
+            all.add(name);
+        }
+
+        void address(String newAddress) {
+            address = newAddress;
+        }
+
+        String address() {
+            return address;
+        }
+
+        java.util.List<String> all() {
+            return all;
+        }
+    }
+}

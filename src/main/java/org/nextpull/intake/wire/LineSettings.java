@@ -1,0 +1,37 @@
+package org.nextpull.intake.wire;
+
+import java.util.List;
+
+/**
+ * What the lines of a source are and how late they come.
+ *
+ * @param kind how a line is made up
+ * @param columns headers of the fields in order, written as in a log, {@code -} for a field of no use; empty where the logger sends a
+ *     header line or each value has its name. For sentences a header that begins with {@code $} is the address of the sentence that
+ *     those after it belong to
+ * @param delayS how much later than the others this source reports, in s
+ * @param byteNs nanoseconds that a byte takes on the line; 0 where it takes none
+ */
+public record LineSettings(Kind kind, List<String> columns, double delayS, long byteNs) {
+    public LineSettings {
+        columns = List.copyOf(columns);
+        if (!(delayS >= 0 && delayS < 60)) {
+            throw new IllegalArgumentException("a delay is between 0 and 60 s: " + delayS);
+        }
+    }
+
+    /** How a line is made up. */
+    public enum Kind {
+        /** Values with a separator. */
+        SEPARATED,
+        /** {@code name=value} pairs. */
+        PAIRS,
+        /** Sentences with a checksum, framed as in NMEA 0183. */
+        SENTENCE
+    }
+
+    /** Lines with a separator under a header line that the logger sends. */
+    public static LineSettings withHeaderLine() {
+        return new LineSettings(Kind.SEPARATED, List.of(), 0, 0);
+    }
+}
