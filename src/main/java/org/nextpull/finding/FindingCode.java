@@ -153,13 +153,13 @@ public enum FindingCode {
     CLOCK_WAS_SET,
     /** A wire needs the name of a port; give [[wire]] device or --port. */
     WIRE_WITHOUT_NAME,
-    /** {file}: there is no such port; plugged in are {ports}. */
+    /** {file}: there is no such port; plug it in, or name one of these: {ports}. */
     WIRE_NOT_THERE,
     /** {file}: another program or session has the port; close it there. */
     WIRE_IN_USE,
     /** {file}: no right to open the port; add yourself to the group that owns it (often dialout) and log in again. */
     WIRE_NOT_ALLOWED,
-    /** {file}: this is no serial port, or it does not take {settings} (error {error}). */
+    /** {file}: this is no serial port, or it does not take {settings} (error {error}); check its name and settings. */
     WIRE_NOT_OPENED,
     /** The serial library could not be loaded ({why}); start with -Djava.io.tmpdir= or -DjSerialComm.library.path= naming a folder from which programs may run. Files and folders work without it. */
     WIRE_LIBRARY_UNUSABLE,
@@ -189,7 +189,7 @@ public enum FindingCode {
     WIRE_FIELDS_DIFFER,
     /** {file}: also sends {channel}, which {other} sends already; it is kept as sensor {sensor}. */
     WIRE_CHANNEL_TWICE,
-    /** {file}: the folder cannot be read ({why}); it is tried again. */
+    /** {file}: the folder cannot be read ({why}); check that it is there and shared. It is tried again by itself. */
     FOLDER_NOT_READABLE,
     /** {file}: the folder can be read again. */
     FOLDER_READABLE_AGAIN,
