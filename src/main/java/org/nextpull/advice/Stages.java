@@ -129,11 +129,10 @@ final class Stages {
         Confirmation confirmation = Confirmation.of(view, best);
         Optional<Chosen> chosen = Optional.of(new Chosen(
                 confirmation.setting(),
-                timed.or(() -> mixed).map(Stages::chosenBy).orElse(ChosenBy.HIGHEST_TRIED)));
+                timed.or(() -> mixed).map(state -> Ending.chosenBy(view, state)).orElse(ChosenBy.HIGHEST_TRIED)));
         if (confirmation.done() >= CONFIRMS) {
-            AdviceCode code = timed.or(() -> mixed)
-                    .map(state -> ((SweepStep.End) state.next()).because())
-                    .orElse(AdviceCode.SETTLED);
+            AdviceCode code =
+                    timed.or(() -> mixed).map(state -> Ending.code(view, state)).orElse(AdviceCode.SETTLED);
             Reason reason = new Reason.Ended(
                     timed.or(() -> mixed).map(SweepState::evidence), view.here().size());
             Draft stop = new Draft(Action.STOP, code, confirmation.setting(), reason);
@@ -154,16 +153,6 @@ final class Stages {
         return timed.map(state ->
                         view.timing().orElseThrow().with(rest, state.next().best()))
                 .orElse(rest);
-    }
-
-    private static ChosenBy chosenBy(SweepState decisive) {
-        SweepStep.End end = (SweepStep.End) decisive.next();
-        return switch (end.because()) {
-            case KNOCK_LIMITED -> ChosenBy.KNOCK_LIMIT;
-            case PLAN_LIMIT -> ChosenBy.PLAN_LIMIT;
-            case SETTLED, SCATTER_LIMITED -> decisive.answer().bracketed() ? ChosenBy.PEAK : ChosenBy.HIGHEST_TRIED;
-            default -> ChosenBy.HIGHEST_TRIED;
-        };
     }
 
     /** After knock with another fuel or other parts, a configuration starts low, whatever its first pull was. */

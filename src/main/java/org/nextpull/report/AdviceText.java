@@ -75,7 +75,7 @@ public final class AdviceText {
         return switch (by) {
             case PEAK -> "the least that makes best torque";
             case KNOCK_LIMIT -> "the knock limit decides, not the peak";
-            case PLAN_LIMIT -> "the plan's limit decides, and torque still rose there";
+            case PLAN_LIMIT -> "a limit of the plan decides, not the peak";
             case HIGHEST_TRIED -> "the best clean setting that was tried, and no more is proven";
         };
     }
@@ -197,6 +197,7 @@ public final class AdviceText {
             case PLAN_LIMIT ->
                 pulls + "the plan's limit is reached and torque still rises: the best lies beyond what the plan allows."
                         + left;
+            case LIMIT_MET -> pulls + "a limit that was met leaves no leaner mixture to try." + left;
             case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled." + left;
             default -> pulls + "the sweep ends." + left;
         };
