@@ -434,6 +434,8 @@ public enum FindingCode {
     SETTINGS_FOR_NO_PULL,
     /** No pull was found that could be used. */
     NO_PULL_TO_USE,
+    /** The plan asks for spark and mixture together ([goal] stages = "together"), which this version does not do: it goes through them in turn. */
+    STAGES_TAKEN_IN_TURN,
     /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */
     NOTHING_TO_SWEEP,
     /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */

@@ -13,6 +13,7 @@ import org.nextpull.channel.Recording;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
@@ -51,6 +52,9 @@ public final class Session {
         Repeatability repeatability = repeatability(plan, pulls);
         if (pulls.stream().noneMatch(MeasuredPull::isUsed)) {
             findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
+        }
+        if (plan.goal().stages() == Goal.Stages.TOGETHER) {
+            findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
         }
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
