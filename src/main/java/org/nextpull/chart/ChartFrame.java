@@ -11,6 +11,7 @@ import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
 import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
@@ -151,7 +152,7 @@ final class ChartFrame {
 
     XYSeries marks(String name, List<Point> points, Mark mark) {
         XYSeries series = add(name, points);
-        series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.Scatter);
+        series.setLineStyle(SeriesLines.NONE);
         series.setMarker(mark.marker());
         series.setMarkerColor(mark.colour());
         return series;

@@ -5,15 +5,14 @@ import java.util.List;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Optimum;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Severity;
-import org.nextpull.plan.Goal;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;
@@ -26,11 +25,13 @@ import org.nextpull.unit.Quantity;
 public final class AdviseText {
     private final Shown shown;
     private final AdviceText words;
+    private final AnswerText answers;
     private final FindingText sentences;
 
     public AdviseText(Shown shown) {
         this.shown = shown;
         this.words = new AdviceText(shown);
+        this.answers = new AnswerText(shown);
         this.sentences = FindingText.in(shown);
     }
 
@@ -41,7 +42,7 @@ public final class AdviseText {
                 .map(Verdict::advice)
                 .ifPresent(advice -> text.append(next(advice)).append('\n'));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
-        text.append(repeatability(result)).append('\n').append(pulls(result.pulls()));
+        text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
         text.append(findings(result));
         return text.toString();
     }
@@ -58,17 +59,10 @@ public final class AdviseText {
     }
 
     private String timing(SessionResult result, SweepAnswer answer) {
-        String start = "Timing, " + answer.pulls().size() + " pulls: ";
-        String optimum = answer.optimum()
-                .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg, 90 % interval "
-                        + Shown.fixed(found.bestInterval().low(), 1) + " to "
-                        + Shown.fixed(found.bestInterval().high(), 1) + response(result, found)
-                        + (answer.bracketed() ? "; the peak is bracketed" : "; the peak itself is not bracketed") + ".")
-                .orElse("not bracketed yet, so no optimum is stated.");
         String limit = answer.limit().isPresent()
                 ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg\n"
                 : "";
-        return start + optimum + "\n" + limit + rows(answer);
+        return answers.timing(result, answer) + "\n" + limit + rows(answer);
     }
 
     private static String rows(SweepAnswer answer) {
@@ -87,46 +81,9 @@ public final class AdviseText {
         return "  By speed, each interval on its own (" + proven + "):\n" + table.text();
     }
 
-    private String response(SessionResult result, Optimum found) {
-        if (found.response().isEmpty()) {
-            return "";
-        }
-        Quantity quantity = result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
-        return ", " + shown.value(quantity, found.response().getAsDouble()) + " there";
-    }
-
-    private static String mixture(SessionResult result, SweepAnswer answer) {
-        String start = "Mixture, " + answer.pulls().size() + " pulls: ";
-        String optimum = answer.optimum()
-                .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % interval "
-                        + lambda(found.peakInterval().low()) + " to "
-                        + lambda(found.peakInterval().high())
-                        + ". Any lambda from " + lambda(found.flat().low()) + " to "
-                        + lambda(found.flat().high())
-                        + " costs at most 0.1 %.")
-                .orElse("not bracketed yet, so no optimum is stated.");
-        String edges = answer.edges()
-                .map(found -> "  rich edge " + lambda(found.low()) + ", lean edge " + lambda(found.high()) + " ("
-                        + Shown.plain(result.plan().goal().nearBestPercent()) + " % below the peak)\n")
-                .orElse("");
-        return start + optimum + "\n" + edges;
-    }
-
-    private static String lambda(double value) {
-        return Shown.fixed(value, 3);
-    }
-
-    private static String repeatability(SessionResult result) {
-        String scatter = result.repeatability()
-                .scatter()
-                .map(found -> "Scatter from pull to pull " + Shown.fixed(found.percent(), 2) + " % ("
-                        + Shown.plain(found.degreesOfFreedom()) + " degrees of freedom)")
-                .orElse("No setting was repeated, so the scatter from pull to pull is not known");
-        String drift = result.repeatability()
-                .drift()
-                .map(found -> "; slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull")
-                .orElse("");
-        return scatter + drift + ".\n";
+    private String mixture(SessionResult result, SweepAnswer answer) {
+        String edges = answers.edges(result, answer);
+        return answers.mixture(answer) + "\n" + (edges.isEmpty() ? "" : "  " + edges + "\n");
     }
 
     private String pulls(List<MeasuredPull> pulls) {

@@ -1,0 +1,55 @@
+package org.nextpull.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Verdict;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.AnswerText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SessionResult;
+
+/** What to leave in the engine, why, and how sure that is. */
+final class AnswerPart {
+    private final SessionResult result;
+    private final AdviceText words;
+    private final AnswerText answers;
+
+    AnswerPart(SessionResult result, Shown shown) {
+        this.result = result;
+        this.words = new AdviceText(shown);
+        this.answers = new AnswerText(shown);
+    }
+
+    Section section() {
+        List<String> sentences = new ArrayList<>();
+        result.verdict().ifPresent(verdict -> say(verdict, sentences));
+        if (result.verdict().isEmpty()) {
+            sentences.add("No pull could be used, so there is no answer.");
+        }
+        sentences.add(answers.repeatability(result));
+        return Section.of("Result").withParagraphs(sentences);
+    }
+
+    private void say(Verdict verdict, List<String> sentences) {
+        Advice advice = verdict.advice();
+        verdict.chosen().map(words::leave).ifPresent(sentences::add);
+        sentences.add(
+                advice.action() == Action.STOP
+                        ? "The day has ended. " + words.because(advice)
+                        : "The day has not ended. " + words.headline(advice) + ". " + words.because(advice));
+        verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
+        verdict.timing().stream()
+                .flatMapToDouble(answer -> answer.limit().stream())
+                .mapToObj(limit -> "Knock limit " + Shown.fixed(limit, 1) + " deg.")
+                .forEach(sentences::add);
+        verdict.mixture().ifPresent(answer -> {
+            sentences.add(answers.mixture(answer));
+            String edges = answers.edges(result, answer);
+            if (!edges.isEmpty()) {
+                sentences.add("Mixture: " + edges + ".");
+            }
+        });
+    }
+}

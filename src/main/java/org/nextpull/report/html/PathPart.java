@@ -1,0 +1,58 @@
+package org.nextpull.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.Replay;
+import org.nextpull.unit.Quantity;
+
+/** How the answer was found: what each pull gave, and what it led to. */
+final class PathPart {
+    private final Replay replay;
+    private final Shown shown;
+    private final AdviceText words;
+
+    PathPart(Replay replay, Shown shown) {
+        this.replay = replay;
+        this.shown = shown;
+        this.words = new AdviceText(shown);
+    }
+
+    Section section() {
+        List<String> steps = new ArrayList<>();
+        for (Replay.Step step : replay.steps()) {
+            Advice advice = step.verdict().advice();
+            steps.add(ran(step.pull()) + " " + words.headline(advice)
+                    + (words.headline(advice).endsWith(".") ? " " : ". ") + words.because(advice));
+        }
+        return Section.of("How it was found, pull by pull")
+                .withParagraphs(steps.isEmpty() ? List.of() : List.of(summary()))
+                .withItems(steps);
+    }
+
+    private String ran(MeasuredPull pull) {
+        String setting = AdviceText.setting(new Proposal(
+                pull.setting().advance(),
+                pull.setting().offset(),
+                pull.setting().lambda()));
+        String torque = pull.figures()
+                .flatMap(Figures::meanTorque)
+                .map(value -> ", " + shown.value(Quantity.TORQUE, value.newtonMetres()))
+                .orElse("");
+        String use = pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' ');
+        return "Pull " + pull.number() + (setting.isEmpty() ? "" : ": " + setting) + torque + use + ".";
+    }
+
+    private String summary() {
+        int pulls = replay.steps().size();
+        return replay.stoppedAfter().isPresent()
+                ? "The advice below is what each pull led to; it says stop after pull "
+                        + replay.stoppedAfter().getAsInt() + " of " + pulls + "."
+                : "The advice below is what each pull led to; it does not say stop within these " + pulls + " pulls.";
+    }
+}

@@ -1,0 +1,51 @@
+package org.nextpull.report.html;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.TreeSet;
+import java.util.stream.Stream;
+import org.nextpull.finding.Finding;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SessionResult;
+
+/** What the operator changed by hand, and what is wrong or worth saying. */
+final class RemarksPart {
+    private final SessionResult result;
+    private final FindingText sentences;
+
+    RemarksPart(SessionResult result, Shown shown) {
+        this.result = result;
+        this.sentences = FindingText.in(shown);
+    }
+
+    Section changes() {
+        List<String> changes = new ArrayList<>();
+        Map<Integer, String> struck = new TreeMap<>(result.amendments().struck());
+        struck.forEach((pull, reason) -> changes.add(
+                "Pull " + pull + " was struck: " + (reason.isBlank() ? "no reason was given" : reason) + "."));
+        new TreeSet<>(result.amendments().lifted())
+                .forEach(pull -> changes.add("Knock and limits of pull " + pull
+                        + " were lifted by the operator: they no longer forbid any setting."));
+        new TreeSet<>(result.amendments().corrected().keySet())
+                .forEach(pull -> changes.add("The setting of pull " + pull + " was corrected by the operator."));
+        return Section.of("Changed by hand").withItems(changes);
+    }
+
+    Section findings() {
+        Stream<Finding> ofPulls = result.pulls().stream().flatMap(pull -> pull.findings().stream());
+        Stream<Finding> ofFiles = result.sources().stream().flatMap(source -> source.findings().stream());
+        Stream<Finding> ofDay = Stream.concat(
+                result.findings().stream(), result.verdict().stream().flatMap(verdict -> verdict.findings().stream()));
+        List<String> said = Stream.of(ofDay, ofFiles, ofPulls)
+                .flatMap(findings -> findings)
+                .map(finding ->
+                        finding.severity().name().toLowerCase(Locale.ROOT) + ": " + sentences.withPlace(finding))
+                .distinct()
+                .toList();
+        return Section.of("Findings").withItems(said);
+    }
+}

@@ -1,0 +1,42 @@
+package org.nextpull.report.html;
+
+import java.util.List;
+import org.nextpull.advice.RowOptimum;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SessionResult;
+
+/** Best advance by speed. */
+final class RowsPart {
+    private final SessionResult result;
+
+    RowsPart(SessionResult result) {
+        this.result = result;
+    }
+
+    Section section() {
+        return result.verdict()
+                .flatMap(Verdict::timing)
+                .filter(answer -> !answer.rows().isEmpty())
+                .map(RowsPart::rows)
+                .orElse(Section.of("Best advance by speed"));
+    }
+
+    private static Section rows(SweepAnswer answer) {
+        Grid grid = Grid.of("Best advance of each row with its own 90 % interval", "rpm", "deg", "from", "to");
+        for (RowOptimum row : answer.rows()) {
+            grid = grid.row(
+                    Shown.fixed(row.rpm(), 0),
+                    Shown.fixed(row.bestDeg(), 1),
+                    Shown.fixed(row.intervalDeg().low(), 1),
+                    Shown.fixed(row.intervalDeg().high(), 1));
+        }
+        return Section.of("Best advance by speed")
+                .withParagraphs(List.of(
+                        answer.rowsProven()
+                                ? "A pull with this table confirmed it."
+                                : "Not proven: no pull with this table has confirmed it."))
+                .withGrids(List.of(grid));
+    }
+}

@@ -1,0 +1,83 @@
+package org.nextpull.report.html;
+
+import java.util.List;
+
+/**
+ * A part of the sheet, in the order in which the template shows what it has. All text is plain; the template escapes it.
+ *
+ * @param title its heading
+ * @param paragraphs sentences
+ * @param facts names and values
+ * @param figures charts, each with its table of numbers
+ * @param grids tables
+ * @param items a list
+ * @param verbatim text to be kept line by line
+ */
+record Section(
+        String title,
+        List<String> paragraphs,
+        List<Fact> facts,
+        List<Figure> figures,
+        List<Grid> grids,
+        List<String> items,
+        List<String> verbatim) {
+    /** A name and its value. */
+    record Fact(String name, String value) {}
+
+    /**
+     * A chart.
+     *
+     * @param title its caption
+     * @param source the picture as a data URI
+     * @param alt what it shows, in words
+     * @param width width in CSS pixels
+     * @param height height in CSS pixels
+     * @param numbers its numbers
+     */
+    record Figure(String title, String source, String alt, int width, int height, Grid numbers) {}
+
+    static Section of(String title) {
+        return new Section(title, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
+    }
+
+    Section withParagraphs(List<String> more) {
+        return new Section(title, List.copyOf(more), facts, figures, grids, items, verbatim);
+    }
+
+    Section withFacts(List<Fact> more) {
+        return new Section(title, paragraphs, List.copyOf(more), figures, grids, items, verbatim);
+    }
+
+    Section withFigures(List<Figure> more) {
+        return new Section(title, paragraphs, facts, List.copyOf(more), grids, items, verbatim);
+    }
+
+    Section withGrids(List<Grid> more) {
+        return new Section(title, paragraphs, facts, figures, List.copyOf(more), items, verbatim);
+    }
+
+    Section withItems(List<String> more) {
+        return new Section(title, paragraphs, facts, figures, grids, List.copyOf(more), verbatim);
+    }
+
+    Section withVerbatim(String text) {
+        return new Section(title, paragraphs, facts, figures, grids, items, List.of(text));
+    }
+
+    boolean hasFacts() {
+        return !facts.isEmpty();
+    }
+
+    boolean hasItems() {
+        return !items.isEmpty();
+    }
+
+    boolean isEmpty() {
+        return paragraphs.isEmpty()
+                && facts.isEmpty()
+                && figures.isEmpty()
+                && grids.isEmpty()
+                && items.isEmpty()
+                && verbatim.isEmpty();
+    }
+}

@@ -1,0 +1,61 @@
+package org.nextpull.report.html;
+
+import com.samskivert.mustache.Mustache;
+import com.samskivert.mustache.Template;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
+import org.nextpull.report.Cautions;
+import org.nextpull.report.Shown;
+import org.nextpull.session.Replay;
+import org.nextpull.session.SessionResult;
+
+/** The sheet of a day: one HTML file without script and without anything that it would have to fetch. */
+public final class Sheet {
+    private Sheet() {}
+
+    /** The sheet of a day, headed by the name of its engine. */
+    public static String of(Replay replay, Shown shown) {
+        return of(replay, shown, Heading.none());
+    }
+
+    /** The sheet of a day under a heading. */
+    public static String of(Replay replay, Shown shown, Heading heading) {
+        SessionResult result = replay.whole();
+        String title = heading.title().or(() -> result.plan().engine().name()).orElse("Engine without a name");
+        Stream<Section> sections = Stream.of(
+                new AnswerPart(result, shown).section(),
+                new JobPart(result.plan(), shown).section(),
+                new ChartsPart(result, shown).section(),
+                new RowsPart(result).section(),
+                new PullsPart(result, shown).figures(),
+                new PullsPart(result, shown).conditions(),
+                new PathPart(replay, shown).section(),
+                new RemarksPart(result, shown).changes(),
+                new RemarksPart(result, shown).findings(),
+                new RepeatPart(result).section(),
+                Section.of("Cautions").withItems(Cautions.sentences()));
+        Page page = new Page(
+                title,
+                Stream.concat(heading.day().stream(), heading.software().stream())
+                        .toList(),
+                sections.filter(section -> !section.isEmpty()).toList());
+        return template().execute(page);
+    }
+
+    /** All that the template is given. */
+    record Page(String title, List<String> below, List<Section> sections) {}
+
+    private static Template template() {
+        try (InputStreamReader reader = new InputStreamReader(
+                Objects.requireNonNull(Sheet.class.getResourceAsStream("sheet.html")), StandardCharsets.UTF_8)) {
+            return Mustache.compiler().escapeHTML(true).compile(reader);
+        } catch (IOException broken) {
+            throw new UncheckedIOException("the template of the sheet cannot be read", broken);
+        }
+    }
+}

@@ -1,0 +1,129 @@
+package org.nextpull.report.html;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.report.Cautions;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+
+class SheetTest {
+    private static final Heading HEADING =
+            new Heading(Optional.of("Timing on pump fuel"), Optional.of("2026-05-02"), Optional.of("nextpull 0"));
+
+    @TempDir
+    private static Path folder = Path.of("unset");
+
+    private static String demo = "";
+    private static String hostile = "";
+
+    @BeforeAll
+    static void makeSheets() throws IOException {
+        demo = Sheet.of(Days.demo(folder), new Shown(UnitSystem.METRIC), HEADING);
+        hostile = Sheet.of(Days.hostile(folder), new Shown(UnitSystem.US));
+        Files.createDirectories(Path.of("target/sheets"));
+        Files.writeString(Path.of("target/sheets/demo.html"), demo);
+        Files.writeString(Path.of("target/sheets/hostile.html"), hostile);
+    }
+
+    private static List<String> all(String pattern, String text) {
+        return Pattern.compile(pattern, Pattern.DOTALL)
+                .matcher(text)
+                .results()
+                .map(found -> found.group(1))
+                .toList();
+    }
+
+    @Test
+    void theSheetHasItsPartsInTheOrderOfWhatMattersMost() {
+        assertThat(all("<h2>(.*?)</h2>", demo))
+                .containsSubsequence(
+                        "Result",
+                        "Job",
+                        "Curves",
+                        "Pulls",
+                        "Conditions and correction",
+                        "How it was found, pull by pull",
+                        "To repeat this elsewhere",
+                        "Cautions");
+        assertThat(demo).contains("<h1>Timing on pump fuel</h1>", "2026-05-02", "ISO 1585");
+    }
+
+    @Test
+    void everyChartHasWordsAndNumbers() {
+        List<String> pictures = all("<img ([^>]*)>", demo);
+        assertThat(pictures)
+                .hasSize(2)
+                .allSatisfy(picture -> assertThat(picture)
+                        .contains("src=\"data:image/png;base64,")
+                        .containsPattern("alt=\"Chart of [^\"]{30,}\""));
+        assertThat(all("<figure>.*?</figure>\\s*<div class=\"numbers\">\\s*(<table>)", demo))
+                .hasSize(2);
+    }
+
+    @Test
+    void everyTableHasAsManyCellsAsHeadings() {
+        assertThat(all("<table>(.*?)</table>", demo)).hasSizeGreaterThan(3).allSatisfy(table -> {
+            int headings = all("(<th scope)", table).size();
+            assertThat(all("<tr>(<td.*?)</tr>", table))
+                    .isNotEmpty()
+                    .allSatisfy(row -> assertThat(all("(<td)", row)).hasSize(headings));
+        });
+    }
+
+    @Test
+    void nothingIsFetchedAndNothingRuns() {
+        for (String sheet : List.of(demo, hostile)) {
+            assertThat(sheet)
+                    .contains("default-src 'none'")
+                    .doesNotContainIgnoringCase("<script", "<link", "<iframe", "@import", "url(", " onerror=");
+            assertThat(all("(?:src|href)=\"([^\"]*)\"", sheet)).allMatch(source -> source.startsWith("data:image/png"));
+        }
+    }
+
+    @Test
+    void textFromFilesIsShownAndNeverTakenForMarkup() {
+        assertThat(hostile)
+                .doesNotContain("<script", "</td><script", "</td>&", "src=http", "example.invalid/a.png>")
+                .contains("&lt;script&gt;alert(&#39;x&#39;)&lt;/script&gt;&quot;&amp;");
+        assertThat(hostile).contains("<h1>&lt;/td&gt;");
+    }
+
+    @Test
+    void aStruckPullIsNamedWithItsReason() {
+        assertThat(hostile).contains("Changed by hand", "Pull 7 was struck: &lt;/td&gt;");
+    }
+
+    @Test
+    void everyCautionStandsOnEverySheet() {
+        for (String caution : Cautions.sentences()) {
+            String start = caution.substring(0, caution.indexOf(' ', 20));
+            assertThat(demo.replace("&#39;", "'")).contains(start);
+        }
+    }
+
+    @Test
+    void unitsAreThoseThatTheReaderAskedFor() {
+        assertThat(demo).contains("mean N.m", "mean kW").doesNotContain("lbf.ft");
+        assertThat(hostile).contains("mean lbf.ft", "mean hp").doesNotContain("mean N.m");
+    }
+
+    @Test
+    void thePlanIsThereToRepeatTheDay() {
+        assertThat(demo).contains("[timing]", "start_deg &#x3D; 20");
+    }
+
+    @Test
+    void aSlotOfTheTemplateIsNeverLeftOpen() {
+        assertThat(demo).doesNotContain("{{", "}}");
+        assertThat(hostile).doesNotContain("{{", "}}");
+    }
+}
