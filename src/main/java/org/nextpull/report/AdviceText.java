@@ -20,6 +20,9 @@ import org.nextpull.unit.Span;
 
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
+    private static final String NOTHING_TO_LEAVE =
+            "Leave the engine at the setting it came with: no clean pull has been run.";
+
     private final Shown shown;
 
     public AdviceText(Shown shown) {
@@ -33,8 +36,7 @@ public final class AdviceText {
             case PULL -> "Next pull: " + setting;
             case REPEAT -> "Repeat: " + setting;
             case WAIT -> "Wait, then: " + setting;
-            case STOP ->
-                "Stop. " + advice.leave().map(this::leave).orElse("Nothing was run that could be left in the engine.");
+            case STOP -> "Stop. " + advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE);
         };
     }
 
@@ -43,9 +45,7 @@ public final class AdviceText {
         String sentence = reason(advice);
         String wait = advice.waitFor().map(this::waiting).orElse("");
         String leave = advice.action() == Action.WAIT
-                ? advice.leave()
-                        .map(chosen -> " Meanwhile: " + decapitalised(leave(chosen)))
-                        .orElse("")
+                ? " Meanwhile: " + decapitalised(advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE))
                 : "";
         return sentence + wait + leave;
     }
@@ -94,7 +94,8 @@ public final class AdviceText {
             return confirming(confirming);
         } else if (reason instanceof Reason.OutOfWindow window) {
             return name(window.condition()) + " is " + temperature(window.now().kelvins())
-                    + ", out of its window: wait until it reaches "
+                    + ", out of its window: wait until it has "
+                    + (window.now().kelvins() < window.want().kelvins() ? "risen to " : "fallen to ")
                     + temperature(window.want().kelvins()) + ".";
         } else if (reason instanceof Reason.Knocked knocked) {
             return knocked(knocked);
@@ -163,8 +164,9 @@ public final class AdviceText {
     }
 
     private String limit(AdviceCode code, Reason.LimitReached reached) {
-        String what = name(reached.limit()) + " reached " + quantity(reached.limit(), reached.worst()) + " in pull "
-                + reached.pull() + "; the plan's limit is " + quantity(reached.limit(), reached.allowed()) + ".";
+        String what = name(reached.limit()) + (reached.limit().isLeast() ? " fell to " : " reached ")
+                + quantity(reached.limit(), reached.worst()) + " in pull " + reached.pull() + "; the plan's limit is "
+                + quantity(reached.limit(), reached.allowed()) + ".";
         return what
                 + switch (code) {
                     case COOL_EXHAUST ->

@@ -1,0 +1,206 @@
+package org.nextpull.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.ChosenBy;
+import org.nextpull.advice.Condition;
+import org.nextpull.advice.Evidence;
+import org.nextpull.advice.Factor;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.WaitFor;
+import org.nextpull.plan.Limit;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+import org.nextpull.unit.Temperature;
+import org.nextpull.unit.UnitSystem;
+
+class AdviceTextTest {
+    private static final Proposal SETTING =
+            new Proposal(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
+    private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK);
+
+    private static Evidence evidence(Factor factor) {
+        boolean timing = factor == Factor.TIMING;
+        return new Evidence(
+                5,
+                timing ? 28 : 0.9,
+                timing ? Span.of(25.4, 30.1) : Span.of(0.86, 0.91),
+                0.6,
+                new Evidence.Stake(0.31, 0.12),
+                OptionalDouble.of(0.42),
+                0.25);
+    }
+
+    private static Reason reason(AdviceCode code) {
+        return switch (code) {
+            case BASELINE -> new Reason.Baseline(0, 2);
+            case REPEAT_BASELINE -> new Reason.Baseline(1, 2);
+            case CLIMB_TIMING, BRACKET_TIMING, CHECK_TIMING, REPEAT_SETTING, REPEAT_DOUBTFUL ->
+                new Reason.Searching(Factor.TIMING, evidence(Factor.TIMING), true);
+            case CLIMB_MIXTURE, BRACKET_MIXTURE ->
+                new Reason.Searching(Factor.MIXTURE, evidence(Factor.MIXTURE), false);
+            case START_MIXTURE, RICH_STEP -> new Reason.BackedOff(2, 27);
+            case CONFIRM -> new Reason.Confirming(0, 2, OptionalDouble.of(1.4));
+            case OUT_OF_WINDOW ->
+                new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
+            case COOL_EXHAUST -> new Reason.LimitReached(Limit.EXHAUST, 4, 1193.15, 1173.15);
+            case TOO_LEAN -> new Reason.LimitReached(Limit.LEAN, 4, 0.97, 0.95);
+            case LIMIT_MET -> new Reason.LimitReached(Limit.OIL_PRESSURE, 4, 180_000, 250_000);
+            case SETTLED, SCATTER_LIMITED, KNOCK_LIMITED, PLAN_LIMIT, BUDGET ->
+                new Reason.Ended(Optional.of(evidence(Factor.TIMING)), 9);
+        };
+    }
+
+    private static Advice advice(AdviceCode code) {
+        Action action = code.isStop()
+                ? Action.STOP
+                : switch (code) {
+                    case OUT_OF_WINDOW, COOL_EXHAUST -> Action.WAIT;
+                    case REPEAT_BASELINE, REPEAT_SETTING, REPEAT_DOUBTFUL -> Action.REPEAT;
+                    default -> Action.PULL;
+                };
+        Optional<WaitFor> wait = action == Action.WAIT
+                ? Optional.of(new WaitFor(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78), 90))
+                : Optional.empty();
+        return new Advice(
+                action,
+                code,
+                action == Action.STOP ? Optional.empty() : Optional.of(SETTING),
+                reason(code),
+                wait,
+                Optional.of(LEFT));
+    }
+
+    private static List<String> inBothUnits(Advice advice) {
+        List<String> said = new ArrayList<>();
+        for (UnitSystem units : UnitSystem.values()) {
+            AdviceText text = new AdviceText(new Shown(units));
+            said.add(text.headline(advice) + (text.headline(advice).endsWith(".") ? " " : ". ") + text.because(advice));
+        }
+        return said;
+    }
+
+    @ParameterizedTest
+    @EnumSource(AdviceCode.class)
+    void everyAdviceIsWholeSentencesThatPromiseNothing(AdviceCode code) {
+        assertThat(inBothUnits(advice(code))).allSatisfy(said -> {
+            assertThat(said).endsWith(".").doesNotContain("  ", "..", "null", "Optional", "NaN");
+            assertThat(ForbiddenWords.in(said)).isEmpty();
+        });
+    }
+
+    @ParameterizedTest
+    @EnumSource(AdviceCode.class)
+    void stopAndWaitSayWhatToLeaveAndTheRestWhatToSet(AdviceCode code) {
+        Advice advice = advice(code);
+        boolean leaves = advice.action() == Action.STOP || advice.action() == Action.WAIT;
+        assertThat(inBothUnits(advice)).allSatisfy(said -> {
+            assertThat(said).contains("26.0 deg, lambda 0.870");
+            assertThat(said.toLowerCase(java.util.Locale.ROOT).contains("leave 26.0 deg"))
+                    .isEqualTo(leaves);
+        });
+    }
+
+    @Test
+    void withoutACleanPullTheEngineKeepsTheSettingItCameWith() {
+        for (AdviceCode code : List.of(AdviceCode.LIMIT_MET, AdviceCode.OUT_OF_WINDOW)) {
+            Advice known = advice(code);
+            Advice advice = new Advice(
+                    known.action(), code, known.setting(), known.reason(), known.waitFor(), Optional.empty());
+            assertThat(inBothUnits(advice))
+                    .allSatisfy(said ->
+                            assertThat(said).containsIgnoringCase("leave the engine at the setting it came with"));
+        }
+    }
+
+    @Test
+    void theNumbersBehindAnAdviceAreInItsSentence() {
+        assertThat(inBothUnits(advice(AdviceCode.CLIMB_TIMING)))
+                .allSatisfy(said -> assertThat(said)
+                        .contains("After 5 pulls", "25.4 to 30.1 deg", "28.0 deg", "+0.42 %", "0.25 %", "0.31 %")
+                        .contains("listen during this pull"));
+        assertThat(inBothUnits(advice(AdviceCode.BRACKET_MIXTURE)))
+                .allSatisfy(said -> assertThat(said).contains("lambda 0.860 to 0.910", "leanest clean setting"));
+        assertThat(inBothUnits(advice(AdviceCode.CONFIRM)).get(0)).contains("1 of 2", "+1.4 %");
+    }
+
+    @Test
+    void temperaturesAndPressuresAreInTheUnitsOfTheReader() {
+        List<String> hot = inBothUnits(advice(AdviceCode.COOL_EXHAUST));
+        assertThat(hot.get(0)).contains("920 degC", "900 degC");
+        assertThat(hot.get(1)).contains("1688 degF", "1652 degF");
+        List<String> oil = inBothUnits(advice(AdviceCode.LIMIT_MET));
+        assertThat(oil.get(0)).contains("Oil pressure fell to 180.0 kPa", "250.0 kPa");
+        assertThat(oil.get(1)).contains("26.1 psi", "36.3 psi");
+    }
+
+    @Test
+    void anExhaustTooHotIsNeverAnsweredByRetard() {
+        assertThat(inBothUnits(advice(AdviceCode.COOL_EXHAUST)))
+                .allSatisfy(said ->
+                        assertThat(said).contains("Lift and let it cool", "one step richer", "Retard would heat it"));
+    }
+
+    @Test
+    void aTemperatureOutOfItsWindowIsSaidWithItsDirection() {
+        assertThat(inBothUnits(advice(AdviceCode.OUT_OF_WINDOW)).get(0)).contains("risen to 78 degC", "At least 90 s");
+        Reason hot = new Reason.OutOfWindow(Condition.OIL, Temperature.ofCelsius(130), Temperature.ofCelsius(115));
+        Advice known = advice(AdviceCode.OUT_OF_WINDOW);
+        Advice advice = new Advice(known.action(), known.code(), known.setting(), hot, known.waitFor(), known.leave());
+        assertThat(inBothUnits(advice).get(0)).contains("Oil is 130 degC", "fallen to 115 degC");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Limit.class)
+    void everyLimitHasANameAndAUnit(Limit limit) {
+        Advice known = advice(AdviceCode.LIMIT_MET);
+        Advice advice = new Advice(
+                Action.STOP,
+                AdviceCode.LIMIT_MET,
+                Optional.empty(),
+                new Reason.LimitReached(limit, 4, 3, 1),
+                Optional.empty(),
+                known.leave());
+        assertThat(inBothUnits(advice))
+                .allSatisfy(said -> assertThat(said).contains(" in pull 4; the plan's limit is "));
+    }
+
+    @Test
+    void knockThatLeavesNoSettingSaysWhatCanBeDone() {
+        Advice advice = new Advice(
+                Action.STOP,
+                AdviceCode.KNOCK_LIMITED,
+                Optional.empty(),
+                new Reason.Knocked(1, 20, 2),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(inBothUnits(advice)).allSatisfy(said -> {
+            assertThat(said).contains("pull 1 at 20.0 deg", "margin of 2.0 deg", "Lower the plan's least advance");
+            assertThat(ForbiddenWords.in(said)).isEmpty();
+        });
+    }
+
+    @Test
+    void whatChoseTheSettingIsSaid() {
+        AdviceText text = new AdviceText(new Shown(UnitSystem.METRIC));
+        assertThat(Arrays.stream(ChosenBy.values())
+                        .map(by -> text.leave(new Chosen(SETTING, by)))
+                        .distinct())
+                .hasSameSizeAs(ChosenBy.values())
+                .allSatisfy(said -> assertThat(said).startsWith("Leave 26.0 deg, lambda 0.870 in the engine: "));
+    }
+}

@@ -1,0 +1,98 @@
+package org.nextpull.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.junit.jupiter.api.Test;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.ChosenBy;
+import org.nextpull.finding.FindingCode;
+
+/** Holds the handbook pages on findings and on advice together with what the program says. */
+class HandbookTest {
+    private static final Path FINDINGS = Path.of("src/site/markdown/findings.md");
+    private static final Path ADVICE = Path.of("src/site/markdown/advice.md");
+    private static final Path FRESH = Path.of("target/findings.md");
+
+    @Test
+    void thePageOfFindingsListsEveryCodeWithItsSentence() throws IOException {
+        String page = Files.readString(FINDINGS);
+        List<String> rows = new ArrayList<>();
+        Matcher row = Pattern.compile(
+                        "(?m)^\\| `([a-z0-9-]+)` \\| (?:note|warning|error)(?: or (?:note|warning|error))* \\| (.*) \\|$")
+                .matcher(page);
+        while (row.find()) {
+            rows.add(row.group(1) + "=" + row.group(2));
+        }
+        List<String> wanted = Arrays.stream(FindingCode.values())
+                .map(code -> code.id() + "=" + words(code))
+                .toList();
+        Files.createDirectories(Path.of("target"));
+        Files.writeString(FRESH, freshPage(page));
+        assertThat(rows)
+                .as("rows of %s; a page made anew lies in %s: look at its severities and copy it", FINDINGS, FRESH)
+                .containsExactlyElementsOf(wanted);
+    }
+
+    /** The sentence without the hints that only the program needs. */
+    private static String words(FindingCode code) {
+        String sentence = Catalogue.sentences().getOrDefault(code.id(), "");
+        return Catalogue.SLOT.matcher(sentence).replaceAll("{$1}");
+    }
+
+    private static String freshPage(String page) {
+        StringBuilder fresh = new StringBuilder(page.substring(0, page.indexOf("\n## ") + 1));
+        String sources = Catalogue.sources();
+        for (Map.Entry<String, List<FindingCode>> group : Catalogue.groups().entrySet()) {
+            String title = group.getKey();
+            fresh.append("## ")
+                    .append(title.substring(0, 1).toUpperCase(java.util.Locale.ROOT))
+                    .append(title.substring(1))
+                    .append("\n\n| code | severity | sentence |\n|---|---|---|\n");
+            for (FindingCode code : group.getValue()) {
+                String severity = Catalogue.severity(code, sources);
+                fresh.append("| `%s` | %s | %s |%n"
+                        .formatted(code.id(), severity.isEmpty() ? "warning" : severity, words(code)));
+            }
+            fresh.append('\n');
+        }
+        return fresh.toString().stripTrailing() + "\n";
+    }
+
+    @Test
+    void thePageOfAdviceExplainsEveryCodeActionAndChoice() throws IOException {
+        String page = Files.readString(ADVICE);
+        for (AdviceCode code : AdviceCode.values()) {
+            assertThat(page).containsPattern("(?m)^\\| `" + code.id() + "` \\| .{20,} \\|$");
+        }
+        for (Action action : Action.values()) {
+            assertThat(page).containsPattern("(?m)^\\| `" + action.id() + "` \\| .{20,} \\|$");
+        }
+        for (ChosenBy by : ChosenBy.values()) {
+            assertThat(page).containsPattern("(?m)^\\| `" + by.id() + "` \\| .{20,} \\|$");
+        }
+        Matcher row = Pattern.compile("(?m)^\\| `([a-z-]+)` \\|").matcher(page);
+        int rows = 0;
+        while (row.find()) {
+            rows++;
+        }
+        assertThat(rows)
+                .as("rows of codes, actions and choices, none too many")
+                .isEqualTo(AdviceCode.values().length + Action.values().length + ChosenBy.values().length);
+    }
+
+    @Test
+    void thePagesPromiseNothing() throws IOException {
+        assertThat(ForbiddenWords.in(Files.readString(FINDINGS))).isEmpty();
+        assertThat(ForbiddenWords.in(Files.readString(ADVICE))).isEmpty();
+    }
+}
