@@ -1,18 +1,13 @@
 package org.nextpull.cli;
 
 import org.nextpull.report.Shown;
-import org.nextpull.unit.UnitSystem;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
 
 /** Options that every command with a result has. */
 final class OutputOptions {
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            defaultValue = "metric",
-            description =
-                    "Units that people read: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}). JSON is always metric.")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     @Option(names = "--json", description = "Print one JSON document instead of text.")
     private boolean json;
@@ -22,6 +17,6 @@ final class OutputOptions {
     }
 
     Shown shown() {
-        return new Shown(units);
+        return units.shown();
     }
 }

@@ -39,6 +39,7 @@ final class Program implements Runnable {
                 .addSubcommand(new AdviseCommand(console))
                 .addSubcommand(new ReplayCommand(console))
                 .addSubcommand(new CompareCommand(console))
+                .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
                 .addSubcommand(FuelCommand.commandLine(console))
                 .addSubcommand(new AirCommand(console));

@@ -448,7 +448,7 @@ public enum FindingCode {
     INLET_AIR_DIFFERS,
 
     // what the commands write
-    /** Nothing could be written into {file}: {why}; name a folder that you may write to. */
+    /** Nothing could be written to {file}: {why}; name a place that you may write to. */
     FOLDER_NOT_WRITABLE;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
