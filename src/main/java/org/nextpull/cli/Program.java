@@ -42,9 +42,8 @@ final class Program implements Runnable {
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
                 .addSubcommand(FuelCommand.commandLine(console))
-                .addSubcommand(new AirCommand(console));
-        line.registerConverter(Double.class, FiniteNumber::of);
-        line.registerConverter(double.class, FiniteNumber::of);
+                .addSubcommand(new AirCommand(console))
+                .addSubcommand(EngineCommand.commandLine(console));
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);

@@ -367,6 +367,16 @@ public enum FindingCode {
     /** The model engine cannot run on {fuel}: its {property} is not known. Choose a listed fuel that has it. */
     ENGINE_FUEL_LACKS,
 
+    // rig
+    /** The model engine cannot be run under this plan: it lacks {name}. Add that to the plan. */
+    RIG_NEEDS,
+    /** The model engine cannot be run with {name} = "{value}". Choose another in the plan. */
+    RIG_CANNOT,
+    /** The plan allows {name} from {least} to {most}, not {value}. Choose one within. */
+    RIG_SETTING_OUTSIDE,
+    /** The settings file asks for {fuel}, but the model engine has one tank with {other}. Remove the other fuel. */
+    RIG_ONE_FUEL,
+
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
     AIR_READING_MISSING,

@@ -54,8 +54,7 @@ public final class DemoLogs {
     private static final double HATCH_LAMBDA = 0.90;
     private static final double HATCH_LAMBDA_DELAY_S = 0.35;
     private static final double ROLLER_NOISE_RPM = 0.15;
-    private static final String INVENTED =
-            "invented demo data: a model engine on a simulated brake, no real engine was run";
+    static final String INVENTED = "invented demo data: a model engine on a simulated brake, no real engine was run";
 
     private static final List<Role> BRAKE_ROLES = List.of(
             Role.TIME,

@@ -1,0 +1,60 @@
+package org.nextpull.cli;
+
+import java.util.Locale;
+import org.nextpull.report.Shown;
+import org.nextpull.rig.Debrief;
+import org.nextpull.unit.Quantity;
+
+/** The truth beside what was found, in words. */
+final class DebriefText {
+    private final Shown shown;
+
+    DebriefText(Shown shown) {
+        this.shown = shown;
+    }
+
+    String text(Debrief debrief) {
+        Debrief.Timing timing = debrief.truth().timing();
+        StringBuilder text = new StringBuilder("The truth of engine " + debrief.seed() + ":\n");
+        text.append("  most torque over the band at ")
+                .append(Shown.fixed(timing.peakDeg(), 1))
+                .append(" deg, least good advance ")
+                .append(Shown.fixed(timing.goodDeg(), 1))
+                .append(" deg, lambda ")
+                .append(Shown.fixed(debrief.truth().lambda(), 3))
+                .append(", ")
+                .append(shown.value(Quantity.TORQUE, debrief.truth().torqueNm()))
+                .append('\n');
+        text.append(
+                timing.onsetDeg().isPresent()
+                        ? "  knock once a pull from "
+                                + Shown.fixed(timing.onsetDeg().getAsDouble(), 1) + " deg\n"
+                        : "  no knock within ten degrees beyond that\n");
+        text.append("  scatter from pull to pull ")
+                .append(Shown.fixed(debrief.scatterPercent(), 2))
+                .append(" %\n");
+        text.append(found(debrief));
+        text.append("Pulls: ")
+                .append(debrief.pulls())
+                .append(", with knock: ")
+                .append(debrief.knockingPulls())
+                .append(".\n");
+        return text.toString();
+    }
+
+    private static String found(Debrief debrief) {
+        if (debrief.left().isEmpty()) {
+            return "You leave nothing in the engine: no clean pull was run.\n";
+        }
+        Debrief.Left left = debrief.left().get();
+        return "You leave " + Shown.fixed(left.advanceDeg(), 1) + " deg ("
+                + signed(debrief.degreesOff().orElse(0), 1) + " deg off) and lambda "
+                + Shown.fixed(left.lambda(), 3) + " ("
+                + signed(debrief.lambdaOff().orElse(0), 3) + " off): "
+                + Shown.fixed(debrief.torqueLeftPercent().orElse(0), 2) + " % of torque is left.\n";
+    }
+
+    private static String signed(double value, int decimals) {
+        return String.format(Locale.ROOT, "%+." + decimals + "f", value);
+    }
+}

@@ -1,0 +1,130 @@
+package org.nextpull.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.advice.Proposal;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.csv.SettingsFile;
+import org.nextpull.report.AdviceText;
+import org.nextpull.rig.DayOrder;
+import org.nextpull.rig.LogDialect;
+import org.nextpull.rig.WrittenDay;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Option;
+
+/** {@code engine write}: a log with a known truth. */
+@Command(
+        name = "write",
+        mixinStandardHelpOptions = true,
+        description = {
+            "Writes the log of a day on the model engine, and beside it the truth that the day should find.",
+            "Without --settings the settings are those of the advice, until it stops. The same plan, seed and settings give the same "
+                    + "bytes. Where the log alone does not tell what was set, a settings file is written as well."
+        })
+final class EngineWriteCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+    private String plan = "";
+
+    @Option(
+            names = "--seed",
+            required = true,
+            paramLabel = "N",
+            description = "Whole number that decides engine, day and noise.")
+    private long seed;
+
+    @Option(names = "--out", required = true, paramLabel = "FILE", description = "Log to write.")
+    private String out = "";
+
+    @Option(
+            names = "--settings",
+            paramLabel = "FILE",
+            description = "Settings file: one row a pull, in order, instead of the advice.")
+    private Optional<String> settings = Optional.empty();
+
+    @Option(
+            names = "--dialect",
+            paramLabel = "NAME",
+            defaultValue = "PLAIN",
+            description = "How the log is written: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private LogDialect dialect = LogDialect.PLAIN;
+
+    private int pulled;
+
+    EngineWriteCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        PlanFile file = PlanFile.read(plan);
+        Messages.print(console.err(), file.findings());
+        Path log = path(out);
+        DayOrder order = new DayOrder(file.plan(), seed, dialect);
+        Outcome<WrittenDay> outcome = settings.map(name -> WrittenDay.of(order, rows(name), this::progress))
+                .orElseGet(() -> WrittenDay.following(order, this::progress));
+        WrittenDay day = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        write(log, day.log(), "log of " + day.pulls() + " pulls");
+        write(beside(log, ".truth.toml"), day.truth(), "truth");
+        day.settings()
+                .ifPresent(text -> write(
+                        beside(log, ".settings.csv"), text, "settings, for [log] settings or for a plan beside it"));
+        return ExitCodes.DONE;
+    }
+
+    private List<AskedSetting> rows(String name) {
+        Outcome<List<AskedSetting>> outcome = SettingsFile.read(name);
+        if (outcome.isFailed() || outcome.findings().stream().anyMatch(Finding::isError)) {
+            throw new Program.BadInput(outcome.findings());
+        }
+        Messages.print(console.err(), outcome.findings());
+        return outcome.value().orElseThrow();
+    }
+
+    private void progress(Proposal setting) {
+        pulled++;
+        console.err().println("pull " + pulled + ": " + AdviceText.setting(setting));
+    }
+
+    private void write(Path file, String text, String what) {
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+            console.out().println(file + ": " + what);
+        } catch (IOException fault) {
+            throw notWritable(file.toString(), fault);
+        }
+    }
+
+    private static Path path(String name) {
+        try {
+            return Path.of(name);
+        } catch (InvalidPathException fault) {
+            throw notWritable(name, fault);
+        }
+    }
+
+    private static Program.BadInput notWritable(String file, Exception fault) {
+        return new Program.BadInput(List.of(Finding.error(
+                FindingCode.FOLDER_NOT_WRITABLE,
+                Place.inFile(file),
+                Detail.of("why", fault.getClass().getSimpleName() + ", " + fault.getMessage()))));
+    }
+
+    private static Path beside(Path log, String ending) {
+        String name = String.valueOf(log.getFileName());
+        int dot = name.lastIndexOf('.');
+        return log.resolveSibling((dot > 0 ? name.substring(0, dot) : name) + ending);
+    }
+}

@@ -1,0 +1,146 @@
+package org.nextpull.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.util.List;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.rig.Practice;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Quantity;
+
+/** The conversation of a practice day: proposes, reads what is typed, runs the pull, until the user or the advice ends it. */
+final class PracticeTalk {
+    private static final String HELP = """
+            Type   to
+            Enter  run what is proposed; after a stop: end the day
+            26 0.87  run another setting: advance and lambda; one number where the plan sweeps one thing
+            why    read why that is proposed
+            strike 3  take pull 3 out of the day, with a reason behind it if you like
+            stop   end the day and see the truth
+            """;
+
+    private final Console console;
+    private final PrintWriter out;
+    private final Practice practice;
+    private final Shown shown;
+    private final AdviceText words;
+
+    PracticeTalk(Console console, Practice practice, Shown shown) {
+        this.console = console;
+        this.out = console.out();
+        this.practice = practice;
+        this.shown = shown;
+        this.words = new AdviceText(shown);
+    }
+
+    /** Talks until the end of the day. */
+    void hold() throws IOException {
+        out.println("The engine is warm. Type help to see what can be typed.");
+        propose();
+        boolean goesOn = true;
+        while (goesOn) {
+            out.print("> ");
+            out.flush();
+            String line = console.in().readLine();
+            if (line == null) {
+                out.println();
+                out.println("End of input: the day ends here.");
+                goesOn = false;
+            } else {
+                goesOn = answer(Typed.of(line, practice.plan()));
+            }
+        }
+        out.println();
+        out.print(new DebriefText(shown).text(practice.debrief()));
+    }
+
+    private boolean answer(Typed typed) {
+        if (typed instanceof Typed.Stop || (typed instanceof Typed.AsProposed && isOver())) {
+            return false;
+        }
+        if (typed instanceof Typed.AsProposed) {
+            pull(practice.advice().setting().orElseThrow());
+        } else if (typed instanceof Typed.Setting setting) {
+            pull(completed(setting.setting()));
+        } else if (typed instanceof Typed.Why) {
+            out.println(words.because(practice.advice()));
+        } else if (typed instanceof Typed.Strike strike) {
+            strike(strike);
+        } else if (typed instanceof Typed.Wrong wrong) {
+            out.println(wrong.message());
+        } else {
+            out.print(HELP);
+        }
+        return true;
+    }
+
+    private boolean isOver() {
+        return practice.advice().action() == Action.STOP;
+    }
+
+    private void propose() {
+        Advice advice = practice.advice();
+        out.println(words.headline(advice));
+        if (isOver()) {
+            out.println(words.because(advice));
+        }
+    }
+
+    /** A setting with what was left out as proposed, else as last run. */
+    private Proposal completed(Proposal typed) {
+        List<Proposal> before = practice.settings();
+        Proposal like =
+                practice.advice().setting().orElseGet(() -> before.isEmpty() ? typed : before.get(before.size() - 1));
+        return new Proposal(
+                typed.advance().or(like::advance),
+                typed.offset().or(like::offset),
+                typed.lambda().or(like::lambda));
+    }
+
+    private void pull(Proposal setting) {
+        Outcome<SessionResult> outcome = practice.pull(setting);
+        if (outcome.isFailed()) {
+            FindingText text = FindingText.in(shown);
+            for (Finding finding : outcome.findings()) {
+                out.println(text.withPlace(finding));
+            }
+            return;
+        }
+        List<MeasuredPull> pulls = practice.result().pulls();
+        out.println("Pull " + practice.pulls() + " at " + AdviceText.setting(setting)
+                + (pulls.isEmpty() ? "" : measured(pulls.get(pulls.size() - 1))));
+        propose();
+    }
+
+    private String measured(MeasuredPull pull) {
+        String torque = pull.figures()
+                .flatMap(Figures::meanTorque)
+                .map(value -> ": " + shown.value(Quantity.TORQUE, value.newtonMetres()))
+                .orElse("");
+        String knock = switch (pull.knock().mark()) {
+            case HEARD -> ", knock";
+            case NONE -> ", no knock";
+            case NOT_MEASURED -> ", knock not measured";
+        };
+        String use = pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' ');
+        return torque + knock + use;
+    }
+
+    private void strike(Typed.Strike strike) {
+        if (practice.strike(strike.number(), strike.reason())) {
+            out.println("Pull " + strike.number() + " does not count any more.");
+            propose();
+        } else {
+            out.println("There is no pull " + strike.number() + "; there are " + practice.pulls() + ".");
+        }
+    }
+}

@@ -1,0 +1,125 @@
+package org.nextpull.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.advice.Proposal;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/** What a user typed between two pulls. */
+sealed interface Typed {
+    /** Nothing: as proposed. */
+    record AsProposed() implements Typed {}
+
+    /**
+     * A setting; parts that are empty stay as proposed.
+     *
+     * @param setting the setting
+     */
+    record Setting(Proposal setting) implements Typed {}
+
+    /** Say why. */
+    record Why() implements Typed {}
+
+    /**
+     * Take a pull out.
+     *
+     * @param number of the pull
+     * @param reason free words
+     */
+    record Strike(int number, String reason) implements Typed {}
+
+    /** The day ends. */
+    record Stop() implements Typed {}
+
+    /** Say what can be typed. */
+    record Help() implements Typed {}
+
+    /**
+     * Not understood.
+     *
+     * @param message what was wrong with it
+     */
+    record Wrong(String message) implements Typed {}
+
+    /** Below this a single number is a mixture where an advance is set flat: nobody runs two degrees at full load. */
+    double MOST_LAMBDA = 2;
+
+    double LEAST_LAMBDA = 0.4;
+    double MOST_DEG = 90;
+
+    /** Understands a line. */
+    static Typed of(String line, SweepPlan plan) {
+        List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        return switch (words.get(0)) {
+            case "" -> new AsProposed();
+            case "why" -> new Why();
+            case "stop", "quit", "exit" -> new Stop();
+            case "help", "?" -> new Help();
+            case "strike" -> strike(words);
+            default -> numbers(words, plan);
+        };
+    }
+
+    private static Typed strike(List<String> words) {
+        if (words.size() < 2 || !words.get(1).matches("\\d{1,6}")) {
+            return new Wrong("strike needs the number of a pull, such as: strike 3");
+        }
+        String reason = String.join(" ", words.subList(2, words.size()));
+        return new Strike(Integer.parseInt(words.get(1)), reason.isEmpty() ? "struck by the operator" : reason);
+    }
+
+    private static Typed numbers(List<String> words, SweepPlan plan) {
+        List<Double> numbers = new ArrayList<>();
+        for (String word : words) {
+            Optional<Double> number = number(word);
+            if (number.isEmpty()) {
+                return new Wrong("\"" + word + "\" is neither a number nor a word that is known here; type help.");
+            }
+            numbers.add(number.get());
+        }
+        boolean both = plan.timing().isPresent() && plan.mixture().isPresent();
+        if (numbers.size() > (both ? 2 : 1)) {
+            return new Wrong(
+                    both ? "Type advance and lambda, no more." : "This plan sweeps one thing: type one number.");
+        }
+        double first = numbers.get(0);
+        boolean lone =
+                plan.timing().isEmpty() || (both && numbers.size() == 1 && !setsOffset(plan) && first < MOST_LAMBDA);
+        if (lone) {
+            return setting(plan, Optional.empty(), Optional.of(first));
+        }
+        return setting(plan, Optional.of(first), numbers.stream().skip(1).findFirst());
+    }
+
+    private static Typed setting(SweepPlan plan, Optional<Double> deg, Optional<Double> lambda) {
+        if (deg.isPresent() && Math.abs(deg.get()) > MOST_DEG) {
+            return new Wrong("No engine runs at " + deg.get() + " deg.");
+        }
+        if (lambda.isPresent() && (lambda.get() < LEAST_LAMBDA || lambda.get() > MOST_LAMBDA)) {
+            return new Wrong("No engine runs at lambda " + lambda.get() + ".");
+        }
+        Optional<Advance> advance = deg.map(Advance::ofDeg);
+        return new Setting(new Proposal(
+                setsOffset(plan) ? Optional.empty() : advance,
+                setsOffset(plan) ? advance : Optional.empty(),
+                lambda.map(Lambda::of)));
+    }
+
+    private static boolean setsOffset(SweepPlan plan) {
+        return plan.timing()
+                .map(timing -> timing.sets() == TimingPlan.Sets.OFFSET)
+                .orElse(false);
+    }
+
+    private static Optional<Double> number(String word) {
+        String plain = word.replace(',', '.');
+        return plain.matches("[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})")
+                ? Optional.of(Double.valueOf(plain))
+                : Optional.empty();
+    }
+}

@@ -1,0 +1,83 @@
+package org.nextpull.rig;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.advice.Proposal;
+import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.bench.FullLoadCurve;
+import org.nextpull.engine.bench.SparkMap;
+import org.nextpull.engine.bench.Truth;
+import org.nextpull.engine.bench.TruthFinder;
+import org.nextpull.plan.MixturePlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/** Puts the truth of a rig engine beside what a day on it found. */
+final class Debriefing {
+    private final RigEngine rig;
+
+    Debriefing(RigEngine rig) {
+        this.rig = rig;
+    }
+
+    Debrief of(int pulls, int knockingPulls, Optional<Proposal> leave) {
+        Lambda mixture = rig.plan()
+                .mixture()
+                .map(allowed -> nearest(allowed, rig.truth().mixture()))
+                .orElseGet(() -> rig.lambda(nothing()));
+        Truth truth = TruthFinder.find(
+                rig.engine(), point(mixture), rig.band(), 2 * rig.band().width());
+        double permitted =
+                Math.min(truth.peak().deg(), Math.min(mostDeg(), truth.onset().orElse(Double.POSITIVE_INFINITY)));
+        double best = torque(new Debrief.Left(permitted, mixture.value()));
+        Optional<Debrief.Left> left = leave.map(setting ->
+                new Debrief.Left(rig.advanceDeg(setting), rig.lambda(setting).value()));
+        OptionalDouble given = left.map(setting -> OptionalDouble.of(Math.max(0, 100 * (1 - torque(setting) / best))))
+                .orElse(OptionalDouble.empty());
+        return new Debrief(
+                rig.seed(),
+                pulls,
+                knockingPulls,
+                left,
+                new Debrief.TrueBest(
+                        new Debrief.Timing(truth.peak().deg(), rig.goodDeg(truth), truth.onset()),
+                        mixture.value(),
+                        best),
+                given,
+                100 * rig.day().scatter().torque());
+    }
+
+    private static Proposal nothing() {
+        return new Proposal(Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    private double mostDeg() {
+        return rig.plan().timing().map(this::mostDeg).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    private double mostDeg(TimingPlan timing) {
+        double most = timing.most().deg();
+        return rig.setsOffset() ? rig.presentMapDeg() + most : most;
+    }
+
+    private static Lambda nearest(MixturePlan allowed, Lambda wanted) {
+        return Lambda.of(
+                Math.max(allowed.richest().value(), Math.min(allowed.leanest().value(), wanted.value())));
+    }
+
+    private OperatingPoint point(Lambda lambda) {
+        return new OperatingPoint(rig.band().low(), Advance.ofDeg(0), lambda, rig.fuel(), Surroundings.reference());
+    }
+
+    private double torque(Debrief.Left setting) {
+        Span band = rig.band();
+        return FullLoadCurve.of(
+                        rig.engine(), SparkMap.flat(setting.advanceDeg()), point(Lambda.of(setting.lambda())), band)
+                .value()
+                .orElseThrow()
+                .meanTorque(band);
+    }
+}

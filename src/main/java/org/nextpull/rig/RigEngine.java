@@ -1,0 +1,164 @@
+package org.nextpull.rig;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Proposal;
+import org.nextpull.engine.EngineDesign;
+import org.nextpull.engine.ModelEngine;
+import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.bench.Bench;
+import org.nextpull.engine.bench.BenchSetting;
+import org.nextpull.engine.bench.Day;
+import org.nextpull.engine.bench.SparkMap;
+import org.nextpull.engine.bench.Truth;
+import org.nextpull.engine.bench.TruthFinder;
+import org.nextpull.engine.gas.EngineFuel;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.Band;
+import org.nextpull.plan.MixturePlan;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/**
+ * The model engine that a plan describes, on the dyno that the plan describes, with a hidden truth that a seed decides. Immutable.
+ *
+ * @param plan the plan
+ * @param seed where all chance comes from
+ * @param engine the engine
+ * @param fuel its fuel
+ * @param day scatter, drift and weather of the day
+ * @param kit brake and instruments
+ * @param truth what is best at the mixture that the plan starts with, over the band
+ * @param benchSeed where the chance of the pulls comes from
+ */
+record RigEngine(
+        SweepPlan plan,
+        long seed,
+        ModelEngine engine,
+        EngineFuel fuel,
+        Day day,
+        RigKit kit,
+        Truth truth,
+        long benchSeed) {
+    /** The present map of a plan that sets offsets lies this far on the retarded side of best, and is flat. */
+    private static final double MAP_BELOW_BEST_DEG = 6;
+
+    private static final double USUAL_LAMBDA = 0.87;
+    private static final double HALF_DEG = 0.5;
+    private static final double[] CORNER_LAMBDAS = {0.72, 1.08};
+
+    static Outcome<RigEngine> of(SweepPlan plan, long seed) {
+        if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
+            return Outcome.failed(Finding.error(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
+        }
+        if (plan.band().isEmpty()) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.RIG_NEEDS, Place.nowhere(), Detail.of("name", "[band] from_rpm, to_rpm")));
+        }
+        Span band = span(plan.band().get());
+        Variety variety = new Variety(seed);
+        EngineDesign design = variety.vary(PlanDesign.of(plan.engine(), band));
+        Outcome<EngineFuel> listed =
+                plan.fuel().inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
+        return RigKit.of(plan, band)
+                .then(kit -> ModelEngine.of(design)
+                        .then(engine -> listed.then(fuel -> assemble(plan, seed, engine, fuel, kit, variety))));
+    }
+
+    private static Outcome<RigEngine> assemble(
+            SweepPlan plan, long seed, ModelEngine engine, EngineFuel listed, RigKit kit, Variety variety) {
+        Span band = span(plan.band().orElseThrow());
+        EngineFuel fuel = variety.vary(listed);
+        OperatingPoint start =
+                new OperatingPoint(band.low(), Advance.ofDeg(0), startLambda(plan), fuel, Surroundings.reference());
+        Optional<List<Finding>> wrong = cannotRun(engine, start, kit.program().range());
+        if (wrong.isPresent()) {
+            return Outcome.failed(wrong.get());
+        }
+        Truth truth =
+                TruthFinder.find(engine, start, band, plan.band().orElseThrow().rowsEveryRpm());
+        return Outcome.of(new RigEngine(plan, seed, engine, fuel, variety.day(), kit, truth, variety.benchSeed()));
+    }
+
+    private static Optional<List<Finding>> cannotRun(ModelEngine engine, OperatingPoint start, Span range) {
+        for (double rpm : new double[] {range.low(), range.high()}) {
+            for (double lambda : CORNER_LAMBDAS) {
+                List<Finding> findings =
+                        engine.at(start.atRpm(rpm).atLambda(lambda)).findings();
+                if (!findings.isEmpty()) {
+                    return Optional.of(findings);
+                }
+            }
+        }
+        return Optional.empty();
+    }
+
+    RigEngine withSampleHz(double hz) {
+        return new RigEngine(plan, seed, engine, fuel, day, kit.withSampleHz(hz), truth, benchSeed);
+    }
+
+    Bench bench() {
+        return new Bench(kit.brake(), kit.instruments(), day, benchSeed);
+    }
+
+    Span band() {
+        return span(plan.band().orElseThrow());
+    }
+
+    boolean setsOffset() {
+        return plan.timing()
+                .map(timing -> timing.sets() == TimingPlan.Sets.OFFSET)
+                .orElse(false);
+    }
+
+    /** Whether the log alone does not tell what was set, so that a settings file must. */
+    boolean needsSettings() {
+        return plan.timing().isPresent() && (setsOffset() || !kit.logsAdvance());
+    }
+
+    /** The advance, the same at every speed, that a proposal means: the present map where the plan leaves timing alone. */
+    double advanceDeg(Proposal setting) {
+        return setting.advance()
+                .map(Advance::deg)
+                .orElseGet(() ->
+                        presentMapDeg() + setting.offset().map(Advance::deg).orElse(0.0));
+    }
+
+    /** The map that is in the engine before the day. */
+    double presentMapDeg() {
+        double good = goodDeg(truth);
+        double below = plan.timing().isPresent() ? MAP_BELOW_BEST_DEG : 0;
+        return Math.floor((good - below) / HALF_DEG) * HALF_DEG;
+    }
+
+    /** The least advance that is as good as the best, as far as the plan's margin keeps it from knock. */
+    double goodDeg(Truth found) {
+        double limit =
+                found.onset().orElse(Double.POSITIVE_INFINITY) - plan.limits().knockMarginDeg();
+        return Math.min(found.near().deg(), limit);
+    }
+
+    Lambda lambda(Proposal setting) {
+        return setting.lambda().orElseGet(() -> startLambda(plan));
+    }
+
+    BenchSetting benchSetting(Proposal setting, Optional<String> label) {
+        return new BenchSetting(engine, SparkMap.flat(advanceDeg(setting)), lambda(setting), fuel, label);
+    }
+
+    private static Lambda startLambda(SweepPlan plan) {
+        return plan.mixture().map(MixturePlan::start).orElse(Lambda.of(USUAL_LAMBDA));
+    }
+
+    private static Span span(Band band) {
+        return Span.of(band.fromRpm(), band.toRpm());
+    }
+}

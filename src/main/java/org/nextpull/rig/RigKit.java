@@ -1,0 +1,145 @@
+package org.nextpull.rig;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Role;
+import org.nextpull.engine.bench.Brake;
+import org.nextpull.engine.bench.Instruments;
+import org.nextpull.engine.bench.Program;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.DynoFacts;
+import org.nextpull.plan.PullFacts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.unit.Span;
+
+/**
+ * The dyno that a plan describes: brake or roller, how it is driven, and what it logs.
+ *
+ * @param brake what takes up the torque
+ * @param program how a pull is driven
+ * @param instruments what is logged
+ */
+record RigKit(Brake brake, Program program, Instruments instruments) {
+    private static final double BELOW_RPM = 300;
+    private static final double ABOVE_RPM = 250;
+    private static final double BELOW_LIMIT_RPM = 100;
+    private static final double RATE_RPM_PER_S = 300;
+    private static final double STEP_RPM = 250;
+    private static final double STEP_SPARE_S = 2.5;
+    private static final double SAMPLE_HZ = 20;
+    private static final double ROLLER_SAMPLE_HZ = 40;
+    private static final double ROLLER_NOISE_RPM = 0.15;
+    private static final double LAMBDA_DELAY_S = 0.15;
+    private static final Brake.Losses GEARS_AND_TYRES = new Brake.Losses(0.09, 14);
+
+    private static final List<Role> BRAKE_ROLES = List.of(
+            Role.TIME,
+            Role.ENGINE_SPEED,
+            Role.TORQUE,
+            Role.THROTTLE,
+            Role.LAMBDA,
+            Role.ADVANCE,
+            Role.KNOCK_EVENTS,
+            Role.EXHAUST_TEMPERATURE,
+            Role.COOLANT_TEMPERATURE,
+            Role.OIL_TEMPERATURE,
+            Role.OIL_PRESSURE,
+            Role.FUEL_PRESSURE,
+            Role.INLET_AIR_TEMPERATURE,
+            Role.BAROMETER,
+            Role.HUMIDITY);
+
+    static Outcome<RigKit> of(SweepPlan plan, Span band) {
+        DynoFacts dyno = plan.dyno();
+        boolean inertia = dyno.kind() == DynoFacts.Kind.CHASSIS_INERTIA;
+        if (plan.pull().kind() == PullFacts.Kind.HOLD) {
+            return cannot("[pull] kind", "hold");
+        }
+        if (!inertia && dyno.torqueAt() == DynoFacts.Shaft.ROLLER) {
+            return cannot("[dyno] torque_at", dyno.torqueAt().id());
+        }
+        Outcome<Brake> brake = inertia ? roller(dyno) : Outcome.of(brake(dyno));
+        double delay = plan.log().lambdaDelayS().orElse(LAMBDA_DELAY_S);
+        return brake.map(found -> new RigKit(
+                found,
+                program(plan, range(plan, band), inertia),
+                inertia ? rollerInstruments(delay) : brakeInstruments(plan, delay)));
+    }
+
+    RigKit withSampleHz(double hz) {
+        Instruments other = new Instruments(
+                hz,
+                instruments.roles(),
+                instruments.lambda(),
+                instruments.torque(),
+                instruments.speed(),
+                instruments.imperfections());
+        return new RigKit(brake, program, other);
+    }
+
+    /** Whether the log itself shows what timing was set. */
+    boolean logsAdvance() {
+        return instruments.logs(Role.ADVANCE);
+    }
+
+    private static Outcome<RigKit> cannot(String key, String value) {
+        return Outcome.failed(Finding.error(
+                FindingCode.RIG_CANNOT,
+                Place.nowhere().withKey(key),
+                Detail.of("name", key),
+                Detail.of("value", value)));
+    }
+
+    private static Brake brake(DynoFacts dyno) {
+        boolean inLog = dyno.inertiaInLog() != DynoFacts.InertiaInLog.NO;
+        return Brake.engineBrake(dyno.engineSide().orElse(0), inLog);
+    }
+
+    private static Outcome<Brake> roller(DynoFacts dyno) {
+        OptionalDouble inertia = dyno.roller().inertiaKgM2();
+        OptionalDouble ratio = dyno.roller().engineRevPerRollerRev();
+        if (inertia.isEmpty() || ratio.isEmpty()) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.RIG_NEEDS,
+                    Place.nowhere(),
+                    Detail.of("name", "[dyno] roller_inertia_kg_m2, engine_rev_per_roller_rev")));
+        }
+        Brake.Roller roller = new Brake.Roller(inertia.getAsDouble(), ratio.getAsDouble(), GEARS_AND_TYRES);
+        return Outcome.of(new Brake(dyno.engineSide().orElse(0), false, Optional.of(roller)));
+    }
+
+    private static Span range(SweepPlan plan, Span band) {
+        double most = plan.limits().mostRpm().orElse(Double.POSITIVE_INFINITY) - BELOW_LIMIT_RPM;
+        double high = Math.max(band.high(), Math.min(band.high() + ABOVE_RPM, most));
+        return Span.of(Math.max(band.low() / 2, band.low() - BELOW_RPM), high);
+    }
+
+    private static Program program(SweepPlan plan, Span range, boolean inertia) {
+        if (inertia) {
+            return new Program.RollerRun(range);
+        }
+        return plan.pull().kind() == PullFacts.Kind.STEPS
+                ? new Program.Steps(range, STEP_RPM, plan.pull().holdS() + STEP_SPARE_S)
+                : new Program.Acceleration(range, RATE_RPM_PER_S);
+    }
+
+    private static Instruments brakeInstruments(SweepPlan plan, double delay) {
+        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        if (plan.limits().injectorDutyMost().isPresent()) {
+            roles.add(Role.INJECTOR_DUTY);
+        }
+        return Instruments.usual(SAMPLE_HZ, roles).withLambdaDelay(delay);
+    }
+
+    private static Instruments rollerInstruments(double delay) {
+        return Instruments.usual(ROLLER_SAMPLE_HZ, List.of(Role.TIME, Role.ROLLER_SPEED, Role.LAMBDA))
+                .withLambdaDelay(delay)
+                .withSpeedNoise(ROLLER_NOISE_RPM);
+    }
+}
