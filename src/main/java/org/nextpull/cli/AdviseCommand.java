@@ -1,6 +1,5 @@
 package org.nextpull.cli;
 
-import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.report.json.AdviseJson;
@@ -11,7 +10,6 @@ import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code advise}: the next setting, or stop, and why. */
 @Command(
@@ -23,14 +21,8 @@ import picocli.CommandLine.Parameters;
 final class AdviseCommand implements Callable<Integer> {
     private final Console console;
 
-    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
-    private String plan = "";
-
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "LOG",
-            description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
-    private List<String> logs = List.of();
+    @Mixin
+    private DayOptions day = new DayOptions();
 
     @Option(names = "--charts", paramLabel = "DIR", description = "Also write the charts as PNG into this folder.")
     private Optional<String> charts = Optional.empty();
@@ -44,7 +36,7 @@ final class AdviseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayInput input = DayInput.read(plan, logs);
+        DayInput input = day.read();
         SessionResult result = Session.evaluate(input.session());
         if (output.isJson()) {
             console.out().println(new AdviseJson().advise(result, input.findings()));

@@ -1,6 +1,5 @@
 package org.nextpull.cli;
 
-import java.util.List;
 import java.util.concurrent.Callable;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
@@ -8,7 +7,6 @@ import org.nextpull.session.Replay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code replay}: a day pull by pull, as it would have gone live. */
 @Command(
@@ -20,14 +18,8 @@ import picocli.CommandLine.Parameters;
 final class ReplayCommand implements Callable<Integer> {
     private final Console console;
 
-    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
-    private String plan = "";
-
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "LOG",
-            description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
-    private List<String> logs = List.of();
+    @Mixin
+    private DayOptions day = new DayOptions();
 
     @Mixin
     private OutputOptions output = new OutputOptions();
@@ -41,7 +33,7 @@ final class ReplayCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayInput input = DayInput.read(plan, logs);
+        DayInput input = day.read();
         Replay replay = Replay.of(input.session());
         if (output.isJson() && lines) {
             new AdviseJson().replayLines(replay).forEach(console.out()::println);

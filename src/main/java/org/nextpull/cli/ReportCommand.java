@@ -16,7 +16,6 @@ import org.nextpull.session.Replay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.Parameters;
 
 /** {@code report}: the sheet that another shop can check. */
 @Command(
@@ -28,14 +27,8 @@ import picocli.CommandLine.Parameters;
 final class ReportCommand implements Callable<Integer> {
     private final Console console;
 
-    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
-    private String plan = "";
-
-    @Parameters(
-            arity = "1..*",
-            paramLabel = "LOG",
-            description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
-    private List<String> logs = List.of();
+    @Mixin
+    private DayOptions day = new DayOptions();
 
     @Option(
             names = "--out",
@@ -53,7 +46,7 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayInput input = DayInput.read(plan, logs);
+        DayInput input = day.read();
         Replay replay = Replay.of(input.session());
         String sheet = Sheet.of(replay, units.shown());
         if (out.equals("-")) {
