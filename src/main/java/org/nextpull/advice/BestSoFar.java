@@ -31,8 +31,18 @@ final class BestSoFar {
         return best.flatMap(number -> eligible.stream()
                         .filter(pull -> pull.number() == number)
                         .findFirst())
-                .map(pull -> new Chosen(settingOf(view, pull), ChosenBy.HIGHEST_TRIED))
+                .map(pull -> chosen(view, pull, outlook))
                 .or(() -> retreat(view));
+    }
+
+    /** A single reading is no answer once the curve has one: a bracketed timing sweep names its own best, which lies among what was run. */
+    private static Chosen chosen(DayView view, MeasuredPull highest, Outlook outlook) {
+        Proposal setting = settingOf(view, highest);
+        return outlook.timing()
+                .filter(state -> view.mixture().isEmpty() && state.answer().bracketed())
+                .map(state -> new Chosen(
+                        view.timing().orElseThrow().with(setting, state.next().best()), ChosenBy.PEAK))
+                .orElse(new Chosen(setting, ChosenBy.HIGHEST_TRIED));
     }
 
     private static boolean isLeanOfPeak(MeasuredPull pull, Optional<SweepState> mixture) {
