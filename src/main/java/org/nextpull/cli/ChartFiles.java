@@ -3,14 +3,18 @@ package org.nextpull.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
+import org.nextpull.chart.ComparePlots;
+import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.SpeedPlots;
-import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
+import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -22,17 +26,42 @@ import org.nextpull.unit.UnitSystem;
 final class ChartFiles {
     private ChartFiles() {}
 
+    /** The sweeps and the curves of a day. */
     static void write(SessionResult result, UnitSystem units, String folder, Console console) {
-        Charts charts = new Charts(ChartSize.paper(), ChartLook.light());
+        Charts charts = charts();
+        Map<String, byte[]> pictures = new LinkedHashMap<>();
+        SweepPlots.of(result, units).forEach(plot -> pictures.put(name(plot.title()), charts.draw(plot)));
+        SpeedPlots.of(result, units).ifPresent(plot -> pictures.put("torque-and-power.png", charts.draw(plot)));
+        write(pictures, folder, console);
+    }
+
+    /** The mean curves of a comparison, and the difference of each label. */
+    static void write(MeasuredComparison both, UnitSystem units, String folder, Console console) {
+        Charts charts = charts();
+        Map<String, byte[]> pictures = new LinkedHashMap<>();
+        ComparePlots.overlay(both, units).ifPresent(plot -> pictures.put("mean-curves.png", charts.draw(plot)));
+        for (DifferencePlot plot : ComparePlots.differences(both)) {
+            String name = name(plot.title());
+            pictures.put(
+                    pictures.containsKey(name) ? name(plot.title() + " " + pictures.size()) : name, charts.draw(plot));
+        }
+        write(pictures, folder, console);
+    }
+
+    private static Charts charts() {
+        return new Charts(ChartSize.paper(), ChartLook.light());
+    }
+
+    /** A title as a file name: what a file system might not take becomes a dash. */
+    private static String name(String title) {
+        return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-") + ".png";
+    }
+
+    private static void write(Map<String, byte[]> pictures, String folder, Console console) {
         try {
             Path into = Files.createDirectories(Path.of(folder));
-            for (SweepPlot plot : SweepPlots.of(result, units)) {
-                String name = plot.title().toLowerCase(Locale.ROOT).replace(' ', '-') + ".png";
-                save(into.resolve(name), charts.draw(plot), console);
-            }
-            var speeds = SpeedPlots.of(result, units);
-            if (speeds.isPresent()) {
-                save(into.resolve("torque-and-power.png"), charts.draw(speeds.get()), console);
+            for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
+                save(into.resolve(picture.getKey()), picture.getValue(), console);
             }
         } catch (IOException unwritable) {
             throw new Program.BadInput(List.of(Finding.error(

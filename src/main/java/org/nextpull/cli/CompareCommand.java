@@ -2,7 +2,7 @@ package org.nextpull.cli;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.OptionalInt;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.Looks;
@@ -11,15 +11,17 @@ import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.json.CompareJson;
 import org.nextpull.report.text.CompareText;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
 /** {@code compare}: is each label different from the reference. */
 @Command(
@@ -36,6 +38,9 @@ final class CompareCommand implements Callable<Integer> {
 
     private final Console console;
 
+    @Spec
+    private CommandSpec spec;
+
     @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
     private String plan = "";
 
@@ -49,6 +54,18 @@ final class CompareCommand implements Callable<Integer> {
                     "Logs or tables of results; a label before the file names its pulls, else the log or the settings file does.")
     private List<String> logs = List.of();
 
+    @Option(
+            names = "--worth",
+            paramLabel = "PERCENT",
+            description = "Smallest difference that matters, in place of worth_percent of the plan.")
+    private Optional<Double> worth = Optional.empty();
+
+    @Option(
+            names = "--charts",
+            paramLabel = "DIR",
+            description = "Also write the mean curves and the differences over speed as PNG into this folder.")
+    private Optional<String> charts = Optional.empty();
+
     @ArgGroup
     private Looking looking = new Looking();
 
@@ -57,18 +74,8 @@ final class CompareCommand implements Callable<Integer> {
 
     /** How often the pulls are looked at. */
     static final class Looking {
-        @Option(
-                names = "--planned",
-                paramLabel = "N",
-                description =
-                        "Pulls that were planned for the day; before they are all run the verdict is marked not final.")
-        private int planned;
-
-        @Option(
-                names = "--looks-before",
-                paramLabel = "K",
-                description = "How often these pulls were compared before, with no number planned.")
-        private int before;
+        @ArgGroup(exclusive = false)
+        private Counted counted = new Counted();
 
         @Option(
                 names = "--each-block",
@@ -76,7 +83,25 @@ final class CompareCommand implements Callable<Integer> {
         private boolean eachBlock;
     }
 
-    CompareCommand(Console console) {
+    /** Looks that are counted. */
+    static final class Counted {
+        @Option(
+                names = "--planned",
+                paramLabel = "N",
+                description =
+                        "Pulls of all labels together that were planned; before they are all run the verdict is marked "
+                                + "not final. At least 4.")
+        private Optional<Integer> planned = Optional.empty();
+
+        @Option(
+                names = "--looks-before",
+                paramLabel = "K",
+                description = "How often these pulls were compared before, as the last comparison said.")
+        private int before;
+    }
+
+    CompareCommand(Console console, CommandSpec spec) {
+        this.spec = spec;
         this.console = console;
     }
 
@@ -85,9 +110,7 @@ final class CompareCommand implements Callable<Integer> {
         DayInput input =
                 DayInput.labelled(plan, logs.stream().map(LabelledLog::parse).toList());
         SessionResult result = Session.evaluate(input.session());
-        long used = result.pulls().stream().filter(MeasuredPull::isUsed).count();
-        ComparisonRequest request =
-                new ComparisonRequest(against, result.plan().goal().worthPercent(), looks((int) used), SEED);
+        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), SEED);
         ComparedDay day = ComparedDay.of(input.session(), result, input.labels(), request);
         List<Finding> findings = new ArrayList<>(input.findings());
         if (day.outcome().isFailed()) {
@@ -104,17 +127,33 @@ final class CompareCommand implements Callable<Integer> {
             console.out().print(new CompareText(output.shown()).text(day, both, response));
         }
         Messages.print(console.err(), findings);
+        charts.ifPresent(folder -> ChartFiles.write(both, output.shown().units(), folder, console));
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 
-    private Looks looks(int pulls) {
+    private double worthPercent(SessionResult result) {
+        if (worth.isPresent() && !(worth.get() > 0 && worth.get() < 50)) {
+            throw new ParameterException(
+                    spec.commandLine(), "--worth must be above 0 and below 50 percent: " + worth.get());
+        }
+        return worth.orElse(result.plan().goal().worthPercent());
+    }
+
+    private Looks looks() {
+        Counted counted = looking.counted;
+        if (counted.before < 0) {
+            throw new ParameterException(spec.commandLine(), "--looks-before is not negative: " + counted.before);
+        }
         if (looking.eachBlock) {
             return new Looks.EachBlock();
         }
-        if (looking.before > 0) {
-            return new Looks.Open(looking.before);
+        if (counted.planned.isEmpty()) {
+            return new Looks.Open(counted.before);
         }
-        OptionalInt planned = looking.planned > 0 ? OptionalInt.of(looking.planned) : OptionalInt.empty();
-        return new Looks.Planned(Math.max(LEAST_PLANNED, planned.orElse(pulls)));
+        int planned = counted.planned.get();
+        if (planned < LEAST_PLANNED) {
+            throw new ParameterException(spec.commandLine(), "--planned is at least " + LEAST_PLANNED + ": " + planned);
+        }
+        return new Looks.Planned(planned, counted.before);
     }
 }

@@ -1,12 +1,20 @@
 package org.nextpull.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.jspecify.annotations.Nullable;
 import org.nextpull.compare.PullAdvice;
 import org.nextpull.compare.PullPlan;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import org.nextpull.report.json.PullAdviceJson;
 import org.nextpull.report.text.PullAdviceText;
 import org.nextpull.scatter.Scatter;
+import org.nextpull.session.Session;
+import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -27,19 +35,48 @@ final class PlanPullsCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(
-            names = "--scatter",
-            required = true,
-            paramLabel = "PERCENT",
-            description = "Scatter from pull to pull, one standard deviation in percent.")
-    private double scatter;
+    @ArgGroup(multiplicity = "1")
+    private KnownScatter from = new KnownScatter();
 
-    @Option(
-            names = "--scatter-df",
-            paramLabel = "N",
-            defaultValue = "12",
-            description = "Degrees of freedom behind the scatter: repeats less settings (default: ${DEFAULT-VALUE}).")
-    private double degreesOfFreedom = 12;
+    /** Where the scatter comes from. */
+    static final class KnownScatter {
+        @ArgGroup(exclusive = false)
+        private @Nullable Given given;
+
+        @ArgGroup(exclusive = false)
+        private @Nullable Measured measured;
+    }
+
+    /** A scatter that somebody knows. */
+    static final class Given {
+        @Option(
+                names = "--scatter",
+                required = true,
+                paramLabel = "PERCENT",
+                description = "Scatter from pull to pull, one standard deviation in percent.")
+        private double percent;
+
+        @Option(
+                names = "--scatter-df",
+                paramLabel = "N",
+                defaultValue = "12",
+                description =
+                        "Degrees of freedom behind the scatter: repeats less settings (default: ${DEFAULT-VALUE}).")
+        private double degreesOfFreedom = 12;
+    }
+
+    /** A day that holds repeats. */
+    static final class Measured {
+        @Option(
+                names = "--scatter-from",
+                required = true,
+                paramLabel = "LOG",
+                description = "Log or table of results whose repeats give the scatter.")
+        private List<String> logs = List.of();
+
+        @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan of that log.")
+        private String plan = "";
+    }
 
     @Option(
             names = "--difference",
@@ -73,14 +110,12 @@ final class PlanPullsCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        require(scatter > 0 && scatter < 50, "--scatter must be above 0 and below 50 percent: " + scatter);
         require(difference > 0 && difference < 50, "--difference must be above 0 and below 50 percent: " + difference);
         require(power >= 50 && power < 100, "--power must be at least 50 and below 100 percent: " + power);
-        require(
-                degreesOfFreedom >= 1 && degreesOfFreedom < 1e6,
-                "--scatter-df must be at least 1: " + degreesOfFreedom);
         require(labels.size() == 2 && !labels.get(0).equals(labels.get(1)), "--labels names two different labels");
-        Scatter known = new Scatter(scatter, degreesOfFreedom);
+        Scatter known = Optional.ofNullable(from.measured)
+                .map(PlanPullsCommand::measured)
+                .orElseGet(this::given);
         PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), labels);
         console.out()
                 .println(
@@ -88,6 +123,30 @@ final class PlanPullsCommand implements Callable<Integer> {
                                 ? new PullAdviceJson().document(advice, known)
                                 : new PullAdviceText().text(advice, known, difference));
         return ExitCodes.DONE;
+    }
+
+    private Scatter given() {
+        Given given = Optional.ofNullable(from.given).orElseThrow();
+        require(
+                given.percent > 0 && given.percent < 50,
+                "--scatter must be above 0 and below 50 percent: " + given.percent);
+        require(
+                given.degreesOfFreedom >= 1 && given.degreesOfFreedom < 1e6,
+                "--scatter-df must be at least 1: " + given.degreesOfFreedom);
+        return new Scatter(given.percent, given.degreesOfFreedom);
+    }
+
+    private static Scatter measured(Measured measured) {
+        DayInput input = DayInput.read(measured.plan, measured.logs);
+        return Session.evaluate(input.session())
+                .repeatability()
+                .scatter()
+                .filter(scatter -> scatter.percent() > 0)
+                .orElseThrow(() -> {
+                    List<Finding> findings = new ArrayList<>(input.findings());
+                    findings.add(Finding.error(FindingCode.NO_SCATTER_TO_PLAN_BY, Place.nowhere()));
+                    return new Program.BadInput(findings);
+                });
     }
 
     private void require(boolean holds, String message) {

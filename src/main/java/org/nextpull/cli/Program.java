@@ -38,7 +38,7 @@ final class Program implements Runnable {
                 .addSubcommand(new InspectCommand(console))
                 .addSubcommand(new AdviseCommand(console))
                 .addSubcommand(new ReplayCommand(console))
-                .addSubcommand(new CompareCommand(console))
+                .addSubcommand(new CompareCommand(console, CommandSpec.create()))
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
                 .addSubcommand(FuelCommand.commandLine(console))

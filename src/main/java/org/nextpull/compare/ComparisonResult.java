@@ -16,6 +16,8 @@ import org.nextpull.scatter.Drift;
  * @param scatters scatter of each label
  * @param drift slow change over the day; empty where the pulls were too few to fit one
  * @param warmUpPercent what the very first pull differed by, in percent; empty where the first pulls do not show it
+ * @param curves mean curve of each label, the reference first; empty where rows are missing
+ * @param further how to go on where it cannot be told yet; empty when all is settled or out of reach
  * @param isFinal whether the verdicts stand; not while planned pulls are still to come
  * @param findings what is wrong or worth saying
  */
@@ -28,6 +30,8 @@ public record ComparisonResult(
         List<LabelScatter> scatters,
         Optional<Drift> drift,
         Optional<Double> warmUpPercent,
+        List<LevelCurve> curves,
+        Optional<FurtherPulls> further,
         boolean isFinal,
         List<Finding> findings) {
     /** Confidence of the intervals, in percent. */
@@ -41,7 +45,24 @@ public record ComparisonResult(
         ranking = List.copyOf(ranking);
         groups = groups.stream().map(List::copyOf).toList();
         scatters = List.copyOf(scatters);
+        curves = List.copyOf(curves);
         findings = List.copyOf(findings);
+    }
+
+    ComparisonResult with(Optional<FurtherPulls> newFurther, List<Finding> newFindings) {
+        return new ComparisonResult(
+                reference,
+                worthPercent,
+                comparisons,
+                ranking,
+                groups,
+                scatters,
+                drift,
+                warmUpPercent,
+                curves,
+                newFurther,
+                isFinal,
+                newFindings);
     }
 
     /** The comparison of a label. */

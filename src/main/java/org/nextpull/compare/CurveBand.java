@@ -1,19 +1,26 @@
 package org.nextpull.compare;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.Function;
+import java.util.function.IntToDoubleFunction;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
 import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.LeastSquares;
+import org.nextpull.math.regression.LinearFit;
 
 /**
- * The difference of two labels over speed with a band that holds at all speeds together: the largest t over the rows, drawn from the
- * fitted model (a parametric bootstrap) with a given seed. The rows of one pull go up and down together, which the draws keep; the
- * correlation is drawn in toward none, since few pulls show more of it than there is. A row's scatter is the mean of its own and of
- * all rows' scatter, so that a row whose few pulls agree by chance gets no narrow band.
+ * Curves over speed with bands that hold at all speeds together: the difference of two labels, and the mean of each. The largest t over
+ * the rows is drawn from the fitted model (a parametric bootstrap) with a given seed. The rows of one pull go up and down together,
+ * which the draws keep; the correlation is drawn in toward none, since few pulls show more of it than there is. A row's scatter is the
+ * mean of its own and of all rows' scatter, so that a row whose few pulls agree by chance gets no narrow band. A mean curve rests on the
+ * few pulls of one label, and a few agree by chance: its band is the wider of those by the label's own scatter and by that of all
+ * labels together.
  */
 final class CurveBand {
     private static final int DRAWS = 4000;
@@ -22,54 +29,70 @@ final class CurveBand {
     private final DayFit day;
     private final List<ComparedPull> pulls;
     private final long seed;
+    private final List<Double> speeds;
+    private final Design design;
+    private final List<LinearFit> fits;
 
     CurveBand(DayFit day, List<ComparedPull> pulls, long seed) {
         this.day = day;
         this.pulls = pulls;
         this.seed = seed;
+        this.speeds = commonSpeeds(pulls);
+        this.design = day.terms().design(day.labels(), pulls);
+        this.fits = fits();
     }
 
-    /** Rows of a label against the reference; empty unless all pulls have the same rows. */
-    List<RowDifference> against(String label) {
-        List<Double> speeds = speeds(pulls.get(0));
-        if (speeds.isEmpty() || pulls.stream().anyMatch(pull -> !speeds(pull).equals(speeds))) {
-            return List.of();
-        }
-        Series weights = day.fit().weights();
-        Design design = day.terms().design(day.labels(), pulls);
-        Series contrast = day.contrast(label, day.labels().get(0));
-        Series influence = day.fit().influence(contrast);
-        double[][] residuals = new double[pulls.size()][speeds.size()];
-        double[] percent = new double[speeds.size()];
-        List<RowDifference.Levels> levels = new ArrayList<>();
-        double freedom = 0;
+    /** The same model at each speed. */
+    private List<LinearFit> fits() {
+        List<LinearFit> found = new ArrayList<>();
         for (int row = 0; row < speeds.size(); row++) {
             int place = row;
             Series values = Series.of(
                     pulls.stream().mapToDouble(pull -> pull.rows().get(place).value()));
-            var fit = LeastSquares.fit(design, values, weights).orElseThrow();
-            double reference = fit.coefficient(0);
-            double difference = fit.estimate(contrast).value();
-            levels.add(new RowDifference.Levels(reference + difference, reference));
-            percent[row] = 100 * difference / reference;
-            freedom = fit.degreesOfFreedom();
-            for (int pull = 0; pull < pulls.size(); pull++) {
-                residuals[pull][row] = 100 * fit.residuals().get(pull) / reference * Math.sqrt(weights.get(pull));
-            }
+            found.add(LeastSquares.fit(design, values, day.fit().weights()).orElseThrow());
         }
-        RowErrors errors = new RowErrors(labelPlaces(), influence, weights, day);
-        double[] standardErrors = errors.of(residuals);
-        double reach = largest(design, residuals, freedom, errors);
+        return found;
+    }
+
+    /** Rows of a label against the reference; empty unless all pulls have the same rows. */
+    List<RowDifference> against(String label) {
+        Series contrast = day.contrast(label, day.labels().get(0));
+        double[] halfPercents = ofDifference(contrast);
         List<RowDifference> rows = new ArrayList<>();
-        for (int row = 0; row < percent.length; row++) {
-            double half = reach * standardErrors[row];
+        for (int row = 0; row < halfPercents.length; row++) {
+            double reference = reference(row);
+            double difference = fits.get(row).estimate(contrast).value();
+            double percent = 100 * difference / reference;
             rows.add(new RowDifference(
                     speeds.get(row),
-                    levels.get(row),
-                    percent[row],
-                    new PercentInterval(percent[row] - half, percent[row] + half)));
+                    new RowDifference.Levels(reference + difference, reference),
+                    percent,
+                    new PercentInterval(percent - halfPercents[row], percent + halfPercents[row])));
         }
         return rows;
+    }
+
+    /** The mean curve of a label in mid-day, drift taken out; empty unless all pulls have the same rows. */
+    List<LevelCurve.Row> levels(String label) {
+        Series contrast = day.levelOf(label);
+        double[] halfPercents = ofLevel(contrast);
+        List<LevelCurve.Row> rows = new ArrayList<>();
+        for (int row = 0; row < halfPercents.length; row++) {
+            double level = fits.get(row).estimate(contrast).value();
+            rows.add(new LevelCurve.Row(
+                    speeds.get(row), new LevelCurve.Level(level, halfPercents[row] * reference(row) / 100)));
+        }
+        return rows;
+    }
+
+    /** Level of the reference at a row. */
+    private double reference(int row) {
+        return fits.get(row).coefficient(0);
+    }
+
+    private static List<Double> commonSpeeds(List<ComparedPull> pulls) {
+        List<Double> first = speeds(pulls.get(0));
+        return pulls.stream().allMatch(pull -> speeds(pull).equals(first)) ? first : List.of();
     }
 
     private static List<Double> speeds(ComparedPull pull) {
@@ -80,18 +103,66 @@ final class CurveBand {
         return pulls.stream().map(pull -> day.labels().indexOf(pull.label())).toList();
     }
 
+    private RowErrors errors(Series contrast) {
+        return new RowErrors(
+                labelPlaces(), day.fit().influence(contrast), day.fit().weights(), day);
+    }
+
+    /** Half width of the band of a difference at each row, in percent of the reference there. */
+    private double[] ofDifference(Series contrast) {
+        if (speeds.isEmpty()) {
+            return new double[0];
+        }
+        RowErrors errors = errors(contrast);
+        double[][] residuals = residuals(day.fit().weights());
+        double reach = largest(residuals, errors, errors::of, errors::relativeScatter);
+        return Arrays.stream(errors.of(residuals)).map(error -> reach * error).toArray();
+    }
+
+    /** Half width of the band of one level, likewise. */
+    private double[] ofLevel(Series contrast) {
+        if (speeds.isEmpty()) {
+            return new double[0];
+        }
+        RowErrors errors = errors(contrast);
+        double[][] residuals = residuals(day.fit().weights());
+        double ownReach = largest(residuals, errors, errors::of, errors::relativeScatter);
+        double alikeReach = largest(residuals, errors, errors::ofAlike, pull -> 1);
+        double[] own = errors.of(residuals);
+        double[] alike = errors.ofAlike(residuals);
+        return IntStream.range(0, own.length)
+                .mapToDouble(row -> Math.max(ownReach * own[row], alikeReach * alike[row]))
+                .toArray();
+    }
+
+    /** Weighted, in percent of the reference; a line a pull and a column a row. */
+    private double[][] residuals(Series weights) {
+        double[][] residuals = new double[pulls.size()][speeds.size()];
+        for (int row = 0; row < speeds.size(); row++) {
+            for (int pull = 0; pull < pulls.size(); pull++) {
+                residuals[pull][row] =
+                        100 * fits.get(row).residuals().get(pull) / reference(row) * Math.sqrt(weights.get(pull));
+            }
+        }
+        return residuals;
+    }
+
     /** The 95 % quantile of the largest t over all rows. */
-    private double largest(Design design, double[][] residuals, double freedom, RowErrors errors) {
+    private double largest(
+            double[][] residuals,
+            RowErrors errors,
+            Function<double[][], double[]> standardErrors,
+            IntToDoubleFunction relativeScatter) {
         int rows = residuals[0].length;
-        double[][] root = RowCorrelation.root(residuals, freedom);
+        double[][] root = RowCorrelation.root(residuals, fits.get(rows - 1).degreesOfFreedom());
         double[][] maker = ResidualMaker.of(design, day.fit().weights());
         RandomGenerator random = new SplittableRandom(seed);
         return Quantiles.of(Series.generate(DRAWS, draw -> {
                     double[][] noise = new double[residuals.length][];
                     for (int pull = 0; pull < noise.length; pull++) {
-                        noise[pull] = RowCorrelation.draw(root, errors.relativeScatter(pull), random);
+                        noise[pull] = RowCorrelation.draw(root, relativeScatter.applyAsDouble(pull), random);
                     }
-                    double[] drawn = errors.of(ResidualMaker.apply(maker, noise));
+                    double[] drawn = standardErrors.apply(ResidualMaker.apply(maker, noise));
                     double most = 0;
                     for (int row = 0; row < rows; row++) {
                         most = Math.max(most, Math.abs(errors.difference(noise, row)) / drawn[row]);

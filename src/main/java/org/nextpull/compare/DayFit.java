@@ -33,7 +33,8 @@ record DayFit(List<String> labels, DayTerms terms, GroupedFit fit) {
         return fit.fit().estimate(contrast).value();
     }
 
-    private Series levelOf(String label) {
+    /** Level of a label as weights of the coefficients. */
+    Series levelOf(String label) {
         int place = labels.indexOf(label);
         return unit(index -> index == 0 || (place > 0 && index == place));
     }

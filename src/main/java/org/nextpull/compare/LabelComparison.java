@@ -38,19 +38,8 @@ public final class LabelComparison {
         }
         ComparisonResult result = result(day.get(), inOrder, request);
         findings.addAll(Remarks.of(day.get(), inOrder, result, request));
-        return Outcome.of(
-                new ComparisonResult(
-                        result.reference(),
-                        result.worthPercent(),
-                        result.comparisons(),
-                        result.ranking(),
-                        result.groups(),
-                        result.scatters(),
-                        result.drift(),
-                        result.warmUpPercent(),
-                        result.isFinal(),
-                        findings),
-                findings);
+        Optional<FurtherPulls> further = FurtherPulls.of(result, request.looks(), inOrder.size());
+        return Outcome.of(result.with(further, findings), findings);
     }
 
     private static List<String> labels(List<ComparedPull> pulls, String reference) {
@@ -65,9 +54,13 @@ public final class LabelComparison {
         Looks looks = request.looks();
         PairErrors pairs = PairErrors.againstReference(day, request.seed());
         Errors errors = new Errors(
-                pairs.each(Looks.ERROR), pairs.each(looks.sameError()), pairs.each(looks.claimError(pulls.size())));
+                pairs.each(Looks.ERROR),
+                pairs.each(looks.sameError()),
+                pairs.each(looks.claimError(pulls.size())),
+                pairs.each(looks.next(pulls.size(), 1).claimError(Integer.MAX_VALUE)));
+        CurveBand curves = new CurveBand(day, pulls, request.seed());
         List<Comparison> comparisons = others.stream()
-                .map(label -> comparison(day, pulls, request, label, errors))
+                .map(label -> comparison(day, pulls, request, label, errors, curves.against(label)))
                 .sorted(Comparator.comparingDouble(
                         (Comparison one) -> -one.difference().percent()))
                 .toList();
@@ -85,6 +78,11 @@ public final class LabelComparison {
                 Remarks.scatters(day, pulls),
                 day.driftPercent().map(drift -> new Drift(drift.value(), drift.standardError())),
                 day.warmUpPercent().map(Estimate::value),
+                day.labels().stream()
+                        .map(label -> new LevelCurve(label, curves.levels(label)))
+                        .filter(curve -> !curve.rows().isEmpty())
+                        .toList(),
+                Optional.empty(),
                 looks.isFinal(pulls.size()),
                 List.of());
     }
@@ -96,11 +94,16 @@ public final class LabelComparison {
         };
     }
 
-    /** Error of each comparison for the interval that is shown, for "same" and for a claim. */
-    private record Errors(double interval, double same, double claim) {}
+    /** Error of each comparison for the interval that is shown, for "same", for a claim now and for one at the next look. */
+    private record Errors(double interval, double same, double claim, double nextClaim) {}
 
     private static Comparison comparison(
-            DayFit day, List<ComparedPull> pulls, ComparisonRequest request, String label, Errors errors) {
+            DayFit day,
+            List<ComparedPull> pulls,
+            ComparisonRequest request,
+            String label,
+            Errors errors,
+            List<RowDifference> rows) {
         Estimate difference = day.differencePercent(label, request.reference());
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());
@@ -116,7 +119,7 @@ public final class LabelComparison {
                         claim,
                         DriftFactor.of(day, pulls, label)),
                 verdict == Verdict.CANNOT_TELL ? pullsNeeded(day, pulls, request, label, errors) : OptionalInt.empty(),
-                new CurveBand(day, pulls, request.seed()).against(label));
+                rows);
     }
 
     private static PercentInterval interval(Estimate estimate, double error) {
@@ -146,7 +149,12 @@ public final class LabelComparison {
         double worth = request.worthPercent();
         double distance =
                 Math.abs(day.differencePercent(label, request.reference()).value());
-        double halfWidth = Math.min(worth, Math.max(distance, worth - distance));
-        return PullsNeeded.further(day, pulls, label, halfWidth, errors.interval());
+        OptionalInt claim = PullsNeeded.further(day, pulls, label, Math.min(worth, distance), errors.nextClaim());
+        OptionalInt same = distance < worth
+                ? PullsNeeded.further(day, pulls, label, worth - distance, errors.same())
+                : OptionalInt.empty();
+        return claim.isPresent() && same.isPresent()
+                ? OptionalInt.of(Math.min(claim.getAsInt(), same.getAsInt()))
+                : claim.isPresent() ? claim : same;
     }
 }

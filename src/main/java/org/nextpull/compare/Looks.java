@@ -13,19 +13,36 @@ public sealed interface Looks {
      * would hold at one in two thousand is claimed (Haybittle 1971, Peto 1976), which leaves the last look its full error.
      *
      * @param pulls planned pulls of all labels together, at least 4
+     * @param earlier looks that came before the number was fixed, not negative; the last look then claims as an open one would
      */
-    record Planned(int pulls) implements Looks {
+    record Planned(int pulls, int earlier) implements Looks {
         private static final double EARLY = 0.0005;
 
         public Planned {
             if (pulls < 4) {
                 throw new IllegalArgumentException("a comparison has at least 4 pulls, not " + pulls);
             }
+            if (earlier < 0) {
+                throw new IllegalArgumentException("earlier looks are counted from 0, not " + earlier);
+            }
+        }
+
+        /** A number that was fixed before anything was looked at. */
+        public Planned(int pulls) {
+            this(pulls, 0);
         }
 
         @Override
         public double claimError(int done) {
-            return isFinal(done) ? ERROR : EARLY;
+            if (!isFinal(done)) {
+                return EARLY;
+            }
+            return earlier == 0 ? ERROR : new Open(earlier).claimError(done);
+        }
+
+        @Override
+        public Looks next(int done, int further) {
+            return isFinal(done) ? new Planned(done + further, earlier + 1) : this;
         }
 
         @Override
@@ -55,6 +72,11 @@ public sealed interface Looks {
         }
 
         @Override
+        public Looks next(int done, int further) {
+            return new Planned(done + further, earlier + 1);
+        }
+
+        @Override
         public boolean isFinal(int done) {
             return true;
         }
@@ -73,6 +95,11 @@ public sealed interface Looks {
         }
 
         @Override
+        public Looks next(int done, int further) {
+            return this;
+        }
+
+        @Override
         public double sameError() {
             return EACH;
         }
@@ -87,6 +114,9 @@ public sealed interface Looks {
     default double sameError() {
         return ERROR;
     }
+
+    /** How the next look must be taken, after so many further pulls, for all looks together to keep their error. */
+    Looks next(int done, int further);
 
     /** Error at which a difference may be claimed now, with so many pulls done. */
     double claimError(int done);

@@ -51,6 +51,28 @@ final class RowErrors {
         return variances;
     }
 
+    /** The same with one scatter for all labels, which rests on all degrees of freedom. */
+    double[] ofAlike(double[][] residuals) {
+        int rows = residuals[0].length;
+        double freedom =
+                scatters.stream().mapToDouble(VariancePart::degreesOfFreedom).sum();
+        double share = 0;
+        double[] own = new double[rows];
+        double mean = 0;
+        for (int pull = 0; pull < residuals.length; pull++) {
+            share += influence.get(pull) * influence.get(pull) / weights.get(pull);
+            for (int row = 0; row < rows; row++) {
+                double square = residuals[pull][row] * residuals[pull][row] / freedom;
+                own[row] += square;
+                mean += square / rows;
+            }
+        }
+        for (int row = 0; row < rows; row++) {
+            own[row] = Math.sqrt(share * (own[row] + mean) / 2);
+        }
+        return own;
+    }
+
     private double[] scatter(double[][] residuals, int label) {
         double[] squares = new double[residuals[0].length];
         double freedom = scatters.get(label).degreesOfFreedom();

@@ -390,6 +390,12 @@ public enum FindingCode {
     // compare
     /** There is no pull of {label}, which the others are to be compared with; choose one of {known}. */
     COMPARE_REFERENCE_UNKNOWN,
+    /** There is no pull of {label}, which the others are to be compared with; {nearest} comes nearest; choose one of {known}. */
+    COMPARE_REFERENCE_MISSPELT,
+    /** No pull carries a label; write one before each file, as in before=a.csv, or fill a label column or the settings file. */
+    COMPARE_NO_LABEL,
+    /** The log has no repeats of one setting, so nothing is known of the scatter; run one setting again, or give --scatter. */
+    NO_SCATTER_TO_PLAN_BY,
     /** All pulls carry the label {label}; name a second one, since a comparison needs two. */
     COMPARE_ONE_LABEL,
     /** There is only one pull of {label}, and a difference cannot be told from scatter without a second one; run {label} again. */
@@ -442,6 +448,8 @@ public enum FindingCode {
     SETTINGS_FOR_NO_FILE,
     /** The settings file names pull {number} of {file}, which has {pulls} pulls and refused candidates; its row is not used. */
     SETTINGS_FOR_NO_PULL,
+    /** Two pulls both carry the order number {order}, so the numbers do not give the order of the day and are not used; count on from file to file. */
+    ORDER_REPEATED,
     /** No pull was found that could be used. */
     NO_PULL_TO_USE,
     /** The plan asks for spark and mixture together ([goal] stages = "together"), which this version does not do: it goes through them in turn. */

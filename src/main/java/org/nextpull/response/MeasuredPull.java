@@ -67,6 +67,23 @@ public record MeasuredPull(
                 findings);
     }
 
+    /** The same pull at another place in the day. */
+    public MeasuredPull withOrder(double newOrder) {
+        return new MeasuredPull(
+                number,
+                origin,
+                newOrder,
+                setting,
+                standing,
+                correction,
+                figures,
+                knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                findings);
+    }
+
     /** The same pull under another label. */
     public MeasuredPull withLabel(String label) {
         Setting labelled = new Setting(

@@ -1,11 +1,8 @@
 package org.nextpull.session;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import org.nextpull.channel.AskedSetting;
-import org.nextpull.channel.ResultTable;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.finding.Outcome;
@@ -24,19 +21,6 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
         pulls = List.copyOf(pulls);
     }
 
-    /** Where the order of the pulls comes from. */
-    public enum OrderFrom {
-        /** An order column of the settings file or of a table. */
-        ORDER_COLUMN,
-        /** The order in which files were named and pulls stand in them. */
-        COMMAND_LINE;
-
-        /** As JSON writes it: {@code order-column}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
-    }
-
     /**
      * Compares.
      *
@@ -52,7 +36,7 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
         MeasuredComparison.Response response = result.plan().goal().response() == Goal.Response.POWER
                 ? MeasuredComparison.Response.POWER
                 : MeasuredComparison.Response.TORQUE;
-        return new ComparedDay(orderFrom(input), pulls, MeasuredComparison.of(pulls, request, response));
+        return new ComparedDay(orderFrom(input, result), pulls, MeasuredComparison.of(pulls, request, response));
     }
 
     private static MeasuredPull labelled(MeasuredPull pull, Map<String, String> labels) {
@@ -61,12 +45,8 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
                 .orElse(pull);
     }
 
-    private static OrderFrom orderFrom(SessionInput input) {
-        boolean settings = input.settings().stream().map(AskedSetting::order).anyMatch(order -> order.isPresent());
-        boolean tables = input.tables().stream()
-                .map(ResultTable::rows)
-                .flatMap(List::stream)
-                .anyMatch(row -> row.order().isPresent());
-        return settings || tables ? OrderFrom.ORDER_COLUMN : OrderFrom.COMMAND_LINE;
+    private static OrderFrom orderFrom(SessionInput input, SessionResult result) {
+        AskedSettings settings = AskedSettings.match(input.settings(), result.sources());
+        return DayOrder.of(input, result.sources(), settings).from();
     }
 }

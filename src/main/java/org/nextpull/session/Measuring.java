@@ -25,20 +25,20 @@ final class Measuring {
 
     List<MeasuredCurve> measure(List<SourcePulls> sources, AskedSettings settings) {
         List<MeasuredCurve> measured = new ArrayList<>();
+        DayOrder order = DayOrder.of(input, sources, settings);
         for (SourcePulls source : sources) {
             for (Candidate candidate : source.candidates()) {
                 int number = measured.size() + 1;
                 Optional<AskedSetting> asked = input.amendments()
                         .correctionOf(number)
                         .or(() -> settings.of(source.name(), candidate.number()));
-                double order = asked.isPresent() && asked.get().order().isPresent()
-                        ? asked.get().order().getAsInt() - 1.0
-                        : number - 1.0;
-                measured.add(measure.measure(candidate, asked, source.alarmsOf(candidate), number, order));
+                measured.add(
+                        measure.measure(candidate, asked, source.alarmsOf(candidate), number, order.placeOf(number)));
             }
         }
         for (ResultTable table : input.tables()) {
-            TableResponses.of(table, measured.size() + 1)
+            TableResponses.of(table, measured.size() + 1).stream()
+                    .map(pull -> pull.withOrder(order.placeOf(pull.number())))
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }
         return measured.stream()

@@ -47,6 +47,7 @@ public final class Session {
         List<Finding> findings = new ArrayList<>();
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
         findings.addAll(settings.findings());
+        findings.addAll(DayOrder.of(input, sources, settings).findings());
         List<MeasuredCurve> measured = new Measuring(input).measure(sources, settings);
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);

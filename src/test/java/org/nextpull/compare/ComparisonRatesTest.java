@@ -83,6 +83,18 @@ class ComparisonRatesTest {
                 .isLessThanOrEqualTo(mostFalse(LOOKED_AT_DAYS));
     }
 
+    /**
+     * A first look with nothing planned, and after "cannot tell" a second at a number fixed then: together no more false claims than
+     * one look. A first look alone still finds 1 % with four pulls each.
+     */
+    @Test
+    void goingOnAfterCannotTellDoesNotRaiseFalseClaims() {
+        assertThat(claimedAtAnyLook(0, 8, 16, look -> look == 0 ? new Looks.Open(0) : new Looks.Planned(16, 1)))
+                .isLessThanOrEqualTo(mostFalse(LOOKED_AT_DAYS));
+        Rates different = SimulatedDay.of("ABBAABBA", 1, new Slow(-0.3, 0)).run(2000, 1, new Looks.Open(0), 71);
+        assertThat(different.claims()).isGreaterThanOrEqualTo(90);
+    }
+
     /** The remedy works: looking after every block at the plain 5 % claims a difference twice as often where there is none. */
     @Test
     void plainLooksWouldClaimTooOften() {

@@ -57,6 +57,58 @@ class CurveBandTest {
         assertThat(held).isLessThan(days);
     }
 
+    /** Seeded, 200 days of a drifting engine: the band of B's mean curve holds its level in mid-day at all speeds together. */
+    @Test
+    void theBandOfAMeanCurveHoldsAtAllSpeedsTogether() {
+        SplittableRandom random = new SplittableRandom(24);
+        int days = 200;
+        int held = 0;
+        for (int day = 0; day < days; day++) {
+            List<ComparedPull> pulls = day("ABBAABBA", 1, random);
+            DayFit fit = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+            boolean all = true;
+            for (LevelCurve.Row row : new CurveBand(fit, pulls, day).levels("B")) {
+                double atFirst = 150 + 5 * (row.rpm() - 3000) / 250;
+                double inMidDay = atFirst * (1 + (1 - 0.05 * 3.5) / 100);
+                all &= row.level().low() <= inMidDay && inMidDay <= row.level().high();
+            }
+            held += all ? 1 : 0;
+        }
+        assertThat(held)
+                .isGreaterThanOrEqualTo((int) (days * (0.95 - 3 * Math.sqrt(0.05 * 0.95 / days))))
+                .isLessThan(days);
+    }
+
+    /** One level is surer than the difference of two: its band is narrower by the root of two, where scatters are alike. */
+    @Test
+    void aMeanCurveIsSurerThanADifference() {
+        List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(25));
+        DayFit fit = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+        CurveBand band = new CurveBand(fit, pulls, 1);
+        List<LevelCurve.Row> reference = band.levels("A");
+        List<LevelCurve.Row> other = band.levels("B");
+        List<RowDifference> differences = band.against("B");
+        for (int row = 0; row < ROWS; row++) {
+            assertThat(reference.get(row).level().value())
+                    .isCloseTo(differences.get(row).levels().reference(), within(1e-9));
+            assertThat(other.get(row).level().value())
+                    .isCloseTo(differences.get(row).levels().label(), within(1e-9));
+        }
+        double sumOfSquares = Math.pow(half(reference), 2) + Math.pow(half(other), 2);
+        double ofDifference = differences.stream()
+                .mapToDouble(row -> row.band().halfWidth() / 100 * row.levels().reference())
+                .average()
+                .orElseThrow();
+        assertThat(Math.sqrt(sumOfSquares) / ofDifference).isBetween(0.85, 2.0);
+    }
+
+    private static double half(List<LevelCurve.Row> rows) {
+        return rows.stream()
+                .mapToDouble(row -> row.level().halfWidth())
+                .average()
+                .orElseThrow();
+    }
+
     @Test
     void theSameSeedGivesTheSameBand() {
         List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(22));

@@ -169,13 +169,15 @@ class LabelComparisonTest {
         assertThat(before.verdict()).isEqualTo(Verdict.CANNOT_TELL);
         int more = before.pullsNeeded().orElseThrow();
         DayFit day = DayModel.fit(List.of("A", "B"), eight).orElseThrow();
+        // the planned look is spent, so the next one must claim less easily
+        double nextError = new Looks.Open(1).claimError(8);
         double wanted = Math.min(
                 0.3,
                 Math.max(
                         Math.abs(before.difference().percent()),
                         0.3 - Math.abs(before.difference().percent())));
-        assertThat(PullsNeeded.further(day, eight, "B", wanted, 0.05)).hasValue(more);
-        assertThat(PullsNeeded.further(day, eight, "B", wanted / 2, 0.05).orElse(Integer.MAX_VALUE))
+        assertThat(PullsNeeded.further(day, eight, "B", wanted, nextError)).hasValue(more);
+        assertThat(PullsNeeded.further(day, eight, "B", wanted / 2, nextError).orElse(Integer.MAX_VALUE))
                 .isGreaterThan(2 * more);
         assertThat(PullsNeeded.further(day, eight, "B", 1e-3, 0.05)).isEmpty();
     }
@@ -240,10 +242,11 @@ class LabelComparisonTest {
         assertThat(codes(LabelComparison.of(one, against("A", 1)))).containsExactly(FindingCode.COMPARE_ONE_PULL);
         assertThat(codes(LabelComparison.of(one, against("C", 1))))
                 .containsExactly(FindingCode.COMPARE_REFERENCE_UNKNOWN);
+        assertThat(codes(LabelComparison.of(one, against("AB", 1))))
+                .containsExactly(FindingCode.COMPARE_REFERENCE_MISSPELT);
         assertThat(codes(LabelComparison.of(pulls("AAA", 1, 2, 3), against("A", 1))))
                 .containsExactly(FindingCode.COMPARE_ONE_LABEL);
-        assertThat(codes(LabelComparison.of(List.of(), against("A", 1))))
-                .containsExactly(FindingCode.COMPARE_REFERENCE_UNKNOWN);
+        assertThat(codes(LabelComparison.of(List.of(), against("A", 1)))).containsExactly(FindingCode.COMPARE_NO_LABEL);
         assertThatIllegalArgumentException().isThrownBy(() -> new ComparisonRequest("A", 0, PLANNED, 1));
         assertThatIllegalArgumentException().isThrownBy(() -> pulls("A", -1));
     }

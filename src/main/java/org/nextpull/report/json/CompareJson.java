@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.Looks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
@@ -37,6 +38,7 @@ public final class CompareJson {
         Json.put(document, "warm_up_percent", result.warmUpPercent(), 3);
         ArrayNode array = document.putArray("comparisons");
         result.comparisons().forEach(one -> array.add(comparison(one, both)));
+        further(document, result);
         ArrayNode groups = document.putArray("groups");
         for (List<String> group : result.groups()) {
             ArrayNode labels = groups.addArray();
@@ -48,6 +50,20 @@ public final class CompareJson {
         all.addAll(result.findings());
         findings.addAll(document.putArray("findings"), all);
         return Json.pretty(document);
+    }
+
+    private static void further(ObjectNode document, ComparisonResult result) {
+        if (result.further().isEmpty()) {
+            document.putNull("further");
+            return;
+        }
+        ObjectNode node = document.putObject("further");
+        ArrayNode order = node.putArray("order");
+        result.further().get().order().forEach(order::add);
+        if (result.further().get().looks() instanceof Looks.Planned planned) {
+            node.put("planned", planned.pulls());
+            node.put("looks_before", planned.earlier());
+        }
     }
 
     private static ObjectNode comparison(Comparison one, MeasuredComparison both) {
@@ -67,7 +83,11 @@ public final class CompareJson {
             node.putNull("pulls_needed");
         }
         ArrayNode rows = node.putArray("rows");
-        for (RowDifference row : one.rows()) {
+        List<RowDifference> differences = both.torque()
+                .flatMap(result -> result.of(one.label()))
+                .map(Comparison::rows)
+                .orElse(List.of());
+        for (RowDifference row : differences) {
             ObjectNode each = rows.addObject();
             Json.put(each, "rpm", row.rpm(), 0);
             Json.put(each, "this_nm", row.levels().label(), 3);

@@ -4,12 +4,14 @@ import java.util.List;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.LabelScatter;
+import org.nextpull.compare.Looks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.Shown;
 import org.nextpull.session.ComparedDay;
+import org.nextpull.session.OrderFrom;
 import org.nextpull.unit.Quantity;
 
 /** What {@code compare} prints: the verdict on each label first, then what it rests on. */
@@ -28,10 +30,8 @@ public final class CompareText {
         for (Comparison one : result.comparisons()) {
             text.append(verdict(one, result, quantity)).append('\n');
         }
-        text.append(groups(result)).append(basis(day, result));
-        for (Comparison one : result.comparisons()) {
-            text.append(rows(one, result));
-        }
+        text.append(groups(result)).append(further(result)).append(basis(day, result));
+        both.torque().ifPresent(torque -> torque.comparisons().forEach(one -> text.append(rows(one, torque))));
         return text.toString();
     }
 
@@ -65,7 +65,7 @@ public final class CompareText {
                 "cannot tell."
                         + (one.pullsNeeded().isPresent()
                                 ? " About " + one.pullsNeeded().getAsInt()
-                                        + " more pulls, there and back, would settle it."
+                                        + " more pulls would settle it at this scatter."
                                 : " No day's work would settle it at this scatter.");
         };
     }
@@ -80,6 +80,23 @@ public final class CompareText {
                 + String.join("; ", groups) + ".\n";
     }
 
+    private static String further(ComparisonResult result) {
+        return result.further()
+                .map(further -> "To go on: run " + further.order().size() + " more pulls in this order: "
+                        + String.join(" ", further.order()) + ".\n"
+                        + "Then compare all pulls with " + option(further.looks())
+                        + ", so that looking again does not raise the rate of false claims.\n")
+                .orElse("");
+    }
+
+    private static String option(Looks looks) {
+        if (looks instanceof Looks.Planned planned) {
+            return "--planned " + planned.pulls()
+                    + (planned.earlier() > 0 ? " --looks-before " + planned.earlier() : "");
+        }
+        return looks instanceof Looks.Open open ? "--looks-before " + open.earlier() : "--each-block";
+    }
+
     private static String basis(ComparedDay day, ComparisonResult result) {
         TextTable table = new TextTable("label", "pulls", "scatter %");
         for (LabelScatter scatter : result.scatters()) {
@@ -92,10 +109,17 @@ public final class CompareText {
                 .map(found -> "Slow change over the day " + Shown.fixed(found.percentPerPull(), 3)
                         + " % a pull, taken out.\n")
                 .orElse("Too few pulls to tell a slow change over the day.\n");
-        String order = day.orderFrom() == ComparedDay.OrderFrom.ORDER_COLUMN
-                ? "Order of the pulls: from the order column.\n"
-                : "Order of the pulls: as the files were named and the pulls stand in them.\n";
-        return "\n" + table.text() + drift + order;
+        return "\n" + table.text() + drift + order(day.orderFrom());
+    }
+
+    private static String order(OrderFrom from) {
+        return "Order of the pulls: "
+                + switch (from) {
+                    case ORDER_COLUMN -> "from the order column";
+                    case CLOCK -> "from the dates and times in the logs";
+                    case COMMAND_LINE -> "as the files were named and the pulls stand in them";
+                }
+                + ".\n";
     }
 
     private String rows(Comparison one, ComparisonResult result) {

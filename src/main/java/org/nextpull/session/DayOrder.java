@@ -1,0 +1,133 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.Set;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.ResultRow;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.pull.Candidate;
+
+/**
+ * The place of each pull in the day, from 0, which drift is counted in. An order column counts before a clock, since somebody wrote it
+ * on purpose; but order numbers that repeat, as when each file counts from 1, do not tell which pull was first.
+ *
+ * @param from what the places come from
+ * @param places place by number of the pull
+ * @param findings order numbers that could not be used
+ */
+record DayOrder(OrderFrom from, Map<Integer, Double> places, List<Finding> findings) {
+    /** A time in a log beyond this is a date in seconds since 1970 (here from March 1973); no log runs three years. */
+    private static final double DATED_S = 1e8;
+
+    DayOrder {
+        places = Map.copyOf(places);
+        findings = List.copyOf(findings);
+    }
+
+    /** One pull, by what could tell its place. */
+    private record Known(int number, boolean counts, OptionalDouble written, OptionalDouble clock) {
+        double place() {
+            return written.orElse(number) - 1;
+        }
+    }
+
+    static DayOrder of(SessionInput input, List<SourcePulls> sources, AskedSettings settings) {
+        List<Known> pulls = pulls(input, sources, settings);
+        List<Finding> findings = new ArrayList<>();
+        if (pulls.stream().anyMatch(pull -> pull.written().isPresent())) {
+            List<Finding> repeated = repeated(pulls);
+            if (repeated.isEmpty()) {
+                Map<Integer, Double> places = new HashMap<>();
+                pulls.forEach(pull -> places.put(pull.number(), pull.place()));
+                return new DayOrder(OrderFrom.ORDER_COLUMN, places, List.of());
+            }
+            findings.addAll(repeated);
+        }
+        boolean isDated =
+                !pulls.isEmpty() && pulls.stream().allMatch(pull -> pull.clock().orElse(0) > DATED_S);
+        return isDated
+                ? new DayOrder(OrderFrom.CLOCK, byClock(pulls), findings)
+                : new DayOrder(OrderFrom.COMMAND_LINE, Map.of(), findings);
+    }
+
+    /** Place of a pull; as it was numbered where nothing else is known. */
+    double placeOf(int number) {
+        return places.getOrDefault(number, number - 1.0);
+    }
+
+    private static Map<Integer, Double> byClock(List<Known> pulls) {
+        List<Known> sorted = pulls.stream()
+                .sorted((one, other) ->
+                        Double.compare(one.clock().orElseThrow(), other.clock().orElseThrow()))
+                .toList();
+        Map<Integer, Double> places = new HashMap<>();
+        for (Known pull : sorted) {
+            places.put(pull.number(), (double) places.size());
+        }
+        return places;
+    }
+
+    private static List<Finding> repeated(List<Known> pulls) {
+        Set<Double> seen = new HashSet<>();
+        return pulls.stream()
+                .filter(Known::counts)
+                .filter(pull -> !seen.add(pull.place()))
+                .limit(1)
+                .map(pull -> Finding.warning(
+                        FindingCode.ORDER_REPEATED, Place.nowhere(), Detail.of("order", pull.place() + 1)))
+                .toList();
+    }
+
+    private static List<Known> pulls(SessionInput input, List<SourcePulls> sources, AskedSettings settings) {
+        List<Known> pulls = new ArrayList<>();
+        for (SourcePulls source : sources) {
+            for (Candidate candidate : source.candidates()) {
+                int number = pulls.size() + 1;
+                OptionalDouble asked = input.amendments()
+                        .correctionOf(number)
+                        .or(() -> settings.of(source.name(), candidate.number()))
+                        .map(AskedSetting::order)
+                        .filter(order -> order.isPresent())
+                        .map(order -> OptionalDouble.of(order.getAsInt()))
+                        .orElse(logged(candidate.samples()));
+                pulls.add(new Known(number, candidate.isUsable(), asked, start(candidate.samples())));
+            }
+        }
+        for (ResultTable table : input.tables()) {
+            for (ResultRow row : table.rows()) {
+                OptionalDouble order =
+                        row.order().isPresent() ? OptionalDouble.of(row.order().getAsInt()) : OptionalDouble.empty();
+                pulls.add(new Known(pulls.size() + 1, row.used(), order, OptionalDouble.empty()));
+            }
+        }
+        return pulls;
+    }
+
+    /** A log's own order column, when it holds one number throughout the pull. */
+    private static OptionalDouble logged(Samples samples) {
+        double[] orders = samples.presentValues(Channel.of(Role.ORDER));
+        for (double order : orders) {
+            if (order != orders[0]) {
+                return OptionalDouble.empty();
+            }
+        }
+        return orders.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(orders[0]);
+    }
+
+    private static OptionalDouble start(Samples samples) {
+        double[] times = samples.presentValues(Channel.of(Role.TIME));
+        return times.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(times[0]);
+    }
+}
