@@ -44,6 +44,8 @@ final class Program implements Runnable {
                 .addSubcommand(FuelCommand.commandLine(console))
                 .addSubcommand(new AirCommand(console))
                 .addSubcommand(EngineCommand.commandLine(console));
+        line.registerConverter(Double.class, FiniteNumber::of);
+        line.registerConverter(double.class, FiniteNumber::of);
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);
