@@ -56,23 +56,6 @@ public final class DemoLogs {
     private static final double ROLLER_NOISE_RPM = 0.15;
     static final String INVENTED = "invented demo data: a model engine on a simulated brake, no real engine was run";
 
-    private static final List<Role> BRAKE_ROLES = List.of(
-            Role.TIME,
-            Role.ENGINE_SPEED,
-            Role.TORQUE,
-            Role.THROTTLE,
-            Role.LAMBDA,
-            Role.ADVANCE,
-            Role.KNOCK_EVENTS,
-            Role.EXHAUST_TEMPERATURE,
-            Role.COOLANT_TEMPERATURE,
-            Role.OIL_TEMPERATURE,
-            Role.OIL_PRESSURE,
-            Role.FUEL_PRESSURE,
-            Role.INLET_AIR_TEMPERATURE,
-            Role.BAROMETER,
-            Role.HUMIDITY);
-
     private static final EngineDesign AFTER = ExampleEngines.hillClimb()
             .withExhaust(new Exhaust(8e3, 0.20))
             .withBreathing(ExampleEngines.hillClimb().breathing().withResonance(new Breathing.Resonance(5600, 0.18)));
@@ -96,7 +79,7 @@ public final class DemoLogs {
     /** Timing sweep of the hill-climb engine by hand: two degrees at a time, the start and two settings run again. */
     public static DemoLog timing() {
         Sheet sheet = new Sheet("hillclimb-e10-timing", 20_260_412, ExampleEngines.hillClimb());
-        Bench bench = sheet.brake(BRAKE_ROLES, Day.usual());
+        Bench bench = sheet.brake(BrakeLog.ROLES, Day.usual());
         BenchSetting setting = sheet.setting(20, HILL_LAMBDA);
         for (double deg : new double[] {20, 20, 22, 24, 26, 28, 30, 24, 20}) {
             sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
@@ -107,7 +90,7 @@ public final class DemoLogs {
     /** Mixture bracket of the hill-climb engine with the spark backed off, rich steps first. */
     public static DemoLog mixture() {
         Sheet sheet = new Sheet("hillclimb-e10-mixture", 20_260_423, ExampleEngines.hillClimb());
-        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         roles.add(Role.INJECTOR_DUTY);
         Bench bench = sheet.brake(roles, Day.usual());
         BenchSetting setting = sheet.setting(22, HILL_LAMBDA);
@@ -120,7 +103,7 @@ public final class DemoLogs {
     /** Before and after another exhaust manifold, in the order before, after, after, before, twice. */
     public static DemoLog manifold() {
         Sheet sheet = new Sheet("hillclimb-manifold", 20_260_418, ExampleEngines.hillClimb());
-        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         roles.add(Role.ORDER);
         Bench bench = sheet.brake(roles, Day.usual());
         BenchSetting start = sheet.setting(24, HILL_LAMBDA);
@@ -162,7 +145,7 @@ public final class DemoLogs {
     public static DemoLog knock() {
         Sheet sheet = new Sheet(
                 "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(13.4));
-        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         roles.add(Role.KNOCK_LEVEL);
         Day warm = Day.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
         Bench bench = sheet.brake(roles, warm);

@@ -38,23 +38,6 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
     private static final double LAMBDA_DELAY_S = 0.15;
     private static final Brake.Losses GEARS_AND_TYRES = new Brake.Losses(0.09, 14);
 
-    private static final List<Role> BRAKE_ROLES = List.of(
-            Role.TIME,
-            Role.ENGINE_SPEED,
-            Role.TORQUE,
-            Role.THROTTLE,
-            Role.LAMBDA,
-            Role.ADVANCE,
-            Role.KNOCK_EVENTS,
-            Role.EXHAUST_TEMPERATURE,
-            Role.COOLANT_TEMPERATURE,
-            Role.OIL_TEMPERATURE,
-            Role.OIL_PRESSURE,
-            Role.FUEL_PRESSURE,
-            Role.INLET_AIR_TEMPERATURE,
-            Role.BAROMETER,
-            Role.HUMIDITY);
-
     static Outcome<RigKit> of(SweepPlan plan, Span band) {
         DynoFacts dyno = plan.dyno();
         boolean inertia = dyno.kind() == DynoFacts.Kind.CHASSIS_INERTIA;
@@ -130,7 +113,7 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
     }
 
     private static Instruments brakeInstruments(SweepPlan plan, double delay) {
-        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         if (plan.limits().injectorDutyMost().isPresent()) {
             roles.add(Role.INJECTOR_DUTY);
         }
