@@ -31,9 +31,6 @@ import picocli.CommandLine.Spec;
                 "Says of each label whether it differs from the reference: difference with its interval over the band and by "
                         + "speed, drift of the day taken out, and a verdict in words.")
 final class CompareCommand implements Callable<Integer> {
-    /** Any fixed number will do: the draws for bands must be the same each time. */
-    private static final long SEED = 20_260_101;
-
     private static final int LEAST_PLANNED = 4;
 
     private final Console console;
@@ -110,7 +107,7 @@ final class CompareCommand implements Callable<Integer> {
         DayInput input =
                 DayInput.labelled(plan, logs.stream().map(LabelledLog::parse).toList());
         SessionResult result = Session.evaluate(input.session());
-        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), SEED);
+        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), LabelsOfDay.SEED);
         ComparedDay day = ComparedDay.of(input.session(), result, input.labels(), request);
         List<Finding> findings = new ArrayList<>(input.findings());
         if (day.outcome().isFailed()) {

@@ -18,4 +18,9 @@ final class DayOptions {
     DayInput read() {
         return DayInput.read(plan, logs);
     }
+
+    /** Reads logs of which some are named with a label: {@code LABEL=LOG}. */
+    DayInput readLabelled() {
+        return DayInput.labelled(plan, logs.stream().map(LabelledLog::parse).toList());
+    }
 }

@@ -1,18 +1,15 @@
 package org.nextpull.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.util.List;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
+import org.nextpull.report.html.Heading;
 import org.nextpull.report.html.Sheet;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.ComparedDay;
 import org.nextpull.session.Replay;
+import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -23,7 +20,8 @@ import picocli.CommandLine.Option;
         mixinStandardHelpOptions = true,
         description =
                 "Writes the sheet of a day as one HTML file that needs no network and prints on A4 and Letter: the chosen settings "
-                        + "with intervals, how they were found, charts with their numbers, findings, and what it takes to repeat it.")
+                        + "with intervals, how they were found, charts with their numbers, labels compared, findings, and what it "
+                        + "takes to repeat it. The pulls as CSV and all figures as JSON are written beside it.")
 final class ReportCommand implements Callable<Integer> {
     private final Console console;
 
@@ -34,8 +32,18 @@ final class ReportCommand implements Callable<Integer> {
             names = "--out",
             paramLabel = "FILE|-",
             defaultValue = "sheet.html",
-            description = "Where to write; - is standard output (default: ${DEFAULT-VALUE}).")
+            description =
+                    "Where to write; - is standard output, and then nothing beside it (default: ${DEFAULT-VALUE}).")
     private String out = "sheet.html";
+
+    @Option(
+            names = "--against",
+            paramLabel = "LABEL",
+            description = "Label that the others are compared with; the one that ran first when left out.")
+    private Optional<String> against = Optional.empty();
+
+    @Option(names = "--title", paramLabel = "TEXT", description = "The job in your words, as the heading.")
+    private Optional<String> title = Optional.empty();
 
     @Mixin
     private UnitsOption units = new UnitsOption();
@@ -46,27 +54,22 @@ final class ReportCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayInput input = day.read();
+        DayInput input = day.readLabelled();
         Replay replay = Replay.of(input.session());
-        String sheet = Sheet.of(replay, units.shown());
+        SessionResult result = replay.whole();
+        Optional<ComparedDay> compared = LabelsOfDay.compared(input.session(), result, input.labels(), against);
+        Heading heading = new Heading(
+                title,
+                Optional.of("written on " + LocalDate.now(ZoneId.systemDefault())),
+                Optional.of("by " + new Version().getVersion()[0]));
+        String sheet = Sheet.of(replay, compared, units.shown(), heading);
         if (out.equals("-")) {
             console.out().println(sheet);
         } else {
-            write(sheet);
+            SheetFiles.write(out, sheet, result, input.findings(), console);
         }
         Messages.print(console.err(), input.findings());
-        return input.someFailed() || replay.steps().isEmpty() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
-    }
-
-    private void write(String sheet) {
-        try {
-            Files.writeString(Path.of(out), sheet, StandardCharsets.UTF_8);
-            console.err().println("wrote " + out);
-        } catch (IOException | InvalidPathException unwritable) {
-            throw new Program.BadInput(List.of(Finding.error(
-                    FindingCode.FOLDER_NOT_WRITABLE,
-                    Place.inFile(out),
-                    Detail.of("why", String.valueOf(unwritable.getMessage())))));
-        }
+        boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
+        return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 }

@@ -8,6 +8,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 
 /** What to leave in the engine, why, and how sure that is. */
@@ -15,9 +16,11 @@ final class AnswerPart {
     private final SessionResult result;
     private final AdviceText words;
     private final AnswerText answers;
+    private final List<String> verdictsOnLabels;
 
-    AnswerPart(SessionResult result, Shown shown) {
+    AnswerPart(SessionResult result, List<String> verdictsOnLabels, Shown shown) {
         this.result = result;
+        this.verdictsOnLabels = verdictsOnLabels;
         this.words = new AdviceText(shown);
         this.answers = new AnswerText(shown);
     }
@@ -25,8 +28,12 @@ final class AnswerPart {
     Section section() {
         List<String> sentences = new ArrayList<>();
         result.verdict().ifPresent(verdict -> say(verdict, sentences));
+        sentences.addAll(verdictsOnLabels);
         if (result.verdict().isEmpty()) {
-            sentences.add("No pull could be used, so there is no answer.");
+            sentences.add(
+                    result.pulls().stream().anyMatch(MeasuredPull::isUsed)
+                            ? "The plan sweeps nothing, so no setting is advised."
+                            : "No pull could be used, so there is no answer.");
         }
         sentences.add(answers.repeatability(result));
         return Section.of("Result").withParagraphs(sentences);

@@ -2,12 +2,12 @@ package org.nextpull.report.html;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Stream;
 import org.nextpull.finding.Finding;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
@@ -40,12 +40,10 @@ final class RemarksPart {
         Stream<Finding> ofFiles = result.sources().stream().flatMap(source -> source.findings().stream());
         Stream<Finding> ofDay = Stream.concat(
                 result.findings().stream(), result.verdict().stream().flatMap(verdict -> verdict.findings().stream()));
-        List<String> said = Stream.of(ofDay, ofFiles, ofPulls)
+        List<Finding> all = Stream.of(ofDay, ofFiles, ofPulls)
                 .flatMap(findings -> findings)
-                .map(finding ->
-                        finding.severity().name().toLowerCase(Locale.ROOT) + ": " + sentences.withPlace(finding))
                 .distinct()
                 .toList();
-        return Section.of("Findings").withItems(said);
+        return Section.of("Findings").withItems(new FindingLines(sentences).lines(all));
     }
 }

@@ -8,9 +8,11 @@ import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
+import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
+import org.nextpull.session.ComparedDay;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 
@@ -25,13 +27,20 @@ public final class Sheet {
 
     /** The sheet of a day under a heading. */
     public static String of(Replay replay, Shown shown, Heading heading) {
+        return of(replay, Optional.empty(), shown, heading);
+    }
+
+    /** The sheet of a day whose labels were compared, under a heading. */
+    public static String of(Replay replay, Optional<ComparedDay> compared, Shown shown, Heading heading) {
         SessionResult result = replay.whole();
         String title = heading.title().or(() -> result.plan().engine().name()).orElse("Engine without a name");
+        ComparePart comparison = new ComparePart(compared, result.plan().goal().response(), shown);
         Stream<Section> sections = Stream.of(
-                new AnswerPart(result, shown).section(),
+                new AnswerPart(result, comparison.verdicts(), shown).section(),
                 new JobPart(result.plan(), shown).section(),
                 new ChartsPart(result, shown).section(),
                 new RowsPart(result).section(),
+                comparison.section(),
                 new PullsPart(result, shown).figures(),
                 new PullsPart(result, shown).conditions(),
                 new PathPart(replay, shown).section(),

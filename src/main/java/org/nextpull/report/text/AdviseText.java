@@ -13,6 +13,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Severity;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;

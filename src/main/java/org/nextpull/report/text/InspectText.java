@@ -10,6 +10,7 @@ import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.pull.Candidate;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SourcePulls;

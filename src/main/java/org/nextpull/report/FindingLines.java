@@ -1,23 +1,24 @@
-package org.nextpull.report.text;
+package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.report.FindingText;
 
-/** Findings, a line each; one that many pulls share is said once, with the pulls that it also holds for. */
-final class FindingLines {
+/** Findings, a sentence each; one that many pulls share is said once, with the pulls that it also holds for. */
+public final class FindingLines {
     private final FindingText sentences;
 
-    FindingLines(FindingText sentences) {
+    public FindingLines(FindingText sentences) {
         this.sentences = sentences;
     }
 
-    String text(List<Finding> findings) {
+    /** The lines, in the order in which their codes first occur. */
+    public List<String> lines(List<Finding> findings) {
         Map<FindingCode, List<Finding>> byCode = new EnumMap<>(FindingCode.class);
         List<FindingCode> order = new ArrayList<>();
         for (Finding finding : findings) {
@@ -27,18 +28,20 @@ final class FindingLines {
                     })
                     .add(finding);
         }
-        StringBuilder text = new StringBuilder();
-        for (FindingCode code : order) {
-            List<Finding> same = byCode.getOrDefault(code, List.of());
-            text.append(line(same));
-        }
-        return text.toString();
+        return order.stream()
+                .map(code -> line(byCode.getOrDefault(code, List.of())))
+                .toList();
+    }
+
+    /** The lines as one text, each ended. */
+    public String text(List<Finding> findings) {
+        return lines(findings).stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
     private String line(List<Finding> same) {
         Finding first = same.get(0);
         String also = same.size() == 1 ? "" : also(same.subList(1, same.size()));
-        return first.severity().name().toLowerCase(Locale.ROOT) + ": " + sentences.withPlace(first) + also + "\n";
+        return first.severity().name().toLowerCase(Locale.ROOT) + ": " + sentences.withPlace(first) + also;
     }
 
     private static String also(List<Finding> others) {

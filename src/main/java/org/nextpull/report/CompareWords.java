@@ -1,0 +1,124 @@
+package org.nextpull.report;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.Looks;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.PercentInterval;
+import org.nextpull.plan.Goal;
+import org.nextpull.session.OrderFrom;
+import org.nextpull.unit.Quantity;
+
+/** What a comparison of labels says, in sentences that carry their intervals. */
+public final class CompareWords {
+    private final Shown shown;
+    private final Goal.Response response;
+
+    /** Words in the reader's units, on the response that the operator goes by. */
+    public CompareWords(Shown shown, Goal.Response response) {
+        this.shown = shown;
+        this.response = response;
+    }
+
+    /** The comparison of the response that the operator goes by. */
+    public ComparisonResult deciding(MeasuredComparison both) {
+        return both.by(
+                response == Goal.Response.POWER
+                        ? MeasuredComparison.Response.POWER
+                        : MeasuredComparison.Response.TORQUE);
+    }
+
+    /** The verdict on a label. */
+    public String verdict(Comparison one, ComparisonResult result) {
+        Quantity quantity = response == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
+        String against = one.label() + " against " + result.reference().label() + ": ";
+        String difference = signed(one.difference().percent()) + " % (95 % interval "
+                + interval(one.difference().interval()) + "), "
+                + plus(one.difference().value())
+                + shown.value(quantity, one.difference().value());
+        String notFinal = result.isFinal() ? "" : " Not final: planned pulls are still to come.";
+        return against + words(one, result.worthPercent()) + " " + difference + "." + notFinal;
+    }
+
+    private static String words(Comparison one, double worth) {
+        String matters = Shown.plain(worth) + " %";
+        return switch (one.verdict()) {
+            case MORE -> "more.";
+            case LESS -> "less.";
+            case SAME ->
+                one.isRealButSmall()
+                        ? "the same within " + matters + "; a real but small difference."
+                        : "the same within " + matters + ".";
+            case CANNOT_TELL ->
+                "cannot tell."
+                        + (one.pullsNeeded().isPresent()
+                                ? " About " + one.pullsNeeded().getAsInt()
+                                        + " more pulls would settle it at this scatter."
+                                : " No day's work would settle it at this scatter.");
+        };
+    }
+
+    /** Which labels cannot be told apart; empty below three labels. */
+    public Optional<String> groups(ComparisonResult result) {
+        if (result.ranking().size() < 3) {
+            return Optional.empty();
+        }
+        List<String> groups =
+                result.groups().stream().map(group -> String.join(" = ", group)).toList();
+        return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". No real difference within: "
+                + String.join("; ", groups) + ".");
+    }
+
+    /** How to go on, a sentence each; empty when all is settled or out of reach. */
+    public List<String> further(ComparisonResult result) {
+        return result.further()
+                .map(further -> List.of(
+                        "To go on: run " + further.order().size() + " more pulls in this order: "
+                                + String.join(" ", further.order()) + ".",
+                        "Then compare all pulls with " + option(further.looks())
+                                + ", so that looking again does not raise the rate of false claims."))
+                .orElse(List.of());
+    }
+
+    private static String option(Looks looks) {
+        if (looks instanceof Looks.Planned planned) {
+            return "--planned " + planned.pulls()
+                    + (planned.earlier() > 0 ? " --looks-before " + planned.earlier() : "");
+        }
+        return looks instanceof Looks.Open open ? "--looks-before " + open.earlier() : "--each-block";
+    }
+
+    /** The slow change that was taken out. */
+    public static String drift(ComparisonResult result) {
+        return result.drift()
+                .map(found ->
+                        "Slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull, taken out.")
+                .orElse("Too few pulls to tell a slow change over the day.");
+    }
+
+    /** Where the order of the pulls comes from. */
+    public static String order(OrderFrom from) {
+        return "Order of the pulls: "
+                + switch (from) {
+                    case ORDER_COLUMN -> "from the order column";
+                    case CLOCK -> "from the dates and times in the logs";
+                    case COMMAND_LINE -> "as the files were named and the pulls stand in them";
+                }
+                + ".";
+    }
+
+    /** A percentage with its sign: {@code +1.02}. */
+    public static String signed(double percent) {
+        return plus(percent) + Shown.fixed(percent, 2);
+    }
+
+    private static String interval(PercentInterval interval) {
+        return signed(interval.low()) + " to " + signed(interval.high());
+    }
+
+    private static String plus(double value) {
+        return value >= 0 ? "+" : "";
+    }
+}

@@ -1,0 +1,159 @@
+package org.nextpull.report.html;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.chart.ChartLook;
+import org.nextpull.chart.ChartSize;
+import org.nextpull.chart.Charts;
+import org.nextpull.chart.ComparePlots;
+import org.nextpull.chart.DifferencePlot;
+import org.nextpull.chart.OverlayPlot;
+import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.LabelScatter;
+import org.nextpull.compare.LevelCurve;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.RowDifference;
+import org.nextpull.finding.Finding;
+import org.nextpull.plan.Goal;
+import org.nextpull.report.CompareWords;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.ComparedDay;
+import org.nextpull.unit.Quantity;
+
+/** Labels against a reference: the verdicts, what they rest on, and the difference over speed; or why they cannot be compared. */
+final class ComparePart {
+    private static final String TITLE = "Comparison";
+
+    private final Optional<ComparedDay> compared;
+    private final Goal.Response response;
+    private final Shown shown;
+    private final ChartSize size = ChartSize.paper();
+
+    ComparePart(Optional<ComparedDay> compared, Goal.Response response, Shown shown) {
+        this.compared = compared;
+        this.response = response;
+        this.shown = shown;
+    }
+
+    Section section() {
+        return compared.map(this::section).orElseGet(() -> Section.of(TITLE));
+    }
+
+    /** The verdict on each label; empty where none was compared. */
+    List<String> verdicts() {
+        CompareWords words = new CompareWords(shown, response);
+        return compared.flatMap(day -> day.outcome().value()).map(words::deciding).stream()
+                .flatMap(result -> result.comparisons().stream().map(one -> words.verdict(one, result)))
+                .toList();
+    }
+
+    private Section section(ComparedDay day) {
+        FindingText sentences = FindingText.in(shown);
+        List<Finding> findings = day.outcome().findings();
+        List<String> said =
+                findings.stream().map(sentences::withPlace).distinct().toList();
+        return day.outcome()
+                .value()
+                .map(both -> section(day, both).withItems(said))
+                .orElseGet(() -> Section.of(TITLE)
+                        .withParagraphs(List.of("The labels of this day could not be compared."))
+                        .withItems(said));
+    }
+
+    private Section section(ComparedDay day, MeasuredComparison both) {
+        CompareWords words = new CompareWords(shown, response);
+        ComparisonResult result = words.deciding(both);
+        List<String> paragraphs = new ArrayList<>();
+        result.comparisons().forEach(one -> paragraphs.add(words.verdict(one, result)));
+        words.groups(result).ifPresent(paragraphs::add);
+        paragraphs.addAll(words.further(result));
+        paragraphs.add(CompareWords.drift(result) + " " + CompareWords.order(day.orderFrom()));
+        return Section.of(TITLE)
+                .withParagraphs(paragraphs)
+                .withFigures(figures(both))
+                .withGrids(List.of(scatters(result)));
+    }
+
+    private static Grid scatters(ComparisonResult result) {
+        Grid grid = Grid.of("Scatter from pull to pull of each label, after the slow change", "label", "pulls", "%");
+        for (LabelScatter scatter : result.scatters()) {
+            grid = grid.row(
+                    scatter.label(),
+                    String.valueOf(scatter.pulls()),
+                    Shown.fixed(scatter.scatter().percent(), 2));
+        }
+        return grid;
+    }
+
+    private List<Section.Figure> figures(MeasuredComparison both) {
+        Charts charts = new Charts(size, ChartLook.light());
+        List<Section.Figure> figures = new ArrayList<>();
+        Optional<OverlayPlot> overlay = ComparePlots.overlay(both, shown.units());
+        Optional<ComparisonResult> torque = both.torque();
+        if (overlay.isPresent() && torque.isPresent()) {
+            figures.add(figure(charts.draw(overlay.get()), "the mean torque of each label", levels(torque.get())));
+        }
+        List<DifferencePlot> plots = ComparePlots.differences(both);
+        List<Comparison> comparisons = torque.stream()
+                .flatMap(result -> result.comparisons().stream())
+                .filter(one -> !one.rows().isEmpty())
+                .toList();
+        for (int index = 0; index < plots.size(); index++) {
+            figures.add(figure(
+                    charts.draw(plots.get(index)),
+                    "the difference of torque, " + plots.get(index).title(),
+                    differences(plots.get(index).title(), comparisons.get(index))));
+        }
+        return figures;
+    }
+
+    private Section.Figure figure(byte[] png, String what, Grid numbers) {
+        String alt = "Chart of " + what + ", over speed with its 95 % band. Its numbers are in the table below.";
+        String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
+        return new Section.Figure(what, source, alt, size.width(), size.height(), numbers);
+    }
+
+    private Grid levels(ComparisonResult torque) {
+        String unit = shown.unit(Quantity.TORQUE).symbol();
+        List<LevelCurve> curves = torque.curves();
+        List<String> headings = new ArrayList<>(List.of("rpm"));
+        curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));
+        Grid grid = Grid.of("Mean corrected torque, " + unit + ", with 95 % bands", headings.toArray(new String[0]));
+        int rows = curves.stream().mapToInt(curve -> curve.rows().size()).min().orElse(0);
+        for (int row = 0; row < rows; row++) {
+            List<String> cells = new ArrayList<>();
+            for (LevelCurve curve : curves) {
+                LevelCurve.Row one = curve.rows().get(row);
+                if (cells.isEmpty()) {
+                    cells.add(Shown.fixed(one.rpm(), 0));
+                }
+                cells.add(shown.torque(one.level().value()));
+                cells.add(shown.torque(one.level().low()));
+                cells.add(shown.torque(one.level().high()));
+            }
+            grid = grid.row(cells.toArray(new String[0]));
+        }
+        return grid;
+    }
+
+    private Grid differences(String title, Comparison one) {
+        Grid grid = Grid.of(
+                "Difference of torque, " + title + ", %; the band holds at all speeds together",
+                "rpm",
+                "%",
+                "from",
+                "to");
+        for (RowDifference row : one.rows()) {
+            grid = grid.row(
+                    Shown.fixed(row.rpm(), 0),
+                    CompareWords.signed(row.percent()),
+                    CompareWords.signed(row.band().low()),
+                    CompareWords.signed(row.band().high()));
+        }
+        return grid;
+    }
+}

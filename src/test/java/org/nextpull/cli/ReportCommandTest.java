@@ -1,0 +1,81 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The sheet from the command line, over the invented logs that come with the project. */
+class ReportCommandTest {
+    private static final String PLAN = "sweep-plans/hillclimb-manifold.toml";
+    private static final String LOG = "sample-logs/hillclimb-manifold.csv";
+
+    @TempDir
+    private Path folder;
+
+    private String path(String name) {
+        return folder.resolve(name).toString();
+    }
+
+    @Test
+    void thePullsBesideTheSheetCompareAsTheLogDoes() throws IOException {
+        Run written = Run.of("report", "--plan", PLAN, LOG, "--out", path("day.html"));
+        assertThat(written.status()).isZero();
+        assertThat(folder).isDirectoryContaining("glob:**day.html").isDirectoryContaining("glob:**day.json");
+        JsonNode log = compared(LOG);
+        JsonNode table = compared(path("day.csv"));
+        for (String key : new String[] {"difference_percent", "low_percent", "high_percent", "difference_nm"}) {
+            assertThat(table.path(key).asDouble())
+                    .as(key)
+                    .isCloseTo(log.path(key).asDouble(), within(2e-3));
+        }
+        assertThat(table.path("verdict")).isEqualTo(log.path("verdict"));
+    }
+
+    private static JsonNode compared(String log) {
+        Run run = Run.of("compare", "--plan", PLAN, log, "--against", "before", "--json");
+        assertThat(run.status()).isZero();
+        return run.json().path("comparisons").path(0);
+    }
+
+    @Test
+    void theSheetSaysWhatCompareSays() throws IOException {
+        Run.of("report", "--plan", PLAN, LOG, "--out", path("day.html"), "--title", "Old and <new> manifold");
+        String sheet = Files.readString(folder.resolve("day.html")).replace("&#x3D;", "=");
+        String said =
+                Run.of("compare", "--plan", PLAN, LOG, "--against", "before").out();
+        assertThat(sheet)
+                .contains(said.lines().findFirst().orElseThrow())
+                .contains("<h2>Comparison</h2>", "<h1>Old and &lt;new&gt; manifold</h1>")
+                .contains("Difference of torque, after against before", "by nextpull");
+    }
+
+    @Test
+    void theReferenceCanBeNamedAndAMisspeltOneIsSaid() throws IOException {
+        assertThat(Run.of("report", "--plan", PLAN, LOG, "--against", "after", "--out", "-")
+                        .out())
+                .contains("before against after: less.");
+        assertThat(Run.of("report", "--plan", PLAN, LOG, "--against", "aftr", "--out", "-")
+                        .out())
+                .contains("The labels of this day could not be compared.", "after");
+    }
+
+    @Test
+    void onStandardOutputNothingIsWrittenBesideIt() throws IOException {
+        Run run = Run.of("report", "--plan", PLAN, LOG, "--out", "-");
+        assertThat(run.out()).startsWith("<!DOCTYPE html>");
+        assertThat(folder).isEmptyDirectory();
+    }
+
+    @Test
+    void aFolderThatIsNotThereIsNamed() {
+        Run run = Run.of("report", "--plan", PLAN, LOG, "--out", path("none/day.html"));
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err()).contains("none").doesNotContain("Exception");
+    }
+}
