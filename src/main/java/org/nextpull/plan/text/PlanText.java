@@ -2,6 +2,7 @@ package org.nextpull.plan.text;
 
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
@@ -14,6 +15,7 @@ import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
+import org.tomlj.TomlTable;
 import org.tomlj.TomlVersion;
 
 /** Reads the text of a plan (TOML 1.0) and names everything that is wrong with it, each with its place. */
@@ -42,19 +44,39 @@ public final class PlanText {
      * @return the plan, perhaps with warnings; or no plan and every error in the order of the file
      */
     public static Outcome<SweepPlan> read(String text, String fileName) {
+        Optional<Finding> unreadable = unreadable(text, fileName);
+        return unreadable.isPresent()
+                ? Outcome.failed(unreadable.get())
+                : read(Toml.parse(plain(text), TomlVersion.V1_0_0), plain(text), fileName);
+    }
+
+    /** The text as TOML, whatever its keys; failed where it is none. */
+    static Outcome<TomlTable> toml(String text, String fileName) {
+        Optional<Finding> unreadable = unreadable(text, fileName);
+        if (unreadable.isPresent()) {
+            return Outcome.failed(unreadable.get());
+        }
+        TomlParseResult parsed = Toml.parse(plain(text), TomlVersion.V1_0_0);
+        return parsed.hasErrors()
+                ? Outcome.failed(new BrokenText(parsed.errors(), plain(text), fileName).merge(List.of()))
+                : Outcome.of(parsed);
+    }
+
+    /** Without a byte order mark. */
+    static String plain(String text) {
+        return !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
+    }
+
+    private static Optional<Finding> unreadable(String text, String fileName) {
         if (text.length() > MOST_CHARACTERS) {
-            return Outcome.failed(Finding.error(
+            return Optional.of(Finding.error(
                     FindingCode.PLAN_TOO_LONG,
                     Place.inFile(fileName),
                     Detail.of("length", text.length()),
                     Detail.of("most", MOST_CHARACTERS)));
         }
-        String plain = !text.isEmpty() && text.charAt(0) == BYTE_ORDER_MARK ? text.substring(1) : text;
-        OptionalInt strange = firstStrange(plain);
-        if (strange.isPresent()) {
-            return Outcome.failed(notText(plain, strange.getAsInt(), fileName));
-        }
-        return read(Toml.parse(plain, TomlVersion.V1_0_0), plain, fileName);
+        OptionalInt strange = firstStrange(plain(text));
+        return strange.isPresent() ? Optional.of(notText(plain(text), strange.getAsInt(), fileName)) : Optional.empty();
     }
 
     private static Outcome<SweepPlan> read(TomlParseResult parsed, String text, String fileName) {
