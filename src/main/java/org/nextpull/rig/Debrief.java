@@ -36,7 +36,7 @@ public record Debrief(
      *
      * @param timing advances
      * @param lambda best mixture that the plan allows; where the plan leaves the mixture alone, the one that the engine ran at
-     * @param torqueNm torque of the best allowed setting
+     * @param torqueNm torque of the best allowed setting; at the spark of the present map where the plan leaves that alone
      */
     public record TrueBest(Timing timing, double lambda, double torqueNm) {}
 

@@ -30,8 +30,10 @@ final class Debriefing {
                 .orElseGet(() -> rig.lambda(nothing()));
         Truth truth = TruthFinder.find(
                 rig.engine(), point(mixture), rig.band(), 2 * rig.band().width());
-        double permitted =
-                Math.min(truth.peak().deg(), Math.min(mostDeg(), truth.onset().orElse(Double.POSITIVE_INFINITY)));
+        double permitted = rig.plan()
+                .timing()
+                .map(timing -> Math.min(truth.peak().deg(), Math.min(mostDeg(timing), onsetDeg(truth))))
+                .orElseGet(rig::presentMapDeg);
         double best = torque(new Debrief.Left(permitted, mixture.value()));
         Optional<Debrief.Left> left = leave.map(setting ->
                 new Debrief.Left(rig.advanceDeg(setting), rig.lambda(setting).value()));
@@ -54,8 +56,8 @@ final class Debriefing {
         return new Proposal(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
-    private double mostDeg() {
-        return rig.plan().timing().map(this::mostDeg).orElse(Double.POSITIVE_INFINITY);
+    private static double onsetDeg(Truth truth) {
+        return truth.onset().orElse(Double.POSITIVE_INFINITY);
     }
 
     private double mostDeg(TimingPlan timing) {

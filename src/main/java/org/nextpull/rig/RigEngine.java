@@ -85,7 +85,9 @@ record RigEngine(
         }
         Truth truth =
                 TruthFinder.find(engine, start, band, plan.band().orElseThrow().rowsEveryRpm());
-        return Outcome.of(new RigEngine(plan, seed, engine, fuel, variety.day(), kit, truth, variety.benchSeed()));
+        Day day = variety.day()
+                .under(plan.air().baro(), plan.air().air(), plan.air().humidity());
+        return Outcome.of(new RigEngine(plan, seed, engine, fuel, day, kit, truth, variety.benchSeed()));
     }
 
     private static Optional<List<Finding>> cannotRun(ModelEngine engine, OperatingPoint start, Span range) {
@@ -99,10 +101,6 @@ record RigEngine(
             }
         }
         return Optional.empty();
-    }
-
-    RigEngine withSampleHz(double hz) {
-        return new RigEngine(plan, seed, engine, fuel, day, kit.withSampleHz(hz), truth, benchSeed);
     }
 
     Bench bench() {

@@ -34,6 +34,9 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
     private static final double STEP_SPARE_S = 2.5;
     private static final double SAMPLE_HZ = 20;
     private static final double ROLLER_SAMPLE_HZ = 40;
+    /** Slower than this no pull is found, and faster no brake logs. */
+    private static final Span SAMPLE_HZ_RANGE = Span.of(5, 500);
+
     private static final double ROLLER_NOISE_RPM = 0.15;
     private static final double LAMBDA_DELAY_S = 0.15;
     private static final Brake.Losses GEARS_AND_TYRES = new Brake.Losses(0.09, 14);
@@ -44,6 +47,10 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
         if (plan.pull().kind() == PullFacts.Kind.HOLD) {
             return cannot("[pull] kind", "hold");
         }
+        double hz = plan.log().hints().sampleHz().orElse(inertia ? ROLLER_SAMPLE_HZ : SAMPLE_HZ);
+        if (!SAMPLE_HZ_RANGE.contains(hz)) {
+            return cannot("[log] sample_hz", String.valueOf(hz));
+        }
         if (!inertia && dyno.torqueAt() == DynoFacts.Shaft.ROLLER) {
             return cannot("[dyno] torque_at", dyno.torqueAt().id());
         }
@@ -52,18 +59,7 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
         return brake.map(found -> new RigKit(
                 found,
                 program(plan, range(plan, band), inertia),
-                inertia ? rollerInstruments(delay) : brakeInstruments(plan, delay)));
-    }
-
-    RigKit withSampleHz(double hz) {
-        Instruments other = new Instruments(
-                hz,
-                instruments.roles(),
-                instruments.lambda(),
-                instruments.torque(),
-                instruments.speed(),
-                instruments.imperfections());
-        return new RigKit(brake, program, other);
+                inertia ? rollerInstruments(hz, delay) : brakeInstruments(plan, hz, delay)));
     }
 
     /** Whether the log itself shows what timing was set. */
@@ -112,16 +108,16 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
                 : new Program.Acceleration(range, RATE_RPM_PER_S);
     }
 
-    private static Instruments brakeInstruments(SweepPlan plan, double delay) {
+    private static Instruments brakeInstruments(SweepPlan plan, double hz, double delay) {
         List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         if (plan.limits().injectorDutyMost().isPresent()) {
             roles.add(Role.INJECTOR_DUTY);
         }
-        return Instruments.usual(SAMPLE_HZ, roles).withLambdaDelay(delay);
+        return Instruments.usual(hz, roles).withLambdaDelay(delay);
     }
 
-    private static Instruments rollerInstruments(double delay) {
-        return Instruments.usual(ROLLER_SAMPLE_HZ, List.of(Role.TIME, Role.ROLLER_SPEED, Role.LAMBDA))
+    private static Instruments rollerInstruments(double hz, double delay) {
+        return Instruments.usual(hz, List.of(Role.TIME, Role.ROLLER_SPEED, Role.LAMBDA))
                 .withLambdaDelay(delay)
                 .withSpeedNoise(ROLLER_NOISE_RPM);
     }

@@ -61,7 +61,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
         });
     }
 
-    static Outcome<WrittenDay> following(RigEngine rig, LogDialect dialect, Consumer<Proposal> progress) {
+    private static Outcome<WrittenDay> following(RigEngine rig, LogDialect dialect, Consumer<Proposal> progress) {
         Practice practice = Practice.on(rig);
         while (practice.advice().action() != Action.STOP && practice.pulls() < PATIENCE) {
             Proposal setting = practice.advice().setting().orElseThrow();
@@ -80,9 +80,9 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
                 practice.parts(),
                 dialect,
                 words,
-                List.of(DemoLogs.INVENTED, rig.engine().design().name() + ", seed " + rig.seed()));
+                List.of(LogText.INVENTED, rig.engine().design().name() + ", seed " + rig.seed()));
         List<String> remarks = List.of(
-                DemoLogs.INVENTED,
+                LogText.INVENTED,
                 "what is true in air of 99 kPa dry and 25 degC, [timing] at lambda "
                         + rig.lambda(new Proposal(Optional.empty(), Optional.empty(), Optional.empty()))
                                 .value());

@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
+/** The shipped logs are those that the program makes now; {@code ReadmeTest} can make them anew. */
 class DemoLogsTest {
     private static final Path FOLDER = Path.of("sample-logs");
     private static final long LARGEST = 400_000;
@@ -56,7 +57,9 @@ class DemoLogsTest {
     private static void assertSame(String made, String shipped) {
         List<String> madeLines = made.lines().toList();
         List<String> shippedLines = shipped.lines().toList();
-        assertThat(madeLines).hasSameSizeAs(shippedLines);
+        assertThat(madeLines)
+                .as("made anew by: mvn -B -ntp -q test -Dtest=ReadmeTest -Dnextpull.remake=true")
+                .hasSameSizeAs(shippedLines);
         for (int line = 0; line < madeLines.size(); line++) {
             if (!madeLines.get(line).equals(shippedLines.get(line))) {
                 assertSameCells(madeLines.get(line), shippedLines.get(line));

@@ -1,5 +1,7 @@
 package org.nextpull.engine.bench;
 
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
 import org.nextpull.air.HylandWexler;
 import org.nextpull.unit.Pressure;
@@ -74,6 +76,14 @@ public record Day(AirState morning, Change change, Warmth warmth, Scatter scatte
         double saturated = HylandWexler.saturationPressure(temperature).pascals();
         Pressure vapour = Pressure.ofPascals(relativeHumidity * saturated);
         return new Day(new AirState(barometer, temperature, vapour), change, warmth, scatter);
+    }
+
+    /** The same day with its morning's air replaced by what is given of it; humidity is relative, 0 to 1. */
+    public Day under(Optional<Pressure> barometer, Optional<Temperature> temperature, OptionalDouble humidity) {
+        return withMorning(
+                barometer.orElseGet(morning::barometer),
+                temperature.orElseGet(morning::temperature),
+                humidity.orElseGet(morning::relativeHumidity));
     }
 
     public Day withScatter(double torque) {

@@ -1,6 +1,7 @@
 package org.nextpull.rig;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,6 +31,8 @@ import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.finding.Outcome;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
@@ -38,24 +41,17 @@ import org.nextpull.unit.Temperature;
 
 /**
  * The invented logs that come with the project, each made anew from its seed: a hill-climb two-litre on an engine brake and a
- * 1.2-litre hatchback on an inertia roller. They suit the plans of the same names.
+ * 1.2-litre hatchback on an inertia roller. They suit the plans of the same names. Sweeps follow the advice to its stop, as {@code engine
+ * write} with the same plan, seed and dialect does; the knocking sweep and the comparison show what an operator does by hand.
  */
 public final class DemoLogs {
     private static final Span HILL_BAND = Span.of(3500, 6750);
     private static final Span HILL_PULL = Span.of(3300, 7000);
-    private static final Span HATCH_BAND = Span.of(2500, 5500);
-    private static final Span HATCH_PULL = Span.of(2150, 5900);
     private static final double ROWS_RPM = 250;
     private static final double HILL_LAMBDA = 0.87;
     private static final double HILL_RATE = 300;
     private static final double HILL_INERTIA = 0.16;
     private static final double HILL_LAMBDA_DELAY_S = 0.15;
-    private static final double HATCH_SPARK_DEG = 19;
-    private static final double HATCH_LAMBDA = 0.90;
-    private static final double HATCH_LAMBDA_DELAY_S = 0.35;
-    private static final double ROLLER_NOISE_RPM = 0.15;
-    static final String INVENTED = "invented demo data: a model engine on a simulated brake, no real engine was run";
-
     private static final EngineDesign AFTER = ExampleEngines.hillClimb()
             .withExhaust(new Exhaust(8e3, 0.20))
             .withBreathing(ExampleEngines.hillClimb().breathing().withResonance(new Breathing.Resonance(5600, 0.18)));
@@ -64,7 +60,7 @@ public final class DemoLogs {
 
     /** All of them. */
     public static List<DemoLog> all() {
-        return List.of(timing(), mixture(), manifold(), roller(), knock());
+        return List.of(timing(), day(), mixture(), manifold(), roller(), knock());
     }
 
     /** Writes all of them into a folder, the truth into the hidden folder {@code .truth} below it. */
@@ -76,28 +72,41 @@ public final class DemoLogs {
         }
     }
 
-    /** Timing sweep of the hill-climb engine by hand: two degrees at a time, the start and two settings run again. */
+    /** Timing sweep of the hill-climb engine that follows the advice to its stop. */
     public static DemoLog timing() {
-        Sheet sheet = new Sheet("hillclimb-e10-timing", 20_260_412, ExampleEngines.hillClimb());
-        Bench bench = sheet.brake(BrakeLog.ROLES, Day.usual());
-        BenchSetting setting = sheet.setting(20, HILL_LAMBDA);
-        for (double deg : new double[] {20, 20, 22, 24, 26, 28, 30, 24, 20}) {
-            sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
-        }
-        return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());
+        return following("hillclimb-e10-timing", 20_260_429, LogDialect.PLAIN);
     }
 
-    /** Mixture bracket of the hill-climb engine with the spark backed off, rich steps first. */
+    /** A whole day of the hill-climb engine that follows the advice: timing, mixture, timing again, proof, stop. */
+    public static DemoLog day() {
+        return following("hillclimb-e10-day", 20_260_429, LogDialect.PLAIN);
+    }
+
+    /** Mixture bracket of the hill-climb engine that follows the advice, written with decimal commas. */
     public static DemoLog mixture() {
-        Sheet sheet = new Sheet("hillclimb-e10-mixture", 20_260_423, ExampleEngines.hillClimb());
-        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
-        roles.add(Role.INJECTOR_DUTY);
-        Bench bench = sheet.brake(roles, Day.usual());
-        BenchSetting setting = sheet.setting(22, HILL_LAMBDA);
-        for (double lambda : new double[] {0.88, 0.88, 0.85, 0.82, 0.91, 0.935, 0.88, 0.90}) {
-            sheet.add(bench.pull(setting.withLambda(lambda), accelerate()));
+        return following("hillclimb-e10-mixture", 20_260_429, LogDialect.SEMICOLON);
+    }
+
+    /** Mixture bracket of the hatchback on a roller that logs nothing of the engine's but lambda; it follows the advice. */
+    public static DemoLog roller() {
+        return following("hatchback-roller-mixture", 20_260_509, LogDialect.COMPACT);
+    }
+
+    private static DemoLog following(String name, long seed, LogDialect dialect) {
+        DayOrder order = new DayOrder(plan(name), seed, dialect);
+        WrittenDay day = WrittenDay.following(order, setting -> {}).value().orElseThrow();
+        return new DemoLog(name, seed, day.log(), day.truth());
+    }
+
+    private static SweepPlan plan(String name) {
+        try {
+            String file = name + ".toml";
+            return PlanText.read(Files.readString(Path.of("sweep-plans", file)), file)
+                    .value()
+                    .orElseThrow();
+        } catch (IOException missing) {
+            throw new UncheckedIOException(missing);
         }
-        return sheet.log(LogDialect.SEMICOLON, List.of(), HILL_BAND, List.of());
     }
 
     /** Before and after another exhaust manifold, in the order before, after, after, before, twice. */
@@ -123,24 +132,6 @@ public final class DemoLogs {
         return sheet.log(LogDialect.TABBED_US, List.of(Role.LABEL), HILL_BAND, more);
     }
 
-    /** Mixture bracket of the hatchback on a roller that logs nothing of the engine's but lambda. */
-    public static DemoLog roller() {
-        Sheet sheet = new Sheet("hatchback-roller-mixture", 20_260_509, ExampleEngines.hatchback());
-        Instruments instruments = Instruments.usual(40, List.of(Role.TIME, Role.ROLLER_SPEED, Role.LAMBDA))
-                .withLambdaDelay(HATCH_LAMBDA_DELAY_S)
-                .withSpeedNoise(ROLLER_NOISE_RPM);
-        Brake brake = new Brake(0.12, false, Optional.of(new Brake.Roller(62, 4.3, new Brake.Losses(0.09, 14))));
-        Day day = Day.usual()
-                .withMorning(Pressure.ofKilopascals(99.2), Temperature.ofCelsius(22), 0.55)
-                .withScatter(0.003);
-        Bench bench = new Bench(brake, instruments, day, sheet.seed);
-        BenchSetting setting = sheet.setting(HATCH_SPARK_DEG, HATCH_LAMBDA);
-        for (double lambda : new double[] {0.90, 0.90, 0.87, 0.84, 0.93, 0.955, 0.90, 0.885}) {
-            sheet.add(bench.pull(setting.withLambda(lambda), new Program.RollerRun(HATCH_PULL)));
-        }
-        return sheet.log(LogDialect.COMPACT, List.of(), HATCH_BAND, List.of());
-    }
-
     /** Timing sweep of the hill-climb engine with more compression than its fuel likes. */
     public static DemoLog knock() {
         Sheet sheet = new Sheet(
@@ -150,7 +141,7 @@ public final class DemoLogs {
         Day warm = Day.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
         Bench bench = sheet.brake(roles, warm);
         BenchSetting setting = sheet.setting(14, HILL_LAMBDA);
-        for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 18.5}) {
+        for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 18.5, 18.5, 17, 18.5, 20}) {
             sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
         }
         return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());
@@ -217,9 +208,9 @@ public final class DemoLogs {
         DemoLog log(LogDialect dialect, List<Role> words, Span band, List<String> more) {
             BenchSetting setting = first.orElseThrow();
             Truth truth = TruthFinder.find(engine, standard(setting), band, ROWS_RPM);
-            List<String> preamble = List.of(INVENTED, engine.design().name() + ", seed " + seed);
+            List<String> preamble = List.of(LogText.INVENTED, engine.design().name() + ", seed " + seed);
             List<String> remarks = List.of(
-                    INVENTED,
+                    LogText.INVENTED,
                     "what is true of " + name + ".csv, in air of 99 kPa dry and 25 degC, at lambda "
                             + setting.lambda().value());
             return new DemoLog(

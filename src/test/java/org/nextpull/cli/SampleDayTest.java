@@ -1,0 +1,126 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The shipped days that follow the advice tell a whole story when they are replayed, and end beside the truth. */
+class SampleDayTest {
+    private static final double MOST_LEFT_PERCENT = 0.5;
+
+    /** What a pull is for, by the code that asked for it, in the order of a day. */
+    private static final Map<String, Integer> CHAPTERS = Map.ofEntries(
+            Map.entry("baseline", 0),
+            Map.entry("climb-timing", 1),
+            Map.entry("bracket-timing", 1),
+            Map.entry("start-mixture", 2),
+            Map.entry("rich-step", 2),
+            Map.entry("climb-mixture", 2),
+            Map.entry("bracket-mixture", 2),
+            Map.entry("check-timing", 3),
+            Map.entry("confirm", 4),
+            Map.entry("settled", 5));
+
+    private static JsonNode replayed(String name) {
+        return Run.of("replay --json --plan sweep-plans/" + name + ".toml sample-logs/" + name + ".csv")
+                .json();
+    }
+
+    private static double truth(String name, String table, String key) throws IOException {
+        boolean inside = false;
+        for (String line : Files.readAllLines(Path.of("sample-logs", ".truth", name + ".toml"))) {
+            inside = line.startsWith("[") ? line.equals("[" + table + "]") : inside;
+            if (inside && line.startsWith(key + " = ")) {
+                return Double.parseDouble(line.substring(key.length() + 3));
+            }
+        }
+        throw new AssertionError(name + " has no " + table + "." + key);
+    }
+
+    private static List<String> codes(JsonNode replay) {
+        List<String> codes = new ArrayList<>();
+        replay.path("steps").forEach(step -> codes.add(step.at("/next/code").asText()));
+        return codes;
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"hillclimb-e10-timing", "hillclimb-e10-day", "hillclimb-e10-mixture", "hatchback-roller-mixture"
+            })
+    void theStoryOfTheDayComesInItsOrderAndEndsWithAStop(String name) {
+        JsonNode replay = replayed(name);
+        List<String> codes = codes(replay);
+        List<Integer> chapters = codes.stream()
+                .filter(code -> !code.startsWith("repeat-"))
+                .map(code -> Objects.requireNonNull(CHAPTERS.get(code), code))
+                .toList();
+        assertThat(chapters).as(codes.toString()).isSorted();
+        List<Integer> told = new ArrayList<>();
+        if (!replay.path("timing").isNull()) {
+            told.add(1);
+        }
+        if (!replay.path("mixture").isNull()) {
+            told.add(2);
+        }
+        if (told.size() == 2) {
+            told.add(3);
+        }
+        told.addAll(List.of(4, 5));
+        assertThat(codes).contains("repeat-baseline");
+        assertThat(chapters.stream().filter(chapter -> chapter > 0).distinct()).containsExactlyElementsOf(told);
+        assertThat(replay.at("/next/action").asText()).isEqualTo("stop");
+        assertThat(replay.path("stopped_after").asInt())
+                .isEqualTo(replay.path("steps").size());
+        assertThat(replay.path("pulls_saved").asInt()).isZero();
+        assertThat(replay.at("/chosen/by").asText()).isEqualTo("peak");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hillclimb-e10-timing", "hillclimb-e10-day"})
+    void theTimingHoldsTheTruth(String name) throws IOException {
+        JsonNode timing = replayed(name).path("timing");
+        assertThat(timing.path("bracketed").asBoolean()).isTrue();
+        assertThat(truth(name, "timing", "best_deg"))
+                .isBetween(
+                        timing.path("low_deg").asDouble(),
+                        timing.path("high_deg").asDouble());
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hillclimb-e10-day", "hillclimb-e10-mixture", "hatchback-roller-mixture"})
+    void theMixtureHoldsTheTruth(String name) throws IOException {
+        JsonNode mixture = replayed(name).path("mixture");
+        assertThat(mixture.path("bracketed").asBoolean()).isTrue();
+        assertThat(truth(name, "mixture", "peak_lambda"))
+                .isBetween(
+                        mixture.path("low_lambda").asDouble(),
+                        mixture.path("high_lambda").asDouble());
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {"hillclimb-e10-timing", "hillclimb-e10-day", "hillclimb-e10-mixture", "hatchback-roller-mixture"
+            })
+    void littleTorqueIsLeft(String name) throws IOException {
+        assertThat(truth(name, "left", "torque_left_percent")).isLessThan(MOST_LEFT_PERCENT);
+    }
+
+    /** By hand and past the knock: the advice would have ended the day sooner. */
+    @Test
+    void theKnockingDayShowsWhatReplaySaves() {
+        JsonNode replay = replayed("hillclimb-knock");
+        assertThat(codes(replay)).contains("knock-limited");
+        assertThat(replay.path("pulls_saved").asInt()).isPositive();
+        assertThat(replay.at("/chosen/by").asText()).isEqualTo("knock-limit");
+    }
+}
