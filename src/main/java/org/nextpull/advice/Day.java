@@ -17,6 +17,7 @@ import org.nextpull.scatter.Repeatability;
  * @param repeatability scatter and drift of the day
  * @param experience what earlier days taught, where there were any
  * @param now the temperatures of this moment
+ * @param next what is fitted for the next pull, as far as it differs from the last one
  */
 public record Day(
         SweepPlan plan,
@@ -24,9 +25,21 @@ public record Day(
         Set<Integer> lifted,
         Repeatability repeatability,
         Optional<Experience> experience,
-        PresentConditions now) {
+        PresentConditions now,
+        NextConfiguration next) {
     public Day {
         pulls = List.copyOf(pulls);
         lifted = Set.copyOf(lifted);
+    }
+
+    /** A day whose next pull is of the same configuration as its last. */
+    public Day(
+            SweepPlan plan,
+            List<MeasuredPull> pulls,
+            Set<Integer> lifted,
+            Repeatability repeatability,
+            Optional<Experience> experience,
+            PresentConditions now) {
+        this(plan, pulls, lifted, repeatability, experience, now, NextConfiguration.same());
     }
 }

@@ -14,9 +14,16 @@ import org.nextpull.unit.Lambda;
  * @param timing the timing factor, where the plan has one
  * @param mixture the mixture factor, where the plan has one
  * @param bans what knock and limits forbid
+ * @param configuration the present configuration and fuel: what was announced for the next pull, else that of the last pull
  * @param here all pulls of the present configuration and fuel, in order
  */
-record DayView(Day day, Optional<Axis> timing, Optional<Axis> mixture, Bans bans, List<MeasuredPull> here) {
+record DayView(
+        Day day,
+        Optional<Axis> timing,
+        Optional<Axis> mixture,
+        Bans bans,
+        Setting configuration,
+        List<MeasuredPull> here) {
     /** Pulls whose mixtures lie within this of each other are one timing sweep: a measured lambda scatters about its target. */
     static final double ONE_MIXTURE = 0.015;
 
@@ -27,23 +34,22 @@ record DayView(Day day, Optional<Axis> timing, Optional<Axis> mixture, Bans bans
                 .filter(pull -> !day.lifted().contains(pull.number()))
                 .toList();
         Bans bans = Bans.of(timing, banning, day.plan().limits().knockMarginDeg());
-        return new DayView(day, timing, mixture, bans, presentConfiguration(day.pulls()));
+        Setting configuration = configuration(day);
+        List<MeasuredPull> here = day.pulls().stream()
+                .filter(pull -> pull.setting().isSameConfiguration(configuration))
+                .toList();
+        return new DayView(day, timing, mixture, bans, configuration, here);
     }
 
-    private static List<MeasuredPull> presentConfiguration(List<MeasuredPull> pulls) {
-        if (pulls.isEmpty()) {
-            return List.of();
-        }
-        Setting last = pulls.get(pulls.size() - 1).setting();
-        return pulls.stream()
-                .filter(pull -> pull.setting().isSameConfiguration(last))
-                .toList();
+    private static Setting configuration(Day day) {
+        Optional<Setting> last = day.pulls().isEmpty()
+                ? Optional.empty()
+                : Optional.of(day.pulls().get(day.pulls().size() - 1).setting());
+        return day.next().after(last, day.plan().fuel().blend());
     }
 
     Optional<String> fuel() {
-        return here.isEmpty()
-                ? day.plan().fuel().blend()
-                : here.get(here.size() - 1).setting().fuel();
+        return configuration.fuel();
     }
 
     /** Pulls of the present configuration that count. */

@@ -37,9 +37,7 @@ final class StartOfDay {
      * fuel or with other parts, no higher than the margin below the lowest advance that knock forbids.
      */
     static double advance(DayView view, Axis axis) {
-        OptionalDouble ban = view.here().isEmpty()
-                ? OptionalDouble.empty()
-                : view.bans().lowestAdvanceElsewhere(view.here().get(0).setting());
+        OptionalDouble ban = view.bans().lowestAdvanceElsewhere(view.configuration());
         if (ban.isEmpty()) {
             return axis.start();
         }

@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.AlarmEvent.Kind;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.Limits;
 
 /**
  * Watches the plan's limits over rows as they come, in blocks of any size: one row at a time live, a whole log at once in a replay. The
@@ -23,8 +24,19 @@ public final class AlarmWatch {
     private OptionalDouble lastTimeS = OptionalDouble.empty();
 
     public AlarmWatch(AlarmRules rules) {
-        this.watchers = Watchers.of(rules.limits());
-        this.state = new RunningState(rules);
+        this(Watchers.of(rules.limits()), new RunningState(rules));
+    }
+
+    private AlarmWatch(List<Watcher> watchers, RunningState state) {
+        this.watchers = watchers;
+        this.state = state;
+    }
+
+    /** A watch that goes on under other limits, knowing of the engine what this one knows. What sounds now sounds anew if it still must. */
+    public AlarmWatch withLimits(Limits limits) {
+        AlarmWatch watch = new AlarmWatch(Watchers.of(limits), state);
+        watch.lastTimeS = lastTimeS;
+        return watch;
     }
 
     /** Every stretch of these samples in which a limit was passed, by its first row; one that goes on to the end is among them. */

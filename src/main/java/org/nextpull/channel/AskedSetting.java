@@ -29,4 +29,53 @@ public record AskedSetting(
         Optional<String> fuel,
         Optional<String> label,
         KnockMark knock,
-        Optional<String> note) {}
+        Optional<String> note) {
+    /** A setting that says nothing. */
+    public static AskedSetting none() {
+        return new AskedSetting(
+                Optional.empty(),
+                OptionalInt.empty(),
+                OptionalInt.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                KnockMark.NOT_MEASURED,
+                Optional.empty());
+    }
+
+    /** This setting; what it does not say is as another says it. */
+    public AskedSetting orElse(AskedSetting other) {
+        boolean setsAdvance = advance.isPresent() || offsetDeg.isPresent();
+        return new AskedSetting(
+                file.or(other::file),
+                pull.isPresent() ? pull : other.pull,
+                order.isPresent() ? order : other.order,
+                setsAdvance ? advance : other.advance,
+                setsAdvance ? offsetDeg : other.offsetDeg,
+                lambda.or(other::lambda),
+                fuel.or(other::fuel),
+                label.or(other::label),
+                knock == KnockMark.NOT_MEASURED ? other.knock : knock,
+                note.or(other::note));
+    }
+
+    public AskedSetting withKnock(KnockMark newKnock) {
+        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, fuel, label, newKnock, note);
+    }
+
+    public AskedSetting withConfiguration(Optional<String> newLabel, Optional<String> newFuel) {
+        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, newFuel, newLabel, knock, note);
+    }
+
+    public AskedSetting withNote(Optional<String> newNote) {
+        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, fuel, label, knock, newNote);
+    }
+
+    /** The same with other spark and mixture. */
+    public AskedSetting withValues(
+            Optional<Advance> newAdvance, Optional<Advance> newOffsetDeg, Optional<Lambda> newLambda) {
+        return new AskedSetting(file, pull, order, newAdvance, newOffsetDeg, newLambda, fuel, label, knock, note);
+    }
+}

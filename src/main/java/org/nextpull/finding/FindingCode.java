@@ -96,10 +96,7 @@ public enum FindingCode {
     COLUMN_RUNNING_TOTAL,
     /** "{header}" is an air-fuel ratio without a scale, so there is no lambda; write one line under [log]: {likely}. */
     AFR_WITHOUT_SCALE,
-    /**
-     * "{torque_header}" and "{power_header}" do not agree at the logged speed, unless they are in {torque_unit} and {power_unit}; check
-     * the units and name them in [log] units.
-     */
+    /** "{torque_header}" and "{power_header}" do not agree at the logged speed, unless they are in {torque_unit} and {power_unit}; check the units and name them in [log] units. */
     TORQUE_AND_POWER_DISAGREE,
     /** {count} rows of {file} are broken and were skipped, at lines {lines}. */
     ROWS_BROKEN,
@@ -203,10 +200,7 @@ public enum FindingCode {
     FOLDER_FILE_EXTENDED,
 
     // air and correction
-    /**
-     * The {quantity} of {value} lies outside the range of {standard}, {low} to {high}; the factor was computed all the same, so do not
-     * compare this figure with one from other air.
-     */
+    /** The {quantity} of {value} lies outside the range of {standard}, {low} to {high}; the factor was computed all the same, so do not compare this figure with one from other air. */
     AIR_OUTSIDE_STANDARD,
     /** There is no correction standard "{name}"; the nearest are {nearest}. */
     AIR_STANDARD_UNKNOWN,
@@ -226,10 +220,7 @@ public enum FindingCode {
     AIR_DEW_POINT_ABOVE_DRY_BULB,
     /** The dew point of {dew_point} is below -100 degC, where no formula for vapour holds; give the humidity as 0 % instead. */
     AIR_DEW_POINT_TOO_LOW,
-    /**
-     * The barometer of {barometer} looks like the sea-level pressure of a weather report, not the pressure at the dyno, which is about
-     * {station} (altitude about {altitude}); give the station pressure, or every corrected figure comes out too low.
-     */
+    /** The barometer of {barometer} looks like the sea-level pressure of a weather report, not the pressure at the dyno, which is about {station} (altitude about {altitude}); give the station pressure, or every corrected figure comes out too low. */
     AIR_BAROMETER_LOOKS_SEA_LEVEL,
     /** A barometer of {barometer} does not fit an altitude of {altitude}, where {low} to {high} is usual; check both and their units. */
     AIR_BAROMETER_NOT_OF_ALTITUDE,
@@ -239,10 +230,7 @@ public enum FindingCode {
     AIR_MANIFOLD_AT_REST_DIFFERS,
     /** At full load the manifold shows {other}, above the barometer of {barometer}; the barometer is too low, or the engine is boosted. */
     AIR_MANIFOLD_ABOVE_BAROMETER,
-    /**
-     * At full load the manifold shows only {other} under a barometer of {barometer}; the throttle was not fully open, the intake is
-     * blocked, or the barometer is one of sea level.
-     */
+    /** At full load the manifold shows only {other} under a barometer of {barometer}; the throttle was not fully open, the intake is blocked, or the barometer is one of sea level. */
     AIR_MANIFOLD_FAR_BELOW_BAROMETER,
     // fuels
     /** There is no fuel "{name}"; the nearest are {nearest}. Name one of these, or write your own as a [[blend]] in the plan. */
@@ -302,6 +290,8 @@ public enum FindingCode {
     PULL_WHEEL_SLIP,
     /** Pull {pull} of {file} is not used: the log has a hole of {seconds} s in it, at {rpm} rpm. */
     PULL_DATA_GAP,
+    /** Pull {pull} of {file} is not used: the data stopped in the middle of it, when the port went away or the program ended. */
+    PULL_DATA_STOPPED,
     /** Pull {pull} of {file} is not used: {percent} % of its rows are missing. */
     PULL_ROWS_DROPPED,
     /** Pull {pull} of {file} is not used: its torque is {percent} % of what the log reaches elsewhere, so it was not at full load. Log the throttle to be sure. */
@@ -448,6 +438,8 @@ public enum FindingCode {
     SETTINGS_FOR_NO_FILE,
     /** The settings file names pull {number} of {file}, which has {pulls} pulls and refused candidates; its row is not used. */
     SETTINGS_FOR_NO_PULL,
+    /** Nobody said what was set for pull {pull}, so what was proposed is taken; say what it was if it was something else. */
+    SETTING_ASSUMED,
     /** Two pulls both carry the order number {order}, so the numbers do not give the order of the day and are not used; count on from file to file. */
     ORDER_REPEATED,
     /** No pull was found that could be used. */
@@ -464,6 +456,26 @@ public enum FindingCode {
     BOOST_CORRECTED_TWICE,
     /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */
     INLET_AIR_DIFFERS,
+
+    // live
+    /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */
+    LIVE_PORT_OF_NO_WIRE,
+    /** There is no pull {number} yet; {pulls} have been run. */
+    LIVE_PULL_UNKNOWN,
+    /** {file} was changed before it could be read, so its pulls are missing; write it again under another name. */
+    LIVE_FILE_CHANGED,
+    /** The captures hold {file}, which is no source of this session; what it sent is left out. */
+    LIVE_SOURCE_UNKNOWN,
+    /** The captures cannot be read again ({why}), so what came before this start is missing. */
+    LIVE_CAPTURES_UNREADABLE,
+    /** The plan is not the one that the session began with; the pulls so far are judged by the plan as it is now. */
+    LIVE_PLAN_DIFFERS,
+    /** The advice could not be worked out ({why}), which is a fault of the program; pulls and alarms go on, and the advice before still stands. */
+    LIVE_ADVICE_FAILED,
+    /** Something in the program failed ({why}); the session goes on. Please report it. */
+    LIVE_FAULT,
+    /** {file} is a table of results and no log, which a running session does not take; give it to advise. */
+    LIVE_TABLE_IN_FOLDER,
 
     // what the commands write
     /** Nothing could be written to {file}: {why}; name a place that you may write to. */

@@ -34,6 +34,14 @@ final class CandidateMaker {
         this.level = level;
     }
 
+    /** One that goes on as this would, and leaves this as it is. */
+    CandidateMaker copy() {
+        CandidateMaker copy = new CandidateMaker(source, rules, level);
+        copy.number = number;
+        copy.thrownAway = thrownAway;
+        return copy;
+    }
+
     int thrownAway() {
         return thrownAway;
     }
@@ -45,9 +53,16 @@ final class CandidateMaker {
             return List.of();
         }
         LambdaAlignment alignment = alignment(stretch);
-        return drafts.stream()
-                .map(draft -> candidate(draft, stretch.samples(), trace, speed, alignment))
-                .toList();
+        List<Candidate> candidates = new ArrayList<>();
+        for (Draft draft : drafts) {
+            boolean cut = stretch.end() == Stretch.End.CUT && candidates.size() == drafts.size() - 1;
+            candidates.add(candidate(cut ? stopped(draft) : draft, stretch.samples(), trace, speed, alignment));
+        }
+        return candidates;
+    }
+
+    private static Draft stopped(Draft draft) {
+        return draft.withObjection(Draft.Objection.of(RefusalReason.DATA_STOPPED));
     }
 
     private LambdaAlignment alignment(Stretch stretch) {

@@ -23,6 +23,10 @@ record Draft(PullKind kind, List<Span> parts, Optional<Objection> objection) {
         parts = List.copyOf(parts);
     }
 
+    Draft withObjection(Objection why) {
+        return new Draft(kind, parts, Optional.of(why));
+    }
+
     Span first() {
         return parts.get(0);
     }

@@ -116,6 +116,43 @@ public final class PullFinder {
         return found;
     }
 
+    /**
+     * Data is missing from here on: a pull that is in progress is refused as cut, one whose load is off already is judged as it is, and
+     * what comes next is another.
+     */
+    public List<Candidate> cut() {
+        List<Candidate> found = new ArrayList<>();
+        if (collector != null) {
+            judge(collector.cut(), found);
+        }
+        return found;
+    }
+
+    /**
+     * The candidates of a stretch that is over, before {@link #accept} gives them: that waits for some rows more, which only tell when
+     * lambda was measured. Empty when there is none.
+     */
+    public List<Candidate> ahead() {
+        SpeedSource from = speed;
+        if (collector == null || from == null) {
+            return List.of();
+        }
+        return collector
+                .over()
+                .map(stretch -> maker.copy().candidates(stretch, from))
+                .orElse(List.of());
+    }
+
+    /** Whether a stretch is over that {@link #accept} has not given yet. */
+    public boolean isAhead() {
+        return collector != null && collector.isOver();
+    }
+
+    /** Time at which the engine went to the full load that it is at now, s; empty when it is not. */
+    public OptionalDouble loadedSinceS() {
+        return collector == null ? OptionalDouble.empty() : collector.openSinceS();
+    }
+
     /** Good candidates that were refused as warming pulls so far. */
     public int thrownAway() {
         return maker.thrownAway();

@@ -24,6 +24,8 @@ public enum RefusalReason {
     WHEEL_SLIP(FindingCode.PULL_WHEEL_SLIP),
     /** A hole in the data in the middle of the pull. */
     DATA_GAP(FindingCode.PULL_DATA_GAP),
+    /** The data stopped in the middle of the pull: a port that was unplugged, a program that ended. */
+    DATA_STOPPED(FindingCode.PULL_DATA_STOPPED),
     /** Too many single rows are missing. */
     ROWS_DROPPED(FindingCode.PULL_ROWS_DROPPED),
     /** Without a throttle channel: the torque is far below what the log reaches elsewhere. */

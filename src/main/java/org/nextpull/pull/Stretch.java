@@ -16,6 +16,8 @@ record Stretch(Samples samples, RowRange core, End end) {
         LOG_ENDED,
         HOLE,
         NEW_RUN,
-        TOO_LONG
+        TOO_LONG,
+        /** The data stopped while the load was on. */
+        CUT
     }
 }

@@ -4,6 +4,8 @@ import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.channel.Samples;
 
@@ -27,6 +29,7 @@ final class StretchCollector {
     private final Deque<RowRef> before = new ArrayDeque<>();
     private Samples.@Nullable Builder open;
     private int coreFirst;
+    private double coreFirstS;
     private int coreEnd;
     private double awayS;
     private boolean over;
@@ -65,6 +68,31 @@ final class StretchCollector {
         return done;
     }
 
+    /** Data is missing from here on: what is at full load is not whole. */
+    List<Stretch> cut() {
+        List<Stretch> done = new ArrayList<>(1);
+        close(Stretch.End.CUT, done);
+        forget();
+        return done;
+    }
+
+    /** The stretch that is over but not given yet, since rows after it may still tell when its lambda was measured. */
+    Optional<Stretch> over() {
+        Samples.Builder builder = open;
+        return builder == null || !over
+                ? Optional.empty()
+                : Optional.of(new Stretch(builder.build(), new RowRange(coreFirst, coreEnd), end));
+    }
+
+    boolean isOver() {
+        return open != null && over;
+    }
+
+    /** Time of the first row of the stretch that is at full load now, s; empty when none is. */
+    OptionalDouble openSinceS() {
+        return open == null || over ? OptionalDouble.empty() : OptionalDouble.of(coreFirstS);
+    }
+
     int heldRows() {
         return before.size() + (open == null ? 0 : open.rows());
     }
@@ -75,6 +103,7 @@ final class StretchCollector {
             builder.appendRow(earlier.samples(), earlier.row());
         }
         coreFirst = builder.rows();
+        coreFirstS = ref.timeS();
         builder.appendRow(ref.samples(), ref.row());
         coreEnd = builder.rows();
         over = false;
@@ -112,7 +141,7 @@ final class StretchCollector {
     private void close(Stretch.End why, List<Stretch> done) {
         Samples.Builder builder = open;
         if (builder != null) {
-            boolean unloaded = over || builder.rows() > coreEnd;
+            boolean unloaded = over || (builder.rows() > coreEnd && why != Stretch.End.CUT);
             done.add(new Stretch(
                     builder.build(), new RowRange(coreFirst, coreEnd), unloaded ? Stretch.End.UNLOADED : why));
             open = null;

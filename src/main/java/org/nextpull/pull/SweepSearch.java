@@ -75,7 +75,7 @@ final class SweepSearch {
         }
         return switch (stretch.end()) {
             case UNLOADED -> throttleLogged ? RefusalReason.THROTTLE_LIFTED : RefusalReason.CUT_SHORT;
-            case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG -> RefusalReason.CUT_SHORT;
+            case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG, CUT -> RefusalReason.CUT_SHORT;
         };
     }
 }

@@ -1,5 +1,6 @@
 package org.nextpull.response;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.Correction;
@@ -107,5 +108,24 @@ public record MeasuredPull(
                 conditions,
                 limitsMet,
                 findings);
+    }
+
+    /** The same pull with one more finding. */
+    public MeasuredPull withFinding(Finding finding) {
+        List<Finding> more = new ArrayList<>(findings);
+        more.add(finding);
+        return new MeasuredPull(
+                number,
+                origin,
+                order,
+                setting,
+                standing,
+                correction,
+                figures,
+                knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                more);
     }
 }

@@ -114,7 +114,7 @@ public final class PullMeasure {
     private static Standing standing(Candidate candidate, Optional<CorrectedCurve> curve) {
         if (candidate.refusal().isPresent()) {
             return switch (candidate.refusal().get().reason()) {
-                case CUT_SHORT, THROTTLE_LIFTED -> Standing.CUT_SHORT;
+                case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> Standing.CUT_SHORT;
                 case THROWN_AWAY_FIRST -> Standing.THROWN_AWAY;
                 default -> Standing.REFUSED;
             };

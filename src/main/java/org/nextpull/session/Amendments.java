@@ -10,13 +10,21 @@ import org.nextpull.channel.AskedSetting;
  *
  * @param struck pulls that do not count, with the operator's reason
  * @param lifted pulls whose knock and limits no longer forbid anything
- * @param corrected settings that were run, where they differ from what was noted
+ * @param corrected settings that were run, as far as they differ from what was noted
+ * @param assumed pulls whose setting nobody confirmed, so that what was proposed is taken
  */
-public record Amendments(Map<Integer, String> struck, Set<Integer> lifted, Map<Integer, AskedSetting> corrected) {
+public record Amendments(
+        Map<Integer, String> struck, Set<Integer> lifted, Map<Integer, AskedSetting> corrected, Set<Integer> assumed) {
     public Amendments {
         struck = Map.copyOf(struck);
         lifted = Set.copyOf(lifted);
         corrected = Map.copyOf(corrected);
+        assumed = Set.copyOf(assumed);
+    }
+
+    /** Amendments under which no setting was assumed. */
+    public Amendments(Map<Integer, String> struck, Set<Integer> lifted, Map<Integer, AskedSetting> corrected) {
+        this(struck, lifted, corrected, Set.of());
     }
 
     public static Amendments none() {

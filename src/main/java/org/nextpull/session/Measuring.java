@@ -6,6 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -29,11 +32,13 @@ final class Measuring {
         for (SourcePulls source : sources) {
             for (Candidate candidate : source.candidates()) {
                 int number = measured.size() + 1;
+                Optional<AskedSetting> noted = settings.of(source.name(), candidate.number());
                 Optional<AskedSetting> asked = input.amendments()
                         .correctionOf(number)
-                        .or(() -> settings.of(source.name(), candidate.number()));
-                measured.add(
-                        measure.measure(candidate, asked, source.alarmsOf(candidate), number, order.placeOf(number)));
+                        .map(correction -> correction.orElse(noted.orElseGet(AskedSetting::none)))
+                        .or(() -> noted);
+                measured.add(said(
+                        measure.measure(candidate, asked, source.alarmsOf(candidate), number, order.placeOf(number))));
             }
         }
         for (ResultTable table : input.tables()) {
@@ -45,6 +50,15 @@ final class Measuring {
                 .map(this::struck)
                 .sorted(Comparator.comparingDouble(one -> one.pull().order()))
                 .toList();
+    }
+
+    private MeasuredCurve said(MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        if (!input.amendments().assumed().contains(pull.number())) {
+            return one;
+        }
+        Place place = Place.inFile(pull.origin().source()).withPull(pull.number());
+        return one.withPull(pull.withFinding(Finding.warning(FindingCode.SETTING_ASSUMED, place)));
     }
 
     private MeasuredCurve struck(MeasuredCurve one) {

@@ -96,7 +96,13 @@ public final class Session {
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(Advisor.judge(
-                new Day(plan, pulls, input.amendments().lifted(), repeatability, input.experience(), input.now())));
+        return Optional.of(Advisor.judge(new Day(
+                plan,
+                pulls,
+                input.amendments().lifted(),
+                repeatability,
+                input.experience(),
+                input.now(),
+                input.next())));
     }
 }

@@ -2,6 +2,7 @@ package org.nextpull.session;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.advice.NextConfiguration;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Recording;
@@ -19,6 +20,7 @@ import org.nextpull.plan.SweepPlan;
  * @param amendments what the operator changed by hand
  * @param experience what earlier days taught, where there were any and the plan wants it
  * @param now the temperatures of this moment
+ * @param next what is fitted for the next pull, as far as it differs from the last one
  */
 public record SessionInput(
         SweepPlan plan,
@@ -27,7 +29,8 @@ public record SessionInput(
         List<AskedSetting> settings,
         Amendments amendments,
         Optional<Experience> experience,
-        PresentConditions now) {
+        PresentConditions now,
+        NextConfiguration next) {
     public SessionInput {
         recordings = List.copyOf(recordings);
         tables = List.copyOf(tables);
@@ -40,19 +43,39 @@ public record SessionInput(
                 plan, recordings, tables, List.of(), Amendments.none(), Optional.empty(), PresentConditions.unknown());
     }
 
+    /** A day whose next pull is of the same configuration as its last. */
+    public SessionInput(
+            SweepPlan plan,
+            List<Recording> recordings,
+            List<ResultTable> tables,
+            List<AskedSetting> settings,
+            Amendments amendments,
+            Optional<Experience> experience,
+            PresentConditions now) {
+        this(plan, recordings, tables, settings, amendments, experience, now, NextConfiguration.same());
+    }
+
     public SessionInput withSettings(List<AskedSetting> newSettings) {
-        return new SessionInput(plan, recordings, tables, newSettings, amendments, experience, now);
+        return new SessionInput(plan, recordings, tables, newSettings, amendments, experience, now, next);
     }
 
     public SessionInput withAmendments(Amendments newAmendments) {
-        return new SessionInput(plan, recordings, tables, settings, newAmendments, experience, now);
+        return new SessionInput(plan, recordings, tables, settings, newAmendments, experience, now, next);
     }
 
     public SessionInput withExperience(Experience newExperience) {
-        return new SessionInput(plan, recordings, tables, settings, amendments, Optional.of(newExperience), now);
+        return new SessionInput(plan, recordings, tables, settings, amendments, Optional.of(newExperience), now, next);
     }
 
     public SessionInput withNow(PresentConditions newNow) {
-        return new SessionInput(plan, recordings, tables, settings, amendments, experience, newNow);
+        return new SessionInput(plan, recordings, tables, settings, amendments, experience, newNow, next);
+    }
+
+    public SessionInput withNext(NextConfiguration newNext) {
+        return new SessionInput(plan, recordings, tables, settings, amendments, experience, now, newNext);
+    }
+
+    public SessionInput withPlan(SweepPlan newPlan) {
+        return new SessionInput(newPlan, recordings, tables, settings, amendments, experience, now, next);
     }
 }

@@ -1,6 +1,8 @@
 package org.nextpull.intake.wire;
 
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayDeque;
+import java.util.Arrays;
 import java.util.Deque;
 import java.util.HashMap;
 import java.util.Map;
@@ -39,6 +41,16 @@ public final class ArrivalQueue {
         sayDropped(source);
         heldBytes += length;
         put(Chunk.copyOf(source, clock.now(), buffer, length));
+    }
+
+    /** Puts a text in UTF-8, whether there is room or not: for the little that a person types. */
+    public synchronized void words(String source, String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+        for (int from = 0; from < bytes.length; from += Chunk.MOST_BYTES) {
+            byte[] part = Arrays.copyOfRange(bytes, from, Math.min(bytes.length, from + Chunk.MOST_BYTES));
+            heldBytes += part.length;
+            put(Chunk.copyOf(source, clock.now(), part, part.length));
+        }
     }
 
     /** Like {@link #bytes}, but waits until there is room: for a source that can wait, such as a file. */

@@ -1,0 +1,41 @@
+package org.nextpull.live;
+
+import java.util.List;
+import org.nextpull.alarm.AlarmRules;
+import org.nextpull.intake.wire.WireSource;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.PullRules;
+import org.nextpull.response.PlanRules;
+
+/** What a session reads from, as the chain and the finding of pulls see it. */
+final class DayIntake {
+    private static final String BETWEEN_NAMES = " + ";
+
+    private final LiveIntake intake;
+
+    DayIntake(LiveIntake intake) {
+        this.intake = intake;
+    }
+
+    List<WireSource> sources() {
+        if (intake instanceof LiveIntake.Ports ports) {
+            return ports.ports().stream()
+                    .map(port -> WireSource.port(
+                            port.wire().device(), port.lines(), port.wire().text()))
+                    .toList();
+        }
+        return List.of(
+                WireSource.folder(((LiveIntake.Folder) intake).folder().folder().toString()));
+    }
+
+    List<String> names() {
+        return sources().stream().map(WireSource::name).toList();
+    }
+
+    DayPulls pulls(SweepPlan plan, AlarmRules limits) {
+        PullRules rules = PlanRules.pulls(plan);
+        return intake instanceof LiveIntake.Folder folder
+                ? new FolderPulls(folder.folder().folder(), plan.log().hints(), rules, limits)
+                : new PortPulls(String.join(BETWEEN_NAMES, names()), rules, limits);
+    }
+}

@@ -1,0 +1,93 @@
+package org.nextpull.live;
+
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Executor;
+import java.util.concurrent.atomic.AtomicReference;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.session.Act;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+import org.nextpull.session.SourcePulls;
+import org.tinylog.Logger;
+
+/**
+ * Works out the result of the day and keeps it, away from the thread that reads and sounds alarms. Of several questions that wait only
+ * the newest is answered.
+ */
+final class Desk {
+    private final Executor executor;
+    private final Keeper keeper;
+    private final AtomicReference<Optional<Question>> waiting = new AtomicReference<>(Optional.empty());
+    private final AtomicReference<Optional<Answer>> done = new AtomicReference<>(Optional.empty());
+
+    /**
+     * What is asked.
+     *
+     * @param input the day, without its pulls
+     * @param sources its pulls
+     * @param count how many pulls that is
+     * @param whole how many of them are final
+     * @param at when it was asked
+     */
+    record Question(SessionInput input, List<SourcePulls> sources, int count, int whole, Instant at) {
+        Question {
+            sources = List.copyOf(sources);
+        }
+    }
+
+    /**
+     * The answer.
+     *
+     * @param question what was asked
+     * @param result the result; empty with the finding why
+     */
+    record Answer(Question question, Outcome<SessionResult> result) {}
+
+    /** Works on one thread, in the order in which it is asked. */
+    Desk(Executor executor, Keeper keeper) {
+        this.executor = executor;
+        this.keeper = keeper;
+    }
+
+    void ask(Question question) {
+        waiting.set(Optional.of(question));
+        executor.execute(() -> waiting.getAndSet(Optional.empty()).ifPresent(this::answer));
+    }
+
+    void keep(Instant at, Act act) {
+        executor.execute(() -> keeper.act(at, act));
+    }
+
+    void close(Instant at) {
+        executor.execute(() -> keeper.close(at));
+    }
+
+    /** The newest answer since this was asked last. */
+    Optional<Answer> takeAnswer() {
+        return done.getAndSet(Optional.empty());
+    }
+
+    private void answer(Question question) {
+        Outcome<SessionResult> outcome = evaluate(question.input(), question.sources());
+        done.set(Optional.of(new Answer(question, outcome)));
+        outcome.value().ifPresent(result -> keeper.pulls(question.at(), question.input(), result, question.whole()));
+    }
+
+    /** The result of a day, or a finding: a fault in the arithmetic must not end a running session. */
+    static Outcome<SessionResult> evaluate(SessionInput input, List<SourcePulls> sources) {
+        try {
+            return Outcome.of(Session.evaluate(input, sources));
+        } catch (RuntimeException fault) {
+            Logger.error(fault, "the day could not be evaluated");
+            return Outcome.failed(
+                    Finding.error(FindingCode.LIVE_ADVICE_FAILED, Place.nowhere(), Detail.of("why", fault.toString())));
+        }
+    }
+}

@@ -1,0 +1,305 @@
+package org.nextpull.live;
+
+import java.time.Instant;
+import java.util.ArrayDeque;
+import java.util.Deque;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Verdict;
+import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.AlarmRules;
+import org.nextpull.channel.Block;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.fit.Experience;
+import org.nextpull.intake.ColumnReader;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.Chunk;
+import org.nextpull.intake.wire.WireChain;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.Candidate;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.session.Act;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+import org.nextpull.session.SourcePulls;
+
+/**
+ * A running day: takes what arrives, the operator's acts among it, and the passing of time; has no thread and no clock of its own. What
+ * becomes of it depends on the arrivals alone, so a capture of them gives the identical day.
+ */
+final class LiveDay {
+    /** How long rows that were measured before the data stopped are waited for. */
+    private static final double CUT_WAIT_S = 1;
+
+    private static final double NS_A_SECOND = 1e9;
+    private static final int MOST_NOTICES = 200;
+
+    private final SweepPlan plan;
+    private final Optional<Experience> experience;
+    private final Desk desk;
+    private final DayEvents events;
+    private final WireChain chain;
+    private final DayPulls pulls;
+    private final RowAlarms alarms;
+    private final LatestValues latest = new LatestValues();
+    private final Links links;
+    private final ActBook book;
+    private final OperatorLines operator = new OperatorLines();
+    private final Waiting waiting = new Waiting();
+    private final Deque<Notice> notices = new ArrayDeque<>();
+    private ArrivalTime now = new ArrivalTime(0, 0);
+    private SessionResult result;
+    private boolean replaying;
+    /** Whether rows come as they are measured; what a file held before it was looked at is no news. */
+    private boolean written = true;
+
+    private int settled;
+    private int asked;
+    private int askedWhole;
+    private int announced;
+
+    LiveDay(SweepPlan plan, Optional<Experience> experience, DayIntake intake, Desk desk, DayEvents events) {
+        this.plan = plan;
+        this.experience = experience;
+        this.desk = desk;
+        this.events = events;
+        AlarmRules limits = AlarmRules.of(plan);
+        this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
+        this.pulls = intake.pulls(plan, limits);
+        this.alarms = new RowAlarms(intake.sources().size(), limits);
+        this.links = new Links(intake.names());
+        this.book = new ActBook(plan);
+        this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
+    }
+
+    /** What follows was captured before and is gone through again: nothing is told and nothing is worked out until {@link #goOn}. */
+    void replaying() {
+        replaying = true;
+    }
+
+    /** Takes what arrived next. */
+    void accept(Arrival arrival) {
+        pass(arrival.at());
+        if (arrival.source().equals(OperatorLines.SOURCE)) {
+            if (arrival instanceof Chunk chunk) {
+                operator.acts(chunk).forEach(this::take);
+            }
+        } else {
+            links.see(arrival);
+            pulls.see(arrival);
+            see(arrival);
+            chain.accept(arrival);
+        }
+        look();
+    }
+
+    private void see(Arrival arrival) {
+        if (arrival instanceof Arrival.Lost lost) {
+            alarms.restart();
+            pulls.cutAt(lost.at().seconds());
+        } else if (arrival instanceof Arrival.FromFile file) {
+            written = file.atByte() > 0;
+            if (!written) {
+                alarms.restart();
+            }
+        }
+    }
+
+    /** Notes that time passes though nothing arrives: to be called some times a second. */
+    void tick(ArrivalTime at) {
+        pass(at);
+        look();
+        if (pulls.loadedSinceS().isEmpty()
+                && !replaying
+                && waiting.isDue(book.plan(), latest.conditions(at), advice(), at.seconds())) {
+            ask();
+        }
+    }
+
+    private void pass(ArrivalTime at) {
+        now = at;
+        OptionalDouble cut = pulls.waitingCutS();
+        if (cut.isPresent() && at.seconds() > cut.getAsDouble() + CUT_WAIT_S) {
+            chain.tick(new ArrivalTime((long) ((cut.getAsDouble() + CUT_WAIT_S) * NS_A_SECOND), at.wallMs()));
+            pulls.cutNow();
+        }
+        chain.tick(at);
+    }
+
+    /** Nothing more will arrive. */
+    void finish(ArrivalTime at) {
+        now = at;
+        chain.finish(at);
+        pulls.cutNow();
+        look();
+    }
+
+    /** The captures are at their end: from now on things are told. What nobody said of earlier pulls is worked out. */
+    void goOn() {
+        replaying = false;
+        while (settled < pulls.count()) {
+            settled++;
+            int number = settled;
+            List<SourcePulls> before = FirstPulls.of(pulls.pulls(), number - 1);
+            Optional<Proposal> proposed = Desk.evaluate(input(), before)
+                    .value()
+                    .flatMap(SessionResult::verdict)
+                    .flatMap(verdict -> verdict.advice().setting());
+            settle(number, proposed);
+        }
+        announced = pulls.count();
+        Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
+        ask();
+    }
+
+    private void look() {
+        pulls.takeNews().forEach(finding -> say(now, finding));
+        if (replaying || (pulls.count() == asked && pulls.whole() == askedWhole)) {
+            return;
+        }
+        while (settled < pulls.count()) {
+            settled++;
+            events.pullFound();
+            settle(settled, advice().flatMap(Advice::setting));
+        }
+        ask();
+    }
+
+    private void settle(int number, Optional<Proposal> proposed) {
+        List<Candidate> all = FirstPulls.candidates(pulls.pulls());
+        PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
+        Optional<PullSettings.Ended> before =
+                number == 1 ? Optional.empty() : Optional.of(new PullSettings.Ended(number - 1, all.get(number - 2)));
+        new PullSettings(plan).of(ended, before, book.acts(), proposed).ifPresent(act -> {
+            events.acted(act);
+            take(act);
+        });
+    }
+
+    private void take(Act act) {
+        List<Finding> wrong = book.take(act, pulls.count());
+        wrong.forEach(finding -> say(now, finding));
+        if (!wrong.isEmpty()) {
+            return;
+        }
+        if (act instanceof Act.ChangeLimit) {
+            AlarmRules limits = AlarmRules.of(book.plan());
+            alarms.limits(limits);
+            pulls.limits(limits);
+        }
+        if (!replaying) {
+            desk.keep(Instant.ofEpochMilli(now.wallMs()), act);
+            events.changed();
+            ask();
+        }
+    }
+
+    private void ask() {
+        asked = pulls.count();
+        askedWhole = pulls.whole();
+        desk.ask(new Desk.Question(input(), pulls.pulls(), asked, askedWhole, Instant.ofEpochMilli(now.wallMs())));
+    }
+
+    private SessionInput input() {
+        SessionInput day = SessionInput.of(plan, List.of(), List.of()).withNow(latest.conditions(now));
+        return book.acts().applied(experience.map(day::withExperience).orElse(day));
+    }
+
+    /** Takes what was worked out meanwhile. */
+    void takeAnswers() {
+        desk.takeAnswer().ifPresent(answer -> {
+            Outcome<SessionResult> outcome = answer.result();
+            outcome.findings().forEach(finding -> say(now, finding));
+            outcome.value().ifPresent(found -> {
+                result = found;
+                for (int number = announced + 1; number <= answer.question().count(); number++) {
+                    announced = number;
+                    pull(found, number).ifPresent(events::pullEnded);
+                }
+                events.changed();
+            });
+        });
+    }
+
+    private static Optional<MeasuredCurve> pull(SessionResult result, int number) {
+        return result.measured().stream()
+                .filter(one -> one.pull().number() == number)
+                .findFirst();
+    }
+
+    private Optional<Advice> advice() {
+        return result.verdict().map(Verdict::advice);
+    }
+
+    /** Says something that does not come from the sources. */
+    void say(ArrivalTime at, Finding finding) {
+        Notice notice = new Notice(at, finding);
+        notices.addLast(notice);
+        if (notices.size() > MOST_NOTICES) {
+            notices.removeFirst();
+        }
+        links.said(finding);
+        if (!replaying) {
+            events.said(notice);
+        }
+    }
+
+    LiveState state(CaptureState capture, OptionalLong notebookSession) {
+        OptionalDouble since = pulls.loadedSinceS();
+        return new LiveState(
+                now,
+                result,
+                book.plan(),
+                links.all(now),
+                capture,
+                latest.all(now),
+                alarms.sounding(),
+                since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
+                pulls.count() + 1,
+                book.acts(),
+                List.copyOf(notices),
+                notebookSession);
+    }
+
+    /** Whether a link changed since this was asked last. */
+    boolean takeLinkChange() {
+        return links.takeChanged();
+    }
+
+    private final class FromChain implements WireChain.Listener {
+        @Override
+        public void rows(String source, Samples samples) {
+            latest.take(samples, now);
+            if (!written) {
+                return;
+            }
+            for (AlarmEvent event : alarms.take(source, samples)) {
+                if (!replaying) {
+                    events.alarm(event);
+                }
+            }
+        }
+
+        @Override
+        public void block(Block block) {
+            pulls.block(block);
+        }
+
+        @Override
+        public void said(ArrivalTime at, Finding finding) {
+            say(at, finding);
+        }
+
+        @Override
+        public void fileComplete(Arrival.FileComplete file) {
+            pulls.complete(file);
+        }
+    }
+}

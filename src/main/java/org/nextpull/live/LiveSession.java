@@ -1,0 +1,276 @@
+package org.nextpull.live;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutorService;
+import java.util.concurrent.Executors;
+import java.util.concurrent.TimeUnit;
+import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.capture.CaptureFolder;
+import org.nextpull.intake.capture.Resumption;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalQueue;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.Chunk;
+import org.nextpull.intake.wire.SessionClock;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.session.Act;
+import org.tinylog.Logger;
+
+/**
+ * A session that runs: captures what arrives, sounds alarms, finds pulls and advises, until it is closed. Where its folder holds
+ * captures already, it goes on with that session. Safe for several threads; everything is told on the session's own thread.
+ */
+public final class LiveSession implements AutoCloseable {
+    private static final long WAIT_MS = 20;
+    private static final long PERIOD_NS = 100_000_000;
+    private static final long LAST_ANSWER_S = 20;
+
+    private final LiveSetup setup;
+    private final LiveListener listener;
+    private final CaptureFolder folder;
+    private final List<Finding> resumption;
+    private final ArrivalQueue queue;
+    private final Captures captures;
+    private final ExecutorService deskThread;
+    private final Desk desk;
+    private final LiveDay day;
+    private final Thread thread;
+    private volatile LiveState state;
+    private volatile boolean closing;
+    private boolean urgent;
+    private boolean dirty;
+    private long shownNs;
+
+    private LiveSession(LiveSetup setup, LiveListener listener) {
+        this.setup = setup;
+        this.listener = listener;
+        this.folder = new CaptureFolder(setup.captures());
+        Resumption resumed = resume(folder, setup.clock());
+        SessionClock clock = resumed.clock();
+        this.resumption = resumed.findings();
+        this.queue = new ArrivalQueue(clock);
+        DayIntake intake = new DayIntake(setup.intake());
+        List<String> names = new ArrayList<>(intake.names());
+        names.add(OperatorLines.SOURCE);
+        this.captures = new Captures(folder, names, clock);
+        this.deskThread = Executors.newSingleThreadExecutor(work -> {
+            Thread made = new Thread(work, "live-desk");
+            made.setDaemon(true);
+            return made;
+        });
+        this.desk = new Desk(deskThread, setup.keeper());
+        this.day = new LiveDay(setup.plan(), setup.experience(), intake, desk, new Telling());
+        this.state = day.state(captures.state(), setup.keeper().session());
+        this.thread = new Thread(this::run, "live-session");
+    }
+
+    /** Starts a session; looks through earlier captures in its folder first, which takes as long as they are. */
+    public static LiveSession start(LiveSetup setup, LiveListener listener) {
+        LiveSession session = new LiveSession(setup, listener);
+        session.thread.start();
+        return session;
+    }
+
+    private static Resumption resume(CaptureFolder folder, LiveSetup.Clock clock) {
+        try {
+            return Resumption.of(folder, clock.monotonicNs(), clock.wall());
+        } catch (IOException fault) {
+            return new Resumption(SessionClock.starting(clock.monotonicNs(), clock.wall()), List.of(unreadable(fault)));
+        }
+    }
+
+    private static Finding unreadable(IOException fault) {
+        return Finding.error(
+                FindingCode.LIVE_CAPTURES_UNREADABLE,
+                Place.nowhere(),
+                Detail.of("why", String.valueOf(fault.getMessage())));
+    }
+
+    /** Does what the operator asks for, in the order of asking; what cannot be done is said. */
+    public void tell(Act act) {
+        queue.words(OperatorLines.SOURCE, OperatorLines.line(act));
+    }
+
+    /** The session as it was shown last. */
+    public LiveState state() {
+        return state;
+    }
+
+    /** Ends the session in good order and waits for it. */
+    @Override
+    public void close() {
+        closing = true;
+        boolean interrupted = false;
+        while (thread.isAlive()) {
+            try {
+                thread.join();
+            } catch (InterruptedException e) {
+                interrupted = true;
+            }
+        }
+        if (interrupted) {
+            Thread.currentThread().interrupt();
+        }
+    }
+
+    private void run() {
+        List<Arrival.FileComplete> before = playEarlier();
+        Readers readers = Readers.start(setup.intake(), setup.opener(), queue, before);
+        try {
+            while (!closing) {
+                step(WAIT_MS);
+            }
+        } finally {
+            readers.close();
+            end();
+        }
+    }
+
+    private List<Arrival.FileComplete> playEarlier() {
+        DayIntake intake = new DayIntake(setup.intake());
+        Earlier earlier = new Earlier(intake.names());
+        day.replaying();
+        try {
+            earlier.play(
+                    folder,
+                    arrival -> guarded(() -> {
+                        captures.count(arrival);
+                        day.accept(arrival);
+                    }));
+        } catch (IOException fault) {
+            day.say(queue.now(), unreadable(fault));
+        }
+        guarded(() -> {
+            if (!resumption.isEmpty()) {
+                intake.names()
+                        .forEach(name -> day.accept(new Arrival.Lost(name, queue.now(), Arrival.Cause.STOPPED, 0)));
+                day.tick(queue.now());
+            }
+            day.goOn();
+        });
+        resumption.forEach(finding -> day.say(queue.now(), finding));
+        earlier.findings().forEach(finding -> day.say(queue.now(), finding));
+        show(true);
+        return earlier.files();
+    }
+
+    private void step(long waitMs) {
+        Optional<Arrival> arrival = take(waitMs);
+        arrival.ifPresent(captures::received);
+        guarded(() -> {
+            if (arrival.isPresent()) {
+                day.accept(arrival.get());
+                dirty = true;
+            } else {
+                day.tick(queue.now());
+            }
+            day.takeAnswers();
+            captures.news(queue.now()).forEach(finding -> day.say(queue.now(), finding));
+            setup.keeper().news().forEach(finding -> day.say(queue.now(), finding));
+        });
+        show(urgent || day.takeLinkChange());
+    }
+
+    private Optional<Arrival> take(long waitMs) {
+        try {
+            return queue.take(waitMs);
+        } catch (InterruptedException e) {
+            closing = true;
+            return Optional.empty();
+        }
+    }
+
+    /** A fault in the program must not end a session while an engine runs. */
+    private void guarded(Runnable work) {
+        try {
+            work.run();
+        } catch (RuntimeException fault) {
+            Logger.error(fault, "a fault in a running session");
+            day.say(
+                    queue.now(),
+                    Finding.error(FindingCode.LIVE_FAULT, Place.nowhere(), Detail.of("why", fault.toString())));
+        }
+    }
+
+    private void show(boolean atOnce) {
+        long nowNs = System.nanoTime();
+        if (!atOnce && (!dirty || nowNs - shownNs < PERIOD_NS)) {
+            return;
+        }
+        shownNs = nowNs;
+        urgent = false;
+        dirty = false;
+        listener.changed(snapshot());
+    }
+
+    private LiveState snapshot() {
+        state = day.state(captures.state(), setup.keeper().session());
+        return state;
+    }
+
+    private void end() {
+        while (queue.heldBytes() > 0) {
+            step(0);
+        }
+        step(0);
+        guarded(() -> day.finish(queue.now()));
+        desk.close(Instant.ofEpochMilli(queue.now().wallMs()));
+        deskThread.shutdown();
+        try {
+            if (!deskThread.awaitTermination(LAST_ANSWER_S, TimeUnit.SECONDS)) {
+                Logger.warn("the last advice was not worked out in {} s", LAST_ANSWER_S);
+            }
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
+        guarded(day::takeAnswers);
+        captures.close();
+        captures.news(queue.now()).forEach(finding -> day.say(queue.now(), finding));
+        show(true);
+    }
+
+    private final class Telling implements DayEvents {
+        @Override
+        public void alarm(AlarmEvent event) {
+            listener.alarm(event, snapshot());
+            urgent = true;
+        }
+
+        @Override
+        public void said(Notice notice) {
+            listener.said(notice.at(), notice.finding());
+            dirty = true;
+        }
+
+        @Override
+        public void pullFound() {
+            captures.syncSoon();
+        }
+
+        @Override
+        public void pullEnded(MeasuredCurve pull) {
+            listener.pullEnded(snapshot(), pull);
+            urgent = true;
+        }
+
+        @Override
+        public void acted(Act act) {
+            String line = OperatorLines.line(act);
+            ArrivalTime now = queue.now();
+            captures.received(Chunk.of(OperatorLines.SOURCE, now, line));
+        }
+
+        @Override
+        public void changed() {
+            urgent = true;
+        }
+    }
+}

@@ -1,0 +1,61 @@
+package org.nextpull.live;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalLong;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Verdict;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.Acts;
+import org.nextpull.session.SessionResult;
+
+/**
+ * A running session as it stands at one moment.
+ *
+ * @param at the moment
+ * @param result the day so far
+ * @param plan the plan with the limits as they now stand
+ * @param links the sources
+ * @param capture the capture
+ * @param latest latest value of each channel that was seen
+ * @param sounding alarms that sound now
+ * @param pullSinceS seconds since the engine went to full load, in s; empty when no pull is in progress
+ * @param nextPull number of the pull that is in progress or comes next
+ * @param acts what the operator did so far
+ * @param notices what was said, the latest last; the oldest are given up
+ * @param notebookSession id of the session in the notebook; empty when it is kept in none
+ */
+public record LiveState(
+        ArrivalTime at,
+        SessionResult result,
+        SweepPlan plan,
+        List<LinkState> links,
+        CaptureState capture,
+        List<LatestValue> latest,
+        List<Alarm> sounding,
+        OptionalDouble pullSinceS,
+        int nextPull,
+        Acts acts,
+        List<Notice> notices,
+        OptionalLong notebookSession) {
+    public LiveState {
+        links = List.copyOf(links);
+        latest = List.copyOf(latest);
+        sounding = List.copyOf(sounding);
+        notices = List.copyOf(notices);
+    }
+
+    /** The next step as it now stands; empty when the plan sweeps nothing. */
+    public Optional<Advice> advice() {
+        return result.verdict().map(Verdict::advice);
+    }
+
+    /** What was said to be set for the pull that is in progress or comes next. */
+    public Optional<AskedSetting> nextSetting() {
+        return acts.settingOf(nextPull);
+    }
+}

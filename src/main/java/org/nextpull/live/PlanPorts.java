@@ -1,0 +1,79 @@
+package org.nextpull.live;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.plan.PortFacts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.WireFacts;
+
+/** The ports that a plan describes, and the device that the user names for the one whose table names none. */
+public final class PlanPorts {
+    private PlanPorts() {}
+
+    /**
+     * The ports of a session.
+     *
+     * @param plan whose {@code [[wire]]} tables describe the ports; without one, lines with a header line at the usual speed
+     * @param device the device that the user named
+     */
+    public static Outcome<LiveIntake.Ports> of(SweepPlan plan, Optional<String> device) {
+        List<WireFacts> wires = plan.wires();
+        if (wires.size() > 1) {
+            boolean known = device.isEmpty()
+                    || wires.stream().anyMatch(wire -> wire.device().equals(device));
+            return known
+                    ? Outcome.of(ports(wires, device))
+                    : Outcome.failed(Finding.error(
+                            FindingCode.LIVE_PORT_OF_NO_WIRE,
+                            Place.nowhere(),
+                            Detail.of("device", device.orElse("")),
+                            Detail.of("count", wires.size())));
+        }
+        Optional<String> named = device.or(() -> wires.stream().findFirst().flatMap(WireFacts::device));
+        if (named.isEmpty()) {
+            return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
+        }
+        if (wires.isEmpty()) {
+            WireSettings usual = WireSettings.usual(named.get(), WireSettings.USUAL_BAUD);
+            return Outcome.of(new LiveIntake.Ports(List.of(port(usual, LineSettings.withHeaderLine()))));
+        }
+        return Outcome.of(ports(wires, named));
+    }
+
+    private static LiveIntake.Ports ports(List<WireFacts> wires, Optional<String> device) {
+        List<LivePort> ports = new ArrayList<>();
+        for (WireFacts wire : wires) {
+            String name = wires.size() == 1
+                    ? device.or(wire::device).orElseThrow()
+                    : wire.device().orElseThrow();
+            ports.add(port(settings(name, wire.port()), lines(wire)));
+        }
+        return new LiveIntake.Ports(ports);
+    }
+
+    private static LivePort port(WireSettings wire, LineSettings lines) {
+        return new LivePort(wire, new LineSettings(lines.kind(), lines.columns(), lines.delayS(), wire.byteNs()));
+    }
+
+    private static WireSettings settings(String device, PortFacts facts) {
+        return new WireSettings(
+                device,
+                facts.baud(),
+                facts.bits(),
+                WireSettings.Parity.valueOf(facts.parity().name()),
+                WireSettings.Stop.valueOf(facts.stop().name()),
+                WireSettings.Flow.valueOf(facts.flow().name()));
+    }
+
+    private static LineSettings lines(WireFacts wire) {
+        return new LineSettings(LineSettings.Kind.valueOf(wire.lines().name()), wire.columns(), wire.delayS(), 0);
+    }
+}

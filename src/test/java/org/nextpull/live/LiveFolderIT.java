@@ -1,0 +1,104 @@
+package org.nextpull.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.Recording;
+import org.nextpull.intake.csv.Input;
+import org.nextpull.intake.csv.LogFiles;
+import org.nextpull.intake.folder.FolderSettings;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.Act;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+
+/** A session over a real folder, into which the logs of a demo day are copied. */
+class LiveFolderIT {
+    private static final Path PLAN = Path.of("sweep-plans", "hillclimb-e10-timing.toml");
+    private static final Path LOG = Path.of("sample-logs", "hillclimb-e10-timing.csv");
+
+    private static SweepPlan plan() throws Exception {
+        return PlanText.read(Files.readString(PLAN), PLAN.toString()).value().orElseThrow();
+    }
+
+    private static LiveSetup setup(Path folder, Path captures) throws Exception {
+        return new LiveSetup(
+                plan(),
+                new LiveIntake.Folder(new FolderSettings(folder, 300, false)),
+                captures,
+                Optional.empty(),
+                Keeper.none(),
+                new SerialPorts(),
+                LiveSetup.Clock.system());
+    }
+
+    private static SessionResult advised() throws Exception {
+        List<Recording> logs = new LogFiles(Hints.none())
+                .read(List.of(LOG.toString())).good().stream()
+                        .map(input -> ((Input.Log) input).recording())
+                        .toList();
+        return Session.evaluate(SessionInput.of(plan(), logs, List.of()));
+    }
+
+    private static List<Object> figures(SessionResult result) {
+        return result.pulls().stream()
+                .map(pull -> (Object) List.of(pull.number(), pull.setting(), pull.standing(), pull.figures()))
+                .toList();
+    }
+
+    @Test
+    @Timeout(60)
+    void aFileThatIsCopiedIntoTheFolderGivesWhatAdviseSaysAndItsCaptureTheSameAgain(@TempDir Path temp)
+            throws Exception {
+        Path folder = Files.createDirectory(temp.resolve("logs"));
+        Path captures = temp.resolve("session");
+        SessionResult advised = advised();
+        BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
+        LiveListener listener = new LiveListener() {
+            @Override
+            public void pullEnded(LiveState state, MeasuredCurve pull) {
+                ended.add(pull.pull());
+            }
+        };
+        LiveSession session = LiveSession.start(setup(folder, captures), listener);
+        try (session) {
+            Thread.sleep(600);
+            Files.copy(LOG, folder.resolve("day.csv"));
+            for (MeasuredPull pull : advised.pulls()) {
+                assertThat(ended.poll(30, TimeUnit.SECONDS))
+                        .extracting(MeasuredPull::figures)
+                        .isEqualTo(pull.figures());
+            }
+            session.tell(new Act.Strike(2, "test"));
+            while (session.state().acts().all().isEmpty()) {
+                Thread.sleep(20);
+            }
+        }
+        LiveState before = session.state();
+        assertThat(before.result().amendments().struck()).containsKey(2);
+        Files.delete(folder.resolve("day.csv"));
+        try (LiveSession again = LiveSession.start(setup(folder, captures), new LiveListener() {})) {
+            while (again.state().nextPull() != before.nextPull()) {
+                Thread.sleep(20);
+            }
+            assertThat(figures(again.state().result())).isEqualTo(figures(before.result()));
+            assertThat(again.state().result().verdict())
+                    .isEqualTo(before.result().verdict());
+        }
+    }
+}
