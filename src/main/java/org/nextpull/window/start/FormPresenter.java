@@ -1,0 +1,124 @@
+package org.nextpull.window.start;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.text.KeyKind;
+import org.nextpull.plan.text.PlanDefaults;
+import org.nextpull.plan.text.PlanDraft;
+import org.nextpull.plan.text.PlanWords;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+
+/** Makes the form of a draft: every field with its default and what is wrong with it. */
+final class FormPresenter {
+    private static final String LIST_MEMBER = "\\[\\d+]$";
+
+    private final List<FormSection> sections = FormCatalogue.load();
+    private final FindingText sentences;
+    private final Conversion conversion;
+
+    FormPresenter(Shown shown) {
+        this.sentences = FindingText.in(shown);
+        this.conversion = new Conversion(shown);
+    }
+
+    FormPage page(PlanDraft draft, Optional<String> file, boolean isChanged) {
+        Map<String, String> defaults = PlanDefaults.of(draft);
+        Map<String, List<Said>> said = new HashMap<>();
+        List<Finding> findings = draft.plan(file.orElse("plan.toml")).findings();
+        findings.forEach(finding -> said.computeIfAbsent(place(finding), place -> new ArrayList<>())
+                .add(new Said(finding.isError(), sentences.sentence(finding))));
+        List<FormPart> parts = new ArrayList<>();
+        for (FormSection section : sections) {
+            for (String table : tables(section, draft)) {
+                parts.add(part(section, table, draft, defaults, said));
+            }
+        }
+        Set<String> shown = new HashSet<>();
+        parts.forEach(part -> shown.add(part.table()));
+        parts.forEach(part -> part.rows().forEach(row -> shown.add(row.id())));
+        List<FormPage.Loose> loose = findings.stream()
+                .filter(finding -> !shown.contains(place(finding)))
+                .map(finding -> loose(finding, draft))
+                .toList();
+        return new FormPage(file, isChanged, parts, loose, kept(draft));
+    }
+
+    /** A finding about one of a list of values belongs to the list. */
+    private static String place(Finding finding) {
+        String key = finding.place().key().orElse("");
+        String whole = key.replaceFirst(LIST_MEMBER, "");
+        return whole.contains(".") ? whole : key;
+    }
+
+    private static List<String> tables(FormSection section, PlanDraft draft) {
+        if (section.presence() != FormSection.Presence.LISTED) {
+            return List.of(section.table());
+        }
+        List<String> members = draft.tables().stream()
+                .filter(table -> table.replaceFirst(LIST_MEMBER, "").equals(section.table()))
+                .toList();
+        return members.isEmpty() ? List.of(section.table()) : members;
+    }
+
+    private FormPart part(
+            FormSection section,
+            String table,
+            PlanDraft draft,
+            Map<String, String> defaults,
+            Map<String, List<Said>> said) {
+        boolean isPresent = draft.has(table);
+        boolean isOpen = isPresent || section.presence() == FormSection.Presence.ALWAYS;
+        List<FormRow> rows = new ArrayList<>();
+        for (FormField field : isOpen ? section.fields() : List.<FormField>of()) {
+            String general = section.table() + "." + field.key();
+            String typed = draft.typed(table, field.key()).orElse("");
+            rows.add(new FormRow(
+                    table,
+                    field,
+                    typed,
+                    defaults.getOrDefault(general, ""),
+                    words(field, general, draft),
+                    conversion.of(field, typed.isEmpty() ? defaults.getOrDefault(general, "") : typed),
+                    said.getOrDefault(table + "." + field.key(), List.of())));
+        }
+        return new FormPart(table, section, isPresent, rows, said.getOrDefault(table, List.of()));
+    }
+
+    private static List<String> words(FormField field, String general, PlanDraft draft) {
+        return field.kind() == KeyKind.FLAG ? List.of("true", "false") : PlanWords.of(general, draft);
+    }
+
+    private FormPage.Loose loose(Finding finding, PlanDraft draft) {
+        Optional<String> removable = finding.place()
+                .key()
+                .filter(key -> finding.code() == FindingCode.PLAN_UNKNOWN_KEY
+                        && !Removal.of(key, draft).equals(draft));
+        return new FormPage.Loose(new Said(finding.isError(), sentences.sentence(finding)), removable);
+    }
+
+    private String kept(PlanDraft draft) {
+        Set<String> fields = new HashSet<>();
+        sections.forEach(section -> section.fields().forEach(field -> fields.add(section.table() + "." + field.key())));
+        List<String> unseen = new ArrayList<>();
+        for (String table : draft.tables()) {
+            String general = table.replaceFirst(LIST_MEMBER, "");
+            if (general.equals("blend")) {
+                unseen.add("the blend " + draft.typed(table, "name").orElse("without a name"));
+            } else {
+                draft.keys(table).stream()
+                        .filter(key -> !fields.contains(general + "." + key))
+                        .forEach(key -> unseen.add(table.isEmpty() ? key : table + "." + key));
+            }
+        }
+        String rest = unseen.isEmpty() ? "" : ", and so is what this form does not show: " + String.join(", ", unseen);
+        return "Comments are kept" + rest + ". Blank lines and spaces are set anew.";
+    }
+}

@@ -1,0 +1,228 @@
+package org.nextpull.window.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.plan.text.PlanDefaults;
+import org.nextpull.plan.text.PlanDraft;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+
+class FormPresenterTest {
+    private final FormPresenter presenter = new FormPresenter(new Shown(UnitSystem.METRIC));
+
+    private static List<FormField> fields(String table) {
+        return FormCatalogue.load().stream()
+                .filter(section -> section.table().equals(table))
+                .flatMap(section -> section.fields().stream())
+                .toList();
+    }
+
+    private static FormField field(String table, String key) {
+        return fields(table).stream()
+                .filter(field -> field.key().equals(key))
+                .findFirst()
+                .orElseThrow();
+    }
+
+    static Stream<Path> shipped() throws IOException {
+        try (Stream<Path> files = Files.list(Path.of("sweep-plans"))) {
+            return files.sorted().toList().stream();
+        }
+    }
+
+    private FormPage page(PlanForm form) {
+        return presenter.page(form.draft(), form.file(), form.isChanged());
+    }
+
+    @Test
+    void theFormHasEveryKeyOfTheHandbookInItsOrder() throws IOException {
+        List<String> handbook = new ArrayList<>();
+        String table = "";
+        for (String line : Files.readAllLines(Path.of("src/site/markdown/sweep-plans.md"))) {
+            if (line.startsWith("## ")) {
+                table = line.replaceAll("[#`\\[\\] ]", "");
+            } else if (line.startsWith("| `") && !table.equals("blend") && !table.contains("When")) {
+                handbook.add(table + "." + line.substring(3, line.indexOf('`', 3)));
+            }
+        }
+        handbook.removeAll(List.of("log.columns", "log.units"));
+        List<String> form = new ArrayList<>();
+        FormCatalogue.load()
+                .forEach(section -> section.fields().forEach(field -> form.add(section.table() + "." + field.key())));
+        assertThat(form).containsExactlyInAnyOrderElementsOf(handbook);
+    }
+
+    @Test
+    void everyFieldHasAHintThatEndsAsASentence() {
+        FormCatalogue.load().forEach(section -> {
+            assertThat(section.purpose()).endsWith(".");
+            section.fields()
+                    .forEach(field -> assertThat(field.hint())
+                            .as(section.table() + "." + field.key())
+                            .matches("[A-Z0-9].*\\."));
+        });
+    }
+
+    @Test
+    void unitsOfFieldsAreThoseOfTheirKeys() {
+        Map<String, String> endings = Map.of(
+                "_c",
+                "°C",
+                "_kpa",
+                "kPa",
+                "_rpm",
+                "rpm",
+                "_deg",
+                "deg",
+                "_percent",
+                "%",
+                "_s",
+                "s",
+                "_lambda",
+                "lambda");
+        FormCatalogue.load()
+                .forEach(section -> section.fields()
+                        .forEach(field -> endings.forEach((ending, unit) -> {
+                            if (field.key().endsWith(ending)) {
+                                assertThat(field.unit()).as(field.key()).isEqualTo(unit);
+                            }
+                        })));
+    }
+
+    @ParameterizedTest
+    @MethodSource("shipped")
+    void aShippedPlanTypedIntoAnEmptyFormIsTheSamePlan(Path file) throws IOException {
+        String text = Files.readString(file);
+        PlanDraft shown = PlanDraft.of(text, "p").value().orElseThrow();
+        FormPage page = presenter.page(shown, Optional.of("p"), false);
+        assertThat(page.errors()).isZero();
+        PlanForm typed = new PlanForm(PlanDraft.empty(), Optional.empty(), PlanDraft.empty());
+        for (FormPart part : page.parts()) {
+            for (FormRow row : part.rows()) {
+                typed = row.typed().isEmpty() ? typed : typed.typed(row.table(), row.field(), row.typed());
+            }
+        }
+        assertThat(typed.plan().value()).isEqualTo(PlanText.read(text, "p").value());
+    }
+
+    @Test
+    void severalErrorsAreShownAtTheirFieldsAtOnce() {
+        PlanForm form = PlanForm.fresh()
+                .typed("engine", field("engine", "displacement_l"), "two")
+                .typed("band", field("band", "from_rpm"), "6000")
+                .typed("band", field("band", "to_rpm"), "3000")
+                .typed("limits", field("limits", "exhaust_c"), "9000")
+                .typed("start", field("start", "oil_c"), "90 to 70");
+        FormPage page = page(form);
+        assertThat(said(page, "engine.displacement_l")).contains("must be a number");
+        assertThat(said(page, "band.from_rpm")).contains("must be below band.to_rpm");
+        assertThat(said(page, "limits.exhaust_c")).contains("from 100 to 1400");
+        assertThat(said(page, "start.oil_c")).contains("lower number first");
+        assertThat(said(page, "timing.start_deg")).contains("is missing");
+        assertThat(page.loose()).isEmpty();
+        assertThat(page.errors()).isEqualTo(7);
+    }
+
+    private static String said(FormPage page, String id) {
+        return page.row(id).orElseThrow().said().get(0).sentence();
+    }
+
+    @Test
+    void defaultsStandInEmptyFieldsAndFollowTheEngine() {
+        PlanForm form = PlanForm.fresh();
+        assertThat(page(form).row("timing.largest_step_deg").orElseThrow().otherwise())
+                .isEqualTo("2");
+        PlanForm boosted = form.typed("engine", field("engine", "induction"), "boosted");
+        assertThat(page(boosted).row("timing.largest_step_deg").orElseThrow().otherwise())
+                .isEqualTo("1");
+        assertThat(page(boosted).row("timing.largest_step_deg").orElseThrow().spoken())
+                .contains("In deg.")
+                .contains("Left empty: 1.");
+        PlanDefaults.of(form.draft()).keySet().stream()
+                .filter(key -> !key.startsWith("mixture.") && !key.startsWith("wire."))
+                .forEach(key -> assertThat(page(form).row(key)).as(key).isPresent());
+    }
+
+    @Test
+    void aSweepIsSwitchedOnAndOff() {
+        PlanForm off = PlanForm.fresh().switched("timing", false);
+        assertThat(page(off).row("timing.start_deg")).isEmpty();
+        PlanForm on = off.switched("mixture", true);
+        assertThat(said(page(on), "mixture.start_lambda")).contains("is missing");
+    }
+
+    @Test
+    void wiresAreAddedAndTakenOut() {
+        PlanForm two = PlanForm.fresh()
+                .added("wire")
+                .added("wire")
+                .typed("wire[1]", field("wire", "device"), "COM1")
+                .typed("wire[2]", field("wire", "device"), "COM2");
+        assertThat(page(two).parts().stream().map(FormPart::title)).contains("Wire 1", "Wire 2");
+        PlanForm one = two.switched("wire[1]", false);
+        assertThat(page(one).row("wire[1].device").orElseThrow().typed()).isEqualTo("COM2");
+    }
+
+    @Test
+    void aKeyThatNoPlanHasIsNamedAndCanBeTakenOut() {
+        PlanForm form = PlanForm.of("[limits]\nexhaustc = 900 # hot\n[log]\ncolumns = { torque = 'x' }\n", "p.toml")
+                .value()
+                .orElseThrow();
+        FormPage page = page(form);
+        assertThat(page.loose()).hasSize(1);
+        assertThat(page.loose().get(0).said().sentence()).contains("exhaust_c");
+        assertThat(page.kept()).contains("limits.exhaustc").contains("log.columns");
+        PlanForm mended = form.without(page.loose().get(0).removable().orElseThrow());
+        assertThat(page(mended).errors()).isZero();
+        assertThat(mended.draft().text()).contains("columns = { torque = \"x\" }");
+    }
+
+    @Test
+    void whatIsTypedIsAlsoShownInUsUnits() {
+        FormPresenter us = new FormPresenter(new Shown(UnitSystem.US));
+        PlanForm form = PlanForm.fresh()
+                .typed("limits", field("limits", "exhaust_c"), "900")
+                .typed("start", field("start", "coolant_c"), "80 to 95")
+                .typed("limits", field("limits", "oil_pressure_kpa"), "250");
+        FormPage page = us.page(form.draft(), Optional.empty(), true);
+        assertThat(page.row("limits.exhaust_c").orElseThrow().converted()).isEqualTo("1652 degF");
+        assertThat(page.row("start.coolant_c").orElseThrow().converted()).isEqualTo("176 to 203 degF");
+        assertThat(page.row("limits.oil_pressure_kpa").orElseThrow().converted())
+                .isEqualTo("36.3 psi");
+        assertThat(page(form).row("limits.exhaust_c").orElseThrow().converted()).isEmpty();
+    }
+
+    @Test
+    void aPlanIsWrittenAndReadBackTheSame(@TempDir Path folder) throws IOException {
+        PlanForm form = PlanForm.fresh()
+                .typed("engine", field("engine", "name"), "a \"quoted\" \\ name")
+                .switched("timing", false)
+                .switched("band", false);
+        String file = folder.resolve("new/plan.toml").toString();
+        assertThat(PlanFiles.write(form, file)).isEmpty();
+        PlanForm read = PlanFiles.read(file).value().orElseThrow();
+        assertThat(read.draft()).isEqualTo(form.draft());
+        assertThat(read.plan().value()).isEqualTo(form.plan().value());
+        try (Stream<Path> files = Files.list(folder.resolve("new"))) {
+            assertThat(files).hasSize(1);
+        }
+        assertThat(PlanFiles.write(form, folder.toString())).isPresent();
+        assertThat(PlanFiles.read(folder.resolve("none.toml").toString()).isFailed())
+                .isTrue();
+        assertThat(form.isChanged()).isTrue();
+        assertThat(form.saved(file).isChanged()).isFalse();
+    }
+}
