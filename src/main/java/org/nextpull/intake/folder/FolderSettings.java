@@ -21,7 +21,7 @@ public record FolderSettings(Path folder, long steadyMs, boolean takesExisting) 
     }
 
     /** Whether a name is that of a log. Hidden files and what programs call their unfinished and lock files are none. */
-    static boolean isLog(String name) {
+    public static boolean isLog(String name) {
         String small = name.toLowerCase(Locale.ROOT);
         return !small.startsWith(".")
                 && !small.startsWith("~")

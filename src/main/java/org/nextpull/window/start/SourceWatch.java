@@ -1,0 +1,88 @@
+package org.nextpull.window.start;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.nextpull.intake.wire.Arrival;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.Chunk;
+import org.nextpull.report.Shown;
+
+/** How one source is doing, in a sentence. */
+final class SourceWatch {
+    private static final double SILENT_S = 2;
+    private static final double RATE_OVER_S = 2;
+
+    private final boolean isFolder;
+    private final Deque<Beat> beats = new ArrayDeque<>();
+    private RawLine raw = new RawLine();
+    private boolean isConnected;
+    private String file = "";
+    private double lastS = Double.NEGATIVE_INFINITY;
+
+    private record Beat(double seconds, long lines) {}
+
+    SourceWatch(boolean isFolder) {
+        this.isFolder = isFolder;
+    }
+
+    void see(Arrival arrival) {
+        if (arrival instanceof Arrival.Connected) {
+            isConnected = true;
+        } else if (arrival instanceof Arrival.Lost || arrival instanceof Arrival.Trouble) {
+            isConnected = isFolder && isConnected;
+        }
+    }
+
+    /** Takes bytes, or the beginning of a file. */
+    void raw(Arrival arrival) {
+        if (arrival instanceof Arrival.FromFile from) {
+            file = from.file();
+            raw = from.atByte() == 0 ? new RawLine() : raw;
+            beats.clear();
+        } else if (arrival instanceof Chunk chunk) {
+            raw.take(chunk.toArray());
+            lastS = chunk.at().seconds();
+            beats.addLast(new Beat(lastS, raw.lines()));
+            while (beats.size() > 2 && lastS - beats.getFirst().seconds() > RATE_OVER_S) {
+                beats.removeFirst();
+            }
+        }
+    }
+
+    String rawText() {
+        return raw.text();
+    }
+
+    /** A folder is alive once a file was read; a port while lines come. */
+    boolean isAlive(ArrivalTime now) {
+        return isFolder ? !file.isEmpty() : isConnected && now.seconds() - lastS < SILENT_S;
+    }
+
+    String state(ArrivalTime now, boolean isReadable) {
+        if (isFolder) {
+            return file.isEmpty()
+                    ? "No log in this folder yet; it is watched."
+                    : "Read last: " + file + ", " + raw.lines() + " lines.";
+        }
+        if (!isConnected) {
+            return "Not connected; tried again and again.";
+        }
+        double silence = now.seconds() - lastS;
+        if (Double.isInfinite(silence)) {
+            return "Connected; nothing arrived yet.";
+        }
+        if (silence >= SILENT_S) {
+            return "Connected, but silent for " + Shown.fixed(silence, 0) + " s.";
+        }
+        return isReadable
+                ? "Values arrive, " + Shown.fixed(linesASecond(), 0) + " lines a second."
+                : "Something arrives, but nothing of it is understood yet.";
+    }
+
+    private double linesASecond() {
+        Beat first = beats.getFirst();
+        Beat last = beats.getLast();
+        double seconds = last.seconds() - first.seconds();
+        return seconds <= 0 ? 0 : (last.lines() - first.lines()) / seconds;
+    }
+}
