@@ -5,7 +5,6 @@ import java.util.concurrent.Callable;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -37,7 +36,7 @@ final class AdviseCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DayInput input = day.read();
-        SessionResult result = Session.evaluate(input.session());
+        SessionResult result = input.result();
         if (output.isJson()) {
             console.out().println(new AdviseJson().advise(result, input.findings()));
         } else {

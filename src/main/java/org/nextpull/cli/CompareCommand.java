@@ -12,7 +12,6 @@ import org.nextpull.plan.Goal;
 import org.nextpull.report.json.CompareJson;
 import org.nextpull.report.text.CompareText;
 import org.nextpull.session.ComparedDay;
-import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
@@ -38,8 +37,11 @@ final class CompareCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec;
 
-    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
-    private String plan = "";
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            description = "Sweep plan (TOML); without one, that of the first session named.")
+    private Optional<String> plan = Optional.empty();
 
     @Option(names = "--against", required = true, paramLabel = "LABEL", description = "Label of the reference.")
     private String against = "";
@@ -48,8 +50,12 @@ final class CompareCommand implements Callable<Integer> {
             arity = "1..*",
             paramLabel = "[LABEL=]LOG",
             description =
-                    "Logs or tables of results; a label before the file names its pulls, else the log or the settings file does.")
+                    "Logs, tables of results, or session:ID for a session of the notebook; a label before it names its pulls, "
+                            + "else the log, the settings file or the session does.")
     private List<String> logs = List.of();
+
+    @Mixin
+    private NotebookOption notebook = new NotebookOption();
 
     @Option(
             names = "--worth",
@@ -104,9 +110,12 @@ final class CompareCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        DayInput input =
-                DayInput.labelled(plan, logs.stream().map(LabelledLog::parse).toList());
-        SessionResult result = Session.evaluate(input.session());
+        List<LabelledLog> named = logs.stream().map(LabelledLog::parse).toList();
+        if (plan.isEmpty() && named.stream().allMatch(log -> log.session().isEmpty())) {
+            throw new ParameterException(spec.commandLine(), "Missing required option: '--plan=PLAN'");
+        }
+        DayInput input = new DayReader(notebook).day(plan, named);
+        SessionResult result = input.result();
         ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), LabelsOfDay.SEED);
         ComparedDay day = ComparedDay.of(input.session(), result, input.labels(), request);
         List<Finding> findings = new ArrayList<>(input.findings());

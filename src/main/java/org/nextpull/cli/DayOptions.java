@@ -1,26 +1,64 @@
 package org.nextpull.cli;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Function;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
 
-/** Plan and logs, which every command over a day takes. */
+/** What every command over a day takes: a plan with logs, or a session of the notebook. */
 final class DayOptions {
-    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
-    private String plan = "";
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec = CommandSpec.create();
+
+    @Option(names = "--plan", paramLabel = "PLAN", description = "Sweep plan (TOML); a session has its own.")
+    private Optional<String> plan = Optional.empty();
 
     @Parameters(
-            arity = "1..*",
+            arity = "0..*",
             paramLabel = "LOG",
             description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
     private List<String> logs = List.of();
 
+    @Option(
+            names = "--session",
+            paramLabel = "ID",
+            description = "In place of plan and logs: a session of the notebook, as notebook list numbers them.")
+    private Optional<Long> session = Optional.empty();
+
+    @Mixin
+    private NotebookOption notebook = new NotebookOption();
+
     DayInput read() {
-        return DayInput.read(plan, logs);
+        return read(log -> new LabelledLog(Optional.empty(), log));
     }
 
     /** Reads logs of which some are named with a label: {@code LABEL=LOG}. */
     DayInput readLabelled() {
-        return DayInput.labelled(plan, logs.stream().map(LabelledLog::parse).toList());
+        return read(LabelledLog::parse);
+    }
+
+    private DayInput read(Function<String, LabelledLog> parse) {
+        DayReader reader = new DayReader(notebook);
+        if (session.isPresent()) {
+            require(logs.isEmpty() && plan.isEmpty(), "--session takes neither a plan nor logs: it has its own");
+            return reader.session(session.get());
+        }
+        require(!logs.isEmpty(), "Name a log, or a session of the notebook with --session.");
+        List<LabelledLog> named = logs.stream().map(parse).toList();
+        require(
+                plan.isPresent() || named.stream().anyMatch(log -> log.session().isPresent()),
+                "Missing required option: '--plan=PLAN'");
+        return reader.day(plan, named);
+    }
+
+    private void require(boolean holds, String message) {
+        if (!holds) {
+            throw new ParameterException(spec.commandLine(), message);
+        }
     }
 }

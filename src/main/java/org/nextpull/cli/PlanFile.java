@@ -20,19 +20,21 @@ import org.nextpull.plan.text.PlanText;
  * A plan, read from its file.
  *
  * @param plan the plan
+ * @param text as it was written
  * @param path where it lies; paths in it are relative to it
  * @param findings what is worth saying of it
  */
-record PlanFile(SweepPlan plan, Path path, List<Finding> findings) {
+record PlanFile(SweepPlan plan, String text, Path path, List<Finding> findings) {
     PlanFile {
         findings = List.copyOf(findings);
     }
 
     /** Reads a plan, or gives up with all that is wrong with it. */
     static PlanFile read(String name) {
-        Outcome<SweepPlan> outcome = PlanText.read(text(name), name);
+        String text = text(name);
+        Outcome<SweepPlan> outcome = PlanText.read(text, name);
         SweepPlan plan = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
-        return new PlanFile(plan, Path.of(name), outcome.findings());
+        return new PlanFile(plan, text, Path.of(name), outcome.findings());
     }
 
     private static String text(String name) {

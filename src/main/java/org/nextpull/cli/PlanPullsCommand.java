@@ -13,7 +13,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.report.json.PullAdviceJson;
 import org.nextpull.report.text.PullAdviceText;
 import org.nextpull.scatter.Scatter;
-import org.nextpull.session.Session;
 import picocli.CommandLine.ArgGroup;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -137,8 +136,8 @@ final class PlanPullsCommand implements Callable<Integer> {
     }
 
     private static Scatter measured(Measured measured) {
-        DayInput input = DayInput.read(measured.plan, measured.logs);
-        return Session.evaluate(input.session())
+        DayInput input = LogOptions.read(measured.plan, measured.logs);
+        return input.result()
                 .repeatability()
                 .scatter()
                 .filter(scatter -> scatter.percent() > 0)

@@ -43,7 +43,8 @@ final class Program implements Runnable {
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
                 .addSubcommand(FuelCommand.commandLine(console))
                 .addSubcommand(new AirCommand(console))
-                .addSubcommand(EngineCommand.commandLine(console));
+                .addSubcommand(EngineCommand.commandLine(console))
+                .addSubcommand(NotebookCommand.commandLine(console));
         line.registerConverter(Double.class, FiniteNumber::of);
         line.registerConverter(double.class, FiniteNumber::of);
         line.setOut(console.out());

@@ -34,7 +34,7 @@ final class ReplayCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DayInput input = day.read();
-        Replay replay = Replay.of(input.session());
+        Replay replay = input.replay();
         if (output.isJson() && lines) {
             new AdviseJson().replayLines(replay).forEach(console.out()::println);
         } else if (output.isJson()) {

@@ -55,7 +55,7 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DayInput input = day.readLabelled();
-        Replay replay = Replay.of(input.session());
+        Replay replay = input.replay();
         SessionResult result = replay.whole();
         Optional<ComparedDay> compared = LabelsOfDay.compared(input.session(), result, input.labels(), against);
         Heading heading = new Heading(

@@ -456,6 +456,45 @@ public enum FindingCode {
     BOOST_CORRECTED_TWICE,
     /** Inlet air differs by {kelvins} K between pulls; a correction does not mend what that does to charge and knock. */
     INLET_AIR_DIFFERS,
+    // notebook
+    /** There is no notebook {file} yet; a live session begins one, and so does notebook add. */
+    NOTEBOOK_MISSING,
+    /** The notebook {file} cannot be opened: {why}. Name another place with --notebook. */
+    NOTEBOOK_CANNOT_OPEN,
+    /** {file} is not a notebook: it is no database at all. Name the right file with --notebook. */
+    NOTEBOOK_NOT_ONE,
+    /** {file} is a database of another program, not a notebook. Name the right file with --notebook. */
+    NOTEBOOK_OF_ANOTHER,
+    /** The notebook {file} was written by a newer version of the program (tables of version {version}; this one knows {known}). Use that version, or another notebook. */
+    NOTEBOOK_NEWER,
+    /** The notebook {file} has tables of version {version} and must be brought to {known} first, which needs the right to write it. Run notebook check as somebody who may write it. */
+    NOTEBOOK_OLDER,
+    /** The notebook {file} is damaged: {why}; use a back-up, and keep the damaged file. */
+    NOTEBOOK_DAMAGED,
+    /** The notebook {file} cannot be written: {why}. Free it for writing, or name another place with --notebook. */
+    NOTEBOOK_READ_ONLY,
+    /** Another program has held the notebook {file} for longer than five seconds. Close what writes to it and try again; nothing was changed. */
+    NOTEBOOK_LOCKED,
+    /** The disk is full: the notebook {file} could not be written. What was kept before is still there; make room. */
+    NOTEBOOK_DISK_FULL,
+    /** The notebook {file} failed: {why}; what was kept before is still there, so mend that and try again. */
+    NOTEBOOK_FAILED,
+    /** The library that reads notebooks cannot be loaded: {why}. Start Java with -Dorg.sqlite.tmpdir= and a folder that allows programs. */
+    NOTEBOOK_NO_LIBRARY,
+    /** The notebook {file} holds something that this version does not know: {why}; it was changed by hand or is damaged; use a back-up. */
+    NOTEBOOK_STRANGE_VALUE,
+    /** The samples of candidate {candidate} of session {session} in {file} are damaged: {why}; use a back-up. */
+    NOTEBOOK_SAMPLES_DAMAGED,
+    /** The notebook {file} has no session {session}; notebook list shows those that it has. */
+    NOTEBOOK_NO_SUCH_SESSION,
+    /** The plan of this session in {file} cannot be read by this version: {why}. Use the version that kept it. */
+    NOTEBOOK_PLAN_UNREADABLE,
+    /** There is already a file {file}, and a back-up writes over nothing; name another, or move that one away. */
+    NOTEBOOK_BACK_UP_EXISTS,
+    /** Pull {pull} of session {session}: {name} was {before} when it was kept by version {version}, and comes out as {now} from the same samples. Believe the newer figure if the version changed, else use a back-up. */
+    NOTEBOOK_FIGURE_DIFFERS,
+    /** {parts} days are compared with each other: whatever changed from day to day beside the label (weather, fuel, tyres, the dyno) is in the difference, and no interval knows of it. Run both labels in turn on one day to be sure. */
+    COMPARE_ACROSS_SESSIONS,
 
     // live
     /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */

@@ -35,7 +35,12 @@ public record Replay(SessionResult whole, List<Step> steps) {
 
     /** Replays a day; without a verdict of the whole day there are no steps. */
     public static Replay of(SessionInput input) {
-        SessionResult whole = Session.evaluate(input);
+        return of(input, Session.read(input));
+    }
+
+    /** Replays a day whose logs were read before. */
+    public static Replay of(SessionInput input, List<SourcePulls> sources) {
+        SessionResult whole = Session.evaluate(input, sources);
         List<Step> steps = new ArrayList<>();
         List<MeasuredPull> pulls = whole.pulls();
         for (int count = 1; count <= pulls.size(); count++) {

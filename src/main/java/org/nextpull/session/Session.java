@@ -30,15 +30,30 @@ public final class Session {
 
     /** The result of a day. */
     public static SessionResult evaluate(SessionInput input) {
+        return evaluate(input, read(input));
+    }
+
+    /** The pulls in the recordings of a day; pulls thrown away at its start are counted over all of them. */
+    public static List<SourcePulls> read(SessionInput input) {
+        return read(input, 0);
+    }
+
+    /**
+     * The same for a later part of a day.
+     *
+     * @param thrownAway how many pulls were thrown away before
+     */
+    public static List<SourcePulls> read(SessionInput input, int thrownAway) {
         List<SourcePulls> sources = new ArrayList<>();
-        PullRules rules = PlanRules.pulls(input.plan());
+        PullRules usual = PlanRules.pulls(input.plan());
+        PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst() - thrownAway);
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {
             SourcePulls source = LogReading.read(recording, rules, limits);
             sources.add(source);
             rules = rules.withThrowAwayFirst(rules.throwAwayFirst() - source.thrownAway());
         }
-        return evaluate(input, sources);
+        return sources;
     }
 
     /** The result of a day whose logs were read before, as a live session does. */

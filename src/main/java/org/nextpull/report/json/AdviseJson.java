@@ -46,7 +46,7 @@ public final class AdviseJson {
         return Json.pretty(document(result, inputFindings));
     }
 
-    private ObjectNode document(SessionResult result, List<Finding> inputFindings) {
+    ObjectNode document(SessionResult result, List<Finding> inputFindings) {
         ObjectNode document = Json.document();
         document.put("standard", result.plan().air().standard().id());
         document.put("torque_at", result.plan().dyno().torqueAt().id());

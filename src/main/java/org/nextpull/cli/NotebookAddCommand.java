@@ -1,0 +1,55 @@
+package org.nextpull.cli;
+
+import java.time.Instant;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.notebook.SessionStart;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.SessionResult;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+
+/** {@code notebook add}: a day that was logged without this program. */
+@Command(
+        name = "add",
+        mixinStandardHelpOptions = true,
+        description =
+                "Keeps a day of logs as a session, with its samples, so that it can be shown, compared and learned from like a "
+                        + "session that was run live.")
+final class NotebookAddCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private LogOptions day = new LogOptions();
+
+    @Mixin
+    private NotebookOption notebook = new NotebookOption();
+
+    NotebookAddCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() {
+        DayInput input = day.read();
+        Messages.print(console.err(), input.findings());
+        SessionResult result = input.result();
+        long used = result.pulls().stream().filter(MeasuredPull::isUsed).count();
+        if (used == 0) {
+            Messages.print(console.err(), result.findings());
+            return ExitCodes.BAD_INPUT;
+        }
+        PlanFile plan = PlanFile.read(day.plan());
+        long id = notebook.writing(book -> {
+            Instant now = Instant.now();
+            long session = book.begin(
+                    new SessionStart(now, new Version().getVersion()[0], day.plan(), plan.text(), Optional.empty()));
+            book.keepPull(session, now, input.session(), result);
+            book.close(session, now);
+            return session;
+        });
+        console.out()
+                .println("Kept as session " + id + ": " + result.pulls().size() + " pulls, " + used + " of them used.");
+        return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+    }
+}

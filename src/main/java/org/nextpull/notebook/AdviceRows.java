@@ -1,0 +1,98 @@
+package org.nextpull.notebook;
+
+import java.io.IOException;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Optimum;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/** What was advised, whenever it changed. */
+final class AdviceRows {
+    private final Database database;
+    private final long session;
+
+    AdviceRows(Database database, long session) {
+        this.database = database;
+        this.session = session;
+    }
+
+    void add(Instant at, int pulls, Verdict verdict) throws IOException {
+        Advice advice = verdict.advice();
+        if (isSaidAlready(pulls, verdict)) {
+            return;
+        }
+        Entry entry = Entry.into("advice")
+                .put("session", session)
+                .put("position", count())
+                .put("at", at)
+                .put("pulls", pulls)
+                .put("action", advice.action().id())
+                .put("code", advice.code().id())
+                .put("leave_by", verdict.chosen().map(chosen -> chosen.by().id()));
+        put(entry, "", advice.setting());
+        put(entry, "leave_", verdict.chosen().map(Chosen::setting));
+        Optional<Optimum> timing = verdict.timing().flatMap(SweepAnswer::optimum);
+        Optional<Optimum> mixture = verdict.mixture().flatMap(SweepAnswer::optimum);
+        entry.put("timing_peak_deg", timing.map(Optimum::peak))
+                .put("timing_best_deg", timing.map(Optimum::best))
+                .put("timing_low_deg", timing.map(one -> one.bestInterval().low()))
+                .put("timing_high_deg", timing.map(one -> one.bestInterval().high()))
+                .put("mixture_peak", mixture.map(Optimum::peak))
+                .put("mixture_low", mixture.map(one -> one.peakInterval().low()))
+                .put("mixture_high", mixture.map(one -> one.peakInterval().high()))
+                .insert(database);
+    }
+
+    private static void put(Entry entry, String prefix, Optional<Proposal> setting) {
+        entry.put(prefix + "advance_deg", setting.flatMap(Proposal::advance).map(Advance::deg))
+                .put(prefix + "offset_deg", setting.flatMap(Proposal::offset).map(Advance::deg))
+                .put(prefix + "lambda", setting.flatMap(Proposal::lambda).map(Lambda::value));
+    }
+
+    /** Whether the last word was the same: a session that is taken up again, or kept twice, says nothing new. */
+    private boolean isSaidAlready(int pulls, Verdict verdict) throws IOException {
+        List<KeptAdvice> said = read();
+        if (said.isEmpty()) {
+            return false;
+        }
+        KeptAdvice last = said.get(said.size() - 1);
+        Proposal nothing = new Proposal(Optional.empty(), Optional.empty(), Optional.empty());
+        return last.pulls() == pulls
+                && last.action().equals(verdict.advice().action().id())
+                && last.code().equals(verdict.advice().code().id())
+                && last.setting().equals(verdict.advice().setting().orElse(nothing))
+                && last.leave().equals(verdict.chosen().map(Chosen::setting).orElse(nothing));
+    }
+
+    private int count() throws IOException {
+        return database.first("select count(*) as n from advice where session = ?", row -> row.integer("n"), session)
+                .orElse(0);
+    }
+
+    List<KeptAdvice> read() throws IOException {
+        return database.list(
+                "select * from advice where session = ? order by position",
+                row -> new KeptAdvice(
+                        Instant.parse(row.text("at")),
+                        row.integer("pulls"),
+                        row.text("action"),
+                        row.text("code"),
+                        new Proposal(
+                                row.find("advance_deg", Advance::ofDeg),
+                                row.find("offset_deg", Advance::ofDeg),
+                                row.find("lambda", Lambda::of)),
+                        new Proposal(
+                                row.find("leave_advance_deg", Advance::ofDeg),
+                                row.find("leave_offset_deg", Advance::ofDeg),
+                                row.find("leave_lambda", Lambda::of)),
+                        row.find("leave_by")),
+                session);
+    }
+}

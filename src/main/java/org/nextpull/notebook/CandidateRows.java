@@ -1,0 +1,165 @@
+package org.nextpull.notebook;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.pull.Candidate;
+import org.nextpull.pull.LambdaAlignment;
+import org.nextpull.pull.PullKind;
+import org.nextpull.pull.Refusal;
+import org.nextpull.pull.RefusalReason;
+import org.nextpull.pull.RowRange;
+import org.nextpull.pull.SpeedSource;
+
+/** The candidates of a session with their samples. One that was written already is not written again. */
+final class CandidateRows {
+    private final Database database;
+    private final long session;
+    private final FindingRows findings;
+    private final Map<Key, Candidate> written = new HashMap<>();
+
+    CandidateRows(Database database, long session) {
+        this.database = database;
+        this.session = session;
+        this.findings = new FindingRows(database, session);
+    }
+
+    private record Key(int source, int number) {}
+
+    void write(int source, Candidate candidate) throws NotebookException {
+        Key key = new Key(source, candidate.number());
+        if (candidate.equals(written.get(key))) {
+            return;
+        }
+        Entry entry = Entry.into("candidate")
+                .put("session", session)
+                .put("source", source)
+                .put("number", candidate.number())
+                .put("first_line", candidate.firstLine())
+                .put("last_line", candidate.lastLine())
+                .put("duration_s", candidate.durationS())
+                .put("kind", Ids.of(candidate.kind()))
+                .put("from_rpm", candidate.fromRpm())
+                .put("to_rpm", candidate.toRpm())
+                .put("speed_role", Ids.of(candidate.speed().channel().role()))
+                .put("speed_sensor", candidate.speed().channel().sensor())
+                .put("speed_axis", Ids.of(candidate.speed().axis()))
+                .put("rpm_per_unit", candidate.speed().rpmPerUnit())
+                .put("refusal", candidate.refusal().map(refusal -> Ids.of(refusal.reason())))
+                .put("plateaus", plateaus(candidate.plateaus()))
+                .put("fingerprint", Fingerprint.of(candidate.samples()))
+                .put("samples", SampleBlob.write(candidate.samples()));
+        align(entry, candidate.lambda());
+        entry.replace(database);
+        findings.replace(owner(FindingRows.Kind.CANDIDATE, key), candidate.findings());
+        findings.replace(
+                owner(FindingRows.Kind.REFUSAL, key),
+                candidate.refusal().map(Refusal::finding).stream().toList());
+        written.put(key, candidate);
+    }
+
+    /** What was written may have been rolled back: it must be written again. */
+    void forget() {
+        written.clear();
+    }
+
+    private static FindingRows.Owner owner(FindingRows.Kind kind, Key key) {
+        return new FindingRows.Owner(kind, key.source(), key.number());
+    }
+
+    private static void align(Entry entry, LambdaAlignment lambda) {
+        if (lambda instanceof LambdaAlignment.Given given) {
+            entry.put("lambda_aligned", "given").put("lambda_delay_s", given.appliedS());
+        } else if (lambda instanceof LambdaAlignment.Estimated estimated) {
+            entry.put("lambda_aligned", "estimated")
+                    .put("lambda_delay_s", estimated.appliedS())
+                    .put("lambda_delay_error_s", estimated.errorS());
+        } else {
+            entry.put("lambda_aligned", "no");
+        }
+    }
+
+    /** The candidates of a source, by their number. */
+    List<Candidate> read(SourceRows.Kept source, Map<FindingRows.Owner, List<Finding>> known) throws IOException {
+        return database.list(
+                "select * from candidate where session = ? and source = ? order by number",
+                row -> candidate(row, source, known),
+                session,
+                source.position());
+    }
+
+    private Candidate candidate(Row row, SourceRows.Kept source, Map<FindingRows.Owner, List<Finding>> known)
+            throws SQLException, IOException {
+        Key key = new Key(source.position(), row.integer("number"));
+        List<Finding> refusals = known.getOrDefault(owner(FindingRows.Kind.REFUSAL, key), List.of());
+        Optional<Refusal> refusal = row.find("refusal")
+                .map(id -> Ids.constant(RefusalReason.class, id))
+                .flatMap(reason -> refusals.stream().findFirst().map(finding -> new Refusal(reason, finding)));
+        return new Candidate(
+                key.number(),
+                source.name(),
+                new Candidate.Lines(row.wide("first_line"), row.wide("last_line"), row.real("duration_s")),
+                Ids.constant(PullKind.class, row.text("kind")),
+                row.real("from_rpm"),
+                row.real("to_rpm"),
+                samples(row),
+                plateaus(row.text("plateaus")),
+                new SpeedSource(
+                        new Channel(Ids.role(row.text("speed_role")), row.integer("speed_sensor")),
+                        Ids.constant(SpeedSource.Axis.class, row.text("speed_axis")),
+                        row.real("rpm_per_unit")),
+                alignment(row),
+                refusal,
+                known.getOrDefault(owner(FindingRows.Kind.CANDIDATE, key), List.of()));
+    }
+
+    private Samples samples(Row row) throws SQLException, IOException {
+        try {
+            return SampleBlob.read(row.blob("samples"));
+        } catch (IOException damaged) {
+            throw Trouble.because(
+                    FindingCode.NOTEBOOK_SAMPLES_DAMAGED,
+                    database.file(),
+                    Detail.of("session", String.valueOf(session)),
+                    Detail.of("candidate", String.valueOf(row.integer("number"))),
+                    Detail.of("why", String.valueOf(damaged.getMessage())));
+        }
+    }
+
+    private static LambdaAlignment alignment(Row row) throws SQLException {
+        OptionalDouble delay = row.findReal("lambda_delay_s");
+        return switch (row.text("lambda_aligned")) {
+            case "given" -> new LambdaAlignment.Given(delay.orElse(0));
+            case "estimated" -> new LambdaAlignment.Estimated(delay.orElse(0), row.real("lambda_delay_error_s"));
+            default -> new LambdaAlignment.NotApplied();
+        };
+    }
+
+    private static String plateaus(List<RowRange> plateaus) {
+        return plateaus.stream().map(range -> range.first() + "-" + range.end()).collect(Collectors.joining(" "));
+    }
+
+    private static List<RowRange> plateaus(String text) {
+        List<RowRange> plateaus = new ArrayList<>();
+        for (String range : Arrays.asList(text.split(" "))) {
+            int hyphen = range.indexOf('-');
+            if (hyphen > 0) {
+                plateaus.add(new RowRange(
+                        Integer.parseInt(range.substring(0, hyphen)), Integer.parseInt(range.substring(hyphen + 1))));
+            }
+        }
+        return plateaus;
+    }
+}

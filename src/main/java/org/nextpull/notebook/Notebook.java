@@ -1,0 +1,128 @@
+package org.nextpull.notebook;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.session.Act;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+
+/**
+ * Sessions in one file. Several processes may have it open; one of them writes at a time, and each write is there whole or not at all,
+ * whatever happens to the program or the machine. An object is for one thread.
+ *
+ * <p>Everything throws {@link NotebookException}, with a finding for the user, when the file cannot be read or written.
+ */
+public final class Notebook implements AutoCloseable {
+    private final Database database;
+    private final Map<Long, SessionKeeper> keepers = new HashMap<>();
+
+    private Notebook(Database database) {
+        this.database = database;
+    }
+
+    /** Opens a notebook for writing; begins one, and makes its folder, where there is none. */
+    public static Notebook open(Path file) throws IOException {
+        return new Notebook(NotebookFile.open(file));
+    }
+
+    /** Opens a notebook that is there, for reading only. */
+    public static Notebook openReadOnly(Path file) throws IOException {
+        return new Notebook(NotebookFile.openReadOnly(file));
+    }
+
+    /** Where it lies. */
+    public Path file() {
+        return database.file();
+    }
+
+    /**
+     * Begins a session and gives its number.
+     *
+     * @throws IllegalArgumentException when the text of the plan cannot be read
+     */
+    public long begin(SessionStart start) throws IOException {
+        return SessionKeeper.begin(database, start);
+    }
+
+    /**
+     * Keeps a day as it now stands, in one transaction: after each pull, and after each act that changed something. What was kept
+     * before is brought up to it; samples that are there already are not written again. The hand-made part of the input (struck,
+     * lifted, corrected, changed limits) is not taken from here but from the acts.
+     *
+     * @param id number of the session
+     * @param at when
+     * @param input what the result was made from
+     * @param result the day so far
+     */
+    public void keepPull(long id, Instant at, SessionInput input, SessionResult result) throws IOException {
+        keeper(id).keep(at, input, result);
+    }
+
+    /** Keeps what the operator did. */
+    public void keepAct(long id, Instant at, Act act) throws IOException {
+        keeper(id).act(at, act);
+    }
+
+    /** Marks the end of a session. */
+    public void close(long id, Instant at) throws IOException {
+        keeper(id).close(at);
+    }
+
+    private SessionKeeper keeper(long id) {
+        return keepers.computeIfAbsent(id, session -> new SessionKeeper(database, session));
+    }
+
+    /** All sessions, newest first. */
+    public List<SessionSummary> list() throws IOException {
+        return new Summaries(database).all();
+    }
+
+    /** The sessions in which each of these words stands: in engine, fuel, plan, labels, notes, names of logs, or the advice. */
+    public List<SessionSummary> find(String words) throws IOException {
+        return new Summaries(database).find(words);
+    }
+
+    /** The newest session on that capture that was not closed: a session that was broken off. */
+    public Optional<SessionSummary> unfinished(String capture) throws IOException {
+        return new Summaries(database).unfinished(capture);
+    }
+
+    /** A session with all that was kept of it. */
+    public KeptSession session(long id) throws IOException {
+        return database.inOneView(() -> new SessionReader(database, new Summaries(database).one(id)).read());
+    }
+
+    /** Looks for damage: in the file, in the samples, and by making every figure again from them. */
+    public Checkup check() throws IOException {
+        return Checkup.of(database);
+    }
+
+    /**
+     * Copies the notebook as it stands, while others may write to it; the copy is a notebook itself.
+     *
+     * @param target where to; nothing may be there
+     */
+    public Copy backUp(Path target) throws IOException {
+        return BackUp.copy(database, target);
+    }
+
+    /** Lets the file grow no more, as a full disk does. */
+    void limitPages() throws IOException {
+        database.list("pragma max_page_count = 1", row -> row.wide("max_page_count"));
+    }
+
+    /** How long to wait for another program. */
+    void waitForLocks(int milliseconds) throws IOException {
+        database.list("pragma busy_timeout = " + milliseconds, row -> row.wide("timeout"));
+    }
+
+    @Override
+    public void close() throws IOException {
+        database.close();
+    }
+}

@@ -1,0 +1,156 @@
+package org.nextpull.notebook;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.time.Instant;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.finding.Finding;
+import org.nextpull.fit.Belief;
+import org.nextpull.fit.Experience;
+import org.nextpull.fit.PooledScatter;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.Acts;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SourcePulls;
+import org.nextpull.unit.Temperature;
+
+/** Reads one session back. */
+final class SessionReader {
+    private final Database database;
+    private final SessionSummary summary;
+    private final long session;
+
+    SessionReader(Database database, SessionSummary summary) {
+        this.database = database;
+        this.summary = summary;
+        this.session = summary.id();
+    }
+
+    KeptSession read() throws IOException {
+        return read(new ActRows(database, session).read());
+    }
+
+    /** The session as it stood when its figures were last kept, without what was done by hand since. */
+    KeptSession readAsFigured() throws IOException {
+        int count = database.first(
+                        "select acts_kept from session where id = ?", row -> row.integer("acts_kept"), session)
+                .orElse(0);
+        return read(new ActRows(database, session).read().stream().limit(count).toList());
+    }
+
+    private KeptSession read(List<KeptAct> acts) throws IOException {
+        SessionStart start = start();
+        SweepPlan plan = start.plan()
+                .value()
+                .orElseThrow(() ->
+                        Trouble.planUnreadable(database.file(), start.plan().findings()));
+        List<SourcePulls> sources = new ArrayList<>();
+        List<ResultTable> tables = new ArrayList<>();
+        SourceRows rows = new SourceRows(database, session);
+        Map<FindingRows.Owner, List<Finding>> findings = new FindingRows(database, session).read();
+        CandidateRows candidates = new CandidateRows(database, session);
+        for (SourceRows.Kept source : rows.read()) {
+            if (source.isTable()) {
+                tables.add(rows.table(source));
+            } else {
+                sources.add(new SourcePulls(
+                        source.name(),
+                        source.described(),
+                        source.rows(),
+                        candidates.read(source, findings),
+                        rows.alarms(source.position()),
+                        findings.getOrDefault(
+                                new FindingRows.Owner(FindingRows.Kind.SOURCE, source.position(), 0), List.of()),
+                        source.thrownAway()));
+            }
+        }
+        SessionInput base = SessionInput.of(plan, List.of(), tables)
+                .withSettings(SettingRows.read(database, session))
+                .withNow(now());
+        SessionInput learned = experience().map(base::withExperience).orElse(base);
+        return new KeptSession(
+                summary,
+                start,
+                Acts.of(acts.stream().map(KeptAct::act).toList()).applied(learned),
+                sources,
+                acts,
+                pulls(),
+                new AdviceRows(database, session).read());
+    }
+
+    private SessionStart start() throws IOException {
+        return database.first(
+                        "select * from session where id = ?",
+                        row -> new SessionStart(
+                                Instant.parse(row.text("started")),
+                                row.text("version"),
+                                row.text("plan_name"),
+                                row.text("plan_text"),
+                                row.find("capture")),
+                        session)
+                .orElseThrow(() -> Trouble.noSession(database.file(), session));
+    }
+
+    private PresentConditions now() throws IOException {
+        return database.first(
+                        "select * from session where id = ?",
+                        row -> new PresentConditions(
+                                row.find("coolant_k", Temperature::ofKelvins),
+                                row.find("oil_k", Temperature::ofKelvins),
+                                row.find("inlet_air_k", Temperature::ofKelvins),
+                                row.find("exhaust_k", Temperature::ofKelvins)),
+                        session)
+                .orElse(PresentConditions.unknown());
+    }
+
+    private Optional<Experience> experience() throws IOException {
+        return database.first(
+                "select * from experience where session = ?",
+                row -> new Experience(
+                        belief(row, "ln_timing_curvature"),
+                        belief(row, "ln_mixture_curvature"),
+                        scatter(row),
+                        row.integer("days")),
+                session);
+    }
+
+    private static Optional<Belief> belief(Row row, String column) throws SQLException {
+        double sd = row.real(column + "_sd");
+        return row.find(column, centre -> new Belief(centre, sd));
+    }
+
+    private static Optional<PooledScatter> scatter(Row row) throws SQLException {
+        OptionalDouble freedom = row.findReal("scatter_df");
+        return row.find("scatter_percent", percent -> new PooledScatter(percent, freedom.orElse(0)));
+    }
+
+    List<KeptPull> pulls() throws IOException {
+        return database.list(
+                "select * from pull where session = ? order by day_order, number",
+                row -> new KeptPull(
+                        row.integer("number"),
+                        Instant.parse(row.text("kept_at")),
+                        row.text("source"),
+                        row.text("standing"),
+                        new KeptPull.KeptSetting(
+                                row.findReal("advance_deg"),
+                                row.findReal("offset_deg"),
+                                row.findReal("lambda"),
+                                row.find("fuel"),
+                                row.find("label"),
+                                row.find("note")),
+                        new KeptPull.KeptFigures(
+                                row.real("day_order"),
+                                row.findReal("mean_torque_nm"),
+                                row.findReal("mean_power_w"),
+                                row.findReal("correction")),
+                        row.text("knock")),
+                session);
+    }
+}

@@ -1,0 +1,67 @@
+package org.nextpull.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.advice.Proposal;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.session.Act;
+
+/** What the operator did by hand, in words. */
+public final class ActText {
+    private ActText() {}
+
+    /** A sentence without its full stop: {@code struck pull 3: slipped}. */
+    public static String of(Act act) {
+        if (act instanceof Act.Strike strike) {
+            return "struck pull " + strike.pull() + because(strike.why());
+        }
+        if (act instanceof Act.Restore restore) {
+            return "took pull " + restore.pull() + " in again";
+        }
+        if (act instanceof Act.Lift lift) {
+            return "lifted what knock and limits of pull " + lift.pull() + " forbid" + because(lift.why());
+        }
+        if (act instanceof Act.Correct correct) {
+            return "corrected pull " + correct.pull() + ": " + setting(correct.setting());
+        }
+        if (act instanceof Act.Setting setting) {
+            return (setting.assumed() ? "taken as proposed for pull " : "set for pull ") + setting.pull() + ": "
+                    + setting(setting.setting());
+        }
+        if (act instanceof Act.Note note) {
+            return note.pull().isPresent()
+                    ? "on pull " + note.pull().getAsInt() + ": " + note.text()
+                    : "note: " + note.text();
+        }
+        if (act instanceof Act.ChangeLimit change) {
+            return "changed the limit " + change.key() + " to " + Shown.plain(change.value());
+        }
+        Act.Next next = (Act.Next) act;
+        List<String> parts = new ArrayList<>();
+        next.label().ifPresent(label -> parts.add("label " + label));
+        next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
+        return "fitted for the next pull: " + String.join(", ", parts);
+    }
+
+    private static String because(String why) {
+        return why.isBlank() ? "" : ": " + why;
+    }
+
+    private static String setting(AskedSetting setting) {
+        List<String> parts = new ArrayList<>();
+        boolean isSet = setting.advance().isPresent()
+                || setting.offsetDeg().isPresent()
+                || setting.lambda().isPresent();
+        if (isSet) {
+            parts.add(AdviceText.setting(new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda())));
+        }
+        setting.label().ifPresent(label -> parts.add("label " + label));
+        setting.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
+        if (setting.knock() != KnockMark.NOT_MEASURED) {
+            parts.add(setting.knock() == KnockMark.HEARD ? "knock heard" : "no knock heard");
+        }
+        setting.note().ifPresent(parts::add);
+        return String.join(", ", parts);
+    }
+}

@@ -1,0 +1,133 @@
+package org.nextpull.report.text;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.List;
+import java.util.Locale;
+import org.nextpull.notebook.Checkup;
+import org.nextpull.notebook.KeptAct;
+import org.nextpull.notebook.KeptAdvice;
+import org.nextpull.notebook.KeptSession;
+import org.nextpull.notebook.SessionSummary;
+import org.nextpull.report.ActText;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SessionResult;
+
+/** What the commands over the notebook print. Control characters in anybody's words are shown, not sent to the terminal. */
+public final class NotebookText {
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("yyyy-MM-dd HH:mm", Locale.ROOT);
+
+    private final Shown shown;
+    private final ZoneId zone;
+
+    /**
+     * Words for people.
+     *
+     * @param zone where they read the clock
+     */
+    public NotebookText(Shown shown, ZoneId zone) {
+        this.shown = shown;
+        this.zone = zone;
+    }
+
+    /** Every session, a line each. */
+    public String list(List<SessionSummary> sessions) {
+        return sessions.isEmpty()
+                ? "No session was kept yet. A live session keeps itself; notebook add keeps a day of logs.\n"
+                : table(sessions);
+    }
+
+    /** The sessions that a search found. */
+    public String found(List<SessionSummary> sessions) {
+        return sessions.isEmpty() ? "No session holds all of these words.\n" : table(sessions);
+    }
+
+    private String table(List<SessionSummary> sessions) {
+        TextTable table = new TextTable(
+                "session", "started", "engine", "fuel", "labels", "pulls", "used", "ended", "last advice", "plan");
+        for (SessionSummary session : sessions) {
+            table.row(
+                    String.valueOf(session.id()),
+                    time(session.started()),
+                    plain(session.engine().orElse("-")),
+                    plain(session.fuel().orElse("-")),
+                    plain(String.join(", ", session.labels())),
+                    String.valueOf(session.pulls()),
+                    String.valueOf(session.used()),
+                    session.closed().map(this::time).orElse("not closed"),
+                    session.lastAdvice().orElse("-").replace('-', ' '),
+                    plain(session.planName()));
+        }
+        return table.text();
+    }
+
+    /** One session: its answer, what was done by hand and what was advised at the time. */
+    public String session(KeptSession session, SessionResult result) {
+        SessionSummary summary = session.summary();
+        StringBuilder text = new StringBuilder("Session " + session.id() + ", begun " + time(summary.started()));
+        text.append(summary.closed().map(at -> ", ended " + time(at)).orElse(", not closed"))
+                .append(".\nEngine ")
+                .append(summary.engine().map(NotebookText::plain).orElse("without a name"))
+                .append(", plan ")
+                .append(plain(summary.planName()))
+                .append(", kept by ")
+                .append(plain(summary.version()))
+                .append(".\n\n");
+        text.append(plainLines(new AdviseText(shown).advise(result)));
+        if (!session.acts().isEmpty()) {
+            text.append("\nDone by hand:\n");
+            session.acts().forEach(act -> text.append(act(act)));
+        }
+        if (!session.advice().isEmpty()) {
+            text.append("\nAdvised at the time:\n");
+            session.advice().forEach(advice -> text.append(advice(advice)));
+        }
+        return text.toString();
+    }
+
+    private String act(KeptAct act) {
+        return "  " + time(act.at()) + ", " + after(act.pulls()) + ": " + plain(ActText.of(act.act())) + "\n";
+    }
+
+    private String advice(KeptAdvice advice) {
+        String setting = advice.action().equals("stop") ? "" : " " + AdviceText.setting(advice.setting());
+        return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + advice.action() + setting + " ("
+                + advice.code().replace('-', ' ') + ")\n";
+    }
+
+    private static String after(int pulls) {
+        return pulls == 0 ? "before the first pull" : "after pull " + pulls;
+    }
+
+    private String time(Instant at) {
+        return TIME.withZone(zone).format(at);
+    }
+
+    /** What a check found, in a sentence; its findings are said one by one. */
+    public static String check(Checkup checkup) {
+        String looked = checkup.sessions() + (checkup.sessions() == 1 ? " session" : " sessions") + " with "
+                + checkup.pulls() + (checkup.pulls() == 1 ? " pull" : " pulls");
+        return checkup.isGood()
+                ? "The notebook is whole: " + looked + ", every figure made again from its samples as it was kept."
+                : "The notebook is not as it was kept (" + checkup.findings().size()
+                        + (checkup.findings().size() == 1 ? " finding" : " findings") + "); " + looked
+                        + " could be made again.";
+    }
+
+    /** One line of anybody's words. */
+    private static String plain(String words) {
+        return words.codePoints()
+                .map(letter -> Character.isISOControl(letter) ? ' ' : letter)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+
+    private static String plainLines(String text) {
+        return text.codePoints()
+                .map(letter -> letter != '\n' && Character.isISOControl(letter) ? ' ' : letter)
+                .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
+                .toString();
+    }
+}

@@ -1,0 +1,120 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.function.IntUnaryOperator;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.channel.SourceDescription;
+import org.nextpull.pull.Candidate;
+
+/**
+ * A day, or a part of one, that can be put beside others.
+ *
+ * @param input tables, settings and amendments; its plan does not count
+ * @param sources its logs
+ */
+public record DayPart(SessionInput input, List<SourcePulls> sources) {
+    public DayPart {
+        sources = List.copyOf(sources);
+    }
+
+    int candidates() {
+        return sources.stream().mapToInt(source -> source.candidates().size()).sum();
+    }
+
+    int rows() {
+        return input.tables().stream().mapToInt(table -> table.rows().size()).sum();
+    }
+
+    /**
+     * The same under another name: its only log or table is called that, several are called that with their own name behind a slash. Each
+     * setting then names the pull that it belongs to.
+     */
+    public DayPart named(String name) {
+        boolean single = sources.size() + input.tables().size() == 1;
+        AskedSettings asked = AskedSettings.match(input.settings(), sources);
+        List<SourcePulls> renamed = new ArrayList<>();
+        List<AskedSetting> settings = new ArrayList<>();
+        for (SourcePulls source : sources) {
+            String to = single ? name : name + "/" + source.name();
+            renamed.add(renamed(source, to));
+            for (Candidate candidate : source.candidates()) {
+                asked.of(source.name(), candidate.number())
+                        .map(setting -> of(setting, to, candidate.number()))
+                        .ifPresent(settings::add);
+            }
+        }
+        List<ResultTable> tables = input.tables().stream()
+                .map(table -> renamed(
+                        table, single ? name : name + "/" + table.description().name()))
+                .toList();
+        SessionInput changed = new SessionInput(
+                input.plan(), List.of(), tables, settings, input.amendments(), input.experience(), input.now());
+        return new DayPart(changed, renamed);
+    }
+
+    private static AskedSetting of(AskedSetting setting, String source, int candidate) {
+        return new AskedSetting(
+                Optional.of(source),
+                OptionalInt.of(candidate),
+                setting.order(),
+                setting.advance(),
+                setting.offsetDeg(),
+                setting.lambda(),
+                setting.fuel(),
+                setting.label(),
+                setting.knock(),
+                setting.note());
+    }
+
+    private static SourcePulls renamed(SourcePulls source, String name) {
+        return new SourcePulls(
+                name,
+                source.description(),
+                source.rowCount(),
+                source.candidates().stream()
+                        .map(candidate -> new Candidate(
+                                candidate.number(),
+                                name,
+                                candidate.lines(),
+                                candidate.kind(),
+                                candidate.fromRpm(),
+                                candidate.toRpm(),
+                                candidate.samples(),
+                                candidate.plateaus(),
+                                candidate.speed(),
+                                candidate.lambda(),
+                                candidate.refusal(),
+                                candidate.findings()))
+                        .toList(),
+                source.alarms(),
+                source.findings(),
+                source.thrownAway());
+    }
+
+    private static ResultTable renamed(ResultTable table, String name) {
+        SourceDescription before = table.description();
+        return new ResultTable(
+                new SourceDescription(name, before.encoding(), before.separator(), before.decimal(), before.columns()),
+                table.rows(),
+                table.rowCount());
+    }
+
+    /** The amendments under other numbers of the pulls. */
+    Amendments amendments(IntUnaryOperator renumbered) {
+        Map<Integer, String> struck = new HashMap<>();
+        Map<Integer, AskedSetting> corrected = new HashMap<>();
+        Set<Integer> lifted = new HashSet<>();
+        input.amendments().struck().forEach((pull, why) -> struck.put(renumbered.applyAsInt(pull), why));
+        input.amendments().corrected().forEach((pull, to) -> corrected.put(renumbered.applyAsInt(pull), to));
+        input.amendments().lifted().forEach(pull -> lifted.add(renumbered.applyAsInt(pull)));
+        return new Amendments(struck, lifted, corrected);
+    }
+}

@@ -1,0 +1,54 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.ResultTable;
+import org.nextpull.plan.SweepPlan;
+
+/**
+ * Several days one after the other as one, under one plan: logs beside kept sessions. Pulls are numbered over all logs first and all
+ * tables then, as everywhere; what was done by hand in a part follows its pulls.
+ *
+ * @param input what the result is made from
+ * @param sources the logs of all parts in order
+ */
+public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
+    public JoinedDay {
+        sources = List.copyOf(sources);
+    }
+
+    public static JoinedDay of(SweepPlan plan, List<DayPart> parts) {
+        List<SourcePulls> sources = new ArrayList<>();
+        List<ResultTable> tables = new ArrayList<>();
+        List<AskedSetting> settings = new ArrayList<>();
+        Map<Integer, String> struck = new HashMap<>();
+        Map<Integer, AskedSetting> corrected = new HashMap<>();
+        Set<Integer> lifted = new HashSet<>();
+        int candidates = parts.stream().mapToInt(DayPart::candidates).sum();
+        int candidatesBefore = 0;
+        int rowsBefore = 0;
+        for (DayPart part : parts) {
+            int own = part.candidates();
+            int intoCandidates = candidatesBefore;
+            int intoRows = candidates + rowsBefore - own;
+            Amendments moved = part.amendments(pull -> pull <= own ? pull + intoCandidates : pull + intoRows);
+            struck.putAll(moved.struck());
+            corrected.putAll(moved.corrected());
+            lifted.addAll(moved.lifted());
+            sources.addAll(part.sources());
+            tables.addAll(part.input().tables());
+            settings.addAll(part.input().settings());
+            candidatesBefore += own;
+            rowsBefore += part.rows();
+        }
+        SessionInput input = SessionInput.of(plan, List.of(), tables)
+                .withSettings(settings)
+                .withAmendments(new Amendments(struck, lifted, corrected));
+        return new JoinedDay(input, sources);
+    }
+}

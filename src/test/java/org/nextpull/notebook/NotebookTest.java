@@ -1,0 +1,110 @@
+package org.nextpull.notebook;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.OptionalInt;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.session.Act;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionResult;
+
+class NotebookTest {
+    @TempDir
+    private Path folder;
+
+    static Stream<String> names() {
+        return SampleDays.NAMES.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("names")
+    void aKeptSessionGivesTheIdenticalResult(String name) throws IOException {
+        SampleDays.Day day = SampleDays.of(name);
+        SessionResult before = day.result();
+        assertThat(before.hasPulls()).isTrue();
+        long id;
+        try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
+            id = SampleDays.keep(notebook, day);
+        }
+        try (Notebook notebook = Notebook.openReadOnly(folder.resolve("notebook.db"))) {
+            KeptSession kept = notebook.session(id);
+            SessionResult after = Session.evaluate(kept.input(), kept.sources());
+            assertSame(after, before);
+        }
+    }
+
+    @Test
+    void aSessionKeptPullByPullGivesTheIdenticalResult() throws IOException {
+        SampleDays.Day day = SampleDays.of("hillclimb-e10-timing");
+        int candidates = day.sources().get(0).candidates().size();
+        try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
+            long id = notebook.begin(day.start());
+            for (int count = 1; count <= candidates; count++) {
+                SampleDays.Day soFar = day.first(count);
+                notebook.keepPull(id, SampleDays.MORNING.plusSeconds(60L * count), soFar.input(), soFar.result());
+            }
+            KeptSession kept = notebook.session(id);
+            assertSame(Session.evaluate(kept.input(), kept.sources()), day.result());
+            assertThat(kept.advice()).hasSize(candidates);
+            assertThat(kept.pulls().get(2).at()).isEqualTo(SampleDays.MORNING.plusSeconds(180));
+            assertThat(kept.summary().closed()).isEmpty();
+        }
+    }
+
+    @Test
+    void whatTheOperatorDidComesBackInOrderAndCounts() throws IOException {
+        SampleDays.Day day = SampleDays.of("hillclimb-e10-timing");
+        try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
+            long id = SampleDays.keep(notebook, day);
+            Act strike = new Act.Strike(3, "tyre; \"slip\"\t'quoted'\n");
+            Act note = new Act.Note(OptionalInt.empty(), "=cmd|'/c calc'!A1");
+            notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4000), strike);
+            notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4001), note);
+            KeptSession kept = notebook.session(id);
+            assertThat(kept.acts()).extracting(KeptAct::act).containsExactly(strike, note);
+            assertThat(kept.acts())
+                    .extracting(KeptAct::pulls)
+                    .containsOnly(day.result().pulls().size());
+            assertThat(kept.input().amendments().struck()).containsOnlyKeys(3);
+            SessionResult struck = Session.evaluate(kept.input(), kept.sources());
+            assertThat(struck.pulls().get(2).isUsed()).isFalse();
+        }
+    }
+
+    @Test
+    void listsAreNewestFirstAndSearchesFindEveryWord() throws IOException {
+        try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
+            long timing = SampleDays.keep(notebook, SampleDays.of("hillclimb-e10-timing"));
+            long manifold = SampleDays.keep(notebook, SampleDays.of("hillclimb-manifold"));
+            notebook.keepAct(timing, SampleDays.MORNING, new Act.Note(OptionalInt.empty(), "100% new_plugs"));
+            assertThat(notebook.list()).extracting(SessionSummary::id).containsExactly(manifold, timing);
+            assertThat(notebook.list().get(0).labels()).containsExactly("before", "after");
+            assertThat(ids(notebook.find("new_plugs"))).containsExactly(timing);
+            assertThat(ids(notebook.find("newxplugs"))).isEmpty();
+            assertThat(ids(notebook.find("100%"))).containsExactly(timing);
+            assertThat(ids(notebook.find("AFTER e10"))).containsExactly(manifold);
+            assertThat(ids(notebook.find("' or 1=1 --"))).isEmpty();
+            assertThat(ids(notebook.find(""))).containsExactly(manifold, timing);
+        }
+    }
+
+    private static List<Long> ids(List<SessionSummary> sessions) {
+        return sessions.stream().map(SessionSummary::id).toList();
+    }
+
+    /** Record by record, the samples bit by bit; the curve standards are equal by their type. */
+    private static void assertSame(SessionResult actual, SessionResult expected) {
+        assertThat(actual.pulls()).isEqualTo(expected.pulls());
+        assertThat(actual.verdict()).isEqualTo(expected.verdict());
+        assertThat(actual.repeatability()).isEqualTo(expected.repeatability());
+        assertThat(actual.findings()).isEqualTo(expected.findings());
+        assertThat(actual).usingRecursiveComparison().isEqualTo(expected);
+    }
+}
