@@ -26,6 +26,7 @@ final class EngineCommand implements Runnable {
     static CommandLine commandLine(Console console) {
         return new CommandLine(new EngineCommand(console, CommandSpec.create()))
                 .addSubcommand(new EngineWriteCommand(console))
+                .addSubcommand(new EngineServeCommand(console, CommandSpec.create()))
                 .addSubcommand(new EnginePractiseCommand(console));
     }
 

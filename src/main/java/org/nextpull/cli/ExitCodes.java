@@ -8,6 +8,7 @@ final class ExitCodes {
 
     static final int WRONG_USAGE = 2;
     static final int FAULT = 3;
+    static final int INTERRUPTED = 130;
 
     private ExitCodes() {}
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.advice.Proposal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -76,11 +77,11 @@ sealed interface Typed {
     private static Typed numbers(List<String> words, SweepPlan plan) {
         List<Double> numbers = new ArrayList<>();
         for (String word : words) {
-            Optional<Double> number = number(word);
+            OptionalDouble number = number(word);
             if (number.isEmpty()) {
                 return new Wrong("\"" + word + "\" is neither a number nor a word that is known here; type help.");
             }
-            numbers.add(number.get());
+            numbers.add(number.getAsDouble());
         }
         boolean both = plan.timing().isPresent() && plan.mixture().isPresent();
         if (numbers.size() > (both ? 2 : 1)) {
@@ -116,10 +117,11 @@ sealed interface Typed {
                 .orElse(false);
     }
 
-    private static Optional<Double> number(String word) {
+    /** A number as people type it, with a point or a comma. */
+    static OptionalDouble number(String word) {
         String plain = word.replace(',', '.');
         return plain.matches("[+-]?(\\d{1,9}(\\.\\d{0,9})?|\\.\\d{1,9})")
-                ? Optional.of(Double.valueOf(plain))
-                : Optional.empty();
+                ? OptionalDouble.of(Double.parseDouble(plain))
+                : OptionalDouble.empty();
     }
 }

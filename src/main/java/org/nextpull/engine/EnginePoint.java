@@ -4,6 +4,7 @@ import org.nextpull.engine.cycle.Energy;
 import org.nextpull.engine.cycle.Knock;
 import org.nextpull.engine.cycle.PeakPressure;
 import org.nextpull.engine.cycle.Wiebe;
+import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Torque;
 
@@ -27,8 +28,9 @@ public record EnginePoint(
      *
      * @param dryAir in kg/s
      * @param fuel in kg/s
+     * @param manifold absolute pressure ahead of the inlet valves
      */
-    public record Flow(double dryAir, double fuel) {}
+    public record Flow(double dryAir, double fuel, Pressure manifold) {}
 
     /** Where half of the charge is burned, in degrees after top dead centre. */
     public double halfBurnedDeg() {

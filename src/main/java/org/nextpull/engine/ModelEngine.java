@@ -17,6 +17,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Torque;
 
@@ -129,7 +130,10 @@ public final class ModelEngine {
                 burn,
                 cycle.peak(),
                 cycle.knock(),
-                new EnginePoint.Flow(trapped.airMass() * cyclesPerSecond, trapped.fuelMass() * cyclesPerSecond),
+                new EnginePoint.Flow(
+                        trapped.airMass() * cyclesPerSecond,
+                        trapped.fuelMass() * cyclesPerSecond,
+                        Pressure.ofPascals(manifoldPressure(point))),
                 cycle.energy());
     }
 
@@ -139,16 +143,20 @@ public final class ModelEngine {
         double swept = design.cylinder().sweptVolume();
         double bottom = swept + design.cylinder().clearanceVolume();
         double outlet = exhaustPressure(point);
-        double speed = point.rpm() / INLET_LOSS_RPM;
-        double inlet = point.surroundings().air().barometer().pascals()
-                + design.boost().pascals(point.rpm())
-                - INLET_LOSS_PA * speed * speed;
+        double inlet = manifoldPressure(point);
         double blowdown = outlet + BLOWDOWN_SHARE * (opening.pascals() - outlet);
         double opens = crank.volume(STROKE_DEG - design.valves().exhaustOpensDeg());
         double closing = (inlet + trapped.filling().state().pascals()) / 2;
         return blowdown * (bottom - opens)
                 - closing * (bottom - trapped.filling().volume())
                 + (inlet - outlet) * swept;
+    }
+
+    private double manifoldPressure(OperatingPoint point) {
+        double speed = point.rpm() / INLET_LOSS_RPM;
+        return point.surroundings().air().barometer().pascals()
+                + design.boost().pascals(point.rpm())
+                - INLET_LOSS_PA * speed * speed;
     }
 
     private double exhaustPressure(OperatingPoint point) {

@@ -366,6 +366,16 @@ public enum FindingCode {
     RIG_SETTING_OUTSIDE,
     /** The settings file asks for {fuel}, but the model engine has one tank with {other}. Remove the other fuel. */
     RIG_ONE_FUEL,
+    /** Ports that the plan needs: {wires}; ports that are named: {ports}. Give --port once for each [[wire]], in the order of the plan; without any it needs one. */
+    RIG_PORTS_DIFFER,
+    /** The model engine has nothing for the column "{column}"; take it out of the [[wire]], or write "-" in its place. */
+    RIG_COLUMN_NOT_MEASURED,
+    /** {file} carries {most} bytes a second at {settings}, but the lines come to {bytes}: they will lag and get lost. Send fewer columns, or set a higher baud or a lower [log] sample_hz. */
+    RIG_WIRE_TOO_SLOW,
+    /** Nobody reads {file}, so what it does not take is lost. */
+    RIG_NOBODY_READS,
+    /** {file} went away, so the engine stops. */
+    RIG_PORT_GONE,
 
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */

@@ -27,7 +27,7 @@ final class Debriefing {
         Lambda mixture = rig.plan()
                 .mixture()
                 .map(allowed -> nearest(allowed, rig.truth().mixture()))
-                .orElseGet(() -> rig.lambda(nothing()));
+                .orElseGet(() -> rig.startLambda());
         Truth truth = TruthFinder.find(
                 rig.engine(), point(mixture), rig.band(), 2 * rig.band().width());
         double permitted = rig.plan()
@@ -50,10 +50,6 @@ final class Debriefing {
                         best),
                 given,
                 100 * rig.day().scatter().torque());
-    }
-
-    private static Proposal nothing() {
-        return new Proposal(Optional.empty(), Optional.empty(), Optional.empty());
     }
 
     private static double onsetDeg(Truth truth) {

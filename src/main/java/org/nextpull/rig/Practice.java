@@ -15,10 +15,8 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.AskedSetting;
-import org.nextpull.channel.Channel;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Recording;
-import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.BenchPull;
@@ -178,17 +176,9 @@ public final class Practice {
     }
 
     private boolean knocked(Samples samples) {
-        Channel events = Channel.of(Role.KNOCK_EVENTS);
-        Channel speed = Channel.of(Role.ENGINE_SPEED);
-        double count = 0;
-        for (int row = 0; row < samples.rows(); row++) {
-            if (samples.isPresent(events, row)
-                    && samples.isPresent(speed, row)
-                    && rig.plan().band().orElseThrow().contains(samples.value(speed, row))) {
-                count += samples.value(events, row);
-            }
-        }
-        return count >= rig.plan().limits().knockEventsThatCount();
+        KnockCount count = new KnockCount(rig);
+        count.add(samples);
+        return count.isHeard();
     }
 
     /** The log of the day so far. */

@@ -103,6 +103,10 @@ record RigEngine(
         return Optional.empty();
     }
 
+    RigEngine withKit(RigKit other) {
+        return new RigEngine(plan, seed, engine, fuel, day, other, truth, benchSeed);
+    }
+
     Bench bench() {
         return new Bench(kit.brake(), kit.instruments(), day, benchSeed);
     }
@@ -145,7 +149,21 @@ record RigEngine(
     }
 
     Lambda lambda(Proposal setting) {
-        return setting.lambda().orElseGet(() -> startLambda(plan));
+        return setting.lambda().orElseGet(this::startLambda);
+    }
+
+    /** The mixture that the day starts at. */
+    Lambda startLambda() {
+        return startLambda(plan);
+    }
+
+    /** The setting that the day starts at. */
+    Proposal startSetting() {
+        Optional<Advance> start = plan.timing().map(TimingPlan::start);
+        return new Proposal(
+                setsOffset() ? Optional.empty() : start,
+                setsOffset() ? start : Optional.empty(),
+                plan.mixture().map(MixturePlan::start));
     }
 
     BenchSetting benchSetting(Proposal setting, Optional<String> label) {

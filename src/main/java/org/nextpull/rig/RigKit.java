@@ -1,9 +1,11 @@
 package org.nextpull.rig;
 
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.nextpull.channel.Role;
 import org.nextpull.engine.bench.Brake;
 import org.nextpull.engine.bench.Instruments;
@@ -62,6 +64,23 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
                 inertia ? rollerInstruments(hz, delay) : brakeInstruments(plan, hz, delay)));
     }
 
+    /** The same dyno, with instruments for these as well. */
+    RigKit logging(Set<Role> more) {
+        Set<Role> roles = new LinkedHashSet<>(instruments.roles());
+        roles.addAll(more);
+        return new RigKit(brake, program, instruments.logging(List.copyOf(roles)));
+    }
+
+    /** Whether there can be an instrument for it: a roller has nothing that torque could be read off. */
+    boolean measures(Role role) {
+        return switch (role) {
+            case TORQUE, POWER -> brake.roller().isEmpty();
+            case ROLLER_SPEED -> brake.roller().isPresent();
+            case KNOCK_LEVEL, INJECTOR_DUTY, FUEL_FLOW, MANIFOLD_PRESSURE, RUN, ORDER -> true;
+            default -> BrakeLog.ROLES.contains(role);
+        };
+    }
+
     /** Whether the log itself shows what timing was set. */
     boolean logsAdvance() {
         return instruments.logs(Role.ADVANCE);
@@ -112,6 +131,9 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
         List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         if (plan.limits().injectorDutyMost().isPresent()) {
             roles.add(Role.INJECTOR_DUTY);
+        }
+        if (plan.engine().isBoosted()) {
+            roles.add(Role.MANIFOLD_PRESSURE);
         }
         return Instruments.usual(hz, roles).withLambdaDelay(delay);
     }

@@ -1,6 +1,5 @@
 package org.nextpull.rig;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -81,42 +80,9 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
                 dialect,
                 words,
                 List.of(LogText.INVENTED, rig.engine().design().name() + ", seed " + rig.seed()));
-        List<String> remarks = List.of(
-                LogText.INVENTED,
-                "what is true in air of 99 kPa dry and 25 degC, [timing] at lambda "
-                        + rig.lambda(new Proposal(Optional.empty(), Optional.empty(), Optional.empty()))
-                                .value());
-        String truth = TruthText.of(remarks, rig.seed(), rig.band(), rig.truth(), more(practice));
+        String truth = DayTruth.text(rig, practice.debrief());
         Optional<String> settings = rig.needsSettings() ? Optional.of(settings(practice.settings())) : Optional.empty();
         return new WrittenDay(log, truth, settings, practice.pulls());
-    }
-
-    private static List<String> more(Practice practice) {
-        RigEngine rig = practice.rig();
-        Debrief debrief = practice.debrief();
-        List<String> lines = new ArrayList<>();
-        lines.add("");
-        lines.add("[day]");
-        lines.add("pulls = " + practice.pulls());
-        lines.add("knocking_pulls = " + debrief.knockingPulls());
-        lines.add(number("scatter_percent", debrief.scatterPercent(), 3));
-        lines.add(number(
-                "drift_percent_per_pull", 100 * rig.day().scatter().drift().perPull(), 4));
-        if (rig.setsOffset()) {
-            lines.add(number("present_map_deg", rig.presentMapDeg(), 1));
-        }
-        debrief.left().ifPresent(left -> {
-            lines.add("");
-            lines.add("[left]");
-            lines.add(number("advance_deg", left.advanceDeg(), 1));
-            lines.add(number("lambda", left.lambda(), 3));
-            debrief.torqueLeftPercent().ifPresent(percent -> lines.add(number("torque_left_percent", percent, 3)));
-        });
-        return lines;
-    }
-
-    private static String number(String key, double value, int decimals) {
-        return key + " = " + String.format(Locale.ROOT, "%." + decimals + "f", value);
     }
 
     private static String settings(List<Proposal> settings) {

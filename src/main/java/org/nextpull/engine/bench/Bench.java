@@ -2,6 +2,7 @@ package org.nextpull.engine.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.nextpull.channel.Samples;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.finding.Finding;
@@ -44,8 +45,29 @@ public final class Bench {
 
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
     public Outcome<BenchPull> pull(BenchSetting setting, Program program) {
-        Noise chance = noise.branch();
-        int number = pulls + 1;
+        return prepare(setting, program).map(ready -> {
+            List<Moment> moments = ready.drive(program, program.range().low());
+            Samples log = ready.sensors(
+                            new SensorState(Sensors.loadAt(moments.get(0).throttle())))
+                    .log(moments, logS);
+            logS += moments.size() / instruments.sampleHz();
+            return new BenchPull(ready.conditions().number(), setting, ready.conditions(), log);
+        });
+    }
+
+    /** All that the next pull needs; the pull counts from here on. */
+    Outcome<PreparedPull> prepare(BenchSetting setting, Program program) {
+        Outcome<PreparedPull> prepared = prepared(pulls + 1, noise.branch(), setting, program);
+        pulls += prepared.isFailed() ? 0 : 1;
+        return prepared;
+    }
+
+    /** The next pull as it might be, with chance of its own; nothing counts. */
+    Outcome<PreparedPull> preview(BenchSetting setting, Program program) {
+        return prepared(pulls + 1, new Noise(0), setting, program);
+    }
+
+    private Outcome<PreparedPull> prepared(int number, Noise chance, BenchSetting setting, Program program) {
         Lambda lambda =
                 Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
         Surroundings around = new Surroundings(
@@ -61,18 +83,8 @@ public final class Bench {
                 setting.engine().design().cylinders(),
                 new PullConditions.PullScatter(1 + drift + chance.normal(sd), chance.normal(TILT_SHARE * sd)));
         List<SparkMap> sparks = sparks(setting, program);
-        Outcome<List<FullLoadCurve>> curves = curves(setting, sparks, conditions, program.range());
-        if (curves.value().isEmpty()) {
-            return Outcome.failed(curves.findings());
-        }
-        List<FullLoadCurve> list = curves.value().get();
-        List<Moment> moments = Driver.drive(
-                program, instruments.sampleHz(), brake, rpm -> list.get(0).torque(rpm) * conditions.factorAt(rpm));
-        Sensors sensors = new Sensors(list, sparks, conditions, brake, instruments, chance);
-        BenchPull pull = new BenchPull(number, setting, conditions, sensors.log(moments, logS));
-        pulls = number;
-        logS += moments.size() / instruments.sampleHz();
-        return Outcome.of(pull);
+        return curves(setting, sparks, conditions, program.range())
+                .map(curves -> new PreparedPull(conditions, curves, sparks, brake, instruments, chance));
     }
 
     private static List<SparkMap> sparks(BenchSetting setting, Program program) {

@@ -12,7 +12,7 @@ final class Driver {
     private static final double CLOSING_S = 0.2;
     private static final double AFTER_S = 1.6;
     private static final double PART_THROTTLE = 0.22;
-    private static final double FALL_RPM_PER_S = 700;
+    static final double FALL_RPM_PER_S = 700;
     private static final double RAMP_BETWEEN_STEPS_RPM_PER_S = 500;
     private static final double RPM_PER_RADIAN = 30 / Math.PI;
     private static final int SUBSTEPS = 8;
@@ -34,10 +34,13 @@ final class Driver {
      * @param sampleHz rows a second
      * @param brake what the engine works against
      * @param torque full-load torque in N.m over engine speed in rpm
+     * @param fromRpm speed at which the engine runs before
      */
-    static List<Moment> drive(Program program, double sampleHz, Brake brake, DoubleUnaryOperator torque) {
+    static List<Moment> drive(
+            Program program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
         Driver driver = new Driver(sampleHz);
         double start = program.range().low();
+        driver.approach(fromRpm, start);
         driver.hold(start, BEFORE_S, PART_THROTTLE);
         driver.open(start);
         if (program instanceof Program.Acceleration acceleration) {
@@ -54,6 +57,15 @@ final class Driver {
         }
         driver.close();
         return List.copyOf(driver.moments);
+    }
+
+    /** To a speed at part throttle, or with the throttle closed where it is lower. */
+    private void approach(double from, double to) {
+        double step = FALL_RPM_PER_S * interval;
+        boolean up = from < to;
+        for (double rpm = from; up ? rpm < to : rpm > to; rpm += up ? step : -step) {
+            add(rpm, up ? FALL_RPM_PER_S : -FALL_RPM_PER_S, up ? PART_THROTTLE : 0);
+        }
     }
 
     private double rpm() {

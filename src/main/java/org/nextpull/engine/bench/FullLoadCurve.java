@@ -69,6 +69,11 @@ public final class FullLoadCurve {
         return at(rpm, point -> point.flow().fuel());
     }
 
+    /** Absolute pressure in the inlet manifold, in Pa. */
+    public double manifoldPascals(double rpm) {
+        return at(rpm, point -> point.flow().manifold().pascals());
+    }
+
     /** Plain mean of the torque at the nodes from one speed to another. */
     public double meanTorque(Span band) {
         double sum = 0;

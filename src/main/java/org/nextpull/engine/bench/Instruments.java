@@ -48,6 +48,10 @@ public record Instruments(
         return new Instruments(sampleHz, roles, lambda, torque, rpm, imperfections);
     }
 
+    public Instruments logging(List<Role> others) {
+        return new Instruments(sampleHz, others, lambda, torque, speed, imperfections);
+    }
+
     public boolean logs(Role role) {
         return roles.contains(role);
     }

@@ -1,7 +1,5 @@
 package org.nextpull.engine.bench;
 
-import java.util.ArrayDeque;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,19 +8,20 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.Surroundings;
 
-/** Turns the moments of one pull into rows as a logger would write them. Serves one pull. */
+/**
+ * Turns the moments of one pull, or of the running between two, into rows as a logger would write them. Goes on from the state that the
+ * sensors before it left.
+ */
 final class Sensors {
     private static final double TORQUE_LAG_S = 0.1;
     private static final double MIXTURE_LAG_S = 0.08;
-    private static final double PART_LOAD_LAMBDA = 1.0;
+    private static final double PART_LOAD_LAMBDA = SensorState.PART_LOAD_LAMBDA;
     private static final double PART_LOAD_ADVANCE_DEG = 30;
-    private static final double PART_LOAD_EXHAUST_K = 870;
+    private static final double PART_LOAD_EXHAUST_K = SensorState.PART_LOAD_EXHAUST_K;
     private static final double FULL_THROTTLE = 0.95;
     private static final double CLOSED = 0.08;
     private static final double DRAG_SHARE = 0.15;
     private static final double TORQUE_FLOOR_NM = 0.15;
-    private static final double OIL_RISE_K_PER_S = 0.25;
-    private static final double COOLANT_RISE_K_PER_S = 0.15;
     private static final double TEMPERATURE_NOISE_K = 0.1;
     private static final double EXHAUST_NOISE_K = 1.5;
     private static final double PRESSURE_NOISE_PA = 15;
@@ -36,6 +35,7 @@ final class Sensors {
     private static final double FUEL_PA = 300e3;
     private static final double FUEL_NOISE_PA = 2e3;
     private static final double INJECTOR_KG_PER_S = 3.3e-3;
+    private static final double VACUUM_SHARE = 0.35;
     private static final double LAMBDA_RIPPLE = 0.0015;
     private static final double LAMBDA_RIPPLE_RPM = 900;
 
@@ -45,11 +45,7 @@ final class Sensors {
     private final Brake brake;
     private final Instruments instruments;
     private final Noise noise;
-    private final Deque<Double> lambdas = new ArrayDeque<>();
-
-    private double load;
-    private double mixture = PART_LOAD_LAMBDA;
-    private double exhaust = PART_LOAD_EXHAUST_K;
+    private final SensorState state;
 
     Sensors(
             List<FullLoadCurve> curves,
@@ -57,50 +53,61 @@ final class Sensors {
             PullConditions conditions,
             Brake brake,
             Instruments instruments,
-            Noise noise) {
+            Noise noise,
+            SensorState state) {
         this.curves = List.copyOf(curves);
         this.sparks = List.copyOf(sparks);
         this.conditions = conditions;
         this.brake = brake;
         this.instruments = instruments;
         this.noise = noise;
+        this.state = state;
+    }
+
+    /** Load of an engine whose throttle has just been let go of. */
+    static double loadAt(double throttle) {
+        return throttle - CLOSED;
     }
 
     /** Rows of the pull, times counted on from a time of the log. */
     Samples log(List<Moment> moments, double startS) {
         Samples.Builder builder =
                 Samples.builder(instruments.roles().stream().map(Channel::of).toList());
-        double interval = 1 / instruments.sampleHz();
-        load = moments.get(0).throttle() - CLOSED;
-        long line = 1;
         for (Moment moment : moments) {
-            follow(moment, interval);
-            if (noise.chance(instruments.imperfections().dropped())) {
-                continue;
-            }
-            builder.row(line++, conditions.label(), Optional.of(conditions.fuel()));
-            for (int column = 0; column < instruments.roles().size(); column++) {
-                OptionalDouble value = read(instruments.roles().get(column), moment, startS);
-                if (value.isPresent()) {
-                    builder.set(column, value.getAsDouble());
-                }
-            }
+            row(builder, moment, startS);
         }
         return builder.build();
     }
 
+    /** The next moment as a row, unless the logger drops it. */
+    void row(Samples.Builder builder, Moment moment, double startS) {
+        follow(moment, 1 / instruments.sampleHz());
+        if (noise.chance(instruments.imperfections().dropped())) {
+            return;
+        }
+        builder.row(state.line++, conditions.label(), Optional.of(conditions.fuel()));
+        for (int column = 0; column < instruments.roles().size(); column++) {
+            OptionalDouble value = read(instruments.roles().get(column), moment, startS);
+            if (value.isPresent()) {
+                builder.set(column, value.getAsDouble());
+            }
+        }
+    }
+
     private void follow(Moment moment, double interval) {
         double wanted = Math.max(0, (moment.throttle() - CLOSED) / (1 - CLOSED));
-        load += (wanted - load) * (1 - Math.exp(-interval / TORQUE_LAG_S));
+        state.load += (wanted - state.load) * (1 - Math.exp(-interval / TORQUE_LAG_S));
         double rpm = moment.motion().rpm();
         boolean full = moment.throttle() >= FULL_THROTTLE;
         double ripple = LAMBDA_RIPPLE * Math.sin(2 * Math.PI * rpm / LAMBDA_RIPPLE_RPM);
         double target = full ? conditions.lambda().value() + ripple : PART_LOAD_LAMBDA;
-        mixture += (target - mixture) * (1 - Math.exp(-interval / MIXTURE_LAG_S));
-        lambdas.addLast(mixture);
-        double balance = PART_LOAD_EXHAUST_K + (curve(moment).exhaustKelvins(rpm) - PART_LOAD_EXHAUST_K) * load;
-        exhaust += (balance - exhaust)
+        state.mixture += (target - state.mixture) * (1 - Math.exp(-interval / MIXTURE_LAG_S));
+        state.lambdas.addLast(state.mixture);
+        double balance = PART_LOAD_EXHAUST_K + (curve(moment).exhaustKelvins(rpm) - PART_LOAD_EXHAUST_K) * state.load;
+        state.exhaust += (balance - state.exhaust)
                 * (1 - Math.exp(-interval / instruments.imperfections().thermocoupleS()));
+        state.oil.follow(full, interval);
+        state.coolant.follow(full, interval);
     }
 
     private FullLoadCurve curve(Moment moment) {
@@ -110,9 +117,8 @@ final class Sensors {
     private OptionalDouble read(Role role, Moment moment, double startS) {
         Surroundings around = conditions.surroundings();
         double rpm = moment.motion().rpm();
-        double elapsed = moment.timeS();
         return switch (role) {
-            case TIME -> OptionalDouble.of(startS + elapsed);
+            case TIME -> OptionalDouble.of(startS + moment.timeS());
             case ENGINE_SPEED -> OptionalDouble.of(rpm + noise.normal(instruments.speed()));
             case ROLLER_SPEED ->
                 brake.roller().isEmpty()
@@ -128,14 +134,14 @@ final class Sensors {
             case KNOCK_LEVEL ->
                 OptionalDouble.of(
                         KnockSensor.level(rpm, loaded(moment) * curve(moment).knockIntegral(rpm), noise));
-            case EXHAUST_TEMPERATURE -> OptionalDouble.of(exhaust + noise.normal(EXHAUST_NOISE_K));
-            case OIL_TEMPERATURE -> temperature(around.oil().kelvins() + OIL_RISE_K_PER_S * elapsed);
-            case COOLANT_TEMPERATURE -> temperature(around.coolant().kelvins() + COOLANT_RISE_K_PER_S * elapsed);
+            case EXHAUST_TEMPERATURE -> OptionalDouble.of(state.exhaust + noise.normal(EXHAUST_NOISE_K));
+            case OIL_TEMPERATURE -> temperature(around.oil().kelvins() + state.oil.above());
+            case COOLANT_TEMPERATURE -> temperature(around.coolant().kelvins() + state.coolant.above());
             case INLET_AIR_TEMPERATURE -> temperature(around.air().temperature().kelvins());
             case BAROMETER -> OptionalDouble.of(around.air().barometer().pascals() + noise.normal(PRESSURE_NOISE_PA));
             case HUMIDITY -> OptionalDouble.of(around.air().relativeHumidity() + noise.normal(HUMIDITY_NOISE));
             case FUEL_FLOW ->
-                OptionalDouble.of(Math.max(0.05, load) * curve(moment).fuelFlow(rpm));
+                OptionalDouble.of(Math.max(0.05, state.load) * curve(moment).fuelFlow(rpm));
             case ORDER, RUN -> OptionalDouble.of(conditions.number());
             case OIL_PRESSURE ->
                 OptionalDouble.of(Math.min(OIL_RELIEF_PA, OIL_PA_PER_RPM * rpm)
@@ -143,6 +149,7 @@ final class Sensors {
                         + noise.normal(OIL_NOISE_PA));
             case FUEL_PRESSURE -> OptionalDouble.of(FUEL_PA + noise.normal(FUEL_NOISE_PA));
             case INJECTOR_DUTY -> OptionalDouble.of(injectorDuty(moment) + noise.normal(HUMIDITY_NOISE));
+            case MANIFOLD_PRESSURE -> OptionalDouble.of(manifold(moment) + noise.normal(PRESSURE_NOISE_PA));
             default -> OptionalDouble.empty();
         };
     }
@@ -155,26 +162,32 @@ final class Sensors {
     private double torque(Moment moment) {
         double rpm = moment.motion().rpm();
         double full = curve(moment).torque(rpm) * conditions.factorAt(rpm);
-        double made = full * load - DRAG_SHARE * full * (1 - load);
+        double made = full * state.load - DRAG_SHARE * full * (1 - state.load);
         double taken = brake.inertiaInLog()
                 ? 0
                 : brake.engineInertia() * moment.motion().rpmPerSecond() * RADIANS_PER_RPM;
         return made - taken + noise.normal(TORQUE_FLOOR_NM + instruments.torque() * Math.abs(full));
     }
 
+    /** A closed throttle leaves a vacuum behind it. */
+    private double manifold(Moment moment) {
+        double full = curve(moment).manifoldPascals(moment.motion().rpm());
+        return full * (VACUUM_SHARE + (1 - VACUUM_SHARE) * Math.min(1, state.load));
+    }
+
     /** Injectors sized so that the fastest, fullest cylinder needs most of its cycle. */
     private double injectorDuty(Moment moment) {
-        double flow =
-                Math.max(0.05, load) * curve(moment).fuelFlow(moment.motion().rpm());
+        double flow = Math.max(0.05, state.load)
+                * curve(moment).fuelFlow(moment.motion().rpm());
         return flow / (conditions.cylinders() * INJECTOR_KG_PER_S);
     }
 
     private OptionalDouble lambda() {
         int rows = (int) Math.round(instruments.lambda().delayS() * instruments.sampleHz());
-        while (lambdas.size() > rows + 1) {
-            lambdas.removeFirst();
+        while (state.lambdas.size() > rows + 1) {
+            state.lambdas.removeFirst();
         }
-        double seen = lambdas.size() <= rows ? PART_LOAD_LAMBDA : lambdas.getFirst();
+        double seen = state.lambdas.size() <= rows ? PART_LOAD_LAMBDA : state.lambdas.getFirst();
         return OptionalDouble.of(seen + noise.normal(instruments.lambda().noise()));
     }
 
@@ -193,6 +206,6 @@ final class Sensors {
 
     /** Part load does not knock. */
     private double loaded(Moment moment) {
-        return moment.throttle() >= FULL_THROTTLE ? load : 0;
+        return moment.throttle() >= FULL_THROTTLE ? state.load : 0;
     }
 }

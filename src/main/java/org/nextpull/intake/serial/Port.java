@@ -15,10 +15,20 @@ public interface Port extends AutoCloseable {
     /**
      * Writes all of the bytes.
      *
-     * @throws IOException when the device went away, or did not take them for a second
+     * @throws NotTakenException when the device did not take them for some seconds: nobody reads them at its other end
+     * @throws IOException when the device went away
      */
     void write(byte[] bytes) throws IOException;
 
     @Override
     void close();
+
+    /** The device is there but takes no bytes. */
+    final class NotTakenException extends IOException {
+        private static final long serialVersionUID = 1;
+
+        public NotTakenException() {
+            super("the port does not take bytes");
+        }
+    }
 }

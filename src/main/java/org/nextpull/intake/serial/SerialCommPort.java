@@ -7,6 +7,7 @@ import java.util.Arrays;
 /** An open port of the library, used without its listeners: they would call without end once a device went away. */
 final class SerialCommPort implements Port {
     private static final int MOST_WAITS = 3;
+    private static final String WENT_AWAY = "the port went away";
 
     private final SerialPort port;
 
@@ -18,7 +19,7 @@ final class SerialCommPort implements Port {
     public int read(byte[] buffer) throws IOException {
         int count = port.readBytes(buffer, buffer.length);
         if (count < 0) {
-            throw new IOException("the port went away");
+            throw new IOException(WENT_AWAY);
         }
         return count;
     }
@@ -30,8 +31,11 @@ final class SerialCommPort implements Port {
         while (left.length > 0) {
             int count = port.writeBytes(left, left.length);
             waits = count == 0 ? waits + 1 : 0;
-            if (count < 0 || waits == MOST_WAITS) {
-                throw new IOException("the port does not take bytes");
+            if (count < 0) {
+                throw new IOException(WENT_AWAY);
+            }
+            if (waits == MOST_WAITS) {
+                throw new NotTakenException();
             }
             left = Arrays.copyOfRange(left, count, left.length);
         }

@@ -7,7 +7,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Assumptions;
 
 /** Two pseudo-terminals, each the other end of the other, made by {@code socat}; closing it is pulling the plug. */
-final class PtyPair implements AutoCloseable {
+public final class PtyPair implements AutoCloseable {
     private final Path near;
     private final Path far;
     private final Process socat;
@@ -19,7 +19,7 @@ final class PtyPair implements AutoCloseable {
     }
 
     /** Makes a pair whose ends are links in a folder. Without {@code socat} the test is skipped, but fails on the build server. */
-    static PtyPair plugIn(Path folder) throws IOException, InterruptedException {
+    public static PtyPair plugIn(Path folder) throws IOException, InterruptedException {
         Path near = folder.resolve("near");
         Path far = folder.resolve("far");
         Process socat;
@@ -46,11 +46,11 @@ final class PtyPair implements AutoCloseable {
         return new PtyPair(near, far, socat);
     }
 
-    String near() {
+    public String near() {
         return near.toString();
     }
 
-    String far() {
+    public String far() {
         return far.toString();
     }
 

@@ -1,0 +1,147 @@
+package org.nextpull.cli;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.security.SecureRandom;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.report.Shown;
+import org.nextpull.rig.ServeOrder;
+import org.nextpull.rig.ServedEngine;
+import org.nextpull.unit.UnitSystem;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Spec;
+
+/** {@code engine serve}: a logger on a serial port. */
+@Command(
+        name = "serve",
+        mixinStandardHelpOptions = true,
+        description = {
+            "The model engine on a serial port, as a logger sends it: it idles, and runs a pull when you tell it to.",
+            "Lines are made up as the plan's [[wire]] says; without one they are separated by commas under a header, at 115200 baud. "
+                    + "Type a setting (26 0.87), Enter to run a pull at it, idle, garbage 3, silence 3, end, or help."
+        })
+final class EngineServeCommand implements Callable<Integer> {
+    private static final int SEEDS = 1_000_000;
+
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+    private String plan = "";
+
+    @Option(
+            names = "--port",
+            required = true,
+            paramLabel = "DEV",
+            description = "Port to send to; once for each [[wire]] of the plan, in its order.")
+    private List<String> ports = new ArrayList<>();
+
+    @Option(
+            names = "--seed",
+            paramLabel = "N",
+            description = "Whole number that decides engine, day and noise; drawn and told when left out.")
+    private Optional<Long> seed = Optional.empty();
+
+    @Option(
+            names = "--speed",
+            paramLabel = "X",
+            defaultValue = "1",
+            description =
+                    "Times as fast as a real engine, 0.1 to 100 (default: ${DEFAULT-VALUE}). A reader then sees pulls that much "
+                            + "steeper: it serves to try the talk, not to measure.")
+    private double speed;
+
+    @Option(
+            names = "--truth",
+            paramLabel = "FILE",
+            description = "Write the truth to this file at the end instead of showing it.")
+    private Optional<String> truth = Optional.empty();
+
+    @Option(
+            names = "--units",
+            paramLabel = "metric|us",
+            defaultValue = "metric",
+            description = "Units that people read: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
+    private UnitSystem units = UnitSystem.METRIC;
+
+    EngineServeCommand(Console console, CommandSpec spec) {
+        this.console = console;
+        this.spec = spec;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (speed < ServeOrder.SLOWEST || speed > ServeOrder.FASTEST) {
+            throw new ParameterException(spec.commandLine(), "--speed lies between 0.1 and 100, not at " + speed);
+        }
+        PlanFile file = PlanFile.read(plan);
+        Messages.print(console.err(), file.findings());
+        long chosen = seed.orElseGet(() -> (long) new SecureRandom().nextInt(SEEDS));
+        Optional<Path> written = truth.map(EngineServeCommand::writable);
+        console.err().println("Building the engine of seed " + chosen + "; --seed " + chosen + " brings it back.");
+        ServeTalk talk = new ServeTalk(console, new Shown(units));
+        Outcome<ServedEngine> outcome =
+                ServedEngine.start(new ServeOrder(file.plan(), chosen, ports, speed), new SerialPorts(), talk);
+        ServedEngine engine = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        try (Interruption interruption = Interruption.ending(engine::stop)) {
+            talk.hold(engine);
+            finish(engine, written);
+            return interruption.status();
+        }
+    }
+
+    private void finish(ServedEngine engine, Optional<Path> file) {
+        if (file.isPresent()) {
+            write(file.get(), engine.truth());
+        } else {
+            console.out().println();
+            console.out().print(new DebriefText(new Shown(units)).text(engine.debrief()));
+        }
+        console.out().flush();
+    }
+
+    private void write(Path file, String text) {
+        try {
+            Files.writeString(file, text, StandardCharsets.UTF_8);
+            console.out().println(file + ": truth");
+        } catch (IOException fault) {
+            throw notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
+        }
+    }
+
+    /** The file, if its folder is there: a day is too long to learn at its end that it is not. */
+    private static Path writable(String name) {
+        try {
+            Path file = Path.of(name);
+            Path folder = file.toAbsolutePath().getParent();
+            if (folder == null || !Files.isWritable(folder) || Files.isDirectory(file)) {
+                throw notWritable(name, "there is no such folder, or it may not be written to");
+            }
+            return file;
+        } catch (InvalidPathException fault) {
+            throw notWritable(name, String.valueOf(fault.getMessage()));
+        }
+    }
+
+    private static Program.BadInput notWritable(String file, String why) {
+        return new Program.BadInput(
+                List.of(Finding.error(FindingCode.FOLDER_NOT_WRITABLE, Place.inFile(file), Detail.of("why", why))));
+    }
+}

@@ -1,0 +1,103 @@
+package org.nextpull.engine.bench;
+
+import java.util.ArrayDeque;
+import java.util.Deque;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Samples;
+import org.nextpull.engine.Surroundings;
+import org.nextpull.finding.Outcome;
+
+/**
+ * An engine on the simulated brake that runs on without an end: it idles, makes a pull when told, and comes down again. The pulls are
+ * those that {@link Bench} makes from the same seed, however long the engine idled between them. Not for use by several threads.
+ */
+public final class RunningEngine {
+    private static final double IDLE_RPM = 1100;
+    private static final double IDLE_THROTTLE = 0.2;
+
+    private final Bench bench;
+    private final Noise idleNoise;
+    private final Deque<Moment> ahead = new ArrayDeque<>();
+    private final SensorState state = new SensorState(Sensors.loadAt(IDLE_THROTTLE));
+    private PreparedPull latest;
+    private Sensors sensors;
+    private double rpm = IDLE_RPM;
+    private double timeS;
+    private double beganS;
+
+    private RunningEngine(Bench bench, PreparedPull first, long seed) {
+        this.bench = bench;
+        this.latest = first;
+        this.idleNoise = new Noise(~seed);
+        this.sensors = first.sensors(idleNoise, state);
+    }
+
+    /**
+     * Starts an engine, which idles from then on.
+     *
+     * @param bench where it runs, with nothing run on it yet
+     * @param setting what is set first
+     * @param program how it will be driven
+     * @param seed of the scatter that is seen while it idles
+     */
+    public static Outcome<RunningEngine> start(Bench bench, BenchSetting setting, Program program, long seed) {
+        return bench.preview(setting, program).map(first -> new RunningEngine(bench, first, seed));
+    }
+
+    /** Time since the start in s. */
+    public double timeS() {
+        return timeS;
+    }
+
+    public boolean isPulling() {
+        return !ahead.isEmpty();
+    }
+
+    /** Begins a pull, from whatever speed the engine runs at; gives its number, or says why it cannot be run. */
+    public Outcome<Integer> pull(BenchSetting setting, Program program) {
+        return bench.prepare(setting, program).map(next -> {
+            Surroundings before = latest.conditions().surroundings();
+            Surroundings now = next.conditions().surroundings();
+            state.oil.settlesHigherBy(now.oil().kelvins() - before.oil().kelvins());
+            state.coolant.settlesHigherBy(
+                    now.coolant().kelvins() - before.coolant().kelvins());
+            latest = next;
+            sensors = next.sensors(state);
+            ahead.clear();
+            ahead.addAll(next.drive(program, rpm));
+            beganS = timeS;
+            return next.conditions().number();
+        });
+    }
+
+    /** Closes the throttle in the middle of a pull. */
+    public void lift() {
+        if (isPulling()) {
+            ahead.clear();
+            sensors = latest.sensors(idleNoise, state);
+        }
+    }
+
+    /** The next row as it is logged; no row where the logger drops one. */
+    public Samples row() {
+        Samples.Builder builder = Samples.builder(
+                bench.instruments().roles().stream().map(Channel::of).toList());
+        boolean pulling = isPulling();
+        Moment moment = pulling ? ahead.removeFirst() : idle();
+        sensors.row(builder, moment, pulling ? beganS : 0);
+        rpm = moment.motion().rpm();
+        timeS += 1 / bench.instruments().sampleHz();
+        if (pulling && ahead.isEmpty()) {
+            sensors = latest.sensors(idleNoise, state);
+        }
+        return builder.build();
+    }
+
+    private Moment idle() {
+        double step = Driver.FALL_RPM_PER_S / bench.instruments().sampleHz();
+        boolean falls = rpm > IDLE_RPM;
+        double next = falls ? Math.max(IDLE_RPM, rpm - step) : IDLE_RPM;
+        double rate = falls ? -Driver.FALL_RPM_PER_S : 0;
+        return new Moment(timeS, new Moment.Motion(next, rate), falls ? 0 : IDLE_THROTTLE, 0);
+    }
+}
