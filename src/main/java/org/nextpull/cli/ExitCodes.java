@@ -8,6 +8,7 @@ final class ExitCodes {
 
     static final int WRONG_USAGE = 2;
     static final int FAULT = 3;
+    /** By Ctrl-C or a system that shuts down; 128 and the number of the signal, as shells have it. */
     static final int INTERRUPTED = 130;
 
     private ExitCodes() {}

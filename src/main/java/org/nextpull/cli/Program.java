@@ -38,6 +38,7 @@ final class Program implements Runnable {
                 .addSubcommand(new InspectCommand(console))
                 .addSubcommand(new AdviseCommand(console))
                 .addSubcommand(new ReplayCommand(console))
+                .addSubcommand(new LiveCommand(console, CommandSpec.create()))
                 .addSubcommand(new CompareCommand(console, CommandSpec.create()))
                 .addSubcommand(new ReportCommand(console))
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))

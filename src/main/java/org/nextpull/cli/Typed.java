@@ -50,6 +50,9 @@ sealed interface Typed {
     /** Below this a single number is a mixture where an advance is set flat: nobody runs two degrees at full load. */
     double MOST_LAMBDA = 2;
 
+    /** What stands for the reason of one who gave none. */
+    String WITHOUT_REASON = "struck by the operator";
+
     double LEAST_LAMBDA = 0.4;
     double MOST_DEG = 90;
 
@@ -71,7 +74,7 @@ sealed interface Typed {
             return new Wrong("strike needs the number of a pull, such as: strike 3");
         }
         String reason = String.join(" ", words.subList(2, words.size()));
-        return new Strike(Integer.parseInt(words.get(1)), reason.isEmpty() ? "struck by the operator" : reason);
+        return new Strike(Integer.parseInt(words.get(1)), reason.isEmpty() ? WITHOUT_REASON : reason);
     }
 
     private static Typed numbers(List<String> words, SweepPlan plan) {

@@ -513,6 +513,8 @@ public enum FindingCode {
     LIVE_PULL_UNKNOWN,
     /** {file} was changed before it could be read, so its pulls are missing; write it again under another name. */
     LIVE_FILE_CHANGED,
+    /** There is no session in {folder} to go on with; start without --resume, or name its notebook. */
+    LIVE_NOTHING_TO_RESUME,
     /** The captures hold {file}, which is no source of this session; what it sent is left out. */
     LIVE_SOURCE_UNKNOWN,
     /** The captures cannot be read again ({why}), so what came before this start is missing. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -53,6 +54,14 @@ final class ActBook {
         taken.add(act);
         acts = Acts.of(taken);
         return List.of();
+    }
+
+    /** Whether it was settled what a pull was set to, even if nobody could say; a mark of knock alone settles nothing. */
+    boolean isSettled(int pull) {
+        return taken.stream()
+                .anyMatch(act -> act instanceof Act.Setting setting
+                        && setting.pull() == pull
+                        && setting.setting().knock() == KnockMark.NOT_MEASURED);
     }
 
     private static Optional<Finding> unknownPull(Act act, int pulls) {

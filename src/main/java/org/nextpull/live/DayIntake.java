@@ -2,6 +2,8 @@ package org.nextpull.live;
 
 import java.util.List;
 import org.nextpull.alarm.AlarmRules;
+import org.nextpull.channel.Column;
+import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
@@ -32,10 +34,15 @@ final class DayIntake {
         return sources().stream().map(WireSource::name).toList();
     }
 
-    DayPulls pulls(SweepPlan plan, AlarmRules limits) {
+    DayPulls pulls(SweepPlan plan, AlarmRules limits, WireChain chain) {
         PullRules rules = PlanRules.pulls(plan);
         return intake instanceof LiveIntake.Folder folder
                 ? new FolderPulls(folder.folder().folder(), plan.log().hints(), rules, limits)
-                : new PortPulls(String.join(BETWEEN_NAMES, names()), rules, limits);
+                : new PortPulls(String.join(BETWEEN_NAMES, names()), () -> columns(chain), rules, limits);
+    }
+
+    /** The columns of all ports, as far as they are understood. */
+    private List<Column> columns(WireChain chain) {
+        return names().stream().flatMap(name -> chain.columns(name).stream()).toList();
     }
 }

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.DoubleStream;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -44,28 +45,28 @@ final class LatestValues {
     }
 
     PresentConditions conditions(ArrivalTime now) {
+        return conditions(all(now));
+    }
+
+    static PresentConditions conditions(List<LatestValue> values) {
         return new PresentConditions(
-                first(Role.COOLANT_TEMPERATURE, now),
-                first(Role.OIL_TEMPERATURE, now),
-                first(Role.INLET_AIR_TEMPERATURE, now),
-                hottest(now));
+                first(Role.COOLANT_TEMPERATURE, values),
+                first(Role.OIL_TEMPERATURE, values),
+                first(Role.INLET_AIR_TEMPERATURE, values),
+                temperature(present(Role.EXHAUST_TEMPERATURE, values).max()));
     }
 
-    private Optional<Temperature> first(Role role, ArrivalTime now) {
-        return boxed(all(now).stream()
-                .filter(value -> value.channel().equals(Channel.of(role)) && value.ageS() <= PRESENT_S)
-                .mapToDouble(LatestValue::value)
-                .findFirst());
+    private static Optional<Temperature> first(Role role, List<LatestValue> values) {
+        return temperature(present(role, values).findFirst());
     }
 
-    private Optional<Temperature> hottest(ArrivalTime now) {
-        return boxed(all(now).stream()
-                .filter(value -> value.channel().role() == Role.EXHAUST_TEMPERATURE && value.ageS() <= PRESENT_S)
-                .mapToDouble(LatestValue::value)
-                .max());
+    private static DoubleStream present(Role role, List<LatestValue> values) {
+        return values.stream()
+                .filter(value -> value.channel().role() == role && value.ageS() <= PRESENT_S)
+                .mapToDouble(LatestValue::value);
     }
 
-    private static Optional<Temperature> boxed(OptionalDouble kelvins) {
+    private static Optional<Temperature> temperature(OptionalDouble kelvins) {
         return kelvins.isPresent() && kelvins.getAsDouble() >= 0
                 ? Optional.of(Temperature.ofKelvins(kelvins.getAsDouble()))
                 : Optional.empty();

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
@@ -28,7 +29,6 @@ import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.Act;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
-import org.nextpull.session.SourcePulls;
 
 /**
  * A running day: takes what arrives, the operator's acts among it, and the passing of time; has no thread and no clock of its own. What
@@ -54,7 +54,7 @@ final class LiveDay {
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
     private final Deque<Notice> notices = new ArrayDeque<>();
-    private ArrivalTime now = new ArrivalTime(0, 0);
+    private ArrivalTime now;
     private SessionResult result;
     private boolean replaying;
     /** Whether rows come as they are measured; what a file held before it was looked at is no news. */
@@ -65,14 +65,16 @@ final class LiveDay {
     private int askedWhole;
     private int announced;
 
-    LiveDay(SweepPlan plan, Optional<Experience> experience, DayIntake intake, Desk desk, DayEvents events) {
-        this.plan = plan;
-        this.experience = experience;
+    LiveDay(LiveSetup setup, ArrivalTime start, Desk desk, DayEvents events) {
+        DayIntake intake = new DayIntake(setup.intake());
+        this.plan = setup.plan();
+        this.experience = setup.experience();
+        this.now = start;
         this.desk = desk;
         this.events = events;
         AlarmRules limits = AlarmRules.of(plan);
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
-        this.pulls = intake.pulls(plan, limits);
+        this.pulls = intake.pulls(plan, limits, chain);
         this.alarms = new RowAlarms(intake.sources().size(), limits);
         this.links = new Links(intake.names());
         this.book = new ActBook(plan);
@@ -147,12 +149,14 @@ final class LiveDay {
         while (settled < pulls.count()) {
             settled++;
             int number = settled;
-            List<SourcePulls> before = FirstPulls.of(pulls.pulls(), number - 1);
-            Optional<Proposal> proposed = Desk.evaluate(input(), before)
-                    .value()
-                    .flatMap(SessionResult::verdict)
-                    .flatMap(verdict -> verdict.advice().setting());
-            settle(number, proposed);
+            if (!book.isSettled(number)) {
+                settle(
+                        number,
+                        () -> Desk.evaluate(input(), FirstPulls.of(pulls.pulls(), number - 1))
+                                .value()
+                                .flatMap(SessionResult::verdict)
+                                .flatMap(verdict -> verdict.advice().setting()));
+            }
         }
         announced = pulls.count();
         Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
@@ -167,12 +171,12 @@ final class LiveDay {
         while (settled < pulls.count()) {
             settled++;
             events.pullFound();
-            settle(settled, advice().flatMap(Advice::setting));
+            settle(settled, () -> advice().flatMap(Advice::setting));
         }
         ask();
     }
 
-    private void settle(int number, Optional<Proposal> proposed) {
+    private void settle(int number, Supplier<Optional<Proposal>> proposed) {
         List<Candidate> all = FirstPulls.candidates(pulls.pulls());
         PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
         Optional<PullSettings.Ended> before =

@@ -67,7 +67,7 @@ public final class LiveSession implements AutoCloseable {
             return made;
         });
         this.desk = new Desk(deskThread, setup.keeper());
-        this.day = new LiveDay(setup.plan(), setup.experience(), intake, desk, new Telling());
+        this.day = new LiveDay(setup, clock.now(), desk, new Telling());
         this.state = day.state(captures.state(), setup.keeper().session());
         this.thread = new Thread(this::run, "live-session");
     }
@@ -108,6 +108,11 @@ public final class LiveSession implements AutoCloseable {
     @Override
     public void close() {
         closing = true;
+        awaitEnd();
+    }
+
+    /** Waits until the session was closed and has ended. */
+    public void awaitEnd() {
         boolean interrupted = false;
         while (thread.isAlive()) {
             try {

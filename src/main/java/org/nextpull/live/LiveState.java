@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
@@ -52,6 +53,11 @@ public record LiveState(
     /** The next step as it now stands; empty when the plan sweeps nothing. */
     public Optional<Advice> advice() {
         return result.verdict().map(Verdict::advice);
+    }
+
+    /** The temperatures of the moment, as far as they are known. */
+    public PresentConditions conditions() {
+        return LatestValues.conditions(latest);
     }
 
     /** What was said to be set for the pull that is in progress or comes next. */

@@ -4,15 +4,18 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.Column;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullFinder;
 import org.nextpull.pull.PullRules;
@@ -26,6 +29,7 @@ final class PortPulls implements DayPulls {
     private static final Channel TIME = Channel.of(Role.TIME);
 
     private final String name;
+    private final Supplier<List<Column>> columns;
     private final PullFinder finder;
     private final List<Candidate> whole = new ArrayList<>();
     private final List<Alarm> alarms = new ArrayList<>();
@@ -35,8 +39,14 @@ final class PortPulls implements DayPulls {
     private OptionalDouble cutS = OptionalDouble.empty();
     private long rows;
 
-    PortPulls(String name, PullRules rules, AlarmRules limits) {
+    /**
+     * Prepares to find pulls.
+     *
+     * @param columns how the columns are understood at the moment
+     */
+    PortPulls(String name, Supplier<List<Column>> columns, PullRules rules, AlarmRules limits) {
         this.name = name;
+        this.columns = columns;
         this.finder = new PullFinder(name, rules);
         this.watch = new AlarmWatch(limits);
     }
@@ -140,6 +150,12 @@ final class PortPulls implements DayPulls {
         List<Alarm> until = new ArrayList<>(alarms);
         until.addAll(watch.sounding());
         return List.of(new SourcePulls(
-                name, Optional.empty(), new RowCount(rows, 0), all, until, finder.findings(), finder.thrownAway()));
+                name,
+                Optional.of(new SourceDescription(name, "UTF-8", "", '.', columns.get())),
+                new RowCount(rows, 0),
+                all,
+                until,
+                finder.findings(),
+                finder.thrownAway()));
     }
 }

@@ -1,7 +1,7 @@
 package org.nextpull.live;
 
 import java.util.Optional;
-import org.nextpull.advice.NextConfiguration;
+import java.util.function.Supplier;
 import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
@@ -31,35 +31,51 @@ final class PullSettings {
      * @param ended the pull
      * @param before the pull before it
      * @param acts what was said so far
-     * @param proposed what was proposed for it
-     * @return empty when there is nothing to add
+     * @param proposed what was proposed for it; asked for only where it is needed
+     * @return empty when there is nothing to add; an act that says nothing where something would have to be said and nobody can
      */
-    Optional<Act.Setting> of(Ended ended, Optional<Ended> before, Acts acts, Optional<Proposal> proposed) {
+    Optional<Act.Setting> of(Ended ended, Optional<Ended> before, Acts acts, Supplier<Optional<Proposal>> proposed) {
         int number = ended.number();
-        NextConfiguration fitted = acts.next();
-        AskedSetting known = acts.settingOf(number).orElseGet(AskedSetting::none);
-        AskedSetting configuration = AskedSetting.none()
-                .withConfiguration(
-                        known.label().isPresent() ? Optional.empty() : fitted.label(),
-                        known.fuel().isPresent() ? Optional.empty() : fitted.fuel());
-        if (acts.isSet(number)) {
-            return act(number, configuration, false);
+        AskedSetting configuration = configuration(acts, number);
+        boolean isNews = !configuration.equals(AskedSetting.none());
+        if (acts.isSet(number) || isLogged(ended.candidate())) {
+            return isNews ? Optional.of(new Act.Setting(number, configuration, false)) : Optional.empty();
         }
-        Optional<Ended> refused =
-                before.filter(earlier -> !earlier.candidate().isUsable() && acts.isSet(earlier.number()));
-        boolean guessed = refused.map(earlier -> acts.amendments().assumed().contains(earlier.number()))
+        Optional<Integer> refused = before.filter(
+                        earlier -> !earlier.candidate().isUsable())
+                .map(Ended::number)
+                .filter(acts::isSet);
+        boolean guessed = refused.map(earlier -> acts.amendments().assumed().contains(earlier))
                 .orElse(true);
-        AskedSetting values = refused.flatMap(earlier -> acts.settingOf(earlier.number()))
-                .or(() -> proposed.map(PullSettings::asked))
+        AskedSetting values = refused.flatMap(acts::settingOf)
+                .or(() -> proposed.get().map(PullSettings::asked))
+                .map(known -> unlogged(ended.candidate(), known))
                 .orElseGet(AskedSetting::none);
-        AskedSetting unlogged = unlogged(ended.candidate(), values);
-        return act(number, unlogged.orElse(configuration), guessed && hasValues(unlogged));
+        return Optional.of(new Act.Setting(number, values.orElse(configuration), guessed && hasValues(values)));
     }
 
-    private static Optional<Act.Setting> act(int number, AskedSetting setting, boolean assumed) {
-        return setting.equals(AskedSetting.none())
-                ? Optional.empty()
-                : Optional.of(new Act.Setting(number, setting, assumed));
+    private static AskedSetting configuration(Acts acts, int number) {
+        AskedSetting known = acts.settingOf(number).orElseGet(AskedSetting::none);
+        return AskedSetting.none()
+                .withConfiguration(
+                        known.label().isPresent()
+                                ? Optional.empty()
+                                : acts.next().label(),
+                        known.fuel().isPresent()
+                                ? Optional.empty()
+                                : acts.next().fuel());
+    }
+
+    private boolean isLogged(Candidate candidate) {
+        return !needsAdvance(candidate) && !needsLambda(candidate);
+    }
+
+    private boolean needsAdvance(Candidate candidate) {
+        return plan.timing().isPresent() && !logs(candidate, Role.ADVANCE) && !logs(candidate, Role.ADVANCE_OFFSET);
+    }
+
+    private boolean needsLambda(Candidate candidate) {
+        return plan.mixture().isPresent() && !logs(candidate, Role.LAMBDA);
     }
 
     /** A proposal as what was asked for. */
@@ -68,14 +84,12 @@ final class PullSettings {
     }
 
     private AskedSetting unlogged(Candidate candidate, AskedSetting values) {
-        boolean advance =
-                plan.timing().isPresent() && !logs(candidate, Role.ADVANCE) && !logs(candidate, Role.ADVANCE_OFFSET);
-        boolean lambda = plan.mixture().isPresent() && !logs(candidate, Role.LAMBDA);
+        boolean advance = needsAdvance(candidate);
         return AskedSetting.none()
                 .withValues(
                         advance ? values.advance() : Optional.empty(),
                         advance ? values.offsetDeg() : Optional.empty(),
-                        lambda ? values.lambda() : Optional.empty());
+                        needsLambda(candidate) ? values.lambda() : Optional.empty());
     }
 
     private static boolean logs(Candidate candidate, Role role) {

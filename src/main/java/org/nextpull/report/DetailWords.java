@@ -37,7 +37,7 @@ final class DetailWords {
             return ofQuantity(finding.text(hint.substring(QUANTITY_OF.length())).orElse(""), number);
         }
         return switch (hint) {
-            case "difference" -> difference(number);
+            case "difference" -> shown.difference(number);
             case "barometer" -> barometer(number);
             case "altitude" -> altitude(number);
             default ->
@@ -57,11 +57,6 @@ final class DetailWords {
 
     private boolean isUs() {
         return shown.units() == UnitSystem.US;
-    }
-
-    private String difference(double kelvins) {
-        Unit unit = shown.unit(Quantity.TEMPERATURE);
-        return Shown.fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.symbol();
     }
 
     private String barometer(double pascals) {

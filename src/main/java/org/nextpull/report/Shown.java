@@ -71,6 +71,12 @@ public final class Shown {
         };
     }
 
+    /** A difference of temperatures, in the unit that people read: {@code 16.0 degC}. */
+    public String difference(double kelvins) {
+        Unit unit = unit(Quantity.TEMPERATURE);
+        return fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.symbol();
+    }
+
     public String torque(double newtonMetres) {
         return number(Quantity.TORQUE, newtonMetres);
     }

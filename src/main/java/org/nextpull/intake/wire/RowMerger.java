@@ -23,8 +23,8 @@ import org.nextpull.finding.Place;
  * least four times a second, and held where they come slower or change in steps; events are counted in the first row after them. Over a
  * hole of half a second, or of three usual steps of a slow channel, nothing is made up: the cell is absent.
  *
- * <p>What a row holds depends on times only, never on when this was asked, so a capture gives the same rows as the wire gave. With one
- * source, its rows go through as they are.
+ * <p>What a row holds depends on times only, never on when this was asked, so a capture gives the same rows as the wire gave. The
+ * lines of merged rows are counted from 1, since each source counts its own. With one source, its rows go through as they are.
  */
 final class RowMerger {
     /** How much later than its arrival says a line may turn out to have been measured, since the clock of its logger is smoothed. */
@@ -40,6 +40,7 @@ final class RowMerger {
     private List<Channel> channels = new ArrayList<>(List.of(Channel.of(Role.TIME)));
     private Samples.Builder builder = Samples.builder(channels);
     private double lastS = Double.NEGATIVE_INFINITY;
+    private long made;
 
     /**
      * Prepares to merge.
@@ -181,7 +182,7 @@ final class RowMerger {
             return;
         }
         lastS = row.timeS;
-        builder.row(row.samples.line(row.row), row.samples.label(row.row), row.samples.fuel(row.row));
+        builder.row(++made, row.samples.label(row.row), row.samples.fuel(row.row));
         builder.set(0, row.timeS);
         traces.forEach((track, known) -> known.forEach((channel, trace) -> {
             var value = track.equals(row.track) ? row.samples.find(channel, row.row) : trace.at(row.timeS);

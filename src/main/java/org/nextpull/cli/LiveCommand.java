@@ -1,0 +1,196 @@
+package org.nextpull.cli;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.InstantSource;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.folder.FolderSettings;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.live.Keeper;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.live.LiveSession;
+import org.nextpull.live.LiveSetup;
+import org.nextpull.live.PlanPorts;
+import org.nextpull.live.SessionFolders;
+import org.nextpull.notebook.DataFolder;
+import org.nextpull.report.Cautions;
+import org.nextpull.report.Shown;
+import picocli.CommandLine;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
+
+/** {@code live}: a running session. */
+@Command(
+        name = "live",
+        mixinStandardHelpOptions = true,
+        description = {
+            "A running session: reads a serial port or a folder that a logger writes into, keeps every byte, says after each pull what "
+                    + "came out and what to set next, and sounds alarms. It advises; it protects nothing.",
+            "Type help while it runs."
+        })
+final class LiveCommand implements Callable<Integer> {
+    private static final String ACCEPT = "--accept-cautions";
+
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+    private String plan = "";
+
+    @Option(
+            names = "--port",
+            paramLabel = "DEV",
+            description =
+                    "Serial port, such as COM3 or /dev/ttyUSB0; the plan's [[wire]] says how it is set and what its lines are.")
+    private Optional<String> port = Optional.empty();
+
+    @Option(names = "--folder", paramLabel = "DIR", description = "Folder into which a logger writes CSV logs.")
+    private Optional<Path> folder = Optional.empty();
+
+    @Option(
+            names = "--notebook",
+            paramLabel = "FILE",
+            description = "Where the session is kept; its captures lie beside it (default: in your data folder).")
+    private Optional<Path> notebook = Optional.empty();
+
+    @Option(names = "--resume", description = "Go on with the session that began last, after the program had ended.")
+    private boolean resume;
+
+    @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")
+    private boolean accepted;
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    LiveCommand(Console console, CommandSpec spec) {
+        this.console = console;
+        this.spec = spec;
+    }
+
+    @Override
+    public Integer call() throws IOException {
+        PlanFile file = PlanFile.read(plan);
+        Messages.print(console.err(), file.findings());
+        LiveIntake intake = intake(file);
+        if (!cautionsAreAccepted()) {
+            return ExitCodes.WRONG_USAGE;
+        }
+        SessionFolders folders = SessionFolders.beside(notebook.orElseGet(DataFolder::notebook));
+        Path session = session(folders);
+        console.out().println("Captured into " + session);
+        LiveSetup setup = new LiveSetup(
+                file.plan(),
+                intake,
+                session,
+                Optional.empty(),
+                Keeper.none(),
+                new SerialPorts(),
+                LiveSetup.Clock.system());
+        run(setup, units.shown());
+        return ExitCodes.DONE;
+    }
+
+    private void run(LiveSetup setup, Shown shown) throws IOException {
+        Outbox out = new Outbox(console.out());
+        LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault());
+        LiveSession session = LiveSession.start(setup, talk);
+        Ending ending = Ending.by(() -> end(talk, session, out));
+        try {
+            converse(talk, session);
+        } finally {
+            end(talk, session, out);
+            ending.done();
+        }
+    }
+
+    private static void end(LiveTalk talk, LiveSession session, Outbox out) {
+        session.close();
+        talk.ended(session.state());
+        out.close();
+    }
+
+    private void converse(LiveTalk talk, LiveSession session) throws IOException {
+        boolean goesOn = true;
+        while (goesOn) {
+            String line = console.in().readLine();
+            if (line != null) {
+                goesOn = talk.answer(line, session);
+            } else if (Terminal.isThere()) {
+                goesOn = false;
+            } else {
+                // nobody types: it runs until it is interrupted
+                session.awaitEnd();
+                goesOn = false;
+            }
+        }
+    }
+
+    private LiveIntake intake(PlanFile file) {
+        if (port.isPresent() && folder.isPresent()) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "A session reads --port or --folder, not both.");
+        }
+        if (folder.isPresent()) {
+            if (!Files.isDirectory(folder.get())) {
+                throw new Program.BadInput(List.of(Finding.error(
+                        FindingCode.FILE_NOT_FOUND, Place.inFile(folder.get().toString()))));
+            }
+            return new LiveIntake.Folder(FolderSettings.usual(folder.get()));
+        }
+        if (port.isEmpty()
+                && file.plan().wires().stream().noneMatch(wire -> wire.device().isPresent())) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(),
+                    "Name what to read: --port DEV or --folder DIR, or a device in the plan's [[wire]].");
+        }
+        Outcome<LiveIntake.Ports> ports = PlanPorts.of(file.plan(), port);
+        return ports.value().orElseThrow(() -> new Program.BadInput(ports.findings()));
+    }
+
+    private boolean cautionsAreAccepted() throws IOException {
+        Cautions.sentences().forEach(console.out()::println);
+        console.out().flush();
+        if (accepted) {
+            return true;
+        }
+        if (!Terminal.isThere()) {
+            console.err()
+                    .println(
+                            "Nobody can be asked whether the cautions above are accepted; say so with " + ACCEPT + ".");
+            return false;
+        }
+        console.out().print("Type yes to accept this and go on: ");
+        console.out().flush();
+        String answer = console.in().readLine();
+        if (answer == null || !answer.strip().equalsIgnoreCase("yes")) {
+            console.err().println("Not accepted, so no session was started.");
+            return false;
+        }
+        return true;
+    }
+
+    private Path session(SessionFolders folders) throws IOException {
+        if (!resume) {
+            return folders.fresh(InstantSource.system().instant());
+        }
+        return folders.newest()
+                .orElseThrow(() -> new Program.BadInput(List.of(Finding.error(
+                        FindingCode.LIVE_NOTHING_TO_RESUME,
+                        Place.nowhere(),
+                        Detail.of("folder", folders.folder().toString())))));
+    }
+}

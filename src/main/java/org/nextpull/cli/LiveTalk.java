@@ -1,0 +1,189 @@
+package org.nextpull.cli;
+
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.finding.Finding;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.live.LiveListener;
+import org.nextpull.live.LiveSession;
+import org.nextpull.live.LiveState;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.LiveHelp;
+import org.nextpull.report.LiveText;
+import org.nextpull.report.Shown;
+import org.nextpull.report.text.AdviseText;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.session.Act;
+
+/** A running session in a terminal: plain lines, each with the time of day, and what is typed between them. */
+final class LiveTalk implements LiveListener {
+    private static final String BELL = "\u0007";
+    private static final double WAITING_EVERY_S = 10;
+    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss ", Locale.ROOT);
+    private static final String INDENT = "         ";
+
+    private final Outbox out;
+    private final Shown shown;
+    private final LiveText words;
+    private final AlarmText alarms;
+    private final ZoneId zone;
+    private Optional<Advice> said = Optional.empty();
+    private boolean running;
+    private boolean ended;
+    private int acts;
+    private double waitingSaidS = Double.NEGATIVE_INFINITY;
+
+    LiveTalk(Outbox out, Shown shown, ZoneId zone) {
+        this.out = out;
+        this.shown = shown;
+        this.words = new LiveText(shown);
+        this.alarms = new AlarmText(shown);
+        this.zone = zone;
+    }
+
+    @Override
+    public void alarm(AlarmEvent event, LiveState state) {
+        String bell = event.kind() == AlarmEvent.Kind.CLEARED ? "" : BELL;
+        print(state.at(), List.of(alarms.text(event) + bell));
+    }
+
+    @Override
+    public void said(ArrivalTime at, Finding finding) {
+        print(at, List.of(words.finding(finding)));
+    }
+
+    @Override
+    public void pullEnded(LiveState state, MeasuredCurve pull) {
+        List<String> lines = new ArrayList<>(words.pull(state.result(), pull.pull()));
+        state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
+        said = state.advice();
+        print(state.at(), lines);
+    }
+
+    @Override
+    public void changed(LiveState state) {
+        List<String> lines = new ArrayList<>();
+        List<Act> done = state.acts().all();
+        for (Act act : done.subList(Math.min(acts, done.size()), done.size())) {
+            if (!isOwn(act)) {
+                lines.add(words.taken(act));
+            }
+        }
+        acts = done.size();
+        if (state.pullSinceS().isPresent() && !running) {
+            lines.add(words.running(state.nextPull()));
+        }
+        running = state.pullSinceS().isPresent();
+        state.advice().filter(advice -> !running && isNews(advice)).ifPresent(advice -> {
+            lines.addAll(words.next(advice));
+            said = Optional.of(advice);
+        });
+        waiting(state).ifPresent(lines::add);
+        print(state.at(), lines);
+    }
+
+    /** What the session took down of its own accord is said with the pull. */
+    private static boolean isOwn(Act act) {
+        return act instanceof Act.Setting setting
+                && (setting.assumed() || setting.setting().equals(AskedSetting.none()));
+    }
+
+    /** Numbers behind an advice change all the time while something is waited for; that alone is no news. */
+    private boolean isNews(Advice advice) {
+        return said.isEmpty()
+                || advice.action() != said.get().action()
+                || advice.code() != said.get().code()
+                || !advice.setting().equals(said.get().setting())
+                || !advice.waitFor()
+                        .map(wait -> wait.condition())
+                        .equals(said.get().waitFor().map(wait -> wait.condition()));
+    }
+
+    private Optional<String> waiting(LiveState state) {
+        boolean due = state.at().seconds() - waitingSaidS >= WAITING_EVERY_S;
+        Optional<Advice> waits = state.advice().filter(advice -> advice.action() == Action.WAIT && !running);
+        if (waits.isEmpty() || !due) {
+            return Optional.empty();
+        }
+        waitingSaidS = state.at().seconds();
+        return words.waiting(waits.get(), state.conditions());
+    }
+
+    private void print(ArrivalTime at, List<String> lines) {
+        if (lines.isEmpty()) {
+            return;
+        }
+        String time = TIME.format(Instant.ofEpochMilli(at.wallMs()).atZone(zone));
+        List<String> timed = new ArrayList<>();
+        for (String line : lines) {
+            timed.add((timed.isEmpty() ? time : INDENT) + line);
+        }
+        out.lines(timed);
+    }
+
+    /** Does what was typed; false when the session is to end. */
+    boolean answer(String line, LiveSession session) {
+        LiveState state = session.state();
+        LiveTyped typed = LiveTyped.of(
+                line,
+                new LiveTyped.Context(
+                        state.plan(), state.nextPull(), state.pullSinceS().isPresent()));
+        if (typed instanceof LiveTyped.End) {
+            return false;
+        } else if (typed instanceof LiveTyped.Do act) {
+            session.tell(act.act());
+        } else if (typed instanceof LiveTyped.AsProposed) {
+            proposed(state)
+                    .ifPresentOrElse(
+                            setting -> set(state, setting, session),
+                            () -> out.lines(List.of(LiveText.NOTHING_PROPOSED)));
+        } else if (typed instanceof LiveTyped.Set set) {
+            set(state, completed(set.setting(), proposed(state)), session);
+        } else if (typed instanceof LiveTyped.Why) {
+            out.lines(state.advice().map(words::next).orElse(List.of(LiveText.NOTHING_SWEPT)));
+        } else if (typed instanceof LiveTyped.Show) {
+            out.lines(List.of(new AdviseText(shown).advise(state.result()).stripTrailing()));
+        } else if (typed instanceof LiveTyped.Wrong wrong) {
+            out.lines(List.of(wrong.message()));
+        } else {
+            out.lines(List.of(LiveHelp.text().stripTrailing()));
+        }
+        return true;
+    }
+
+    /** Says once how the session ended. */
+    synchronized void ended(LiveState state) {
+        if (!ended) {
+            ended = true;
+            print(
+                    state.at(),
+                    words.ended(state.result(), state.capture().folder().toString()));
+        }
+    }
+
+    private static Optional<Proposal> proposed(LiveState state) {
+        return state.advice().flatMap(Advice::setting);
+    }
+
+    private static Proposal completed(Proposal typed, Optional<Proposal> proposed) {
+        return proposed.map(like -> new Proposal(
+                        typed.advance().or(like::advance),
+                        typed.offset().or(like::offset),
+                        typed.lambda().or(like::lambda)))
+                .orElse(typed);
+    }
+
+    private static void set(LiveState state, Proposal setting, LiveSession session) {
+        session.tell(new Act.Setting(state.nextPull(), LiveTyped.asked(setting), false));
+    }
+}

@@ -1,0 +1,231 @@
+package org.nextpull.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Condition;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Verdict;
+import org.nextpull.advice.WaitFor;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Severity;
+import org.nextpull.plan.Goal;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.session.Act;
+import org.nextpull.session.PullChange;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Temperature;
+
+/** What a running session says, in a terminal and in the window alike: plain lines, the most urgent first. */
+public final class LiveText {
+    /** Answer to one who confirms what was not proposed. */
+    public static final String NOTHING_PROPOSED =
+            "Nothing is proposed at the moment; type what is set, such as 26 0.87, or help.";
+
+    /** Answer to one who asks why where nothing is advised. */
+    public static final String NOTHING_SWEPT = "The plan sweeps nothing, so nothing is advised.";
+
+    private final Shown shown;
+    private final AdviceText words;
+    private final FindingText sentences;
+
+    public LiveText(Shown shown) {
+        this.shown = shown;
+        this.words = new AdviceText(shown);
+        this.sentences = FindingText.in(shown);
+    }
+
+    /** What came of a pull, a line each: its response, its changes, what is worth saying of it. */
+    public List<String> pull(SessionResult result, MeasuredPull pull) {
+        List<String> lines = new ArrayList<>();
+        PullChange change = PullChange.of(result, pull);
+        lines.add("Pull " + pull.number() + ", " + ran(pull.setting()) + ": " + outcome(result, pull, change) + "; "
+                + knock(pull.knock().mark()) + ".");
+        List<String> against = new ArrayList<>();
+        change.best().ifPresent(best -> against.add(against(best) + " on the best so far, pull " + best.pull()));
+        change.baseline()
+                .filter(first -> change.best().map(PullChange.Against::pull).orElse(0) != first.pull())
+                .ifPresent(first -> against.add(against(first) + " on the baseline, pull " + first.pull()));
+        if (!against.isEmpty()) {
+            lines.add("  " + String.join("; ", against) + scatter(result) + ".");
+        }
+        pull.findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .map(finding -> "  " + word(finding) + sentences.sentence(finding))
+                .forEach(lines::add);
+        return lines;
+    }
+
+    private String outcome(SessionResult result, MeasuredPull pull, PullChange change) {
+        if (change.response().isPresent()) {
+            Quantity quantity =
+                    result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
+            return shown.value(quantity, change.response().getAsDouble()) + " corrected band average";
+        }
+        return "no response, " + pull.standing().id().replace('-', ' ');
+    }
+
+    private static String against(PullChange.Against against) {
+        double percent = against.percent();
+        return (percent >= 0 ? "+" : "") + Shown.fixed(percent, 2) + " %";
+    }
+
+    private static String scatter(SessionResult result) {
+        return result.repeatability()
+                .scatter()
+                .map(scatter -> " (scatter " + Shown.fixed(scatter.percent(), 2) + " %)")
+                .orElse("");
+    }
+
+    private static String ran(Setting setting) {
+        String values = AdviceText.setting(new Proposal(setting.advance(), setting.offset(), setting.lambda()));
+        String label = setting.label().map(name -> " (" + name + ")").orElse("");
+        return (values.isEmpty() ? "setting not known" : values) + label;
+    }
+
+    private static String knock(KnockMark mark) {
+        return switch (mark) {
+            case HEARD -> "knock heard";
+            case NONE -> "no knock on its channel";
+            case NOT_MEASURED -> "knock not measured";
+        };
+    }
+
+    /** The next step and why. */
+    public List<String> next(Advice advice) {
+        return List.of(words.headline(advice), "  " + words.because(advice));
+    }
+
+    /** Why, alone. */
+    public String because(Advice advice) {
+        return words.because(advice);
+    }
+
+    /** How far what is waited for still has to go; empty when nothing is waited for. */
+    public Optional<String> waiting(Advice advice, PresentConditions now) {
+        return advice.waitFor().filter(wait -> advice.action() == Action.WAIT).map(wait -> waiting(wait, now));
+    }
+
+    private String waiting(WaitFor wait, PresentConditions now) {
+        double present = present(wait.condition(), now).orElse(wait.now()).kelvins();
+        double want = wait.want().kelvins();
+        String gap = shown.difference(Math.abs(want - present));
+        return "Waiting for " + name(wait.condition()) + ": " + shown.value(Quantity.TEMPERATURE, present) + ", " + gap
+                + (present < want ? " below " : " above ") + shown.value(Quantity.TEMPERATURE, want) + ".";
+    }
+
+    private static Optional<Temperature> present(Condition condition, PresentConditions now) {
+        return switch (condition) {
+            case COOLANT -> now.coolant();
+            case OIL -> now.oil();
+            case INLET_AIR -> now.inletAir();
+            case EXHAUST -> now.exhaust();
+        };
+    }
+
+    private static String name(Condition condition) {
+        return switch (condition) {
+            case COOLANT -> "coolant";
+            case OIL -> "oil";
+            case INLET_AIR -> "inlet air";
+            case EXHAUST -> "exhaust";
+        };
+    }
+
+    /** A finding as a line: {@code warning: ...}. */
+    public String finding(Finding finding) {
+        return word(finding) + sentences.withPlace(finding);
+    }
+
+    private static String word(Finding finding) {
+        return finding.severity() == Severity.NOTE
+                ? ""
+                : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
+    }
+
+    /** What was taken down of an act of the operator. */
+    public String taken(Act act) {
+        if (act instanceof Act.Strike strike) {
+            return "Pull " + strike.pull() + " does not count any more; its knock and limits still do.";
+        } else if (act instanceof Act.Restore restore) {
+            return "Pull " + restore.pull() + " counts again.";
+        } else if (act instanceof Act.Lift lift) {
+            return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
+                    + ".";
+        } else if (act instanceof Act.Correct correct) {
+            return "Pull " + correct.pull() + " was run with " + asked(correct.setting()) + ".";
+        } else if (act instanceof Act.Setting setting) {
+            return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
+        } else if (act instanceof Act.Note note) {
+            return "Noted"
+                    + (note.pull().isPresent() ? " on pull " + note.pull().getAsInt() : "") + ".";
+        } else if (act instanceof Act.ChangeLimit change) {
+            return "The limit " + change.key() + " is " + Shown.plain(change.value())
+                    + " from now on; what earlier pulls met stays.";
+        }
+        Act.Next next = (Act.Next) act;
+        return "Fitted from now on: "
+                + List.of(
+                                next.label().map(label -> "label " + label),
+                                next.fuel().map(fuel -> "fuel " + fuel))
+                        .stream()
+                        .flatMap(Optional::stream)
+                        .collect(Collectors.joining(", "))
+                + ".";
+    }
+
+    private static String asked(AskedSetting setting) {
+        List<String> parts = new ArrayList<>();
+        String values = AdviceText.setting(new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda()));
+        if (!values.isEmpty()) {
+            parts.add(values);
+        }
+        switch (setting.knock()) {
+            case HEARD -> parts.add("knock heard");
+            case NONE -> parts.add("no knock heard");
+            case NOT_MEASURED -> {
+                // nothing was said of it
+            }
+        }
+        return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
+    }
+
+    /** The values that an operator looks at while nothing else is said. */
+    public String values(PresentConditions now) {
+        List<String> parts = new ArrayList<>();
+        add(parts, "coolant", now.coolant());
+        add(parts, "oil", now.oil());
+        add(parts, "inlet air", now.inletAir());
+        add(parts, "exhaust", now.exhaust());
+        return String.join(", ", parts);
+    }
+
+    private void add(List<String> parts, String name, Optional<Temperature> value) {
+        value.ifPresent(
+                temperature -> parts.add(name + " " + shown.value(Quantity.TEMPERATURE, temperature.kelvins())));
+    }
+
+    /** How a session ended, and where it lies. */
+    public List<String> ended(SessionResult result, String folder) {
+        List<String> lines = new ArrayList<>();
+        int pulls = result.pulls().size();
+        lines.add("The session ended after " + pulls + (pulls == 1 ? " pull." : " pulls."));
+        result.verdict().flatMap(Verdict::chosen).ifPresent(chosen -> lines.add("  " + words.leave(chosen)));
+        lines.add("  Its capture lies in " + folder + "; live --resume goes on with it.");
+        return lines;
+    }
+
+    /** That a pull is in progress. */
+    public String running(int pull) {
+        return "Full load: pull " + pull + " is running.";
+    }
+}

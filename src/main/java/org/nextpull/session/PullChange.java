@@ -1,0 +1,54 @@
+package org.nextpull.session;
+
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Reading;
+
+/**
+ * What one pull reads beside the others of its configuration.
+ *
+ * @param response its response in N.m or W; empty where it gives none
+ * @param best beside the best of the others
+ * @param baseline beside the first of them
+ */
+public record PullChange(OptionalDouble response, Optional<Against> best, Optional<Against> baseline) {
+    private static final double PERCENT = 100;
+
+    /**
+     * One pull against another.
+     *
+     * @param pull number of the other
+     * @param percent how much this one reads more, in percent of the other
+     */
+    public record Against(int pull, double percent) {}
+
+    /** A pull beside those that were run before it. */
+    public static PullChange of(SessionResult result, MeasuredPull pull) {
+        List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response()).stream()
+                .filter(reading -> reading.setting().isSameConfiguration(pull.setting()))
+                .filter(reading -> reading.order() <= pull.order())
+                .toList();
+        Optional<Reading> own = readings.stream()
+                .filter(reading -> reading.pull() == pull.number())
+                .findFirst();
+        List<Reading> others = readings.stream()
+                .filter(reading -> reading.pull() != pull.number())
+                .toList();
+        if (own.isEmpty()) {
+            return new PullChange(OptionalDouble.empty(), Optional.empty(), Optional.empty());
+        }
+        return new PullChange(
+                OptionalDouble.of(own.get().value()),
+                others.stream().max(Comparator.comparingDouble(Reading::value)).map(other -> against(own.get(), other)),
+                others.stream()
+                        .min(Comparator.comparingDouble(Reading::order))
+                        .map(other -> against(own.get(), other)));
+    }
+
+    private static Against against(Reading own, Reading other) {
+        return new Against(other.pull(), PERCENT * (own.value() / other.value() - 1));
+    }
+}
