@@ -15,13 +15,13 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
+import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.PlanPorts;
 import org.nextpull.live.SessionFolders;
-import org.nextpull.notebook.DataFolder;
+import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
 import picocli.CommandLine;
@@ -61,11 +61,8 @@ final class LiveCommand implements Callable<Integer> {
     @Option(names = "--folder", paramLabel = "DIR", description = "Folder into which a logger writes CSV logs.")
     private Optional<Path> folder = Optional.empty();
 
-    @Option(
-            names = "--notebook",
-            paramLabel = "FILE",
-            description = "Where the session is kept; its captures lie beside it (default: in your data folder).")
-    private Optional<Path> notebook = Optional.empty();
+    @Mixin
+    private NotebookOption notebook = new NotebookOption();
 
     @Option(names = "--resume", description = "Go on with the session that began last, after the program had ended.")
     private boolean resume;
@@ -89,15 +86,20 @@ final class LiveCommand implements Callable<Integer> {
         if (!cautionsAreAccepted()) {
             return ExitCodes.WRONG_USAGE;
         }
-        SessionFolders folders = SessionFolders.beside(notebook.orElseGet(DataFolder::notebook));
+        SessionFolders folders = SessionFolders.beside(notebook.file());
         Path session = session(folders);
-        console.out().println("Captured into " + session);
+        SessionStart start = new SessionStart(
+                InstantSource.system().instant(),
+                new Version().getVersion()[0],
+                plan,
+                file.text(),
+                Optional.of(session.toString()));
         LiveSetup setup = new LiveSetup(
                 file.plan(),
                 intake,
                 session,
                 Optional.empty(),
-                Keeper.none(),
+                NotebookKeeper.open(notebook.file(), start),
                 new SerialPorts(),
                 LiveSetup.Clock.system());
         run(setup, units.shown());

@@ -515,6 +515,10 @@ public enum FindingCode {
     LIVE_FILE_CHANGED,
     /** There is no session in {folder} to go on with; start without --resume, or name its notebook. */
     LIVE_NOTHING_TO_RESUME,
+    /** {file}: the notebook is gone; another one is begun in its place, and all of this session is kept in it. */
+    LIVE_NOTEBOOK_LOST,
+    /** {file}: the notebook is written again, and all of this session is in it. */
+    LIVE_NOTEBOOK_KEEPS_AGAIN,
     /** The captures hold {file}, which is no source of this session; what it sent is left out. */
     LIVE_SOURCE_UNKNOWN,
     /** The captures cannot be read again ({why}), so what came before this start is missing. */

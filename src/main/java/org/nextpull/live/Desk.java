@@ -65,6 +65,10 @@ final class Desk {
         executor.execute(() -> keeper.act(at, act));
     }
 
+    void keepEarlier(Instant at, List<Act> acts) {
+        executor.execute(() -> keeper.earlier(at, acts));
+    }
+
     void close(Instant at) {
         executor.execute(() -> keeper.close(at));
     }
@@ -77,7 +81,9 @@ final class Desk {
     private void answer(Question question) {
         Outcome<SessionResult> outcome = evaluate(question.input(), question.sources());
         done.set(Optional.of(new Answer(question, outcome)));
-        outcome.value().ifPresent(result -> keeper.pulls(question.at(), question.input(), result, question.whole()));
+        if (question.whole() == question.count()) {
+            outcome.value().ifPresent(result -> keeper.day(question.at(), question.input(), result));
+        }
     }
 
     /** The result of a day, or a finding: a fault in the arithmetic must not end a running session. */

@@ -2,6 +2,7 @@ package org.nextpull.live;
 
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalLong;
 import org.nextpull.finding.Finding;
 import org.nextpull.session.Act;
@@ -13,18 +14,20 @@ import org.nextpull.session.SessionResult;
  * one thread, which is not that of the alarms.
  */
 public interface Keeper {
-    /** Id of the session; empty when it is kept nowhere. */
+    /** Id of the session; empty when it is kept nowhere. May be asked on any thread. */
     OptionalLong session();
 
     /**
-     * Keeps the pulls of a result that are not kept yet, and what was advised after them.
+     * Keeps the day as it now stands, and what was advised. Its pulls are all final.
      *
      * @param at now
      * @param input what the result was made from
      * @param result the day so far
-     * @param whole the pulls up to this number are final; later ones are kept when they are
      */
-    void pulls(Instant at, SessionInput input, SessionResult result, int whole);
+    void day(Instant at, SessionInput input, SessionResult result);
+
+    /** Keeps the acts of a session that is gone on with, as far as they are not kept yet. */
+    void earlier(Instant at, List<Act> acts);
 
     /** Keeps an act. */
     void act(Instant at, Act act);
@@ -32,8 +35,11 @@ public interface Keeper {
     /** The session has ended. */
     void close(Instant at);
 
-    /** What is to be said since this was asked last. */
+    /** What is to be said since this was asked last; may be asked on any thread. */
     List<Finding> news();
+
+    /** Why nothing is kept at the moment; empty while all is well. May be asked on any thread. */
+    Optional<Finding> failing();
 
     /** Keeps nothing. */
     static Keeper none() {
@@ -44,7 +50,10 @@ public interface Keeper {
             }
 
             @Override
-            public void pulls(Instant at, SessionInput input, SessionResult result, int whole) {}
+            public void day(Instant at, SessionInput input, SessionResult result) {}
+
+            @Override
+            public void earlier(Instant at, List<Act> acts) {}
 
             @Override
             public void act(Instant at, Act act) {}
@@ -55,6 +64,11 @@ public interface Keeper {
             @Override
             public List<Finding> news() {
                 return List.of();
+            }
+
+            @Override
+            public Optional<Finding> failing() {
+                return Optional.empty();
             }
         };
     }

@@ -6,7 +6,6 @@ import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.OptionalLong;
 import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
@@ -159,6 +158,7 @@ final class LiveDay {
             }
         }
         announced = pulls.count();
+        desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), book.acts().all());
         Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
         ask();
     }
@@ -255,7 +255,7 @@ final class LiveDay {
         }
     }
 
-    LiveState state(CaptureState capture, OptionalLong notebookSession) {
+    LiveState state(CaptureState capture, Keeper keeper) {
         OptionalDouble since = pulls.loadedSinceS();
         return new LiveState(
                 now,
@@ -269,7 +269,8 @@ final class LiveDay {
                 pulls.count() + 1,
                 book.acts(),
                 List.copyOf(notices),
-                notebookSession);
+                keeper.session(),
+                keeper.failing());
     }
 
     /** Whether a link changed since this was asked last. */

@@ -68,7 +68,7 @@ public final class LiveSession implements AutoCloseable {
         });
         this.desk = new Desk(deskThread, setup.keeper());
         this.day = new LiveDay(setup, clock.now(), desk, new Telling());
-        this.state = day.state(captures.state(), setup.keeper().session());
+        this.state = day.state(captures.state(), setup.keeper());
         this.thread = new Thread(this::run, "live-session");
     }
 
@@ -217,7 +217,7 @@ public final class LiveSession implements AutoCloseable {
     }
 
     private LiveState snapshot() {
-        state = day.state(captures.state(), setup.keeper().session());
+        state = day.state(captures.state(), setup.keeper());
         return state;
     }
 

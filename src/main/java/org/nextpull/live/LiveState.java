@@ -4,11 +4,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import java.util.stream.Stream;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Acts;
@@ -29,6 +31,7 @@ import org.nextpull.session.SessionResult;
  * @param acts what the operator did so far
  * @param notices what was said, the latest last; the oldest are given up
  * @param notebookSession id of the session in the notebook; empty when it is kept in none
+ * @param notebookFailing why nothing is kept in the notebook at the moment
  */
 public record LiveState(
         ArrivalTime at,
@@ -42,7 +45,8 @@ public record LiveState(
         int nextPull,
         Acts acts,
         List<Notice> notices,
-        OptionalLong notebookSession) {
+        OptionalLong notebookSession,
+        Optional<Finding> notebookFailing) {
     public LiveState {
         links = List.copyOf(links);
         latest = List.copyOf(latest);
@@ -53,6 +57,13 @@ public record LiveState(
     /** The next step as it now stands; empty when the plan sweeps nothing. */
     public Optional<Advice> advice() {
         return result.verdict().map(Verdict::advice);
+    }
+
+    /** What is not kept at the moment, and why; stays as long as it is so. */
+    public List<Finding> failing() {
+        return Stream.of(capture.failing(), notebookFailing)
+                .flatMap(Optional::stream)
+                .toList();
     }
 
     /** The temperatures of the moment, as far as they are known. */

@@ -92,6 +92,11 @@ public final class Notebook implements AutoCloseable {
         return new Summaries(database).unfinished(capture);
     }
 
+    /** The newest session on that capture, closed or not: what is gone on with when the capture is. */
+    public Optional<SessionSummary> onCapture(String capture) throws IOException {
+        return new Summaries(database).onCapture(capture);
+    }
+
     /** A session with all that was kept of it. */
     public KeptSession session(long id) throws IOException {
         return database.inOneView(() -> new SessionReader(database, new Summaries(database).one(id)).read());

@@ -77,6 +77,11 @@ final class Summaries {
                 capture);
     }
 
+    /** The newest session on a capture. */
+    Optional<SessionSummary> onCapture(String capture) throws IOException {
+        return database.first(SELECT + "where s.capture = ? order by s.id desc limit 1", Summaries::summary, capture);
+    }
+
     private static SessionSummary summary(Row row) throws SQLException {
         return new SessionSummary(
                 row.wide("id"),

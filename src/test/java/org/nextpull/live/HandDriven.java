@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalLong;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.serial.SerialPorts;
@@ -36,6 +35,7 @@ final class HandDriven implements DayEvents {
     final List<Double> endedAtS = new ArrayList<>();
     final LiveDay day;
     private final Row row;
+    private final Keeper keeper;
     double nowS = 1;
 
     /** How a row is written. */
@@ -71,14 +71,13 @@ final class HandDriven implements DayEvents {
 
     HandDriven(SweepPlan plan, String header, Row row) {
         this(setup(plan), row);
-        arrive(new Arrival.Connected(PORT, at()));
-        line(header);
-        idle(3);
+        begun(header);
     }
 
     /** One to which nothing has happened yet. */
     HandDriven(LiveSetup setup, Row row) {
         this.row = row;
+        this.keeper = setup.keeper();
         this.day = new LiveDay(setup, at(), new Desk(Runnable::run, setup.keeper()), this);
     }
 
@@ -136,8 +135,16 @@ final class HandDriven implements DayEvents {
         idle(4);
     }
 
+    /** Connects, sends a header and idles for a while. */
+    HandDriven begun(String header) {
+        arrive(new Arrival.Connected(PORT, at()));
+        line(header);
+        idle(3);
+        return this;
+    }
+
     LiveState state() {
-        return day.state(new CaptureState(Path.of("nowhere"), 0, Optional.empty(), at()), OptionalLong.empty());
+        return day.state(new CaptureState(Path.of("nowhere"), 0, Optional.empty(), at()), keeper);
     }
 
     List<FindingCode> codes() {

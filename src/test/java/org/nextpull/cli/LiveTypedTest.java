@@ -1,0 +1,114 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.advice.Proposal;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.session.Act;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+class LiveTypedTest {
+    private static final SweepPlan BOTH =
+            PlanText.read("""
+                    [timing]
+                    start_deg = 20
+                    least_deg = 10
+                    most_deg = 46
+                    [mixture]
+                    start_lambda = 0.87
+                    richest_lambda = 0.80
+                    leanest_lambda = 0.95
+                    """, "test.toml").value().orElseThrow();
+
+    private static LiveTyped typed(String line) {
+        return LiveTyped.of(line, new LiveTyped.Context(BOTH, 4, false));
+    }
+
+    private static Act act(String line) {
+        return ((LiveTyped.Do) typed(line)).act();
+    }
+
+    private static AskedSetting setting(double deg, double lambda) {
+        return AskedSetting.none()
+                .withValues(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.of(Lambda.of(lambda)));
+    }
+
+    @Test
+    void emptyConfirmsAndNumbersAreASetting() {
+        assertThat(typed("")).isInstanceOf(LiveTyped.AsProposed.class);
+        assertThat(typed("  26 0,87 "))
+                .isEqualTo(new LiveTyped.Set(
+                        new Proposal(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)))));
+    }
+
+    @Test
+    void wordsAreActs() {
+        assertThat(act("correct 3 26 0.87")).isEqualTo(new Act.Correct(3, setting(26, 0.87)));
+        assertThat(act("strike 3 the Clutch slipped")).isEqualTo(new Act.Strike(3, "the Clutch slipped"));
+        assertThat(act("strike 3")).isEqualTo(new Act.Strike(3, "struck by the operator"));
+        assertThat(act("restore 3")).isEqualTo(new Act.Restore(3));
+        assertThat(act("Lift 2 a loose stay rang")).isEqualTo(new Act.Lift(2, "a loose stay rang"));
+        assertThat(act("note smells rich")).isEqualTo(new Act.Note(OptionalInt.empty(), "smells rich"));
+        assertThat(act("note 3 smells rich")).isEqualTo(new Act.Note(OptionalInt.of(3), "smells rich"));
+        assertThat(act("limit exhaust_c 900")).isEqualTo(new Act.ChangeLimit("exhaust_c", 900));
+        assertThat(act("next label long runners"))
+                .isEqualTo(new Act.Next(Optional.of("long runners"), Optional.empty()));
+        assertThat(act("next label B fuel e85")).isEqualTo(new Act.Next(Optional.of("B"), Optional.of("e85")));
+    }
+
+    @Test
+    void knockMarksTheRunningPullOrTheLastOne() {
+        AskedSetting heard = AskedSetting.none().withKnock(KnockMark.HEARD);
+        assertThat(act("knock")).isEqualTo(new Act.Correct(3, heard));
+        assertThat(act("knock 2")).isEqualTo(new Act.Correct(2, heard));
+        assertThat(((LiveTyped.Do) LiveTyped.of("knock", new LiveTyped.Context(BOTH, 4, true))).act())
+                .isEqualTo(new Act.Setting(4, heard, false));
+        assertThat(act("quiet"))
+                .isEqualTo(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.NONE)));
+    }
+
+    @Test
+    void theOtherWords() {
+        assertThat(typed("why")).isInstanceOf(LiveTyped.Why.class);
+        assertThat(typed("SHOW")).isInstanceOf(LiveTyped.Show.class);
+        assertThat(typed("help")).isInstanceOf(LiveTyped.Help.class);
+        assertThat(typed("end")).isInstanceOf(LiveTyped.End.class);
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "dance",
+                "26 0.87 3",
+                "900",
+                "26 8.7",
+                "strike",
+                "strike three",
+                "lift 3",
+                "restore",
+                "correct 3",
+                "correct x 26",
+                "correct 3 dance",
+                "note",
+                "limit exhaust_c",
+                "limit exhaust_c hot",
+                "next",
+                "next B",
+                "next label",
+                "knock x"
+            })
+    void whatIsNotUnderstoodSaysWhatIs(String line) {
+        assertThat(typed(line)).isInstanceOf(LiveTyped.Wrong.class);
+        assertThat(((LiveTyped.Wrong) typed(line)).message())
+                .matches(".*(such as|type|Type|known|No engine|knock 3).*");
+    }
+}

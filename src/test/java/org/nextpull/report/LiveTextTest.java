@@ -1,0 +1,96 @@
+package org.nextpull.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Condition;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.WaitFor;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Counsel;
+import org.nextpull.alarm.Moment;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.Role;
+import org.nextpull.plan.Limit;
+import org.nextpull.session.Act;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Temperature;
+import org.nextpull.unit.UnitSystem;
+
+class LiveTextTest {
+    private static final LiveText METRIC = new LiveText(new Shown(UnitSystem.METRIC));
+    private static final LiveText US = new LiveText(new Shown(UnitSystem.US));
+
+    private static Advice waiting() {
+        WaitFor coolant = new WaitFor(Condition.COOLANT, Temperature.ofCelsius(60), Temperature.ofCelsius(80), 60);
+        return new Advice(
+                Action.WAIT,
+                AdviceCode.OUT_OF_WINDOW,
+                Optional.empty(),
+                new Reason.OutOfWindow(Condition.COOLANT, coolant.now(), coolant.want()),
+                Optional.of(coolant),
+                Optional.empty());
+    }
+
+    private static PresentConditions coolant(double celsius) {
+        return new PresentConditions(
+                Optional.of(Temperature.ofCelsius(celsius)), Optional.empty(), Optional.empty(), Optional.empty());
+    }
+
+    @Test
+    void waitingSaysHowFarOffItIsByTheValueOfTheMoment() {
+        assertThat(METRIC.waiting(waiting(), coolant(64)))
+                .contains("Waiting for coolant: 64 degC, 16.0 degC below 80 degC.");
+        assertThat(METRIC.waiting(waiting(), PresentConditions.unknown()))
+                .contains("Waiting for coolant: 60 degC, 20.0 degC below 80 degC.");
+        assertThat(US.waiting(waiting(), coolant(64)))
+                .contains("Waiting for coolant: 147 degF, 28.8 degF below 176 degF.");
+    }
+
+    @Test
+    void whatWasTakenDownIsSaidBack() {
+        AskedSetting setting = AskedSetting.none()
+                .withValues(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
+        assertThat(METRIC.taken(new Act.Setting(4, setting, false)))
+                .isEqualTo("Set for pull 4: 26.0 deg, lambda 0.870.");
+        assertThat(METRIC.taken(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD))))
+                .isEqualTo("Pull 3 was run with knock heard.");
+        assertThat(METRIC.taken(new Act.Note(OptionalInt.of(2), "x"))).isEqualTo("Noted on pull 2.");
+        assertThat(METRIC.taken(new Act.Next(Optional.of("B"), Optional.of("e85"))))
+                .isEqualTo("Fitted from now on: label B, fuel e85.");
+    }
+
+    @Test
+    void anAlarmSaysWhatAndHowMuchAndToLift() {
+        Moment row = new Moment(5, OptionalDouble.of(1));
+        Alarm alarm =
+                new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, 273.15 + 912, 273.15 + 900);
+        AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));
+        assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.SOUNDED, alarm, row)))
+                .isEqualTo(
+                        "ALARM: exhaust temperature 912 degC, limit 900 degC. LIFT and let it cool; one step richer for "
+                                + "the next pull, no further retard and no leaner.");
+        assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.CLEARED, alarm, row)))
+                .isEqualTo("Within the limit again; it was exhaust temperature 912 degC, limit 900 degC.");
+    }
+
+    @ParameterizedTest
+    @EnumSource(Counsel.class)
+    void everyCounselBeginsWithLiftingAndOnlyKnockAsksForLessAdvance(Counsel counsel) {
+        assertThat(AlarmText.counsel(counsel)).startsWith("LIFT");
+        assertThat(AlarmText.counsel(counsel).contains("less advance")).isEqualTo(counsel == Counsel.LIFT_THEN_RETARD);
+    }
+}
