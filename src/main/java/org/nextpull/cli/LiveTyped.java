@@ -94,8 +94,9 @@ sealed interface LiveTyped {
 
     private static LiveTyped limit(List<String> words) {
         OptionalDouble value = words.size() == 3 ? Typed.number(words.get(2)) : OptionalDouble.empty();
-        return value.isPresent() ? new Do(new Act.ChangeLimit(words.get(1), value.getAsDouble())) : new Wrong(
-                        "limit needs a key of the plan's [limits] and a number, such as: limit exhaust_c 900");
+        return value.isPresent()
+                ? new Do(new Act.ChangeLimit(words.get(1), value.getAsDouble()))
+                : new Wrong("limit needs a key of the plan's [limits] and a number, such as: limit exhaust_c 900");
     }
 
     private static LiveTyped next(List<String> words) {
