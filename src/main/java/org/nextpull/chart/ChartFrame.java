@@ -19,6 +19,9 @@ import org.knowm.xchart.style.markers.SeriesMarkers;
 final class ChartFrame {
     private static final String FONT = "DejaVu Sans";
 
+    /** A legend lies close to the title of the axis and must not cover it. */
+    private static final Color CLEAR = new Color(0, 0, 0, 0);
+
     /** More points than this on a line cannot be told apart on paper; drawn piece by piece they only roughen its edge. */
     private static final int MOST_POINTS = 240;
 
@@ -28,11 +31,14 @@ final class ChartFrame {
     /** Between the entries of a legend on one line, where the library leaves none. */
     private static final String GAP = "    ";
 
+    /** A place lower than this has no room for a title, which the axes repeat, and for wide edges. */
+    private static final int LOW = 330;
+
     private final XYChart chart;
     private final float scale;
 
     ChartFrame(ChartSize size, ChartLook look, Titles titles) {
-        this.scale = size.scale();
+        this.scale = (float) size.scale();
         this.chart = new XYChartBuilder()
                 .width(size.pixelsWide())
                 .height(size.pixelsHigh())
@@ -41,6 +47,12 @@ final class ChartFrame {
                 .yAxisTitle(titles.y())
                 .build();
         style(chart.getStyler(), look);
+        if (size.height() < LOW) {
+            chart.getStyler().setChartTitleVisible(false);
+            chart.getStyler().setLegendPadding(Math.round(4 * scale));
+            chart.getStyler().setAxisTitleFont(new Font(FONT, Font.PLAIN, Math.round(11 * scale)));
+            chart.getStyler().setChartPadding(Math.round(5 * scale));
+        }
     }
 
     /**
@@ -73,8 +85,8 @@ final class ChartFrame {
         styler.setLegendFont(plain);
         styler.setLegendPadding(Math.round(8 * scale));
         styler.setLegendSeriesLineLength(Math.round(22 * scale));
-        styler.setLegendBackgroundColor(look.ground());
-        styler.setLegendBorderColor(look.ground());
+        styler.setLegendBackgroundColor(CLEAR);
+        styler.setLegendBorderColor(CLEAR);
         styler.setLegendPosition(Styler.LegendPosition.OutsideS);
         styler.setLegendLayout(Styler.LegendLayout.Horizontal);
         styler.setMarkerSize(Math.round(9 * scale));

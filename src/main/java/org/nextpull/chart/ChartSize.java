@@ -5,11 +5,11 @@ package org.nextpull.chart;
  *
  * @param width width of its place on paper or screen, in CSS pixels
  * @param height height of its place
- * @param scale pixels of the picture for each of these; 2 is sharp on paper
+ * @param scale pixels of the picture for each of these, from 0.5 to 8; 2 is sharp on paper
  */
-public record ChartSize(int width, int height, int scale) {
+public record ChartSize(int width, int height, double scale) {
     public ChartSize {
-        if (width < 100 || height < 100 || scale < 1 || scale > 8) {
+        if (width < 100 || height < 100 || !(scale >= 0.5 && scale <= 8)) {
             throw new IllegalArgumentException("no size for a chart: " + width + " x " + height + " x " + scale);
         }
     }
@@ -19,11 +19,13 @@ public record ChartSize(int width, int height, int scale) {
         return new ChartSize(760, 440, 2);
     }
 
-    int pixelsWide() {
-        return width * scale;
+    /** Width of the picture. */
+    public int pixelsWide() {
+        return (int) Math.round(width * scale);
     }
 
-    int pixelsHigh() {
-        return height * scale;
+    /** Height of the picture. */
+    public int pixelsHigh() {
+        return (int) Math.round(height * scale);
     }
 }

@@ -12,7 +12,8 @@ public record ReferenceLine(Kind kind, double x) {
         KNOCK_LIMIT("knock limit"),
         PLAN_LIMIT("plan's limit"),
         LEAN_EDGE("lean edge"),
-        RICH_EDGE("rich edge");
+        RICH_EDGE("rich edge"),
+        NEXT("next pull");
 
         private final String words;
 

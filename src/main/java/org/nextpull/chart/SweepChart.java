@@ -12,6 +12,9 @@ final class SweepChart {
     /** Room below the data for the interval of the best, which lies along the axis of the factor. */
     private static final double ROOM = 0.12;
 
+    /** Pieces of a fitted curve. */
+    private static final int SMOOTH = 40;
+
     private static final double BAR_AT = 0.06;
     private static final double BAR_END = 0.02;
 
@@ -39,7 +42,7 @@ final class SweepChart {
     private void draw() {
         plot.band().ifPresent(band -> frame.band("90 % interval of the curve", band, Palette.SKY_BLUE.color()));
         if (!plot.curve().isEmpty()) {
-            frame.line("fitted curve", plot.curve(), ChartFrame.Stroke.solid(Palette.BLUE.color()));
+            frame.line("fitted curve", smooth(plot.curve()), ChartFrame.Stroke.solid(Palette.BLUE.color()));
         }
         plot.lines().stream().filter(line -> x.contains(line.x())).forEach(this::reference);
         plot.interval().ifPresent(this::interval);
@@ -54,6 +57,17 @@ final class SweepChart {
                 new ChartFrame.Mark(Palette.VERMILLION.color(), SeriesMarkers.TRIANGLE_DOWN));
         plot.chosen().ifPresent(this::chosen);
         frame.limits(x, y);
+    }
+
+    /** A fitted curve bends little: drawn in few pieces its edge stays clean, where many short ones would each be rounded to pixels. */
+    private static List<Point> smooth(List<Point> curve) {
+        int step = Math.max(1, curve.size() / SMOOTH);
+        List<Point> few = new ArrayList<>();
+        for (int index = 0; index < curve.size() - 1; index += step) {
+            few.add(curve.get(index));
+        }
+        few.add(curve.get(curve.size() - 1));
+        return few;
     }
 
     private void marks(String name, List<Point> points, ChartFrame.Mark mark) {
@@ -94,6 +108,7 @@ final class SweepChart {
         ChartFrame.Stroke stroke = switch (line.kind()) {
             case KNOCK_LIMIT -> ChartFrame.Stroke.dashed(Palette.VERMILLION.color());
             case PLAN_LIMIT -> ChartFrame.Stroke.dotted(look.ink());
+            case NEXT -> ChartFrame.Stroke.dashed(Palette.ORANGE.color());
             case LEAN_EDGE, RICH_EDGE ->
                 ChartFrame.Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
         };
@@ -110,7 +125,7 @@ final class SweepChart {
         plot.chosen().ifPresent(all::add);
         double anyY = all.isEmpty() ? 0 : all.get(0).y();
         plot.lines().stream()
-                .filter(line -> line.kind() == ReferenceLine.Kind.KNOCK_LIMIT)
+                .filter(line -> line.kind() == ReferenceLine.Kind.KNOCK_LIMIT || line.kind() == ReferenceLine.Kind.NEXT)
                 .forEach(line -> all.add(new Point(line.x(), anyY)));
         return all;
     }

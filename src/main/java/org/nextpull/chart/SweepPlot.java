@@ -1,5 +1,6 @@
 package org.nextpull.chart;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.unit.Span;
@@ -37,5 +38,12 @@ public record SweepPlot(
         knocked = List.copyOf(knocked);
         curve = List.copyOf(curve);
         lines = List.copyOf(lines);
+    }
+
+    /** The same chart with one more line. */
+    public SweepPlot with(ReferenceLine line) {
+        List<ReferenceLine> more = new ArrayList<>(lines);
+        more.add(line);
+        return new SweepPlot(title, xTitle, yTitle, points, doubtful, knocked, curve, band, chosen, interval, more);
     }
 }

@@ -4,9 +4,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Predicate;
+import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.FitPoint;
+import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.plan.Goal;
@@ -40,6 +42,27 @@ public final class SweepPlots {
         result.verdict().flatMap(Verdict::timing).map(plots::plot).ifPresent(all::add);
         result.verdict().flatMap(Verdict::mixture).map(plots::plot).ifPresent(all::add);
         return List.copyOf(all);
+    }
+
+    /** The chart of the sweep that the next pull belongs to, with a line at its setting; empty before the first pull. */
+    public static Optional<SweepPlot> running(SessionResult result, UnitSystem units) {
+        SweepPlots plots = new SweepPlots(result, units);
+        Optional<Advice> advice = result.verdict().map(Verdict::advice);
+        Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
+        Optional<SweepAnswer> mixture = result.verdict().flatMap(Verdict::mixture);
+        boolean isTiming = advice.map(Advice::reason)
+                .filter(reason -> reason instanceof Reason.Searching searching && searching.factor() == Factor.TIMING)
+                .isPresent();
+        Optional<SweepAnswer> shown = isTiming || mixture.isEmpty() ? timing.or(() -> mixture) : mixture;
+        return shown.map(answer -> {
+            SweepPlot plot = plots.plot(answer);
+            return advice.flatMap(Advice::setting)
+                    .flatMap(setting -> answer.factor() == Factor.MIXTURE
+                            ? setting.lambda().map(Lambda::value)
+                            : setting.advance().or(setting::offset).map(Advance::deg))
+                    .map(x -> plot.with(new ReferenceLine(ReferenceLine.Kind.NEXT, x)))
+                    .orElse(plot);
+        });
     }
 
     private SweepPlot plot(SweepAnswer answer) {

@@ -12,7 +12,10 @@ public final class Main {
     private Main() {}
 
     public static void main(String[] args) {
-        System.setProperty("java.awt.headless", System.getProperty("java.awt.headless", "true"));
+        boolean needsDisplay = args.length > 0 && args[0].equals("window");
+        if (!needsDisplay) {
+            System.setProperty("java.awt.headless", System.getProperty("java.awt.headless", "true"));
+        }
         System.exit(run(args, System.in, System.out, System.err));
     }
 

@@ -45,7 +45,8 @@ final class Program implements Runnable {
                 .addSubcommand(FuelCommand.commandLine(console))
                 .addSubcommand(new AirCommand(console))
                 .addSubcommand(EngineCommand.commandLine(console))
-                .addSubcommand(NotebookCommand.commandLine(console));
+                .addSubcommand(NotebookCommand.commandLine(console))
+                .addSubcommand(new WindowCommand(console));
         line.registerConverter(Double.class, FiniteNumber::of);
         line.registerConverter(double.class, FiniteNumber::of);
         line.setOut(console.out());

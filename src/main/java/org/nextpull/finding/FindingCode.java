@@ -534,7 +534,11 @@ public enum FindingCode {
 
     // what the commands write
     /** Nothing could be written to {file}: {why}; name a place that you may write to. */
-    FOLDER_NOT_WRITABLE;
+    FOLDER_NOT_WRITABLE,
+
+    // window
+    /** There is no display to open the window on; open it where there is one, or use advise, replay or live. */
+    NO_DISPLAY;
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

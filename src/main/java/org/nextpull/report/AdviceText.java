@@ -20,8 +20,7 @@ import org.nextpull.unit.Span;
 
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
-    private static final String NOTHING_TO_LEAVE =
-            "Leave the engine at the setting it came with: no clean pull has been run.";
+    static final String NOTHING_TO_LEAVE = "Leave the engine at the setting it came with: no clean pull has been run.";
 
     private final Shown shown;
 
@@ -62,7 +61,8 @@ public final class AdviceText {
         return advance.isEmpty() || lambda.isEmpty() ? advance + lambda : advance + ", " + lambda;
     }
 
-    private static String signed(double deg) {
+    /** Degrees that are added to a map, with their sign. */
+    public static String signed(double deg) {
         return (deg < 0 ? "" : "+") + Shown.fixed(deg, 1);
     }
 
@@ -71,7 +71,7 @@ public final class AdviceText {
         return "Leave " + setting(chosen.setting()) + " in the engine: " + by(chosen.by()) + ".";
     }
 
-    private static String by(ChosenBy by) {
+    static String by(ChosenBy by) {
         return switch (by) {
             case PEAK -> "the least that makes best torque";
             case KNOCK_LIMIT -> "the knock limit decides, not the peak";
@@ -80,7 +80,7 @@ public final class AdviceText {
         };
     }
 
-    private String reason(Advice advice) {
+    String reason(Advice advice) {
         Reason reason = advice.reason();
         if (reason instanceof Reason.Baseline baseline) {
             return baseline(baseline);
@@ -163,7 +163,7 @@ public final class AdviceText {
                 + " deg no setting within the plan's limits is left. Lower the plan's least advance, richen, or change the fuel.";
     }
 
-    private String limit(AdviceCode code, Reason.LimitReached reached) {
+    String limit(AdviceCode code, Reason.LimitReached reached) {
         String what = name(reached.limit()) + (reached.limit().isLeast() ? " fell to " : " reached ")
                 + quantity(reached.limit(), reached.worst()) + " in pull " + reached.pull() + "; the plan's limit is "
                 + quantity(reached.limit(), reached.allowed()) + ".";
@@ -230,7 +230,7 @@ public final class AdviceText {
         return factor == Factor.TIMING ? Shown.fixed(value, 1) + " deg" : "lambda " + Shown.fixed(value, 3);
     }
 
-    private static String span(Factor factor, Span span) {
+    static String span(Factor factor, Span span) {
         return factor == Factor.TIMING
                 ? Shown.fixed(span.low(), 1) + " to " + Shown.fixed(span.high(), 1) + " deg"
                 : "lambda " + Shown.fixed(span.low(), 3) + " to " + Shown.fixed(span.high(), 3);
@@ -245,7 +245,7 @@ public final class AdviceText {
         return number + " " + noun + (number == 1 ? "" : "s");
     }
 
-    private static String name(Condition condition) {
+    static String name(Condition condition) {
         return switch (condition) {
             case COOLANT -> "Coolant";
             case OIL -> "Oil";
@@ -254,7 +254,7 @@ public final class AdviceText {
         };
     }
 
-    private static String name(Limit limit) {
+    static String name(Limit limit) {
         return switch (limit) {
             case KNOCK -> "Knock";
             case LEAN -> "Lambda";

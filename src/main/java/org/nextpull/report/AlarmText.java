@@ -30,6 +30,16 @@ public final class AlarmText {
         return words.passed(alarm);
     }
 
+    /** An alarm that sounds, with what to do. */
+    public String sentence(Alarm alarm) {
+        return "ALARM: " + words.passed(alarm) + ". " + counsel(alarm.counsel());
+    }
+
+    /** An alarm that sounded in a pull that is over, with what was to do. */
+    public String inPull(int pull, Alarm alarm) {
+        return "ALARM in pull " + pull + ": " + words.passed(alarm) + ". " + counsel(alarm.counsel());
+    }
+
     /** What to do now, and what changes before the next pull. */
     public static String counsel(Counsel counsel) {
         return switch (counsel) {

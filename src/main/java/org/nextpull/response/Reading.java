@@ -27,6 +27,11 @@ public record Reading(int pull, double order, Setting setting, double value) {
                 .toList();
     }
 
+    /** How far this response lies above another one, in percent of that. */
+    public double percentOver(Reading reference) {
+        return 100 * (value / reference.value - 1);
+    }
+
     private static Optional<Double> value(MeasuredPull pull, Goal.Response response) {
         return pull.figures()
                 .flatMap(figures -> switch (response) {

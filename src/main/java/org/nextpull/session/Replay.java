@@ -1,8 +1,6 @@
 package org.nextpull.session;
 
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Verdict;
@@ -40,17 +38,9 @@ public record Replay(SessionResult whole, List<Step> steps) {
 
     /** Replays a day whose logs were read before. */
     public static Replay of(SessionInput input, List<SourcePulls> sources) {
-        SessionResult whole = Session.evaluate(input, sources);
-        List<Step> steps = new ArrayList<>();
-        List<MeasuredPull> pulls = whole.pulls();
-        for (int count = 1; count <= pulls.size(); count++) {
-            List<MeasuredPull> soFar = pulls.subList(0, count);
-            Optional<Verdict> verdict = Session.verdict(input, soFar, Session.repeatability(input.plan(), soFar));
-            int last = count - 1;
-            verdict.ifPresent(said -> steps.add(
-                    new Step(pulls.get(last), whole.measured().get(last).alarms(), said)));
-        }
-        return new Replay(whole, steps);
+        DayByPull day = DayByPull.of(input, sources);
+        List<Step> steps = day.replay(day.pulls()).steps();
+        return new Replay(day.whole(), steps);
     }
 
     /** Number of pulls after which it would have stopped; empty when it would have gone on. */

@@ -58,17 +58,27 @@ public final class Session {
 
     /** The result of a day whose logs were read before, as a live session does. */
     public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources) {
-        SweepPlan plan = input.plan();
-        List<Finding> findings = new ArrayList<>();
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
-        findings.addAll(settings.findings());
-        findings.addAll(DayOrder.of(input, sources, settings).findings());
         List<MeasuredCurve> measured = new Measuring(input).measure(sources, settings);
-        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
-        Repeatability repeatability = repeatability(plan, pulls);
-        if (pulls.stream().noneMatch(MeasuredPull::isUsed)) {
+        List<Finding> findings = new ArrayList<>(settings.findings());
+        findings.addAll(DayOrder.of(input, sources, settings).findings());
+        if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
             findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
         }
+        return conclude(input, sources, measured, findings);
+    }
+
+    /**
+     * The result of the pulls that were measured, by the chain's later part.
+     *
+     * @param found what was found on the way to them
+     */
+    static SessionResult conclude(
+            SessionInput input, List<SourcePulls> sources, List<MeasuredCurve> measured, List<Finding> found) {
+        SweepPlan plan = input.plan();
+        List<Finding> findings = new ArrayList<>(found);
+        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
+        Repeatability repeatability = repeatability(plan, pulls);
         if (plan.goal().stages() == Goal.Stages.TOGETHER) {
             findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
         }

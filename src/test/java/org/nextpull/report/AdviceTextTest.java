@@ -65,7 +65,7 @@ class AdviceTextTest {
         };
     }
 
-    private static Advice advice(AdviceCode code) {
+    static Advice advice(AdviceCode code) {
         Action action = code.isStop()
                 ? Action.STOP
                 : switch (code) {

@@ -1,0 +1,65 @@
+package org.nextpull.cli;
+
+import java.util.List;
+import java.util.concurrent.Callable;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.window.WindowProgram;
+import org.nextpull.window.day.ReplayedDay;
+import org.nextpull.window.look.Look;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
+
+/** {@code window}: the bench window. */
+@Command(
+        name = "window",
+        mixinStandardHelpOptions = true,
+        description =
+                "Opens the bench window on a day of logs, which it goes through pull by pull at any speed: the next setting in "
+                        + "large print, the charts, the pulls. F1 lists its keys.")
+final class WindowCommand implements Callable<Integer> {
+    private final Console console;
+
+    @Mixin
+    private DayOptions day = new DayOptions();
+
+    @Mixin
+    private UnitsOption units = new UnitsOption();
+
+    @Option(names = "--dark", description = "Dark ground; D changes it in the window.")
+    private boolean dark;
+
+    @Option(names = "--large", description = "Larger type; G changes it in the window.")
+    private boolean large;
+
+    WindowCommand(Console console) {
+        this.console = console;
+    }
+
+    @Override
+    public Integer call() throws InterruptedException {
+        if (!WindowProgram.hasDisplay()) {
+            throw new Program.BadInput(List.of(Finding.error(FindingCode.NO_DISPLAY, Place.nowhere())));
+        }
+        DayInput input = day.read();
+        Messages.print(console.err(), input.findings());
+        Look look = new Look(dark, large, units.shown().units());
+        WindowProgram.open(ReplayedDay.of(name(input), input.session()), look);
+        return ExitCodes.DONE;
+    }
+
+    private static String name(DayInput input) {
+        List<String> names = new java.util.ArrayList<>();
+        input.session().recordings().forEach(recording -> names.add(lastPart(recording.name())));
+        input.session()
+                .tables()
+                .forEach(table -> names.add(lastPart(table.description().name())));
+        return names.size() == 1 ? names.get(0) : names.get(0) + " and " + (names.size() - 1) + " more";
+    }
+
+    private static String lastPart(String path) {
+        return path.substring(Math.max(path.lastIndexOf('/'), path.lastIndexOf('\\')) + 1);
+    }
+}

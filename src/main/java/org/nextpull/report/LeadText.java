@@ -1,0 +1,134 @@
+package org.nextpull.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.Verdict;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/** Puts the next step into large print. */
+public final class LeadText {
+    private static final String LISTEN = "Knock is not measured: listen, and mark what you hear.";
+
+    private final AdviceText words;
+    private final BriefAdvice brief;
+
+    public LeadText(Shown shown) {
+        this.words = new AdviceText(shown);
+        this.brief = new BriefAdvice(words);
+    }
+
+    /** The next step of a day as it stands. */
+    public Lead of(SessionResult result) {
+        return result.verdict().map(verdict -> of(result, verdict)).orElseGet(LeadText::nothing);
+    }
+
+    private static Lead nothing() {
+        String why = "The plan has neither timing nor mixture to sweep.";
+        return new Lead(Lead.Kind.NOTHING, "No sweep", List.of(), "", why, Optional.empty(), why);
+    }
+
+    private Lead of(SessionResult result, Verdict verdict) {
+        Advice advice = verdict.advice();
+        Optional<Setting> last = last(result.pulls());
+        Optional<Proposal> setting =
+                advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
+        return new Lead(
+                kind(advice.action()),
+                word(advice.action()),
+                setting.map(wanted -> figures(wanted, last)).orElse(List.of()),
+                about(advice, result.pulls().size() + 1),
+                brief.sentence(advice),
+                listens(advice) ? Optional.of(LISTEN) : Optional.empty(),
+                words.because(advice));
+    }
+
+    private static Optional<Setting> last(List<MeasuredPull> pulls) {
+        return pulls.isEmpty()
+                ? Optional.empty()
+                : Optional.of(pulls.get(pulls.size() - 1).setting());
+    }
+
+    private static Lead.Kind kind(Action action) {
+        return switch (action) {
+            case PULL -> Lead.Kind.PULL;
+            case REPEAT -> Lead.Kind.REPEAT;
+            case WAIT -> Lead.Kind.WAIT;
+            case STOP -> Lead.Kind.STOP;
+        };
+    }
+
+    private static String word(Action action) {
+        return switch (action) {
+            case PULL -> "Set";
+            case REPEAT -> "Once more";
+            case WAIT -> "Wait";
+            case STOP -> "Stop";
+        };
+    }
+
+    private static String about(Advice advice, int next) {
+        return switch (advice.action()) {
+            case PULL, REPEAT -> "for pull " + next;
+            case WAIT -> "then set for pull " + next;
+            case STOP ->
+                advice.leave().isPresent()
+                        ? "leave in the engine: "
+                                + AdviceText.by(advice.leave().get().by())
+                        : AdviceText.NOTHING_TO_LEAVE;
+        };
+    }
+
+    private static boolean listens(Advice advice) {
+        return advice.reason() instanceof Reason.Searching searching && searching.listen();
+    }
+
+    private static List<Lead.Figure> figures(Proposal wanted, Optional<Setting> last) {
+        List<Lead.Figure> figures = new ArrayList<>();
+        wanted.advance()
+                .map(Advance::deg)
+                .ifPresent(deg -> figures.add(new Lead.Figure(
+                        Shown.fixed(deg, 1),
+                        "deg",
+                        "spark advance",
+                        last.flatMap(Setting::advance)
+                                .map(was -> change(deg - was.deg(), 1, " deg"))
+                                .orElse(""))));
+        wanted.offset()
+                .map(Advance::deg)
+                .ifPresent(deg -> figures.add(new Lead.Figure(
+                        AdviceText.signed(deg),
+                        "deg",
+                        "on the present map",
+                        last.flatMap(Setting::offset)
+                                .map(was -> change(deg - was.deg(), 1, " deg"))
+                                .orElse(""))));
+        wanted.lambda()
+                .map(Lambda::value)
+                .ifPresent(lambda -> figures.add(new Lead.Figure(
+                        Shown.fixed(lambda, 3),
+                        "",
+                        "lambda",
+                        last.flatMap(Setting::lambda)
+                                .map(was -> change(lambda - was.value(), 3, ""))
+                                .orElse(""))));
+        return figures;
+    }
+
+    private static String change(double by, int places, String unit) {
+        String number = Shown.fixed(by, places);
+        if (Double.parseDouble(number) == 0) {
+            return "as in the last pull";
+        }
+        return (by > 0 ? "+" : "") + number + unit + " from the last pull";
+    }
+}

@@ -1,0 +1,46 @@
+package org.nextpull.report;
+
+import java.util.OptionalDouble;
+
+/** How the data of a running session arrives and whether it is kept. */
+public final class LinkText {
+    private static final double MEGABYTE = 1e6;
+
+    private LinkText() {}
+
+    /** Nothing has come yet. */
+    public static String waiting(String source) {
+        return source + ": not reached yet.";
+    }
+
+    /** All is well. */
+    public static String connected(String source, OptionalDouble sinceLastS) {
+        return source + ": connected" + since(sinceLastS) + ".";
+    }
+
+    /** It is there and says nothing. */
+    public static String silent(String source, OptionalDouble sinceLastS) {
+        return source + " is silent" + since(sinceLastS) + ". Look at the logger.";
+    }
+
+    /** It went away. */
+    public static String lost(String source, OptionalDouble sinceLastS) {
+        return source + " is lost" + since(sinceLastS) + ". Look at the cable; the session goes on when it is back.";
+    }
+
+    private static String since(OptionalDouble seconds) {
+        return seconds.isPresent() && seconds.getAsDouble() >= 1
+                ? ", last line " + Shown.fixed(seconds.getAsDouble(), 0) + " s ago"
+                : "";
+    }
+
+    /** What arrives is written. */
+    public static String recording(long bytes) {
+        return "Recording, " + Shown.fixed(bytes / MEGABYTE, 1) + " MB.";
+    }
+
+    /** A pull is in progress. */
+    public static String pulling(int pull, double seconds) {
+        return "Pull " + pull + " is running, " + Shown.fixed(seconds, 0) + " s.";
+    }
+}

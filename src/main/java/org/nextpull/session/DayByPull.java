@@ -1,0 +1,70 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.response.MeasuredCurve;
+
+/** A day as it stood after each of its pulls. The logs are read once; what the operator changes by hand is worked out again without them. */
+public final class DayByPull {
+    private final SessionInput input;
+    private final SessionResult whole;
+
+    private DayByPull(SessionInput input, SessionResult whole) {
+        this.input = input;
+        this.whole = whole;
+    }
+
+    /** Reads the logs of a day. */
+    public static DayByPull of(SessionInput input) {
+        return of(input, Session.read(input));
+    }
+
+    /** A day whose logs were read before. */
+    public static DayByPull of(SessionInput input, List<SourcePulls> sources) {
+        return new DayByPull(input, Session.evaluate(input, sources));
+    }
+
+    /**
+     * The same day with something else changed by hand.
+     *
+     * @param changed what the day is made from, with the same logs
+     */
+    public DayByPull with(SessionInput changed) {
+        return new DayByPull(changed, Session.evaluate(changed, whole.sources()));
+    }
+
+    /** What the day is made from. */
+    public SessionInput input() {
+        return input;
+    }
+
+    /** The whole day. */
+    public SessionResult whole() {
+        return whole;
+    }
+
+    /** Number of pulls of the whole day. */
+    public int pulls() {
+        return whole.measured().size();
+    }
+
+    /**
+     * The day after its first pulls.
+     *
+     * @param pulls how many, from 0 to {@link #pulls}
+     */
+    public SessionResult after(int pulls) {
+        List<MeasuredCurve> soFar = whole.measured().subList(0, pulls);
+        return Session.conclude(input, whole.sources(), soFar, List.of());
+    }
+
+    /** The day after its first pulls with what was said after each of them. */
+    public Replay replay(int pulls) {
+        List<Replay.Step> steps = new ArrayList<>();
+        for (int count = 1; count <= pulls; count++) {
+            MeasuredCurve last = whole.measured().get(count - 1);
+            after(count).verdict().ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
+        }
+        return new Replay(after(pulls), steps);
+    }
+}

@@ -1,0 +1,193 @@
+package org.nextpull.window;
+
+import com.formdev.flatlaf.FlatDarkLaf;
+import com.formdev.flatlaf.FlatLaf;
+import com.formdev.flatlaf.FlatLightLaf;
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.Frame;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JFrame;
+import javax.swing.JPanel;
+import javax.swing.UIManager;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.Banners;
+import org.nextpull.window.page.CautionsPanel;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.KeyList;
+import org.nextpull.window.page.Page;
+import org.nextpull.window.page.PageSwitch;
+
+/** The frame: banners above the pages, the foot below them; cautions first, and the list of keys when it is asked for. */
+final class MainFrame {
+    private static final String CAUTIONS = "cautions";
+    private static final String KEYS = "keys";
+    private static final String PAGES = "pages";
+
+    private final JFrame frame = new JFrame("nextpull");
+    private final CardLayout cards = new CardLayout();
+    private final JPanel root = new JPanel(cards);
+    private final JPanel middle = new JPanel(new BorderLayout());
+    private final Banners banners = new Banners();
+    private final PageSwitch pages = new PageSwitch();
+    private final FootBar foot = new FootBar();
+    private final CautionsPanel cautions = new CautionsPanel(this::begin);
+    private final KeyList keyList = new KeyList(this::hideKeys);
+    private final List<Styled> styled = List.of(banners, pages, foot, cautions, keyList);
+    private Look look;
+    private @Nullable TypeScale scale;
+    private @Nullable Skin skin;
+    private boolean begun;
+    private Runnable onBegin = () -> {};
+
+    MainFrame(Look look) {
+        this.look = look;
+        middle.add(banners, BorderLayout.NORTH);
+        middle.add(pages, BorderLayout.CENTER);
+        middle.add(foot, BorderLayout.SOUTH);
+        root.add(cautions, CAUTIONS);
+        root.add(middle, PAGES);
+        root.add(keyList, KEYS);
+        frame.setContentPane(root);
+        frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
+        frame.setMinimumSize(new Dimension(800, 500));
+        root.addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                restyle();
+            }
+        });
+        foot.hint("F1 or ?  all keys");
+    }
+
+    FootBar foot() {
+        return foot;
+    }
+
+    Banners banners() {
+        return banners;
+    }
+
+    JPanel root() {
+        return root;
+    }
+
+    JFrame frame() {
+        return frame;
+    }
+
+    void add(Page page) {
+        pages.add(page);
+    }
+
+    /** What is done once the cautions were read. */
+    void whenBegun(Runnable begin) {
+        onBegin = begin;
+    }
+
+    /** Binds the keys and shows the frame, cautions first. */
+    void open(Dimension size) {
+        keys().forEach(key -> key.bind(middle));
+        keyList.list(all());
+        pages.units(look.units());
+        root.setPreferredSize(size);
+        dressSwing();
+        frame.pack();
+        restyle();
+        frame.setLocationRelativeTo(null);
+        frame.setVisible(true);
+        cautions.focus();
+    }
+
+    private List<KeyCommand> all() {
+        List<KeyCommand> all = new ArrayList<>(pages.current().keys());
+        all.addAll(keys());
+        return all;
+    }
+
+    private List<KeyCommand> keys() {
+        List<KeyCommand> keys = new ArrayList<>(pages.keys());
+        keys.add(KeyCommand.of("U", "U", "metric or US units", () -> change(look.otherUnits())));
+        keys.add(KeyCommand.of("D", "D", "light or dark", () -> change(look.otherGround())));
+        keys.add(KeyCommand.of("G", "G", "normal or larger type", () -> change(look.otherType())));
+        keys.add(KeyCommand.of("F11", "F11", "the whole screen, or a window", this::wholeScreen));
+        keys.add(new KeyCommand(
+                List.of("F1", "shift SLASH", "typed ?"), "F1 or ?", "this list of keys", this::showKeys));
+        keys.add(KeyCommand.of("ctrl Q", "Ctrl Q", "end", frame::dispose));
+        return keys;
+    }
+
+    private void begin() {
+        cards.show(root, PAGES);
+        pages.show(0);
+        if (!begun) {
+            begun = true;
+            onBegin.run();
+        }
+    }
+
+    private void showKeys() {
+        cards.show(root, KEYS);
+        keyList.requestFocusInWindow();
+    }
+
+    private void hideKeys() {
+        cards.show(root, PAGES);
+        pages.current().focus();
+    }
+
+    private void wholeScreen() {
+        boolean whole = (frame.getExtendedState() & Frame.MAXIMIZED_BOTH) == Frame.MAXIMIZED_BOTH;
+        frame.setExtendedState(whole ? Frame.NORMAL : Frame.MAXIMIZED_BOTH);
+    }
+
+    /** Shows the window in another look. */
+    void change(Look newLook) {
+        boolean ground = newLook.dark() != look.dark();
+        boolean units = newLook.units() != look.units();
+        look = newLook;
+        if (ground) {
+            dressSwing();
+        }
+        scale = null;
+        restyle();
+        if (units) {
+            pages.units(look.units());
+        }
+    }
+
+    private void dressSwing() {
+        if (look.dark()) {
+            FlatDarkLaf.setup();
+        } else {
+            FlatLightLaf.setup();
+        }
+        FlatLaf.updateUI();
+    }
+
+    /** Sets colours and sizes anew when the size of the window or the look asks for it. */
+    private void restyle() {
+        TypeScale wanted = TypeScale.of(Math.max(1, root.getWidth()), Math.max(1, root.getHeight()), look);
+        Skin wantedSkin = Skin.of(look);
+        if (scale != null && scale.isLike(wanted) && skin != null) {
+            return;
+        }
+        scale = wanted;
+        skin = wantedSkin;
+        UIManager.put("defaultFont", wanted.plain(13));
+        root.setBackground(wantedSkin.ground());
+        middle.setBackground(wantedSkin.ground());
+        styled.forEach(part -> part.style(wantedSkin, wanted));
+        root.revalidate();
+        root.repaint();
+    }
+}

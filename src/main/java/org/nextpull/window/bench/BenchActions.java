@@ -1,0 +1,164 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Supplier;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Verdict;
+import org.nextpull.live.LiveState;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Standing;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.day.DayFiles;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
+import org.nextpull.window.day.Player;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Question;
+import org.nextpull.window.work.Work;
+
+/** The keys of the bench page: what can be asked of a day, of the pull that is selected, and of a replay. */
+final class BenchActions {
+    private final DaySource source;
+    private final Work work;
+    private final FootBar foot;
+    private final Supplier<Optional<PullCard>> selected;
+    private final Supplier<Optional<DayMoment>> moment;
+    private final Supplier<UnitSystem> units;
+
+    /**
+     * The actions.
+     *
+     * @param selected the pull that is selected
+     * @param moment the day as it is shown
+     */
+    BenchActions(
+            DaySource source,
+            Work work,
+            FootBar foot,
+            Supplier<Optional<PullCard>> selected,
+            Supplier<Optional<DayMoment>> moment,
+            Supplier<UnitSystem> units) {
+        this.source = source;
+        this.work = work;
+        this.foot = foot;
+        this.selected = selected;
+        this.moment = moment;
+        this.units = units;
+    }
+
+    List<KeyCommand> keys() {
+        List<KeyCommand> keys = new ArrayList<>();
+        source.player().ifPresent(player -> keys.addAll(keys(player)));
+        if (source.player().isEmpty()) {
+            keys.add(KeyCommand.of("S", "S", "say what is set for the next pull", () -> day(this::set)));
+            keys.add(KeyCommand.of(
+                    "F",
+                    "F",
+                    "say what is fitted now",
+                    () -> foot.ask(questions().fitted())));
+        }
+        keys.add(KeyCommand.of("X", "X", "strike the selected pull, or let it count again", () -> pull(this::strike)));
+        keys.add(KeyCommand.of("C", "C", "correct its setting", () -> pull(questions()::correct)));
+        keys.add(KeyCommand.of(
+                "K",
+                "K",
+                "mark whether knock was heard in it",
+                () -> pull(pull -> questions().knock(pull.number()))));
+        keys.add(KeyCommand.of(
+                "L",
+                "L",
+                "lift what its knock and limits forbid",
+                () -> pull(pull -> questions().lift(pull.number()))));
+        keys.add(KeyCommand.of("T", "T", "write a note on it, or on the session", this::note));
+        keys.add(KeyCommand.of(
+                "M",
+                "M",
+                "change a limit of the plan",
+                () -> day(now -> questions().limit(plan(now)))));
+        keys.add(KeyCommand.of("E", "E", "export sheet, CSV and JSON", this::export));
+        return keys;
+    }
+
+    private static List<KeyCommand> keys(Player player) {
+        return List.of(
+                KeyCommand.of("SPACE", "Space", "replay: pause, go on, or begin again at the end", player::pauseOrGoOn),
+                KeyCommand.of("N", "N", "replay: next pull", player::forth),
+                KeyCommand.of("B", "B", "replay: back by a pull", player::back),
+                new KeyCommand(
+                        List.of("PLUS", "shift PLUS", "shift EQUALS", "ADD"), "+", "replay: faster", player::faster),
+                new KeyCommand(List.of("MINUS", "SUBTRACT"), "-", "replay: slower", player::slower));
+    }
+
+    private BenchQuestions questions() {
+        return new BenchQuestions(source::tell, new Shown(units.get()));
+    }
+
+    private void pull(Function<MeasuredPull, Question> question) {
+        day(now -> selected.get()
+                .flatMap(card -> now.result().pulls().stream()
+                        .filter(pull -> pull.number() == card.number())
+                        .findFirst())
+                .map(question)
+                .orElse(null));
+    }
+
+    private void day(Function<DayMoment, @Nullable Question> question) {
+        Consumer<Question> ask = foot::ask;
+        moment.get().map(question).ifPresent(ask);
+    }
+
+    private Question strike(MeasuredPull pull) {
+        return pull.standing() == Standing.STRUCK
+                ? questions().restore(pull.number())
+                : questions().strike(pull.number());
+    }
+
+    private void note() {
+        Optional<PullCard> card = selected.get();
+        foot.ask(questions().note(card.isPresent() ? OptionalInt.of(card.get().number()) : OptionalInt.empty()));
+    }
+
+    private static SweepPlan plan(DayMoment now) {
+        return now.running().map(LiveState::plan).orElse(now.result().plan());
+    }
+
+    private Question set(DayMoment now) {
+        SessionResult result = now.result();
+        Optional<Proposal> proposal = result.verdict().map(Verdict::advice).flatMap(Advice::setting);
+        boolean offset = result.plan()
+                .timing()
+                .filter(timing -> timing.sets() == TimingPlan.Sets.OFFSET)
+                .isPresent();
+        int next = now.running().map(LiveState::nextPull).orElse(result.pulls().size() + 1);
+        return questions()
+                .set(
+                        next,
+                        proposal.flatMap(wanted -> wanted.advance().or(wanted::offset))
+                                .map(value -> Shown.fixed(value.deg(), 1)),
+                        proposal.flatMap(Proposal::lambda).map(value -> Shown.fixed(value.value(), 3)),
+                        offset);
+    }
+
+    private void export() {
+        foot.ask(new Question(
+                "Write sheet, CSV and JSON.",
+                List.of(Question.Field.wide("Folder", "."), Question.Field.narrow("Name", "sheet")),
+                texts -> {
+                    Shown shown = new Shown(units.get());
+                    work.think(() -> DayFiles.write(texts.get(0), texts.get(1), source.replay(), shown), foot::say);
+                    return Optional.empty();
+                }));
+    }
+}

@@ -1,0 +1,156 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Verdict;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.chart.SpeedPlots;
+import org.nextpull.chart.SweepPlots;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.AnswerText;
+import org.nextpull.report.ConditionText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.LeadText;
+import org.nextpull.report.PlaybackText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.Conditions;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.look.Tone;
+
+/** Turns a moment of a day into the bench page. Knows no view and no thread. */
+public final class BenchPresenter {
+    private final Shown shown;
+    private final AdviceText words;
+    private final AnswerText answers;
+    private final FindingText sentences;
+
+    public BenchPresenter(UnitSystem units) {
+        this.shown = new Shown(units);
+        this.words = new AdviceText(shown);
+        this.answers = new AnswerText(shown);
+        this.sentences = FindingText.in(shown);
+    }
+
+    /** The page of that moment. */
+    public BenchPage page(DayMoment moment) {
+        SessionResult result = moment.result();
+        Optional<RunningState> running = moment.running().map(state -> new RunningState(state, shown, sentences));
+        List<Remark> day = new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
+        day.addAll(day(result));
+        return new BenchPage(
+                heading(result),
+                running.map(RunningState::link).orElseGet(() -> replayed(moment)),
+                running.map(RunningState::recording).orElseGet(() -> pace(moment)),
+                running.flatMap(RunningState::pull),
+                running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
+                new LeadText(shown).of(result),
+                new ConditionText(shown)
+                        .lines(
+                                result.plan().start(),
+                                running.map(RunningState::conditions).orElseGet(() -> conditions(result))),
+                SweepPlots.running(result, shown.units()),
+                SpeedPlots.of(result, shown.units()),
+                new PullCards(result, shown, sentences).cards(),
+                result.verdict().map(Verdict::advice).flatMap(Advice::setting).map(AdviceText::setting),
+                day);
+    }
+
+    private static String heading(SessionResult result) {
+        List<String> parts = new ArrayList<>();
+        parts.add(result.plan().engine().name().orElse("engine without a name"));
+        result.plan().fuel().inTank().flatMap(Outcome::value).map(Fuel::name).ifPresent(parts::add);
+        return String.join(", ", parts);
+    }
+
+    private static Remark replayed(DayMoment moment) {
+        return new Remark(
+                Tone.PLAIN,
+                moment.playback()
+                        .map(playback -> PlaybackText.replayed(moment.source(), playback.shown(), playback.of()))
+                        .orElse(moment.source()));
+    }
+
+    private static Remark pace(DayMoment moment) {
+        return new Remark(
+                Tone.PLAIN,
+                moment.playback()
+                        .map(playback ->
+                                PlaybackText.pace(playback.paused(), playback.isAtEnd(), playback.secondsAPull()))
+                        .orElse(""));
+    }
+
+    /** Over a day that is gone through again, an alarm is said as the one that sounded in the pull shown last. */
+    private List<Remark> wouldHaveSounded(SessionResult result) {
+        List<MeasuredCurve> measured = result.measured();
+        if (measured.isEmpty()) {
+            return List.of();
+        }
+        MeasuredCurve last = measured.get(measured.size() - 1);
+        AlarmText alarms = new AlarmText(shown);
+        List<Remark> urgent = new ArrayList<>();
+        for (Alarm alarm : last.alarms()) {
+            urgent.add(new Remark(Tone.BAD, alarms.inPull(last.pull().number(), alarm)));
+        }
+        return urgent;
+    }
+
+    private static PresentConditions conditions(SessionResult result) {
+        if (result.measured().isEmpty()) {
+            return PresentConditions.unknown();
+        }
+        Conditions last =
+                result.measured().get(result.measured().size() - 1).pull().conditions();
+        return new PresentConditions(last.coolant(), last.oil(), last.inletAir(), last.hottestExhaust());
+    }
+
+    private List<Remark> day(SessionResult result) {
+        List<Remark> day = new ArrayList<>();
+        result.verdict().ifPresent(verdict -> say(result, verdict, day));
+        if (result.hasPulls()) {
+            day.add(new Remark(Tone.PLAIN, answers.repeatability(result)));
+        }
+        findings(result)
+                .forEach(finding -> day.add(new Remark(Tones.of(finding.severity()), sentences.withPlace(finding))));
+        return day;
+    }
+
+    private void say(SessionResult result, Verdict verdict, List<Remark> day) {
+        if (verdict.advice().action() != Action.STOP) {
+            verdict.chosen().ifPresent(chosen -> day.add(new Remark(Tone.PLAIN, words.leave(chosen))));
+        }
+        verdict.timing().ifPresent(answer -> day.add(new Remark(Tone.PLAIN, answers.timing(result, answer))));
+        verdict.mixture().ifPresent(answer -> {
+            day.add(new Remark(Tone.PLAIN, answers.mixture(answer)));
+            String edges = answers.edges(result, answer);
+            if (!edges.isEmpty()) {
+                day.add(new Remark(Tone.PLAIN, "Mixture: " + edges + "."));
+            }
+        });
+    }
+
+    /** What is worth knowing of the day and its logs, each code once. Before the first pull nothing is missing yet. */
+    private static List<Finding> findings(SessionResult result) {
+        List<Finding> all = new ArrayList<>(result.findings());
+        result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
+        result.sources().forEach(source -> all.addAll(source.findings()));
+        Map<FindingCode, Finding> once = new LinkedHashMap<>();
+        all.stream()
+                .filter(finding -> result.hasPulls() || finding.code() != FindingCode.NO_PULL_TO_USE)
+                .forEach(finding -> once.putIfAbsent(finding.code(), finding));
+        return List.copyOf(once.values());
+    }
+}

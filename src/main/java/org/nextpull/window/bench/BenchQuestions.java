@@ -1,0 +1,207 @@
+package org.nextpull.window.bench;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.function.Consumer;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.finding.Outcome;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.EntryText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.session.Act;
+import org.nextpull.session.Acts;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.window.page.Question;
+
+/** What the operator can change by hand, each as a question at the foot; the answer becomes an act. Knows no view. */
+final class BenchQuestions {
+    private static final List<String> YES = List.of("yes", "y");
+    private static final List<String> NO = List.of("no", "n");
+
+    private final Consumer<Act> tell;
+    private final FindingText sentences;
+
+    BenchQuestions(Consumer<Act> tell, Shown shown) {
+        this.tell = tell;
+        this.sentences = FindingText.in(shown);
+    }
+
+    Question strike(int pull) {
+        return withReason("Strike pull " + pull + ": it no longer counts.", why -> new Act.Strike(pull, why));
+    }
+
+    Question restore(int pull) {
+        return new Question("Let pull " + pull + " count again?", List.of(), texts -> done(new Act.Restore(pull)));
+    }
+
+    Question lift(int pull) {
+        return withReason(
+                "Lift what knock and limits of pull " + pull + " forbid, on your word.",
+                why -> new Act.Lift(pull, why));
+    }
+
+    private Question withReason(String title, java.util.function.Function<String, Act> act) {
+        return new Question(
+                title,
+                List.of(Question.Field.wide("Why", "")),
+                texts -> texts.get(0).isBlank()
+                        ? Optional.of(EntryText.REASON_NEEDED)
+                        : done(act.apply(texts.get(0).strip())));
+    }
+
+    /** A remark on a pull, or on the session without one. */
+    Question note(OptionalInt pull) {
+        String on = pull.isPresent() ? "pull " + pull.getAsInt() : "the session";
+        return new Question(
+                "Note on " + on + ".",
+                List.of(Question.Field.wide("Note", "")),
+                texts -> texts.get(0).isBlank()
+                        ? Optional.of(EntryText.NOTHING_SAID)
+                        : done(new Act.Note(pull, texts.get(0).strip())));
+    }
+
+    /** What the operator heard: what is not measured can only be said. */
+    Question knock(int pull) {
+        return new Question(
+                "Did you hear knock in pull " + pull + "?", List.of(Question.Field.narrow("yes or no", "")), texts -> {
+                    String said = texts.get(0).strip().toLowerCase(Locale.ROOT);
+                    if (!YES.contains(said) && !NO.contains(said)) {
+                        return Optional.of(EntryText.noWord("The answer", "yes or no"));
+                    }
+                    KnockMark mark = YES.contains(said) ? KnockMark.HEARD : KnockMark.NONE;
+                    return done(new Act.Correct(pull, AskedSetting.none().withKnock(mark)));
+                });
+    }
+
+    /** What a pull was really run with. */
+    Question correct(MeasuredPull pull) {
+        Setting setting = pull.setting();
+        Optional<String> offset = setting.offset().map(value -> Shown.fixed(value.deg(), 1));
+        return new Question(
+                "Pull " + pull.number() + " was run with:",
+                List.of(
+                        Question.Field.narrow(
+                                offset.isPresent() ? "Degrees added" : "Advance",
+                                offset.or(() -> setting.advance().map(value -> Shown.fixed(value.deg(), 1)))
+                                        .orElse("")),
+                        Question.Field.narrow(
+                                "Lambda",
+                                setting.lambda()
+                                        .map(value -> Shown.fixed(value.value(), 3))
+                                        .orElse("")),
+                        Question.Field.narrow("Label", setting.label().orElse("")),
+                        Question.Field.narrow("Fuel", setting.fuel().orElse(""))),
+                texts -> corrected(pull, offset.isPresent(), texts));
+    }
+
+    private Optional<String> corrected(MeasuredPull pull, boolean offset, List<String> texts) {
+        Typed<Double> spark = number(offset ? "Degrees added" : "Advance", texts.get(0));
+        Typed<Double> lambda = number("Lambda", texts.get(1));
+        Optional<String> fault = spark.fault().or(lambda::fault);
+        if (fault.isPresent()) {
+            return fault;
+        }
+        try {
+            Optional<Advance> advance = spark.value().map(Advance::ofDeg);
+            AskedSetting setting = AskedSetting.none()
+                    .withValues(
+                            offset ? Optional.empty() : advance,
+                            offset ? advance : Optional.empty(),
+                            lambda.value().map(Lambda::of))
+                    .withConfiguration(word(texts.get(2)), word(texts.get(3)));
+            return done(new Act.Correct(pull.number(), setting));
+        } catch (IllegalArgumentException outOfRange) {
+            return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+        }
+    }
+
+    /** What is set in the engine for the next pull, before it is run. */
+    Question set(int pull, Optional<String> advance, Optional<String> lambda, boolean offset) {
+        return new Question(
+                "Set for pull " + pull + ":",
+                List.of(
+                        Question.Field.narrow(offset ? "Degrees added" : "Advance", advance.orElse("")),
+                        Question.Field.narrow("Lambda", lambda.orElse(""))),
+                texts -> {
+                    Typed<Double> spark = number(offset ? "Degrees added" : "Advance", texts.get(0));
+                    Typed<Double> mixture = number("Lambda", texts.get(1));
+                    Optional<String> fault = spark.fault().or(mixture::fault);
+                    if (fault.isPresent()) {
+                        return fault;
+                    }
+                    if (mixture.value().filter(value -> value <= 0).isPresent()) {
+                        return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+                    }
+                    Optional<Advance> deg = spark.value().map(Advance::ofDeg);
+                    AskedSetting setting = AskedSetting.none()
+                            .withValues(
+                                    offset ? Optional.empty() : deg,
+                                    offset ? deg : Optional.empty(),
+                                    mixture.value().map(Lambda::of));
+                    return done(new Act.Setting(pull, setting, false));
+                });
+    }
+
+    /** What is fitted from the next pull on. */
+    Question fitted() {
+        return new Question(
+                "Fitted from the next pull on:",
+                List.of(Question.Field.wide("Label", ""), Question.Field.narrow("Fuel", "")),
+                texts -> {
+                    Optional<String> label = word(texts.get(0));
+                    Optional<String> fuel = word(texts.get(1));
+                    return label.isEmpty() && fuel.isEmpty()
+                            ? Optional.of(EntryText.NOTHING_SAID)
+                            : done(new Act.Next(label, fuel));
+                });
+    }
+
+    /** Another limit from now on. */
+    Question limit(SweepPlan plan) {
+        return new Question(
+                "Change a limit of the plan:",
+                List.of(Question.Field.wide("Key of [limits]", ""), Question.Field.narrow("Value", "")),
+                texts -> {
+                    Typed<Double> value = number("Value", texts.get(1));
+                    if (value.fault().isPresent() || value.value().isEmpty()) {
+                        return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
+                    }
+                    Act.ChangeLimit change = new Act.ChangeLimit(
+                            texts.get(0).strip(), value.value().get());
+                    Outcome<SweepPlan> changed = Acts.changed(plan, change);
+                    return changed.isFailed()
+                            ? Optional.of(sentences.sentence(changed.findings().get(0)))
+                            : done(change);
+                });
+    }
+
+    private Optional<String> done(Act act) {
+        tell.accept(act);
+        return Optional.empty();
+    }
+
+    private static Optional<String> word(String text) {
+        return Optional.of(text.strip()).filter(word -> !word.isEmpty());
+    }
+
+    /** A value, or nothing, or what is wrong. */
+    private record Typed<T>(Optional<T> value, Optional<String> fault) {}
+
+    /** A number with a point or a comma; an empty field is no number and no fault. */
+    private static Typed<Double> number(String field, String text) {
+        String plain = text.strip().replace(',', '.');
+        if (plain.isEmpty()) {
+            return new Typed<>(Optional.empty(), Optional.empty());
+        }
+        return plain.matches("[+-]?\\d{1,6}(\\.\\d{1,6})?")
+                ? new Typed<>(Optional.of(Double.valueOf(plain)), Optional.empty())
+                : new Typed<>(Optional.empty(), Optional.of(EntryText.noNumber(field, text.strip())));
+    }
+}

@@ -1,0 +1,95 @@
+package org.nextpull.window.bench;
+
+import java.awt.BorderLayout;
+import java.awt.GridLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.nextpull.report.ConditionLine;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
+import org.nextpull.window.look.TypeScale;
+
+/** The start conditions: a sign, a value, and in the window or how far off. */
+final class ConditionsView extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final transient List<ConditionLine> lines = new ArrayList<>();
+    private transient Skin skin = Skin.of(Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+
+    ConditionsView() {
+        getAccessibleContext().setAccessibleName("Conditions");
+    }
+
+    void show(List<ConditionLine> newLines) {
+        if (newLines.equals(lines)) {
+            return;
+        }
+        lines.clear();
+        lines.addAll(newLines);
+        build();
+    }
+
+    private void build() {
+        removeAll();
+        setLayout(new GridLayout(1, Math.max(1, lines.size()), scale.space(8), 0));
+        for (ConditionLine line : lines) {
+            add(cell(line));
+        }
+        setBackground(skin.ground());
+        setBorder(BorderFactory.createEmptyBorder(scale.space(4), scale.space(34), scale.space(6), scale.space(10)));
+        revalidate();
+        repaint();
+    }
+
+    private JPanel cell(ConditionLine line) {
+        JPanel cell = new JPanel(new GridLayout(3, 1));
+        cell.setOpaque(false);
+        Tone tone = tone(line.place());
+        JLabel sign = label(tone.sign() + " ", false);
+        sign.setForeground(skin.tone(tone));
+        JLabel name = label(line.name(), false);
+        JPanel head = new JPanel(new BorderLayout());
+        head.setOpaque(false);
+        head.add(sign, BorderLayout.WEST);
+        head.add(name, BorderLayout.CENTER);
+        JLabel value = label(line.value(), true);
+        value.setFont(scale.bold(19));
+        JLabel words = label(line.words(), tone == Tone.WARN);
+        cell.add(head);
+        cell.add(value);
+        cell.add(words);
+        cell.getAccessibleContext().setAccessibleName(line.name());
+        cell.getAccessibleContext()
+                .setAccessibleDescription(line.value() + ", " + line.words() + ", asked for: " + line.window());
+        cell.setToolTipText(line.window());
+        return cell;
+    }
+
+    private JLabel label(String text, boolean bold) {
+        JLabel label = new JLabel(text);
+        label.setFont(bold ? scale.bold(13) : scale.plain(13));
+        label.setForeground(skin.ink());
+        return label;
+    }
+
+    private static Tone tone(ConditionLine.Place place) {
+        return switch (place) {
+            case INSIDE -> Tone.GOOD;
+            case BELOW, ABOVE -> Tone.WARN;
+            case UNASKED, UNKNOWN -> Tone.PLAIN;
+        };
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        build();
+    }
+}

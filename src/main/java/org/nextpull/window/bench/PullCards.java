@@ -1,0 +1,123 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.finding.Severity;
+import org.nextpull.plan.Goal;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Reading;
+import org.nextpull.response.Setting;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Quantity;
+import org.nextpull.window.look.Tone;
+
+/** The pulls of a day as cards. */
+final class PullCards {
+    private final SessionResult result;
+    private final Shown shown;
+    private final AlarmText alarms;
+    private final FindingText sentences;
+
+    PullCards(SessionResult result, Shown shown, FindingText sentences) {
+        this.result = result;
+        this.shown = shown;
+        this.alarms = new AlarmText(shown);
+        this.sentences = sentences;
+    }
+
+    List<PullCard> cards() {
+        List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response());
+        return result.measured().stream().map(one -> card(one, readings)).toList();
+    }
+
+    private PullCard card(MeasuredCurve one, List<Reading> readings) {
+        MeasuredPull pull = one.pull();
+        Optional<Reading> reading =
+                readings.stream().filter(each -> each.pull() == pull.number()).findFirst();
+        return new PullCard(
+                pull.number(),
+                setting(pull.setting()),
+                response(pull),
+                reading.map(each -> change(each, readings.get(0))).orElse(""),
+                tone(one),
+                mark(one),
+                remarks(one));
+    }
+
+    private static List<String> setting(Setting setting) {
+        List<String> lines = new ArrayList<>();
+        setting.advance().ifPresent(value -> lines.add(Shown.fixed(value.deg(), 1) + " deg"));
+        setting.offset().ifPresent(value -> lines.add(AdviceText.signed(value.deg()) + " deg"));
+        setting.lambda().ifPresent(value -> lines.add("lambda " + Shown.fixed(value.value(), 3)));
+        return lines;
+    }
+
+    private String response(MeasuredPull pull) {
+        boolean torque = result.plan().goal().response() == Goal.Response.TORQUE;
+        return pull.figures()
+                .flatMap(figures -> torque
+                        ? figures.meanTorque().map(value -> shown.value(Quantity.TORQUE, value.newtonMetres()))
+                        : figures.meanPower().map(value -> shown.value(Quantity.POWER, value.watts())))
+                .orElse("no figure");
+    }
+
+    private static String change(Reading reading, Reading first) {
+        if (reading.pull() == first.pull()) {
+            return "baseline";
+        }
+        double percent = reading.percentOver(first);
+        return (percent < 0 ? "" : "+") + Shown.fixed(percent, 2) + " %";
+    }
+
+    private static Tone tone(MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        if (!pull.isClean() || !one.alarms().isEmpty()) {
+            return Tone.BAD;
+        } else if (!pull.isUsed()) {
+            return Tone.PLAIN;
+        }
+        boolean warned = pull.findings().stream().anyMatch(finding -> finding.severity() != Severity.NOTE);
+        return warned ? Tone.WARN : Tone.GOOD;
+    }
+
+    private static String mark(MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        List<String> words = new ArrayList<>();
+        if (!pull.standing().isUsed()) {
+            words.add(pull.standing().id().replace('-', ' '));
+        }
+        if (pull.knock().isHeard()) {
+            words.add("knock");
+        }
+        if (!pull.limitsMet().isEmpty()) {
+            words.add("limit");
+        }
+        return String.join(", ", words);
+    }
+
+    private List<Remark> remarks(MeasuredCurve one) {
+        List<Remark> remarks = new ArrayList<>();
+        for (Alarm alarm : one.alarms()) {
+            remarks.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
+        }
+        one.pull().findings().stream()
+                .sorted(Comparator.comparing(org.nextpull.finding.Finding::severity)
+                        .reversed())
+                .map(finding -> new Remark(Tones.of(finding.severity()), sentences.sentence(finding)))
+                .forEach(remarks::add);
+        Setting setting = one.pull().setting();
+        setting.label().ifPresent(label -> remarks.add(new Remark(Tone.PLAIN, "Configuration: " + label + ".")));
+        setting.note().ifPresent(note -> remarks.add(new Remark(Tone.PLAIN, "Note: " + note)));
+        Optional.ofNullable(result.amendments().struck().get(one.pull().number()))
+                .ifPresent(why -> remarks.add(new Remark(Tone.PLAIN, "Struck by the operator: " + why)));
+        return remarks;
+    }
+}

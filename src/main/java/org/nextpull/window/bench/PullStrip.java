@@ -1,0 +1,99 @@
+package org.nextpull.window.bench;
+
+import java.awt.Rectangle;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import javax.swing.DefaultListModel;
+import javax.swing.JList;
+import javax.swing.ListSelectionModel;
+import javax.swing.text.Position;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+
+/** The pulls as a strip of cards in the order of the day; the last card is empty and holds what comes next. */
+final class PullStrip extends JList<StripCard> implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final DefaultListModel<StripCard> model = new DefaultListModel<>();
+    private final StripPainter painter = new StripPainter();
+
+    PullStrip() {
+        setModel(model);
+        setCellRenderer(painter);
+        setLayoutOrientation(JList.HORIZONTAL_WRAP);
+        setVisibleRowCount(1);
+        setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
+        getAccessibleContext().setAccessibleName("Pulls");
+        for (String taken : List.of("SPACE", "ctrl A", "ctrl C", "ctrl X", "ctrl V")) {
+            getInputMap(WHEN_FOCUSED).put(javax.swing.KeyStroke.getKeyStroke(taken), "none");
+        }
+    }
+
+    /** Letters are keys of the page here; none picks a card. */
+    @Override
+    public int getNextMatch(String prefix, int startIndex, Position.Bias bias) {
+        return -1;
+    }
+
+    /** Shows the pulls. Whoever looked at the last one goes on to the new last one. */
+    void show(List<PullCard> cards, Optional<String> next) {
+        int before = model.getSize();
+        int selected = getSelectedIndex();
+        boolean atEnd = selected < 0
+                || selected >= before - 1
+                || model.get(selected + 1).isNext();
+        int count = cards.size() + (next.isPresent() ? 1 : 0);
+        for (int index = 0; index < count; index++) {
+            StripCard card = index < cards.size()
+                    ? StripCard.of(cards.get(index))
+                    : StripCard.next(cards.size() + 1, next.orElseThrow());
+            if (index >= model.getSize()) {
+                model.addElement(card);
+            } else if (!model.get(index).equals(card)) {
+                model.set(index, card);
+            }
+        }
+        while (model.getSize() > count) {
+            model.remove(model.getSize() - 1);
+        }
+        if (atEnd && !cards.isEmpty()) {
+            setSelectedIndex(cards.size() - 1);
+        }
+        if (count != before && count > 0) {
+            Rectangle last = getCellBounds(count - 1, count - 1);
+            if (last != null) {
+                scrollRectToVisible(last);
+            }
+        }
+    }
+
+    /** The card that is selected; empty when it is that of the next pull. */
+    Optional<PullCard> selected() {
+        return Optional.ofNullable(getSelectedValue()).flatMap(StripCard::pull);
+    }
+
+    /** Selects the pull of that number. */
+    void select(int number) {
+        OptionalInt index = java.util.stream.IntStream.range(0, model.getSize())
+                .filter(at -> model.get(at)
+                        .pull()
+                        .filter(card -> card.number() == number)
+                        .isPresent())
+                .findFirst();
+        index.ifPresent(at -> {
+            setSelectedIndex(at);
+            ensureIndexIsVisible(at);
+        });
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        painter.style(skin, scale);
+        setBackground(skin.ground());
+        setFixedCellWidth(scale.type(96));
+        setFixedCellHeight(scale.type(104));
+        repaint();
+    }
+}

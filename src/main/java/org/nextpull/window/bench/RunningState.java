@@ -1,0 +1,117 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Finding;
+import org.nextpull.live.LatestValue;
+import org.nextpull.live.LinkState;
+import org.nextpull.live.LiveState;
+import org.nextpull.live.Notice;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.LinkText;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.Temperature;
+import org.nextpull.window.look.Tone;
+
+/** What a running session adds to the page: links, recording, alarms, temperatures of the moment, and what was said. */
+final class RunningState {
+    /** A value older than this is not one of this moment. */
+    private static final double STALE_S = 10;
+
+    private static final int NOTICES = 5;
+
+    private final LiveState state;
+    private final AlarmText alarms;
+    private final FindingText sentences;
+
+    RunningState(LiveState state, Shown shown, FindingText sentences) {
+        this.state = state;
+        this.alarms = new AlarmText(shown);
+        this.sentences = sentences;
+    }
+
+    /** All sources in one line; the worst gives the sign. */
+    Remark link() {
+        List<Remark> links = state.links().stream().map(this::link).toList();
+        Tone worst =
+                links.stream().map(Remark::tone).max(Comparator.naturalOrder()).orElse(Tone.PLAIN);
+        return new Remark(
+                worst, String.join(" ", links.stream().map(Remark::sentence).toList()));
+    }
+
+    private Remark link(LinkState link) {
+        return switch (link.link()) {
+            case WAITING -> new Remark(Tone.WARN, LinkText.waiting(link.source()));
+            case CONNECTED -> new Remark(Tone.GOOD, LinkText.connected(link.source(), link.sinceLastS()));
+            case SILENT -> new Remark(Tone.BAD, LinkText.silent(link.source(), link.sinceLastS()));
+            case LOST -> new Remark(Tone.BAD, LinkText.lost(link.source(), link.sinceLastS()));
+        };
+    }
+
+    Remark recording() {
+        return state.capture()
+                .failing()
+                .map(why -> new Remark(Tone.BAD, sentences.sentence(why)))
+                .orElseGet(() ->
+                        new Remark(Tone.GOOD, LinkText.recording(state.capture().bytes())));
+    }
+
+    /** The pull in progress. */
+    Optional<Remark> pull() {
+        return state.pullSinceS().isPresent()
+                ? Optional.of(new Remark(
+                        Tone.PLAIN,
+                        LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())))
+                : Optional.empty();
+    }
+
+    /** Alarms that sound, then what does not arrive or is not kept; each stays as long as it holds. */
+    List<Remark> urgent() {
+        List<Remark> urgent = new ArrayList<>();
+        for (Alarm alarm : state.sounding()) {
+            urgent.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
+        }
+        state.links().stream()
+                .map(this::link)
+                .filter(remark -> remark.tone() == Tone.BAD)
+                .forEach(urgent::add);
+        state.capture()
+                .failing()
+                .map(why -> new Remark(Tone.BAD, sentences.sentence(why)))
+                .ifPresent(urgent::add);
+        return urgent;
+    }
+
+    PresentConditions conditions() {
+        return new PresentConditions(
+                latest(Role.COOLANT_TEMPERATURE),
+                latest(Role.OIL_TEMPERATURE),
+                latest(Role.INLET_AIR_TEMPERATURE),
+                latest(Role.EXHAUST_TEMPERATURE));
+    }
+
+    /** The hottest of several sensors. */
+    private Optional<Temperature> latest(Role role) {
+        return state.latest().stream()
+                .filter(value -> value.channel().role() == role && value.ageS() <= STALE_S)
+                .max(Comparator.comparingDouble(LatestValue::value))
+                .map(value -> Temperature.ofKelvins(value.value()));
+    }
+
+    /** What was said last, the latest first. */
+    List<Remark> notices() {
+        List<Notice> all = state.notices();
+        List<Remark> last = new ArrayList<>();
+        for (int index = all.size() - 1; index >= Math.max(0, all.size() - NOTICES); index--) {
+            Finding finding = all.get(index).finding();
+            last.add(new Remark(Tones.of(finding.severity()), sentences.sentence(finding)));
+        }
+        return last;
+    }
+}

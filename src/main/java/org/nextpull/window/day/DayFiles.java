@@ -1,0 +1,50 @@
+package org.nextpull.window.day;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.util.List;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.report.csv.PullsCsv;
+import org.nextpull.report.html.Sheet;
+import org.nextpull.report.json.AdviseJson;
+import org.nextpull.session.Replay;
+
+/** Writes the sheet of a day, and its pulls and figures beside it. */
+public final class DayFiles {
+    private DayFiles() {}
+
+    /**
+     * Writes the files.
+     *
+     * @param name name of the files, without an ending
+     * @return a sentence on what was written or why not
+     */
+    public static String write(String folder, String name, Replay day, Shown shown) {
+        try {
+            Path into = Files.createDirectories(Path.of(folder.strip()));
+            String stem = name.strip().isEmpty() ? "sheet" : name.strip();
+            Files.writeString(into.resolve(stem + ".html"), Sheet.of(day, shown), StandardCharsets.UTF_8);
+            Files.writeString(into.resolve(stem + ".csv"), PullsCsv.of(day.whole()), StandardCharsets.UTF_8);
+            Files.writeString(
+                    into.resolve(stem + ".json"),
+                    new AdviseJson().advise(day.whole(), List.of()) + "\n",
+                    StandardCharsets.UTF_8);
+            return "Wrote " + stem + ".html, .csv and .json into "
+                    + into.toAbsolutePath().normalize() + ".";
+        } catch (IOException | InvalidPathException unwritable) {
+            return FindingText.in(shown)
+                    .sentence(Finding.error(
+                            FindingCode.FOLDER_NOT_WRITABLE,
+                            Place.inFile(folder),
+                            Detail.of("why", String.valueOf(unwritable.getMessage()))));
+        }
+    }
+}

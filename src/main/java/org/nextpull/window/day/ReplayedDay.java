@@ -1,0 +1,146 @@
+package org.nextpull.window.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.ExecutionException;
+import java.util.concurrent.Executors;
+import java.util.concurrent.Future;
+import java.util.concurrent.RejectedExecutionException;
+import java.util.concurrent.ScheduledExecutorService;
+import java.util.concurrent.TimeUnit;
+import java.util.function.Consumer;
+import java.util.function.UnaryOperator;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.session.Act;
+import org.nextpull.session.Acts;
+import org.nextpull.session.DayByPull;
+import org.nextpull.session.Replay;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+import org.tinylog.Logger;
+
+/** A day gone through again pull by pull. Logs are read and pulls fitted on a thread of its own, each state when it is first shown. */
+public final class ReplayedDay implements DaySource, Player {
+    private static final long TICK_MS = 100;
+    private static final double FIRST_SPEED_S = 4;
+
+    private final String name;
+    private final SessionInput input;
+    private final ScheduledExecutorService thread;
+    private volatile Consumer<DayMoment> watcher = moment -> {};
+    private volatile @Nullable Future<?> ticks;
+    private @Nullable DayByPull day;
+    private final List<Act> acts = new ArrayList<>();
+    private Playback playback = Playback.start(0, FIRST_SPEED_S);
+
+    private ReplayedDay(String name, SessionInput input, ScheduledExecutorService thread) {
+        this.name = name;
+        this.input = input;
+        this.thread = thread;
+    }
+
+    /**
+     * A day of logs.
+     *
+     * @param name what the operator calls it
+     * @param input what it is made from
+     */
+    public static ReplayedDay of(String name, SessionInput input) {
+        return new ReplayedDay(name, input, Executors.newSingleThreadScheduledExecutor(task -> {
+            Thread thread = new Thread(task, "nextpull-window-day");
+            thread.setDaemon(true);
+            return thread;
+        }));
+    }
+
+    @Override
+    public void start(Consumer<DayMoment> newWatcher) {
+        watcher = newWatcher;
+        run(() -> {
+            DayByPull read = DayByPull.of(input);
+            day = read;
+            playback = Playback.start(read.pulls(), FIRST_SPEED_S);
+            tell();
+        });
+        ticks = thread.scheduleAtFixedRate(() -> guarded(this::tick), TICK_MS, TICK_MS, TimeUnit.MILLISECONDS);
+    }
+
+    private void tick() {
+        Playback before = playback;
+        playback = before.after(TICK_MS / 1000.0);
+        if (playback.shown() != before.shown() || playback.paused() != before.paused()) {
+            tell();
+        }
+    }
+
+    @Override
+    public void play(UnaryOperator<Playback> change) {
+        run(() -> {
+            playback = change.apply(playback);
+            tell();
+        });
+    }
+
+    @Override
+    public void tell(Act act) {
+        run(() -> {
+            acts.add(act);
+            if (day != null) {
+                day = day.with(Acts.of(acts).applied(input));
+                tell();
+            }
+        });
+    }
+
+    private void tell() {
+        if (day != null) {
+            SessionResult result = day.after(playback.shown());
+            watcher.accept(new DayMoment(name, result, Optional.of(playback), Optional.empty()));
+        }
+    }
+
+    @Override
+    public Optional<Player> player() {
+        return Optional.of(this);
+    }
+
+    @Override
+    public Replay replay() {
+        try {
+            return thread.submit(() -> (day == null ? DayByPull.of(input) : day).replay(playback.shown()))
+                    .get();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+            throw new IllegalStateException("interrupted while the day was gone through", stopped);
+        } catch (ExecutionException fault) {
+            throw new IllegalStateException("the day could not be gone through", fault.getCause());
+        }
+    }
+
+    private void run(Runnable task) {
+        try {
+            thread.execute(() -> guarded(task));
+        } catch (RejectedExecutionException closed) {
+            Logger.debug("the day is closed; a key was left out");
+        }
+    }
+
+    /** A task that throws would end the ticks without a word. */
+    private static void guarded(Runnable task) {
+        try {
+            task.run();
+        } catch (RuntimeException fault) {
+            Logger.error(fault, "a step of the day failed");
+        }
+    }
+
+    @Override
+    public void close() {
+        Future<?> running = ticks;
+        if (running != null) {
+            running.cancel(true);
+        }
+        thread.shutdownNow();
+    }
+}

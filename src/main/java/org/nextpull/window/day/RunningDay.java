@@ -1,0 +1,126 @@
+package org.nextpull.window.day;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.TreeMap;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.advice.Verdict;
+import org.nextpull.live.LiveListener;
+import org.nextpull.live.LiveSession;
+import org.nextpull.live.LiveState;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.session.Act;
+import org.nextpull.session.Replay;
+import org.nextpull.session.SessionResult;
+import org.tinylog.Logger;
+
+/** A running session as a source of the window: started and ended on a thread of its own, since both may take long. */
+public final class RunningDay implements DaySource {
+    private final String name;
+    private final Function<LiveListener, LiveSession> starter;
+    private final Map<Integer, Verdict> said = new TreeMap<>();
+    private volatile Consumer<DayMoment> watcher = moment -> {};
+    private @Nullable LiveSession session;
+    private boolean closed;
+
+    /**
+     * A session that is started when the window asks for it.
+     *
+     * @param name what the operator calls it
+     * @param starter starts it
+     */
+    public RunningDay(String name, Function<LiveListener, LiveSession> starter) {
+        this.name = name;
+        this.starter = starter;
+    }
+
+    @Override
+    public void start(Consumer<DayMoment> newWatcher) {
+        watcher = newWatcher;
+        aside("nextpull-window-start", () -> {
+            LiveSession started = starter.apply(new LiveListener() {
+                @Override
+                public void changed(LiveState state) {
+                    show(state);
+                }
+            });
+            keep(started);
+            show(started.state());
+        });
+    }
+
+    private synchronized void keep(LiveSession started) {
+        session = started;
+        if (closed) {
+            aside("nextpull-window-end", started::close);
+        }
+    }
+
+    private void show(LiveState state) {
+        remember(state.result());
+        watcher.accept(new DayMoment(name, state.result(), Optional.empty(), Optional.of(state)));
+    }
+
+    /** The latest that was said after each count of pulls is what was said after it. */
+    private synchronized void remember(SessionResult result) {
+        int pulls = result.measured().size();
+        if (pulls > 0) {
+            result.verdict().ifPresent(verdict -> said.put(pulls, verdict));
+        }
+    }
+
+    @Override
+    public Optional<Player> player() {
+        return Optional.empty();
+    }
+
+    @Override
+    public synchronized void tell(Act act) {
+        if (session == null) {
+            Logger.warn("the session has not begun: what was asked for was left out");
+        } else {
+            session.tell(act);
+        }
+    }
+
+    @Override
+    public synchronized Replay replay() {
+        if (session == null) {
+            throw new IllegalStateException("the session has not begun");
+        }
+        SessionResult result = session.state().result();
+        List<Replay.Step> steps = new ArrayList<>();
+        for (int count = 1; count <= result.measured().size(); count++) {
+            MeasuredCurve last = result.measured().get(count - 1);
+            Optional.ofNullable(said.get(count))
+                    .ifPresent(verdict -> steps.add(new Replay.Step(last.pull(), last.alarms(), verdict)));
+        }
+        return new Replay(result, steps);
+    }
+
+    @Override
+    public synchronized void close() {
+        closed = true;
+        LiveSession running = session;
+        if (running != null) {
+            running.close();
+        }
+    }
+
+    private static void aside(String name, Runnable task) {
+        Thread thread = new Thread(
+                () -> {
+                    try {
+                        task.run();
+                    } catch (RuntimeException fault) {
+                        Logger.error(fault, "a session could not be started or ended");
+                    }
+                },
+                name);
+        thread.start();
+    }
+}

@@ -1,0 +1,77 @@
+package org.nextpull.window.page;
+
+import java.awt.Color;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.util.List;
+import javax.swing.JPanel;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
+import org.nextpull.window.look.TypeScale;
+
+/** What must be seen on every page: alarms, a dead link, a full disk. It stays as long as it holds. */
+public final class Banners extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final Prose text = new Prose("Urgent");
+    private transient Skin skin = Skin.of(org.nextpull.window.look.Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
+
+    public Banners() {
+        super(null);
+        add(text);
+        setVisible(false);
+    }
+
+    /** Shows these sentences, worst first; none hides it. */
+    public void say(List<String> sentences) {
+        text.say(String.join("\n", sentences));
+        if (isVisible() == sentences.isEmpty()) {
+            setVisible(!sentences.isEmpty());
+        }
+        revalidate();
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        text.dress(skin.onTone(), scale.bold(21));
+        revalidate();
+        repaint();
+    }
+
+    private int sign() {
+        return scale.type(44);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int width = Math.max(1, getParent() == null ? 1 : getParent().getWidth());
+        int height = text.heightAt(width - sign() - scale.space(14));
+        return new Dimension(width, height + 2 * scale.space(7));
+    }
+
+    @Override
+    public void doLayout() {
+        int pad = scale.space(7);
+        text.setBounds(sign(), pad, getWidth() - sign() - scale.space(14), getHeight() - 2 * pad);
+    }
+
+    /** Filled, with a black bar that has an exclamation mark: told by more than its colour. */
+    @Override
+    protected void paintComponent(Graphics g) {
+        g.setColor(skin.tone(Tone.BAD));
+        g.fillRect(0, 0, getWidth(), getHeight());
+        g.setColor(Color.BLACK);
+        int bar = scale.type(30);
+        g.fillRect(0, 0, bar, getHeight());
+        g.setColor(skin.tone(Tone.BAD));
+        int width = Math.max(2, bar / 6);
+        int top = getHeight() / 2 - bar / 2;
+        g.fillRect((bar - width) / 2, top, width, bar * 2 / 3);
+        g.fillRect((bar - width) / 2, top + bar * 5 / 6, width, width);
+    }
+}

@@ -1,0 +1,87 @@
+package org.nextpull.window.page;
+
+import java.awt.Graphics;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.JButton;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.nextpull.report.Cautions;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+
+/** What must have been read before a session is shown: the cautions, a sentence or two each, and the one button that goes on. */
+public final class CautionsPanel extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+    private static final int MARGIN = 90;
+
+    private final JLabel title = new JLabel("Before you start");
+    private final transient List<Prose> sentences = new ArrayList<>();
+    private final JButton read = new JButton("I have read this");
+    private transient Skin skin = Skin.of(org.nextpull.window.look.Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
+
+    /**
+     * The panel.
+     *
+     * @param goOn called when the operator says that it was read
+     */
+    public CautionsPanel(Runnable goOn) {
+        super(null);
+        add(title);
+        int number = 0;
+        for (String sentence : Cautions.sentences()) {
+            number++;
+            Prose prose = new Prose("Caution " + number);
+            prose.say(sentence);
+            sentences.add(prose);
+            add(prose);
+        }
+        read.addActionListener(event -> goOn.run());
+        KeyCommand.of("ENTER", "Enter", "say that the cautions were read", goOn).bind(this);
+        add(read);
+    }
+
+    /** Puts the focus on the button. */
+    public void focus() {
+        read.requestFocusInWindow();
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        setBackground(skin.ground());
+        title.setFont(scale.bold(40));
+        title.setForeground(skin.ink());
+        sentences.forEach(prose -> prose.dress(skin.ink(), scale.plain(19)));
+        read.setFont(scale.bold(20));
+        revalidate();
+        repaint();
+    }
+
+    @Override
+    public void doLayout() {
+        int left = scale.space(MARGIN);
+        int width = getWidth() - 2 * left;
+        int y = scale.space(50);
+        title.setBounds(left, y, width, title.getPreferredSize().height);
+        y += title.getHeight() + scale.space(22);
+        for (Prose prose : sentences) {
+            int height = prose.heightAt(width);
+            prose.setBounds(left, y, width, height);
+            y += height + scale.space(18);
+        }
+        java.awt.Dimension button = read.getPreferredSize();
+        read.setBounds(left, y + scale.space(10), button.width + scale.space(40), button.height + scale.space(14));
+    }
+
+    @Override
+    protected void paintComponent(Graphics g) {
+        super.paintComponent(g);
+        g.setColor(skin.tone(org.nextpull.window.look.Tone.WARN));
+        g.fillRect(scale.space(40), scale.space(50), scale.space(14), getHeight() - scale.space(100));
+    }
+}

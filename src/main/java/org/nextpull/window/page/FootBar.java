@@ -1,0 +1,157 @@
+package org.nextpull.window.page;
+
+import java.awt.CardLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.Box;
+import javax.swing.BoxLayout;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+
+/** The foot of the window: the most used keys, what an action led to, and questions, which take its place until they are answered. */
+public final class FootBar extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+    private static final String HINTS = "hints";
+    private static final String QUESTION = "question";
+
+    private final CardLayout cards = new CardLayout();
+    private final JLabel hints = new JLabel(" ");
+    private final JLabel message = new JLabel(" ");
+    private final JPanel still = new JPanel();
+    private final JPanel asking = new JPanel();
+    private final JLabel title = new JLabel();
+    private final JLabel wrong = new JLabel();
+    private final transient List<JTextField> fields = new ArrayList<>();
+    private transient @Nullable Component before;
+    private transient @Nullable Skin skin;
+    private transient @Nullable TypeScale scale;
+
+    public FootBar() {
+        setLayout(cards);
+        still.setLayout(new BoxLayout(still, BoxLayout.X_AXIS));
+        still.add(hints);
+        still.add(Box.createHorizontalGlue());
+        still.add(message);
+        asking.setLayout(new BoxLayout(asking, BoxLayout.X_AXIS));
+        add(still, HINTS);
+        add(asking, QUESTION);
+        hints.getAccessibleContext().setAccessibleName("Keys");
+        message.getAccessibleContext().setAccessibleName("Message");
+        asking.getAccessibleContext().setAccessibleName("Answer");
+        wrong.getAccessibleContext().setAccessibleName("What is wrong");
+    }
+
+    /** Shows the most used keys. */
+    public void hint(String keys) {
+        hints.setText(keys);
+    }
+
+    /** Says what an action led to, until the next one. */
+    public void say(String sentence) {
+        message.setText(sentence);
+        message.getAccessibleContext().setAccessibleDescription(sentence);
+    }
+
+    /** Whether a question waits for its answer. */
+    public boolean isAsking() {
+        return asking.isVisible();
+    }
+
+    /** Asks. Enter answers, Escape takes the question back; the focus then goes where it was. */
+    public void ask(Question question) {
+        before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        fields.clear();
+        asking.removeAll();
+        title.setText(question.title() + "  ");
+        wrong.setText("");
+        asking.add(title);
+        for (Question.Field field : question.fields()) {
+            JTextField text = new JTextField(field.text(), field.wide() ? 30 : 6);
+            text.getAccessibleContext().setAccessibleName(field.name());
+            text.addActionListener(event -> answer(question));
+            JLabel name = new JLabel(field.name() + " ");
+            name.setLabelFor(text);
+            asking.add(name);
+            asking.add(text);
+            asking.add(Box.createHorizontalStrut(10));
+            fields.add(text);
+        }
+        asking.add(wrong);
+        asking.add(Box.createHorizontalGlue());
+        asking.add(new JLabel("Enter: do it   Esc: leave it"));
+        KeyCommand.of("ESCAPE", "Esc", "take the question back", this::back).bind(asking);
+        if (fields.isEmpty()) {
+            KeyCommand.of("ENTER", "Enter", "answer the question", () -> answer(question))
+                    .bind(asking);
+            asking.setFocusable(true);
+        }
+        restyle();
+        cards.show(this, QUESTION);
+        revalidate();
+        Component first = fields.isEmpty() ? asking : fields.get(0);
+        first.requestFocusInWindow();
+        fields.stream().findFirst().ifPresent(JTextField::selectAll);
+    }
+
+    private void answer(Question question) {
+        Optional<String> fault =
+                question.take().apply(fields.stream().map(JTextField::getText).toList());
+        if (fault.isPresent()) {
+            wrong.setText(fault.get());
+            wrong.getAccessibleContext().setAccessibleDescription(fault.get());
+            revalidate();
+        } else {
+            back();
+        }
+    }
+
+    private void back() {
+        cards.show(this, HINTS);
+        if (before != null) {
+            before.requestFocusInWindow();
+        }
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        restyle();
+    }
+
+    private void restyle() {
+        if (skin == null || scale == null) {
+            return;
+        }
+        setBackground(skin.ground());
+        for (JPanel panel : List.of(still, asking)) {
+            panel.setBackground(skin.ground());
+            panel.setBorder(BorderFactory.createCompoundBorder(
+                    BorderFactory.createMatteBorder(Math.max(1, scale.space(1)), 0, 0, 0, skin.line()),
+                    BorderFactory.createEmptyBorder(scale.space(3), scale.space(14), scale.space(3), scale.space(14))));
+            for (Component part : panel.getComponents()) {
+                part.setFont(scale.plain(13));
+                part.setForeground(part == hints ? skin.quiet() : skin.ink());
+                if (part instanceof JTextField text) {
+                    Dimension size = text.getPreferredSize();
+                    text.setMaximumSize(size);
+                    text.setMinimumSize(size);
+                }
+            }
+        }
+        title.setFont(scale.bold(14));
+        message.setFont(scale.bold(13));
+        wrong.setForeground(skin.tone(org.nextpull.window.look.Tone.BAD));
+        wrong.setFont(scale.bold(13));
+    }
+}

@@ -1,0 +1,94 @@
+package org.nextpull.window.page;
+
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.FlowLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+
+/** The pages of the window, one at a time; a digit shows each. With a single page nothing of this is seen. */
+public final class PageSwitch extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final JPanel names = new JPanel(new FlowLayout(FlowLayout.LEFT, 0, 0));
+    private final CardLayout cards = new CardLayout();
+    private final JPanel middle = new JPanel(cards);
+    private final transient List<Page> pages = new ArrayList<>();
+    private final transient List<JLabel> labels = new ArrayList<>();
+    private int shown;
+
+    public PageSwitch() {
+        super(new BorderLayout());
+        add(names, BorderLayout.NORTH);
+        add(middle, BorderLayout.CENTER);
+        names.setVisible(false);
+    }
+
+    /** Adds a page behind the others. */
+    public void add(Page page) {
+        pages.add(page);
+        middle.add(page.view(), String.valueOf(pages.size()));
+        page.keys().forEach(key -> key.bind(page.view()));
+        JLabel label = new JLabel(pages.size() + " " + page.title());
+        labels.add(label);
+        names.add(label);
+        names.setVisible(pages.size() > 1);
+    }
+
+    /** The keys that show the pages; none while there is but one. */
+    public List<KeyCommand> keys() {
+        List<KeyCommand> keys = new ArrayList<>();
+        for (int index = 0; index < pages.size() && pages.size() > 1; index++) {
+            int page = index;
+            String digit = String.valueOf(index + 1);
+            keys.add(KeyCommand.of(digit, digit, "page: " + pages.get(index).title(), () -> show(page)));
+        }
+        return keys;
+    }
+
+    /** The page that is shown. */
+    public Page current() {
+        return pages.get(shown);
+    }
+
+    /** Shows a page, counted from 0. */
+    public void show(int index) {
+        shown = index;
+        cards.show(middle, String.valueOf(index + 1));
+        current().focus();
+        names.repaint();
+        restyle(labels, index);
+    }
+
+    private static void restyle(List<JLabel> labels, int index) {
+        for (int at = 0; at < labels.size(); at++) {
+            labels.get(at).setEnabled(at == index);
+        }
+    }
+
+    /** Tells all pages the units that people read. */
+    public void units(UnitSystem units) {
+        pages.forEach(page -> page.units(units));
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        setBackground(skin.ground());
+        names.setBackground(skin.ground());
+        middle.setBackground(skin.ground());
+        for (JLabel label : labels) {
+            label.setFont(scale.bold(14));
+            label.setForeground(skin.ink());
+            label.setBorder(
+                    BorderFactory.createEmptyBorder(scale.space(4), scale.space(14), scale.space(2), scale.space(14)));
+        }
+        pages.forEach(page -> page.style(skin, scale));
+    }
+}

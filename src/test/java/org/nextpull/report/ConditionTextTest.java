@@ -1,0 +1,71 @@
+package org.nextpull.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.nextpull.advice.PresentConditions;
+import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.TemperatureWindow;
+import org.nextpull.unit.Temperature;
+import org.nextpull.unit.UnitSystem;
+
+/** In the window or not, and how far off. */
+class ConditionTextTest {
+    private static final StartWindow WANTED = new StartWindow(
+            Optional.of(window(78, 95)), Optional.of(window(80, 115)), Optional.empty(), OptionalDouble.empty());
+
+    private static TemperatureWindow window(double low, double high) {
+        return new TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
+    }
+
+    private static Optional<Temperature> celsius(double value) {
+        return Optional.of(Temperature.ofCelsius(value));
+    }
+
+    private static List<ConditionLine> lines(UnitSystem units, PresentConditions now) {
+        return new ConditionText(new Shown(units)).lines(WANTED, now);
+    }
+
+    @Test
+    void eachConditionSaysWhereItLies() {
+        List<ConditionLine> lines = lines(
+                UnitSystem.METRIC, new PresentConditions(celsius(74), celsius(121.5), celsius(25), Optional.empty()));
+        assertThat(lines)
+                .containsExactly(
+                        new ConditionLine(
+                                "Coolant", "74 degC", "78 to 95 degC", ConditionLine.Place.BELOW, "4 degC too cold"),
+                        new ConditionLine(
+                                "Oil", "122 degC", "80 to 115 degC", ConditionLine.Place.ABOVE, "7 degC too hot"),
+                        new ConditionLine("Inlet air", "25 degC", "not asked for", ConditionLine.Place.UNASKED, ""));
+    }
+
+    @Test
+    void aDifferenceInFahrenheitLosesTheOffset() {
+        ConditionLine coolant = lines(
+                        UnitSystem.US,
+                        new PresentConditions(celsius(68), celsius(90), Optional.empty(), Optional.empty()))
+                .get(0);
+        assertThat(coolant.words()).as("10 K are 18 degF").isEqualTo("18 degF too cold");
+        assertThat(coolant.value()).isEqualTo("154 degF");
+    }
+
+    @Test
+    void whatIsAskedForAndNotMeasuredIsSaid() {
+        assertThat(lines(UnitSystem.METRIC, PresentConditions.unknown()))
+                .extracting(ConditionLine::place)
+                .containsExactly(ConditionLine.Place.UNKNOWN, ConditionLine.Place.UNKNOWN);
+    }
+
+    @Test
+    void aValueInsideIsInside() {
+        assertThat(lines(
+                                UnitSystem.METRIC,
+                                new PresentConditions(celsius(95), celsius(80), Optional.empty(), Optional.empty()))
+                        .stream()
+                        .map(ConditionLine::place))
+                .containsExactly(ConditionLine.Place.INSIDE, ConditionLine.Place.INSIDE);
+    }
+}

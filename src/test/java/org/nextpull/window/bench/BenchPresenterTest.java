@@ -1,0 +1,168 @@
+package org.nextpull.window.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.junit.jupiter.api.Test;
+import org.nextpull.chart.Point;
+import org.nextpull.chart.ReferenceLine;
+import org.nextpull.chart.SweepPlot;
+import org.nextpull.report.ConditionLine;
+import org.nextpull.report.Lead;
+import org.nextpull.session.Act;
+import org.nextpull.session.Acts;
+import org.nextpull.session.DayByPull;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.SampleDays;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.Playback;
+import org.nextpull.window.look.Tone;
+
+/** The bench page in words and data, without a window: over the invented days that come with the project. */
+class BenchPresenterTest {
+    private static final DayByPull TIMING = DayByPull.of(SampleDays.input("hillclimb-e10-timing"));
+    private static final DayByPull KNOCK = DayByPull.of(SampleDays.input("hillclimb-knock"));
+
+    private static BenchPage page(DayByPull day, int pulls, UnitSystem units) {
+        Playback playback = new Playback(pulls, day.pulls(), 4, true, 0);
+        return new BenchPresenter(units)
+                .page(new DayMoment("day.csv", day.after(pulls), Optional.of(playback), Optional.empty()));
+    }
+
+    private static BenchPage page(DayByPull day, int pulls) {
+        return page(day, pulls, UnitSystem.METRIC);
+    }
+
+    @Test
+    void thePageGrowsPullByPull() {
+        for (int pulls = 0; pulls <= TIMING.pulls(); pulls++) {
+            BenchPage page = page(TIMING, pulls);
+            assertThat(page.cards()).hasSize(pulls);
+            int drawn = page.sweep().map(plot -> plot.points().size()).orElse(0);
+            assertThat(drawn).as("points after pull %s", pulls).isEqualTo(pulls);
+            assertThat(page.speed().isPresent()).isEqualTo(pulls > 0);
+            assertThat(page.lead().spoken()).isNotBlank();
+        }
+    }
+
+    @Test
+    void theNextSettingStandsInTheLeadInTheStripAndInTheChart() {
+        BenchPage page = page(TIMING, 3);
+        String next = page.lead().figures().get(0).number();
+        assertThat(page.next().orElse("")).startsWith(next);
+        assertThat(page.sweep().orElseThrow().lines())
+                .contains(new ReferenceLine(ReferenceLine.Kind.NEXT, Double.parseDouble(next)));
+    }
+
+    @Test
+    void aStopHasNoNextPull() {
+        BenchPage page = page(TIMING, TIMING.pulls());
+        assertThat(page.lead().kind()).isEqualTo(Lead.Kind.STOP);
+        assertThat(page.next()).isEmpty();
+        assertThat(page.sweep().map(SweepPlot::lines).orElse(List.of()))
+                .noneMatch(line -> line.kind() == ReferenceLine.Kind.NEXT);
+    }
+
+    @Test
+    void aReplayIsNeverTakenForARunningDay() {
+        BenchPage page = page(TIMING, 2);
+        assertThat(page.link().sentence()).startsWith("Replay, not live: day.csv, after pull 2 of ");
+        assertThat(page.recording().sentence()).contains("nothing is recorded");
+        assertThat(page.running()).isEmpty();
+    }
+
+    @Test
+    void cardsSayResponseChangeAndWhatWasFound() {
+        BenchPage page = page(TIMING, 4);
+        assertThat(page.cards().get(0).change()).isEqualTo("baseline");
+        PullCard last = page.cards().get(3);
+        assertThat(last.response()).matches("\\d{3}\\.\\d N\\.m");
+        double first = Double.parseDouble(page.cards().get(0).response().split(" ", -1)[0]);
+        double fourth = Double.parseDouble(last.response().split(" ", -1)[0]);
+        double change = Double.parseDouble(last.change().replace(" %", ""));
+        assertThat(change)
+                .as("against the first pull, within the rounding of both")
+                .isCloseTo(100 * (fourth / first - 1), org.assertj.core.data.Offset.offset(0.07));
+        assertThat(last.spoken()).startsWith("Pull 4, ").contains(last.response(), last.change());
+    }
+
+    @Test
+    void unitsChangeWhatIsReadAndNotWhatIsAdvised() {
+        BenchPage metric = page(TIMING, 5);
+        BenchPage us = page(TIMING, 5, UnitSystem.US);
+        assertThat(us.lead().figures()).isEqualTo(metric.lead().figures());
+        assertThat(us.cards().get(0).response()).endsWith(" lbf.ft");
+        assertThat(us.conditions().get(0).value()).endsWith(" degF");
+        assertThat(us.sweep().orElseThrow().yTitle()).contains("lbf.ft");
+        double ratio = y(metric.sweep()) / y(us.sweep());
+        assertThat(ratio)
+                .as("1 lbf.ft in N.m, NIST SP 811 table B.8")
+                .isCloseTo(1.355818, org.assertj.core.data.Offset.offset(1e-6));
+    }
+
+    private static double y(Optional<SweepPlot> plot) {
+        return plot.map(SweepPlot::points)
+                .map(points -> points.get(0))
+                .map(Point::y)
+                .orElseThrow();
+    }
+
+    @Test
+    void knockIsSaidAloudOnItsCardAndAsTheAlarmThatSounded() {
+        List<Integer> knocked = new ArrayList<>();
+        for (int pulls = 1; pulls <= KNOCK.pulls(); pulls++) {
+            BenchPage page = page(KNOCK, pulls);
+            PullCard last = page.cards().get(pulls - 1);
+            if (last.mark().contains("knock")) {
+                knocked.add(pulls);
+                assertThat(last.tone()).isEqualTo(Tone.BAD);
+                assertThat(page.urgent()).isNotEmpty();
+                assertThat(page.urgent().get(0).sentence())
+                        .startsWith("ALARM in pull " + last.number() + ": knock")
+                        .contains("LIFT");
+            }
+        }
+        assertThat(knocked).as("the sample day meets knock").isNotEmpty();
+    }
+
+    @Test
+    void conditionsOfTheLastPullAreInTheirWindowOrHowFarOff() {
+        assertThat(page(TIMING, 0).conditions())
+                .extracting(ConditionLine::place)
+                .containsOnly(ConditionLine.Place.UNKNOWN);
+        assertThat(page(TIMING, 1).conditions())
+                .filteredOn(line -> !line.window().equals("not asked for"))
+                .isNotEmpty()
+                .allMatch(line -> line.place() != ConditionLine.Place.UNKNOWN);
+    }
+
+    @Test
+    void aStruckPullIsCrossedOutWithItsReason() {
+        DayByPull struck = TIMING.with(
+                Acts.of(List.of(new Act.Strike(2, "throttle slipped"))).applied(TIMING.input()));
+        PullCard card = page(struck, 4).cards().get(1);
+        assertThat(card.mark()).isEqualTo("struck");
+        assertThat(card.tone()).isEqualTo(Tone.PLAIN);
+        assertThat(card.remarks()).contains(new Remark(Tone.PLAIN, "Struck by the operator: throttle slipped"));
+    }
+
+    @Test
+    void aNoteIsShownWithItsPull() {
+        DayByPull noted = TIMING.with(
+                Acts.of(List.of(new Act.Note(OptionalInt.of(1), "new plugs"))).applied(TIMING.input()));
+        assertThat(page(noted, 1).cards().get(0).remarks()).contains(new Remark(Tone.PLAIN, "Note: new plugs"));
+    }
+
+    @Test
+    void theDaySaysItsAnswerAndEachFindingOnce() {
+        List<String> day = page(TIMING, TIMING.pulls()).day().stream()
+                .map(Remark::sentence)
+                .toList();
+        assertThat(day).anyMatch(sentence -> sentence.startsWith("Timing, "));
+        assertThat(day).anyMatch(sentence -> sentence.startsWith("Scatter from pull to pull "));
+        assertThat(day).doesNotHaveDuplicates();
+    }
+}

@@ -1,0 +1,5 @@
+/** Days as sources of a window, without a window. */
+@NullMarked
+package org.nextpull.window.day;
+
+import org.jspecify.annotations.NullMarked;

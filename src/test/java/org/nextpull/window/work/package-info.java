@@ -1,0 +1,5 @@
+/** Handing over between threads. */
+@NullMarked
+package org.nextpull.window.work;
+
+import org.jspecify.annotations.NullMarked;
