@@ -358,6 +358,8 @@ public enum FindingCode {
     ENGINE_FUEL_LACKS,
 
     // rig
+    /** The model engine cannot follow {name}: {what} would be {value}; give the plan numbers that keep it from {least} to {most}. */
+    RIG_NO_SUCH_ENGINE,
     /** The model engine cannot be run under this plan: it lacks {name}. Add that to the plan. */
     RIG_NEEDS,
     /** The model engine cannot be run with {name} = "{value}". Choose another in the plan. */

@@ -68,9 +68,14 @@ record RigEngine(
         EngineDesign design = variety.vary(PlanDesign.of(plan.engine(), band));
         Outcome<EngineFuel> listed =
                 plan.fuel().inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
-        return RigKit.of(plan, band)
-                .then(kit -> ModelEngine.of(design)
-                        .then(engine -> listed.then(fuel -> assemble(plan, seed, engine, fuel, kit, variety))));
+        return RigKit.of(plan, band).then(kit -> {
+            List<Finding> unlikely =
+                    PlanSize.check(design, kit, startLambda(plan).value());
+            return unlikely.isEmpty()
+                    ? ModelEngine.of(design)
+                            .then(engine -> listed.then(fuel -> assemble(plan, seed, engine, fuel, kit, variety)))
+                    : Outcome.failed(unlikely);
+        });
     }
 
     private static Outcome<RigEngine> assemble(
@@ -85,6 +90,11 @@ record RigEngine(
         }
         Truth truth =
                 TruthFinder.find(engine, start, band, plan.band().orElseThrow().rowsEveryRpm());
+        List<Finding> unlikely =
+                PlanSize.checkRun(kit.brake(), band, truth.torque().newtonMetres());
+        if (!unlikely.isEmpty()) {
+            return Outcome.failed(unlikely);
+        }
         Day day = variety.day()
                 .under(plan.air().baro(), plan.air().air(), plan.air().humidity());
         return Outcome.of(new RigEngine(plan, seed, engine, fuel, day, kit, truth, variety.benchSeed()));

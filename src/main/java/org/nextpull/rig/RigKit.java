@@ -29,6 +29,7 @@ import org.nextpull.unit.Span;
  */
 record RigKit(Brake brake, Program program, Instruments instruments) {
     private static final double BELOW_RPM = 300;
+    private static final double LEAST_SHARE = 0.8;
     private static final double ABOVE_RPM = 250;
     private static final double BELOW_LIMIT_RPM = 100;
     private static final double RATE_RPM_PER_S = 300;
@@ -115,7 +116,7 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
     private static Span range(SweepPlan plan, Span band) {
         double most = plan.limits().mostRpm().orElse(Double.POSITIVE_INFINITY) - BELOW_LIMIT_RPM;
         double high = Math.max(band.high(), Math.min(band.high() + ABOVE_RPM, most));
-        return Span.of(Math.max(band.low() / 2, band.low() - BELOW_RPM), high);
+        return Span.of(Math.max(band.low() * LEAST_SHARE, band.low() - BELOW_RPM), high);
     }
 
     private static Program program(SweepPlan plan, Span range, boolean inertia) {

@@ -1,6 +1,7 @@
 package org.nextpull.engine.bench;
 
 import java.util.Optional;
+import org.nextpull.unit.Span;
 
 /**
  * What takes up the torque.
@@ -10,6 +11,9 @@ import java.util.Optional;
  * @param roller a roller under the driven wheels; empty on an engine brake
  */
 public record Brake(double engineInertia, boolean inertiaInLog, Optional<Roller> roller) {
+    /** An engine that cannot turn its roller takes very long, not for ever. */
+    private static final double LEAST_TORQUE_NM = 1e-3;
+
     /**
      * A heavy roller and the way to it.
      *
@@ -31,6 +35,16 @@ public record Brake(double engineInertia, boolean inertiaInLog, Optional<Roller>
             double ratio = rollerRpm / 1000;
             return drag * (0.5 + 0.5 * ratio * ratio);
         }
+    }
+
+    /** Seconds that a roller's run through a span of engine speeds in rpm takes at a mean torque of the engine in N.m. */
+    public double secondsThrough(Roller roller, Span speeds, double torque) {
+        double ratio = roller.engineRevPerRollerRev();
+        double inertia = roller.inertia() + engineInertia * ratio * ratio;
+        double atRoller =
+                torque * ratio * (1 - roller.losses().share()) - roller.losses().dragAt(speeds.low() / ratio);
+        double gain = speeds.width() / ratio * Math.PI / 30;
+        return inertia * gain / Math.max(LEAST_TORQUE_NM, atRoller);
     }
 
     public static Brake engineBrake(double engineInertia, boolean inertiaInLog) {

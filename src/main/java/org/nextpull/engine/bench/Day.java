@@ -80,10 +80,11 @@ public record Day(AirState morning, Change change, Warmth warmth, Scatter scatte
 
     /** The same day with its morning's air replaced by what is given of it; humidity is relative, 0 to 1. */
     public Day under(Optional<Pressure> barometer, Optional<Temperature> temperature, OptionalDouble humidity) {
-        return withMorning(
-                barometer.orElseGet(morning::barometer),
-                temperature.orElseGet(morning::temperature),
-                humidity.orElseGet(morning::relativeHumidity));
+        Pressure pressure = barometer.orElseGet(morning::barometer);
+        Temperature warmth = temperature.orElseGet(morning::temperature);
+        return humidity.isPresent()
+                ? withMorning(pressure, warmth, humidity.getAsDouble())
+                : new Day(new AirState(pressure, warmth, morning.vapour()), change, this.warmth, scatter);
     }
 
     public Day withScatter(double torque) {

@@ -29,7 +29,7 @@ final class LogTable {
                 table.number("sample_hz", new Range(0.01, 1_000_000)));
         return new LogFacts(
                 hints,
-                table.number("lambda_delay_s", new Range(0, 10)),
+                table.number("lambda_delay_s", new Range(0, 5)),
                 AirTable.standard(table, "corrected_by"),
                 table.text("settings"));
     }

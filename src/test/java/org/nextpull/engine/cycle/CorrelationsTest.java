@@ -12,6 +12,7 @@ class CorrelationsTest {
     private static final Cylinder CYLINDER = new Cylinder(0.086, 0.086, new Cylinder.Drive(11, 3.5));
     private static final double ATMOSPHERE = 101325;
 
+    /** 1 - exp(-5 ((t - t0)/d)^3): the function with the usual a = 5, m = 2 (Heywood, section 9.2, from memory). */
     @Test
     void wiebeBurnsNothingAtTheSparkAndTheStatedFractionAtItsEnd() {
         Wiebe burn = new Wiebe(-25, 60);
