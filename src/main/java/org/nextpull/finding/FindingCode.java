@@ -507,6 +507,10 @@ public enum FindingCode {
     NOTEBOOK_FIGURE_DIFFERS,
     /** {parts} days are compared with each other: whatever changed from day to day beside the label (weather, fuel, tyres, the dyno) is in the difference, and no interval knows of it. Run both labels in turn on one day to be sure. */
     COMPARE_ACROSS_SESSIONS,
+    /** {label} was run at more than one setting, and the mean of a sweep is that of its settings: only the {kept} of its {pulls} pulls are compared that ran the setting run last and more than once. Run the chosen setting of each label several times, in turn. */
+    COMPARE_SWEPT,
+    /** Logs are compared by a plan, and none is named; name one. */
+    COMPARE_WITHOUT_PLAN,
 
     // live
     /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */

@@ -1,10 +1,12 @@
 package org.nextpull.session;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
@@ -36,7 +38,11 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
         MeasuredComparison.Response response = result.plan().goal().response() == Goal.Response.POWER
                 ? MeasuredComparison.Response.POWER
                 : MeasuredComparison.Response.TORQUE;
-        return new ComparedDay(orderFrom(input, result), pulls, MeasuredComparison.of(pulls, request, response));
+        LikePulls like = LikePulls.of(pulls);
+        Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
+        List<Finding> findings = new ArrayList<>(like.findings());
+        findings.addAll(outcome.findings());
+        return new ComparedDay(orderFrom(input, result), pulls, new Outcome<>(outcome.value(), findings));
     }
 
     private static MeasuredPull labelled(MeasuredPull pull, Map<String, String> labels) {
