@@ -46,6 +46,16 @@ public final class Charts {
         paint(SpeedChart.of(plot, size, look), surface);
     }
 
+    /** Mean curves of configurations over speed, drawn from the corner of a surface at the size of these charts. */
+    public void paint(OverlayPlot plot, Graphics2D surface) {
+        paint(OverlayChart.of(plot, size, look), surface);
+    }
+
+    /** The difference of two configurations over speed, drawn from the corner of a surface at the size of these charts. */
+    public void paint(DifferencePlot plot, Graphics2D surface) {
+        paint(DifferenceChart.of(plot, size, look), surface);
+    }
+
     private void paint(ChartFrame frame, Graphics2D surface) {
         frame.chart().paint(surface, size.pixelsWide(), size.pixelsHigh());
     }

@@ -14,6 +14,7 @@ import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.work.Work;
 
 /** The bench page: the next step left, the charts right, the pulls below, each as large as it matters. */

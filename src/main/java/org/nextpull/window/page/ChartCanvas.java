@@ -1,4 +1,4 @@
-package org.nextpull.window.bench;
+package org.nextpull.window.page;
 
 import java.awt.EventQueue;
 import java.awt.Graphics;
@@ -24,7 +24,7 @@ import org.nextpull.window.work.Work;
  *
  * @param <P> the data of the chart
  */
-final class ChartCanvas<P> extends JComponent implements Styled {
+public final class ChartCanvas<P> extends JComponent implements Styled {
     private static final long serialVersionUID = 1;
 
     /** What a picture shows; two that are equal are the same picture. */
@@ -48,7 +48,7 @@ final class ChartCanvas<P> extends JComponent implements Styled {
      * @param charts at the size of the canvas
      * @param surface from its corner
      */
-    record Drawing(Charts charts, Graphics2D surface) {}
+    public record Drawing(Charts charts, Graphics2D surface) {}
 
     /**
      * An empty canvas.
@@ -57,7 +57,7 @@ final class ChartCanvas<P> extends JComponent implements Styled {
      * @param without what it says while it has nothing to show
      * @param draw draws the data
      */
-    ChartCanvas(Work work, String name, String without, BiConsumer<Drawing, P> draw) {
+    public ChartCanvas(Work work, String name, String without, BiConsumer<Drawing, P> draw) {
         this.work = work;
         this.draw = draw;
         this.without = without;
@@ -66,7 +66,7 @@ final class ChartCanvas<P> extends JComponent implements Styled {
     }
 
     /** Shows these data from the next picture on. */
-    void show(Optional<P> newPlot, String description) {
+    public void show(Optional<P> newPlot, String description) {
         plot = newPlot.orElse(null);
         getAccessibleContext().setAccessibleDescription(newPlot.isPresent() ? description : without);
         if (plot == null) {
@@ -76,7 +76,7 @@ final class ChartCanvas<P> extends JComponent implements Styled {
     }
 
     /** How many pictures were drawn so far. */
-    int pictures() {
+    public int pictures() {
         return pictures;
     }
 
