@@ -57,10 +57,13 @@ final class TomlValue {
         return value instanceof LocalTime time ? DateTimeFormatter.ISO_LOCAL_TIME.format(time) : value.toString();
     }
 
-    /** What a person reads and types for a value: a text without its quotes, a list with commas. */
+    /** What a person reads and types for a value: a text without its quotes, two numbers as a range, a list with commas. */
     static String typed(Object value) {
         if (value instanceof String text) {
             return text;
+        }
+        if (value instanceof TomlArray array && isWindow(array)) {
+            return typed(array.get(0)) + " to " + typed(array.get(1));
         }
         if (value instanceof TomlArray array) {
             String between = IntStream.range(0, array.size())
@@ -73,6 +76,10 @@ final class TomlValue {
                     .collect(Collectors.joining(between));
         }
         return written(value);
+    }
+
+    private static boolean isWindow(TomlArray array) {
+        return array.size() == 2 && array.get(0) instanceof Number && array.get(1) instanceof Number;
     }
 
     /** A number as a person types it, as TOML; a text in quotes when it is none, which reading then names as wrong. */

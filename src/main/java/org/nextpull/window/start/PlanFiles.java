@@ -14,9 +14,10 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
 
 /** Reads and writes plan files. Not for the event thread. */
-final class PlanFiles {
+public final class PlanFiles {
     private PlanFiles() {}
 
     static Outcome<PlanForm> read(String name) {
@@ -30,6 +31,11 @@ final class PlanFiles {
             return Outcome.failed(
                     Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(name), Detail.of("why", why(unreadable))));
         }
+    }
+
+    /** The plan in a file, or all that is wrong with it. */
+    public static Outcome<SweepPlan> plan(String name) {
+        return read(name).then(PlanForm::plan);
     }
 
     /** Whether writing there would overwrite something. */

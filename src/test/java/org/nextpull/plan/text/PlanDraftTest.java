@@ -145,7 +145,7 @@ class PlanDraftTest {
     void aWindowIsTypedAsPeopleWriteIt(String typed) {
         PlanDraft draft = PlanDraft.empty().with("start", "coolant_c", KeyKind.WINDOW, typed);
         assertThat(draft.text()).contains("coolant_c = [80, 95]");
-        assertThat(draft.typed("start", "coolant_c")).contains("80, 95");
+        assertThat(draft.typed("start", "coolant_c")).contains("80 to 95");
     }
 
     @Test

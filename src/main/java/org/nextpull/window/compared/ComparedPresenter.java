@@ -1,0 +1,120 @@
+package org.nextpull.window.compared;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.chart.ComparePlots;
+import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonRequest;
+import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.LabelScatter;
+import org.nextpull.compare.Looks;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.RowDifference;
+import org.nextpull.finding.Finding;
+import org.nextpull.plan.Goal;
+import org.nextpull.report.CompareWords;
+import org.nextpull.report.FindingLines;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.ComparedDay;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionResult;
+
+/** Compares what was read, and says what came of it. Knows no file and no view. */
+final class ComparedPresenter {
+    /** Any fixed number will do: the draws for bands must be the same each time. */
+    private static final long SEED = 20_260_101;
+
+    private final Shown shown;
+
+    ComparedPresenter(Shown shown) {
+        this.shown = shown;
+    }
+
+    /** All that does not depend on the reader's units. */
+    record Compared(ComparedDay day, SessionResult result, List<String> labels, List<Finding> findings) {
+        Compared {
+            labels = List.copyOf(labels);
+            findings = List.copyOf(findings);
+        }
+    }
+
+    /**
+     * Compares.
+     *
+     * @param against the label that the others are compared with; empty takes the one that ran first
+     */
+    static Compared compare(ComparedInput input, Optional<String> against) {
+        SessionResult result = Session.evaluate(input.day().input(), input.day().sources());
+        List<String> labels = result.pulls().stream()
+                .filter(MeasuredPull::isUsed)
+                .flatMap(pull ->
+                        Optional.ofNullable(input.labels().get(pull.origin().source()))
+                                .or(() -> pull.setting().label())
+                                .stream())
+                .distinct()
+                .toList();
+        String reference = against.orElse(labels.isEmpty() ? "" : labels.get(0));
+        ComparisonRequest request =
+                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new Looks.Open(0), SEED);
+        ComparedDay day = ComparedDay.of(input.day().input(), result, input.labels(), request);
+        List<Finding> findings = new ArrayList<>(input.findings());
+        findings.addAll(day.outcome().findings());
+        return new Compared(day, result, labels, findings);
+    }
+
+    /** The page. */
+    ComparedPage page(Compared compared) {
+        FindingLines lines = new FindingLines(FindingText.in(shown));
+        Optional<MeasuredComparison> outcome = compared.day().outcome().value();
+        if (outcome.isEmpty()) {
+            List<Finding> why = new ArrayList<>(compared.findings());
+            why.addAll(compared.result().findings());
+            return ComparedPage.saying(
+                    lines.lines(why.stream().filter(Finding::isError).distinct().toList()));
+        }
+        MeasuredComparison both = outcome.get();
+        Goal.Response response = compared.result().plan().goal().response();
+        CompareWords words = new CompareWords(shown, response);
+        ComparisonResult result = words.deciding(both);
+        List<String> basis = new ArrayList<>();
+        words.groups(result).ifPresent(basis::add);
+        result.scatters().stream().map(ComparedPresenter::scatter).forEach(basis::add);
+        basis.add(CompareWords.drift(result));
+        basis.addAll(lines.lines(compared.findings()));
+        List<Comparison> withRows = both.torque().stream()
+                .flatMap(torque -> torque.comparisons().stream())
+                .filter(one -> !one.rows().isEmpty())
+                .toList();
+        return new ComparedPage(
+                result.comparisons().stream()
+                        .map(one -> words.verdict(one, result))
+                        .toList(),
+                basis,
+                withRows.stream().map(Comparison::label).toList(),
+                ComparePlots.overlay(both, shown.units()),
+                ComparePlots.differences(both),
+                withRows.stream().map(this::rows).toList());
+    }
+
+    private static String scatter(LabelScatter scatter) {
+        return scatter.label() + ": " + scatter.pulls() + " pulls, scatter from pull to pull "
+                + Shown.fixed(scatter.scatter().percent(), 2) + " %.";
+    }
+
+    private List<ComparedPage.Row> rows(Comparison one) {
+        return one.rows().stream().map(this::row).toList();
+    }
+
+    private ComparedPage.Row row(RowDifference row) {
+        return new ComparedPage.Row(
+                Shown.fixed(row.rpm(), 0),
+                shown.torque(row.levels().label()),
+                shown.torque(row.levels().reference()),
+                CompareWords.signed(row.percent()),
+                CompareWords.signed(row.band().low()),
+                CompareWords.signed(row.band().high()));
+    }
+}

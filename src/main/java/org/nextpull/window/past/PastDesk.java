@@ -1,0 +1,233 @@
+package org.nextpull.window.past;
+
+import java.awt.EventQueue;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.notebook.KeptSession;
+import org.nextpull.notebook.SessionSummary;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Page;
+import org.nextpull.window.page.Question;
+import org.nextpull.window.work.Latest;
+import org.nextpull.window.work.Work;
+
+/** The page of past sessions at work: the notebook is read, and results made again, on the working thread. */
+public final class PastDesk implements Page {
+    private final Work work;
+    private final FootBar foot;
+    private final Shelf shelf;
+    private final Consumer<KeptSession> bench;
+    private final Consumer<List<Long>> compare;
+    private final PastView view;
+    private final Latest<String> searching;
+    private final Latest<Long> looking;
+    private volatile Shown shown = new Shown(UnitSystem.METRIC);
+    private @Nullable Read last;
+
+    /** A session that was read, kept so that another unit does not read it again. */
+    private record Read(KeptSession session, SessionResult result) {}
+
+    /**
+     * The page.
+     *
+     * @param shelf the notebook
+     * @param bench opens a session on the bench; called on the event thread
+     * @param compare compares these sessions; called on the event thread
+     */
+    public PastDesk(Work work, FootBar foot, Shelf shelf, Consumer<KeptSession> bench, Consumer<List<Long>> compare) {
+        this.work = work;
+        this.foot = foot;
+        this.shelf = shelf;
+        this.bench = bench;
+        this.compare = compare;
+        this.searching = new Latest<>(work::think, this::search);
+        this.looking = new Latest<>(work::think, this::look);
+        this.view = new PastView(work, searching::give, row -> looking.give(row.id()));
+    }
+
+    private void search(String words) {
+        Outcome<List<SessionSummary>> found = shelf.list(words);
+        List<PastRow> rows = new PastPresenter(shown, ZoneId.systemDefault())
+                .rows(found.value().orElse(List.of()));
+        String said = found.isFailed() ? sentence(found.findings()) : count(rows.size(), words);
+        EventQueue.invokeLater(() -> view.show(rows, said));
+    }
+
+    private String count(int rows, String words) {
+        if (rows == 0) {
+            return words.isBlank()
+                    ? "No session was kept yet. A session that is started here keeps itself."
+                    : "No session holds all of these words.";
+        }
+        return rows + (rows == 1 ? " session" : " sessions") + " in "
+                + shelf.file().getFileName()
+                + ". Enter opens one on the bench, Space marks it, C compares those marked.";
+    }
+
+    private void look(long id) {
+        Read known = last;
+        if (known == null || known.session().id() != id) {
+            Outcome<KeptSession> session = shelf.session(id);
+            if (session.value().isEmpty()) {
+                EventQueue.invokeLater(() -> view.say(sentence(session.findings())));
+                return;
+            }
+            known = new Read(session.value().get(), session.value().get().result());
+            last = known;
+        }
+        PastSession page = new PastPresenter(shown, ZoneId.systemDefault()).session(known.session(), known.result());
+        EventQueue.invokeLater(() -> {
+            if (view.table().selected().map(PastRow::id).equals(Optional.of(id))) {
+                view.show(page);
+            }
+        });
+    }
+
+    private String sentence(List<Finding> findings) {
+        return findings.stream()
+                .findFirst()
+                .map(FindingText.in(shown)::withPlace)
+                .orElse("");
+    }
+
+    private void refresh() {
+        work.think(() -> {
+            last = null;
+            search(view.words());
+        });
+    }
+
+    private void open() {
+        selected(row -> work.think(() -> shelf.session(row.id()), session -> {
+            session.value().ifPresent(bench);
+            if (session.isFailed()) {
+                foot.say(sentence(session.findings()));
+            }
+        }));
+    }
+
+    private void selected(Consumer<PastRow> use) {
+        view.table().selected().ifPresentOrElse(use, () -> foot.say("No session is selected."));
+    }
+
+    private void compareMarked() {
+        List<Long> marked = view.table().marked();
+        if (marked.size() < 2) {
+            foot.say("Mark two sessions or more with Space, then compare them.");
+        } else {
+            compare.accept(marked);
+        }
+    }
+
+    private void export() {
+        selected(row -> foot.ask(new Question(
+                "Write sheet, CSV and JSON of session " + row.id() + ".",
+                List.of(Question.Field.wide("Folder", "."), Question.Field.narrow("Name", "session-" + row.id())),
+                texts -> {
+                    if (!texts.get(1).strip().matches("[\\w.-]{1,100}")) {
+                        return Optional.of("A name has letters, digits, points and dashes.");
+                    }
+                    Shown units = shown;
+                    work.think(
+                            () -> shelf.session(row.id())
+                                    .then(session -> PastFiles.write(
+                                            session, texts.get(0), texts.get(1).strip(), units)),
+                            written -> foot.say(written.value()
+                                    .map(folder -> "Wrote " + texts.get(1).strip() + ".html, .csv and .json into "
+                                            + folder + ".")
+                                    .orElseGet(() -> sentence(written.findings()))));
+                    return Optional.empty();
+                })));
+    }
+
+    private void note() {
+        selected(row -> foot.ask(new Question(
+                "A note on session " + row.id() + ".", List.of(Question.Field.wide("Note", "")), texts -> {
+                    if (texts.get(0).isBlank()) {
+                        return Optional.of("Nothing is written.");
+                    }
+                    work.think(
+                            () -> shelf.note(
+                                    row.id(), Instant.now(), texts.get(0).strip()),
+                            kept -> {
+                                foot.say(kept.isFailed() ? sentence(kept.findings()) : "Noted.");
+                                work.think(() -> {
+                                    last = null;
+                                    look(row.id());
+                                });
+                            });
+                    return Optional.empty();
+                })));
+    }
+
+    private void backUp() {
+        foot.ask(new Question(
+                "Copy the whole notebook.", List.of(Question.Field.wide("New file", "notebook-copy.db")), texts -> {
+                    work.think(
+                            () -> shelf.backUp(texts.get(0)),
+                            copied -> foot.say(copied.value()
+                                    .map(copy -> "Copied " + copy.sessions() + " sessions to " + copy.file()
+                                            + " and read it back.")
+                                    .orElseGet(() -> sentence(copied.findings()))));
+                    return Optional.empty();
+                }));
+    }
+
+    @Override
+    public String title() {
+        return "Past sessions";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public List<KeyCommand> keys() {
+        return List.of(
+                KeyCommand.of("ctrl F", "Ctrl F", "find sessions", view::focusFind),
+                KeyCommand.of("ENTER", "Enter", "open the session on the bench", this::open),
+                KeyCommand.of(
+                        "SPACE",
+                        "Space",
+                        "mark the session for comparing",
+                        () -> view.table().mark()),
+                KeyCommand.of("C", "C", "compare the marked sessions", this::compareMarked),
+                KeyCommand.of("N", "N", "add a note to the session", this::note),
+                KeyCommand.of("E", "E", "export sheet, CSV and JSON of the session", this::export),
+                KeyCommand.of("K", "K", "back up the notebook", this::backUp),
+                KeyCommand.of("F5", "F5", "read the notebook again", this::refresh));
+    }
+
+    @Override
+    public void units(UnitSystem units) {
+        shown = new Shown(units);
+        view.table().selected().ifPresent(row -> looking.give(row.id()));
+    }
+
+    @Override
+    public void focus() {
+        searching.give(view.words());
+        view.table().requestFocusInWindow();
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        view.style(skin, scale);
+    }
+}

@@ -1,0 +1,174 @@
+package org.nextpull.window.start;
+
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.KeyboardFocusManager;
+import java.awt.Rectangle;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JPanel;
+import javax.swing.Scrollable;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+
+/** All sections of the form below each other. What is typed belongs to the operator: a new page never changes it. */
+final class FormView extends JPanel implements Styled, Scrollable {
+    private static final long serialVersionUID = 1;
+
+    private final transient Consumer<Function<PlanForm, PlanForm>> change;
+    private final transient Consumer<FormRow> focused;
+    private final transient List<PartView> parts = new ArrayList<>();
+    private final transient List<String> built = new ArrayList<>();
+    private transient Skin skin = Skin.of(Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+
+    /**
+     * The form.
+     *
+     * @param change is given what the operator changes
+     * @param focused is told which field has the focus
+     */
+    FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormRow> focused) {
+        super(null);
+        this.change = change;
+        this.focused = focused;
+    }
+
+    /**
+     * Shows a page.
+     *
+     * @param isOther whether it is of another plan, so that what was typed does not count
+     */
+    void show(FormPage page, boolean isOther) {
+        List<String> wanted = new ArrayList<>();
+        page.parts().forEach(part -> {
+            wanted.add(part.table() + part.isPresent());
+            part.rows().forEach(row -> wanted.add(row.id()));
+        });
+        if (isOther || !wanted.equals(built)) {
+            build(page);
+            built.clear();
+            built.addAll(wanted);
+        } else {
+            for (int index = 0; index < parts.size(); index++) {
+                parts.get(index).show(page.parts().get(index));
+            }
+        }
+        revalidate();
+        repaint();
+    }
+
+    private void build(FormPage page) {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        Optional<String> focus = rows().stream()
+                .filter(row -> owner != null && row.holds(owner))
+                .map(RowView::id)
+                .findFirst();
+        removeAll();
+        parts.clear();
+        for (FormPart part : page.parts()) {
+            PartView view = new PartView(part, this::row, change);
+            parts.add(view);
+            add(view);
+            view.style(skin, scale);
+        }
+        focus.flatMap(this::row).ifPresent(RowView::focus);
+    }
+
+    private RowView row(FormRow row) {
+        return new RowView(row, text -> change.accept(form -> form.typed(row.table(), row.field(), text)), focused);
+    }
+
+    private List<RowView> rows() {
+        return parts.stream().flatMap(part -> part.rows().stream()).toList();
+    }
+
+    private Optional<RowView> row(String id) {
+        return rows().stream().filter(row -> row.id().equals(id)).findFirst();
+    }
+
+    /** Puts the focus on the first field. */
+    void focus() {
+        rows().stream().findFirst().ifPresent(RowView::focus);
+    }
+
+    /** Puts the focus on the next field that is wrong, after the one that has it. */
+    void focusNextWrong() {
+        Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
+        List<RowView> rows = rows();
+        int here = -1;
+        for (int index = 0; index < rows.size(); index++) {
+            here = owner != null && rows.get(index).holds(owner) ? index : here;
+        }
+        for (int step = 1; step <= rows.size(); step++) {
+            RowView row = rows.get((here + step) % rows.size());
+            if (row.isWrong()) {
+                row.focus();
+                return;
+            }
+        }
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        setBackground(skin.ground());
+        parts.forEach(part -> part.style(newSkin, newScale));
+        revalidate();
+    }
+
+    private int margin() {
+        return scale.space(14);
+    }
+
+    @Override
+    public Dimension getPreferredSize() {
+        int width = Math.max(1, getParent() == null ? getWidth() : getParent().getWidth());
+        int high = parts.stream()
+                .mapToInt(part -> part.heightAt(width - 2 * margin()))
+                .sum();
+        return new Dimension(width, high + 2 * margin());
+    }
+
+    @Override
+    public void doLayout() {
+        int width = getWidth() - 2 * margin();
+        int y = margin() / 2;
+        for (PartView part : parts) {
+            int high = part.heightAt(width);
+            part.setBounds(margin(), y, width, high);
+            y += high;
+        }
+    }
+
+    @Override
+    public Dimension getPreferredScrollableViewportSize() {
+        return getPreferredSize();
+    }
+
+    @Override
+    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
+        return scale.type(30);
+    }
+
+    @Override
+    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
+        return visible.height * 9 / 10;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportWidth() {
+        return true;
+    }
+
+    @Override
+    public boolean getScrollableTracksViewportHeight() {
+        return false;
+    }
+}

@@ -1,0 +1,175 @@
+package org.nextpull.window.start;
+
+import java.awt.Component;
+import java.awt.event.FocusAdapter;
+import java.awt.event.FocusEvent;
+import java.util.LinkedHashSet;
+import java.util.Set;
+import java.util.function.Consumer;
+import java.util.stream.Collectors;
+import javax.swing.DefaultListCellRenderer;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
+import javax.swing.JLabel;
+import javax.swing.JList;
+import javax.swing.JPanel;
+import javax.swing.JTextField;
+import javax.swing.event.DocumentEvent;
+import javax.swing.event.DocumentListener;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
+import org.nextpull.window.look.TypeScale;
+
+/** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
+final class RowView extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+    private static final double NAME = 0.36;
+    private static final double INPUT = 0.38;
+
+    private final JLabel name;
+    private final JComponent input;
+    private final JLabel unit = new JLabel();
+    private final Prose wrong = new Prose("What is wrong");
+    private transient FormRow row;
+    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
+
+    /**
+     * A field.
+     *
+     * @param typed is told what the operator types
+     * @param focused is told when the field has the focus
+     */
+    RowView(FormRow row, Consumer<String> typed, Consumer<FormRow> focused) {
+        super(null);
+        this.row = row;
+        this.name = new JLabel(row.field().label());
+        this.input = row.words().isEmpty() ? text(row, typed) : choice(row, typed);
+        name.setLabelFor(input);
+        input.addFocusListener(new FocusAdapter() {
+            @Override
+            public void focusGained(FocusEvent event) {
+                focused.accept(RowView.this.row);
+                scrollRectToVisible(new java.awt.Rectangle(0, -40, getWidth(), getHeight() + 80));
+            }
+        });
+        setOpaque(false);
+        add(name);
+        add(input);
+        add(unit);
+        add(wrong);
+        show(row);
+    }
+
+    private static JTextField text(FormRow row, Consumer<String> typed) {
+        JTextField field = new JTextField(row.typed());
+        field.getDocument().addDocumentListener(new DocumentListener() {
+            @Override
+            public void insertUpdate(DocumentEvent event) {
+                typed.accept(field.getText());
+            }
+
+            @Override
+            public void removeUpdate(DocumentEvent event) {
+                typed.accept(field.getText());
+            }
+
+            @Override
+            public void changedUpdate(DocumentEvent event) {
+                // only attributes
+            }
+        });
+        return field;
+    }
+
+    private JComboBox<String> choice(FormRow first, Consumer<String> typed) {
+        Set<String> words = new LinkedHashSet<>();
+        words.add("");
+        words.addAll(first.words());
+        words.add(first.typed());
+        JComboBox<String> box = new JComboBox<>(words.toArray(new String[0]));
+        box.setSelectedItem(first.typed());
+        box.setRenderer(new DefaultListCellRenderer() {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            public Component getListCellRendererComponent(
+                    JList<?> list, Object value, int index, boolean selected, boolean focus) {
+                String shown = "".equals(value) ? unsaid() : String.valueOf(value);
+                return super.getListCellRendererComponent(list, shown, index, selected, focus);
+            }
+        });
+        box.addActionListener(event -> typed.accept(String.valueOf(box.getSelectedItem())));
+        return box;
+    }
+
+    private String unsaid() {
+        return row.otherwise().isEmpty() ? "not said" : row.otherwise() + " (unless said)";
+    }
+
+    String id() {
+        return row.id();
+    }
+
+    boolean isWrong() {
+        return row.said().stream().anyMatch(Said::isError);
+    }
+
+    void focus() {
+        input.requestFocusInWindow();
+    }
+
+    boolean holds(Component component) {
+        return component == input;
+    }
+
+    /** Shows everything but what was typed, which is the operator's. */
+    void show(FormRow newRow) {
+        row = newRow;
+        String converted = row.converted().isEmpty() ? "" : " = " + row.converted();
+        unit.setText(row.field().unit() + converted);
+        if (input instanceof JTextField) {
+            input.putClientProperty("JTextField.placeholderText", row.otherwise());
+        }
+        input.putClientProperty("JComponent.outline", isWrong() ? "error" : null);
+        String sentences = row.said().stream()
+                .map(said -> (said.isError() ? Tone.BAD : Tone.WARN).sign() + " " + said.sentence())
+                .collect(Collectors.joining("\n"));
+        wrong.say(sentences);
+        input.getAccessibleContext().setAccessibleName(row.field().label() + " (" + row.id() + ")");
+        input.getAccessibleContext().setAccessibleDescription(row.spoken() + " " + sentences);
+        input.repaint();
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale newScale) {
+        scale = newScale;
+        name.setFont(scale.plain(14));
+        name.setForeground(skin.ink());
+        input.setFont(scale.plain(14));
+        unit.setFont(scale.plain(13));
+        unit.setForeground(skin.quiet());
+        wrong.dress(skin.ink(), scale.bold(13));
+    }
+
+    private int line() {
+        return scale.type(28);
+    }
+
+    int heightAt(int width) {
+        return line() + scale.space(5) + wrong.heightAt(width);
+    }
+
+    @Override
+    public void doLayout() {
+        int wide = getWidth();
+        int gap = scale.space(8);
+        int first = (int) (wide * NAME);
+        int second = (int) (wide * INPUT);
+        name.setBounds(0, 0, first - gap, line());
+        input.setBounds(first, 0, second, line());
+        unit.setBounds(first + second + gap, 0, wide - first - second - gap, line());
+        wrong.setBounds(0, line() + scale.space(1), wide, Math.max(0, getHeight() - line()));
+    }
+}

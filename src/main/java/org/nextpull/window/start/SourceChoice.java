@@ -1,0 +1,24 @@
+package org.nextpull.window.start;
+
+import java.util.Optional;
+
+/**
+ * Where the operator wants values from.
+ *
+ * @param isFolder whether it is a folder of logs, else ports
+ * @param name the folder, or the port; blank leaves the port to the plan
+ */
+record SourceChoice(boolean isFolder, String name) {
+    static SourceChoice port(String name) {
+        return new SourceChoice(false, name.strip());
+    }
+
+    static SourceChoice folder(String name) {
+        return new SourceChoice(true, name.strip());
+    }
+
+    /** The port that was named; empty leaves it to the plan. */
+    Optional<String> device() {
+        return isFolder || name.isEmpty() ? Optional.empty() : Optional.of(name);
+    }
+}

@@ -1,0 +1,85 @@
+package org.nextpull.window.compared;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.List;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.page.DrivenPage;
+import org.nextpull.window.past.Shelf;
+import org.nextpull.window.work.Work;
+
+@Timeout(180)
+class ComparedPageIT {
+    private static final Dimension SMALL = new Dimension(1280, 660);
+    private static final Dimension LARGE = new Dimension(3840, 2060);
+
+    private Work work = new Work();
+
+    @TempDir
+    private Path folder = Path.of(".");
+
+    @BeforeEach
+    void aDisplay() {
+        assumeFalse(GraphicsEnvironment.isHeadless(), "no display");
+        work = new Work();
+    }
+
+    @AfterEach
+    void end() {
+        work.close();
+    }
+
+    private DrivenPage open() {
+        DrivenPage page =
+                DrivenPage.open(foot -> new ComparedDesk(work, foot, new Shelf(folder.resolve("none.db"))), SMALL);
+        page.press("A");
+        page.type("Log, folder, or session:3", "sample-logs/hillclimb-manifold.csv");
+        page.enter("Log, folder, or session:3");
+        page.until("what is missing", () -> page.said("Verdict").contains("name one"));
+        page.press("P");
+        page.type("Plan", "sweep-plans/hillclimb-manifold.toml");
+        page.enter("Plan");
+        page.until("the verdict", () -> page.said("Verdict").contains(" against before"));
+        return page;
+    }
+
+    @Test
+    void aLogIsComparedTurnedRoundAndTakenOut() {
+        try (DrivenPage page = open()) {
+            assertThat(page.nameless()).isEmpty();
+            assertThat(page.said("What the verdict rests on")).contains("scatter from pull to pull");
+            page.press("L");
+            page.press("R");
+            page.until("turned round", () -> page.said("Verdict").startsWith("before against "));
+            page.press("DELETE");
+            page.until("nothing", () -> page.said("Verdict").startsWith("Nothing is compared"));
+        }
+    }
+
+    @Test
+    void thePageIsShownInEveryLook() {
+        try (DrivenPage page = open()) {
+            for (boolean dark : new boolean[] {false, true}) {
+                for (boolean large : new boolean[] {false, true}) {
+                    for (Dimension size : List.of(SMALL, LARGE)) {
+                        page.look(new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC), size);
+                        page.settle(work);
+                        Path file = page.picture(Path.of("target/screens/compared-" + size.width
+                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
+                        assertThat(file).isNotEmptyFile();
+                    }
+                }
+            }
+        }
+    }
+}

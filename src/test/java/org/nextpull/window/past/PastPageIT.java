@@ -1,0 +1,110 @@
+package org.nextpull.window.past;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.notebook.KeptSession;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.page.DrivenPage;
+import org.nextpull.window.work.Work;
+
+@Timeout(180)
+class PastPageIT {
+    private static final Dimension SMALL = new Dimension(1280, 660);
+    private static final Dimension LARGE = new Dimension(3840, 2060);
+
+    private final BlockingQueue<KeptSession> opened = new LinkedBlockingQueue<>();
+    private final BlockingQueue<List<Long>> compared = new LinkedBlockingQueue<>();
+    private Work work = new Work();
+
+    @TempDir
+    private Path folder = Path.of(".");
+
+    @BeforeEach
+    void aDisplay() {
+        assumeFalse(GraphicsEnvironment.isHeadless(), "no display");
+        work = new Work();
+    }
+
+    @AfterEach
+    void end() {
+        work.close();
+    }
+
+    private DrivenPage open() throws Exception {
+        Path file = SampleNotebook.with(
+                folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture", "hillclimb-knock"));
+        return DrivenPage.open(foot -> new PastDesk(work, foot, new Shelf(file), opened::add, compared::add), SMALL);
+    }
+
+    @Test
+    void sessionsAreFoundReadOpenedComparedNotedExportedAndBackedUp() throws Exception {
+        try (DrivenPage page = open()) {
+            page.until("the list", () -> page.said("Sessions").contains("Session 3"));
+            page.until("the answer", () -> page.said("What the session says").contains("belt squeal"));
+            assertThat(page.nameless()).isEmpty();
+            page.press("SPACE");
+            page.press("C");
+            assertThat(page.said("Message")).contains("Mark two sessions");
+            page.press("ctrl F");
+            page.type("Find", "e10-timing");
+            page.until("found", () -> page.said("Sessions").contains("Session 1"));
+            page.press("C");
+            assertThat(compared)
+                    .as("what is typed in a field is no key of the page")
+                    .isEmpty();
+            page.enter("Find");
+            page.until("the list", page::isTableFocused);
+            page.press("SPACE");
+            page.press("C");
+            assertThat(compared.poll(10, TimeUnit.SECONDS)).containsExactly(3L, 1L);
+            page.press("ENTER");
+            assertThat(opened.poll(30, TimeUnit.SECONDS)).matches(session -> session.id() == 1);
+            page.press("N");
+            page.type("Note", "wet road");
+            page.enter("Note");
+            page.until("noted", () -> page.said("What the session says").contains("wet road"));
+            page.press("E");
+            page.type("Folder", folder.resolve("out").toString());
+            page.enter("Folder");
+            page.until("written", () -> Files.exists(folder.resolve("out/session-1.json")));
+            page.press("K");
+            page.type("New file", folder.resolve("copy.db").toString());
+            page.enter("New file");
+            page.until("copied", () -> page.said("Message").contains("Copied 3 sessions"));
+        }
+    }
+
+    @Test
+    void thePageIsShownInEveryLook() throws Exception {
+        try (DrivenPage page = open()) {
+            page.until("the answer", () -> page.said("What the session says").contains("belt squeal"));
+            page.press("SPACE");
+            for (boolean dark : new boolean[] {false, true}) {
+                for (boolean large : new boolean[] {false, true}) {
+                    for (Dimension size : List.of(SMALL, LARGE)) {
+                        page.look(new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC), size);
+                        page.settle(work);
+                        Path file = page.picture(Path.of("target/screens/past-" + size.width
+                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
+                        assertThat(file).isNotEmptyFile();
+                    }
+                }
+            }
+        }
+    }
+}

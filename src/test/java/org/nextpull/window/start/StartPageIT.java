@@ -1,0 +1,166 @@
+package org.nextpull.window.start;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeEach;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.finding.Outcome;
+import org.nextpull.intake.serial.Port;
+import org.nextpull.intake.serial.PortInfo;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.page.DrivenPage;
+import org.nextpull.window.work.Work;
+
+@Timeout(180)
+class StartPageIT {
+    private static final Dimension SMALL = new Dimension(1280, 660);
+    private static final Dimension LARGE = new Dimension(3840, 2060);
+
+    private final BlockingQueue<StartOrder> orders = new LinkedBlockingQueue<>();
+    private final Logger logger = new Logger();
+    private Work work = new Work();
+
+    @BeforeEach
+    void aDisplay() {
+        assumeFalse(GraphicsEnvironment.isHeadless(), "no display");
+        work = new Work();
+    }
+
+    @AfterEach
+    void end() {
+        work.close();
+    }
+
+    private DrivenPage open(Dimension size) {
+        PortAccess ports = new PortAccess(
+                () -> Outcome.of(List.of(
+                        new PortInfo("/dev/ttyUSB0", "Serial adapter"), new PortInfo("/dev/ttyACM1", "Data logger"))),
+                settings -> Outcome.of(logger));
+        return DrivenPage.open(foot -> new StartDesk(work, foot, ports, orders::add), size);
+    }
+
+    @Test
+    void aPlanIsWrittenAndASessionStartedByKeysAlone(@TempDir Path folder) throws Exception {
+        try (DrivenPage page = open(SMALL)) {
+            page.until("the form", () -> page.find("Start (timing.start_deg)").isPresent());
+            assertThat(page.said("Whether the session can start")).contains("to mend");
+            Map.of(
+                            "From (band.from_rpm)", "3000",
+                            "To (band.to_rpm)", "6500",
+                            "Start (timing.start_deg)", "20",
+                            "Least (timing.least_deg)", "12",
+                            "Most (timing.most_deg)", "36",
+                            "Exhaust (limits.exhaust_c)", "9300")
+                    .forEach(page::type);
+            page.until(
+                    "the slip",
+                    () -> page.said("Exhaust (limits.exhaust_c)").equals("9300")
+                            && page.said("Whether the session can start").contains("1 thing to mend"));
+            page.press("F8");
+            page.type("Exhaust (limits.exhaust_c)", "930");
+            page.until(
+                    "no error", () -> page.said("Whether the session can start").contains("can be used"));
+            page.press("ctrl S");
+            Path file = folder.resolve("mine.toml");
+            page.type("File", file.toString());
+            page.enter("File");
+            page.until("the file", () -> Files.exists(file));
+            page.until("said so", () -> page.said("Plan").equals(file.toString()));
+            page.type("Port or folder", "/dev/ttyACM1");
+            page.press("F6");
+            page.until("values", () -> page.said("What arrives").contains("Values arrive"));
+            assertThat(page.said("Last line as it came")).contains(",180.");
+            assertThat(page.nameless()).isEmpty();
+            page.press("ctrl ENTER");
+            StartOrder order = orders.poll(30, TimeUnit.SECONDS);
+            assertThat(order).isNotNull();
+            assertThat(logger.isClosed).isTrue();
+            assertThat(order.plan())
+                    .isEqualTo(
+                            PlanText.read(Files.readString(file), "x").value().orElseThrow());
+            assertThat(((LiveIntake.Ports) order.intake()).ports().get(0).wire().device())
+                    .isEqualTo("/dev/ttyACM1");
+        }
+    }
+
+    @Test
+    void thePageIsShownInEveryLook() throws IOException {
+        try (DrivenPage page = open(SMALL)) {
+            page.press("ctrl O");
+            page.type("File", "sweep-plans/hillclimb-e10-timing.toml");
+            page.enter("File");
+            page.until("the plan", () -> page.said("Plan").contains("hillclimb"));
+            page.type("Port or folder", "/dev/ttyACM1");
+            page.press("F6");
+            page.until("values", () -> page.said("What arrives").contains("Values arrive"));
+            page.type("Exhaust (limits.exhaust_c)", "93O");
+            page.type("Leanest reading (limits.lean_lambda)", "");
+            page.until(
+                    "an error", () -> page.said("Whether the session can start").contains("to mend"));
+            for (boolean dark : new boolean[] {false, true}) {
+                for (boolean large : new boolean[] {false, true}) {
+                    for (Dimension size : List.of(SMALL, LARGE)) {
+                        Look look = new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC);
+                        page.look(look, size);
+                        page.press("F8");
+                        page.settle(work);
+                        Path file = page.picture(Path.of("target/screens/start-" + size.width
+                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
+                        assertThat(file).isNotEmptyFile();
+                    }
+                }
+            }
+        }
+    }
+
+    /** A port that sends a header and rows. */
+    private static final class Logger implements Port {
+        private int row = -1;
+        private volatile boolean isClosed;
+
+        @Override
+        public int read(byte[] buffer) {
+            isClosed = false;
+            String text = row < 0
+                    ? "x\r\ntime [s],rpm,torque [N.m],lambda 1,lambda 2,egt 1 [C],egt 2 [C],coolant [C],oil p [kPa],gear\r\n"
+                    : row / 20.0 + "," + (3000 + row) + ",180." + row % 10 + ",0.872,0.881,812,820,88,401,4\r\n";
+            row++;
+            byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
+            System.arraycopy(bytes, 0, buffer, 0, bytes.length);
+            try {
+                Thread.sleep(10);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+            }
+            return bytes.length;
+        }
+
+        @Override
+        public void write(byte[] bytes) {
+            // nothing is written to a logger
+        }
+
+        @Override
+        public void close() {
+            isClosed = true;
+        }
+    }
+}
