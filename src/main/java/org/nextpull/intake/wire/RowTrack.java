@@ -8,13 +8,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.regex.Pattern;
-import java.util.stream.IntStream;
-import org.nextpull.channel.Block;
-import org.nextpull.channel.Channel;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
-import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -29,46 +24,34 @@ import org.nextpull.intake.SampleRows;
 
 /**
  * Lines of one make-up, turned into samples whose time is that of the session. The columns are understood from their headers and the
- * first lines, which are held back for it: {@link #PROBE_LINES}, or what comes in {@link #PROBE_S}.
+ * first lines, which are held back for it.
  */
 final class RowTrack {
-    static final int PROBE_LINES = 30;
-    static final double PROBE_S = 1;
-
-    private static final double LEAST_STEP_S = 1e-6;
     private static final int BROKEN_UNTIL_LOST = 20;
     private static final int MOST_NAMES = 100;
     private static final int MOST_UNWANTED = 1000;
     /** Place of a value that no column is for. */
     private static final int UNWANTED = Integer.MAX_VALUE;
 
-    private static final Pattern DECIMAL_COMMA = Pattern.compile("[+-]?\\d+,\\d+");
-    private static final Pattern DECIMAL_POINT = Pattern.compile("[+-]?\\d*\\.\\d+");
-
     private final String source;
-    private final double delayS;
     private final ColumnReader reader;
     private final Hints hints;
-    private final LoggerClock clock = new LoggerClock();
+    private final LineTimes times;
     private final List<Finding> findings = new ArrayList<>();
     private final List<String> headers = new ArrayList<>();
     private final List<String> units = new ArrayList<>();
-    private final List<Held> probe = new ArrayList<>();
+    private final HeldLines probe = new HeldLines();
     private final Set<String> unwanted = new HashSet<>();
     private Optional<SampleRows> rows = Optional.empty();
     private List<Column> described = List.of();
     private int[] places = new int[0];
-    private long[] lines = new long[64];
-    private double[] arrivals = new double[64];
-    private int waiting;
     private int brokenInARow;
-    private double lastS = Double.NEGATIVE_INFINITY;
 
     RowTrack(String source, double delayS, ColumnReader reader, Hints hints) {
         this.source = source;
-        this.delayS = delayS;
         this.reader = reader;
         this.hints = hints;
+        this.times = new LineTimes(delayS);
     }
 
     /** The headers of its columns; empty while none are known. */
@@ -145,9 +128,9 @@ final class RowTrack {
             places[field] = place < 0 ? UNWANTED : place;
         }
         if (isNew && rows.isPresent()) {
-            probe.add(held(number, arrivedS, values));
+            probe.add(number, arrivedS, values, places, headers.size());
             understand();
-            probe.remove(probe.size() - 1);
+            probe.removeLast();
         }
         return take(number, arrivedS, values);
     }
@@ -168,8 +151,8 @@ final class RowTrack {
 
     private boolean take(long number, double arrivedS, Fields values) {
         if (rows.isEmpty()) {
-            probe.add(held(number, arrivedS, values));
-            if (probe.size() >= PROBE_LINES || arrivedS - probe.get(0).arrivedS() >= PROBE_S) {
+            probe.add(number, arrivedS, values, places, headers.size());
+            if (probe.isEnough(arrivedS)) {
                 settle();
             }
             return true;
@@ -181,7 +164,7 @@ final class RowTrack {
             into.field(places[field], values.text(), values.start(field), values.length(field));
         }
         into.end();
-        remember(number, arrivedS);
+        times.remember(number, arrivedS);
         boolean readable = into.rowCount().bad() == broken;
         brokenInARow = readable ? 0 : brokenInARow + 1;
         return readable;
@@ -193,23 +176,20 @@ final class RowTrack {
             return;
         }
         SampleRows into = understand();
-        for (Held held : probe) {
+        for (HeldLines.Held held : probe.lines()) {
             into.begin(held.number());
             for (int place = 0; place < held.cells().size(); place++) {
                 char[] cell = held.cells().get(place).toCharArray();
                 into.field(place, cell, 0, cell.length);
             }
             into.end();
-            remember(held.number(), held.arrivedS());
+            times.remember(held.number(), held.arrivedS());
         }
     }
 
     private SampleRows understand() {
-        NumberStyle style = style();
-        List<ProbeColumn> probes = IntStream.range(0, headers.size())
-                .mapToObj(place -> ProbeColumn.of(
-                        probe.stream().map(held -> held.cell(place)).toList(), style))
-                .toList();
+        NumberStyle style = probe.style();
+        List<ProbeColumn> probes = probe.probes(headers.size(), style);
         Columns columns = reader.read(new ColumnTable(source, 1, headers, units, probes), hints);
         described = columns.described();
         findings.addAll(columns.findings());
@@ -224,48 +204,11 @@ final class RowTrack {
         return into;
     }
 
-    private NumberStyle style() {
-        boolean comma = false;
-        for (Held held : probe) {
-            for (String cell : held.cells()) {
-                comma |= DECIMAL_COMMA.matcher(cell).matches();
-                if (DECIMAL_POINT.matcher(cell).matches()) {
-                    return NumberStyle.point();
-                }
-            }
-        }
-        return comma ? NumberStyle.comma() : NumberStyle.point();
-    }
-
     /** The rows since the last call, with the time at which they were measured; none while the columns are not understood. */
     Optional<Samples> take() {
-        Optional<Block> block = rows.flatMap(SampleRows::take);
-        int count = waiting;
-        waiting = 0;
-        return block.map(found -> timed(found.samples(), count));
-    }
-
-    private Samples timed(Samples written, int count) {
-        Channel time = Channel.of(Role.TIME);
-        List<Channel> channels = new ArrayList<>(written.channels());
-        channels.remove(time);
-        channels.add(0, time);
-        Samples.Builder result = Samples.builder(channels);
-        int at = 0;
-        for (int row = 0; row < written.rows(); row++) {
-            while (at < count - 1 && lines[at] < written.line(row)) {
-                at++;
-            }
-            result.appendRow(written, row);
-            result.set(0, measured(written.find(time, row), arrivals[at]));
-        }
-        return result.build();
-    }
-
-    private double measured(OptionalDouble writtenS, double arrivedS) {
-        double session = writtenS.isPresent() ? clock.session(writtenS.getAsDouble(), arrivedS) : arrivedS;
-        lastS = Math.max(session - delayS, lastS + LEAST_STEP_S);
-        return lastS;
+        Optional<Samples> taken = rows.flatMap(SampleRows::take).map(block -> times.timed(block.samples()));
+        times.forget();
+        return taken;
     }
 
     /** What was found since this was asked last. */
@@ -275,34 +218,8 @@ final class RowTrack {
         return result;
     }
 
-    private void remember(long number, double arrivedS) {
-        if (waiting == lines.length) {
-            lines = Arrays.copyOf(lines, 2 * waiting);
-            arrivals = Arrays.copyOf(arrivals, 2 * waiting);
-        }
-        lines[waiting] = number;
-        arrivals[waiting++] = arrivedS;
-    }
-
-    private Held held(long number, double arrivedS, Fields values) {
-        String[] cells = new String[headers.size()];
-        Arrays.fill(cells, "");
-        for (int field = 0; field < values.count(); field++) {
-            if (places[field] < cells.length) {
-                cells[places[field]] = values.field(field);
-            }
-        }
-        return new Held(number, arrivedS, List.of(cells));
-    }
-
     /** Whether so many rows wait that they must be taken before the next line. */
     boolean isFull() {
         return rows.map(SampleRows::isFull).orElse(false);
-    }
-
-    private record Held(long number, double arrivedS, List<String> cells) {
-        String cell(int place) {
-            return place < cells.size() ? cells.get(place) : "";
-        }
     }
 }

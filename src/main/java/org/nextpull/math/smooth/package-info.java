@@ -1,4 +1,4 @@
-/** Filters over sampled signals: smoothing, slopes, and the lag of one signal behind another. Imports {@code math} only. */
+/** Smoothing of values in a row. Imports {@code math} only. */
 @NullMarked
 package org.nextpull.math.smooth;
 

@@ -1,0 +1,65 @@
+package org.nextpull.intake.wire;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+
+/** When the lines of a make-up arrived, and from that and what the logger writes the time at which each was measured. */
+final class LineTimes {
+    private static final double LEAST_STEP_S = 1e-6;
+    private static final Channel TIME = Channel.of(Role.TIME);
+
+    private final double delayS;
+    private final LoggerClock clock = new LoggerClock();
+    private long[] lines = new long[64];
+    private double[] arrivals = new double[64];
+    private int waiting;
+    private double lastS = Double.NEGATIVE_INFINITY;
+
+    LineTimes(double delayS) {
+        this.delayS = delayS;
+    }
+
+    void remember(long number, double arrivedS) {
+        if (waiting == lines.length) {
+            lines = Arrays.copyOf(lines, 2 * waiting);
+            arrivals = Arrays.copyOf(arrivals, 2 * waiting);
+        }
+        lines[waiting] = number;
+        arrivals[waiting++] = arrivedS;
+    }
+
+    /** Forgets the lines remembered so far. */
+    void forget() {
+        waiting = 0;
+    }
+
+    /** The rows that were read of the lines remembered, with the time at which they were measured in front; forgets those lines. */
+    Samples timed(Samples written) {
+        int count = waiting;
+        waiting = 0;
+        List<Channel> channels = new ArrayList<>(written.channels());
+        channels.remove(TIME);
+        channels.add(0, TIME);
+        Samples.Builder result = Samples.builder(channels);
+        int at = 0;
+        for (int row = 0; row < written.rows(); row++) {
+            while (at < count - 1 && lines[at] < written.line(row)) {
+                at++;
+            }
+            result.appendRow(written, row);
+            result.set(0, measured(written.find(TIME, row), arrivals[at]));
+        }
+        return result.build();
+    }
+
+    private double measured(OptionalDouble writtenS, double arrivedS) {
+        double session = writtenS.isPresent() ? clock.session(writtenS.getAsDouble(), arrivedS) : arrivedS;
+        lastS = Math.max(session - delayS, lastS + LEAST_STEP_S);
+        return lastS;
+    }
+}
