@@ -25,6 +25,8 @@ final class CandidateScores {
     /** Candidates this close together are worth about the same: first every one of these, then the neighbours of the best. */
     private static final double COARSE = 1.0;
 
+    private static final double NOTHING = 1e-9;
+
     private final SweepQuestion question;
     private final SweepPosterior posterior;
     private final Optional<PullValue.LossDrops> lossDrops;
@@ -34,6 +36,7 @@ final class CandidateScores {
     private final double daring;
     private final OptionalDouble knockAt;
     private final OptionalDouble lossAtDaring;
+    private final double risenAtDaring;
 
     CandidateScores(SweepQuestion question, SweepPosterior posterior, Ladder permitted, SettingLoss wanted) {
         this.question = question;
@@ -49,6 +52,7 @@ final class CandidateScores {
         daring = question.mostDaring().orElse(Math.min(room.start(), room.highest()));
         knockAt = question.lowestUnclean();
         lossDrops = knockAt.isPresent() ? Optional.of(value.lossDrops(permitted)) : Optional.empty();
+        risenAtDaring = losses.at(daring).loss();
         lossAtDaring = wanted.setting() > daring
                 ? OptionalDouble.of(losses.at(daring).decisionLoss())
                 : OptionalDouble.empty();
@@ -98,8 +102,15 @@ final class CandidateScores {
 
     private boolean isTooFar(double setting) {
         PlannerRules.PastPeak pastPeak = question.rules().pastPeak();
-        return posterior.probabilityPeakBelow(setting - pastPeak.likely()) > LIKELY
+        return isTooSteep(setting)
+                || posterior.probabilityPeakBelow(setting - pastPeak.likely()) > LIKELY
                 || posterior.probabilityPeakBelow(setting - pastPeak.unlikely()) > UNLIKELY;
+    }
+
+    private boolean isTooSteep(double setting) {
+        PlannerRules.Climb climb = question.rules().climb();
+        return setting - daring > climb.leastStep() + NOTHING
+                && risenAtDaring - losses.at(setting).loss() > climb.rise();
     }
 
     private Candidate score(double setting, double beyond) {

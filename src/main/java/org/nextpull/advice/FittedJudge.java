@@ -24,9 +24,6 @@ final class FittedJudge implements SweepJudge {
     /** A bracket starts this far, in lambda, on the rich side of the best: 5 to 8 hundredths. */
     private static final double BEST_ABOVE_START_LAMBDA = 0.065;
 
-    /** With a knock flag, or none at all, a pull goes no further past the likely peak than this, in degrees, by the median. */
-    private static final double PAST_PEAK_UNGRADED_DEG = 2.5;
-
     /** A check that knows the peak from an earlier sweep needs fewer pulls before it may end. */
     private static final int LEAST_PULLS_OF_CHECK = 3;
 
@@ -45,8 +42,7 @@ final class FittedJudge implements SweepJudge {
                 room(question, scale),
                 rules(question),
                 Optional.empty());
-        SweepDecision decision = SweepPlanner.decide(asked);
-        return new SweepReading(day, question, scale).state(asked, decision);
+        return new SweepReading(day, question, scale).state(asked, SweepPlanner.judge(asked));
     }
 
     private List<TriedSetting> tried(Question question, Scale scale) {
@@ -115,14 +111,20 @@ final class FittedJudge implements SweepJudge {
     private PlannerRules rules(Question question) {
         boolean timing = question.axis().factor() == Factor.TIMING;
         PlannerRules usual = timing
-                ? PlannerRules.timing()
-                        .withPastPeak(new PlannerRules.PastPeak(PAST_PEAK_UNGRADED_DEG, 99))
-                        .withNearBest(day.plan().goal().nearBestPercent() / 100)
+                ? flagged(question.axis()).withNearBest(day.plan().goal().nearBestPercent() / 100)
                 : PlannerRules.mixture();
         return question.peak().isPresent()
                 ? usual.withPulls(new PlannerRules.Pulls(
                         LEAST_PULLS_OF_CHECK, usual.pulls().most()))
                 : usual;
+    }
+
+    /** Where the margin is as large as a step, a step that knocks leaves nothing between to be had: it may be as large as the plan has it. */
+    private PlannerRules flagged(Axis axis) {
+        PlannerRules rules = PlannerRules.flaggedTiming();
+        return day.plan().limits().knockMarginDeg() >= axis.step().largest() - 1e-9
+                ? rules.withClimb(PlannerRules.Climb.free())
+                : rules;
     }
 
     /**

@@ -37,11 +37,20 @@ public final class SweepPlanner {
 
     /** Decides; at least one pull must have given a response. */
     public static SweepDecision decide(SweepQuestion question) {
-        return new SweepPlanner(question).decide();
+        return judge(question).decision();
     }
 
-    private SweepDecision decide() {
-        SweepPosterior posterior = SweepPosterior.of(sweep());
+    /** Decides, and hands on the posterior that the decision was read off. */
+    static Judged judge(SweepQuestion question) {
+        SweepPlanner planner = new SweepPlanner(question);
+        SweepPosterior posterior = SweepPosterior.of(planner.sweep());
+        return new Judged(planner.decide(posterior), posterior);
+    }
+
+    /** A decision and the posterior behind it. */
+    record Judged(SweepDecision decision, SweepPosterior posterior) {}
+
+    private SweepDecision decide(SweepPosterior posterior) {
         DecisionLosses losses = new DecisionLosses(posterior);
         Ladder permitted = ladder(highest);
         if (permitted.count() == 0) {
@@ -72,7 +81,31 @@ public final class SweepPlanner {
         if (best.get().merit() <= 0 && doubtful.isEmpty()) {
             return new SweepDecision.Stop(reasonOfNoGain(numbers), numbers);
         }
+        if (doubtful.isEmpty() && !isBelowKnock() && isOutOfReach(posterior, best.get(), numbers)) {
+            return new SweepDecision.Stop(reasonOfNoGain(numbers), numbers);
+        }
         return new SweepDecision.Pull(best.get(), isRepeat(best.get()), doubtful, numbers);
+    }
+
+    /**
+     * Whether the pulls that are left cannot narrow the interval enough, even if each of them taught as much as the next one will. Only
+     * for a sweep whose best lies within what was run: one that still climbs has more to gain than a narrow interval.
+     */
+    private boolean isOutOfReach(SweepPosterior posterior, Candidate best, SweepDecision.Numbers numbers) {
+        if (numbers.pulls() < rules.pulls().least() || !isWithinClean(numbers)) {
+            return false;
+        }
+        int left = rules.pulls().most() - numbers.pulls();
+        double sd = posterior.peak().sd();
+        double drop = best.gain().share() / posterior.curvature().centre();
+        double share = Math.max(0, 1 - left * drop / (sd * sd));
+        return numbers.least().width() * Math.sqrt(share) > 2 * rules.enough().halfWidth();
+    }
+
+    private boolean isWithinClean(SweepDecision.Numbers numbers) {
+        double reach = 0.6 * question.room().resolution().step();
+        return question.mostDaring().isPresent()
+                && numbers.wanted().setting() <= question.mostDaring().getAsDouble() + reach;
     }
 
     /** The graded knock channel lets the sweep go no further, though more torque lies beyond. */
@@ -139,10 +172,8 @@ public final class SweepPlanner {
 
     private boolean isEnough(SweepDecision.Numbers numbers) {
         PlannerRules.Enough enough = rules.enough();
-        double reach = 0.6 * question.room().resolution().step();
         return numbers.pulls() >= rules.pulls().least()
-                && question.mostDaring().isPresent()
-                && numbers.wanted().setting() <= question.mostDaring().getAsDouble() + reach
+                && isWithinClean(numbers)
                 && numbers.wanted().decisionLoss() <= enough.decisionLoss()
                 && numbers.wanted().probabilityOfBad() <= enough.chanceOfBad().value()
                 && (numbers.least().width() <= 2 * enough.halfWidth()

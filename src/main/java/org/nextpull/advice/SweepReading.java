@@ -7,7 +7,6 @@ import java.util.OptionalDouble;
 import org.nextpull.fit.FittedCurve;
 import org.nextpull.fit.Permitted;
 import org.nextpull.fit.SettingLoss;
-import org.nextpull.fit.Sweep;
 import org.nextpull.fit.SweepPoint;
 import org.nextpull.fit.SweepPosterior;
 import org.nextpull.response.MeasuredPull;
@@ -36,9 +35,10 @@ final class SweepReading {
         this.axis = question.axis();
     }
 
-    SweepState state(SweepQuestion asked, SweepDecision decision) {
+    SweepState state(SweepQuestion asked, SweepPlanner.Judged judged) {
+        SweepDecision decision = judged.decision();
         SweepDecision.Numbers numbers = decision.numbers();
-        SweepPosterior posterior = posterior(asked);
+        SweepPosterior posterior = judged.posterior();
         double daring = asked.mostDaring().orElse(asked.room().start());
         double best = best(
                 posterior,
@@ -71,18 +71,6 @@ final class SweepReading {
                 axis.factor() == Factor.TIMING
                         ? proven
                         : Math.min(proven, scale.fromPlanner(posterior.peakQuantile(0.5))));
-    }
-
-    private SweepPosterior posterior(SweepQuestion asked) {
-        List<SweepPoint> points = new ArrayList<>();
-        for (TriedSetting pull : asked.tried()) {
-            pull.response()
-                    .ifPresent(response ->
-                            points.add(new SweepPoint(pull.setting(), response, pull.pull(), pull.order())));
-        }
-        Permitted permitted =
-                new Permitted(asked.room().highest(), asked.rules().nearBest());
-        return SweepPosterior.of(Sweep.of(points, asked.priors(), asked.room().allowed(), permitted));
     }
 
     private SweepStep step(SweepDecision decision, double best, double daring) {

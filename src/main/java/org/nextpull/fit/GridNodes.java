@@ -1,5 +1,6 @@
 package org.nextpull.fit;
 
+import java.util.Arrays;
 import org.nextpull.unit.Span;
 
 /** Where the posterior is evaluated: nodes of peak, curvature, asymmetry and scatter, each with its log prior. */
@@ -7,6 +8,7 @@ final class GridNodes {
     private static final double PEAK_STEP = 0.5;
     private static final int MOST_PEAKS = 160;
     private static final int CURVATURES = 9;
+    private static final double WIDEST_CURVATURE_STEP = 0.3;
     private static final double CURVATURE_REACH = 2.2;
     private static final int ASYMMETRIES = 7;
     private static final double ASYMMETRY_REACH = 2;
@@ -53,7 +55,7 @@ final class GridNodes {
     static GridNodes of(SweepPriors priors, Span peakSpan, double step) {
         return new GridNodes(
                 peakAxis(priors.peak(), peakSpan, step),
-                curvatureAxis(priors.lnCurvature(), priors.lnCurvature()),
+                curvatureAxis(priors.curvature(), curvatureNodes(priors.curvature())),
                 Axis.normal(priors.asymmetry(), ASYMMETRIES, ASYMMETRY_REACH),
                 scatterAxis(priors));
     }
@@ -62,7 +64,7 @@ final class GridNodes {
     static GridNodes around(SweepPriors priors, Focus focus) {
         return new GridNodes(
                 peakAxis(priors.peak(), focus.peaks(), focus.step()),
-                curvatureAxis(priors.lnCurvature(), focus.lnCurvature()),
+                curvatureAxis(priors.curvature(), Axis.normal(focus.lnCurvature(), CURVATURES, CURVATURE_REACH).nodes),
                 Axis.normal(priors.asymmetry(), ASYMMETRIES, ASYMMETRY_REACH),
                 scatterAxis(priors));
     }
@@ -81,13 +83,19 @@ final class GridNodes {
         return axis;
     }
 
-    private static Axis curvatureAxis(Belief prior, Belief where) {
-        Axis axis = Axis.normal(where, CURVATURES, CURVATURE_REACH);
-        for (int i = 0; i < CURVATURES; i++) {
-            double z = (axis.nodes[i] - prior.centre()) / prior.sd();
-            axis.logPriors[i] = -z * z / 2;
-            axis.nodes[i] = Math.exp(axis.nodes[i]);
-        }
+    /** Logs of curvature from one far end of the prior to the other, as many as a wide prior needs. */
+    private static double[] curvatureNodes(CurvaturePrior prior) {
+        Span reach = prior.reach(CURVATURE_REACH);
+        int steps = Math.max(CURVATURES - 1, (int) Math.round(reach.width() / WIDEST_CURVATURE_STEP));
+        double[] logs = new double[steps + 1];
+        Arrays.setAll(logs, i -> reach.low() + reach.width() * i / steps);
+        return logs;
+    }
+
+    private static Axis curvatureAxis(CurvaturePrior prior, double[] logs) {
+        Axis axis = new Axis(logs.length);
+        Arrays.setAll(axis.nodes, i -> Math.exp(logs[i]));
+        Arrays.setAll(axis.logPriors, i -> prior.logDensity(logs[i]));
         return axis;
     }
 

@@ -61,7 +61,7 @@ public final class SweepPosterior {
     public SweepPosterior sharpened() {
         Belief peak = peak();
         Belief lnCurvature = lnCurvature();
-        double shapeSd = Math.min(sweep.priors().lnCurvature().sd(), Math.max(SHARPEST_SHAPE, 1.5 * lnCurvature.sd()));
+        double shapeSd = Math.min(sweep.priors().curvature().sd(), Math.max(SHARPEST_SHAPE, 1.5 * lnCurvature.sd()));
         if (peak.sd() > 2 * nodes.peakStep) {
             return this;
         }

@@ -50,6 +50,16 @@ class StopReasonsTest {
                 .isEqualTo(AdviceCode.PLAN_LIMIT);
     }
 
+    /** With 1.6 % from pull to pull no pull that is left would narrow the interval enough. */
+    @Test
+    void aDayOfHighScatterIsScatterLimitedBeforeItsPullsAreUsedUp() {
+        SimulatedDay day = new SimulatedDay(Pulls.timingOnly(), new Truth(27, 0.87, 99, 1.6, true), 2).run();
+
+        assertThat(day.last().code()).isEqualTo(AdviceCode.SCATTER_LIMITED);
+        assertThat(day.last().leave()).isPresent();
+        assertThat(day.pulls()).hasSizeLessThan(18);
+    }
+
     @Test
     void aBudgetOfFivePullsEndsTheDayAfterFive() {
         SimulatedDay day =

@@ -22,10 +22,15 @@ class SweepPlannerTest {
     }
 
     private static SweepDecision decide(List<TriedSetting> tried, Span allowed, OptionalDouble ceiling) {
+        return decide(tried, allowed, ceiling, PlannerRules.timing());
+    }
+
+    private static SweepDecision decide(
+            List<TriedSetting> tried, Span allowed, OptionalDouble ceiling, PlannerRules rules) {
         SweepRoom room =
                 new SweepRoom(allowed, tried.get(0).setting(), new SweepRoom.Resolution(RESOLUTION), 4, ceiling);
         return SweepPlanner.decide(new SweepQuestion(
-                tried, SweepPriors.timing(tried.get(0).setting() + 8), room, PlannerRules.timing(), Optional.empty()));
+                tried, SweepPriors.timing(tried.get(0).setting() + 8), room, rules, Optional.empty()));
     }
 
     private static double torque(double setting) {
@@ -119,5 +124,45 @@ class SweepPlannerTest {
                 pull(1, 20, 190.0), pull(2, 24, 196.2), pull(3, 27, 199.2), pull(4, 28, 199.6), pull(5, 31, 196.5));
         SweepDecision decision = decide(tried, Span.of(10, 40), OptionalDouble.empty());
         assertThat(decision).isInstanceOf(SweepDecision.Pull.class);
+    }
+
+    @Test
+    void whereKnockIsOnlyHeardOrNotASteepClimbGoesInSmallSteps() {
+        List<TriedSetting> tried = quiet(14, 15.5);
+        double graded = climbed(decide(tried, Span.of(10, 40), OptionalDouble.empty(), PlannerRules.timing()));
+        double flagged = climbed(decide(tried, Span.of(10, 40), OptionalDouble.empty(), PlannerRules.flaggedTiming()));
+        assertThat(graded).isGreaterThan(18);
+        assertThat(flagged).isGreaterThan(15.5).isLessThanOrEqualTo(17);
+    }
+
+    /** Torque still rises by more than 1 % a degree at 18 deg. */
+    @Test
+    void knockThatWasHeardEndsTheClimb() {
+        List<TriedSetting> tried = quiet(14, 18);
+        tried.add(knocked(3, 22));
+        SweepDecision again = decide(tried, Span.of(10, 40), OptionalDouble.of(21), PlannerRules.timing());
+        SweepDecision ended = decide(tried, Span.of(10, 40), OptionalDouble.of(21), PlannerRules.flaggedTiming());
+        assertThat(climbed(again)).isGreaterThan(18);
+        assertThat(climbed(ended)).isLessThanOrEqualTo(18);
+        assertThat(ended.numbers().leave().orElseThrow().setting()).isEqualTo(18);
+    }
+
+    private static double climbed(SweepDecision decision) {
+        return decision instanceof SweepDecision.Pull pull ? pull.candidate().setting() : 0;
+    }
+
+    /** Readings off by 2 % each way: the pulls that are left cannot tell where the top is. */
+    @Test
+    void aSweepThatCannotSettleAnyMoreIsScatterLimited() {
+        List<TriedSetting> tried = new ArrayList<>();
+        double[] settings = {20, 24, 28, 31, 26, 30, 24, 31, 20, 30, 31, 24, 28, 20, 26};
+        for (int i = 0; i < settings.length; i++) {
+            double off = (i % 3 - 1) * 0.02;
+            tried.add(pull(i + 1, settings[i], 200 * (1 + off)));
+        }
+        assertThat(decide(tried, Span.of(10, 40), OptionalDouble.empty()))
+                .isInstanceOfSatisfying(
+                        SweepDecision.Stop.class,
+                        stop -> assertThat(stop.why()).isEqualTo(SweepDecision.Why.SCATTER_LIMITED));
     }
 }

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.random.RandomGenerator;
 import java.util.random.RandomGeneratorFactory;
 import java.util.stream.IntStream;
-import org.nextpull.fit.Belief;
 import org.nextpull.fit.Permitted;
 import org.nextpull.fit.Sweep;
 import org.nextpull.fit.SweepPoint;
@@ -72,9 +71,7 @@ final class CoverageBench {
             top = Math.max(top, settings.get(i));
         }
         SweepPriors usual = SweepPriors.timing(peak + 3 * random.nextGaussian());
-        SweepPriors priors = usual.withLnCurvature(new Belief(
-                usual.lnCurvature().centre() + Math.log(curvatureFactor),
-                usual.lnCurvature().sd()));
+        SweepPriors priors = usual.withCurvature(usual.curvature().times(curvatureFactor));
         SweepPosterior posterior = SweepPosterior.of(
                 Sweep.of(points, priors, Span.of(first - 4, last + 8), new Permitted(last + 8, 0.002)));
         boolean printed = posterior.probabilityPeakBelow(top) >= 0.95 && posterior.peakQuantile(0.5) > first;

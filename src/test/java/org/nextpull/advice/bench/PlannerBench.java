@@ -66,12 +66,7 @@ public final class PlannerBench {
     }
 
     static PlannerRun flagged() {
-        return new PlannerRun(
-                PlannerRules.timing().withPastPeak(new PlannerRules.PastPeak(2.5, 99)),
-                2.5,
-                SweepPriors.timing(0),
-                true,
-                Optional.empty());
+        return new PlannerRun(PlannerRules.flaggedTiming(), 2.5, SweepPriors.timing(0), true, Optional.empty());
     }
 
     static PlannerRun graded() {

@@ -34,7 +34,7 @@ record PlannerRun(
         }
         while (true) {
             boolean knocks = engine.knocks(setting);
-            excursions += knocks ? 1 : 0;
+            excursions += knocks && !tried.isEmpty() ? 1 : 0;
             highest = Math.max(highest, setting);
             int order = tried.size();
             OptionalDouble level = OptionalDouble.empty();

@@ -13,7 +13,7 @@ import org.nextpull.unit.Span;
  * @param interval stated 90 % interval of the peak
  * @param printed whether the interval would be printed: the peak is bracketed
  * @param truth true peak
- * @param excursions pulls beyond true knock onset
+ * @param excursions pulls beyond true knock onset after the first, which the operator chose
  * @param beyondOnset whether the recommended setting lies beyond onset
  * @param hard a flat engine with a high scatter
  */

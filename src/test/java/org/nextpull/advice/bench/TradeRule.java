@@ -14,10 +14,12 @@ record TradeRule(double step) {
         double highest = setting;
         int falls = 0;
         int excursions = 0;
+        int knocked = 0;
         List<Double> readings = new ArrayList<>();
         while (setting <= engine.allowed.high() && falls < 2) {
             if (engine.knocks(setting)) {
-                excursions++;
+                excursions += readings.isEmpty() ? 0 : 1;
+                knocked = 1;
                 break;
             }
             double reading = engine.pull(setting, readings.size());
@@ -32,7 +34,7 @@ record TradeRule(double step) {
             setting += step;
         }
         return new SweepOutcome(
-                readings.size() + excursions,
+                readings.size() + knocked,
                 100 * engine.loss(best),
                 100 * engine.loss(best),
                 best - engine.peak,

@@ -28,6 +28,11 @@ final class PhysicalEngine {
     /** An operator starts where the engine is known to run without knock. */
     private static final double SAFE_START = 2;
 
+    /** What a plan takes for its largest step when it does not say, in degrees. */
+    private static final double NATURAL_STEP = 2;
+
+    private static final double BOOSTED_STEP = 1;
+
     private static final double DEGREES_OF_FREEDOM = 6;
 
     final double start;
@@ -36,6 +41,7 @@ final class PhysicalEngine {
     final double pooledPercent;
     final double peak;
     final double onset;
+    final double usualStep;
     private final ModelEngine engine;
     private final EngineFuel fuel;
     private final Lambda lambda;
@@ -54,7 +60,9 @@ final class PhysicalEngine {
 
     PhysicalEngine(RandomGenerator random) {
         this.random = random;
-        EngineDesign base = switch (random.nextInt(3)) {
+        int kind = random.nextInt(3);
+        usualStep = kind == 2 ? BOOSTED_STEP : NATURAL_STEP;
+        EngineDesign base = switch (kind) {
             case 0 -> ExampleEngines.hatchback();
             case 1 -> ExampleEngines.hillClimb();
             default -> ExampleEngines.boosted();
@@ -149,12 +157,9 @@ final class PhysicalEngine {
         return low;
     }
 
-    double permitted() {
-        return Math.min(peak, onset);
-    }
-
-    double lossPercent(double deg) {
-        return Math.max(0, 100 * (1 - torque(deg) / torque(permitted())));
+    /** Torque left at a setting against the best that keeps so far below knock, percent; none where it is beyond that. */
+    double lossPercent(double deg, double marginDeg) {
+        return Math.max(0, 100 * (1 - torque(deg) / torque(Math.min(peak, onset - marginDeg))));
     }
 
     /** One pull. */

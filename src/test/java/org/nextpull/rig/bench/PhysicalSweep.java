@@ -20,6 +20,7 @@ import org.nextpull.unit.Span;
  *
  * @param pulls pulls used
  * @param leftPercent torque left at the recommended setting, against the best that does not knock; zero for one beyond knock
+ * @param leftBelowMarginPercent the same against the best that keeps the usual margin below knock; zero for one beyond that
  * @param excursions pulls beyond knock onset
  * @param beyondOnset whether the recommended setting lies beyond onset
  * @param interval stated 90 % interval of the peak; empty for the trade's rule
@@ -30,13 +31,17 @@ import org.nextpull.unit.Span;
 record PhysicalSweep(
         int pulls,
         double leftPercent,
+        double leftBelowMarginPercent,
         int excursions,
         boolean beyondOnset,
         Optional<Span> interval,
         boolean printed,
         double peak,
         boolean limited) {
-    private static final double LARGEST_STEP = 4;
+    /** The margin below knock that a plan takes when it does not say, in degrees. */
+    private static final double USUAL_MARGIN = 2;
+
+    private static final double LARGE_STEP = 4;
     private static final double TRADE_STEP = 2;
     private static final double ROOM_BELOW = 10;
     private static final double ROOM_ABOVE = 10;
@@ -49,9 +54,33 @@ record PhysicalSweep(
         return leftPercent > 0.5;
     }
 
-    /** The planner with a knock flag and scatter known from six degrees of freedom. */
+    boolean isFalseStopWithMargin() {
+        return leftBelowMarginPercent > 0.5;
+    }
+
+    /** The planner with steps of up to 4 deg and, like the trade's rule, no margin below knock. */
     static PhysicalSweep planned(PhysicalEngine engine) {
-        PlannerRules rules = PlannerRules.timing().withPastPeak(new PlannerRules.PastPeak(2.5, 99));
+        return planned(engine, PlannerRules.flaggedTiming(), new Caution(LARGE_STEP, PhysicalEngine.RESOLUTION));
+    }
+
+    /** The planner with the steps and the margin of a plan that says neither; knock forbids the margin itself. */
+    static PhysicalSweep plannedAsUsual(PhysicalEngine engine) {
+        return planned(
+                engine,
+                PlannerRules.flaggedTiming().withClimb(PlannerRules.Climb.free()),
+                new Caution(engine.usualStep, USUAL_MARGIN + PhysicalEngine.RESOLUTION));
+    }
+
+    /**
+     * How careful a plan is.
+     *
+     * @param step largest step beyond the most advanced clean setting
+     * @param below the highest setting that may be left lies this far below one that knocked
+     */
+    private record Caution(double step, double below) {}
+
+    /** The planner with a knock flag and scatter known from six degrees of freedom. */
+    private static PhysicalSweep planned(PhysicalEngine engine, PlannerRules rules, Caution caution) {
         SweepPriors usual = SweepPriors.timing(engine.guess);
         SweepPriors priors = usual.withPeak(
                         new Belief(engine.guess, usual.peak().sd()))
@@ -73,11 +102,14 @@ record PhysicalSweep(
                     order + 1,
                     order));
             if (knocks) {
-                ceiling = OptionalDouble.of(
-                        Math.min(ceiling.orElse(Double.MAX_VALUE), setting - PhysicalEngine.RESOLUTION));
+                ceiling = OptionalDouble.of(Math.min(ceiling.orElse(Double.MAX_VALUE), setting - caution.below()));
             }
             SweepRoom room = new SweepRoom(
-                    allowed, engine.start, new SweepRoom.Resolution(PhysicalEngine.RESOLUTION), LARGEST_STEP, ceiling);
+                    allowed,
+                    engine.start,
+                    new SweepRoom.Resolution(PhysicalEngine.RESOLUTION),
+                    caution.step(),
+                    ceiling);
             SweepDecision decision =
                     SweepPlanner.decide(new SweepQuestion(tried, priors, room, rules, Optional.empty()));
             if (decision instanceof SweepDecision.Pull pull) {
@@ -88,7 +120,8 @@ record PhysicalSweep(
             double left = numbers.leave().orElse(numbers.wanted()).setting();
             return new PhysicalSweep(
                     tried.size(),
-                    engine.lossPercent(left),
+                    engine.lossPercent(left, 0),
+                    engine.lossPercent(left, USUAL_MARGIN),
                     excursions,
                     left > engine.onset,
                     Optional.of(numbers.peak()),
@@ -124,7 +157,8 @@ record PhysicalSweep(
         }
         return new PhysicalSweep(
                 pulls,
-                engine.lossPercent(best),
+                engine.lossPercent(best, 0),
+                engine.lossPercent(best, USUAL_MARGIN),
                 excursions,
                 best > engine.onset,
                 Optional.empty(),
