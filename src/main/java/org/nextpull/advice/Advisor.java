@@ -17,7 +17,7 @@ public final class Advisor {
 
     /** The verdict of a day so far. */
     public static Verdict judge(Day day) {
-        return new Advisor(DayView.of(day)).verdict(new FittedJudge(day));
+        return new Advisor(DayView.of(day)).verdict(new LearnedJudge(day));
     }
 
     private Verdict verdict(SweepJudge judge) {

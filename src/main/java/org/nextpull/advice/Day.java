@@ -32,6 +32,11 @@ public record Day(
         lifted = Set.copyOf(lifted);
     }
 
+    /** The same day as if there had been none before it. */
+    Day withoutExperience() {
+        return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next);
+    }
+
     /** A day whose next pull is of the same configuration as its last. */
     public Day(
             SweepPlan plan,

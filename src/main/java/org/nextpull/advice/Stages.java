@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.fit.Belief;
+import org.nextpull.fit.Experience;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
 
@@ -170,8 +171,9 @@ final class Stages {
         if (sweep.size() == 1 && isAboveRestart(sweep.get(0))) {
             return true;
         }
-        boolean scatterKnown = view.day().experience().isPresent()
-                || view.day().repeatability().scatter().isPresent();
+        boolean scatterKnown =
+                view.day().experience().flatMap(Experience::scatter).isPresent()
+                        || view.day().repeatability().scatter().isPresent();
         return sweep.size() == 1 && !scatterKnown;
     }
 

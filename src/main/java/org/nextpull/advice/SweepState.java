@@ -18,6 +18,11 @@ public record SweepState(SweepAnswer answer, Belief peak, Evidence evidence, Swe
         findings = List.copyOf(findings);
     }
 
+    /** The same with another next step and the evidence for it. */
+    SweepState withNext(SweepStep newNext, Evidence newEvidence) {
+        return new SweepState(answer, peak, newEvidence, newNext, findings);
+    }
+
     public boolean isEnded() {
         return next instanceof SweepStep.End;
     }

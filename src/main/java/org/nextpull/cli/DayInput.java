@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import org.nextpull.finding.Finding;
@@ -22,6 +23,17 @@ record DayInput(SessionInput session, List<SourcePulls> sources, Map<String, Str
         sources = List.copyOf(sources);
         labels = Map.copyOf(labels);
         findings = List.copyOf(findings);
+    }
+
+    DayInput with(SessionInput newSession) {
+        return new DayInput(newSession, sources, labels, findings);
+    }
+
+    /** The same with more findings. */
+    DayInput with(List<Finding> more) {
+        List<Finding> all = new ArrayList<>(findings);
+        all.addAll(more);
+        return new DayInput(session, sources, labels, all);
     }
 
     /** Whether some of the files could not be used. */

@@ -33,6 +33,11 @@ final class DayOptions {
     @Mixin
     private NotebookOption notebook = new NotebookOption();
 
+    @Option(
+            names = "--no-notebook",
+            description = "Learn nothing from earlier days, as [goal] learn_from_notebook = false does.")
+    private boolean noNotebook;
+
     DayInput read() {
         return read(log -> new LabelledLog(Optional.empty(), log));
     }
@@ -53,7 +58,8 @@ final class DayOptions {
         require(
                 plan.isPresent() || named.stream().anyMatch(log -> log.session().isPresent()),
                 "Missing required option: '--plan=PLAN'");
-        return reader.day(plan, named);
+        DayInput day = reader.day(plan, named);
+        return noNotebook ? day : reader.learned(day);
     }
 
     private void require(boolean holds, String message) {

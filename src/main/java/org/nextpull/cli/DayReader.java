@@ -13,6 +13,8 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.Severity;
+import org.nextpull.fit.Experience;
 import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SourceFinder;
 import org.nextpull.intake.csv.Input;
@@ -83,6 +85,30 @@ final class DayReader {
 
     private Named look(LabelledLog log) {
         return new Named(log, log.session().map(id -> notebook.reading(book -> book.session(id))));
+    }
+
+    /** The day with what earlier days in the notebook teach, where there is one and the plan wants it. */
+    DayInput learned(DayInput day) {
+        SweepPlan plan = day.session().plan();
+        boolean isWanted = plan.goal().learnFromNotebook()
+                && (plan.timing().isPresent() || plan.mixture().isPresent())
+                && (notebook.isNamed() || notebook.isThere());
+        if (!isWanted) {
+            return day;
+        }
+        try {
+            Optional<Experience> known = notebook.reading(book -> book.experience(plan, day.sources()));
+            return known.map(experience -> day.with(day.session().withExperience(experience)))
+                    .orElse(day);
+        } catch (Program.BadInput unreadable) {
+            if (notebook.isNamed()) {
+                throw unreadable;
+            }
+            // nobody asked for it by name: the day stands without it, and says so
+            return day.with(unreadable.findings().stream()
+                    .map(finding -> new Finding(finding.code(), Severity.WARNING, finding.details(), finding.place()))
+                    .toList());
+        }
     }
 
     private DayPart part(LabelledLog log, KeptSession session) {

@@ -1,6 +1,9 @@
 package org.nextpull.cli;
 
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.notebook.SessionStart;
@@ -8,6 +11,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Option;
 
 /** {@code notebook add}: a day that was logged without this program. */
 @Command(
@@ -21,6 +25,9 @@ final class NotebookAddCommand implements Callable<Integer> {
 
     @Mixin
     private LogOptions day = new LogOptions();
+
+    @Option(names = "--on", paramLabel = "YYYY-MM-DD", description = "Day on which it was run (default: today).")
+    private Optional<LocalDate> on = Optional.empty();
 
     @Mixin
     private NotebookOption notebook = new NotebookOption();
@@ -41,7 +48,10 @@ final class NotebookAddCommand implements Callable<Integer> {
         }
         PlanFile plan = PlanFile.read(day.plan());
         long id = notebook.writing(book -> {
-            Instant now = Instant.now();
+            Instant now = on.map(date -> date.atTime(LocalTime.NOON)
+                            .atZone(ZoneId.systemDefault())
+                            .toInstant())
+                    .orElseGet(Instant::now);
             long session = book.begin(
                     new SessionStart(now, new Version().getVersion()[0], day.plan(), plan.text(), Optional.empty()));
             book.keepPull(session, now, input.session(), result);

@@ -44,6 +44,12 @@ final class PlanPullsCommand implements Callable<Integer> {
 
         @ArgGroup(exclusive = false)
         private @Nullable Measured measured;
+
+        @Option(
+                names = "--session",
+                paramLabel = "ID",
+                description = "Session of the notebook whose repeats give the scatter.")
+        private @Nullable Long session;
     }
 
     /** A scatter that somebody knows. */
@@ -100,6 +106,9 @@ final class PlanPullsCommand implements Callable<Integer> {
     private List<String> labels = List.of("A", "B");
 
     @Mixin
+    private NotebookOption notebook = new NotebookOption();
+
+    @Mixin
     private OutputOptions output = new OutputOptions();
 
     PlanPullsCommand(Console console, CommandSpec spec) {
@@ -113,6 +122,8 @@ final class PlanPullsCommand implements Callable<Integer> {
         require(power >= 50 && power < 100, "--power must be at least 50 and below 100 percent: " + power);
         require(labels.size() == 2 && !labels.get(0).equals(labels.get(1)), "--labels names two different labels");
         Scatter known = Optional.ofNullable(from.measured)
+                .map(measured -> LogOptions.read(measured.plan, measured.logs))
+                .or(() -> Optional.ofNullable(from.session).map(new DayReader(notebook)::session))
                 .map(PlanPullsCommand::measured)
                 .orElseGet(this::given);
         PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), labels);
@@ -135,8 +146,7 @@ final class PlanPullsCommand implements Callable<Integer> {
         return new Scatter(given.percent, given.degreesOfFreedom);
     }
 
-    private static Scatter measured(Measured measured) {
-        DayInput input = LogOptions.read(measured.plan, measured.logs);
+    private static Scatter measured(DayInput input) {
         return input.result()
                 .repeatability()
                 .scatter()

@@ -537,6 +537,10 @@ public enum FindingCode {
     LIVE_FAULT,
     /** {file} is a table of results and no log, which a running session does not take; give it to advise. */
     LIVE_TABLE_IN_FOLDER,
+    /** What earlier days of this engine taught ({days} in the notebook) narrows what is believed of its curve and scatter; it may shorten a step or the sweep, never lengthen a step. Set [goal] learn_from_notebook = false to go without. */
+    EXPERIENCE_OF_ENGINE,
+    /** What earlier days of engines of this class taught ({days} in the notebook) narrows what is believed of the curve and scatter; it may shorten a step or the sweep, never lengthen a step. Set [goal] learn_from_notebook = false to go without. */
+    EXPERIENCE_OF_CLASS,
 
     // what the commands write
     /** Nothing could be written to {file}: {why}; name a place that you may write to. */

@@ -32,6 +32,11 @@ public record CurvaturePrior(Span level, double tailSd) {
         return new CurvaturePrior(Span.of(level.low() + shift, level.high() + shift), tailSd);
     }
 
+    /** The normal belief with the same middle and spread. */
+    public Belief asNormal() {
+        return new Belief((level.low() + level.high()) / 2, sd());
+    }
+
     /** Log density at a log of the curvature, zero where it is highest. */
     double logDensity(double lnCurvature) {
         double away = Math.max(0, Math.max(level.low() - lnCurvature, lnCurvature - level.high()));

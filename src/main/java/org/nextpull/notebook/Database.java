@@ -8,6 +8,7 @@ import java.sql.ResultSet;
 import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -165,7 +166,9 @@ final class Database implements AutoCloseable {
         if (value instanceof Boolean flag) {
             return flag ? 1 : 0;
         }
-        return value instanceof Instant instant ? instant.toString() : value;
+        return value instanceof Instant instant
+                ? instant.truncatedTo(ChronoUnit.MILLIS).toString()
+                : value;
     }
 
     @Override

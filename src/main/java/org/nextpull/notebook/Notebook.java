@@ -7,9 +7,12 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.nextpull.fit.Experience;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Act;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
+import org.nextpull.session.SourcePulls;
 
 /**
  * Sessions in one file. Several processes may have it open; one of them writes at a time, and each write is there whole or not at all,
@@ -102,6 +105,21 @@ public final class Notebook implements AutoCloseable {
         return database.inOneView(() -> new SessionReader(database, new Summaries(database).one(id)).read());
     }
 
+    /**
+     * What earlier sessions of the same engine, or else of its class, teach; wider than what they saw. Empty where there is none.
+     *
+     * @param plan the plan of the day that is to be advised; that it wants to learn is for the caller to ask
+     * @param today its logs so far: a session that holds one of their pulls is that day itself and does not count
+     */
+    public Optional<Experience> experience(SweepPlan plan, List<SourcePulls> today) throws IOException {
+        return new PastDays(database, plan).experience(today);
+    }
+
+    /** The same for a day that has no pull yet. */
+    public Optional<Experience> experience(SweepPlan plan) throws IOException {
+        return experience(plan, List.of());
+    }
+
     /** Looks for damage: in the file, in the samples, and by making every figure again from them. */
     public Checkup check() throws IOException {
         return Checkup.of(database);
@@ -114,6 +132,11 @@ public final class Notebook implements AutoCloseable {
      */
     public Copy backUp(Path target) throws IOException {
         return BackUp.copy(database, target);
+    }
+
+    /** What the file's own check says; empty when it is content. */
+    List<String> damage() throws IOException {
+        return Checkup.damage(database);
     }
 
     /** Lets the file grow no more, as a full disk does. */

@@ -2,6 +2,7 @@ package org.nextpull.notebook;
 
 import java.io.IOException;
 import java.time.Instant;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -48,7 +49,10 @@ final class PullRows {
         findings.clear(FindingRows.Kind.PULL);
         for (MeasuredCurve one : pulls) {
             MeasuredPull pull = one.pull();
-            insert(pull, known.getOrDefault(pull.number(), at.toString()));
+            insert(
+                    pull,
+                    known.getOrDefault(
+                            pull.number(), at.truncatedTo(ChronoUnit.MILLIS).toString()));
             for (LimitMet met : pull.limitsMet()) {
                 insert(pull, met);
             }

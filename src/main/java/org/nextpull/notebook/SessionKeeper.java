@@ -62,6 +62,7 @@ final class SessionKeeper {
                 SettingRows.replace(database, session, input.settings());
                 sources(result);
                 new PullRows(database, session).replace(at, result.measured());
+                Lessons.replace(database, session, result);
                 if (result.verdict().isPresent()) {
                     new AdviceRows(database, session)
                             .add(at, result.measured().size(), result.verdict().get());
@@ -115,6 +116,7 @@ final class SessionKeeper {
         Entry.into("experience")
                 .put("session", session)
                 .put("days", known.days())
+                .put("kin", Ids.of(known.kin()))
                 .put("ln_timing_curvature", known.lnTimingCurvature().map(Belief::centre))
                 .put("ln_timing_curvature_sd", known.lnTimingCurvature().map(Belief::sd))
                 .put("ln_mixture_curvature", known.lnMixtureCurvature().map(Belief::centre))

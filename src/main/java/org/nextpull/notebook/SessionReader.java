@@ -13,6 +13,7 @@ import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
 import org.nextpull.fit.Belief;
 import org.nextpull.fit.Experience;
+import org.nextpull.fit.Kin;
 import org.nextpull.fit.PooledScatter;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Acts;
@@ -116,7 +117,8 @@ final class SessionReader {
                         belief(row, "ln_timing_curvature"),
                         belief(row, "ln_mixture_curvature"),
                         scatter(row),
-                        row.integer("days")),
+                        row.integer("days"),
+                        Ids.constant(Kin.class, row.text("kin"))),
                 session);
     }
 

@@ -10,9 +10,12 @@ import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Recording;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.fit.Experience;
+import org.nextpull.fit.Kin;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
@@ -87,6 +90,7 @@ public final class Session {
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(WholeDay.findings(plan, pulls));
+        input.experience().map(Session::taught).ifPresent(findings::add);
         findings.addAll(AirOfDay.findings(plan, pulls));
         return new SessionResult(
                 plan,
@@ -98,6 +102,12 @@ public final class Session {
                 verdict(input, pulls, repeatability),
                 input.amendments(),
                 findings);
+    }
+
+    private static Finding taught(Experience experience) {
+        FindingCode code =
+                experience.kin() == Kin.ENGINE ? FindingCode.EXPERIENCE_OF_ENGINE : FindingCode.EXPERIENCE_OF_CLASS;
+        return Finding.note(code, Place.nowhere(), Detail.of("days", experience.days()));
     }
 
     private static List<Finding> unwatched(SweepPlan plan, SourcePulls source) {

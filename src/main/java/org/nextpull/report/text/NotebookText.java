@@ -57,7 +57,7 @@ public final class NotebookText {
                     String.valueOf(session.pulls()),
                     String.valueOf(session.used()),
                     session.closed().map(this::time).orElse("not closed"),
-                    session.lastAdvice().orElse("-").replace('-', ' '),
+                    session.lastAdvice().map(code -> code.replace('-', ' ')).orElse("-"),
                     plain(session.planName()));
         }
         return table.text();
@@ -81,7 +81,7 @@ public final class NotebookText {
             session.acts().forEach(act -> text.append(act(act)));
         }
         if (!session.advice().isEmpty()) {
-            text.append("\nAdvised at the time:\n");
+            text.append("\nAdvised when it was kept:\n");
             session.advice().forEach(advice -> text.append(advice(advice)));
         }
         return text.toString();

@@ -1,0 +1,126 @@
+package org.nextpull.notebook;
+
+import java.io.IOException;
+import java.sql.SQLException;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.nextpull.fit.Belief;
+import org.nextpull.fit.Experience;
+import org.nextpull.fit.Kin;
+import org.nextpull.plan.EngineFacts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.Candidate;
+import org.nextpull.scatter.Scatter;
+import org.nextpull.session.SourcePulls;
+
+/** Finds the earlier days of an engine, or else of its class. */
+final class PastDays {
+    /** Displacements this near, as a share, are of one class. */
+    private static final double SAME_DISPLACEMENT = 0.2;
+
+    /** Older days than these are another season. */
+    private static final int MOST_DAYS = 30;
+
+    private static final String SELECT = """
+            select s.*,
+                (select ln_curvature from lesson l where l.session = s.id and factor = 'timing') as timing,
+                (select sd from lesson l where l.session = s.id and factor = 'timing') as timing_sd,
+                (select ln_curvature from lesson l where l.session = s.id and factor = 'mixture') as mixture,
+                (select sd from lesson l where l.session = s.id and factor = 'mixture') as mixture_sd
+            from session s
+            where exists (select 1 from pull p where p.session = s.id and p.standing = 'used')
+            order by s.id desc
+            """;
+
+    private final Database database;
+    private final SweepPlan plan;
+
+    PastDays(Database database, SweepPlan plan) {
+        this.database = database;
+        this.plan = plan;
+    }
+
+    /**
+     * What they teach.
+     *
+     * @param today logs of the day that is to be advised; a session that holds one of their pulls is that day itself and teaches nothing
+     */
+    Optional<Experience> experience(List<SourcePulls> today) throws IOException {
+        Set<Long> same = sessionsOf(today);
+        List<PastDay> days =
+                database
+                        .list(SELECT, row -> same.contains(row.wide("id")) ? Optional.<PastDay>empty() : day(row))
+                        .stream()
+                        .flatMap(Optional::stream)
+                        .filter(PastDay::taughtAnything)
+                        .toList();
+        List<PastDay> own =
+                days.stream().filter(PastDay::isSameEngine).limit(MOST_DAYS).toList();
+        return own.isEmpty()
+                ? new Teaching(days.stream().limit(MOST_DAYS).toList(), Kin.CLASS).experience()
+                : new Teaching(own, Kin.ENGINE).experience();
+    }
+
+    private Set<Long> sessionsOf(List<SourcePulls> today) throws IOException {
+        Set<Long> sessions = new HashSet<>();
+        for (SourcePulls source : today) {
+            for (Candidate candidate : source.candidates()) {
+                sessions.addAll(database.list(
+                        "select distinct session from candidate where fingerprint = ?",
+                        row -> row.wide("session"),
+                        Fingerprint.of(candidate.samples())));
+            }
+        }
+        return sessions;
+    }
+
+    private Optional<PastDay> day(Row row) throws SQLException {
+        Optional<String> engine = row.find("engine");
+        boolean isSameEngine = engine.isPresent()
+                && plan.engine()
+                        .name()
+                        .filter(name -> plain(name).equals(plain(engine.get())))
+                        .isPresent();
+        boolean isSameFuel = plan.fuel().blend().equals(row.find("fuel"));
+        if (!isSameEngine && !(isSameFuel && isSameClass(row))) {
+            return Optional.empty();
+        }
+        OptionalDouble freedom = row.findReal("scatter_df");
+        return Optional.of(new PastDay(
+                isSameEngine,
+                isSameFuel,
+                belief(row, "timing"),
+                belief(row, "mixture"),
+                freedom.isPresent() && freedom.getAsDouble() > 0
+                        ? row.find("scatter_percent", percent -> new Scatter(percent, freedom.getAsDouble()))
+                        : Optional.empty()));
+    }
+
+    private boolean isSameClass(Row row) throws SQLException {
+        EngineFacts engine = plan.engine();
+        OptionalInt cylinders = row.findInteger("cylinders");
+        OptionalDouble displacement = row.findReal("displacement_m3");
+        boolean isNear = displacement.isPresent()
+                && engine.displacementM3().isPresent()
+                && Math.abs(displacement.getAsDouble() / engine.displacementM3().getAsDouble() - 1)
+                        <= SAME_DISPLACEMENT;
+        return Ids.of(engine.induction()).equals(row.text("induction"))
+                && cylinders.isPresent()
+                && cylinders.equals(engine.cylinders())
+                && isNear;
+    }
+
+    private static Optional<Belief> belief(Row row, String column) throws SQLException {
+        double sd = row.real(column + "_sd");
+        return row.find(column, centre -> new Belief(centre, sd));
+    }
+
+    private static String plain(String name) {
+        return name.strip().toLowerCase(Locale.ROOT);
+    }
+}
