@@ -53,7 +53,10 @@ final class EnginePractiseCommand implements Callable<Integer> {
         console.err().println("Building the engine of seed " + chosen + "; --seed " + chosen + " brings it back.");
         Outcome<Practice> outcome = Practice.start(file.plan(), chosen);
         Practice practice = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
-        new PracticeTalk(console, practice, new Shown(units)).hold();
+        PracticeTalk talk = new PracticeTalk(console, practice, new Shown(units));
+        Ending ending = Ending.by(talk::interrupted);
+        talk.hold();
+        ending.done();
         return ExitCodes.DONE;
     }
 }

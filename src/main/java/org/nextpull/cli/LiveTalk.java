@@ -29,6 +29,7 @@ import org.nextpull.session.Act;
 final class LiveTalk implements LiveListener {
     private static final String BELL = "\u0007";
     private static final double WAITING_EVERY_S = 10;
+    private static final double FAILING_EVERY_S = 60;
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss ", Locale.ROOT);
     private static final String INDENT = "         ";
 
@@ -42,6 +43,7 @@ final class LiveTalk implements LiveListener {
     private boolean ended;
     private int acts;
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
+    private double failingSaidS;
 
     LiveTalk(Outbox out, Shown shown, ZoneId zone) {
         this.out = out;
@@ -89,6 +91,7 @@ final class LiveTalk implements LiveListener {
             said = Optional.of(advice);
         });
         waiting(state).ifPresent(lines::add);
+        lines.addAll(failing(state));
         print(state.at(), lines);
     }
 
@@ -117,6 +120,19 @@ final class LiveTalk implements LiveListener {
         }
         waitingSaidS = state.at().seconds();
         return words.waiting(waits.get(), state.conditions());
+    }
+
+    /** What is not kept stays said as long as it is so. */
+    private List<String> failing(LiveState state) {
+        if (state.failing().isEmpty()) {
+            failingSaidS = state.at().seconds();
+            return List.of();
+        }
+        if (state.at().seconds() - failingSaidS < FAILING_EVERY_S) {
+            return List.of();
+        }
+        failingSaidS = state.at().seconds();
+        return state.failing().stream().map(words::still).toList();
     }
 
     private void print(ArrivalTime at, List<String> lines) {

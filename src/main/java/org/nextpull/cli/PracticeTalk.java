@@ -33,6 +33,7 @@ final class PracticeTalk {
     private final Practice practice;
     private final Shown shown;
     private final AdviceText words;
+    private boolean debriefed;
 
     PracticeTalk(Console console, Practice practice, Shown shown) {
         this.console = console;
@@ -59,11 +60,26 @@ final class PracticeTalk {
                 goesOn = answer(Typed.of(line, practice.plan()));
             }
         }
-        out.println();
-        out.print(new DebriefText(shown).text(practice.debrief()));
+        debrief();
     }
 
-    private boolean answer(Typed typed) {
+    /** Ends the day from another thread. */
+    void interrupted() {
+        out.println();
+        out.println("Interrupted: the day ends here.");
+        debrief();
+        out.flush();
+    }
+
+    private synchronized void debrief() {
+        if (!debriefed) {
+            debriefed = true;
+            out.println();
+            out.print(new DebriefText(shown).text(practice.debrief()));
+        }
+    }
+
+    private synchronized boolean answer(Typed typed) {
         if (typed instanceof Typed.Stop || (typed instanceof Typed.AsProposed && isOver())) {
             return false;
         }

@@ -24,6 +24,7 @@ import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
+import org.nextpull.pull.RefusalReason;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.Act;
 import org.nextpull.session.SessionInput;
@@ -157,10 +158,20 @@ final class LiveDay {
                                 .flatMap(verdict -> verdict.advice().setting()));
             }
         }
-        announced = pulls.count();
+        announced = pulls.count() - (lastWasCut() ? 1 : 0);
         desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), book.acts().all());
         Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
         ask();
+    }
+
+    /** Whether the program ended in the middle of a pull: that pull is told now. */
+    private boolean lastWasCut() {
+        List<Candidate> all = FirstPulls.candidates(pulls.pulls());
+        return !all.isEmpty()
+                && all.get(all.size() - 1)
+                        .refusal()
+                        .filter(refusal -> refusal.reason() == RefusalReason.DATA_STOPPED)
+                        .isPresent();
     }
 
     private void look() {

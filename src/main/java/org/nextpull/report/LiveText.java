@@ -146,6 +146,11 @@ public final class LiveText {
         return word(finding) + sentences.withPlace(finding);
     }
 
+    /** What goes on to be wrong. */
+    public String still(Finding finding) {
+        return "Still so: " + sentences.withPlace(finding);
+    }
+
     private static String word(Finding finding) {
         return finding.severity() == Severity.NOTE
                 ? ""

@@ -85,6 +85,11 @@ final class RowTrack {
         return brokenInARow >= BROKEN_UNTIL_LOST;
     }
 
+    /** Whether the columns are still to be understood, so that what comes now decides how the rest is read. */
+    boolean isLearning() {
+        return rows.isEmpty();
+    }
+
     /** Whether the next line is the first below the header. */
     boolean mayBeUnits() {
         return probe.isEmpty() && rows.isEmpty() && units.isEmpty();

@@ -1,0 +1,50 @@
+package org.nextpull.live;
+
+import java.util.List;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CopyOnWriteArrayList;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.function.Predicate;
+import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+
+/** Hears what a session tells. */
+final class Heard implements LiveListener {
+    final BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
+    final BlockingQueue<AlarmEvent> alarms = new LinkedBlockingQueue<>();
+    final List<Finding> said = new CopyOnWriteArrayList<>();
+
+    @Override
+    public void pullEnded(LiveState state, MeasuredCurve pull) {
+        ended.add(pull.pull());
+    }
+
+    @Override
+    public void alarm(AlarmEvent event, LiveState state) {
+        alarms.add(event);
+    }
+
+    @Override
+    public void said(ArrivalTime at, Finding finding) {
+        said.add(finding);
+    }
+
+    boolean heard(FindingCode code) {
+        return said.stream().anyMatch(finding -> finding.code() == code);
+    }
+
+    /** Waits until a session is so. */
+    static void await(LiveSession session, Predicate<LiveState> so) throws InterruptedException {
+        long deadline = System.nanoTime() + 60_000_000_000L;
+        while (!so.test(session.state())) {
+            if (System.nanoTime() > deadline) {
+                throw new AssertionError("it did not become so within a minute: " + session.state());
+            }
+            Thread.sleep(10);
+        }
+    }
+}

@@ -1,0 +1,52 @@
+package org.nextpull.live;
+
+import java.nio.file.Path;
+import java.time.Instant;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.notebook.SessionStart;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredCurve;
+
+/** A program that runs a session on a port and says each pull, until it is killed. */
+final class LiveChild {
+    static final int FASTER = 10;
+
+    private LiveChild() {}
+
+    static SweepPlan plan() {
+        return HandDriven.plan("");
+    }
+
+    static LiveSetup setup(String device, Path captures, Path notebook) {
+        LivePort port = new LivePort(
+                WireSettings.usual(device, 115_200),
+                new LineSettings(LineSettings.Kind.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
+        SessionStart start = SessionStart.of(Instant.now(), "test", plan()).withCapture(captures.toString());
+        return new LiveSetup(
+                plan(),
+                new LiveIntake.Ports(List.of(port)),
+                captures,
+                Optional.empty(),
+                NotebookKeeper.open(notebook, start),
+                new SerialPorts(),
+                FastClock.times(FASTER, System.currentTimeMillis()));
+    }
+
+    public static void main(String[] arguments) throws Exception {
+        LiveListener saying = new LiveListener() {
+            @Override
+            public void pullEnded(LiveState state, MeasuredCurve pull) {
+                System.out.println("pull " + pull.pull().number());
+            }
+        };
+        LiveSession session =
+                LiveSession.start(setup(arguments[0], Path.of(arguments[1]), Path.of(arguments[2])), saying);
+        Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+        System.out.println("resumed " + (session.state().nextPull() - 1));
+        session.awaitEnd();
+    }
+}
