@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
@@ -37,6 +38,19 @@ final class DayOptions {
             names = "--no-notebook",
             description = "Learn nothing from earlier days, as [goal] learn_from_notebook = false does.")
     private boolean noNotebook;
+
+    /** Whether a day was named at all. */
+    boolean isNamed() {
+        return session.isPresent() || !logs.isEmpty();
+    }
+
+    Optional<String> plan() {
+        return plan;
+    }
+
+    Path notebook() {
+        return notebook.file();
+    }
 
     DayInput read() {
         return read(log -> new LabelledLog(Optional.empty(), log));

@@ -1,11 +1,15 @@
 package org.nextpull.cli;
 
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.window.WindowProgram;
+import org.nextpull.window.WindowSetup;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.look.Look;
 import picocli.CommandLine.Command;
@@ -17,8 +21,9 @@ import picocli.CommandLine.Option;
         name = "window",
         mixinStandardHelpOptions = true,
         description =
-                "Opens the bench window on a day of logs, which it goes through pull by pull at any speed: the next setting in "
-                        + "large print, the charts, the pulls. F1 lists its keys.")
+                "Opens the bench window: to write a plan by a form, see what arrives and start a session, to page through the "
+                        + "notebook and compare sessions. With logs or --session it opens on that day, which it goes through pull "
+                        + "by pull at any speed: the next setting in large print, the charts, the pulls. F1 lists its keys.")
 final class WindowCommand implements Callable<Integer> {
     private final Console console;
 
@@ -43,16 +48,24 @@ final class WindowCommand implements Callable<Integer> {
         if (!WindowProgram.hasDisplay()) {
             throw new Program.BadInput(List.of(Finding.error(FindingCode.NO_DISPLAY, Place.nowhere())));
         }
-        DayInput input = day.read();
-        Messages.print(console.err(), input.findings());
-        Look look = new Look(dark, large, units.shown().units());
-        WindowProgram.open(ReplayedDay.of(name(input), input.session()), look);
+        Optional<DaySource> source = day.isNamed() ? Optional.of(source(day.read())) : Optional.empty();
+        WindowProgram.open(new WindowSetup(
+                source,
+                day.plan(),
+                day.notebook(),
+                new Version().getVersion()[0],
+                new Look(dark, large, units.shown().units())));
         return ExitCodes.DONE;
     }
 
+    private DaySource source(DayInput input) {
+        Messages.print(console.err(), input.findings());
+        return ReplayedDay.of(name(input), input.session(), input.sources());
+    }
+
     private static String name(DayInput input) {
-        List<String> names = new java.util.ArrayList<>();
-        input.session().recordings().forEach(recording -> names.add(lastPart(recording.name())));
+        List<String> names = new ArrayList<>();
+        input.sources().forEach(source -> names.add(lastPart(source.name())));
         input.session()
                 .tables()
                 .forEach(table -> names.add(lastPart(table.description().name())));

@@ -66,7 +66,6 @@ final class MainFrame {
                 restyle();
             }
         });
-        foot.hint("F1 or ?  all keys");
     }
 
     FootBar foot() {
@@ -85,8 +84,27 @@ final class MainFrame {
         return frame;
     }
 
+    Page current() {
+        return pages.current();
+    }
+
     void add(Page page) {
         pages.add(page);
+    }
+
+    /** Shows a page, counted from 0. */
+    void show(int page) {
+        pages.show(page);
+    }
+
+    /** Puts a page in the place of another and shows it. */
+    void replace(int place, Page page) {
+        pages.replace(place, page);
+        if (skin != null && scale != null) {
+            page.style(skin, scale);
+        }
+        page.units(look.units());
+        pages.show(place);
     }
 
     /** What is done once the cautions were read. */
@@ -98,6 +116,7 @@ final class MainFrame {
     void open(Dimension size) {
         keys().forEach(key -> key.bind(middle));
         keyList.list(all());
+        pages.onShow(page -> foot.hint(page.hint()));
         pages.units(look.units());
         root.setPreferredSize(size);
         dressSwing();
@@ -114,7 +133,7 @@ final class MainFrame {
         return all;
     }
 
-    private List<KeyCommand> keys() {
+    List<KeyCommand> keys() {
         List<KeyCommand> keys = new ArrayList<>(pages.keys());
         keys.add(KeyCommand.of("U", "U", "metric or US units", () -> change(look.otherUnits())));
         keys.add(KeyCommand.of("D", "D", "light or dark", () -> change(look.otherGround())));
@@ -136,6 +155,10 @@ final class MainFrame {
     }
 
     private void showKeys() {
+        keyList.list(all());
+        if (skin != null && scale != null) {
+            keyList.style(skin, scale);
+        }
         cards.show(root, KEYS);
         keyList.requestFocusInWindow();
     }

@@ -5,10 +5,13 @@ import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
+import java.util.List;
+import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
+import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.work.Work;
 
 /** The bench window as a program: the one class of this room that a command opens. */
@@ -20,12 +23,14 @@ public final class WindowProgram {
         return !GraphicsEnvironment.isHeadless();
     }
 
-    /** Opens the window on a day and waits until it is closed. Not for the event thread. */
-    public static void open(DaySource source, Look look) throws InterruptedException {
+    /** Opens the window and waits until it is closed. Not for the event thread. */
+    public static void open(WindowSetup setup) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
         Work work = new Work();
+        List<WindowPages> pages = new CopyOnWriteArrayList<>();
         EventQueue.invokeLater(() -> {
-            MainFrame main = assemble(source, look, work);
+            MainFrame main = new MainFrame(setup.look());
+            pages.add(WindowPages.fill(main, setup, work, PortAccess.ofComputer()));
             main.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
@@ -35,11 +40,11 @@ public final class WindowProgram {
             main.open(firstSize());
         });
         closed.await();
-        source.close();
+        pages.forEach(WindowPages::close);
         work.close();
     }
 
-    /** The frame with its pages, not shown yet. On the event thread. */
+    /** A frame with the bench alone, not shown yet. On the event thread. */
     static MainFrame assemble(DaySource source, Look look, Work work) {
         MainFrame main = new MainFrame(look);
         BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say);

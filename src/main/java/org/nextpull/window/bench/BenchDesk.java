@@ -76,9 +76,21 @@ public final class BenchDesk implements Page {
         });
     }
 
+    /** How many pictures its charts have drawn. */
+    public int pictures() {
+        return view.pictures();
+    }
+
     @Override
     public String title() {
         return "Bench";
+    }
+
+    @Override
+    public String hint() {
+        return source.player().isPresent()
+                ? "Space: pause, go on    N, B: a pull on, back    X: strike    E: export    F1: all keys"
+                : "S: say what is set    K: knock    X: strike    E: export    F1: all keys";
     }
 
     @Override

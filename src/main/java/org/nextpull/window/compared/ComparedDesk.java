@@ -149,6 +149,11 @@ public final class ComparedDesk implements Page {
     }
 
     @Override
+    public String hint() {
+        return "A: add    P: plan    R: other reference    L: next label    Del: take out    F1: all keys";
+    }
+
+    @Override
     public JComponent view() {
         return view;
     }

@@ -10,14 +10,17 @@ import java.util.concurrent.RejectedExecutionException;
 import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import java.util.function.Consumer;
+import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
+import org.nextpull.session.Amendments;
 import org.nextpull.session.DayByPull;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
+import org.nextpull.session.SourcePulls;
 import org.tinylog.Logger;
 
 /** A day gone through again pull by pull. Logs are read and pulls fitted on a thread of its own, each state when it is first shown. */
@@ -27,38 +30,64 @@ public final class ReplayedDay implements DaySource, Player {
 
     private final String name;
     private final SessionInput input;
+    private final Supplier<DayByPull> reader;
     private final ScheduledExecutorService thread;
     private volatile Consumer<DayMoment> watcher = moment -> {};
     private volatile @Nullable Future<?> ticks;
     private @Nullable DayByPull day;
-    private final List<Act> acts = new ArrayList<>();
+    private final List<Act> acts;
     private Playback playback = Playback.start(0, FIRST_SPEED_S);
 
-    private ReplayedDay(String name, SessionInput input, ScheduledExecutorService thread) {
+    private ReplayedDay(String name, SessionInput input, Supplier<DayByPull> reader) {
         this.name = name;
         this.input = input;
-        this.thread = thread;
+        this.reader = reader;
+        this.acts = new ArrayList<>(earlier(input.amendments()));
+        this.thread = Executors.newSingleThreadScheduledExecutor(task -> {
+            Thread made = new Thread(task, "nextpull-window-day");
+            made.setDaemon(true);
+            return made;
+        });
     }
 
     /**
-     * A day of logs.
+     * A day of logs, which are read when it starts.
      *
      * @param name what the operator calls it
      * @param input what it is made from
      */
     public static ReplayedDay of(String name, SessionInput input) {
-        return new ReplayedDay(name, input, Executors.newSingleThreadScheduledExecutor(task -> {
-            Thread thread = new Thread(task, "nextpull-window-day");
-            thread.setDaemon(true);
-            return thread;
-        }));
+        return new ReplayedDay(name, input, () -> DayByPull.of(input));
+    }
+
+    /**
+     * A day whose logs were read before, such as one of the notebook.
+     *
+     * @param sources the logs with their pulls
+     */
+    public static ReplayedDay of(String name, SessionInput input, List<SourcePulls> sources) {
+        return new ReplayedDay(name, input, () -> DayByPull.of(input, sources));
+    }
+
+    /** What was done by hand before, as acts, so that more can be done. */
+    private static List<Act> earlier(Amendments amendments) {
+        List<Act> acts = new ArrayList<>();
+        amendments
+                .corrected()
+                .forEach((pull, setting) -> acts.add(
+                        amendments.assumed().contains(pull)
+                                ? new Act.Setting(pull, setting, true)
+                                : new Act.Correct(pull, setting)));
+        amendments.struck().forEach((pull, why) -> acts.add(new Act.Strike(pull, why)));
+        amendments.lifted().forEach(pull -> acts.add(new Act.Lift(pull, "")));
+        return acts;
     }
 
     @Override
     public void start(Consumer<DayMoment> newWatcher) {
         watcher = newWatcher;
         run(() -> {
-            DayByPull read = DayByPull.of(input);
+            DayByPull read = reader.get();
             day = read;
             playback = Playback.start(read.pulls(), FIRST_SPEED_S);
             tell();
@@ -108,7 +137,7 @@ public final class ReplayedDay implements DaySource, Player {
     @Override
     public Replay replay() {
         try {
-            return thread.submit(() -> (day == null ? DayByPull.of(input) : day).replay(playback.shown()))
+            return thread.submit(() -> (day == null ? reader.get() : day).replay(playback.shown()))
                     .get();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();

@@ -102,13 +102,15 @@ public final class RunningDay implements DaySource {
         return new Replay(result, steps);
     }
 
+    /** Waits for the session's own end without holding what its thread needs to get there. */
     @Override
-    public synchronized void close() {
+    public void close() {
+        running().ifPresent(LiveSession::close);
+    }
+
+    private synchronized Optional<LiveSession> running() {
         closed = true;
-        LiveSession running = session;
-        if (running != null) {
-            running.close();
-        }
+        return Optional.ofNullable(session);
     }
 
     private static void aside(String name, Runnable task) {

@@ -16,6 +16,11 @@ public interface Page extends Styled {
     /** Its own keys, in the order in which they are listed. */
     List<KeyCommand> keys();
 
+    /** Its most used keys, for the foot. */
+    default String hint() {
+        return "F1 or ?: all keys";
+    }
+
     /** Shows the units that people read from now on. */
     void units(UnitSystem units);
 

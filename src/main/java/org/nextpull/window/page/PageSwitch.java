@@ -5,6 +5,7 @@ import java.awt.CardLayout;
 import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.function.Consumer;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
@@ -22,6 +23,7 @@ public final class PageSwitch extends JPanel implements Styled {
     private final JPanel middle = new JPanel(cards);
     private final transient List<Page> pages = new ArrayList<>();
     private final transient List<JLabel> labels = new ArrayList<>();
+    private transient Consumer<Page> onShow = page -> {};
     private int shown;
 
     public PageSwitch() {
@@ -42,6 +44,13 @@ public final class PageSwitch extends JPanel implements Styled {
         names.setVisible(pages.size() > 1);
     }
 
+    /** Puts a page in the place of another, counted from 0. */
+    public void replace(int place, Page page) {
+        middle.remove(pages.set(place, page).view());
+        middle.add(page.view(), String.valueOf(place + 1));
+        page.keys().forEach(key -> key.bind(page.view()));
+    }
+
     /** The keys that show the pages; none while there is but one. */
     public List<KeyCommand> keys() {
         List<KeyCommand> keys = new ArrayList<>();
@@ -53,6 +62,11 @@ public final class PageSwitch extends JPanel implements Styled {
         return keys;
     }
 
+    /** Who is told which page is shown. */
+    public void onShow(Consumer<Page> told) {
+        onShow = told;
+    }
+
     /** The page that is shown. */
     public Page current() {
         return pages.get(shown);
@@ -62,6 +76,7 @@ public final class PageSwitch extends JPanel implements Styled {
     public void show(int index) {
         shown = index;
         cards.show(middle, String.valueOf(index + 1));
+        onShow.accept(current());
         current().focus();
         names.repaint();
         restyle(labels, index);

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import javax.swing.JComponent;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -27,19 +28,22 @@ import org.nextpull.window.work.Work;
 
 /** The page of past sessions at work: the notebook is read, and results made again, on the working thread. */
 public final class PastDesk implements Page {
+    private static final int AGAIN_MS = 3000;
+
     private final Work work;
     private final FootBar foot;
     private final Shelf shelf;
     private final Consumer<KeptSession> bench;
     private final Consumer<List<Long>> compare;
     private final PastView view;
+    private final Timer again;
     private final Latest<String> searching;
-    private final Latest<Long> looking;
+    private final Latest<PastRow> looking;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
     private @Nullable Read last;
 
     /** A session that was read, kept so that another unit does not read it again. */
-    private record Read(KeptSession session, SessionResult result) {}
+    private record Read(PastRow row, KeptSession session, SessionResult result) {}
 
     /**
      * The page.
@@ -56,7 +60,17 @@ public final class PastDesk implements Page {
         this.compare = compare;
         this.searching = new Latest<>(work::think, this::search);
         this.looking = new Latest<>(work::think, this::look);
-        this.view = new PastView(work, searching::give, row -> looking.give(row.id()));
+        this.again = new Timer(AGAIN_MS, event -> again());
+        this.view = new PastView(work, searching::give, looking::give);
+    }
+
+    /** A session that runs is kept meanwhile: the list follows it as long as somebody looks. */
+    private void again() {
+        if (view.isShowing()) {
+            searching.give(view.words());
+        } else {
+            again.stop();
+        }
     }
 
     private void search(String words) {
@@ -64,6 +78,10 @@ public final class PastDesk implements Page {
         List<PastRow> rows = new PastPresenter(shown, ZoneId.systemDefault())
                 .rows(found.value().orElse(List.of()));
         String said = found.isFailed() ? sentence(found.findings()) : count(rows.size(), words);
+        Read known = last;
+        if (known != null && !rows.contains(known.row())) {
+            last = null;
+        }
         EventQueue.invokeLater(() -> view.show(rows, said));
     }
 
@@ -73,25 +91,23 @@ public final class PastDesk implements Page {
                     ? "No session was kept yet. A session that is started here keeps itself."
                     : "No session holds all of these words.";
         }
-        return rows + (rows == 1 ? " session" : " sessions") + " in "
-                + shelf.file().getFileName()
-                + ". Enter opens one on the bench, Space marks it, C compares those marked.";
+        return rows + (rows == 1 ? " session" : " sessions") + " in " + shelf.file() + ".";
     }
 
-    private void look(long id) {
+    private void look(PastRow row) {
         Read known = last;
-        if (known == null || known.session().id() != id) {
-            Outcome<KeptSession> session = shelf.session(id);
+        if (known == null || !known.row().equals(row)) {
+            Outcome<KeptSession> session = shelf.session(row.id());
             if (session.value().isEmpty()) {
                 EventQueue.invokeLater(() -> view.say(sentence(session.findings())));
                 return;
             }
-            known = new Read(session.value().get(), session.value().get().result());
+            known = new Read(row, session.value().get(), session.value().get().result());
             last = known;
         }
         PastSession page = new PastPresenter(shown, ZoneId.systemDefault()).session(known.session(), known.result());
         EventQueue.invokeLater(() -> {
-            if (view.table().selected().map(PastRow::id).equals(Optional.of(id))) {
+            if (view.table().selected().equals(Optional.of(row))) {
                 view.show(page);
             }
         });
@@ -167,7 +183,7 @@ public final class PastDesk implements Page {
                                 foot.say(kept.isFailed() ? sentence(kept.findings()) : "Noted.");
                                 work.think(() -> {
                                     last = null;
-                                    look(row.id());
+                                    look(row);
                                 });
                             });
                     return Optional.empty();
@@ -190,6 +206,11 @@ public final class PastDesk implements Page {
     @Override
     public String title() {
         return "Past sessions";
+    }
+
+    @Override
+    public String hint() {
+        return "Enter: open on the bench    Space: mark    C: compare    Ctrl F: find    F1: all keys";
     }
 
     @Override
@@ -217,12 +238,13 @@ public final class PastDesk implements Page {
     @Override
     public void units(UnitSystem units) {
         shown = new Shown(units);
-        view.table().selected().ifPresent(row -> looking.give(row.id()));
+        view.table().selected().ifPresent(looking::give);
     }
 
     @Override
     public void focus() {
         searching.give(view.words());
+        again.start();
         view.table().requestFocusInWindow();
     }
 

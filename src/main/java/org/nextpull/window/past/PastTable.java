@@ -19,7 +19,7 @@ final class PastTable extends JTable implements Styled {
     private static final long serialVersionUID = 1;
     private static final int DATE = "2026-01-01".length();
     private static final List<String> HEADS = List.of("", "No.", "Begun", "Engine", "Fuel, labels", "Pulls", "State");
-    private static final List<Integer> WIDTHS = List.of(24, 36, 92, 190, 150, 60, 84);
+    private static final List<Integer> WIDTHS = List.of(24, 36, 106, 176, 146, 60, 86);
 
     private final Rows rows = new Rows();
 
@@ -51,6 +51,10 @@ final class PastTable extends JTable implements Styled {
         if (getSelectedRow() < 0 && !shown.isEmpty()) {
             setRowSelectionInterval(0, 0);
         }
+    }
+
+    List<PastRow> shown() {
+        return rows.shown;
     }
 
     Optional<PastRow> selected() {

@@ -103,7 +103,9 @@ final class PastView extends JPanel implements Styled {
     }
 
     void show(List<PastRow> rows, String said) {
-        table.show(rows);
+        if (!rows.equals(table.shown())) {
+            table.show(rows);
+        }
         count.setText(said);
         if (rows.isEmpty()) {
             heading.say("");

@@ -6,17 +6,20 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.fit.Experience;
 import org.nextpull.notebook.Copy;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.NotebookException;
 import org.nextpull.notebook.SessionSummary;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Act;
 
 /** The notebook as the window uses it: opened for each wish and closed again, so that a running session is never in its way. */
@@ -47,6 +50,14 @@ public final class Shelf {
     /** A session with all that was kept of it. */
     public Outcome<KeptSession> session(long id) {
         return reading(notebook -> notebook.session(id));
+    }
+
+    /** What earlier sessions teach about this plan; empty where the plan does not want it, or where nothing is known or readable. */
+    public Optional<Experience> experience(SweepPlan plan) {
+        if (!plan.goal().learnFromNotebook() || !Files.exists(file)) {
+            return Optional.empty();
+        }
+        return reading(notebook -> notebook.experience(plan)).value().flatMap(known -> known);
     }
 
     /** A copy that is whole, also while a session runs; writes over nothing. */

@@ -30,8 +30,10 @@ final class Arrivals implements AutoCloseable {
     private final Consumer<ArrivalsPage> watcher;
     private final Thread thread;
     private volatile boolean closed;
+    private volatile Shown shown;
 
     private Arrivals(LiveIntake intake, Hints hints, Shown shown, Consumer<ArrivalsPage> watcher) {
+        this.shown = shown;
         this.chain = new ArrivalsChain(sources(intake), hints, shown);
         this.watcher = watcher;
         this.thread = new Thread(this::run, "nextpull-window-arrivals");
@@ -69,6 +71,11 @@ final class Arrivals implements AutoCloseable {
         return WireSource.port(port.wire().device(), port.lines(), port.wire().text());
     }
 
+    /** The units that people read from now on. */
+    void units(Shown newShown) {
+        shown = newShown;
+    }
+
     private void run() {
         try {
             long shownNs = System.nanoTime() - PERIOD_MS * 1_000_000;
@@ -77,6 +84,7 @@ final class Arrivals implements AutoCloseable {
                 arrival.ifPresentOrElse(chain::accept, () -> chain.tick(queue.now()));
                 if (System.nanoTime() - shownNs >= PERIOD_MS * 1_000_000) {
                     shownNs = System.nanoTime();
+                    chain.units(shown);
                     watcher.accept(chain.page(queue.now()));
                 }
             }

@@ -31,7 +31,7 @@ final class ArrivalsChain {
     private final List<WireSource> wires;
     private final WireChain chain;
     private final FindingText sentences;
-    private final Shown shown;
+    private Shown shown;
     private final Map<String, SourceWatch> watches = new LinkedHashMap<>();
     private final Map<String, Map<Channel, Double>> latest = new HashMap<>();
     private final Deque<Said> said = new ArrayDeque<>();
@@ -56,6 +56,11 @@ final class ArrivalsChain {
             }
         }
         chain.accept(arrival);
+    }
+
+    /** The units that people read from now on. */
+    void units(Shown newShown) {
+        shown = newShown;
     }
 
     void tick(ArrivalTime now) {

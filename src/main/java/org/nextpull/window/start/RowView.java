@@ -1,5 +1,6 @@
 package org.nextpull.window.start;
 
+import java.awt.Color;
 import java.awt.Component;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
@@ -25,14 +26,15 @@ import org.nextpull.window.look.TypeScale;
 /** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
 final class RowView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double NAME = 0.36;
-    private static final double INPUT = 0.38;
+    private static final double NAME = 0.41;
+    private static final double INPUT = 0.37;
 
     private final JLabel name;
     private final JComponent input;
     private final JLabel unit = new JLabel();
     private final Prose wrong = new Prose("What is wrong");
     private transient FormRow row;
+    private Color quiet = Color.GRAY;
     private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
     /**
@@ -96,16 +98,24 @@ final class RowView extends JPanel implements Styled {
             @Override
             public Component getListCellRendererComponent(
                     JList<?> list, Object value, int index, boolean selected, boolean focus) {
-                String shown = "".equals(value) ? unsaid() : String.valueOf(value);
-                return super.getListCellRendererComponent(list, shown, index, selected, focus);
+                boolean unsaid = "".equals(value);
+                super.getListCellRendererComponent(list, unsaid ? unsaid(index < 0) : value, index, selected, focus);
+                if (unsaid && !selected) {
+                    setForeground(quiet);
+                }
+                return this;
             }
         });
         box.addActionListener(event -> typed.accept(String.valueOf(box.getSelectedItem())));
         return box;
     }
 
-    private String unsaid() {
-        return row.otherwise().isEmpty() ? "not said" : row.otherwise() + " (unless said)";
+    /** What holds while nothing is said: in the closed box as an empty field shows it, in the open list told from the word itself. */
+    private String unsaid(boolean isClosed) {
+        if (row.otherwise().isEmpty()) {
+            return isClosed ? " " : "not said";
+        }
+        return isClosed ? row.otherwise() : "as usual: " + row.otherwise();
     }
 
     String id() {
@@ -145,6 +155,7 @@ final class RowView extends JPanel implements Styled {
     @Override
     public void style(Skin skin, TypeScale newScale) {
         scale = newScale;
+        quiet = skin.quiet();
         name.setFont(scale.plain(14));
         name.setForeground(skin.ink());
         input.setFont(scale.plain(14));

@@ -157,13 +157,25 @@ public final class StartDesk implements Page, AutoCloseable {
     }
 
     private void findPorts() {
+        findPorts(found -> foot.say(
+                found.isFailed()
+                        ? sentences(found.findings())
+                        : count(found.value().orElse(List.of()))));
+    }
+
+    private void findPorts(Consumer<Outcome<List<PortInfo>>> told) {
         work.think(() -> ports.list().get(), found -> {
             view.source().ports(found.value().orElse(List.<PortInfo>of()));
-            foot.say(
-                    found.isFailed()
-                            ? sentences(found.findings())
-                            : found.value().orElse(List.of()).size() + " ports found.");
+            told.accept(found);
         });
+    }
+
+    private static String count(List<PortInfo> found) {
+        return switch (found.size()) {
+            case 0 -> "No port was found.";
+            case 1 -> "One port was found.";
+            default -> found.size() + " ports were found.";
+        };
     }
 
     private void watch(SourceChoice choice) {
@@ -232,6 +244,11 @@ public final class StartDesk implements Page, AutoCloseable {
     }
 
     @Override
+    public String hint() {
+        return "F8: next thing to mend    F6: see what arrives    Ctrl S: save    Ctrl Enter: start    F1: all keys";
+    }
+
+    @Override
     public JComponent view() {
         return view;
     }
@@ -259,13 +276,20 @@ public final class StartDesk implements Page, AutoCloseable {
     @Override
     public void units(UnitSystem units) {
         shown = new Shown(units);
+        Shown newShown = shown;
+        work.think(() -> {
+            Arrivals running = arrivals;
+            if (running != null) {
+                running.units(newShown);
+            }
+        });
         change(before -> before);
     }
 
     @Override
     public void focus() {
         view.form().focus();
-        findPorts();
+        findPorts(found -> {});
     }
 
     @Override

@@ -95,7 +95,7 @@ final class StartView extends JPanel implements Styled {
     void show(FormPage page, boolean isOther) {
         String name = page.file().orElse("A new plan");
         String last = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-        plan.setText(last + (page.isChanged() ? ", changed" : page.file().isPresent() ? "" : ", not written yet"));
+        plan.setText((page.isChanged() ? "Changed: " : page.file().isPresent() ? "" : "Not written: ") + last);
         plan.getAccessibleContext().setAccessibleDescription(name);
         plan.setToolTipText(name + ". " + page.kept());
         form.show(page, isOther);

@@ -1,0 +1,44 @@
+package org.nextpull.window;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.nextpull.finding.Outcome;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.window.compared.ComparedDesk;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.past.PastDesk;
+import org.nextpull.window.past.Shelf;
+import org.nextpull.window.start.PortAccess;
+import org.nextpull.window.start.StartDesk;
+import org.nextpull.window.work.Work;
+
+/** Holds the handbook's lists of keys together with the keys that the pages have. */
+class PagesHandbookTest {
+    private static final Path PAGE = Path.of("src/site/markdown/window-pages.md");
+
+    @Test
+    void thePageListsTheKeysThatThereAre() throws IOException {
+        List<String> written = Files.readAllLines(PAGE).stream()
+                .filter(line -> line.startsWith("| `"))
+                .toList();
+        List<String> there = new ArrayList<>();
+        try (Work work = new Work()) {
+            FootBar foot = new FootBar();
+            Shelf shelf = new Shelf(Path.of("no-such-notebook.db"));
+            PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
+            List<KeyCommand> keys = new ArrayList<>();
+            keys.addAll(new StartDesk(work, foot, ports, order -> {}).keys());
+            keys.addAll(new PastDesk(work, foot, shelf, session -> {}, ids -> {}).keys());
+            keys.addAll(new ComparedDesk(work, foot, shelf).keys());
+            keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
+        }
+        assertThat(written).containsExactlyElementsOf(there);
+    }
+}
