@@ -34,23 +34,29 @@ final class ChartFrame {
     /** A place lower than this has no room for a title, which the axes repeat, and for wide edges. */
     private static final int LOW = 330;
 
+    /** What numbers, title and legend below an axis take of the height of a low chart. */
+    private static final int BELOW_AXIS = 50;
+
     private final XYChart chart;
     private final float scale;
+    private final boolean low;
 
     ChartFrame(ChartSize size, ChartLook look, Titles titles) {
         this.scale = (float) size.scale();
+        this.low = size.height() < LOW;
         this.chart = new XYChartBuilder()
                 .width(size.pixelsWide())
                 .height(size.pixelsHigh())
                 .title(titles.chart())
                 .xAxisTitle(titles.x())
-                .yAxisTitle(titles.y())
+                .yAxisTitle(axis(titles.y()))
                 .build();
         style(chart.getStyler(), look);
-        if (size.height() < LOW) {
+        if (low) {
             chart.getStyler().setChartTitleVisible(false);
             chart.getStyler().setLegendPadding(Math.round(4 * scale));
-            chart.getStyler().setAxisTitleFont(new Font(FONT, Font.PLAIN, Math.round(11 * scale)));
+            chart.getStyler()
+                    .setAxisTitleFont(new Font(FONT, Font.PLAIN, 1).deriveFont(fitting(axis(titles.y()), size)));
             chart.getStyler().setChartPadding(Math.round(5 * scale));
         }
     }
@@ -93,6 +99,22 @@ final class ChartFrame {
         styler.setXAxisTickMarkSpacingHint(Math.round(90 * scale));
         styler.setYAxisTickMarkSpacingHint(Math.round(50 * scale));
         styler.setLocale(Locale.ROOT);
+    }
+
+    /** Whether the chart has a low place, so that words must be few. */
+    boolean isLow() {
+        return low;
+    }
+
+    /** The title of an upright axis; in a low place it leaves out what holds for all figures that are shown. */
+    private String axis(String title) {
+        return low ? title.replace(", corrected", "") : title;
+    }
+
+    /** The largest type in which a title stands beside the axis: letters are about 0.6 as wide as high. */
+    private float fitting(String title, ChartSize size) {
+        double room = size.height() - BELOW_AXIS;
+        return (float) (Math.max(8, Math.min(12, room / (0.6 * Math.max(1, title.length())))) * scale);
     }
 
     /** How the numbers at the axis below are written. */
@@ -194,7 +216,7 @@ final class ChartFrame {
     }
 
     void rightTitle(String title) {
-        chart.setYAxisGroupTitle(1, title);
+        chart.setYAxisGroupTitle(1, axis(title));
     }
 
     private XYSeries add(String name, List<Point> points) {

@@ -10,6 +10,12 @@ import java.awt.Color;
  * @param grid grid lines
  */
 public record ChartLook(Color ground, Color ink, Color grid) {
+    /** The colour of curves: the palette's blue, and its lighter blue on a dark ground, where the other is hard to see. */
+    Color curve() {
+        int brightness = ground.getRed() + ground.getGreen() + ground.getBlue();
+        return (brightness > 3 * 127 ? Palette.BLUE : Palette.SKY_BLUE).color();
+    }
+
     /** For paper and the plain light window. */
     public static ChartLook light() {
         return new ChartLook(Color.WHITE, new Color(0x202020), new Color(0xDDDDDD));

@@ -10,7 +10,7 @@ final class LineColours {
     static List<Color> of(ChartLook look) {
         return List.of(
                 look.ink(),
-                Palette.BLUE.color(),
+                look.curve(),
                 Palette.VERMILLION.color(),
                 Palette.BLUISH_GREEN.color(),
                 Palette.REDDISH_PURPLE.color(),

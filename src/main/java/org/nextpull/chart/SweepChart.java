@@ -12,6 +12,12 @@ final class SweepChart {
     /** Room below the data for the interval of the best, which lies along the axis of the factor. */
     private static final double ROOM = 0.12;
 
+    private static final String CURVE = "fitted curve";
+    private static final String CURVE_BAND = "90 % interval of the curve";
+
+    /** In a low place the legend names both at once. */
+    private static final String CURVE_WITH_BAND = "fitted curve, 90 % interval";
+
     /** Pieces of a fitted curve. */
     private static final int SMOOTH = 40;
 
@@ -40,9 +46,14 @@ final class SweepChart {
     }
 
     private void draw() {
-        plot.band().ifPresent(band -> frame.band("90 % interval of the curve", band, Palette.SKY_BLUE.color()));
+        boolean together =
+                frame.isLow() && plot.band().isPresent() && !plot.curve().isEmpty();
+        plot.band().ifPresent(band -> frame.band(CURVE_BAND, band, Palette.SKY_BLUE.color()));
         if (!plot.curve().isEmpty()) {
-            frame.line("fitted curve", smooth(plot.curve()), ChartFrame.Stroke.solid(Palette.BLUE.color()));
+            frame.line(together ? CURVE_WITH_BAND : CURVE, smooth(plot.curve()), ChartFrame.Stroke.solid(look.curve()));
+        }
+        if (together) {
+            frame.hideFromLegend(CURVE_BAND);
         }
         plot.lines().stream().filter(line -> x.contains(line.x())).forEach(this::reference);
         plot.interval().ifPresent(this::interval);
@@ -108,7 +119,7 @@ final class SweepChart {
         ChartFrame.Stroke stroke = switch (line.kind()) {
             case KNOCK_LIMIT -> ChartFrame.Stroke.dashed(Palette.VERMILLION.color());
             case PLAN_LIMIT -> ChartFrame.Stroke.dotted(look.ink());
-            case NEXT -> ChartFrame.Stroke.dashed(Palette.ORANGE.color());
+            case NEXT -> new ChartFrame.Stroke(Palette.ORANGE.color(), 2.5f, ChartFrame.Dash.LONG);
             case LEAN_EDGE, RICH_EDGE ->
                 ChartFrame.Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
         };

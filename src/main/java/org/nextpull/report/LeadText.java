@@ -9,6 +9,7 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
@@ -18,6 +19,9 @@ import org.nextpull.unit.Lambda;
 /** Puts the next step into large print. */
 public final class LeadText {
     private static final String LISTEN = "Knock is not measured: listen, and mark what you hear.";
+
+    /** How a change of a setting is called to either side, its decimal places, and the least that is one. */
+    private record Sides(int places, String above, String below, double least) {}
 
     private final AdviceText words;
     private final BriefAdvice brief;
@@ -39,13 +43,14 @@ public final class LeadText {
 
     private Lead of(SessionResult result, Verdict verdict) {
         Advice advice = verdict.advice();
-        Optional<Setting> last = last(result.pulls());
+        boolean stops = advice.action() == Action.STOP;
+        Optional<Setting> last = stops ? Optional.empty() : last(result.pulls());
         Optional<Proposal> setting =
                 advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
         return new Lead(
                 kind(advice.action()),
                 word(advice.action()),
-                setting.map(wanted -> figures(wanted, last)).orElse(List.of()),
+                setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
                 brief.sentence(advice),
                 listens(advice) ? Optional.of(LISTEN) : Optional.empty(),
@@ -92,7 +97,17 @@ public final class LeadText {
         return advice.reason() instanceof Reason.Searching searching && searching.listen();
     }
 
-    private static List<Lead.Figure> figures(Proposal wanted, Optional<Setting> last) {
+    private static List<Lead.Figure> figures(Proposal wanted, Optional<Setting> last, SweepPlan plan) {
+        Sides spark = new Sides(
+                1,
+                "more",
+                "less",
+                plan.timing().map(timing -> timing.step().resolution()).orElse(0.0));
+        Sides mixture = new Sides(
+                3,
+                "leaner",
+                "richer",
+                plan.mixture().map(found -> found.step().resolution()).orElse(0.0));
         List<Lead.Figure> figures = new ArrayList<>();
         wanted.advance()
                 .map(Advance::deg)
@@ -100,35 +115,33 @@ public final class LeadText {
                         Shown.fixed(deg, 1),
                         "deg",
                         "spark advance",
-                        last.flatMap(Setting::advance)
-                                .map(was -> change(deg - was.deg(), 1, " deg"))
-                                .orElse(""))));
+                        change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
         wanted.offset()
                 .map(Advance::deg)
                 .ifPresent(deg -> figures.add(new Lead.Figure(
                         AdviceText.signed(deg),
                         "deg",
                         "on the present map",
-                        last.flatMap(Setting::offset)
-                                .map(was -> change(deg - was.deg(), 1, " deg"))
-                                .orElse(""))));
+                        change(deg, last.flatMap(Setting::offset).map(Advance::deg), spark))));
         wanted.lambda()
                 .map(Lambda::value)
                 .ifPresent(lambda -> figures.add(new Lead.Figure(
                         Shown.fixed(lambda, 3),
                         "",
                         "lambda",
-                        last.flatMap(Setting::lambda)
-                                .map(was -> change(lambda - was.value(), 3, ""))
-                                .orElse(""))));
+                        change(lambda, last.flatMap(Setting::lambda).map(Lambda::value), mixture))));
         return figures;
     }
 
-    private static String change(double by, int places, String unit) {
-        String number = Shown.fixed(by, places);
-        if (Double.parseDouble(number) == 0) {
-            return "as in the last pull";
+    private static String change(double wanted, Optional<Double> was, Sides sides) {
+        if (was.isEmpty()) {
+            return "";
         }
-        return (by > 0 ? "+" : "") + number + unit + " from the last pull";
+        double by = wanted - was.get();
+        String number = Shown.fixed(Math.abs(by), sides.places());
+        if (Double.parseDouble(number) == 0 || Math.abs(by) < sides.least() - 1e-9) {
+            return "unchanged";
+        }
+        return number + " " + (by > 0 ? sides.above() : sides.below());
     }
 }

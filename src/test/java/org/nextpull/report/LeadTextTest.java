@@ -84,12 +84,12 @@ class LeadTextTest {
     void aStepSaysWhatChangesAgainstTheLastPull() {
         Lead lead = LEAD.of(day(KnockMark.NONE, 20, 20, 22));
         assertThat(lead.figures().get(0).number()).isEqualTo("24.0");
-        assertThat(lead.figures().get(0).change()).isEqualTo("+2.0 deg from the last pull");
+        assertThat(lead.figures().get(0).change()).isEqualTo("2.0 more");
         assertThat(lead.about()).isEqualTo("for pull 4");
         assertThat(lead.listen()).isEmpty();
         Lead again = LEAD.of(day(KnockMark.NONE, 20));
         assertThat(again.kind()).isEqualTo(Lead.Kind.REPEAT);
-        assertThat(again.figures().get(0).change()).isEqualTo("as in the last pull");
+        assertThat(again.figures().get(0).change()).isEqualTo("unchanged");
     }
 
     @Test

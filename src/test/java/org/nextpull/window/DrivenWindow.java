@@ -14,12 +14,14 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.function.BooleanSupplier;
 import javax.imageio.ImageIO;
 import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
+import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.work.Work;
@@ -173,10 +175,28 @@ final class DrivenWindow implements AutoCloseable {
         }
     }
 
+    /** How many pictures the charts have drawn. */
+    int pictures() {
+        return Edt.get(() -> ((BenchDesk) main.current()).pictures());
+    }
+
+    /** Holds the threads that work and draw until the latch opens. */
+    void stick(CountDownLatch until) {
+        Runnable wait = () -> {
+            try {
+                until.await();
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+            }
+        };
+        work.think(wait);
+        work.draw(wait);
+    }
+
     /** Lets every queue run dry twice: a page may ask for a picture, and a picture for another. */
     void settle() {
         for (int round = 0; round < 3; round++) {
-            java.util.concurrent.CountDownLatch empty = new java.util.concurrent.CountDownLatch(2);
+            CountDownLatch empty = new CountDownLatch(2);
             work.think(empty::countDown);
             work.draw(empty::countDown);
             try {

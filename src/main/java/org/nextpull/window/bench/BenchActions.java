@@ -69,6 +69,7 @@ final class BenchActions {
                     "say what is fitted now",
                     () -> foot.ask(questions().fitted())));
         }
+        keys.add(new KeyCommand(List.of(), "Left, Right", "select a pull", () -> {}));
         keys.add(KeyCommand.of("X", "X", "strike the selected pull, or let it count again", () -> pull(this::strike)));
         keys.add(KeyCommand.of("C", "C", "correct its setting", () -> pull(questions()::correct)));
         keys.add(KeyCommand.of(

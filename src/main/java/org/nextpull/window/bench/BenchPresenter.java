@@ -119,6 +119,10 @@ public final class BenchPresenter {
 
     private List<Remark> day(SessionResult result) {
         List<Remark> day = new ArrayList<>();
+        result.verdict()
+                .map(Verdict::advice)
+                .map(words::because)
+                .ifPresent(because -> day.add(new Remark(Tone.PLAIN, because)));
         result.verdict().ifPresent(verdict -> say(result, verdict, day));
         if (result.hasPulls()) {
             day.add(new Remark(Tone.PLAIN, answers.repeatability(result)));

@@ -59,7 +59,7 @@ final class ConditionsView extends JPanel implements Styled {
         head.add(sign, BorderLayout.WEST);
         head.add(name, BorderLayout.CENTER);
         JLabel value = label(line.value(), true);
-        value.setFont(scale.bold(19));
+        value.setFont(scale.bold(17));
         JLabel words = label(line.words(), tone == Tone.WARN);
         cell.add(head);
         cell.add(value);

@@ -22,6 +22,9 @@ final class LeadView extends JPanel implements Styled {
     private static final int MOST_FIGURES = 3;
     private static final int TALLEST = 190;
 
+    /** Room below which a number with its name is no longer read from a distance. */
+    private static final int LEAST = 150;
+
     private final JLabel word = new JLabel();
     private final JLabel about = new JLabel();
     private final transient List<FigureRow> rows = new ArrayList<>();
@@ -115,35 +118,46 @@ final class LeadView extends JPanel implements Styled {
         repaint();
     }
 
-    /** The sentences stand at the foot, the word at the head, and the numbers take what is between. */
+    /** The sentences stand at the foot, the word at the head, and the numbers take what is between; where that is little, only the long reason gives way. */
     @Override
     public void doLayout() {
         int left = scale.space(34);
         int right = scale.space(16);
         int width = Math.max(10, getWidth() - left - right);
         int gap = scale.space(10);
+        int from = head(left, right) + gap;
+        long numbers = rows.stream().filter(row -> row.number().isVisible()).count();
+        boolean fits = foot(left, width, true) - gap - from >= numbers * scale.space(LEAST);
+        figures(left, from, width, foot(left, width, fits) - gap - from);
+    }
+
+    /** Lays the sentences from the foot upward and gives the place above them. */
+    private int foot(int left, int width, boolean withWhole) {
+        int gap = scale.space(10);
         int y = getHeight() - gap;
         for (Prose prose : List.of(whole, listen, because)) {
-            int height = prose.heightAt(width);
+            int height = prose == whole && !withWhole ? 0 : prose.heightAt(width);
             y -= height;
             prose.setBounds(left, y, width, height);
             y -= height > 0 ? gap : 0;
         }
+        return y;
+    }
+
+    /** Lays the word, with what it is for beside it or below, and gives the place below them. */
+    private int head(int left, int right) {
         int top = scale.space(8);
         int high = word.getPreferredSize().height;
-        int wide = Math.min(width, word.getPreferredSize().width);
+        int wide = Math.min(getWidth() - left - right, word.getPreferredSize().width);
         word.setBounds(left, top, wide, high);
-        int baseline = top + ascent(word) - ascent(about);
         int beside = left + wide + scale.space(14);
-        boolean fits = about.getPreferredSize().width <= getWidth() - beside - right;
-        int aboutY = fits ? baseline : top + high;
-        about.setBounds(
-                fits ? beside : left,
-                aboutY,
-                fits ? getWidth() - beside - right : width,
-                about.getPreferredSize().height);
-        int from = Math.max(top + high, aboutY + about.getPreferredSize().height) + gap;
-        figures(left, from, width, y - from - gap);
+        int line = about.getPreferredSize().height;
+        if (about.getPreferredSize().width <= getWidth() - beside - right) {
+            about.setBounds(beside, top + ascent(word) - ascent(about), getWidth() - beside - right, line);
+            return top + high;
+        }
+        about.setBounds(left, top + high, getWidth() - left - right, line);
+        return top + high + line;
     }
 
     private static int ascent(JLabel label) {

@@ -47,7 +47,7 @@ final class StatusView extends JPanel implements Styled {
         void dress(Skin skin, TypeScale scale) {
             sign.setFont(scale.plain(16));
             sign.setForeground(skin.tone(tone));
-            words.setFont(scale.bold(14));
+            words.setFont(tone == Tone.PLAIN ? scale.plain(13) : scale.bold(13));
             words.setForeground(skin.ink());
         }
 
@@ -57,13 +57,13 @@ final class StatusView extends JPanel implements Styled {
     }
 
     StatusView() {
-        super(new BorderLayout());
+        super(new BorderLayout(14, 0));
         heading.getAccessibleContext().setAccessibleName("Session");
         states.setOpaque(false);
         states.add(running);
         states.add(link);
         states.add(recording);
-        add(heading, BorderLayout.WEST);
+        add(heading, BorderLayout.CENTER);
         add(states, BorderLayout.EAST);
     }
 
@@ -85,7 +85,7 @@ final class StatusView extends JPanel implements Styled {
         setBorder(BorderFactory.createCompoundBorder(
                 BorderFactory.createMatteBorder(0, 0, Math.max(1, scale.space(1)), 0, skin.line()),
                 BorderFactory.createEmptyBorder(scale.space(5), scale.space(14), scale.space(5), scale.space(2))));
-        heading.setFont(scale.plain(14));
+        heading.setFont(scale.bold(13));
         heading.setForeground(skin.ink());
         link.dress(skin, scale);
         recording.dress(skin, scale);

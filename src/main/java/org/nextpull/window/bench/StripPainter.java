@@ -116,8 +116,10 @@ final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, 
         int left = scale.space(10);
         int y = line(g, left, scale.type(20), scale.bold(15), skin.ink(), String.valueOf(next.number()));
         y = line(g, left, y, scale.plain(12), skin.quiet(), "next");
+        Font font = scale.bold(14);
         for (String part : next.setting().split(", ", -1)) {
-            y = line(g, left, y, scale.bold(13), skin.ink(), part);
+            y = line(g, left, y, font, skin.ink(), part);
+            font = scale.plain(11.5);
         }
     }
 

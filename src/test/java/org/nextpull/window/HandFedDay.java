@@ -1,0 +1,53 @@
+package org.nextpull.window;
+
+import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
+import java.util.function.Consumer;
+import org.nextpull.session.Act;
+import org.nextpull.session.Replay;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
+import org.nextpull.window.day.Player;
+
+/** A day of which the test says what happens when; it makes no sheet until it is let. */
+final class HandFedDay implements DaySource {
+    private final CountDownLatch sheets = new CountDownLatch(1);
+    private volatile Consumer<DayMoment> watcher = moment -> {};
+
+    void feed(DayMoment moment) {
+        watcher.accept(moment);
+    }
+
+    /** Lets sheets be made; none can be made of this day, and that is said in the log. */
+    void let() {
+        sheets.countDown();
+    }
+
+    @Override
+    public void start(Consumer<DayMoment> newWatcher) {
+        watcher = newWatcher;
+    }
+
+    @Override
+    public Optional<Player> player() {
+        return Optional.empty();
+    }
+
+    @Override
+    public void tell(Act act) {}
+
+    @Override
+    public Replay replay() {
+        try {
+            sheets.await();
+        } catch (InterruptedException stopped) {
+            Thread.currentThread().interrupt();
+        }
+        throw new IllegalStateException("a day of moments has no sheet");
+    }
+
+    @Override
+    public void close() {
+        let();
+    }
+}
