@@ -176,9 +176,14 @@ final class SweepReading {
                 scale.fromPlanner(median),
                 scale.fromPlanner(Span.of(posterior.peakQuantile(LOW), posterior.peakQuantile(HIGH))),
                 best,
-                scale.fromPlanner(bestInterval(posterior)),
+                including(best, scale.fromPlanner(bestInterval(posterior))),
                 OptionalDouble.of(curve.at(scale.toPlanner(best)).median()),
                 scale.fromPlanner(flat(curve, new Within(run, share))));
+    }
+
+    /** Rounding toward retard and rich must not carry what is stated out of its own interval. */
+    private static Span including(double best, Span interval) {
+        return Span.of(Math.min(best, interval.low()), Math.max(best, interval.high()));
     }
 
     /**

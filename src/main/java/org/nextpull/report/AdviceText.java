@@ -6,7 +6,6 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.Evidence;
 import org.nextpull.advice.Factor;
@@ -68,16 +67,24 @@ public final class AdviceText {
 
     /** What to leave in the engine and what decided it. */
     public String leave(Chosen chosen) {
-        return "Leave " + setting(chosen.setting()) + " in the engine: " + by(chosen.by()) + ".";
+        return "Leave " + setting(chosen.setting()) + " in the engine: " + by(chosen) + ".";
     }
 
-    static String by(ChosenBy by) {
-        return switch (by) {
-            case PEAK -> "the least that makes best torque";
+    static String by(Chosen chosen) {
+        return switch (chosen.by()) {
+            case PEAK -> peak(chosen.setting());
             case KNOCK_LIMIT -> "the knock limit decides, not the peak";
             case PLAN_LIMIT -> "a limit of the plan decides, not the peak";
             case HIGHEST_TRIED -> "the best clean setting that was tried, and no more is proven";
         };
+    }
+
+    private static String peak(Proposal setting) {
+        boolean timing = setting.advance().isPresent() || setting.offset().isPresent();
+        if (timing && setting.lambda().isPresent()) {
+            return "the least advance and the mixture that make best torque";
+        }
+        return timing ? "the least advance that makes best torque" : "the mixture that makes best torque";
     }
 
     String reason(Advice advice) {

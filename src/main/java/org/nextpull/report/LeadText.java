@@ -87,8 +87,7 @@ public final class LeadText {
             case WAIT -> "then set for pull " + next;
             case STOP ->
                 advice.leave().isPresent()
-                        ? "leave in the engine: "
-                                + AdviceText.by(advice.leave().get().by())
+                        ? "leave in the engine: " + AdviceText.by(advice.leave().get())
                         : AdviceText.NOTHING_TO_LEAVE;
         };
     }
