@@ -44,6 +44,7 @@ final class RowTrack {
     private final Set<String> unwanted = new HashSet<>();
     private Optional<SampleRows> rows = Optional.empty();
     private List<Column> described = List.of();
+    private MissedColumns missed = MissedColumns.none();
     private int[] places = new int[0];
     private int brokenInARow;
 
@@ -69,20 +70,20 @@ final class RowTrack {
         headers.clear();
         headers.addAll(newHeaders);
         units.clear();
-        probe.clear();
-        rows = Optional.empty();
+        learnAgain();
     }
 
     /** Forgets how the columns were understood, but not their headers: what came may have been noise. Take the rows first. */
     void learnAgain() {
         probe.clear();
         rows = Optional.empty();
+        missed = MissedColumns.none();
         brokenInARow = 0;
     }
 
-    /** Whether so many lines in a row could not be read that what was understood must be wrong. */
+    /** Whether so many lines in a row did not fit what was understood that it must be wrong. */
     boolean isLost() {
-        return brokenInARow >= BROKEN_UNTIL_LOST;
+        return brokenInARow >= BROKEN_UNTIL_LOST || missed.isFound();
     }
 
     /** Whether the columns are still to be understood, so that what comes now decides how the rest is read. */
@@ -147,11 +148,15 @@ final class RowTrack {
         if (headers.size() >= MOST_NAMES || unwanted.contains(name)) {
             return false;
         }
-        boolean wanted = reader.knownNames(List.of(name)) > 0 || hints.headers().containsValue(name);
+        boolean wanted = means(name);
         if (!wanted && unwanted.size() < MOST_UNWANTED) {
             unwanted.add(name);
         }
         return wanted;
+    }
+
+    private boolean means(String header) {
+        return reader.knownNames(List.of(header)) > 0 || hints.headers().containsValue(header);
     }
 
     private boolean take(long number, double arrivedS, Fields values) {
@@ -172,6 +177,7 @@ final class RowTrack {
         times.remember(number, arrivedS);
         boolean readable = into.rowCount().bad() == broken;
         brokenInARow = readable ? 0 : brokenInARow + 1;
+        missed.line(values, places);
         return readable;
     }
 
@@ -197,6 +203,7 @@ final class RowTrack {
         List<ProbeColumn> probes = probe.probes(headers.size(), style);
         Columns columns = reader.read(new ColumnTable(source, 1, headers, units, probes), hints);
         described = columns.described();
+        missed = MissedColumns.of(this::means, described, probes, style);
         findings.addAll(columns.findings());
         if (columns.mapped().isEmpty()) {
             findings.add(Finding.warning(

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.Role;
 import org.nextpull.finding.FindingCode;
 
 class WireTroubleTest {
@@ -147,6 +148,33 @@ class WireTroubleTest {
         played.finish(80);
         int after = played.early().stream().mapToInt(samples -> samples.rows()).sum();
         assertThat(after - before).isGreaterThanOrEqualTo(49);
+    }
+
+    /** Noise that looks like lines, and a sensor that says a word until it is warm. */
+    @ParameterizedTest
+    @ValueSource(strings = {"p+,180.5,m-*", "3000,180.5,cold"})
+    void columnsThatBeganWithoutNumbersAreUnderstoodOnceNumbersCome(String first) {
+        Played played = played(LineSettings.Kind.SEPARATED);
+        for (int line = 0; line < 40; line++) {
+            played.text(WIRE, 0.1 + line * 0.01, first + "\r\n");
+        }
+        good(played, 1, 200);
+        played.finish(5);
+        assertThat(played.values(Role.ENGINE_SPEED)).hasSizeGreaterThan(160);
+        assertThat(played.values(Role.LAMBDA)).hasSizeGreaterThan(160);
+        assertThat(played.values(Role.TORQUE)).hasSizeGreaterThan(230);
+    }
+
+    /** A column of words under the name of a channel is asked about once, not at every line. */
+    @Test
+    void columnsOfWordsStayLeftOut() {
+        Played played = played(LineSettings.Kind.SEPARATED);
+        for (int line = 0; line < 500; line++) {
+            played.text(WIRE, 0.1 + line * 0.01, line % 2 == 0 ? "3000,180.5,rich\r\n" : "3000,180.5,0.9\r\n");
+        }
+        played.finish(9);
+        assertThat(played.values(Role.ENGINE_SPEED)).hasSizeGreaterThan(490);
+        assertThat(played.values(Role.LAMBDA)).isEmpty();
     }
 
     private static Played played(LineSettings.Kind kind) {
