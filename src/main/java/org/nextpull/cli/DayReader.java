@@ -13,7 +13,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Severity;
 import org.nextpull.fit.Experience;
 import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SourceFinder;
@@ -105,9 +104,8 @@ final class DayReader {
                 throw unreadable;
             }
             // nobody asked for it by name: the day stands without it, and says so
-            return day.with(unreadable.findings().stream()
-                    .map(finding -> new Finding(finding.code(), Severity.WARNING, finding.details(), finding.place()))
-                    .toList());
+            return day.with(
+                    unreadable.findings().stream().map(Finding::asWarning).toList());
         }
     }
 

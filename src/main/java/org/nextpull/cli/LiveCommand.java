@@ -88,6 +88,7 @@ final class LiveCommand implements Callable<Integer> {
         }
         SessionFolders folders = SessionFolders.beside(notebook.file());
         Path session = session(folders);
+        EarlierDays days = new EarlierDays(notebook, findings -> Messages.print(console.err(), findings));
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
                 new Version().getVersion()[0],
@@ -98,7 +99,7 @@ final class LiveCommand implements Callable<Integer> {
                 file.plan(),
                 intake,
                 session,
-                Optional.empty(),
+                resume ? days.begunWith(session) : days.known(file.plan()),
                 NotebookKeeper.open(notebook.file(), start),
                 new SerialPorts(),
                 LiveSetup.Clock.system());

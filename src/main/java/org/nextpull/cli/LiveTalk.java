@@ -23,6 +23,7 @@ import org.nextpull.report.LiveText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.Act;
 
 /** A running session in a terminal: plain lines, each with the time of day, and what is typed between them. */
@@ -67,9 +68,16 @@ final class LiveTalk implements LiveListener {
     @Override
     public void pullEnded(LiveState state, MeasuredCurve pull) {
         List<String> lines = new ArrayList<>(words.pull(state.result(), pull.pull()));
-        state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
-        said = state.advice();
+        if (isNewest(pull.pull(), state)) {
+            state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
+            said = state.advice();
+        }
         print(state.at(), lines);
+    }
+
+    /** Several pulls may come in one file; only behind the last of them the next setting is of use. */
+    private static boolean isNewest(MeasuredPull pull, LiveState state) {
+        return state.result().pulls().stream().noneMatch(other -> other.number() > pull.number());
     }
 
     @Override

@@ -33,6 +33,11 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
         return new Finding(code, severity, details, newPlace);
     }
 
+    /** The same, but no reason to stop. */
+    public Finding asWarning() {
+        return new Finding(code, Severity.WARNING, details, place);
+    }
+
     public boolean isError() {
         return severity == Severity.ERROR;
     }

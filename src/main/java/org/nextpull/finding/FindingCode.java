@@ -190,6 +190,8 @@ public enum FindingCode {
     FOLDER_NOT_READABLE,
     /** {file}: the folder can be read again. */
     FOLDER_READABLE_AGAIN,
+    /** {file}: what was there before the session began is no part of it: {files} ({count} in all). Write a log there under another name to have it in, or give it to the command advise. */
+    FOLDER_LOGS_BEFORE,
     /** {file}: another program holds the file and it cannot be read ({why}); it is tried again. */
     FOLDER_FILE_HELD,
     /** {file}: holds the same as {other}, which was taken already; it is not taken twice. */

@@ -1,7 +1,6 @@
 package org.nextpull.live;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
@@ -12,13 +11,14 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.capture.CaptureFolder;
 import org.nextpull.intake.capture.CaptureReplay;
+import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
 
 /** What a session captured before the program ended, played again for the same sources. */
 final class Earlier {
     private final List<String> sources;
-    private final List<Arrival.FileComplete> files = new ArrayList<>();
+    private final FolderMemory memory = new FolderMemory();
     private final Set<String> unknown = new HashSet<>();
 
     Earlier(List<String> sources) {
@@ -30,18 +30,16 @@ final class Earlier {
         try (CaptureReplay replay = folder.replay()) {
             for (Optional<Arrival> next = replay.next(); next.isPresent(); next = replay.next()) {
                 ours(next.get()).ifPresent(arrival -> {
-                    if (arrival instanceof Arrival.FileComplete file) {
-                        files.add(file);
-                    }
+                    memory.see(arrival);
                     into.accept(arrival);
                 });
             }
         }
     }
 
-    /** Files that were taken. */
-    List<Arrival.FileComplete> files() {
-        return List.copyOf(files);
+    /** What became of the files of its folder, where it had one. */
+    FolderMemory folder() {
+        return memory;
     }
 
     /** What is to be said of sources that were left out. */

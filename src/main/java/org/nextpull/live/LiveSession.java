@@ -15,6 +15,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.capture.CaptureFolder;
 import org.nextpull.intake.capture.Resumption;
+import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -127,7 +128,7 @@ public final class LiveSession implements AutoCloseable {
     }
 
     private void run() {
-        List<Arrival.FileComplete> before = playEarlier();
+        FolderMemory before = playEarlier();
         Readers readers = Readers.start(setup.intake(), setup.opener(), queue, before);
         try {
             while (!closing) {
@@ -139,7 +140,7 @@ public final class LiveSession implements AutoCloseable {
         }
     }
 
-    private List<Arrival.FileComplete> playEarlier() {
+    private FolderMemory playEarlier() {
         DayIntake intake = new DayIntake(setup.intake());
         Earlier earlier = new Earlier(intake.names());
         day.replaying();
@@ -164,7 +165,7 @@ public final class LiveSession implements AutoCloseable {
         resumption.forEach(finding -> day.say(queue.now(), finding));
         earlier.findings().forEach(finding -> day.say(queue.now(), finding));
         show(true);
-        return earlier.files();
+        return earlier.folder();
     }
 
     private void step(long waitMs) {

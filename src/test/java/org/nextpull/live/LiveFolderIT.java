@@ -39,7 +39,7 @@ class LiveFolderIT {
     private static LiveSetup setup(Path folder, Path captures) throws Exception {
         return new LiveSetup(
                 plan(),
-                new LiveIntake.Folder(new FolderSettings(folder, 300, false)),
+                new LiveIntake.Folder(new FolderSettings(folder, 300)),
                 captures,
                 Optional.empty(),
                 Keeper.none(),

@@ -9,15 +9,14 @@ import java.util.Locale;
  *
  * @param folder the folder
  * @param steadyMs how long a file must stay as it is until it counts as complete, in ms
- * @param takesExisting whether files that are there at the start are taken; else they only count once they change
  */
-public record FolderSettings(Path folder, long steadyMs, boolean takesExisting) {
+public record FolderSettings(Path folder, long steadyMs) {
     public static final long USUAL_STEADY_MS = 2000;
 
     private static final List<String> ENDINGS = List.of(".csv", ".tsv", ".txt", ".log", ".asc", ".dat", ".tab");
 
     public static FolderSettings usual(Path folder) {
-        return new FolderSettings(folder, USUAL_STEADY_MS, false);
+        return new FolderSettings(folder, USUAL_STEADY_MS);
     }
 
     /** Whether a name is that of a log. Hidden files and what programs call their unfinished and lock files are none. */

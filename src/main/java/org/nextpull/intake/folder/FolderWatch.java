@@ -12,7 +12,9 @@ import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
+import java.util.OptionalLong;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -26,10 +28,14 @@ import org.nextpull.intake.wire.Fingerprint;
  * Looks at a folder when it is told to, and puts what it finds into a queue: the bytes of a file as they come while it grows, all of
  * them at the latest once it stays as it is, and then that it is complete. Each content is taken once, whatever its file is called: a
  * file that was renamed or copied is known by its fingerprint. A file that got more lines is gone on with where it ended; one that holds
- * something else is sent from its beginning. Has no thread and no clock of its own.
+ * something else is sent from its beginning. Logs that were there before the session began are passed over, which is said, and kept in the
+ * capture as files that begin at their end. Has no thread and no clock of its own.
  */
 public final class FolderWatch {
+    private static final int MOST_NAMES = 5;
+
     private final FolderSettings settings;
+    private final FolderMemory memory;
     private final ArrivalQueue queue;
     private final String source;
     private final Map<String, WatchedFile> files = new LinkedHashMap<>();
@@ -41,13 +47,14 @@ public final class FolderWatch {
     /**
      * Prepares to watch.
      *
-     * @param before files that this session has taken already, before the program was started again
+     * @param memory what this session did before the program was started again
      */
-    public FolderWatch(FolderSettings settings, ArrivalQueue queue, List<Arrival.FileComplete> before) {
+    public FolderWatch(FolderSettings settings, ArrivalQueue queue, FolderMemory memory) {
         this.settings = settings;
         this.queue = queue;
         this.source = settings.folder().toString();
-        before.forEach(complete -> taken.put(complete.print(), complete.file()));
+        this.memory = memory;
+        memory.taken().forEach(complete -> taken.put(complete.print(), complete.file()));
     }
 
     /** Name of the source of what it puts. */
@@ -79,7 +86,19 @@ public final class FolderWatch {
         for (Map.Entry<String, Stamp> entry : found.entrySet()) {
             look(entry.getKey(), entry.getValue(), nowNs);
         }
+        if (first && !memory.isResumed() && !found.isEmpty()) {
+            sayPassedOver(found.keySet());
+        }
         first = false;
+    }
+
+    private void sayPassedOver(Set<String> names) {
+        String some = names.stream().limit(MOST_NAMES).collect(Collectors.joining(", "));
+        say(Finding.note(
+                FindingCode.FOLDER_LOGS_BEFORE,
+                Place.inFile(source),
+                Detail.of("count", names.size()),
+                Detail.of("files", names.size() > MOST_NAMES ? some + ", ..." : some)));
     }
 
     private void followRenames(Map<String, Stamp> found) {
@@ -105,8 +124,8 @@ public final class FolderWatch {
         if (file == null) {
             file = new WatchedFile(name, stamp, nowNs);
             files.put(name, file);
-            if (first && !settings.takesExisting() && taken.isEmpty()) {
-                file.done(Optional.empty());
+            if (first) {
+                passOver(file);
             }
             return;
         }
@@ -123,8 +142,21 @@ public final class FolderWatch {
         }
     }
 
+    /** What was there before the session began is no part of it; it counts from where it then ended. */
+    private void passOver(WatchedFile file) {
+        OptionalLong before = memory.isResumed()
+                ? memory.passedOver(file.name())
+                : OptionalLong.of(file.stamp().size());
+        before.ifPresent(file::passedOver);
+        if (before.isPresent() && !memory.isResumed()) {
+            queue.fromFile(source, file.name(), file.sent());
+        }
+    }
+
     private void lookInto(WatchedFile file, Stamp stamp, long nowNs) throws IOException, InterruptedException {
-        if (file.see(stamp, nowNs)) {
+        boolean seen = file.see(stamp, nowNs);
+        boolean whileAway = file.isDone() && stamp.size() != file.sent();
+        if (seen || whileAway) {
             changed(file);
         }
         if (file.isFollowed()) {
@@ -161,7 +193,7 @@ public final class FolderWatch {
         Fingerprint print = Fingerprint.of(size, digest(file, size));
         String known = taken.get(print);
         if (known != null && file.sent() == 0) {
-            file.done(Optional.of(print));
+            file.done(print);
             if (!known.equals(file.name()) && files.containsKey(known)) {
                 say(Finding.note(FindingCode.FOLDER_FILE_KNOWN, place(file), Detail.of("other", known)));
             }
@@ -181,7 +213,7 @@ public final class FolderWatch {
         }
         queue.fileComplete(source, file.name(), file.kind(), print);
         taken.put(print, file.name());
-        file.done(Optional.of(print));
+        file.done(print);
     }
 
     private void send(WatchedFile file) throws IOException, InterruptedException {

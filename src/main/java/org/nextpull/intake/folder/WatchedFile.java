@@ -88,13 +88,19 @@ final class WatchedFile {
         return taken;
     }
 
-    /** It is complete and was taken; or passed over, being there before the start, when its content is not known. */
-    void done(Optional<Fingerprint> print) {
+    /** It is complete and was taken. */
+    void done(Fingerprint print) {
+        passedOver(print.length());
+        taken = Optional.of(print);
+    }
+
+    /** So much of it is no part of the session; its content is not known. */
+    void passedOver(long size) {
         done = true;
         following = false;
         growths = 0;
-        taken = print;
-        sent = print.map(Fingerprint::length).orElse(stamp.size());
+        taken = Optional.empty();
+        sent = size;
     }
 
     /** Bytes were added after it was done. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.nextpull.channel.Hints;
+import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.folder.FolderReader;
 import org.nextpull.intake.folder.FolderWatch;
 import org.nextpull.intake.serial.PortOpener;
@@ -52,7 +53,7 @@ final class Arrivals implements AutoCloseable {
             ports.ports().forEach(port -> arrivals.readers.add(WireReader.start(port.wire(), opener, arrivals.queue)));
         } else if (intake instanceof LiveIntake.Folder folder) {
             arrivals.newestFile(folder.folder().folder());
-            FolderWatch watch = new FolderWatch(folder.folder(), arrivals.queue, List.of());
+            FolderWatch watch = new FolderWatch(folder.folder(), arrivals.queue, new FolderMemory());
             arrivals.readers.add(FolderReader.start(watch, arrivals.queue));
         }
         arrivals.thread.start();

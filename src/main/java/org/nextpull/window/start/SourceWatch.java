@@ -17,6 +17,7 @@ final class SourceWatch {
     private RawLine raw = new RawLine();
     private boolean isConnected;
     private String file = "";
+    private String coming = "";
     private double lastS = Double.NEGATIVE_INFINITY;
 
     private record Beat(double seconds, long lines) {}
@@ -36,10 +37,11 @@ final class SourceWatch {
     /** Takes bytes, or the beginning of a file. */
     void raw(Arrival arrival) {
         if (arrival instanceof Arrival.FromFile from) {
-            file = from.file();
+            coming = from.file();
             raw = from.atByte() == 0 ? new RawLine() : raw;
             beats.clear();
         } else if (arrival instanceof Chunk chunk) {
+            file = coming;
             raw.take(chunk.toArray());
             lastS = chunk.at().seconds();
             beats.addLast(new Beat(lastS, raw.lines()));

@@ -39,13 +39,14 @@ class FolderWatchTest {
     private final List<Arrival.FileComplete> complete = new ArrayList<>();
     private final List<FindingCode> said = new ArrayList<>();
     private final Map<String, ByteArrayOutputStream> sent = new LinkedHashMap<>();
-    private FolderWatch watch = new FolderWatch(FolderSettings.usual(Path.of(".")), queue, List.of());
+    private FolderWatch watch = new FolderWatch(FolderSettings.usual(Path.of(".")), queue, new FolderMemory());
+    private final FolderMemory memory = new FolderMemory();
     private String file = "";
     private long nowMs;
 
     @BeforeEach
     void watchTheFolder() {
-        watch = new FolderWatch(FolderSettings.usual(folder), queue, List.of());
+        watch = new FolderWatch(FolderSettings.usual(folder), queue, new FolderMemory());
     }
 
     @Test
@@ -250,7 +251,7 @@ class FolderWatchTest {
     @Test
     void aFolderThatGoesAndComesAgainIsSaidOnceEach() throws Exception {
         Path share = Files.createDirectory(folder.resolve("share"));
-        watch = new FolderWatch(FolderSettings.usual(share), queue, List.of());
+        watch = new FolderWatch(FolderSettings.usual(share), queue, new FolderMemory());
         look(0);
         Files.delete(share);
         look(250);
@@ -270,11 +271,52 @@ class FolderWatchTest {
         look(0);
         look(2100);
         write("b.csv", PULL + "1,2\n");
-        watch = new FolderWatch(new FolderSettings(folder, 2000, true), queue, List.copyOf(complete));
+        startAgain();
         look(0);
         look(2100);
         look(2100);
         assertThat(complete).extracting(Arrival.FileComplete::file).containsExactly("a.csv", "b.csv");
+    }
+
+    @Test
+    void logsThatWereThereBeforeTheSessionAreNamedAndStayOutOfIt() throws Exception {
+        write("last week.csv", PULL);
+        look(0);
+        look(2100);
+        assertThat(said).containsExactly(FindingCode.FOLDER_LOGS_BEFORE);
+        assertThat(complete).isEmpty();
+        write("a.csv", PULL + "1,2\n");
+        look(0);
+        look(2100);
+        startAgain();
+        write("b.csv", PULL + "1,3\n");
+        look(0);
+        look(2100);
+        assertThat(complete).extracting(Arrival.FileComplete::file).containsExactly("a.csv", "b.csv");
+        assertThat(said).hasSize(1);
+        write("copy of last week.csv", PULL);
+        look(250);
+        look(2100);
+        assertThat(complete).extracting(Arrival.FileComplete::file).contains("copy of last week.csv");
+    }
+
+    @Test
+    void aLogThatWasThereBeforeAndGrewWhileNobodyLookedIsGoneOnWith() throws Exception {
+        write("season.csv", PULL);
+        look(0);
+        append("season.csv", "3200,182.0\n");
+        startAgain();
+        look(0);
+        look(2100);
+        assertThat(sent("season.csv")).isEqualTo("3200,182.0\n");
+        assertThat(complete)
+                .singleElement()
+                .extracting(Arrival.FileComplete::taken)
+                .isEqualTo(Arrival.Taken.EXTENDED);
+        startAgain();
+        look(0);
+        look(2100);
+        assertThat(complete).hasSize(1);
     }
 
     /** Another program that writes, appends, renames and rewrites as it likes; every content that rests is taken, each once. */
@@ -315,12 +357,13 @@ class FolderWatchTest {
 
     @Test
     void theReaderLooksByItself() throws Exception {
-        watch = new FolderWatch(new FolderSettings(folder, 100, true), queue, List.of());
-        write("a.csv", PULL);
+        watch = new FolderWatch(new FolderSettings(folder, 100), queue, new FolderMemory());
         try (FolderReader reader = FolderReader.start(watch, queue)) {
             assertThat(reader).isNotNull();
             Optional<Arrival> arrival = queue.take(10_000);
             assertThat(arrival).get().isInstanceOf(Arrival.Connected.class);
+            Thread.sleep(600);
+            write("a.csv", PULL);
             while (!(arrival.orElseThrow() instanceof Arrival.FileComplete)) {
                 arrival = queue.take(10_000);
             }
@@ -328,11 +371,18 @@ class FolderWatchTest {
         assertThat(queue.take(0)).get().isInstanceOf(Arrival.Lost.class);
     }
 
+    /** As after a kill: all that is known is what the capture holds. */
+    private void startAgain() {
+        memory.see(new Arrival.Connected(folder.toString(), queue.now()));
+        watch = new FolderWatch(FolderSettings.usual(folder), queue, memory);
+    }
+
     private void look(long laterMs) throws InterruptedException {
         nowMs += laterMs;
         watch.look(nowMs * 1_000_000);
         for (Optional<Arrival> next = queue.take(0); next.isPresent(); next = queue.take(0)) {
             Arrival arrival = next.get();
+            memory.see(arrival);
             if (arrival instanceof Arrival.FromFile from) {
                 file = from.file();
                 if (from.atByte() == 0) {

@@ -36,7 +36,7 @@ class RunningDayIT {
     private static LiveSetup setup(Path folder, Path captures) {
         return new LiveSetup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
-                new LiveIntake.Folder(new FolderSettings(folder, 300, false)),
+                new LiveIntake.Folder(new FolderSettings(folder, 300)),
                 captures,
                 Optional.empty(),
                 Keeper.none(),

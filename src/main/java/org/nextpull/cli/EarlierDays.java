@@ -1,0 +1,51 @@
+package org.nextpull.cli;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.nextpull.finding.Finding;
+import org.nextpull.fit.Experience;
+import org.nextpull.notebook.KeptSession;
+import org.nextpull.notebook.SessionSummary;
+import org.nextpull.plan.SweepPlan;
+
+/** What the notebook teaches a running session. An engine waits, so one that cannot be read is a warning and teaches nothing. */
+final class EarlierDays {
+    private final NotebookOption notebook;
+    private final Consumer<List<Finding>> said;
+
+    EarlierDays(NotebookOption notebook, Consumer<List<Finding>> said) {
+        this.notebook = notebook;
+        this.said = said;
+    }
+
+    /** For a session that begins now; empty where the plan does not want it. */
+    Optional<Experience> known(SweepPlan plan) {
+        boolean wanted = plan.goal().learnFromNotebook()
+                && (plan.timing().isPresent() || plan.mixture().isPresent());
+        return wanted ? read(book -> book.experience(plan)) : Optional.empty();
+    }
+
+    /** What a session knew when it began, so that it goes on as it was, whatever the notebook has learnt since. */
+    Optional<Experience> begunWith(Path captures) {
+        return read(book -> {
+            Optional<SessionSummary> before = book.onCapture(captures.toString());
+            Optional<KeptSession> kept =
+                    before.isPresent() ? Optional.of(book.session(before.get().id())) : Optional.empty();
+            return kept.flatMap(session -> session.input().experience());
+        });
+    }
+
+    private Optional<Experience> read(NotebookOption.Work<Optional<Experience>> work) {
+        if (!notebook.isThere()) {
+            return Optional.empty();
+        }
+        try {
+            return notebook.reading(work);
+        } catch (Program.BadInput unreadable) {
+            said.accept(unreadable.findings().stream().map(Finding::asWarning).toList());
+            return Optional.empty();
+        }
+    }
+}
