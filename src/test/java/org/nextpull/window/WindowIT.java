@@ -6,6 +6,7 @@ import java.awt.Dimension;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.AfterEach;
@@ -20,10 +21,12 @@ import org.nextpull.window.look.Look;
 
 /**
  * The window driven under a display: opened, replayed, read by accessible names, and acted in. Pictures of it are left below
- * {@code target/screens}, or in the folder that the property {@code nextpull.screens} names.
+ * {@code target/screens}, or in the folder that the property {@code nextpull.screens} names. With {@code -Dnextpull.remake=true} the
+ * picture of the bench in the README is made anew.
  */
 class WindowIT {
     private static final Path SCREENS = Path.of(System.getProperty("nextpull.screens", "target/screens"));
+    private static final Path OF_THE_README = Path.of("src/site/resources/images/bench-window.png");
     private static final Dimension SMALL = new Dimension(1280, 720);
     private static final Dimension LARGE = new Dimension(3840, 2160);
     private static final Look LIGHT = Look.plain();
@@ -190,10 +193,13 @@ class WindowIT {
     }
 
     @Test
-    void itIsPaintedAtBothSizesAndInAllLooks() {
+    void itIsPaintedAtBothSizesAndInAllLooks() throws IOException {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             to(window, 6);
             pictures(window, "bench", SMALL);
+            if (Boolean.getBoolean("nextpull.remake")) {
+                Files.copy(SCREENS.resolve("bench-1280-light.png"), OF_THE_README, StandardCopyOption.REPLACE_EXISTING);
+            }
             pictures(window, "bench", LARGE);
         }
         try (DrivenWindow window = begun("hillclimb-knock", LIGHT)) {
