@@ -11,7 +11,7 @@ final class DayTruth {
     static String text(RigEngine rig, Debrief debrief) {
         List<String> remarks = List.of(
                 LogText.INVENTED,
-                "what is true in air of 99 kPa dry and 25 degC, [timing] at lambda "
+                "what is best in the air of that morning with warm oil, torque as in air of 99 kPa dry and 25 degC, [timing] at lambda "
                         + rig.startLambda().value());
         return TruthText.of(remarks, rig.seed(), rig.band(), rig.truth(), more(rig, debrief));
     }

@@ -32,11 +32,11 @@ public record Debrief(
     public record Left(double advanceDeg, double lambda) {}
 
     /**
-     * What is best over the band, in reference air.
+     * What is best over the band in the air of that morning, with a warm engine.
      *
      * @param timing advances
      * @param lambda best mixture that the plan allows; where the plan leaves the mixture alone, the one that the engine ran at
-     * @param torqueNm torque of the best allowed setting; at the spark of the present map where the plan leaves that alone
+     * @param torqueNm torque of the best allowed setting in reference air; at the spark of the present map where the plan leaves that alone
      */
     public record TrueBest(Timing timing, double lambda, double torqueNm) {}
 

@@ -34,10 +34,12 @@ final class Debriefing {
                 .timing()
                 .map(timing -> Math.min(truth.peak().deg(), Math.min(mostDeg(timing), onsetDeg(truth))))
                 .orElseGet(rig::presentMapDeg);
-        double best = torque(new Debrief.Left(permitted, mixture.value()));
+        Debrief.Left allowed = new Debrief.Left(permitted, mixture.value());
+        double best = torque(allowed, rig.day().settled());
         Optional<Debrief.Left> left = leave.map(setting ->
                 new Debrief.Left(rig.advanceDeg(setting), rig.lambda(setting).value()));
-        OptionalDouble given = left.map(setting -> OptionalDouble.of(Math.max(0, 100 * (1 - torque(setting) / best))))
+        OptionalDouble given = left.map(setting -> OptionalDouble.of(Math.max(
+                        0, 100 * (1 - torque(setting, rig.day().settled()) / best))))
                 .orElse(OptionalDouble.empty());
         return new Debrief(
                 rig.seed(),
@@ -47,7 +49,7 @@ final class Debriefing {
                 new Debrief.TrueBest(
                         new Debrief.Timing(truth.peak().deg(), rig.goodDeg(truth), truth.onset()),
                         mixture.value(),
-                        best),
+                        torque(allowed, Surroundings.reference())),
                 given,
                 100 * rig.day().scatter().torque());
     }
@@ -67,13 +69,21 @@ final class Debriefing {
     }
 
     private OperatingPoint point(Lambda lambda) {
-        return new OperatingPoint(rig.band().low(), Advance.ofDeg(0), lambda, rig.fuel(), Surroundings.reference());
+        return new OperatingPoint(
+                rig.band().low(),
+                Advance.ofDeg(0),
+                lambda,
+                rig.fuel(),
+                rig.day().settled());
     }
 
-    private double torque(Debrief.Left setting) {
+    private double torque(Debrief.Left setting, Surroundings around) {
         Span band = rig.band();
         return FullLoadCurve.of(
-                        rig.engine(), SparkMap.flat(setting.advanceDeg()), point(Lambda.of(setting.lambda())), band)
+                        rig.engine(),
+                        SparkMap.flat(setting.advanceDeg()),
+                        point(Lambda.of(setting.lambda())).in(around),
+                        band)
                 .value()
                 .orElseThrow()
                 .meanTorque(band);

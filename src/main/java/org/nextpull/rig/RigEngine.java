@@ -6,7 +6,6 @@ import org.nextpull.advice.Proposal;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.BenchSetting;
 import org.nextpull.engine.bench.Day;
@@ -36,7 +35,7 @@ import org.nextpull.unit.Span;
  * @param fuel its fuel
  * @param day scatter, drift and weather of the day
  * @param kit brake and instruments
- * @param truth what is best at the mixture that the plan starts with, over the band
+ * @param truth what is best on that day at the mixture that the plan starts with, over the band
  * @param benchSeed where the chance of the pulls comes from
  */
 record RigEngine(
@@ -82,8 +81,9 @@ record RigEngine(
             SweepPlan plan, long seed, ModelEngine engine, EngineFuel listed, RigKit kit, Variety variety) {
         Span band = span(plan.band().orElseThrow());
         EngineFuel fuel = variety.vary(listed);
-        OperatingPoint start =
-                new OperatingPoint(band.low(), Advance.ofDeg(0), startLambda(plan), fuel, Surroundings.reference());
+        Day day = variety.day()
+                .under(plan.air().baro(), plan.air().air(), plan.air().humidity());
+        OperatingPoint start = new OperatingPoint(band.low(), Advance.ofDeg(0), startLambda(plan), fuel, day.settled());
         Optional<List<Finding>> wrong = cannotRun(engine, start, kit.program().range());
         if (wrong.isPresent()) {
             return Outcome.failed(wrong.get());
@@ -95,8 +95,6 @@ record RigEngine(
         if (!unlikely.isEmpty()) {
             return Outcome.failed(unlikely);
         }
-        Day day = variety.day()
-                .under(plan.air().baro(), plan.air().air(), plan.air().humidity());
         return Outcome.of(new RigEngine(plan, seed, engine, fuel, day, kit, truth, variety.benchSeed()));
     }
 

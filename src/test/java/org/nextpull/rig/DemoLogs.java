@@ -178,6 +178,7 @@ public final class DemoLogs {
         private final ModelEngine engine;
         private final List<Samples> parts = new ArrayList<>();
         private Optional<BenchSetting> first = Optional.empty();
+        private Day day = Day.usual();
 
         Sheet(String name, long seed, EngineDesign design) {
             this.name = name;
@@ -185,7 +186,8 @@ public final class DemoLogs {
             this.engine = engine(design);
         }
 
-        Bench brake(List<Role> roles, Day day) {
+        Bench brake(List<Role> roles, Day ofLog) {
+            day = ofLog;
             Instruments instruments = Instruments.usual(20, roles).withLambdaDelay(HILL_LAMBDA_DELAY_S);
             return new Bench(Brake.engineBrake(HILL_INERTIA, true), instruments, day, seed);
         }
@@ -207,11 +209,12 @@ public final class DemoLogs {
 
         DemoLog log(LogDialect dialect, List<Role> words, Span band, List<String> more) {
             BenchSetting setting = first.orElseThrow();
-            Truth truth = TruthFinder.find(engine, standard(setting), band, ROWS_RPM);
+            Truth truth = TruthFinder.find(engine, standard(setting).in(day.settled()), band, ROWS_RPM);
             List<String> preamble = List.of(LogText.INVENTED, engine.design().name() + ", seed " + seed);
             List<String> remarks = List.of(
                     LogText.INVENTED,
-                    "what is true of " + name + ".csv, in air of 99 kPa dry and 25 degC, at lambda "
+                    "what is best in " + name + ".csv in the air of that morning with warm oil, torque as in air of"
+                            + " 99 kPa dry and 25 degC, at lambda "
                             + setting.lambda().value());
             return new DemoLog(
                     name,

@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
 import org.nextpull.air.HylandWexler;
+import org.nextpull.engine.Surroundings;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 
@@ -85,6 +86,11 @@ public record Day(AirState morning, Change change, Warmth warmth, Scatter scatte
         return humidity.isPresent()
                 ? withMorning(pressure, warmth, humidity.getAsDouble())
                 : new Day(new AirState(pressure, warmth, morning.vapour()), change, this.warmth, scatter);
+    }
+
+    /** What surrounds the engine once it is warm, in the air of the morning. */
+    public Surroundings settled() {
+        return new Surroundings(morning, warmth.coolant(), warmth.oilWarm());
     }
 
     public Day withScatter(double torque) {

@@ -7,7 +7,8 @@ import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
 
 /**
- * What is best for an engine over a band, without any scatter: what a sweep should find.
+ * What is best for an engine over a band, without any scatter: what a sweep should find. Settings are best in the surroundings looked
+ * at, for cool and damp air wants more advance, which no correction takes out; torques are stated in reference air.
  *
  * @param peak advance, the same at every speed, of the highest mean torque over the band at the mixture looked at
  * @param near least advance whose mean torque is within 0.2 % of that

@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.nextpull.engine.EnginePoint;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.Surroundings;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -54,13 +55,15 @@ public final class TruthFinder {
             OperatingPoint there = setting.atRpm(rpm);
             double best = maximum(ADVANCES, deg -> finder.torque(there.atAdvance(deg)));
             rows.add(new Truth.Row(
-                    rpm, Advance.ofDeg(best), Torque.ofNewtonMetres(finder.torque(there.atAdvance(best)))));
+                    rpm,
+                    Advance.ofDeg(best),
+                    Torque.ofNewtonMetres(finder.torque(there.atAdvance(best).in(Surroundings.reference())))));
         }
         return new Truth(
                 Advance.ofDeg(peak),
                 Advance.ofDeg(near),
                 Lambda.of(lambda),
-                Torque.ofNewtonMetres(top),
+                Torque.ofNewtonMetres(finder.mean(setting.atAdvance(peak).in(Surroundings.reference()))),
                 finder.onset(peak),
                 rows);
     }
