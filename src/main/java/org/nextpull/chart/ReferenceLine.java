@@ -9,7 +9,7 @@ package org.nextpull.chart;
 public record ReferenceLine(Kind kind, double x) {
     /** What a line marks. */
     public enum Kind {
-        KNOCK_LIMIT("knock limit"),
+        KNOCK_LIMIT("knock, less the margin"),
         PLAN_LIMIT("plan's limit"),
         LEAN_EDGE("lean edge"),
         RICH_EDGE("rich edge"),

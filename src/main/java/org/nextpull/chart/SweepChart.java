@@ -98,13 +98,14 @@ final class SweepChart {
     }
 
     /** A bar along the axis of the factor, since it is an interval of the setting and not of the response. */
-    private void interval(Span span) {
+    private void interval(SweepPlot.Interval interval) {
+        Span span = interval.span();
         double at = y.at(BAR_AT);
         double end = BAR_END * y.width();
         double low = Math.max(span.low(), x.low());
         double high = Math.min(span.high(), x.high());
         frame.line(
-                "90 % interval of the best",
+                interval.of() + ", 90 %",
                 List.of(
                         new Point(low, at - end),
                         new Point(low, at + end),

@@ -17,7 +17,7 @@ import org.nextpull.unit.Span;
  * @param curve fitted curve; empty before one could be fitted
  * @param band its 90 % interval
  * @param chosen the setting that is chosen, on the curve
- * @param interval 90 % interval of the best setting
+ * @param interval 90 % interval of what the sweep looks for
  * @param lines knock limit, limits of the plan, and edges
  */
 public record SweepPlot(
@@ -30,8 +30,16 @@ public record SweepPlot(
         List<Point> curve,
         Optional<Band> band,
         Optional<Point> chosen,
-        Optional<Span> interval,
+        Optional<Interval> interval,
         List<ReferenceLine> lines) {
+    /**
+     * A 90 % interval of a setting.
+     *
+     * @param of what it is the interval of, as the legend says it
+     * @param span from and to, in the unit of the factor
+     */
+    public record Interval(String of, Span span) {}
+
     public SweepPlot {
         points = List.copyOf(points);
         doubtful = List.copyOf(doubtful);

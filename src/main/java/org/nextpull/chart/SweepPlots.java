@@ -86,7 +86,10 @@ public final class SweepPlots {
                         .toList(),
                 band(answer.curve()),
                 chosen(answer),
-                answer.optimum().map(found -> timing ? found.bestInterval() : found.peakInterval()),
+                answer.optimum()
+                        .map(found -> timing
+                                ? new SweepPlot.Interval("best-torque advance", found.bestInterval())
+                                : new SweepPlot.Interval("best lambda", found.peakInterval())),
                 lines(answer));
     }
 

@@ -277,6 +277,10 @@ public final class AdviceText {
         };
     }
 
+    static String capitalised(String sentence) {
+        return sentence.substring(0, 1).toUpperCase(Locale.ROOT) + sentence.substring(1);
+    }
+
     private static String decapitalised(String sentence) {
         return Optional.of(sentence)
                 .filter(text -> !text.isEmpty())

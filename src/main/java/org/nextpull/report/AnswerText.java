@@ -18,13 +18,18 @@ public final class AnswerText {
     public String timing(SessionResult result, SweepAnswer answer) {
         return "Timing, " + answer.pulls().size() + " pulls: "
                 + answer.optimum()
-                        .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg, 90 % interval "
+                        .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg"
+                                + (answer.bracketed() ? least(result) : "") + ", 90 % interval "
                                 + Shown.fixed(found.bestInterval().low(), 1) + " to "
                                 + Shown.fixed(found.bestInterval().high(), 1) + response(result, found)
                                 + (answer.bracketed()
                                         ? "; the peak is bracketed."
                                         : "; the peak itself is not bracketed."))
                         .orElse("not bracketed yet, so no optimum is stated.");
+    }
+
+    private static String least(SessionResult result) {
+        return " (the least within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
     }
 
     private String response(SessionResult result, Optimum found) {

@@ -42,7 +42,7 @@ final class BriefAdvice {
                 + " most likely lies from "
                 + AdviceText.span(searching.factor(), searching.evidence().peak());
         return switch (code) {
-            case CLIMB_TIMING -> "On by one step, no more: " + where + ".";
+            case CLIMB_TIMING -> "One step of advance, no more: " + where + ".";
             case CLIMB_MIXTURE -> "Leaner by one step, no more: " + where + ".";
             case CHECK_TIMING -> "The mixture has moved, so the timing is checked again at it.";
             case REPEAT_SETTING -> "Running this setting again tells more than a new one.";

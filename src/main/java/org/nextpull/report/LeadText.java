@@ -52,7 +52,7 @@ public final class LeadText {
                 word(advice.action()),
                 setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
-                brief.sentence(advice),
+                stops ? ended(advice) : brief.sentence(advice),
                 listens(advice) ? Optional.of(LISTEN) : Optional.empty(),
                 words.because(advice));
     }
@@ -85,11 +85,16 @@ public final class LeadText {
         return switch (advice.action()) {
             case PULL, REPEAT -> "for pull " + next;
             case WAIT -> "then set for pull " + next;
-            case STOP ->
-                advice.leave().isPresent()
-                        ? "leave in the engine: " + AdviceText.by(advice.leave().get())
-                        : AdviceText.NOTHING_TO_LEAVE;
+            case STOP -> advice.leave().isPresent() ? "leave in the engine" : AdviceText.NOTHING_TO_LEAVE;
         };
+    }
+
+    /** What decided the setting that is left, and why it ends. */
+    private String ended(Advice advice) {
+        String why = brief.sentence(advice);
+        return advice.leave()
+                .map(chosen -> AdviceText.capitalised(AdviceText.by(chosen)) + ". " + why)
+                .orElse(why);
     }
 
     private static boolean listens(Advice advice) {

@@ -16,8 +16,8 @@ public final class PlaybackText {
 
     /** How it goes on, and that nothing arrives that could be kept. */
     public static String pace(boolean paused, boolean atEnd, double secondsAPull) {
-        String speed = "a pull every " + Shown.plain(secondsAPull) + " s";
-        String state = !paused ? "Running" : atEnd ? "At the end" : "Paused";
-        return state + ", " + speed + "; nothing is recorded.";
+        String speed = ", a pull every " + Shown.plain(secondsAPull) + " s";
+        String state = !paused ? "Running" + speed : atEnd ? "At the end" : "Paused" + speed;
+        return state + "; nothing is recorded.";
     }
 }

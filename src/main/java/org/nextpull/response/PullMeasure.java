@@ -79,7 +79,8 @@ public final class PullMeasure {
 
         SettingJoin join = SettingJoin.of(inBand, asked, plan, place);
         findings.addAll(join.findings());
-        findings.addAll(StillRising.check(candidate.samples(), place));
+        findings.addAll(
+                StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),

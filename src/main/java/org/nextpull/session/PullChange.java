@@ -4,6 +4,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.stream.Collectors;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 
@@ -11,7 +13,7 @@ import org.nextpull.response.Reading;
  * What one pull reads beside the others of its configuration.
  *
  * @param response its response in N.m or W; empty where it gives none
- * @param best beside the best of the others
+ * @param best beside the best clean one of the others
  * @param baseline beside the first of them
  */
 public record PullChange(OptionalDouble response, Optional<Against> best, Optional<Against> baseline) {
@@ -27,6 +29,10 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
 
     /** A pull beside those that were run before it. */
     public static PullChange of(SessionResult result, MeasuredPull pull) {
+        Set<Integer> clean = result.pulls().stream()
+                .filter(result::isClean)
+                .map(MeasuredPull::number)
+                .collect(Collectors.toSet());
         List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response()).stream()
                 .filter(reading -> reading.setting().isSameConfiguration(pull.setting()))
                 .filter(reading -> reading.order() <= pull.order())
@@ -42,7 +48,10 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
         }
         return new PullChange(
                 OptionalDouble.of(own.get().value()),
-                others.stream().max(Comparator.comparingDouble(Reading::value)).map(other -> against(own.get(), other)),
+                others.stream()
+                        .filter(other -> clean.contains(other.pull()))
+                        .max(Comparator.comparingDouble(Reading::value))
+                        .map(other -> against(own.get(), other)),
                 others.stream()
                         .min(Comparator.comparingDouble(Reading::order))
                         .map(other -> against(own.get(), other)));

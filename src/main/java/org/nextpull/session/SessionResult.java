@@ -45,6 +45,11 @@ public record SessionResult(
         return measured.stream().map(MeasuredCurve::pull).toList();
     }
 
+    /** Whether nothing was met in a pull, or the operator lifted what was: only such a pull may be called the best. */
+    public boolean isClean(MeasuredPull pull) {
+        return pull.isClean() || amendments.lifted().contains(pull.number());
+    }
+
     /** Whether anything was found that could be used. */
     public boolean hasPulls() {
         return !measured.isEmpty();

@@ -84,8 +84,8 @@ class ChartsTest {
                 .containsExactly(
                         "90 % interval of the curve",
                         "fitted curve",
-                        "knock limit",
-                        "90 % interval of the best",
+                        "knock, less the margin",
+                        "best-torque advance, 90 %",
                         "pulls",
                         "pulls with little weight",
                         "pulls with knock",
@@ -103,7 +103,7 @@ class ChartsTest {
     @Test
     void theIntervalOfTheBestLiesAlongTheFactorBelowTheData() {
         XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
-        XYSeries interval = series(chart, "90 % interval of the best");
+        XYSeries interval = series(chart, "best-torque advance, 90 %");
         assertThat(Arrays.stream(interval.getXData()).distinct().toArray()).containsExactly(24.9, 28.2);
         double lowestPoint =
                 Arrays.stream(series(chart, "pulls").getYData()).min().orElseThrow();
@@ -113,7 +113,7 @@ class ChartsTest {
     @Test
     void aLimitBeyondWhatWasRunIsNotDrawn() {
         XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
-        assertThat(names(chart)).doesNotContain("plan's limit").contains("knock limit");
+        assertThat(names(chart)).doesNotContain("plan's limit").contains("knock, less the margin");
     }
 
     @Test

@@ -104,7 +104,8 @@ class LeadTextTest {
         assertThat(lead.kind()).as(lead.spoken()).isEqualTo(Lead.Kind.STOP);
         assertThat(lead.word()).isEqualTo("Stop");
         assertThat(lead.figures()).hasSize(1);
-        assertThat(lead.about()).startsWith("leave in the engine: ");
+        assertThat(lead.about()).isEqualTo("leave in the engine");
+        assertThat(lead.because()).startsWith("The least advance that makes best torque. ");
     }
 
     @Test

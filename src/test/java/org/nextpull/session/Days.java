@@ -34,7 +34,11 @@ final class Days {
     }
 
     /** A setting and the torque that it made. */
-    record Run(double advanceDeg, double torqueNm) {}
+    record Run(double advanceDeg, double torqueNm, KnockMark knock) {
+        Run(double advanceDeg, double torqueNm) {
+            this(advanceDeg, torqueNm, KnockMark.NONE);
+        }
+    }
 
     static SweepPlan plan(String text) {
         return PlanText.read(text, "test.toml").value().orElseThrow();
@@ -65,7 +69,7 @@ final class Days {
                     Optional.empty(),
                     Optional.empty(),
                     Optional.empty(),
-                    KnockMark.NONE,
+                    run.knock(),
                     true));
         }
         return new ResultTable(

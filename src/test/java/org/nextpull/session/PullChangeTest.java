@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.KnockMark;
 import org.nextpull.session.Days.Run;
 
 class PullChangeTest {
@@ -24,6 +25,14 @@ class PullChangeTest {
         assertThat(third.best().orElseThrow().percent()).isCloseTo(100 * (202 / 204.0 - 1), within(1e-9));
         assertThat(third.baseline().orElseThrow().pull()).isEqualTo(1);
         assertThat(third.baseline().orElseThrow().percent()).isCloseTo(1, within(1e-9));
+    }
+
+    @Test
+    void aPullThatKnockedIsNotTheBest() {
+        SessionResult day = Days.ofTable(
+                List.of(new Run(20, 200), new Run(22, 204), new Run(24, 206, KnockMark.HEARD), new Run(22, 203)));
+        PullChange fourth = PullChange.of(day, day.pulls().get(3));
+        assertThat(fourth.best().orElseThrow().pull()).isEqualTo(2);
     }
 
     @Test

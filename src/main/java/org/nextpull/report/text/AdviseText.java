@@ -61,7 +61,8 @@ public final class AdviseText {
 
     private String timing(SessionResult result, SweepAnswer answer) {
         String limit = answer.limit().isPresent()
-                ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg\n"
+                ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1)
+                        + " deg: knock, less the plan's margin\n"
                 : "";
         return answers.timing(result, answer) + "\n" + limit + rows(answer);
     }
