@@ -44,26 +44,27 @@ class LambdaScaleTest {
     /** Common practice, no source: 12.6 on the petrol scale is 8.4 on E85's own. */
     @Test
     void aPetrolGaugeOnEthanolBlendIsReadAsTheTradeReadsIt() {
-        GaugeReading reading = new GaugeReading(12.6, LambdaScale.petrolGauge(), fuel("e85"));
-        assertThat(reading.lambda().value()).isCloseTo(0.857, within(5e-4));
-        assertThat(reading.airFuelRatio()).isCloseTo(8.4, within(0.01));
+        Lambda lambda = LambdaScale.petrolGauge().lambda(12.6);
+        assertThat(lambda.value()).isCloseTo(0.857, within(5e-4));
+        assertThat(fuel("e85").scale().airFuelRatio(lambda)).isCloseTo(8.4, within(0.01));
     }
 
     @Test
     void aPetrolGaugeShowsThePetrolFigureOnAnyFuel() {
+        double shown = LambdaScale.petrolGauge().airFuelRatio(Lambda.of(0.88));
+        assertThat(shown).isCloseTo(12.936, within(1e-9));
+        Lambda lambda = LambdaScale.petrolGauge().lambda(shown);
+        assertThat(lambda.value()).isCloseTo(0.88, within(1e-12));
         for (Fuel fuel : LISTED.all()) {
-            GaugeReading reading = GaugeReading.at(Lambda.of(0.88), LambdaScale.petrolGauge(), fuel);
-            assertThat(reading.shown()).isCloseTo(12.936, within(1e-9));
-            assertThat(reading.lambda().value()).isCloseTo(0.88, within(1e-12));
-            assertThat(reading.airFuelRatio()).isCloseTo(0.88 * fuel.stoichiometricAirFuelRatio(), within(1e-9));
+            assertThat(fuel.scale().airFuelRatio(lambda))
+                    .isCloseTo(0.88 * fuel.stoichiometricAirFuelRatio(), within(1e-9));
         }
     }
 
     @Test
     void aGaugeSetToTheFuelShowsTheTrueRatio() {
-        Fuel fuel = fuel("e85");
-        GaugeReading reading = new GaugeReading(8.4, fuel.scale(), fuel);
-        assertThat(reading.airFuelRatio()).isCloseTo(8.4, within(1e-12));
+        LambdaScale scale = fuel("e85").scale();
+        assertThat(scale.airFuelRatio(scale.lambda(8.4))).isCloseTo(8.4, within(1e-12));
     }
 
     @Test

@@ -10,23 +10,6 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class RobustTest {
-    /** Creosote example of ISO 5725-5:1998, converged: mean 20.412, scale 1.0698. */
-    @Test
-    void algorithmAGivesTheStandardsExample() {
-        AlgorithmA result = AlgorithmA.of(RefTable.read("creosote_iso5725.csv").column("mean"));
-        assertThat(result.mean())
-                .isCloseTo(RefTable.expected("creosote", "Algorithm A mean (converged)"), within(1e-9));
-        assertThat(result.standardDeviation())
-                .isCloseTo(RefTable.expected("creosote", "Algorithm A s* (converged)"), within(1e-9));
-    }
-
-    @Test
-    void algorithmADoesNotStickOnEqualNumbers() {
-        AlgorithmA result = AlgorithmA.of(Series.of(5, 5, 5, 5, 6));
-        assertThat(result.mean()).isBetween(5.0, 5.3);
-        assertThat(AlgorithmA.of(Series.of(5, 5, 5))).isEqualTo(new AlgorithmA(5, 0));
-    }
-
     /** Deviations from the median 3 are 2 1 0 1 97: their median is 1. */
     @Test
     void madIsTheMiddleDeviation() {

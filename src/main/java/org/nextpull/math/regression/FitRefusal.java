@@ -9,9 +9,5 @@ public enum FitRefusal {
     /** A column holds one value only, or a polynomial has fewer distinct places than coefficients. */
     TOO_FEW_LEVELS,
     /** Columns can be made of one another, so that their coefficients cannot be told apart. */
-    COLUMNS_DEPEND,
-    /** The search for the least squares did not settle within its caps. */
-    NOT_SETTLED,
-    /** The model gave no finite number where the search went. */
-    NOT_FINITE
+    COLUMNS_DEPEND
 }

@@ -1,6 +1,6 @@
 /**
- * Least squares, linear and not, with covariance scaled by the residuals, and what is read off a fit: vertex, Fieller sets,
- * Welch-Satterthwaite degrees of freedom, Durbin-Watson. A fit that the data cannot carry is a value, not an exception. Imports
+ * Least squares with covariance scaled by the residuals, and what is read off a fit: vertex, Fieller sets,
+ * Welch-Satterthwaite degrees of freedom. A fit that the data cannot carry is a value, not an exception. Imports
  * {@code math} only.
  */
 @NullMarked
