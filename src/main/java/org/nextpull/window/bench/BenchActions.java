@@ -155,7 +155,7 @@ final class BenchActions {
     private void export() {
         foot.ask(new Question(
                 "Write sheet, CSV and JSON.",
-                List.of(Question.Field.wide("Folder", "."), Question.Field.narrow("Name", "sheet")),
+                List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "sheet")),
                 texts -> {
                     Shown shown = new Shown(units.get());
                     work.think(() -> DayFiles.write(texts.get(0), texts.get(1), source.replay(), shown), foot::say);

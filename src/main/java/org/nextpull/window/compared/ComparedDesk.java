@@ -101,7 +101,7 @@ public final class ComparedDesk implements Page {
                 "Compare this too.",
                 List.of(
                         Question.Field.narrow("Label", ""),
-                        Question.Field.wide("Log, folder, or session:3", "sample-logs/")),
+                        Question.Field.file("Log, folder, or session:3", "sample-logs/")),
                 texts -> {
                     if (texts.get(1).isBlank()) {
                         return Optional.of("Name a log or a session.");
@@ -125,7 +125,7 @@ public final class ComparedDesk implements Page {
     private void plan() {
         foot.ask(new Question(
                 "The plan that logs are read by.",
-                List.of(Question.Field.wide("Plan", wanted.plan().isEmpty() ? "sweep-plans/" : wanted.plan())),
+                List.of(Question.Field.file("Plan", wanted.plan().isEmpty() ? "sweep-plans/" : wanted.plan())),
                 texts -> {
                     want(new Wanted(wanted.contenders(), texts.get(0).strip(), wanted.against(), wanted.shown()));
                     return Optional.empty();

@@ -10,6 +10,7 @@ import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
+import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
@@ -76,13 +77,16 @@ public final class FootBar extends JPanel implements Styled {
         wrong.setText("");
         asking.add(title);
         for (Question.Field field : question.fields()) {
-            JTextField text = new JTextField(field.text(), field.wide() ? 30 : 6);
+            JTextField text = new JTextField(field.text(), field.kind() == Question.Field.Kind.NARROW ? 6 : 30);
             text.getAccessibleContext().setAccessibleName(field.name());
             text.addActionListener(event -> answer(question));
             JLabel name = new JLabel(field.name() + " ");
             name.setLabelFor(text);
             asking.add(name);
             asking.add(text);
+            if (field.isPath()) {
+                asking.add(chooser(field, text));
+            }
             asking.add(Box.createHorizontalStrut(10));
             fields.add(text);
         }
@@ -101,6 +105,20 @@ public final class FootBar extends JPanel implements Styled {
         Component first = fields.isEmpty() ? asking : fields.get(0);
         first.requestFocusInWindow();
         fields.stream().findFirst().ifPresent(JTextField::selectAll);
+    }
+
+    private static JButton chooser(Question.Field field, JTextField text) {
+        JButton button = new JButton("Choose (F2)");
+        Runnable choose = () -> PathChooser.from(text.getText(), field.kind() == Question.Field.Kind.FOLDER)
+                .choose(text)
+                .ifPresent(path -> {
+                    text.setText(path);
+                    text.requestFocusInWindow();
+                });
+        button.getAccessibleContext().setAccessibleName("Choose " + field.name());
+        button.addActionListener(event -> choose.run());
+        KeyCommand.of("F2", "F2", "choose a file or folder", choose).bind(text);
+        return button;
     }
 
     private void answer(Question question) {

@@ -21,15 +21,39 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
      *
      * @param name what it is
      * @param text what it holds at first
-     * @param wide whether it needs much room
+     * @param kind what is to be filled in
      */
-    public record Field(String name, String text, boolean wide) {
+    public record Field(String name, String text, Kind kind) {
+        /** What a field holds. */
+        public enum Kind {
+            /** A number or a word. */
+            NARROW,
+            /** A sentence. */
+            WIDE,
+            /** The path of a file, or of a folder where that will do; it can be chosen. */
+            FILE,
+            /** The path of a folder, which can be chosen. */
+            FOLDER
+        }
+
         public static Field narrow(String name, String text) {
-            return new Field(name, text, false);
+            return new Field(name, text, Kind.NARROW);
         }
 
         public static Field wide(String name, String text) {
-            return new Field(name, text, true);
+            return new Field(name, text, Kind.WIDE);
+        }
+
+        public static Field file(String name, String text) {
+            return new Field(name, text, Kind.FILE);
+        }
+
+        public static Field folder(String name, String text) {
+            return new Field(name, text, Kind.FOLDER);
+        }
+
+        boolean isPath() {
+            return kind == Kind.FILE || kind == Kind.FOLDER;
         }
     }
 }

@@ -152,7 +152,7 @@ public final class PastDesk implements Page {
     private void export() {
         selected(row -> foot.ask(new Question(
                 "Write sheet, CSV and JSON of session " + row.id() + ".",
-                List.of(Question.Field.wide("Folder", "."), Question.Field.narrow("Name", "session-" + row.id())),
+                List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "session-" + row.id())),
                 texts -> {
                     if (!texts.get(1).strip().matches("[\\w.-]{1,100}")) {
                         return Optional.of("A name has letters, digits, points and dashes.");
@@ -192,7 +192,7 @@ public final class PastDesk implements Page {
 
     private void backUp() {
         foot.ask(new Question(
-                "Copy the whole notebook.", List.of(Question.Field.wide("New file", "notebook-copy.db")), texts -> {
+                "Copy the whole notebook.", List.of(Question.Field.file("New file", "notebook-copy.db")), texts -> {
                     work.think(
                             () -> shelf.backUp(texts.get(0)),
                             copied -> foot.say(copied.value()

@@ -23,6 +23,7 @@ import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.PathChooser;
 
 /** Where the values come from, and what arrives from there. */
 final class SourceView extends JPanel implements Styled {
@@ -35,6 +36,7 @@ final class SourceView extends JPanel implements Styled {
     private final DefaultListModel<PortInfo> ports = new DefaultListModel<>();
     private final JList<PortInfo> portList = new JList<>(ports);
     private final JScrollPane portPane = new JScrollPane(portList);
+    private final JButton choose = new JButton("Choose a folder (F2)");
     private final JButton again = new JButton("Look for ports (F5)");
     private final JButton see = new JButton("See what arrives (F6)");
     private final Prose state = new Prose("What arrives");
@@ -65,6 +67,7 @@ final class SourceView extends JPanel implements Styled {
             }
         });
         portList.setCellRenderer(new PortCell());
+        choose.addActionListener(event -> chooseFolder());
         again.addActionListener(event -> look.run());
         see.addActionListener(event -> watch.accept(choice()));
         name.getAccessibleContext().setAccessibleName("Port or folder");
@@ -77,17 +80,30 @@ final class SourceView extends JPanel implements Styled {
     }
 
     private List<JComponent> parts() {
-        return List.of(title, port, folder, name, portPane, again, see, state, raw, tablePane, said);
+        return List.of(title, port, folder, name, portPane, choose, again, see, state, raw, tablePane, said);
     }
 
     private void kind() {
         portPane.setVisible(port.isSelected());
         again.setVisible(port.isSelected());
+        choose.setVisible(folder.isSelected());
         name.putClientProperty(
                 "JTextField.placeholderText",
                 port.isSelected() ? "as the plan's wires say" : "the folder that the logger writes into");
         revalidate();
         repaint();
+    }
+
+    /** Finds the folder that the logger writes into. */
+    void chooseFolder() {
+        PathChooser.from(folder.isSelected() ? name.getText() : "", true)
+                .choose(this)
+                .ifPresent(path -> {
+                    folder.setSelected(true);
+                    kind();
+                    name.setText(path);
+                    name.requestFocusInWindow();
+                });
     }
 
     SourceChoice choice() {
@@ -176,7 +192,8 @@ final class SourceView extends JPanel implements Styled {
         }
         int half = (wide - gap) / 2;
         again.setBounds(left, y, half, line);
-        see.setBounds(again.isVisible() ? left + half + gap : left, y, half, line);
+        choose.setBounds(left, y, half, line);
+        see.setBounds(left + half + gap, y, half, line);
         y += line + gap;
         int high = state.heightAt(wide);
         state.setBounds(left, y, wide, high);

@@ -100,7 +100,7 @@ public final class StartDesk implements Page, AutoCloseable {
 
     private void open() {
         leaving(() -> foot.ask(new Question(
-                "Open a plan.", List.of(Question.Field.wide("File", form.file().orElse("sweep-plans/"))), texts -> {
+                "Open a plan.", List.of(Question.Field.file("File", form.file().orElse("sweep-plans/"))), texts -> {
                     read(texts.get(0));
                     return Optional.empty();
                 })));
@@ -117,7 +117,7 @@ public final class StartDesk implements Page, AutoCloseable {
     private void save() {
         foot.ask(new Question(
                 "Write the plan.",
-                List.of(Question.Field.wide("File", form.file().orElse("plan.toml"))),
+                List.of(Question.Field.file("File", form.file().orElse("plan.toml"))),
                 texts -> {
                     String file = texts.get(0).strip();
                     if (file.isEmpty()) {
@@ -259,6 +259,7 @@ public final class StartDesk implements Page, AutoCloseable {
                 KeyCommand.of("ctrl O", "Ctrl O", "open a plan", this::open),
                 KeyCommand.of("ctrl S", "Ctrl S", "save the plan", this::save),
                 KeyCommand.of("ctrl N", "Ctrl N", "a new plan", this::fresh),
+                KeyCommand.of("F2", "F2", "choose a folder of logs", view.source()::chooseFolder),
                 KeyCommand.of("F5", "F5", "look for ports", this::findPorts),
                 KeyCommand.of(
                         "F6",

@@ -104,15 +104,22 @@ public final class DrivenPage implements AutoCloseable {
 
     /** Does what a key of the page does. */
     public void press(String stroke) {
-        run(() -> {
-            JComponent view = page.view();
-            Object name = view.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT)
-                    .get(KeyStroke.getKeyStroke(stroke));
-            if (name == null) {
-                throw new AssertionError("no key " + stroke);
-            }
-            view.getActionMap().get(name).actionPerformed(new java.awt.event.ActionEvent(view, 0, stroke));
-        });
+        run(() -> act(stroke));
+    }
+
+    /** The same for a key that opens a dialog, which holds the event until it is closed. */
+    public void pressAndGoOn(String stroke) {
+        EventQueue.invokeLater(() -> act(stroke));
+    }
+
+    private void act(String stroke) {
+        JComponent view = page.view();
+        Object name =
+                view.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(stroke));
+        if (name == null) {
+            throw new AssertionError("no key " + stroke);
+        }
+        view.getActionMap().get(name).actionPerformed(new java.awt.event.ActionEvent(view, 0, stroke));
     }
 
     /** The first part with that accessible name. */
@@ -173,8 +180,16 @@ public final class DrivenPage implements AutoCloseable {
 
     /** Presses a button. */
     public void click(String accessibleName) {
-        run(() -> ((AbstractButton) find(accessibleName).orElseThrow(() -> new AssertionError(accessibleName)))
-                .doClick(0));
+        run(() -> button(accessibleName).doClick(0));
+    }
+
+    /** The same for a button that opens a dialog. */
+    public void clickAndGoOn(String accessibleName) {
+        EventQueue.invokeLater(() -> button(accessibleName).doClick(0));
+    }
+
+    private AbstractButton button(String accessibleName) {
+        return (AbstractButton) find(accessibleName).orElseThrow(() -> new AssertionError(accessibleName));
     }
 
     private JTextField field(String accessibleName) {

@@ -5,15 +5,20 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
+import java.awt.Window;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import javax.swing.JDialog;
+import javax.swing.JFileChooser;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
@@ -99,6 +104,45 @@ class StartPageIT {
             assertThat(((LiveIntake.Ports) order.intake()).ports().get(0).wire().device())
                     .isEqualTo("/dev/ttyACM1");
         }
+    }
+
+    @Test
+    void aFolderAndAPlanAreChosenInsteadOfTyped(@TempDir Path folder) throws Exception {
+        Path plan = Files.copy(Path.of("sweep-plans/hillclimb-knock.toml"), folder.resolve("mine.toml"));
+        try (DrivenPage page = open(SMALL)) {
+            page.pressAndGoOn("F2");
+            approve(page, folder);
+            page.until("the folder", () -> page.said("Port or folder").equals(folder.toString()));
+            page.press("F6");
+            page.until("the folder looked at", () -> page.said("What arrives").contains(folder.toString()));
+            page.press("ctrl O");
+            page.clickAndGoOn("Choose File");
+            approve(page, plan);
+            page.until("the plan named", () -> page.said("File").equals(plan.toString()));
+            page.enter("File");
+            page.until("the plan", () -> page.said("Plan").equals(plan.toString()));
+        }
+    }
+
+    /** Waits for the dialog, picks what is wanted, and lets it close. */
+    private static void approve(DrivenPage page, Path wanted) {
+        page.until("the dialog", () -> dialog().isPresent());
+        JFileChooser dialog = dialog().orElseThrow();
+        DrivenPage.run(() -> {
+            dialog.setSelectedFile(wanted.toFile());
+            dialog.approveSelection();
+        });
+    }
+
+    private static Optional<JFileChooser> dialog() {
+        return Arrays.stream(Window.getWindows())
+                .filter(Window::isShowing)
+                .filter(JDialog.class::isInstance)
+                .flatMap(window ->
+                        Arrays.stream(((JDialog) window).getContentPane().getComponents()))
+                .filter(JFileChooser.class::isInstance)
+                .map(JFileChooser.class::cast)
+                .findFirst();
     }
 
     @Test
