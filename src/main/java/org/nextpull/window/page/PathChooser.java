@@ -21,7 +21,8 @@ public final class PathChooser {
      * @param foldersOnly whether a folder is wanted
      */
     public static PathChooser from(String typed, boolean foldersOnly) {
-        File begin = new File(typed.isBlank() ? "." : typed.strip()).getAbsoluteFile();
+        String wanted = typed.strip();
+        File begin = new File(wanted.equals(".") ? "" : wanted).getAbsoluteFile();
         JFileChooser dialog = new JFileChooser();
         dialog.setFileSelectionMode(foldersOnly ? JFileChooser.DIRECTORIES_ONLY : JFileChooser.FILES_AND_DIRECTORIES);
         dialog.setDialogTitle(foldersOnly ? "Choose a folder" : "Choose a file");
