@@ -39,11 +39,12 @@ public sealed interface Reason {
     /**
      * A chosen setting is being proven.
      *
+     * @param by what decided it
      * @param done confirming pulls that count so far
      * @param wanted how many are wanted
      * @param gainPercent fitted gain over the baseline, where both are known
      */
-    record Confirming(int done, int wanted, OptionalDouble gainPercent) implements Reason {}
+    record Confirming(ChosenBy by, int done, int wanted, OptionalDouble gainPercent) implements Reason {}
 
     /**
      * A temperature is out of its window.

@@ -128,9 +128,9 @@ final class Stages {
     private Outlook finish(Optional<SweepState> timed, Optional<SweepState> mixed) {
         Proposal best = bestSetting(timed, mixed);
         Confirmation confirmation = Confirmation.of(view, best);
-        Optional<Chosen> chosen = Optional.of(new Chosen(
-                confirmation.setting(),
-                timed.or(() -> mixed).map(state -> Ending.chosenBy(view, state)).orElse(ChosenBy.HIGHEST_TRIED)));
+        ChosenBy by =
+                timed.or(() -> mixed).map(state -> Ending.chosenBy(view, state)).orElse(ChosenBy.HIGHEST_TRIED);
+        Optional<Chosen> chosen = Optional.of(new Chosen(confirmation.setting(), by));
         if (confirmation.done() >= CONFIRMS) {
             AdviceCode code =
                     timed.or(() -> mixed).map(state -> Ending.code(view, state)).orElse(AdviceCode.SETTLED);
@@ -139,7 +139,7 @@ final class Stages {
             Draft stop = new Draft(Action.STOP, code, confirmation.setting(), reason);
             return new Outlook(timed, mixed, chosen, Optional.of(stop));
         }
-        Reason reason = new Reason.Confirming(confirmation.done(), CONFIRMS, confirmation.gainPercent());
+        Reason reason = new Reason.Confirming(by, confirmation.done(), CONFIRMS, confirmation.gainPercent());
         Action action = confirmation.wasRun() ? Action.REPEAT : Action.PULL;
         Draft draft = new Draft(action, AdviceCode.CONFIRM, confirmation.setting(), reason);
         return new Outlook(timed, mixed, chosen, Optional.of(draft));

@@ -6,6 +6,7 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.Evidence;
 import org.nextpull.advice.Factor;
@@ -155,13 +156,22 @@ public final class AdviceText {
                 : spark;
     }
 
+    /** What ended the sweeps, where it was not that the answer is known. */
+    static String endOfSweeps(ChosenBy by) {
+        return switch (by) {
+            case PEAK, HIGHEST_TRIED -> "The sweeps have ended";
+            case KNOCK_LIMIT -> "Knock has ended the climb";
+            case PLAN_LIMIT -> "A limit of the plan has ended the sweep";
+        };
+    }
+
     private static String confirming(Reason.Confirming confirming) {
         String gain = confirming.gainPercent().isPresent()
                 ? " So far it reads " + percent(confirming.gainPercent().getAsDouble(), true)
                         + " against the first pull."
                 : "";
-        return "The sweeps have ended; the chosen setting is run to prove it (" + (confirming.done() + 1) + " of "
-                + confirming.wanted() + ")." + gain;
+        return endOfSweeps(confirming.by()) + "; the chosen setting is run to prove it (" + (confirming.done() + 1)
+                + " of " + confirming.wanted() + ")." + gain;
     }
 
     private static String knocked(Reason.Knocked knocked) {

@@ -27,8 +27,8 @@ final class BriefAdvice {
         } else if (reason instanceof Reason.RichFirst) {
             return "Rich first; the lean side is tried only if the rich step was clean.";
         } else if (reason instanceof Reason.Confirming confirming) {
-            return "The chosen setting is run to prove it, " + (confirming.done() + 1) + " of " + confirming.wanted()
-                    + ".";
+            return AdviceText.endOfSweeps(confirming.by()) + "; the chosen setting is proven, "
+                    + (confirming.done() + 1) + " of " + confirming.wanted() + ".";
         } else if (reason instanceof Reason.OutOfWindow || reason instanceof Reason.Knocked) {
             return firstSentence(words.reason(advice));
         } else if (reason instanceof Reason.LimitReached reached) {

@@ -54,7 +54,7 @@ class AdviceTextTest {
             case CLIMB_MIXTURE, BRACKET_MIXTURE ->
                 new Reason.Searching(Factor.MIXTURE, evidence(Factor.MIXTURE), false);
             case START_MIXTURE, RICH_STEP -> new Reason.BackedOff(2, 27);
-            case CONFIRM -> new Reason.Confirming(0, 2, OptionalDouble.of(1.4));
+            case CONFIRM -> new Reason.Confirming(ChosenBy.KNOCK_LIMIT, 0, 2, OptionalDouble.of(1.4));
             case OUT_OF_WINDOW ->
                 new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
             case COOL_EXHAUST -> new Reason.LimitReached(Limit.EXHAUST, 4, 1193.15, 1173.15);
