@@ -20,6 +20,7 @@ import org.nextpull.live.LiveState;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.LiveHelp;
 import org.nextpull.report.LiveText;
+import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredCurve;
@@ -207,7 +208,8 @@ final class LiveTalk implements LiveListener {
                 .orElse(typed);
     }
 
-    private static void set(LiveState state, Proposal setting, LiveSession session) {
+    private void set(LiveState state, Proposal setting, LiveSession session) {
+        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> out.lines(List.of(doubt)));
         session.tell(new Act.Setting(state.nextPull(), LiveTyped.asked(setting), false));
     }
 }

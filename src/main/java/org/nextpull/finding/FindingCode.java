@@ -384,6 +384,8 @@ public enum FindingCode {
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
     AIR_READING_MISSING,
+    /** Knock was counted in pull {pull} of {file} beside the band, from {low} to {high} rpm ({events} events): it forbids nothing by itself. Listen there, and take spark out at those speeds or widen the band. */
+    KNOCK_BESIDE_BAND,
     /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
     ADVANCE_NOT_AS_ASKED,
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */
@@ -539,6 +541,8 @@ public enum FindingCode {
     LIVE_FAULT,
     /** {file} is a table of results and no log, which a running session does not take; give it to advise. */
     LIVE_TABLE_IN_FOLDER,
+    /** {file} sends no {reading} and the plan's [air] gives none: no pull can be corrected. Give it in [air], or name its column in [log] columns. */
+    LIVE_AIR_MISSING,
     /** What earlier days of this engine taught ({days} in the notebook) narrows what is believed of its curve and scatter; it may shorten a step or the sweep, never lengthen a step. Set [goal] learn_from_notebook = false to go without. */
     EXPERIENCE_OF_ENGINE,
     /** What earlier days of engines of this class taught ({days} in the notebook) narrows what is believed of the curve and scatter; it may shorten a step or the sweep, never lengthen a step. Set [goal] learn_from_notebook = false to go without. */

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -44,6 +45,10 @@ final class ActBook {
         if (unknown.isPresent()) {
             return List.of(unknown.get());
         }
+        List<Finding> unknownFuel = unknownFuel(act);
+        if (!unknownFuel.isEmpty()) {
+            return unknownFuel;
+        }
         if (act instanceof Act.ChangeLimit change) {
             Outcome<SweepPlan> changed = Acts.changed(plan, change);
             if (changed.isFailed()) {
@@ -62,6 +67,15 @@ final class ActBook {
                 .anyMatch(act -> act instanceof Act.Setting setting
                         && setting.pull() == pull
                         && setting.setting().knock() == KnockMark.NOT_MEASURED);
+    }
+
+    private List<Finding> unknownFuel(Act act) {
+        return act instanceof Act.Next next
+                ? next.fuel().stream()
+                        .map(fuel -> plan.fuel().blends().then(known -> known.find(fuel, Place.nowhere())))
+                        .flatMap(found -> found.value().isPresent() ? Stream.empty() : found.findings().stream())
+                        .toList()
+                : List.of();
     }
 
     private static Optional<Finding> unknownPull(Act act, int pulls) {

@@ -3,7 +3,9 @@ package org.nextpull.live;
 import java.time.Instant;
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -13,6 +15,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Block;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -27,6 +30,7 @@ import org.nextpull.pull.Candidate;
 import org.nextpull.pull.RefusalReason;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.Act;
+import org.nextpull.session.Acts;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 
@@ -53,10 +57,15 @@ final class LiveDay {
     private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
+    private final Coverage coverage = new Coverage();
+    private final List<String> names;
     private final Deque<Notice> notices = new ArrayDeque<>();
     private ArrivalTime now;
     private SessionResult result;
     private boolean replaying;
+    /** What had been said when each pull was found in the captures: an act that came later is not about it. */
+    private final Map<Integer, Acts> saidBefore = new HashMap<>();
+
     /** Whether rows come as they are measured; what a file held before it was looked at is no news. */
     private boolean written = true;
 
@@ -76,7 +85,8 @@ final class LiveDay {
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
         this.pulls = intake.pulls(plan, limits, chain);
         this.alarms = new RowAlarms(intake.sources().size(), limits);
-        this.links = new Links(intake.names());
+        this.names = intake.names();
+        this.links = new Links(names);
         this.book = new ActBook(plan);
         this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
     }
@@ -89,6 +99,7 @@ final class LiveDay {
     /** Takes what arrived next. */
     void accept(Arrival arrival) {
         pass(arrival.at());
+        noteFound();
         if (arrival.source().equals(OperatorLines.SOURCE)) {
             if (arrival instanceof Chunk chunk) {
                 operator.acts(chunk).forEach(this::take);
@@ -114,15 +125,33 @@ final class LiveDay {
         }
     }
 
+    private void noteFound() {
+        for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
+            saidBefore.put(number, book.acts());
+        }
+    }
+
     /** Notes that time passes though nothing arrives: to be called some times a second. */
     void tick(ArrivalTime at) {
         pass(at);
         look();
+        if (!replaying && !coverage.isSaid()) {
+            covered(at).forEach(finding -> say(at, finding));
+        }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
                 && waiting.isDue(book.plan(), latest.conditions(at), advice(), at.seconds())) {
             ask();
         }
+    }
+
+    private List<Finding> covered(ArrivalTime at) {
+        boolean complete = names.stream().noneMatch(name -> chain.columns(name).isEmpty());
+        List<Channel> channels = names.stream()
+                .flatMap(name -> chain.columns(name).stream())
+                .flatMap(column -> column.channel().stream())
+                .toList();
+        return coverage.due(book.plan(), String.join(" + ", names), channels, complete, at.seconds());
     }
 
     private void pass(ArrivalTime at) {
@@ -145,6 +174,7 @@ final class LiveDay {
 
     /** The captures are at their end: from now on things are told. What nobody said of earlier pulls is worked out. */
     void goOn() {
+        noteFound();
         replaying = false;
         while (settled < pulls.count()) {
             settled++;
@@ -152,6 +182,7 @@ final class LiveDay {
             if (!book.isSettled(number)) {
                 settle(
                         number,
+                        saidBefore.getOrDefault(number, book.acts()),
                         () -> Desk.evaluate(input(), FirstPulls.of(pulls.pulls(), number - 1))
                                 .value()
                                 .flatMap(SessionResult::verdict)
@@ -182,17 +213,17 @@ final class LiveDay {
         while (settled < pulls.count()) {
             settled++;
             events.pullFound();
-            settle(settled, () -> advice().flatMap(Advice::setting));
+            settle(settled, book.acts(), () -> advice().flatMap(Advice::setting));
         }
         ask();
     }
 
-    private void settle(int number, Supplier<Optional<Proposal>> proposed) {
+    private void settle(int number, Acts said, Supplier<Optional<Proposal>> proposed) {
         List<Candidate> all = FirstPulls.candidates(pulls.pulls());
         PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
         Optional<PullSettings.Ended> before =
                 number == 1 ? Optional.empty() : Optional.of(new PullSettings.Ended(number - 1, all.get(number - 2)));
-        new PullSettings(plan).of(ended, before, book.acts(), proposed).ifPresent(act -> {
+        new PullSettings(plan).of(ended, before, said, proposed).ifPresent(act -> {
             events.acted(act);
             take(act);
         });

@@ -11,6 +11,8 @@ import org.nextpull.finding.FindingCode;
 
 /** Findings, a sentence each; one that many pulls share is said once, with the pulls that it also holds for. */
 public final class FindingLines {
+    private static final int MOST_IN_FULL = 5;
+
     private final FindingText sentences;
 
     public FindingLines(FindingText sentences) {
@@ -29,8 +31,18 @@ public final class FindingLines {
                     .add(finding);
         }
         return order.stream()
-                .map(code -> line(byCode.getOrDefault(code, List.of())))
+                .flatMap(code -> alike(byCode.getOrDefault(code, List.of())).stream())
+                .map(this::line)
                 .toList();
+    }
+
+    /** Pulls that share a finding are listed behind it; what is no pull's is said in full, unless there is too much of it. */
+    private static List<List<Finding>> alike(List<Finding> same) {
+        boolean ofPulls =
+                same.stream().anyMatch(finding -> finding.place().pull().isPresent());
+        return ofPulls || same.size() > MOST_IN_FULL
+                ? List.of(same)
+                : same.stream().distinct().map(List::of).toList();
     }
 
     /** The lines as one text, each ended. */

@@ -95,7 +95,7 @@ public final class LiveText {
     private static String knock(KnockMark mark) {
         return switch (mark) {
             case HEARD -> "knock heard";
-            case NONE -> "no knock on its channel";
+            case NONE -> "no knock in the band";
             case NOT_MEASURED -> "knock not measured";
         };
     }
@@ -167,7 +167,11 @@ public final class LiveText {
             return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
                     + ".";
         } else if (act instanceof Act.Correct correct) {
-            return "Pull " + correct.pull() + " was run with " + asked(correct.setting()) + ".";
+            boolean ofValues = correct.setting().advance().isPresent()
+                    || correct.setting().offsetDeg().isPresent()
+                    || correct.setting().lambda().isPresent();
+            return "Pull " + correct.pull() + " was run with " + asked(correct.setting())
+                    + (ofValues ? ", on your word; what its log measured counts before that." : ".");
         } else if (act instanceof Act.Setting setting) {
             return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
         } else if (act instanceof Act.Note note) {

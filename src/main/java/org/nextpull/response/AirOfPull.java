@@ -1,8 +1,10 @@
 package org.nextpull.response;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.nextpull.air.AirState;
 import org.nextpull.air.Moisture;
 import org.nextpull.air.Weather;
@@ -25,6 +27,10 @@ final class AirOfPull {
     /** A sensor reads up to this far beyond dry or saturated air, as a fraction: 5 %, the accuracy of common sensors. */
     private static final double SENSOR_BEYOND = 0.05;
 
+    private static final String BAROMETER = "barometer";
+    private static final String INLET_AIR = "inlet air temperature";
+    private static final String HUMIDITY = "humidity";
+
     private AirOfPull() {}
 
     /**
@@ -43,13 +49,13 @@ final class AirOfPull {
                 Role.HUMIDITY,
                 facts.humidity().isPresent() ? Optional.of(facts.humidity().getAsDouble()) : Optional.empty());
         if (baro.isEmpty()) {
-            return missing("barometer", place);
+            return missing(BAROMETER, place);
         }
         if (temperature.isEmpty()) {
-            return missing("inlet air temperature", place);
+            return missing(INLET_AIR, place);
         }
         if (humidity.isEmpty() && needsHumidity) {
-            return missing("humidity", place);
+            return missing(HUMIDITY, place);
         }
         double wanted = humidity.orElse(0);
         double held = Math.max(0, Math.min(1, wanted));
@@ -68,6 +74,21 @@ final class AirOfPull {
                                 Detail.of("humidity", wanted),
                                 Detail.of("taken", held)))))
                 : state;
+    }
+
+    /** What would be missing for any pull with these columns. */
+    static List<String> lacking(Set<Role> logged, AirFacts facts, boolean needsHumidity) {
+        List<String> lacking = new ArrayList<>();
+        if (!logged.contains(Role.BAROMETER) && facts.baro().isEmpty()) {
+            lacking.add(BAROMETER);
+        }
+        if (!logged.contains(Role.INLET_AIR_TEMPERATURE) && facts.air().isEmpty()) {
+            lacking.add(INLET_AIR);
+        }
+        if (!logged.contains(Role.HUMIDITY) && facts.humidity().isEmpty() && needsHumidity) {
+            lacking.add(HUMIDITY);
+        }
+        return lacking;
     }
 
     private static OptionalDouble median(Samples samples, Role role, Optional<Double> otherwise) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.nextpull.air.AirState;
 import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
@@ -81,6 +82,7 @@ public final class PullMeasure {
         findings.addAll(join.findings());
         findings.addAll(
                 StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
+        KnockBesideBand.of(candidate, band, place).ifPresent(findings::add);
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
@@ -95,6 +97,11 @@ public final class PullMeasure {
                 PullLimits.met(alarms),
                 findings);
         return new MeasuredCurve(pull, curve, alarms);
+    }
+
+    /** Which readings of the air a correction needs that neither these columns nor the plan give. */
+    public List<String> airLacking(Set<Role> logged) {
+        return standard instanceof NoCorrection ? List.of() : AirOfPull.lacking(logged, plan.air(), needsHumidity());
     }
 
     /** The old German standard works with total pressure; no correction needs nothing. All others work with dry pressure. */

@@ -233,6 +233,29 @@ class LiveDayTest {
     }
 
     @Test
+    void anUnknownFuelIsNotAnnounced() {
+        HandDriven bench = plain("");
+        bench.tell(new Act.Next(Optional.empty(), Optional.of("e58")));
+        assertThat(bench.codes()).contains(FindingCode.FUEL_UNKNOWN);
+        assertThat(bench.state().acts().all()).isEmpty();
+    }
+
+    @Test
+    void whatThePlanNeedsAndNobodySendsIsSaidBeforeTheFirstPull() {
+        HandDriven bench = plain("[air]\nstandard = \"iso-1585\"\n[limits]\nexhaust_c = 900\noil_c = 130\n");
+        bench.idle(6);
+        assertThat(bench.notices)
+                .extracting(Notice::finding)
+                .filteredOn(finding -> finding.code() == FindingCode.LIMIT_NOT_WATCHED)
+                .extracting(finding -> finding.text("limit").orElse(""))
+                .containsExactly("exhaust", "oil");
+        assertThat(bench.codes()).contains(FindingCode.LIVE_AIR_MISSING);
+        long before = bench.codes().size();
+        bench.idle(6);
+        assertThat(bench.codes()).hasSize((int) before);
+    }
+
+    @Test
     void theOperatorsMarkOfKnockForbids() {
         HandDriven bench = plain("");
         bench.pull(1);
@@ -285,6 +308,25 @@ class LiveDayTest {
         assertThat(again.state().result().verdict()).isEqualTo(before.result().verdict());
         assertThat(again.ended).as("nothing is told twice").isEmpty();
         assertThat(again.alarms).isEmpty();
+    }
+
+    /** Pulls that log their advance need no word, so nothing in the capture says that they were settled before the label was announced. */
+    @Test
+    void whatWasAnnouncedLaterIsNotPutOnEarlierPullsByAReplay() {
+        HandDriven bench = new HandDriven(
+                HandDriven.plan(""),
+                "rpm,torque [Nm],throttle [%],ignition advance [deg]",
+                (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,20.0", rpm, torque, throttle));
+        bench.pull(1);
+        bench.pull(1);
+        bench.tell(new Act.Next(Optional.of("long runners"), Optional.empty()));
+        bench.pull(1);
+        LiveState before = bench.state();
+        HandDriven again = bench.replayed(HandDriven.setup(HandDriven.plan("")));
+        assertThat(again.state().acts().all()).isEqualTo(before.acts().all());
+        assertThat(again.state().result().pulls()).isEqualTo(before.result().pulls());
+        assertThat(again.pullOf(2).setting().label()).isEmpty();
+        assertThat(again.pullOf(3).setting().label()).contains("long runners");
     }
 
     @Test
