@@ -43,7 +43,8 @@ final class AdviseCommand implements Callable<Integer> {
             console.out().print(new AdviseText(output.shown()).advise(result));
         }
         Messages.print(console.err(), input.findings());
-        charts.ifPresent(folder -> ChartFiles.write(result, output.shown().units(), folder, console));
+        charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
+                .write(result, output.shown().units()));
         boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }

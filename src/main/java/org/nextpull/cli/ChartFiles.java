@@ -19,24 +19,33 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 
-/** Writes the charts of a result into a folder. */
-final class ChartFiles {
-    private ChartFiles() {}
+/**
+ * Writes the charts of a result into a folder.
+ *
+ * @param folder where to
+ * @param read files that the result comes from, which are not written over
+ * @param console says what was written
+ */
+record ChartFiles(String folder, List<Path> read, Console console) {
+    ChartFiles {
+        read = List.copyOf(read);
+    }
 
     /** The sweeps and the curves of a day. */
-    static void write(SessionResult result, UnitSystem units, String folder, Console console) {
+    void write(SessionResult result, UnitSystem units) {
         Charts charts = charts();
         Map<String, byte[]> pictures = new LinkedHashMap<>();
         SweepPlots.of(result, units).forEach(plot -> pictures.put(name(plot.title()), charts.draw(plot)));
         SpeedPlots.of(result, units).ifPresent(plot -> pictures.put("torque-and-power.png", charts.draw(plot)));
-        write(pictures, folder, console);
+        write(pictures);
     }
 
     /** The mean curves of a comparison, and the difference of each label. */
-    static void write(MeasuredComparison both, UnitSystem units, String folder, Console console) {
+    void write(MeasuredComparison both, UnitSystem units) {
         Charts charts = charts();
         Map<String, byte[]> pictures = new LinkedHashMap<>();
         ComparePlots.overlay(both, units).ifPresent(plot -> pictures.put("mean-curves.png", charts.draw(plot)));
@@ -45,7 +54,7 @@ final class ChartFiles {
             pictures.put(
                     pictures.containsKey(name) ? name(plot.title() + " " + pictures.size()) : name, charts.draw(plot));
         }
-        write(pictures, folder, console);
+        write(pictures);
     }
 
     private static Charts charts() {
@@ -57,11 +66,14 @@ final class ChartFiles {
         return title.toLowerCase(Locale.ROOT).replaceAll("[^\\p{L}\\p{N}]+", "-") + ".png";
     }
 
-    private static void write(Map<String, byte[]> pictures, String folder, Console console) {
+    private void write(Map<String, byte[]> pictures) {
         try {
-            Path into = Files.createDirectories(Path.of(folder));
+            Path into = Files.createDirectories(TextFile.path(folder));
+            for (String name : pictures.keySet()) {
+                TextFile.require(WrittenFiles.of(into.resolve(name)), read);
+            }
             for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
-                save(into.resolve(picture.getKey()), picture.getValue(), console);
+                save(into.resolve(picture.getKey()), picture.getValue());
             }
         } catch (IOException unwritable) {
             throw new Program.BadInput(List.of(Finding.error(
@@ -71,7 +83,7 @@ final class ChartFiles {
         }
     }
 
-    private static void save(Path file, byte[] png, Console console) throws IOException {
+    private void save(Path file, byte[] png) throws IOException {
         Files.write(file, png);
         console.err().println("wrote " + file);
     }

@@ -133,7 +133,8 @@ final class CompareCommand implements Callable<Integer> {
             console.out().print(new CompareText(output.shown()).text(day, both, response));
         }
         Messages.print(console.err(), findings);
-        charts.ifPresent(folder -> ChartFiles.write(both, output.shown().units(), folder, console));
+        charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
+                .write(both, output.shown().units()));
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 

@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -17,23 +18,30 @@ import org.nextpull.session.SourcePulls;
  * @param sources the logs with their pulls
  * @param labels label of each source that was named with one
  * @param findings files that could not be used, and what is worth saying of the others
+ * @param files what was read, which nothing may be written over: plan, settings, logs, tables, notebook
  */
-record DayInput(SessionInput session, List<SourcePulls> sources, Map<String, String> labels, List<Finding> findings) {
+record DayInput(
+        SessionInput session,
+        List<SourcePulls> sources,
+        Map<String, String> labels,
+        List<Finding> findings,
+        List<Path> files) {
     DayInput {
         sources = List.copyOf(sources);
         labels = Map.copyOf(labels);
         findings = List.copyOf(findings);
+        files = List.copyOf(files);
     }
 
     DayInput with(SessionInput newSession) {
-        return new DayInput(newSession, sources, labels, findings);
+        return new DayInput(newSession, sources, labels, findings, files);
     }
 
     /** The same with more findings. */
     DayInput with(List<Finding> more) {
         List<Finding> all = new ArrayList<>(findings);
         all.addAll(more);
-        return new DayInput(session, sources, labels, all);
+        return new DayInput(session, sources, labels, all, files);
     }
 
     /** Whether some of the files could not be used. */

@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -32,6 +33,7 @@ import org.nextpull.session.SourcePulls;
 final class DayReader {
     private final NotebookOption notebook;
     private final List<Finding> findings = new ArrayList<>();
+    private final List<Path> files = new ArrayList<>();
     private final Map<String, String> labels = new HashMap<>();
 
     DayReader(NotebookOption notebook) {
@@ -41,7 +43,7 @@ final class DayReader {
     /** A session as it was kept. */
     DayInput session(long id) {
         KeptSession kept = notebook.reading(book -> book.session(id));
-        return new DayInput(kept.input(), kept.sources(), Map.of(), List.of());
+        return new DayInput(kept.input(), kept.sources(), Map.of(), List.of(), List.of(notebook.file()));
     }
 
     /**
@@ -50,9 +52,13 @@ final class DayReader {
      * @param planName the plan; without one, that of the first session
      */
     DayInput day(Optional<String> planName, List<LabelledLog> named) {
+        files.add(notebook.file());
         List<Named> all = named.stream().map(this::look).toList();
         Optional<PlanFile> file = planName.map(PlanFile::read);
-        file.ifPresent(plan -> findings.addAll(plan.findings()));
+        file.ifPresent(plan -> {
+            findings.addAll(plan.findings());
+            files.add(plan.path());
+        });
         SweepPlan plan = file.map(PlanFile::plan)
                 .or(() -> all.stream()
                         .flatMap(one -> one.kept().stream())
@@ -76,7 +82,7 @@ final class DayReader {
         JoinedDay joined = JoinedDay.of(plan, parts);
         List<AskedSetting> settings = new ArrayList<>(joined.input().settings());
         file.ifPresent(known -> settings.addAll(settings(known)));
-        return new DayInput(joined.input().withSettings(settings), joined.sources(), labels, findings);
+        return new DayInput(joined.input().withSettings(settings), joined.sources(), labels, findings, files);
     }
 
     /** What somebody named, and the session where it is one. */
@@ -131,6 +137,7 @@ final class DayReader {
     private List<AskedSetting> settings(String path) {
         FoundSources found = SourceFinder.find(List.of(path));
         findings.addAll(found.findings());
+        files.addAll(found.files());
         if (found.sources().isEmpty()) {
             throw new Program.BadInput(found.findings());
         }
@@ -142,16 +149,17 @@ final class DayReader {
     /** Reads the logs of a day one after the other; the pulls thrown away at its start are counted over all of them. */
     private final class LogsOfDay {
         private final SweepPlan plan;
-        private final LogFiles files;
+        private final LogFiles reader;
         private int thrownAway;
 
         LogsOfDay(SweepPlan plan) {
             this.plan = plan;
-            this.files = new LogFiles(plan.log().hints());
+            this.reader = new LogFiles(plan.log().hints());
         }
 
         DayPart part(LabelledLog log) {
-            Inputs inputs = files.read(List.of(log.log()));
+            Inputs inputs = reader.read(List.of(log.log()));
+            files.addAll(inputs.files());
             findings.addAll(inputs.findings());
             inputs.tables().forEach(table -> findings.addAll(table.findings()));
             List<Recording> recordings =

@@ -17,6 +17,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.report.Shown;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.rig.ServeOrder;
 import org.nextpull.rig.ServedEngine;
 import org.nextpull.unit.UnitSystem;
@@ -95,6 +96,7 @@ final class EngineServeCommand implements Callable<Integer> {
         Messages.print(console.err(), file.findings());
         long chosen = seed.orElseGet(() -> (long) new SecureRandom().nextInt(SEEDS));
         Optional<Path> written = truth.map(EngineServeCommand::writable);
+        written.ifPresent(target -> TextFile.require(WrittenFiles.of(target), List.of(file.path())));
         console.err().println("Building the engine of seed " + chosen + "; --seed " + chosen + " brings it back.");
         ServeTalk talk = new ServeTalk(console, new Shown(units));
         Outcome<ServedEngine> outcome =

@@ -3,8 +3,8 @@ package org.nextpull.cli;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -17,6 +17,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.rig.DayOrder;
 import org.nextpull.rig.LogDialect;
 import org.nextpull.rig.WrittenDay;
@@ -71,16 +72,22 @@ final class EngineWriteCommand implements Callable<Integer> {
     public Integer call() {
         PlanFile file = PlanFile.read(plan);
         Messages.print(console.err(), file.findings());
-        Path log = path(out);
+        Path log = TextFile.path(out);
+        Path truth = beside(log, ".truth.toml");
+        Path asked = beside(log, ".settings.csv");
+        List<Path> read = new ArrayList<>(List.of(file.path()));
+        settings.map(TextFile::path).ifPresent(read::add);
+        TextFile.require(new WrittenFiles(log, List.of(truth)), read);
         DayOrder order = new DayOrder(file.plan(), seed, dialect);
         Outcome<WrittenDay> outcome = settings.map(name -> WrittenDay.of(order, rows(name), this::progress))
                 .orElseGet(() -> WrittenDay.following(order, this::progress));
         WrittenDay day = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        if (day.settings().isPresent()) {
+            TextFile.require(new WrittenFiles(log, List.of(asked)), read);
+        }
         write(log, day.log(), "log of " + day.pulls() + " pulls");
-        write(beside(log, ".truth.toml"), day.truth(), "truth");
-        day.settings()
-                .ifPresent(text -> write(
-                        beside(log, ".settings.csv"), text, "settings, for [log] settings or for a plan beside it"));
+        write(truth, day.truth(), "truth");
+        day.settings().ifPresent(text -> write(asked, text, "settings, for [log] settings or for a plan beside it"));
         return ExitCodes.DONE;
     }
 
@@ -104,14 +111,6 @@ final class EngineWriteCommand implements Callable<Integer> {
             console.out().println(file + ": " + what);
         } catch (IOException fault) {
             throw notWritable(file.toString(), fault);
-        }
-    }
-
-    private static Path path(String name) {
-        try {
-            return Path.of(name);
-        } catch (InvalidPathException fault) {
-            throw notWritable(name, fault);
         }
     }
 

@@ -1,9 +1,12 @@
 package org.nextpull.cli;
 
+import java.nio.file.Path;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.notebook.KeptSession;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.report.csv.CurvesCsv;
 import org.nextpull.report.csv.PullsCsv;
 import org.nextpull.report.csv.SamplesCsv;
@@ -89,7 +92,9 @@ final class NotebookExportCommand implements Callable<Integer> {
         if (out.equals("-")) {
             console.out().print(text);
         } else {
-            TextFile.write(out, text, console);
+            Path file = TextFile.path(out);
+            TextFile.require(WrittenFiles.of(file), List.of(notebook.file()));
+            TextFile.write(file, text, console);
         }
         return ExitCodes.DONE;
     }

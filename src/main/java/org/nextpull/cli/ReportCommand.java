@@ -55,6 +55,8 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DayInput input = day.readLabelled();
+        Optional<SheetFiles> files =
+                out.equals("-") ? Optional.empty() : Optional.of(new SheetFiles(out, input.files()));
         Replay replay = input.replay();
         SessionResult result = replay.whole();
         Optional<ComparedDay> compared = LabelsOfDay.compared(input.session(), result, input.labels(), against);
@@ -63,11 +65,9 @@ final class ReportCommand implements Callable<Integer> {
                 Optional.of("written on " + LocalDate.now(ZoneId.systemDefault())),
                 Optional.of("by " + new Version().getVersion()[0]));
         String sheet = Sheet.of(replay, compared, units.shown(), heading);
-        if (out.equals("-")) {
-            console.out().println(sheet);
-        } else {
-            SheetFiles.write(out, sheet, result, input.findings(), console);
-        }
+        files.ifPresentOrElse(
+                written -> written.write(sheet, result, input, console),
+                () -> console.out().println(sheet));
         Messages.print(console.err(), input.findings());
         boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;

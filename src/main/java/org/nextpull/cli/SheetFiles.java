@@ -1,8 +1,9 @@
 package org.nextpull.cli;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.regex.Pattern;
-import org.nextpull.finding.Finding;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.report.csv.PullsCsv;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.session.SessionResult;
@@ -11,12 +12,22 @@ import org.nextpull.session.SessionResult;
 final class SheetFiles {
     private static final Pattern ENDING = Pattern.compile("\\.html?$", Pattern.CASE_INSENSITIVE);
 
-    private SheetFiles() {}
+    private final Path sheet;
+    private final Path pulls;
+    private final Path figures;
 
-    static void write(String out, String sheet, SessionResult result, List<Finding> inputFindings, Console console) {
+    /** Gives up when one of them may not be written. */
+    SheetFiles(String out, List<Path> read) {
         String stem = ENDING.matcher(out).replaceFirst("");
-        TextFile.write(out, sheet, console);
-        TextFile.write(stem + ".csv", PullsCsv.of(result), console);
-        TextFile.write(stem + ".json", new AdviseJson().advise(result, inputFindings) + "\n", console);
+        sheet = TextFile.path(out);
+        pulls = TextFile.path(stem + ".csv");
+        figures = TextFile.path(stem + ".json");
+        TextFile.require(new WrittenFiles(sheet, List.of(pulls, figures)), read);
+    }
+
+    void write(String text, SessionResult result, DayInput input, Console console) {
+        TextFile.write(sheet, text, console);
+        TextFile.write(pulls, PullsCsv.of(result), console);
+        TextFile.write(figures, new AdviseJson().advise(result, input.findings()) + "\n", console);
     }
 }

@@ -10,21 +10,46 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.report.WrittenFiles;
 
 /** A text that a command writes into a file. */
 final class TextFile {
     private TextFile() {}
 
-    /** Writes it and says so, or gives up with why it could not be written. */
-    static void write(String out, String text, Console console) {
+    /** The file of that name, or gives up with why there can be none. */
+    static Path path(String name) {
         try {
-            Files.writeString(Path.of(out), text, StandardCharsets.UTF_8);
-            console.err().println("wrote " + out);
-        } catch (IOException | InvalidPathException unwritable) {
-            throw new Program.BadInput(List.of(Finding.error(
-                    FindingCode.FOLDER_NOT_WRITABLE,
-                    Place.inFile(out),
-                    Detail.of("why", String.valueOf(unwritable.getMessage())))));
+            return Path.of(name);
+        } catch (InvalidPathException impossible) {
+            throw notWritable(name, impossible);
         }
+    }
+
+    /** Gives up when something that was read, or that is somebody's own, would be written over. */
+    static void require(WrittenFiles files, List<Path> read) {
+        try {
+            files.refusal(read).ifPresent(refused -> {
+                throw new Program.BadInput(List.of(refused));
+            });
+        } catch (IOException unreadable) {
+            throw notWritable(files.named().toString(), unreadable);
+        }
+    }
+
+    /** Writes it and says so, or gives up with why it could not be written. */
+    static void write(Path out, String text, Console console) {
+        try {
+            Files.writeString(out, text, StandardCharsets.UTF_8);
+            console.err().println("wrote " + out);
+        } catch (IOException unwritable) {
+            throw notWritable(out.toString(), unwritable);
+        }
+    }
+
+    private static Program.BadInput notWritable(String file, Exception why) {
+        return new Program.BadInput(List.of(Finding.error(
+                FindingCode.FOLDER_NOT_WRITABLE,
+                Place.inFile(file),
+                Detail.of("why", String.valueOf(why.getMessage())))));
     }
 }

@@ -559,5 +559,9 @@ public enum FindingCode {
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
+    /** {file} was read for this and is not written over, so nothing was written; choose another name to write to. */
+    INPUT_NOT_WRITTEN_OVER,
+    /** {file} is there already without {named}, which it would stand beside, so it is not written over and nothing was written; choose another --out. */
+    FILE_OF_ANOTHER,
     }
 }

@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.nio.file.PathMatcher;
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
@@ -28,7 +28,7 @@ public final class SourceFinder {
     private final Comparator<Path> order = Comparator.comparing(Path::toString, new NaturalOrder());
     private final List<ByteSource> sources = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
-    private final Set<Path> taken = new HashSet<>();
+    private final Set<Path> taken = new LinkedHashSet<>();
 
     private SourceFinder() {}
 
@@ -41,7 +41,7 @@ public final class SourceFinder {
     public static FoundSources find(List<String> arguments) {
         SourceFinder finder = new SourceFinder();
         arguments.forEach(finder::argument);
-        return new FoundSources(finder.sources, finder.findings);
+        return new FoundSources(finder.sources, finder.findings, List.copyOf(finder.taken));
     }
 
     private void argument(String argument) {

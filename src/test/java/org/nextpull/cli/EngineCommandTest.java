@@ -73,6 +73,25 @@ class EngineCommandTest {
     }
 
     @Test
+    void neitherPlanNorSettingsAreWrittenOver() throws IOException {
+        String plan = file("plan.toml", SMALL, BAND, TIMING);
+        String settings = file("day.settings.csv", "pull,advance_deg,label\n1,20,before\n2,24,after\n");
+        Run over = write(plan, "plan.toml", "--seed", "7", "--settings", settings);
+        assertThat(over.status()).isEqualTo(1);
+        assertThat(over.err()).contains("plan.toml was read for this");
+        assertThat(text("plan.toml")).contains("[timing]");
+        assertThat(write(plan, "day.settings.csv", "--seed", "7", "--settings", settings)
+                        .status())
+                .isEqualTo(1);
+        assertThat(text("day.settings.csv")).startsWith("pull,advance_deg");
+        file("own.truth.toml", "# somebody's own");
+        Run beside = write(plan, "own.csv", "--seed", "7", "--settings", settings);
+        assertThat(beside.status()).isEqualTo(1);
+        assertThat(beside.err()).contains("own.truth.toml is there already without");
+        assertThat(folder.resolve("own.csv")).doesNotExist();
+    }
+
+    @Test
     void aDayThatFollowsTheAdviceIsReplayedToTheSameStop() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
         Run written = write(plan, "day.csv", "--seed", "3");

@@ -109,6 +109,17 @@ class NotebookCommandTest {
     }
 
     @Test
+    void theNotebookIsNotWrittenOver() {
+        Run export = notebook("export", "1", "--out", file);
+        assertThat(export.status()).isEqualTo(1);
+        assertThat(export.err()).contains("was read for this and is not written over");
+        assertThat(Run.of("report", "--session", "1", "--notebook", file, "--out", file)
+                        .status())
+                .isEqualTo(1);
+        assertThat(notebook("show", "1").status()).isZero();
+    }
+
+    @Test
     void curvesSamplesAndEverythingCanBeExported() {
         assertThat(notebook("export", "1", "--what", "curves", "--pull", "2").out())
                 .startsWith("pull,advance_deg,lambda,label,rpm,torque_nm,power_kw\r\n2,");

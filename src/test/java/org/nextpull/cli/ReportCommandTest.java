@@ -37,6 +37,40 @@ class ReportCommandTest {
         assertThat(table.path("verdict")).isEqualTo(log.path("verdict"));
     }
 
+    @Test
+    void theLogThatWasReadIsNotWrittenOver() throws IOException {
+        Path log = Files.copy(Path.of(LOG), folder.resolve("day.csv"));
+        Path link = Files.createSymbolicLink(folder.resolve("linked.csv"), log);
+        Run over = Run.of("report", "--plan", PLAN, link.toString(), "--out", path("day.html"));
+        assertThat(over.status()).isEqualTo(1);
+        assertThat(over.err()).contains("day.csv was read for this and is not written over");
+        assertThat(log).hasSameBinaryContentAs(Path.of(LOG));
+        assertThat(folder.resolve("day.html")).doesNotExist();
+        Files.writeString(folder.resolve("day.html"), "an earlier sheet");
+        assertThat(Run.of("report", "--plan", PLAN, log.toString(), "--out", path("day.html"))
+                        .status())
+                .isEqualTo(1);
+        Path plan = Files.copy(Path.of(PLAN), folder.resolve("plan.toml"));
+        Run planned = Run.of("report", "--plan", plan.toString(), LOG, "--out", plan.toString());
+        assertThat(planned.status()).isEqualTo(1);
+        assertThat(plan).hasSameBinaryContentAs(Path.of(PLAN));
+    }
+
+    @Test
+    void whatStandsBesideWithoutASheetIsNotOurs() throws IOException {
+        Path own = Files.writeString(folder.resolve("day.json"), "somebody's own");
+        Run refused = Run.of("report", "--plan", PLAN, LOG, "--out", path("day.html"));
+        assertThat(refused.status()).isEqualTo(1);
+        assertThat(refused.err()).contains("day.json is there already without", "choose another name", "--out");
+        assertThat(own).hasContent("somebody's own");
+        assertThat(folder.resolve("day.html")).doesNotExist();
+        assertThat(folder.resolve("day.csv")).doesNotExist();
+        Files.writeString(folder.resolve("day.html"), "an earlier sheet");
+        Run renewed = Run.of("report", "--plan", PLAN, LOG, "--out", path("day.html"));
+        assertThat(renewed.status()).as(renewed.err()).isZero();
+        assertThat(own).content().startsWith("{");
+    }
+
     private static JsonNode compared(String log) {
         Run run = Run.of("compare", "--plan", PLAN, log, "--against", "before", "--json");
         assertThat(run.status()).isZero();

@@ -1,5 +1,6 @@
 package org.nextpull.intake.csv;
 
+import java.nio.file.Path;
 import java.util.List;
 import org.nextpull.finding.Finding;
 
@@ -8,11 +9,13 @@ import org.nextpull.finding.Finding;
  *
  * @param good usable sources, in a stable order
  * @param findings files that could not be used, each an error that names the file, and what was said aloud about the choice
+ * @param files the files that were opened, of good sources and of others
  */
-public record Inputs(List<Input> good, List<Finding> findings) {
+public record Inputs(List<Input> good, List<Finding> findings, List<Path> files) {
     public Inputs {
         good = List.copyOf(good);
         findings = List.copyOf(findings);
+        files = List.copyOf(files);
     }
 
     /** The logs among them. */

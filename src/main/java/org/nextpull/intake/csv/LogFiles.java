@@ -42,7 +42,7 @@ public final class LogFiles {
             outcome.value().ifPresent(good::add);
             findings.addAll(outcome.findings());
         }
-        return new Inputs(good, findings);
+        return new Inputs(good, findings, found.files());
     }
 
     /**

@@ -5,6 +5,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -13,6 +14,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.report.Shown;
+import org.nextpull.report.WrittenFiles;
 import org.nextpull.report.csv.PullsCsv;
 import org.nextpull.report.html.Heading;
 import org.nextpull.report.html.Sheet;
@@ -32,15 +34,20 @@ final class PastFiles {
     static Outcome<Path> write(KeptSession session, String folder, String name, Shown shown) {
         try {
             Path into = Files.createDirectories(Path.of(folder.strip().isEmpty() ? "." : folder.strip()));
+            WrittenFiles files = WrittenFiles.sheet(into, name);
+            Optional<Finding> refused = files.refusal(List.of());
+            if (refused.isPresent()) {
+                return Outcome.failed(refused.get());
+            }
             Replay replay = Replay.of(session.input(), session.sources());
             Heading heading = new Heading(
                     Optional.empty(),
                     Optional.of("session " + session.id() + " of "
                             + session.summary().started().toString().substring(0, 10)),
                     Optional.of("kept by " + session.summary().version()));
-            text(into.resolve(name + ".html"), Sheet.of(replay, shown, heading));
-            text(into.resolve(name + ".csv"), PullsCsv.of(replay.whole()));
-            text(into.resolve(name + ".json"), new NotebookJson().session(session, replay.whole()) + "\n");
+            text(files.named(), Sheet.of(replay, shown, heading));
+            text(files.beside().get(0), PullsCsv.of(replay.whole()));
+            text(files.beside().get(1), new NotebookJson().session(session, replay.whole()) + "\n");
             return Outcome.of(into);
         } catch (IOException | InvalidPathException fault) {
             return Outcome.failed(Finding.error(

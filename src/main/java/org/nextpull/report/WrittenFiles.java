@@ -1,0 +1,72 @@
+package org.nextpull.report;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/**
+ * Files that are written together: one by the name that somebody gave, the others beside it under names that follow from that one.
+ *
+ * @param named the one that was named
+ * @param beside the others
+ */
+public record WrittenFiles(Path named, List<Path> beside) {
+    public WrittenFiles {
+        beside = List.copyOf(beside);
+    }
+
+    /** A sheet, its pulls as CSV and its figures as JSON, under one name. */
+    public static WrittenFiles sheet(Path folder, String stem) {
+        return new WrittenFiles(
+                folder.resolve(stem + ".html"), List.of(folder.resolve(stem + ".csv"), folder.resolve(stem + ".json")));
+    }
+
+    public static WrittenFiles of(Path named) {
+        return new WrittenFiles(named, List.of());
+    }
+
+    /**
+     * Why none of them may be written: one was read, or one of those beside is there without the named one, so that it is somebody's
+     * own, which nobody said may be replaced. To be asked before the first is written.
+     *
+     * @param read the files that the figures come from
+     */
+    public Optional<Finding> refusal(List<Path> read) throws IOException {
+        List<Path> all = new ArrayList<>(List.of(named));
+        all.addAll(beside);
+        for (Path file : all) {
+            if (isOneOf(read, file)) {
+                return Optional.of(Finding.error(FindingCode.INPUT_NOT_WRITTEN_OVER, Place.inFile(file.toString())));
+            }
+        }
+        return Files.exists(named)
+                ? Optional.empty()
+                : beside.stream()
+                        .filter(Files::exists)
+                        .findFirst()
+                        .map(file -> Finding.error(
+                                FindingCode.FILE_OF_ANOTHER,
+                                Place.inFile(file.toString()),
+                                Detail.of("named", named.toString())));
+    }
+
+    /** Also through links: one file may go by several names. */
+    private static boolean isOneOf(List<Path> read, Path file) throws IOException {
+        if (!Files.exists(file)) {
+            return false;
+        }
+        for (Path one : read) {
+            if (Files.exists(one) && Files.isSameFile(one, file)) {
+                return true;
+            }
+        }
+        return false;
+    }
+}
