@@ -300,6 +300,8 @@ public enum FindingCode {
     PULL_LOAD_TOO_LOW,
     /** Pull {pull} of {file} is thrown away as a warming pull ([pull] throw_away_first = {count}). */
     PULL_THROWN_AWAY,
+    /** Pull {pull} of {file} is not used: {other} holds it too, the same in every sample, and a pull counts once. */
+    PULL_COUNTED_ALREADY,
     /** In pull {pull} of {file} {percent} % of the rows are missing; it is used. */
     PULL_ROWS_MISSING,
     /** In pull {pull} of {file} {count} rows have a speed that no engine could reach between its neighbours; they are left out. */
@@ -509,12 +511,16 @@ public enum FindingCode {
     NOTEBOOK_BACK_UP_EXISTS,
     /** Pull {pull} of session {session}: {name} was {before} when it was kept by version {version}, and comes out as {now} from the same samples. Believe the newer figure if the version changed, else use a back-up. */
     NOTEBOOK_FIGURE_DIFFERS,
+    /** The notebook {file} holds pulls of this day already, the same in every sample, in session {sessions}; nothing was kept. Leave out the logs that it holds. */
+    NOTEBOOK_HAS_PULLS,
     /** {parts} days are compared with each other: whatever changed from day to day beside the label (weather, fuel, tyres, the dyno) is in the difference, and no interval knows of it. Run both labels in turn on one day to be sure. */
     COMPARE_ACROSS_SESSIONS,
     /** {label} was run at more than one setting, and the mean of a sweep is that of its settings: only the {kept} of its {pulls} pulls are compared that ran the setting run last and more than once. Run the chosen setting of each label several times, in turn. */
     COMPARE_SWEPT,
     /** Logs are compared by a plan, and none is named; name one. */
     COMPARE_WITHOUT_PLAN,
+    /** {file} and {other} hold the same pulls, and each counts once; name only one of the two. */
+    COMPARE_COUNTED_ONCE,
 
     // live
     /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */

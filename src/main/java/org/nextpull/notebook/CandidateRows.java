@@ -22,6 +22,7 @@ import org.nextpull.pull.Refusal;
 import org.nextpull.pull.RefusalReason;
 import org.nextpull.pull.RowRange;
 import org.nextpull.pull.SpeedSource;
+import org.nextpull.session.PullPrint;
 
 /** The candidates of a session with their samples. One that was written already is not written again. */
 final class CandidateRows {
@@ -59,7 +60,7 @@ final class CandidateRows {
                 .put("rpm_per_unit", candidate.speed().rpmPerUnit())
                 .put("refusal", candidate.refusal().map(refusal -> Ids.of(refusal.reason())))
                 .put("plateaus", plateaus(candidate.plateaus()))
-                .put("fingerprint", Fingerprint.of(candidate.samples()))
+                .put("fingerprint", PullPrint.of(candidate.samples()))
                 .put("samples", SampleBlob.write(candidate.samples()));
         align(entry, candidate.lambda());
         entry.replace(database);

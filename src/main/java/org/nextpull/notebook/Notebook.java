@@ -7,6 +7,7 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.SortedSet;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Act;
@@ -118,6 +119,11 @@ public final class Notebook implements AutoCloseable {
     /** The same for a day that has no pull yet. */
     public Optional<Experience> experience(SweepPlan plan) throws IOException {
         return experience(plan, List.of());
+    }
+
+    /** Numbers of the sessions that hold pulls of this day already, the same in every sample; ascending. */
+    public SortedSet<Long> sessionsWith(List<SourcePulls> day) throws IOException {
+        return SamePulls.sessions(database, day);
     }
 
     /** Looks for damage: in the file, in the samples, and by making every figure again from them. */

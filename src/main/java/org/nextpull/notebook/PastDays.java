@@ -2,7 +2,6 @@ package org.nextpull.notebook;
 
 import java.io.IOException;
 import java.sql.SQLException;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -14,7 +13,6 @@ import org.nextpull.fit.Experience;
 import org.nextpull.fit.Kin;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.pull.Candidate;
 import org.nextpull.scatter.Scatter;
 import org.nextpull.session.SourcePulls;
 
@@ -51,7 +49,7 @@ final class PastDays {
      * @param today logs of the day that is to be advised; a session that holds one of their pulls is that day itself and teaches nothing
      */
     Optional<Experience> experience(List<SourcePulls> today) throws IOException {
-        Set<Long> same = sessionsOf(today);
+        Set<Long> same = SamePulls.sessions(database, today);
         List<PastDay> days =
                 database
                         .list(SELECT, row -> same.contains(row.wide("id")) ? Optional.<PastDay>empty() : day(row))
@@ -64,19 +62,6 @@ final class PastDays {
         return own.isEmpty()
                 ? new Teaching(days.stream().limit(MOST_DAYS).toList(), Kin.CLASS).experience()
                 : new Teaching(own, Kin.ENGINE).experience();
-    }
-
-    private Set<Long> sessionsOf(List<SourcePulls> today) throws IOException {
-        Set<Long> sessions = new HashSet<>();
-        for (SourcePulls source : today) {
-            for (Candidate candidate : source.candidates()) {
-                sessions.addAll(database.list(
-                        "select distinct session from candidate where fingerprint = ?",
-                        row -> row.wide("session"),
-                        Fingerprint.of(candidate.samples())));
-            }
-        }
-        return sessions;
     }
 
     private Optional<PastDay> day(Row row) throws SQLException {

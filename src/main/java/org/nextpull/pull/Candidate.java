@@ -49,6 +49,23 @@ public record Candidate(
         findings = List.copyOf(findings);
     }
 
+    /** The same, but not to be used. */
+    public Candidate refused(Refusal why) {
+        return new Candidate(
+                number,
+                source,
+                lines,
+                kind,
+                fromRpm,
+                toRpm,
+                samples,
+                plateaus,
+                speed,
+                lambda,
+                Optional.of(why),
+                findings);
+    }
+
     public boolean isUsable() {
         return refusal.isEmpty();
     }

@@ -31,7 +31,9 @@ public enum RefusalReason {
     /** Without a throttle channel: the torque is far below what the log reaches elsewhere. */
     LOAD_TOO_LOW(FindingCode.PULL_LOAD_TOO_LOW),
     /** One of the first pulls, which the rules throw away. */
-    THROWN_AWAY_FIRST(FindingCode.PULL_THROWN_AWAY);
+    THROWN_AWAY_FIRST(FindingCode.PULL_THROWN_AWAY),
+    /** The day holds it already, from another source, the same in every sample. */
+    COUNTED_ALREADY(FindingCode.PULL_COUNTED_ALREADY);
 
     private final FindingCode code;
 

@@ -6,8 +6,11 @@ import java.util.Map;
 import java.util.Optional;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
 
@@ -40,9 +43,23 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
                 : MeasuredComparison.Response.TORQUE;
         LikePulls like = LikePulls.of(pulls);
         Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
-        List<Finding> findings = new ArrayList<>(like.findings());
+        List<Finding> findings = new ArrayList<>(countedOnce(pulls));
+        findings.addAll(like.findings());
         findings.addAll(outcome.findings());
         return new ComparedDay(orderFrom(input, result), pulls, new Outcome<>(outcome.value(), findings));
+    }
+
+    /** Sources that hold the same pulls, each pair of them once. */
+    private static List<Finding> countedOnce(List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .flatMap(pull -> pull.findings().stream()
+                        .filter(finding -> finding.code() == FindingCode.PULL_COUNTED_ALREADY)
+                        .map(finding -> Finding.warning(
+                                FindingCode.COMPARE_COUNTED_ONCE,
+                                Place.inFile(pull.origin().source()),
+                                Detail.of("other", finding.text("other").orElseThrow()))))
+                .distinct()
+                .toList();
     }
 
     private static MeasuredPull labelled(MeasuredPull pull, Map<String, String> labels) {

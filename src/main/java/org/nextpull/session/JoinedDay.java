@@ -12,7 +12,8 @@ import org.nextpull.plan.SweepPlan;
 
 /**
  * Several days one after the other as one, under one plan: logs beside kept sessions. Pulls are numbered over all logs first and all
- * tables then, as everywhere; what was done by hand in a part follows its pulls.
+ * tables then, as everywhere; what was done by hand in a part follows its pulls. A pull that stands in several
+ * of them counts once.
  *
  * @param input what the result is made from
  * @param sources the logs of all parts in order
@@ -49,6 +50,6 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
         SessionInput input = SessionInput.of(plan, List.of(), tables)
                 .withSettings(settings)
                 .withAmendments(new Amendments(struck, lifted, corrected));
-        return new JoinedDay(input, sources);
+        return new JoinedDay(input, CountedOnce.in(sources, input.amendments()));
     }
 }

@@ -34,6 +34,11 @@ public record SourcePulls(
         findings = List.copyOf(findings);
     }
 
+    /** The same with other candidates. */
+    SourcePulls withCandidates(List<Candidate> newCandidates) {
+        return new SourcePulls(name, description, rowCount, newCandidates, alarms, findings, thrownAway);
+    }
+
     /** Rows a second inside the pulls; empty without one. */
     public OptionalDouble sampleHz() {
         return candidates.stream()

@@ -112,6 +112,53 @@ class NotebookCommandTest {
     void theNotebookIsNotWrittenOver() {
         Run export = notebook("export", "1", "--out", file);
         assertThat(export.status()).isEqualTo(1);
+    @Test
+    void theSessionOfTheLatestDayIsFirstWhenItWasKeptEarlier() {
+        add("hillclimb-manifold", "2026-04-11");
+        JsonNode sessions = notebook("list", "--json").json().path("sessions");
+        assertThat(sessions.findValuesAsText("id")).containsExactly("1", "2");
+        assertThat(sessions.findValuesAsText("started").get(1)).startsWith("2026-04-11T");
+    }
+
+    @Test
+    void aDayIsKeptOnce() {
+        Run again = add(TIMING, "2026-05-10");
+        assertThat(again.status()).isEqualTo(1);
+        assertThat(again.out()).isEmpty();
+        assertThat(again.err()).contains("holds pulls of this day already", "in session 1,");
+        assertThat(notebook("list", "--json").json().path("sessions")).hasSize(1);
+    }
+
+    @Test
+    void aPullThatIsNamedTwiceCountsOnce() {
+        add("hillclimb-manifold");
+        String log = "sample-logs/hillclimb-manifold.csv";
+        JsonNode alone = Run.of("compare", "session:2", "--against", "before", "--notebook", file, "--json")
+                .json();
+        Run twice = Run.of("compare", "session:2", log, "--against", "before", "--notebook", file, "--json");
+        assertThat(twice.status()).as(twice.err()).isZero();
+        for (String key : new String[] {"difference_percent", "low_percent", "high_percent"}) {
+            assertThat(twice.json().at("/comparisons/0/" + key)).as(key).isEqualTo(alone.at("/comparisons/0/" + key));
+        }
+        assertThat(twice.err()).containsOnlyOnce(log + " and session:2 hold the same pulls");
+    }
+
+    @Test
+    void pullsOfJoinedSessionsGoByTheirOwnNumbers() {
+        add("hillclimb-e10-mixture");
+        Run joined = Run.of("compare", "then=session:1", "session:2", "--against", "then", "--notebook", file);
+        assertThat(joined.err()).contains("Pull 1 of session:2 has no label and is left out");
+    }
+
+    @Test
+    void aDayThatIsNoneIsSaidPlainly() {
+        Run wrong = add("hillclimb-manifold", "2026-13-10");
+        assertThat(wrong.status()).isEqualTo(2);
+        assertThat(wrong.err())
+                .contains("'2026-13-10' is no day; write year, month and day as in 2026-05-09")
+                .doesNotContain("parse", "java", "LocalDate");
+    }
+
         assertThat(export.err()).contains("was read for this and is not written over");
         assertThat(Run.of("report", "--session", "1", "--notebook", file, "--out", file)
                         .status())

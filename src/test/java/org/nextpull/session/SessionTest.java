@@ -63,6 +63,39 @@ class SessionTest {
     }
 
     @Test
+    void aPlanWithoutABandIsSaidAboutLogs() {
+        SweepPlan plan = Days.plan("[timing]\nstart_deg = 20\nleast_deg = 10\nmost_deg = 46\n");
+        assertThat(Session.evaluate(Days.ofLogs(plan, one())).findings())
+                .anyMatch(finding -> finding.code() == FindingCode.PLAN_WITHOUT_BAND);
+        assertThat(Session.evaluate(Days.ofLogs(Days.timing(), one())).findings())
+                .noneMatch(finding -> finding.code() == FindingCode.PLAN_WITHOUT_BAND);
+        SessionInput table = SessionInput.of(plan, List.of(), List.of(Days.table(List.of(new Days.Run(20, 200)))));
+        assertThat(Session.evaluate(table).findings())
+                .noneMatch(finding -> finding.code() == FindingCode.PLAN_WITHOUT_BAND);
+    }
+
+    @Test
+    void aCopyOfALogIsReadAndCountsOnce() {
+        SweepPlan plan = Days.timing();
+        SessionInput input = SessionInput.of(plan, List.of(), List.of());
+        List<SourcePulls> first = Session.read(Days.ofLogs(plan, one()));
+        List<SourcePulls> copy = Session.read(Days.ofLogs(plan, new Named("copy.csv", one().log())));
+        Amendments struck = new Amendments(Map.of(2, "misfire"), Set.of(), Map.of());
+        JoinedDay joined =
+                JoinedDay.of(plan, List.of(new DayPart(input, first), new DayPart(input.withAmendments(struck), copy)));
+
+        SessionResult result = Session.evaluate(joined.input(), joined.sources());
+
+        assertThat(result.pulls()).hasSize(6);
+        assertThat(result.pulls().stream().filter(MeasuredPull::isUsed).map(MeasuredPull::number))
+                .containsExactly(1, 3);
+        assertThat(result.pulls().get(3).findings())
+                .extracting(finding -> finding.code())
+                .containsExactly(FindingCode.PULL_COUNTED_ALREADY);
+        assertThat(result.pulls().get(4).standing()).isEqualTo(Standing.STRUCK);
+    }
+
+    @Test
     void splittingOneLogIntoFilesLeavesTheAnswer() {
         SessionResult whole = Session.evaluate(Days.ofLogs(Days.timing(), one()).withSettings(settings()));
         SessionResult split =

@@ -1,4 +1,4 @@
-package org.nextpull.notebook;
+package org.nextpull.session;
 
 import java.nio.ByteBuffer;
 import java.nio.charset.StandardCharsets;
@@ -15,13 +15,14 @@ import org.nextpull.channel.Samples;
  * Tells whether two stretches of samples are the same pull: the digest of the row of most torque (power, speed, where there is none),
  * which stays the same when the stretch is trimmed otherwise. Lambda is left out, since lining it up moves it.
  */
-final class Fingerprint {
+public final class PullPrint {
     private static final int BYTES = 16;
     private static final List<Role> RANKED = List.of(Role.TORQUE, Role.POWER, Role.ENGINE_SPEED, Role.ROLLER_SPEED);
 
-    private Fingerprint() {}
+    private PullPrint() {}
 
-    static String of(Samples samples) {
+    /** The digest. That of no rows is one and the same, and says nothing. */
+    public static String of(Samples samples) {
         MessageDigest digest = sha256();
         int row = chosen(samples);
         if (row < samples.rows()) {
