@@ -71,6 +71,16 @@ class ReportCommandTest {
         assertThat(own).content().startsWith("{");
     }
 
+    @Test
+    void thePullsBesideTheSheetAreReadBackUnderAPlanThatGivesARateOfRows() {
+        String plan = "sweep-plans/hillclimb-e10-day.toml";
+        Run written = Run.of("report", "--plan", plan, "sample-logs/hillclimb-e10-day.csv", "--out", path("e10.html"));
+        assertThat(written.status()).as(written.err()).isZero();
+        Run back = Run.of("advise", "--no-notebook", "--plan", plan, path("e10.csv"));
+        assertThat(back.status()).as(back.err()).isZero();
+        assertThat(back.err()).contains("is a table of results");
+    }
+
     private static JsonNode compared(String log) {
         Run run = Run.of("compare", "--plan", PLAN, log, "--against", "before", "--json");
         assertThat(run.status()).isZero();

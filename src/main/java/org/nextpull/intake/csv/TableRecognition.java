@@ -30,9 +30,14 @@ final class TableRecognition {
                 && factor
                 && head.complete()
                 && head.rows().size() <= MOST_ROWS
-                && hints.sampleHz().isEmpty()
+                && (hints.sampleHz().isEmpty() || !hasSpeed(columns))
                 && !timeRuns(head, columns)
                 && !speedSweeps(head, columns);
+    }
+
+    /** A plan that gives the rate of its logs may still be asked about a table; what has no speed is of no use as a log. */
+    private static boolean hasSpeed(Columns columns) {
+        return columns.has(Role.ENGINE_SPEED) || columns.has(Role.ROLLER_SPEED) || columns.has(Role.ROAD_SPEED);
     }
 
     private static boolean timeRuns(Head head, Columns columns) {
