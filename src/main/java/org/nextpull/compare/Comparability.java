@@ -70,10 +70,10 @@ final class Comparability {
                 .findFirst()
                 .map(pull -> Finding.error(
                         FindingCode.COMPARE_STANDARDS_DIFFER,
-                        Place.ofPull(pull.number()),
-                        Detail.of("pull", pull.number()),
+                        PullPlace.of(pull),
                         Detail.of("standard", standard(pull)),
-                        Detail.of("other_pull", pulls.get(0).number()),
+                        Detail.of("other_pull", pulls.get(0).origin().candidate()),
+                        Detail.of("other_file", pulls.get(0).origin().source()),
                         Detail.of("other", standard(pulls.get(0)))));
     }
 
@@ -93,11 +93,11 @@ final class Comparability {
                 .findFirst()
                 .map(pull -> Finding.error(
                         FindingCode.COMPARE_BANDS_DIFFER,
-                        Place.ofPull(pull.number()),
-                        Detail.of("pull", pull.number()),
+                        PullPlace.of(pull),
                         Detail.of("from", ends(pull).get(0)),
                         Detail.of("to", ends(pull).get(1)),
-                        Detail.of("other_pull", withRows.get(0).number()),
+                        Detail.of("other_pull", withRows.get(0).origin().candidate()),
+                        Detail.of("other_file", withRows.get(0).origin().source()),
                         Detail.of("other_from", ends(withRows.get(0)).get(0)),
                         Detail.of("other_to", ends(withRows.get(0)).get(1))));
     }

@@ -3,7 +3,6 @@ package org.nextpull.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -53,10 +52,7 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         List<MeasuredPull> used = new ArrayList<>();
         for (MeasuredPull pull : pulls) {
             if (pull.isUsed() && pull.setting().label().isEmpty()) {
-                findings.add(Finding.warning(
-                        FindingCode.COMPARE_WITHOUT_LABEL,
-                        Place.ofPull(pull.number()),
-                        Detail.of("pull", pull.number())));
+                findings.add(Finding.warning(FindingCode.COMPARE_WITHOUT_LABEL, PullPlace.of(pull)));
             } else if (pull.isUsed()) {
                 used.add(pull);
             }
@@ -76,10 +72,19 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         Outcome<ComparisonResult> torque = LabelComparison.of(hasTorque ? torques(used) : List.of(), request);
         Outcome<ComparisonResult> power = LabelComparison.of(hasPower ? powers(used) : List.of(), request);
         boolean torqueDecides = hasTorque && (response == Response.TORQUE || !hasPower);
-        findings.addAll((torqueDecides ? torque : power).findings());
+        (torqueDecides ? torque : power).findings().forEach(finding -> findings.add(named(finding, used)));
         return torque.value().isEmpty() && power.value().isEmpty()
                 ? Outcome.failed(findings)
                 : Outcome.of(new MeasuredComparison(torque.value(), power.value()), findings);
+    }
+
+    /** A finding on a pull of the day, at the log or session that it came from. */
+    private static Finding named(Finding finding, List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .filter(pull -> finding.place().equals(Place.ofPull(pull.number())))
+                .findFirst()
+                .map(pull -> finding.at(PullPlace.of(pull)))
+                .orElse(finding);
     }
 
     private static Figures figures(MeasuredPull pull) {

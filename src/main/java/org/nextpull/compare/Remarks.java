@@ -96,7 +96,6 @@ final class Remarks {
                 findings.add(Finding.warning(
                         FindingCode.COMPARE_OUTLIER,
                         Place.ofPull(pull.number()),
-                        Detail.of("pull", pull.number()),
                         Detail.of("label", pull.label()),
                         Detail.of("weight", weight)));
             }

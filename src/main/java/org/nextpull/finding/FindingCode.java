@@ -416,7 +416,7 @@ public enum FindingCode {
     COMPARE_IN_BLOCKS,
     /** The very first pull differed by {percent} % because the engine was still warming up; this was taken out. Warm up longer before the first pull. */
     COMPARE_WARM_UP,
-    /** Pull {pull} ({label}) lies far from the others and counts {weight} of a pull; look for a reason. */
+    /** Pull {pull} of {file} ({label}) lies far from the others and counts {weight} of a pull; look for a reason. */
     COMPARE_OUTLIER,
     /** {label} scatters by {percent} %, {other} by {other_percent} %, and the intervals allow for that; look for what makes {label} unsteady. */
     COMPARE_SCATTER_UNEQUAL,
@@ -426,13 +426,13 @@ public enum FindingCode {
     COMPARE_HELD_BACK,
     /** Telling {label} from {reference} to {worth} % would take over {most} further pulls at the present scatter; look for a larger difference or for steadier pulls. */
     COMPARE_OUT_OF_REACH,
-    /** Pull {pull} is corrected to {standard} and pull {other_pull} to {other}, and figures of different standards cannot be compared; bring all to one. */
+    /** Pull {pull} of {file} is corrected by the standard "{standard}" and pull {other_pull} of {other_file} by "{other}", and figures of different standards cannot be compared; bring all to one. */
     COMPARE_STANDARDS_DIFFER,
-    /** Pull {pull} covers {from} to {to} rpm and pull {other_pull} {other_from} to {other_to} rpm, and averages over different bands cannot be compared; choose a band that all pulls cover. */
+    /** Pull {pull} of {file} covers {from} to {to} rpm and pull {other_pull} of {other_file} {other_from} to {other_to} rpm, and averages over different bands cannot be compared; choose a band that all pulls cover. */
     COMPARE_BANDS_DIFFER,
     /** Some pulls have torque only and others power only; give one of the two for all pulls. */
     COMPARE_NO_COMMON_RESPONSE,
-    /** Pull {pull} has no label and is left out; name it in the settings file or on the command line. */
+    /** Pull {pull} of {file} has no label and is left out; name it in the settings file or on the command line. */
     COMPARE_WITHOUT_LABEL,
     /** Inlet air of {label} differed from that of {reference} by {kelvins}; the standard takes part of that out, not all. */
     COMPARE_INLET_AIR_DIFFERS,
