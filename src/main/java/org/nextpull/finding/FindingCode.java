@@ -466,6 +466,8 @@ public enum FindingCode {
     STAGES_TAKEN_IN_TURN,
     /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */
     NOTHING_TO_SWEEP,
+    /** The plan has no [band]: each pull is averaged over its own speeds, so pulls over other speeds do not compare; give the band that all of them span. */
+    PLAN_WITHOUT_BAND,
     /** Boost differs by {percent} % between pulls, so that a change of torque may come from it: the sweep is confounded. Torque is not scaled by boost. */
     BOOST_DIFFERS,
     /** The torque of the logs was corrected by {standard} before it was logged, as [log] corrected_by says, so nothing is corrected again. */
@@ -509,18 +511,18 @@ public enum FindingCode {
     NOTEBOOK_PLAN_UNREADABLE,
     /** There is already a file {file}, and a back-up writes over nothing; name another, or move that one away. */
     NOTEBOOK_BACK_UP_EXISTS,
-    /** Pull {pull} of session {session}: {name} was {before} when it was kept by version {version}, and comes out as {now} from the same samples. Believe the newer figure if the version changed, else use a back-up. */
-    NOTEBOOK_FIGURE_DIFFERS,
     /** The notebook {file} holds pulls of this day already, the same in every sample, in session {sessions}; nothing was kept. Leave out the logs that it holds. */
     NOTEBOOK_HAS_PULLS,
+    /** Pull {pull} of session {session}: {name} was {before} when it was kept by version {version}, and comes out as {now} from the same samples. Believe the newer figure if the version changed, else use a back-up. */
+    NOTEBOOK_FIGURE_DIFFERS,
     /** {parts} days are compared with each other: whatever changed from day to day beside the label (weather, fuel, tyres, the dyno) is in the difference, and no interval knows of it. Run both labels in turn on one day to be sure. */
     COMPARE_ACROSS_SESSIONS,
     /** {label} was run at more than one setting, and the mean of a sweep is that of its settings: only the {kept} of its {pulls} pulls are compared that ran the setting run last and more than once. Run the chosen setting of each label several times, in turn. */
     COMPARE_SWEPT,
-    /** Logs are compared by a plan, and none is named; name one. */
-    COMPARE_WITHOUT_PLAN,
     /** {file} and {other} hold the same pulls, and each counts once; name only one of the two. */
     COMPARE_COUNTED_ONCE,
+    /** Logs are compared by a plan, and none is named; name one. */
+    COMPARE_WITHOUT_PLAN,
 
     // live
     /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */
@@ -557,6 +559,10 @@ public enum FindingCode {
     // what the commands write
     /** Nothing could be written to {file}: {why}; name a place that you may write to. */
     FOLDER_NOT_WRITABLE,
+    /** {file} was read for this and is not written over, so nothing was written; choose another name to write to. */
+    INPUT_NOT_WRITTEN_OVER,
+    /** {file} is there already without {named}, which it would stand beside, so it is not written over and nothing was written; choose another --out. */
+    FILE_OF_ANOTHER,
 
     // window
     /** There is no display to open the window on; open it where there is one, or use advise, replay or live. */
@@ -565,9 +571,5 @@ public enum FindingCode {
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    /** {file} was read for this and is not written over, so nothing was written; choose another name to write to. */
-    INPUT_NOT_WRITTEN_OVER,
-    /** {file} is there already without {named}, which it would stand beside, so it is not written over and nothing was written; choose another --out. */
-    FILE_OF_ANOTHER,
     }
 }

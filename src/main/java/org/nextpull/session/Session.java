@@ -88,6 +88,10 @@ public final class Session {
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
+        boolean areLogs = measured.stream().anyMatch(one -> one.curve().isPresent());
+        if (plan.band().isEmpty() && areLogs) {
+            findings.add(Finding.warning(FindingCode.PLAN_WITHOUT_BAND, Place.nowhere()));
+        }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(WholeDay.findings(plan, pulls));
         input.experience().map(Session::taught).ifPresent(findings::add);
