@@ -10,8 +10,8 @@ import org.nextpull.report.text.NotebookText;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 
-/** {@code notebook list}: every session, newest first. */
-@Command(name = "list", mixinStandardHelpOptions = true, description = "Every session, newest first.")
+/** {@code notebook list}: every session, the latest day first. */
+@Command(name = "list", mixinStandardHelpOptions = true, description = "Every session, the latest day first.")
 final class NotebookListCommand implements Callable<Integer> {
     private final Console console;
 

@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.nextpull.finding.Finding;
@@ -49,6 +50,7 @@ final class Program implements Runnable {
                 .addSubcommand(new WindowCommand(console));
         line.registerConverter(Double.class, FiniteNumber::of);
         line.registerConverter(double.class, FiniteNumber::of);
+        line.registerConverter(LocalDate.class, CalendarDay::of);
         line.setOut(console.out());
         line.setErr(console.err());
         line.setUsageHelpAutoWidth(true);

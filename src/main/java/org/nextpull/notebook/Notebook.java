@@ -81,7 +81,7 @@ public final class Notebook implements AutoCloseable {
         return keepers.computeIfAbsent(id, session -> new SessionKeeper(database, session));
     }
 
-    /** All sessions, newest first. */
+    /** All sessions, that of the latest day first. */
     public List<SessionSummary> list() throws IOException {
         return new Summaries(database).all();
     }

@@ -4,11 +4,12 @@ import java.io.IOException;
 import java.sql.SQLException;
 import java.time.Instant;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Lists of sessions, newest first. */
+/** Lists of sessions, that of the latest day first, whenever it was kept. */
 final class Summaries {
     /** Between labels in one cell; no label holds it. */
     private static final String UNIT_SEPARATOR = "\u001f";
@@ -32,6 +33,10 @@ final class Summaries {
                 or exists (select 1 from advice a where a.session = s.id and a.code like :p escape '\\')
             """;
 
+    private static final Comparator<SessionSummary> LATEST_FIRST = Comparator.comparing(SessionSummary::started)
+            .thenComparingLong(SessionSummary::id)
+            .reversed();
+
     private final Database database;
 
     Summaries(Database database) {
@@ -39,7 +44,10 @@ final class Summaries {
     }
 
     List<SessionSummary> all() throws IOException {
-        return database.list(SELECT + "order by s.id desc", Summaries::summary);
+        // sorted here and not by the text of the times, which have fractions of a second or none
+        return database.list(SELECT, Summaries::summary).stream()
+                .sorted(LATEST_FIRST)
+                .toList();
     }
 
     /** Those in which every one of the words stands somewhere, small and capital letters alike for ASCII. */

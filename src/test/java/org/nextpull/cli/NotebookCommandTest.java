@@ -32,6 +32,10 @@ class NotebookCommandTest {
     }
 
     private Run add(String name) {
+        return add(name, "2026-05-09");
+    }
+
+    private Run add(String name, String day) {
         return Run.of(
                 "notebook",
                 "add",
@@ -39,7 +43,7 @@ class NotebookCommandTest {
                 "sweep-plans/" + name + ".toml",
                 "sample-logs/" + name + ".csv",
                 "--on",
-                "2026-05-09",
+                day,
                 "--notebook",
                 file);
     }
@@ -109,10 +113,6 @@ class NotebookCommandTest {
     }
 
     @Test
-    void theNotebookIsNotWrittenOver() {
-        Run export = notebook("export", "1", "--out", file);
-        assertThat(export.status()).isEqualTo(1);
-    @Test
     void theSessionOfTheLatestDayIsFirstWhenItWasKeptEarlier() {
         add("hillclimb-manifold", "2026-04-11");
         JsonNode sessions = notebook("list", "--json").json().path("sessions");
@@ -159,6 +159,10 @@ class NotebookCommandTest {
                 .doesNotContain("parse", "java", "LocalDate");
     }
 
+    @Test
+    void theNotebookIsNotWrittenOver() {
+        Run export = notebook("export", "1", "--out", file);
+        assertThat(export.status()).isEqualTo(1);
         assertThat(export.err()).contains("was read for this and is not written over");
         assertThat(Run.of("report", "--session", "1", "--notebook", file, "--out", file)
                         .status())
