@@ -148,6 +148,10 @@ class AirCommandTest {
         Run run = Run.of("air --baro-kpa 88 --air-c 38 --humidity-percent 30");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("OUTSIDE air 15 to 35 degC; dry pressure 90 to 105 kPa; factor 0.93 to 1.07");
+        assertThat(run.out()).contains("OUTSIDE: this air is beyond what is allowed by sae-j1349-2004, ");
+        assertThat(Run.of("air --baro-kpa 100 --air-c 20 --humidity-percent 30 --later air-c=37")
+                        .out())
+                .containsOnlyOnce("OUTSIDE: this air is beyond what is allowed by sae-j1349-2004");
         JsonNode sae = factor(
                 Run.of("air --baro-kpa 88 --air-c 38 --humidity-percent 30 --json")
                         .json(),

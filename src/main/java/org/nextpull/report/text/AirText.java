@@ -92,10 +92,16 @@ public final class AirText {
     }
 
     private static void outside(StringBuilder text, AirSheet sheet) {
-        if (!sheet.corrections().stream().allMatch(Correction::isWithinLimits)) {
-            text.append(
-                    "OUTSIDE: beyond what the standard allows. The factor was computed all the same; print the conditions beside "
-                            + "the figure and do not compare it with one from other air.\n");
+        String standards = sheet.corrections().stream()
+                .filter(correction -> !correction.isWithinLimits())
+                .map(correction -> correction.standard().id())
+                .collect(Collectors.joining(", "));
+        if (!standards.isEmpty()) {
+            text.append("OUTSIDE: this air is beyond what is allowed by ")
+                    .append(standards)
+                    .append(
+                            ". The factor was computed all the same; print the conditions beside the figure and do not compare it "
+                                    + "with one from other air.\n");
         }
     }
 
