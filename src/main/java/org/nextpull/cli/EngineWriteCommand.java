@@ -17,6 +17,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.Shown;
 import org.nextpull.report.WrittenFiles;
 import org.nextpull.rig.DayOrder;
 import org.nextpull.rig.LogDialect;
@@ -85,7 +86,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         if (day.settings().isPresent()) {
             TextFile.require(new WrittenFiles(log, List.of(asked)), read);
         }
-        write(log, day.log(), "log of " + day.pulls() + " pulls");
+        write(log, day.log(), "log of " + Shown.count(day.pulls(), "pull"));
         write(truth, day.truth(), "truth");
         day.settings().ifPresent(text -> write(asked, text, "settings, for [log] settings or for a plan beside it"));
         return ExitCodes.DONE;

@@ -16,6 +16,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
+import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
@@ -69,7 +70,8 @@ final class NotebookAddCommand implements Callable<Integer> {
             return session;
         });
         console.out()
-                .println("Kept as session " + id + ": " + result.pulls().size() + " pulls, " + used + " of them used.");
+                .println("Kept as session " + id + ": "
+                        + Shown.count(result.pulls().size(), "pull") + ", " + used + " of them used.");
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 

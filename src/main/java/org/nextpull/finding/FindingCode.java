@@ -54,7 +54,7 @@ public enum FindingCode {
     FILE_WITHOUT_ROWS,
     /** {file} has no usable number in any column; look at the logger's export settings. */
     FILE_WITHOUT_VALUES,
-    /** {file} breaks off after {rows} rows, in the middle of its packed data; copy it again if rows are missing. */
+    /** {file} breaks off in the middle of its packed data (rows before that: {rows}); copy it again if rows are missing. */
     FILE_CUT_SHORT,
     /** {file} is a table of results, one row a pull; each row counts as one pull. */
     FILE_IS_TABLE,
@@ -64,7 +64,7 @@ public enum FindingCode {
     FILE_NAMED_TWICE,
     /** {file} holds no log; give a folder or a zip with CSV files in it. */
     FOLDER_WITHOUT_LOGS,
-    /** {count} other files in {file} are no logs by their names and were passed over; name one to have it read. */
+    /** Files in {file} that are no logs by their names were passed over ({count} in all); name one to have it read. */
     FOLDER_FILES_PASSED_OVER,
     /** {file} has no column that could be torque, power or roller speed; name it in [log] columns. Its columns are {headers}. */
     LOG_WITHOUT_TORQUE,
@@ -98,23 +98,23 @@ public enum FindingCode {
     AFR_WITHOUT_SCALE,
     /** "{torque_header}" and "{power_header}" do not agree at the logged speed, unless they are in {torque_unit} and {power_unit}; check the units and name them in [log] units. */
     TORQUE_AND_POWER_DISAGREE,
-    /** {count} rows of {file} are broken and were skipped, at lines {lines}. */
+    /** Broken rows of {file} were skipped, at line {lines} ({count} in all). */
     ROWS_BROKEN,
-    /** Rows of {file} have {row_fields} fields under {header_fields} names; if commas are decimal marks, export with semicolons. */
+    /** Rows of {file} have more fields than the header has names, {row_fields} to {header_fields}; if commas are decimal marks, export with semicolons. */
     ROWS_WIDER_THAN_HEADER,
-    /** Rows of {file} have {row_fields} fields under {header_fields} names, parted by blanks; export with tabs or semicolons. */
+    /** Rows of {file} have fewer fields than the header has names, {row_fields} to {header_fields}, and are parted by blanks; export with tabs or semicolons. */
     ROWS_NARROWER_THAN_HEADER,
-    /** {count} cells of "{header}" hold values that {channel} cannot have, at lines {lines}; they are left out. */
+    /** Cells of "{header}" hold values that {channel} cannot have, at line {lines} ({count} in all); they are left out. */
     VALUES_IMPOSSIBLE,
-    /** {count} cells have marks between thousands; they were read as whole numbers. */
+    /** Numbers with marks between thousands were read as whole numbers ({count} in all). */
     NUMBERS_WITH_THOUSANDS_MARKS,
     /** Commas in {file} were taken as decimal marks; if they part thousands, export without them. */
     COMMA_DOUBTFUL,
-    /** The header stands again in {file} at lines {lines}; those lines were passed over. */
+    /** The header stands again in {file} at line {lines} and was passed over there. */
     HEADER_REPEATED,
     /** Another header starts at line {line} of {file}; nothing after it was read, so split the file there. */
     HEADER_CHANGES,
-    /** {count} lines of {file} have a quote that does not close, at lines {lines}; the quotes were taken out. */
+    /** Quotes in {file} do not close, at line {lines} ({count} in all); they were taken out. */
     QUOTE_NOT_CLOSED,
     /** {file} has no time column; write the rate of its rows as sample_hz under [log]. */
     TIME_MISSING,
@@ -122,11 +122,11 @@ public enum FindingCode {
     TIME_FROM_RATE,
     /** "{header}" stands still, so it gives no time; write the rate of the rows as sample_hz under [log]. */
     TIME_STANDS_STILL,
-    /** The time starts again {count} times in {file}, at lines {lines}; each start is taken as a new pull. */
+    /** The time starts again in {file}, at line {lines} ({count} in all); each start is taken as a new pull. */
     TIME_STARTS_AGAIN,
-    /** {count} rows of {file} have the time of the row before, at lines {lines}, and were skipped; log a finer time if they are many. */
+    /** Rows of {file} that have the time of the row before were skipped, at line {lines} ({count} in all); log a finer time if they are many. */
     TIME_REPEATED,
-    /** The time goes back in {count} rows of {file}, at lines {lines}; they were skipped. */
+    /** The time goes back in {file}, at line {lines} ({count} in all); rows there were skipped. */
     TIME_GOES_BACK,
     /** This row of the table has "{value}" under "{header}", which cannot be used; the row is skipped. */
     TABLE_ROW_BROKEN,
@@ -144,7 +144,7 @@ public enum FindingCode {
     CAPTURE_SAVES_AGAIN,
     /** {file}: the session goes on after {seconds} s in which nothing was recorded; a pull in that time is missing. */
     CAPTURE_CONTINUED,
-    /** {file}: {bytes} bytes in {count} places of the capture cannot be read; what came before and after them is there. */
+    /** {file}: bytes of the capture cannot be read ({bytes} in all, damaged places: {count}); what came before and after them is there. */
     CAPTURE_DAMAGED,
     /** The computer's clock was set by {seconds} s while the session runs; the times of the pulls do not depend on it. */
     CLOCK_WAS_SET,
@@ -182,7 +182,7 @@ public enum FindingCode {
     WIRE_WITHOUT_HEADER,
     /** {file}: it sends no known channel; its columns are {columns}. Name them in [[wire]] columns. */
     WIRE_WITHOUT_CHANNELS,
-    /** {file}: lines have {fields} values and the columns are {columns}; give [[wire]] columns one name for each value. */
+    /** {file}: the values of a line ({fields} in all) are not as many as the columns, {columns}; give [[wire]] columns one name for each value. */
     WIRE_FIELDS_DIFFER,
     /** {file}: also sends {channel}, which {other} sends already; it is kept as sensor {sensor}. */
     WIRE_CHANNEL_TWICE,
@@ -282,7 +282,7 @@ public enum FindingCode {
     PULL_TOO_SHORT,
     /** Pull {pull} of {file} is not used: the speed was held for {seconds} s and [pull] hold_s asks for {want} s. */
     PULL_HOLD_TOO_SHORT,
-    /** Pull {pull} of {file} is not used: it has {rows} rows with a speed and needs {want}. Log faster. */
+    /** Pull {pull} of {file} is not used: it has too few rows with a speed, {rows} where {want} are needed. Log faster. */
     PULL_TOO_FEW_SAMPLES,
     /** Pull {pull} of {file} is not used: the speed goes back by {rpm} rpm on its way, near {at} rpm. Run it again. */
     PULL_SPEED_NOT_MONOTONE,
@@ -304,7 +304,7 @@ public enum FindingCode {
     PULL_COUNTED_ALREADY,
     /** In pull {pull} of {file} {percent} % of the rows are missing; it is used. */
     PULL_ROWS_MISSING,
-    /** In pull {pull} of {file} {count} rows have a speed that no engine could reach between its neighbours; they are left out. */
+    /** In pull {pull} of {file} rows have a speed that no engine could reach between its neighbours ({count} in all); they are left out. */
     PULL_SPEED_SPIKES,
     /** The lambda of pull {pull} of {file} was moved {seconds} s towards the start, with an error of {error} s, read off its answer to the throttle; [log] lambda_delay_s gives it a fixed value. */
     LAMBDA_DELAY_ESTIMATED,
@@ -322,7 +322,7 @@ public enum FindingCode {
     LOAD_WITHOUT_THROTTLE,
     /** The throttle of {file} never reaches {want} %: its highest value is {percent} %. Set [pull] full_load_percent just below what full throttle reads. */
     THROTTLE_NEVER_FULL,
-    /** In {file} {count} rows have a time that does not fit between their neighbours; they are left out. */
+    /** In {file} rows have a time that does not fit between their neighbours ({count} in all); they are left out. */
     ROWS_OUT_OF_TIME,
 
     // curves
@@ -332,7 +332,7 @@ public enum FindingCode {
     CURVE_TOO_THIN,
     /** Torque and power of pull {pull} of {file} disagree: power is {percent} % of torque times speed. Torque is used; check the units and columns. */
     CURVE_TORQUE_AND_POWER_DISAGREE,
-    /** In pull {pull} of {file} {count} rows have a torque far off their neighbours'; they are left out. */
+    /** In pull {pull} of {file} rows have a torque far off their neighbours' ({count} in all); they are left out. */
     CURVE_TORQUE_SPIKES,
     /** The torque of pull {pull} of {file} is its power divided by the speed: no torque is logged. */
     CURVE_TORQUE_FROM_POWER,
@@ -450,11 +450,11 @@ public enum FindingCode {
     PEAK_NOT_BOUNDED_ALONE,
 
     // the day as a whole
-    /** {file} has {pulls} pulls and refused candidates, the settings file {rows} rows for it; name the pull of each row, or make the counts the same. None of these rows is used. */
+    /** The settings file has rows for {file} ({rows} in all), but not as many as there are pulls and refused candidates ({pulls} in all), so none of these rows is used; name the pull of each row, or make the counts the same. */
     SETTINGS_COUNT,
     /** The settings file has a row for {named}, which is not among the logs; its row is not used. */
     SETTINGS_FOR_NO_FILE,
-    /** The settings file names pull {number} of {file}, which has {pulls} pulls and refused candidates; its row is not used. */
+    /** The settings file names pull {number} of {file}, where the pulls end at {pulls}, refused candidates counted, so its row is not used; mend the number. */
     SETTINGS_FOR_NO_PULL,
     /** Nobody said what was set for pull {pull}, so what was proposed is taken; say what it was if it was something else. */
     SETTING_ASSUMED,
@@ -517,7 +517,7 @@ public enum FindingCode {
     NOTEBOOK_FIGURE_DIFFERS,
     /** {parts} days are compared with each other: whatever changed from day to day beside the label (weather, fuel, tyres, the dyno) is in the difference, and no interval knows of it. Run both labels in turn on one day to be sure. */
     COMPARE_ACROSS_SESSIONS,
-    /** {label} was run at more than one setting, and the mean of a sweep is that of its settings: only the {kept} of its {pulls} pulls are compared that ran the setting run last and more than once. Run the chosen setting of each label several times, in turn. */
+    /** {label} was run at more than one setting, and the mean of a sweep is that of its settings: of its pulls ({pulls} in all) only those are compared that ran the setting run last and more than once ({kept} in all). Run the chosen setting of each label several times, in turn. */
     COMPARE_SWEPT,
     /** {file} and {other} hold the same pulls, and each counts once; name only one of the two. */
     COMPARE_COUNTED_ONCE,
@@ -525,9 +525,9 @@ public enum FindingCode {
     COMPARE_WITHOUT_PLAN,
 
     // live
-    /** The plan has {count} [[wire]] tables and none of them is for {device}; name it in one of them. */
+    /** None of the [[wire]] tables of the plan ({count} in all) is for {device}; name it in one of them. */
     LIVE_PORT_OF_NO_WIRE,
-    /** There is no pull {number} yet; {pulls} have been run. */
+    /** There is no pull {number} yet (run so far: {pulls}); look at the numbers again. */
     LIVE_PULL_UNKNOWN,
     /** {file} was changed before it could be read, so its pulls are missing; write it again under another name. */
     LIVE_FILE_CHANGED,

@@ -123,7 +123,7 @@ public final class AdviceText {
     private String searching(AdviceCode code, Reason.Searching searching) {
         Evidence evidence = searching.evidence();
         Factor factor = searching.factor();
-        String where = "After " + count(evidence.pulls(), "pull") + " the best "
+        String where = "After " + Shown.count(evidence.pulls(), "pull") + " the best "
                 + (factor == Factor.TIMING ? "advance" : "mixture") + " most likely lies from "
                 + span(factor, evidence.peak()) + "; the " + (factor == Factor.TIMING ? "most advanced" : "leanest")
                 + " clean setting is " + value(factor, evidence.mostDaring()) + ".";
@@ -197,7 +197,7 @@ public final class AdviceText {
     }
 
     private String ended(AdviceCode code, Reason.Ended ended) {
-        String pulls = "After " + count(ended.pulls(), "pull") + " of this configuration ";
+        String pulls = "After " + Shown.count(ended.pulls(), "pull") + " of this configuration ";
         String left = ended.evidence()
                 .map(evidence -> " At the chosen setting about "
                         + percent(evidence.stake().leftPercent(), false)
@@ -240,7 +240,7 @@ public final class AdviceText {
     }
 
     private String quantity(Limit limit, double si) {
-        return limit == Limit.KNOCK ? count((int) Math.round(si), "event") : shown.value(limit.quantity(), si);
+        return limit == Limit.KNOCK ? Shown.count(Math.round(si), "event") : shown.value(limit.quantity(), si);
     }
 
     static String value(Factor factor, double value) {
@@ -256,10 +256,6 @@ public final class AdviceText {
     private static String percent(double value, boolean signed) {
         String number = Shown.fixed(value, Math.abs(value) < 1 ? 2 : 1);
         return (signed && value >= 0 ? "+" : "") + number + " %";
-    }
-
-    private static String count(int number, String noun) {
-        return number + " " + noun + (number == 1 ? "" : "s");
     }
 
     static String name(Condition condition) {

@@ -16,7 +16,7 @@ public final class AnswerText {
 
     /** The timing sweep. */
     public String timing(SessionResult result, SweepAnswer answer) {
-        return "Timing, " + answer.pulls().size() + " pulls: "
+        return "Timing, " + Shown.count(answer.pulls().size(), "pull") + ": "
                 + answer.optimum()
                         .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg"
                                 + (answer.bracketed() ? least(result) : "") + ", 90 % interval "
@@ -42,7 +42,7 @@ public final class AnswerText {
 
     /** The mixture bracket. */
     public String mixture(SweepAnswer answer) {
-        return "Mixture, " + answer.pulls().size() + " pulls: "
+        return "Mixture, " + Shown.count(answer.pulls().size(), "pull") + ": "
                 + answer.optimum()
                         .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % interval "
                                 + lambda(found.peakInterval().low()) + " to "
@@ -70,7 +70,7 @@ public final class AnswerText {
         String scatter = result.repeatability()
                 .scatter()
                 .map(found -> "Scatter from pull to pull " + Shown.fixed(found.percent(), 2) + " % ("
-                        + Shown.plain(found.degreesOfFreedom()) + " degrees of freedom)")
+                        + Shown.count(found.degreesOfFreedom(), "degree") + " of freedom)")
                 .orElse("No setting was repeated, so the scatter from pull to pull is not known");
         String drift = result.repeatability()
                 .drift()

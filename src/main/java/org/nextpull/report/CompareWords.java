@@ -54,8 +54,8 @@ public final class CompareWords {
             case CANNOT_TELL ->
                 "cannot tell."
                         + (one.pullsNeeded().isPresent()
-                                ? " About " + one.pullsNeeded().getAsInt()
-                                        + " more pulls would settle it at this scatter."
+                                ? " About " + Shown.count(one.pullsNeeded().getAsInt(), "more pull")
+                                        + " would settle it at this scatter."
                                 : " No day's work would settle it at this scatter.");
         };
     }
@@ -75,7 +75,7 @@ public final class CompareWords {
     public List<String> further(ComparisonResult result) {
         return result.further()
                 .map(further -> List.of(
-                        "To go on: run " + further.order().size() + " more pulls in this order: "
+                        "To go on: run " + Shown.count(further.order().size(), "more pull") + " in this order: "
                                 + String.join(" ", further.order()) + ".",
                         "Then compare all pulls with " + option(further.looks())
                                 + ", so that looking again does not raise the rate of false claims."))

@@ -100,4 +100,14 @@ public final class Shown {
         String text = fixed(value, Math.min(6, digits));
         return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
     }
+
+    /** So many of something: {@code 1 pull}, {@code 3 pulls}. */
+    public static String count(long number, String noun) {
+        return number + " " + noun + (number == 1 ? "" : "s");
+    }
+
+    /** The same for what is not counted in whole numbers: {@code 2.5 degrees}. */
+    public static String count(double number, String noun) {
+        return plain(number) + " " + noun + (number == 1 ? "" : "s");
+    }
 }

@@ -76,7 +76,9 @@ final class CountedOnce {
                         .filter(copy -> copy.candidate().isUsable())
                         .findFirst())
                 .orElse(same.get(0));
-        same.stream().filter(copy -> !copy.equals(counts)).forEach(copy -> otherSource.put(copy.number(), counts.source()));
+        same.stream()
+                .filter(copy -> !copy.equals(counts))
+                .forEach(copy -> otherSource.put(copy.number(), counts.source()));
     }
 
     private boolean isOut(Copy copy) {

@@ -165,7 +165,7 @@ class PagesIT {
                         .orElse(false)));
         picture("window-bench-live");
         press("3");
-        Edt.until("the session kept", () -> said("Sessions").contains("8 of 8 pulls used"));
+        Edt.until("the session kept", () -> said("Sessions").contains("pulls used: 8 of 8"));
         picture("window-past");
         press("ENTER");
         Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));

@@ -48,7 +48,7 @@ final class ChartsPart {
         int pulls =
                 plot.points().size() + plot.doubtful().size() + plot.knocked().size();
         String curve = plot.curve().isEmpty() ? "" : " with the fitted curve and its 90 % interval";
-        return "Chart of " + plot.yTitle() + " against " + plot.xTitle() + ": " + pulls + " pulls" + curve
+        return "Chart of " + plot.yTitle() + " against " + plot.xTitle() + ": " + Shown.count(pulls, "pull") + curve
                 + ". Its numbers are in the table below.";
     }
 

@@ -53,6 +53,7 @@ final class PathPart {
         return replay.stoppedAfter().isPresent()
                 ? "The advice below is what each pull led to; it says stop after pull "
                         + replay.stoppedAfter().getAsInt() + " of " + pulls + "."
-                : "The advice below is what each pull led to; it does not say stop within these " + pulls + " pulls.";
+                : "The advice below is what each pull led to; it does not say stop within "
+                        + (pulls == 1 ? "this pull." : "these " + pulls + " pulls.");
     }
 }

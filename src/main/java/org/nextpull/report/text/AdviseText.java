@@ -186,7 +186,8 @@ public final class AdviseText {
         int pulls = replay.steps().size();
         return replay.stoppedAfter().isPresent()
                 ? "It would have stopped after pull " + replay.stoppedAfter().getAsInt() + " of " + pulls + ": "
-                        + replay.pullsSaved() + (replay.pullsSaved() == 1 ? " pull" : " pulls") + " saved.\n"
-                : "It would not have stopped within these " + pulls + " pulls.\n";
+                        + Shown.count(replay.pullsSaved(), "pull") + " saved.\n"
+                : "It would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls")
+                        + ".\n";
     }
 }

@@ -35,13 +35,13 @@ public final class InspectText {
 
     private static String rows(SourcePulls source) {
         String rate = source.sampleHz().isPresent()
-                ? ", " + Shown.plain(source.sampleHz().getAsDouble()) + " rows a second"
+                ? ", " + Shown.count(source.sampleHz().getAsDouble(), "row") + " a second"
                 : "";
         return rows(source.rowCount()) + rate + "\n";
     }
 
     private static String rows(RowCount count) {
-        return "  " + count.good() + " rows, " + count.bad() + " skipped as broken";
+        return "  " + Shown.count(count.good(), "row") + ", " + count.bad() + " skipped as broken";
     }
 
     /** One table of results. */

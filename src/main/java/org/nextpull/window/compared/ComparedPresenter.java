@@ -100,7 +100,7 @@ final class ComparedPresenter {
     }
 
     private static String scatter(LabelScatter scatter) {
-        return scatter.label() + ": " + scatter.pulls() + " pulls, scatter from pull to pull "
+        return scatter.label() + ": " + Shown.count(scatter.pulls(), "pull") + ", scatter from pull to pull "
                 + Shown.fixed(scatter.scatter().percent(), 2) + " %.";
     }
 

@@ -196,8 +196,8 @@ public final class PastDesk implements Page {
                     work.think(
                             () -> shelf.backUp(texts.get(0)),
                             copied -> foot.say(copied.value()
-                                    .map(copy -> "Copied " + copy.sessions() + " sessions to " + copy.file()
-                                            + " and read it back.")
+                                    .map(copy -> "Copied " + Shown.count(copy.sessions(), "session") + " to "
+                                            + copy.file() + " and read it back.")
                                     .orElseGet(() -> sentence(copied.findings()))));
                     return Optional.empty();
                 }));

@@ -15,7 +15,7 @@ record PastRow(long id, String started, String engine, String what, String pulls
 
     /** The row for whoever hears it. */
     String spoken() {
-        return "Session " + id + ", " + started + ", " + engine + ", " + what + ", " + pulls.replace("/", " of ")
-                + " pulls used, " + state + ", " + advice;
+        return "Session " + id + ", " + started + ", " + engine + ", " + what + ", " + "pulls used: "
+                + pulls.replace("/", " of ") + ", " + state + ", " + advice;
     }
 }

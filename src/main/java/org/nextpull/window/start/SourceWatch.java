@@ -64,7 +64,7 @@ final class SourceWatch {
         if (isFolder) {
             return file.isEmpty()
                     ? "No log in this folder yet; it is watched."
-                    : "Read last: " + file + ", " + raw.lines() + " lines.";
+                    : "Read last: " + file + ", " + Shown.count(raw.lines(), "line") + ".";
         }
         if (!isConnected) {
             return "Not connected; tried again and again.";
@@ -77,7 +77,7 @@ final class SourceWatch {
             return "Connected, but silent for " + Shown.fixed(silence, 0) + " s.";
         }
         return isReadable
-                ? "Values arrive, " + Shown.fixed(linesASecond(), 0) + " lines a second."
+                ? "Values arrive, " + Shown.count(Math.rint(linesASecond()), "line") + " a second."
                 : "Something arrives, but nothing of it is understood yet.";
     }
 
