@@ -50,16 +50,12 @@ class LiveCommandTest {
     }
 
     private void keepAnEarlierDay() {
-        Run run = Run.of(
-                "notebook",
-                "add",
-                "--plan",
-                PLAN,
-                LOG.toString(),
-                "--on",
-                "2026-05-09",
-                "--notebook",
-                notebook.toString());
+        keep(PLAN, LOG.toString());
+    }
+
+    private void keep(String plan, String log) {
+        Run run =
+                Run.of("notebook", "add", "--plan", plan, log, "--on", "2026-05-09", "--notebook", notebook.toString());
         assertThat(run.status()).as(run.err()).isZero();
     }
 
@@ -82,7 +78,7 @@ class LiveCommandTest {
         Optional<Experience> known = learned().get(0);
         assertThat(known).isPresent();
 
-        keepAnEarlierDay();
+        keep("sweep-plans/hillclimb-e10-mixture.toml", "sample-logs/hillclimb-e10-mixture.csv");
         assertThat(learned().get(1)).isPresent().isNotEqualTo(known);
         Run resumed = live(PLAN, "note warmer\nend\n", "--resume");
         assertThat(resumed.status()).as(resumed.err()).isZero();
