@@ -42,6 +42,7 @@ final class LiveTalk implements LiveListener {
     private final ZoneId zone;
     private Optional<Advice> said = Optional.empty();
     private boolean running;
+    private boolean cooling;
     private boolean ended;
     private int acts;
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
@@ -72,8 +73,17 @@ final class LiveTalk implements LiveListener {
         if (isNewest(pull.pull(), state)) {
             state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
             said = state.advice();
+            coolDown(state).ifPresent(lines::add);
         }
         print(state.at(), lines);
+    }
+
+    /** What is left of the time between pulls, where another pull is wanted. */
+    private Optional<String> coolDown(LiveState state) {
+        boolean wanted =
+                state.advice().filter(advice -> advice.action() != Action.STOP).isPresent();
+        cooling = wanted && state.coolDownLeftS().isPresent();
+        return cooling ? Optional.of(words.coolDown(state.coolDownLeftS().getAsDouble())) : Optional.empty();
     }
 
     /** Several pulls may come in one file; only behind the last of them the next setting is of use. */
@@ -93,7 +103,14 @@ final class LiveTalk implements LiveListener {
         acts = done.size();
         if (state.pullSinceS().isPresent() && !running) {
             lines.add(words.running(state.nextPull()));
+            if (state.coolDownLeftS().isPresent()) {
+                lines.add(words.tooSoon(state.nextPull(), state.coolDownLeftS().getAsDouble()));
+            }
         }
+        if (cooling && state.coolDownLeftS().isEmpty() && state.pullSinceS().isEmpty()) {
+            lines.add(words.cooledDown());
+        }
+        cooling = cooling && state.coolDownLeftS().isPresent();
         running = state.pullSinceS().isPresent();
         state.advice().filter(advice -> !running && isNews(advice)).ifPresent(advice -> {
             lines.addAll(words.next(advice));

@@ -73,6 +73,8 @@ final class LiveDay {
     private int asked;
     private int askedWhole;
     private int announced;
+    private int noted;
+    private OptionalDouble lastPullS = OptionalDouble.empty();
 
     LiveDay(LiveSetup setup, ArrivalTime start, Desk desk, DayEvents events) {
         DayIntake intake = new DayIntake(setup.intake());
@@ -126,6 +128,10 @@ final class LiveDay {
     }
 
     private void noteFound() {
+        if (pulls.count() > noted) {
+            noted = pulls.count();
+            lastPullS = OptionalDouble.of(now.seconds());
+        }
         for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
             saidBefore.put(number, book.acts());
         }
@@ -134,6 +140,7 @@ final class LiveDay {
     /** Notes that time passes though nothing arrives: to be called some times a second. */
     void tick(ArrivalTime at) {
         pass(at);
+        noteFound();
         look();
         if (!replaying && !coverage.isSaid()) {
             covered(at).forEach(finding -> say(at, finding));
@@ -308,11 +315,21 @@ final class LiveDay {
                 latest.all(now),
                 alarms.sounding(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
+                coolDownLeftS(),
                 pulls.count() + 1,
                 book.acts(),
                 List.copyOf(notices),
                 keeper.session(),
                 keeper.failing());
+    }
+
+    private OptionalDouble coolDownLeftS() {
+        OptionalDouble coolDown = book.plan().start().coolDownS();
+        if (coolDown.isEmpty() || lastPullS.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double left = coolDown.getAsDouble() - (now.seconds() - lastPullS.getAsDouble());
+        return left > 0 ? OptionalDouble.of(left) : OptionalDouble.empty();
     }
 
     /** Whether a link changed since this was asked last. */

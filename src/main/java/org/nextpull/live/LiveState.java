@@ -27,6 +27,7 @@ import org.nextpull.session.SessionResult;
  * @param latest latest value of each channel that was seen
  * @param sounding alarms that sound now
  * @param pullSinceS seconds since the engine went to full load, in s; empty when no pull is in progress
+ * @param coolDownLeftS seconds until the plan's least time between pulls is over, in s; empty when it is, or when there is none
  * @param nextPull number of the pull that is in progress or comes next
  * @param acts what the operator did so far
  * @param notices what was said, the latest last; the oldest are given up
@@ -42,6 +43,7 @@ public record LiveState(
         List<LatestValue> latest,
         List<Alarm> sounding,
         OptionalDouble pullSinceS,
+        OptionalDouble coolDownLeftS,
         int nextPull,
         Acts acts,
         List<Notice> notices,

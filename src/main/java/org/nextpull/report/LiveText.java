@@ -233,6 +233,23 @@ public final class LiveText {
         return lines;
     }
 
+    /** That the plan wants more time before the next pull. */
+    public String coolDown(double leftS) {
+        return "Not for another " + Shown.fixed(Math.ceil(leftS), 0)
+                + " s: the plan wants that much time between pulls.";
+    }
+
+    /** That this time is over. */
+    public String cooledDown() {
+        return "The time that the plan wants between pulls is over.";
+    }
+
+    /** That somebody did not wait for it. */
+    public String tooSoon(int pull, double leftS) {
+        return "Pull " + pull + " begins " + Shown.fixed(Math.ceil(leftS), 0)
+                + " s before the time that the plan wants between pulls is over; it may read warm.";
+    }
+
     /** That a pull is in progress. */
     public String running(int pull) {
         return "Full load: pull " + pull + " is running.";

@@ -39,10 +39,10 @@ final class Heard implements LiveListener {
 
     /** Waits until a session is so. */
     static void await(LiveSession session, Predicate<LiveState> so) throws InterruptedException {
-        long deadline = System.nanoTime() + 60_000_000_000L;
+        long deadline = System.nanoTime() + 300_000_000_000L;
         while (!so.test(session.state())) {
             if (System.nanoTime() > deadline) {
-                throw new AssertionError("it did not become so within a minute: " + session.state());
+                throw new AssertionError("it did not become so within five minutes: " + session.state());
             }
             Thread.sleep(10);
         }

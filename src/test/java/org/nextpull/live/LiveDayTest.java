@@ -256,6 +256,19 @@ class LiveDayTest {
     }
 
     @Test
+    void theTimeBetweenPullsRunsFromTheEndOfOne() {
+        HandDriven bench = plain("[start]\ncool_down_s = 30\n");
+        assertThat(bench.state().coolDownLeftS()).isEmpty();
+        bench.load(1);
+        bench.idle(4);
+        assertThat(bench.state().coolDownLeftS().orElseThrow()).isBetween(25.5, 27.0);
+        bench.idle(20);
+        assertThat(bench.state().coolDownLeftS().orElseThrow()).isBetween(5.5, 7.0);
+        bench.idle(8);
+        assertThat(bench.state().coolDownLeftS()).isEmpty();
+    }
+
+    @Test
     void theOperatorsMarkOfKnockForbids() {
         HandDriven bench = plain("");
         bench.pull(1);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.advice.Action;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Role;
@@ -62,12 +63,18 @@ final class RunningState {
                         new Remark(Tone.GOOD, LinkText.recording(state.capture().bytes())));
     }
 
-    /** The pull in progress. */
+    /** The pull in progress; between two of them what is left of the time that the plan wants there. */
     Optional<Remark> pull() {
-        return state.pullSinceS().isPresent()
+        if (state.pullSinceS().isPresent()) {
+            return Optional.of(new Remark(
+                    Tone.PLAIN,
+                    LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())));
+        }
+        boolean wanted =
+                state.advice().filter(advice -> advice.action() != Action.STOP).isPresent();
+        return wanted && state.coolDownLeftS().isPresent()
                 ? Optional.of(new Remark(
-                        Tone.PLAIN,
-                        LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())))
+                        Tone.WARN, LinkText.coolingDown(state.coolDownLeftS().getAsDouble())))
                 : Optional.empty();
     }
 
