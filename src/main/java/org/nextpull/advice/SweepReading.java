@@ -242,13 +242,31 @@ final class SweepReading {
         return outliers;
     }
 
+    /** Whether the factor was set differently, which a measured setting never quite repeats. */
+    private boolean isStep(int earlier, int later) {
+        OptionalDouble from = settingOf(earlier);
+        OptionalDouble to = settingOf(later);
+        return from.isPresent()
+                && to.isPresent()
+                && Math.abs(to.getAsDouble() - from.getAsDouble())
+                        >= axis.step().resolution() / 2;
+    }
+
+    private OptionalDouble settingOf(int number) {
+        return question.pulls().stream()
+                .filter(pull -> pull.number() == number)
+                .map(axis::of)
+                .findFirst()
+                .orElse(OptionalDouble.empty());
+    }
+
     /** Change over the last step between two different settings. */
     private OptionalDouble lastStep() {
         List<Reading> readings = Reading.of(question.pulls(), day.plan().goal().response());
         for (int index = readings.size() - 1; index > 0; index--) {
             Reading later = readings.get(index);
             Reading earlier = readings.get(index - 1);
-            if (!later.setting().equals(earlier.setting())) {
+            if (isStep(earlier.pull(), later.pull())) {
                 return OptionalDouble.of(100 * (later.value() / earlier.value() - 1));
             }
         }

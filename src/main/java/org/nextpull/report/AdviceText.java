@@ -116,7 +116,7 @@ public final class AdviceText {
     private static String baseline(Reason.Baseline baseline) {
         return baseline.done() == 0
                 ? "The first pull is the start setting of the plan, from the retarded and rich side; it is the baseline for all that follows."
-                : "The start setting once more, remade: two readings of one setting show how far pulls scatter (baseline "
+                : "The first setting once more, remade: two readings of one setting show how far pulls scatter (baseline "
                         + (baseline.done() + 1) + " of " + baseline.wanted() + ").";
     }
 
@@ -129,7 +129,8 @@ public final class AdviceText {
                 + " clean setting is " + value(factor, evidence.mostDaring()) + ".";
         String last = evidence.lastStepPercent().isPresent()
                 ? " The last step changed the response by "
-                        + percent(evidence.lastStepPercent().getAsDouble(), true) + ", with a scatter of "
+                        + percent(evidence.lastStepPercent().getAsDouble(), true)
+                        + ", with a scatter around the curve of "
                         + percent(evidence.scatterPercent(), false) + "."
                 : "";
         String stake =
@@ -207,7 +208,7 @@ public final class AdviceText {
         return switch (code) {
             case SETTLED -> pulls + "what is left to gain is below what a pull can show." + left;
             case SCATTER_LIMITED ->
-                pulls + "another pull would tell no more at this scatter"
+                pulls + "another pull would tell no more at this scatter around the curve"
                         + ended.evidence()
                                 .map(evidence -> " of " + percent(evidence.scatterPercent(), false))
                                 .orElse("")

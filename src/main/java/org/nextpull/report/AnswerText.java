@@ -69,8 +69,9 @@ public final class AnswerText {
     public String repeatability(SessionResult result) {
         String scatter = result.repeatability()
                 .scatter()
-                .map(found -> "Scatter from pull to pull " + Shown.fixed(found.percent(), 2) + " % ("
-                        + Shown.count(found.degreesOfFreedom(), "degree") + " of freedom)")
+                .map(found ->
+                        "Scatter from pull to pull, by repeated settings alone, " + Shown.fixed(found.percent(), 2)
+                                + " % (" + Shown.count(found.degreesOfFreedom(), "degree") + " of freedom)")
                 .orElse("No setting was repeated, so the scatter from pull to pull is not known");
         String drift = result.repeatability()
                 .drift()

@@ -18,7 +18,7 @@ final class BriefAdvice {
         if (reason instanceof Reason.Baseline baseline) {
             return baseline.done() == 0
                     ? "The start setting of the plan: the baseline for all that follows."
-                    : "The start setting, remade: two readings of it show how far pulls scatter.";
+                    : "The first setting, remade: two readings of it show how far pulls scatter.";
         } else if (reason instanceof Reason.Searching searching) {
             return searching(advice.code(), searching);
         } else if (reason instanceof Reason.BackedOff backedOff) {

@@ -162,7 +162,7 @@ class BenchPresenterTest {
                 .map(Remark::sentence)
                 .toList();
         assertThat(day).anyMatch(sentence -> sentence.startsWith("Timing, "));
-        assertThat(day).anyMatch(sentence -> sentence.startsWith("Scatter from pull to pull "));
+        assertThat(day).anyMatch(sentence -> sentence.startsWith("Scatter from pull to pull, "));
         assertThat(day).doesNotHaveDuplicates();
     }
 }
