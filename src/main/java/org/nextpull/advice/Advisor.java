@@ -22,7 +22,9 @@ public final class Advisor {
 
     private Verdict verdict(SweepJudge judge) {
         Outlook outlook = new Stages(view, judge).outlook();
-        Optional<Chosen> leave = outlook.chosen().or(() -> BestSoFar.of(view, outlook));
+        Optional<Chosen> leave = outlook.chosen()
+                .filter(chosen -> !view.isForbidden(chosen.setting()))
+                .or(() -> BestSoFar.of(view, outlook));
         return new Verdict(
                 outlook.timing().map(SweepState::answer),
                 outlook.mixture().map(SweepState::answer),

@@ -2,6 +2,7 @@ package org.nextpull.advice;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -27,19 +28,21 @@ final class Bans {
      * Gathers the bans of a day.
      *
      * @param timing the timing factor; empty when the plan has none
+     * @param mixture the mixture factor; empty when the plan has none, and all mixtures near each other are then one
      * @param pulls all pulls of the day, whatever their standing, without those whose ban the operator lifted by name
      * @param marginDeg the plan's knock margin
      */
-    static Bans of(Optional<Axis> timing, List<MeasuredPull> pulls, double marginDeg) {
+    static Bans of(Optional<Axis> timing, Optional<Axis> mixture, List<MeasuredPull> pulls, double marginDeg) {
+        double alike = mixture.map(axis -> axis.step().resolution() / 2).orElse(DayView.ONE_MIXTURE);
         List<Ban> found = new ArrayList<>();
         for (MeasuredPull pull : pulls) {
             OptionalDouble advance = timing.map(axis -> axis.of(pull)).orElse(OptionalDouble.empty());
             if (pull.knock().isHeard()) {
-                found.add(new Ban(Limit.KNOCK, pull, shifted(advance, -marginDeg)));
+                found.add(new Ban(Limit.KNOCK, pull, shifted(advance, -marginDeg), alike));
             }
             for (LimitMet met : pull.limitsMet()) {
                 if (met.limit() == Limit.LEAN || met.limit() == Limit.EXHAUST) {
-                    found.add(new Ban(met.limit(), pull, advance));
+                    found.add(new Ban(met.limit(), pull, advance, alike));
                 }
             }
         }
@@ -112,12 +115,17 @@ final class Bans {
      * @param limit what was met
      * @param pull the pull that met it
      * @param advance lowest forbidden advance for knock, the advance of the pull for others
+     * @param alike asked mixtures that differ by no more are one
      */
-    private record Ban(Limit limit, MeasuredPull pull, OptionalDouble advance) {
+    private record Ban(Limit limit, MeasuredPull pull, OptionalDouble advance, double alike) {
         private static final double NOTHING = 1e-9;
 
         boolean isOn(Optional<String> fuel) {
-            return pull.setting().fuel().equals(fuel);
+            return plain(pull.setting().fuel()).equals(plain(fuel));
+        }
+
+        private static Optional<String> plain(Optional<String> name) {
+            return name.map(fuel -> fuel.strip().toLowerCase(Locale.ROOT));
         }
 
         /**
@@ -128,7 +136,7 @@ final class Bans {
             Optional<Double> measured = pull.setting().lambda().map(Lambda::value);
             Optional<Double> asked = pull.setting().askedLambda().map(Lambda::value);
             if (asked.isPresent()) {
-                return OptionalDouble.of(Math.min(asked.get(), measured.orElse(asked.get())));
+                return OptionalDouble.of(Math.min(asked.get(), measured.orElse(asked.get())) - alike);
             }
             return measured.map(value -> OptionalDouble.of(value - DayView.ONE_MIXTURE))
                     .orElse(OptionalDouble.empty());

@@ -33,7 +33,7 @@ record DayView(
         List<MeasuredPull> banning = day.pulls().stream()
                 .filter(pull -> !day.lifted().contains(pull.number()))
                 .toList();
-        Bans bans = Bans.of(timing, banning, day.plan().limits().knockMarginDeg());
+        Bans bans = Bans.of(timing, mixture, banning, day.plan().limits().knockMarginDeg());
         Setting configuration = configuration(day);
         List<MeasuredPull> here = day.pulls().stream()
                 .filter(pull -> pull.setting().isSameConfiguration(configuration))
@@ -142,6 +142,17 @@ record DayView(
         return mixture.isPresent()
                 ? bans.forbids(fuel(), advanceOf(pull), lambda)
                 : isAtOrAbove(advanceOf(pull), bans.advanceCeiling(fuel(), lambda));
+    }
+
+    /** Whether knock forbids the advance of a setting at its mixture, or at that of the sweep where it names none. */
+    boolean isForbidden(Proposal setting) {
+        OptionalDouble advance = setting.advance()
+                .or(setting::offset)
+                .map(value -> OptionalDouble.of(value.deg()))
+                .orElse(OptionalDouble.empty());
+        OptionalDouble lambda =
+                setting.lambda().map(value -> OptionalDouble.of(value.value())).orElseGet(this::sweepMixture);
+        return isAtOrAbove(advance, bans.advanceCeiling(fuel(), lambda));
     }
 
     private static boolean isAtOrAbove(OptionalDouble value, OptionalDouble ceiling) {

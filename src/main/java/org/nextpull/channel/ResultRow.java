@@ -8,7 +8,8 @@ import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
 
 /**
- * One pull of a table of results: numbers that somebody has on paper. At least one of torque and power is present.
+ * One pull of a table of results: numbers that somebody has on paper. At least one of torque and power is present, but for a row that
+ * could not be used and in which knock was heard: that must not be forgotten.
  *
  * @param line line of the table, from 1
  * @param order order in the day; empty where the table has no such column
@@ -24,4 +25,10 @@ public record ResultRow(
         Optional<String> label,
         Optional<String> fuel,
         KnockMark knock,
-        boolean used) {}
+        boolean used) {
+    /** The row without what it made; its knock still forbids. */
+    public ResultRow withoutResult() {
+        return new ResultRow(
+                line, order, advance, lambda, Optional.empty(), Optional.empty(), label, fuel, knock, used);
+    }
+}

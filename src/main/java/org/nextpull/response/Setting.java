@@ -1,5 +1,6 @@
 package org.nextpull.response;
 
+import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -24,8 +25,12 @@ public record Setting(
         Optional<String> label,
         Optional<String> note) {
 
+    private static Optional<String> plain(Optional<String> name) {
+        return name.map(words -> words.strip().toLowerCase(Locale.ROOT));
+    }
+
     /** Whether both belong to one sweep: the same configuration and the same fuel. */
     public boolean isSameConfiguration(Setting other) {
-        return label.equals(other.label) && fuel.equals(other.fuel);
+        return label.equals(other.label) && plain(fuel).equals(plain(other.fuel));
     }
 }

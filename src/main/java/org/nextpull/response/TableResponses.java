@@ -35,13 +35,7 @@ public final class TableResponses {
                             Optional.empty()),
                     row.used() ? Standing.USED : Standing.STRUCK,
                     Optional.empty(),
-                    Optional.of(new Figures(
-                            row.torque(),
-                            row.power(),
-                            OptionalDouble.empty(),
-                            Optional.empty(),
-                            Optional.empty(),
-                            List.of())),
+                    figures(row),
                     KnockHeard.marked(row.knock()),
                     row.lambda(),
                     Conditions.unknown(),
@@ -49,5 +43,17 @@ public final class TableResponses {
                     List.of()));
         }
         return List.copyOf(pulls);
+    }
+
+    private static Optional<Figures> figures(ResultRow row) {
+        return row.torque().isEmpty() && row.power().isEmpty()
+                ? Optional.empty()
+                : Optional.of(new Figures(
+                        row.torque(),
+                        row.power(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        List.of()));
     }
 }

@@ -1,5 +1,6 @@
 package org.nextpull.intake.csv;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -10,6 +11,8 @@ import org.nextpull.intake.NumberReader;
 
 /** Reads the cells of one row as numbers, words and marks, and remembers the first that could not be read. */
 final class RowCells {
+    private static final List<String> KNOCK_WORDS = List.of("yes", "knock", "heard", "light", "heavy");
+
     private static final Set<String> YES =
             Set.of("yes", "y", "true", "x", "1", "ja", "oui", "si", "s\u00ed", "heard", "on", "ok");
     private static final Set<String> NO = Set.of("no", "n", "false", "0", "nein", "non", "none", "off");
@@ -75,7 +78,12 @@ final class RowCells {
         return number(index).stream().mapToObj(value -> value > 0).findFirst();
     }
 
+    /** A word for knock, with whatever stands behind it, is knock; what is no word for it breaks the row. */
     KnockMark knock(OptionalInt index) {
+        String word = word(index).orElse("").toLowerCase(Locale.ROOT);
+        if (KNOCK_WORDS.stream().anyMatch(word::startsWith)) {
+            return KnockMark.HEARD;
+        }
         return yesNo(index)
                 .map(heard -> heard ? KnockMark.HEARD : KnockMark.NONE)
                 .orElse(KnockMark.NOT_MEASURED);

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
@@ -58,6 +59,9 @@ final class TableReader {
             } else {
                 bad++;
                 findings.add(broken(row, cells.broken().getAsInt()));
+                if (result.knock() == KnockMark.HEARD && result.advance().isPresent()) {
+                    rows.add(result.withoutResult());
+                }
             }
         }
         if (rows.isEmpty()) {
