@@ -15,6 +15,7 @@ import org.nextpull.unit.Span;
 
 /** Reads what a sweep says off its posterior and its planner's decision, in the factor's own unit. */
 final class SweepReading {
+    private static final double NOTHING = 1e-9;
     private static final double BRACKETED = 0.95;
     private static final double SURELY_BEYOND = 0.95;
     private static final double OUTLIER_WEIGHT = 0.4;
@@ -110,8 +111,9 @@ final class SweepReading {
         boolean limited = numbers.chances().limited() >= SURELY_BEYOND;
         FittedCurve curve = new FittedCurve(posterior);
         List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
-        Optional<Optimum> optimum =
-                bracketed || limited ? Optional.of(optimum(posterior, curve, best, run(asked))) : Optional.empty();
+        Optional<Optimum> optimum = (bracketed || limited) && !isForbidden(best)
+                ? Optional.of(optimum(posterior, curve, best, run(asked)))
+                : Optional.empty();
         RowAnswers rowAnswers = new RowAnswers(
                 question,
                 question.pulls().stream()
@@ -144,6 +146,12 @@ final class SweepReading {
                 : question.knockAt().stream()
                         .mapToDouble(heard -> heard - margin)
                         .min();
+    }
+
+    /** Where knock forbids all that the plan allows there is no best setting. */
+    private boolean isForbidden(double best) {
+        OptionalDouble limit = limit();
+        return limit.isPresent() && best >= limit.getAsDouble() - NOTHING;
     }
 
     private static boolean hasBothSides(SweepPosterior posterior, SweepQuestion asked) {

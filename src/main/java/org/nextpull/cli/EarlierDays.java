@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
@@ -27,12 +29,18 @@ final class EarlierDays {
         return wanted ? read(book -> book.experience(plan)) : Optional.empty();
     }
 
-    /** What a session knew when it began, so that it goes on as it was, whatever the notebook has learnt since. */
-    Optional<Experience> begunWith(Path captures) {
+    /**
+     * What a session knew when it began, so that it goes on as it was, whatever the notebook has learnt since; that it began with
+     * another plan is said.
+     */
+    Optional<Experience> begunWith(Path captures, String planText) {
         return read(book -> {
             Optional<SessionSummary> before = book.onCapture(captures.toString());
             Optional<KeptSession> kept =
                     before.isPresent() ? Optional.of(book.session(before.get().id())) : Optional.empty();
+            kept.filter(session -> !session.start().planText().equals(planText))
+                    .ifPresent(session -> said.accept(List.of(
+                            Finding.warning(FindingCode.LIVE_PLAN_DIFFERS, Place.inFile(captures.toString())))));
             return kept.flatMap(session -> session.input().experience());
         });
     }

@@ -20,6 +20,7 @@ import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.PlanPorts;
+import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Cautions;
@@ -87,7 +88,13 @@ final class LiveCommand implements Callable<Integer> {
             return ExitCodes.WRONG_USAGE;
         }
         SessionFolders folders = SessionFolders.beside(notebook.file());
-        Path session = session(folders);
+        try (SessionClaim claim = claim(folders)) {
+            run(file, intake, claim.folder());
+        }
+        return ExitCodes.DONE;
+    }
+
+    private void run(PlanFile file, LiveIntake intake, Path session) throws IOException {
         EarlierDays days = new EarlierDays(notebook, findings -> Messages.print(console.err(), findings));
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
@@ -99,12 +106,11 @@ final class LiveCommand implements Callable<Integer> {
                 file.plan(),
                 intake,
                 session,
-                resume ? days.begunWith(session) : days.known(file.plan()),
+                resume ? days.begunWith(session, file.text()) : days.known(file.plan()),
                 NotebookKeeper.open(notebook.file(), start),
                 new SerialPorts(),
                 LiveSetup.Clock.system());
         run(setup, units.shown());
-        return ExitCodes.DONE;
     }
 
     private void run(LiveSetup setup, Shown shown) throws IOException {
@@ -186,14 +192,17 @@ final class LiveCommand implements Callable<Integer> {
         return true;
     }
 
-    private Path session(SessionFolders folders) throws IOException {
+    private SessionClaim claim(SessionFolders folders) throws IOException {
         if (!resume) {
-            return folders.fresh(InstantSource.system().instant());
+            return folders.claimFresh(InstantSource.system().instant());
         }
-        return folders.newest()
+        Path session = folders.newest()
                 .orElseThrow(() -> new Program.BadInput(List.of(Finding.error(
                         FindingCode.LIVE_NOTHING_TO_RESUME,
                         Place.nowhere(),
                         Detail.of("folder", folders.folder().toString())))));
+        return SessionClaim.of(session)
+                .orElseThrow(() -> new Program.BadInput(
+                        List.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(session.toString())))));
     }
 }

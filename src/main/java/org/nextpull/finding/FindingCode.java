@@ -543,6 +543,8 @@ public enum FindingCode {
     LIVE_CAPTURES_UNREADABLE,
     /** The plan is not the one that the session began with; the pulls so far are judged by the plan as it is now. */
     LIVE_PLAN_DIFFERS,
+    /** {file}: another program runs this session; close the other one first. */
+    LIVE_SESSION_RUNS,
     /** The advice could not be worked out ({why}), which is a fault of the program; pulls and alarms go on, and the advice before still stands. */
     LIVE_ADVICE_FAILED,
     /** Something in the program failed ({why}); the session goes on. Please report it. */

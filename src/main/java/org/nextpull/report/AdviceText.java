@@ -20,7 +20,8 @@ import org.nextpull.unit.Span;
 
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
-    static final String NOTHING_TO_LEAVE = "Leave the engine at the setting it came with: no clean pull has been run.";
+    static final String NOTHING_TO_LEAVE =
+            "Leave the engine at the setting it came with: none was run that is clean and allowed.";
 
     private final Shown shown;
 

@@ -94,7 +94,7 @@ final class WindowPages implements AutoCloseable {
     /** Begins a session; on the working thread. */
     private void begin(StartOrder order) {
         Instant now = Instant.now();
-        Path captures = SessionFolders.beside(notebook).fresh(now);
+        Path captures = SessionFolders.beside(notebook).claimFresh(now).folder();
         SessionStart known = new SessionStart(
                 now, version, order.planFile().orElse("plan.toml"), order.planText(), Optional.of(captures.toString()));
         RunningDay running = new RunningDay(

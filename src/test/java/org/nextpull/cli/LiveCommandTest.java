@@ -13,6 +13,8 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.fit.Experience;
+import org.nextpull.live.SessionClaim;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -86,6 +88,29 @@ class LiveCommandTest {
             assertThat(kept.list()).hasSize(3);
             assertThat(kept.session(2).input().experience()).isEqualTo(known);
         }
+    }
+
+    @Test
+    void anotherPlanIsNoticedWhenASessionIsGoneOnWith() throws IOException {
+        assertThat(live(PLAN, "note a\nend\n").status()).isZero();
+        assertThat(live(PLAN, "end\n", "--resume").err()).doesNotContain("not the one that the session began with");
+        Path other = folder.resolve("other.toml");
+        Files.writeString(other, Files.readString(Path.of(PLAN)) + "\n# changed\n");
+        Run run = live(other.toString(), "end\n", "--resume");
+        assertThat(run.err()).contains("not the one that the session began with");
+    }
+
+    @Test
+    void aSessionThatRunsElsewhereIsNotGoneOnWith() throws IOException {
+        assertThat(live(PLAN, "end\n").status()).isZero();
+        Path session = SessionFolders.beside(notebook).newest().orElseThrow();
+        try (SessionClaim elsewhere = SessionClaim.of(session).orElseThrow()) {
+            assertThat(elsewhere.folder()).isEqualTo(session);
+            Run run = live(PLAN, "end\n", "--resume");
+            assertThat(run.status()).isEqualTo(1);
+            assertThat(run.err()).contains("another program runs this session");
+        }
+        assertThat(live(PLAN, "end\n", "--resume").status()).isZero();
     }
 
     @Test
