@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.io.BufferedReader;
 import java.io.InputStream;
 import java.io.InputStreamReader;
+import java.io.OutputStreamWriter;
 import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.nio.charset.StandardCharsets;
@@ -21,13 +22,17 @@ public final class Main {
 
     /** Runs one command and gives its exit status; prints and reads in UTF-8. */
     static int run(String[] args, InputStream in, PrintStream out, PrintStream err) {
-        PrintWriter outWriter = new PrintWriter(out, false, StandardCharsets.UTF_8);
-        PrintWriter errWriter = new PrintWriter(err, true, StandardCharsets.UTF_8);
+        PrintWriter outWriter = new PrintWriter(plain(out), false);
+        PrintWriter errWriter = new PrintWriter(plain(err), true);
         BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
         int status =
                 Program.commandLine(new Console(outWriter, errWriter, reader)).execute(args);
         outWriter.flush();
         errWriter.flush();
         return status;
+    }
+
+    private static PlainWriter plain(PrintStream stream) {
+        return new PlainWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8));
     }
 }

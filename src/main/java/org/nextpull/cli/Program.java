@@ -53,6 +53,8 @@ final class Program implements Runnable {
         line.registerConverter(LocalDate.class, CalendarDay::of);
         line.setOut(console.out());
         line.setErr(console.err());
+        // codes of colours are escape codes, which never reach the terminal
+        line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpAutoWidth(true);
         line.setCaseInsensitiveEnumValuesAllowed(true);
         line.setParameterExceptionHandler((fault, args) -> wrongUsage(console, fault, args));
