@@ -3,7 +3,7 @@ package org.nextpull.cli;
 /** Exit statuses of the program. */
 final class ExitCodes {
     static final int DONE = 0;
-    /** The input could not be used, no pull was found, or some of many files failed. */
+    /** The input could not be used, no pull was found, some of many files failed, or the output could not be written. */
     static final int BAD_INPUT = 1;
 
     static final int WRONG_USAGE = 2;

@@ -27,7 +27,12 @@ public final class Main {
         BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
         int status =
                 Program.commandLine(new Console(outWriter, errWriter, reader)).execute(args);
-        outWriter.flush();
+        // a print stream keeps its own failures to itself
+        boolean lost = outWriter.checkError() || out.checkError();
+        if (lost && status == ExitCodes.DONE) {
+            errWriter.println("The output could not be written.");
+            status = ExitCodes.BAD_INPUT;
+        }
         errWriter.flush();
         return status;
     }

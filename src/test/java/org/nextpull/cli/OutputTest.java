@@ -2,9 +2,14 @@ package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.InputStream;
+import java.io.OutputStream;
+import java.io.PrintStream;
 import java.io.PrintWriter;
 import java.io.StringWriter;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -33,5 +38,31 @@ class OutputTest {
         assertThat(missing.err()).contains("day?[31m.csv").doesNotContain("\u001b");
         Run unknown = Run.of("fuel", "show", "e\u001b[2J85");
         assertThat(unknown.out() + unknown.err()).contains("e?[2J85").doesNotContain("\u001b");
+    }
+
+    @Test
+    void outputThatCannotBeWrittenEndsWithStatusOneAndASentence() {
+        Run full = onFullDevice("fuel", "list", "--json");
+        assertThat(full.status()).isEqualTo(1);
+        assertThat(full.err()).isEqualToIgnoringNewLines("The output could not be written.");
+        Run wrong = onFullDevice("fuel", "list", "--json", "--no-such-option");
+        assertThat(wrong.status()).isEqualTo(2);
+        assertThat(wrong.err()).doesNotContain("could not be written");
+    }
+
+    private static Run onFullDevice(String... args) {
+        ByteArrayOutputStream err = new ByteArrayOutputStream();
+        OutputStream full = new OutputStream() {
+            @Override
+            public void write(int one) throws IOException {
+                throw new IOException("No space left on device");
+            }
+        };
+        int status = Main.run(
+                args,
+                InputStream.nullInputStream(),
+                new PrintStream(full, false, StandardCharsets.UTF_8),
+                new PrintStream(err, true, StandardCharsets.UTF_8));
+        return new Run(status, "", err.toString(StandardCharsets.UTF_8));
     }
 }
