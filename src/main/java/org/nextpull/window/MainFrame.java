@@ -116,7 +116,10 @@ final class MainFrame {
     void open(Dimension size) {
         keys().forEach(key -> key.bind(middle));
         keyList.list(all());
-        pages.onShow(page -> foot.hint(page.hint()));
+        pages.onShow(page -> {
+            foot.putAway();
+            foot.hint(page.hint());
+        });
         pages.units(look.units());
         root.setPreferredSize(size);
         dressSwing();
@@ -165,7 +168,11 @@ final class MainFrame {
 
     private void hideKeys() {
         cards.show(root, PAGES);
-        pages.current().focus();
+        if (foot.isAsking()) {
+            foot.focus();
+        } else {
+            pages.current().focus();
+        }
     }
 
     private void wholeScreen() {

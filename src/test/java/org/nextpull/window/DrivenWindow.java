@@ -3,6 +3,7 @@ package org.nextpull.window;
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Graphics2D;
 import java.awt.KeyboardFocusManager;
 import java.awt.event.KeyEvent;
@@ -31,6 +32,7 @@ final class DrivenWindow implements AutoCloseable {
     private final DaySource source;
     private final Work work = new Work();
     private final MainFrame main;
+    private long pressedAt;
 
     DrivenWindow(DaySource source, Look look, Dimension size) {
         this.source = source;
@@ -54,6 +56,7 @@ final class DrivenWindow implements AutoCloseable {
 
     private void send(KeyStroke key, int kind) {
         Edt.run(() -> target().ifPresent(target -> {
+            pressedAt = kind == KeyEvent.KEY_PRESSED ? EventQueue.getMostRecentEventTime() : pressedAt;
             char typed = kind == KeyEvent.KEY_TYPED ? key.getKeyChar() : KeyEvent.CHAR_UNDEFINED;
             KeyEvent event =
                     new KeyEvent(target, kind, System.currentTimeMillis(), key.getModifiers(), key.getKeyCode(), typed);
@@ -123,6 +126,15 @@ final class DrivenWindow implements AutoCloseable {
                                         0,
                                         KeyEvent.VK_ENTER,
                                         KeyEvent.CHAR_UNDEFINED))));
+    }
+
+    /** Types a sign into a field so many ms after the last key was pressed. */
+    void typeAfterOpening(String name, char sign, long ms) {
+        Edt.run(() -> {
+            JTextField field = field(name);
+            KeyEvent typed = new KeyEvent(field, KeyEvent.KEY_TYPED, pressedAt + ms, 0, KeyEvent.VK_UNDEFINED, sign);
+            KeyboardFocusManager.getCurrentKeyboardFocusManager().redispatchEvent(field, typed);
+        });
     }
 
     /** Fills the fields of the question at the foot and answers it. */

@@ -178,6 +178,24 @@ class WindowIT {
     }
 
     @Test
+    void theKeyThatOpensAQuestionIsNoPartOfItsAnswerAndAQuestionOutlivesTheListOfKeys() {
+        try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
+            to(window, 3);
+            window.press("X");
+            window.until("the question", () -> window.isShowing("Why"));
+            window.typeAfterOpening("Why", 'x', 2);
+            window.typeAfterOpening("Why", 'y', 500);
+            assertThat(window.said("Why")).isEqualTo("y");
+            window.press("F1");
+            window.until("the list", () -> window.isShowing("Keys shown"));
+            window.press("ESCAPE");
+            window.until("the question again", () -> window.isShowing("Why"));
+            window.answer(List.of("Why"), List.of("misfire"));
+            window.until("the pull struck", () -> window.selected().contains("struck"));
+        }
+    }
+
+    @Test
     void theKeysAreListedAndPutAway() {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             window.press("F1");

@@ -3,7 +3,10 @@ package org.nextpull.window.page;
 import java.awt.CardLayout;
 import java.awt.Component;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.KeyAdapter;
+import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -68,6 +71,19 @@ public final class FootBar extends JPanel implements Styled {
         return asking.isVisible();
     }
 
+    /** Gives the focus back to a question that waits, after something else had it. */
+    public void focus() {
+        Component first = fields.isEmpty() ? asking : fields.get(0);
+        first.requestFocusInWindow();
+    }
+
+    /** Takes back a question that waits, if there is one. */
+    public void putAway() {
+        if (isAsking()) {
+            cards.show(this, HINTS);
+        }
+    }
+
     /** Asks. Enter answers, Escape takes the question back; the focus then goes where it was. */
     public void ask(Question question) {
         before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
@@ -80,6 +96,7 @@ public final class FootBar extends JPanel implements Styled {
             JTextField text = new JTextField(field.text(), field.kind() == Question.Field.Kind.NARROW ? 6 : 30);
             text.getAccessibleContext().setAccessibleName(field.name());
             text.addActionListener(event -> answer(question));
+            text.addKeyListener(new OpeningKey());
             JLabel name = new JLabel(field.name() + " ");
             name.setLabelFor(text);
             asking.add(name);
@@ -102,8 +119,7 @@ public final class FootBar extends JPanel implements Styled {
         restyle();
         cards.show(this, QUESTION);
         revalidate();
-        Component first = fields.isEmpty() ? asking : fields.get(0);
-        first.requestFocusInWindow();
+        focus();
         fields.stream().findFirst().ifPresent(JTextField::selectAll);
     }
 
@@ -119,6 +135,19 @@ public final class FootBar extends JPanel implements Styled {
         button.addActionListener(event -> choose.run());
         KeyCommand.of("F2", "F2", "choose a file or folder", choose).bind(text);
         return button;
+    }
+
+    /** The key that opened a question is pressed before the field is there and typed after: its sign is no part of the answer. */
+    private static final class OpeningKey extends KeyAdapter {
+        private static final long SAME_STROKE_MS = 30;
+        private final long openedAt = EventQueue.getMostRecentEventTime();
+
+        @Override
+        public void keyTyped(KeyEvent event) {
+            if (event.getWhen() - openedAt <= SAME_STROKE_MS) {
+                event.consume();
+            }
+        }
     }
 
     private void answer(Question question) {

@@ -3,6 +3,8 @@ package org.nextpull.window.page;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.FlowLayout;
+import java.awt.event.MouseAdapter;
+import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -39,6 +41,13 @@ public final class PageSwitch extends JPanel implements Styled {
         middle.add(page.view(), String.valueOf(pages.size()));
         page.keys().forEach(key -> key.bind(page.view()));
         JLabel label = new JLabel(pages.size() + " " + page.title());
+        int place = labels.size();
+        label.addMouseListener(new MouseAdapter() {
+            @Override
+            public void mousePressed(MouseEvent event) {
+                show(place);
+            }
+        });
         labels.add(label);
         names.add(label);
         names.setVisible(pages.size() > 1);
@@ -57,7 +66,11 @@ public final class PageSwitch extends JPanel implements Styled {
         for (int index = 0; index < pages.size() && pages.size() > 1; index++) {
             int page = index;
             String digit = String.valueOf(index + 1);
-            keys.add(KeyCommand.of(digit, digit, "page: " + pages.get(index).title(), () -> show(page)));
+            keys.add(new KeyCommand(
+                    List.of(digit, "ctrl " + digit),
+                    digit + ", Ctrl " + digit,
+                    "page: " + pages.get(index).title(),
+                    () -> show(page)));
         }
         return keys;
     }
