@@ -8,6 +8,7 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -33,6 +34,8 @@ import org.nextpull.intake.wire.Fingerprint;
  */
 public final class FolderWatch {
     private static final int MOST_NAMES = 5;
+    /** So many zeros at the end are room set aside: a line end in UTF-16 ends with one, in UTF-32 with three. */
+    private static final int ROOM_ZEROS = 4;
 
     private final FolderSettings settings;
     private final FolderMemory memory;
@@ -186,7 +189,7 @@ public final class FolderWatch {
 
     private void complete(WatchedFile file) throws IOException, InterruptedException {
         long size = file.stamp().size();
-        if (endsWithZero(file, size)) {
+        if (endsInRoom(file, size)) {
             // room that was set aside for lines to come
             return;
         }
@@ -249,10 +252,12 @@ public final class FolderWatch {
         return digest;
     }
 
-    private boolean endsWithZero(WatchedFile file, long size) throws IOException {
+    private boolean endsInRoom(WatchedFile file, long size) throws IOException {
         try (RandomAccessFile in = new RandomAccessFile(path(file).toFile(), "r")) {
-            in.seek(size - 1);
-            return in.read() == 0;
+            byte[] end = new byte[(int) Math.min(ROOM_ZEROS, size)];
+            in.seek(size - end.length);
+            in.readFully(end);
+            return Arrays.equals(end, new byte[end.length]);
         }
     }
 

@@ -235,6 +235,18 @@ class FolderWatchTest {
     }
 
     @Test
+    void aLogInUtf16WhoseLastByteIsZeroIsTaken() throws Exception {
+        byte[] bytes = ("\ufeff" + PULL).getBytes(StandardCharsets.UTF_16LE);
+        look(0);
+        Files.write(folder.resolve("a.csv"), bytes);
+        look(250);
+        look(2100);
+        assertThat(complete)
+                .singleElement()
+                .satisfies(done -> assertThat(done.print().length()).isEqualTo(bytes.length));
+    }
+
+    @Test
     void onlyVisibleLogsAreTaken() throws Exception {
         look(0);
         write("a.xlsx", PULL);
