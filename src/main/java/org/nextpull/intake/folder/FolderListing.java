@@ -3,14 +3,13 @@ package org.nextpull.intake.folder;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 
-/** The logs of a folder with their stamps, by name. */
+/** The logs of a folder with their stamps, by name; without those that cannot be looked at. */
 final class FolderListing {
     private FolderListing() {}
 
@@ -29,14 +28,14 @@ final class FolderListing {
         return result;
     }
 
-    private static void add(String name, Path path, Map<String, Stamp> result) throws IOException {
+    private static void add(String name, Path path, Map<String, Stamp> result) {
         try {
             BasicFileAttributes attributes = Files.readAttributes(path, BasicFileAttributes.class);
             if (attributes.isRegularFile()) {
                 result.put(name, Stamp.of(attributes));
             }
-        } catch (NoSuchFileException e) {
-            // renamed or deleted since the folder was listed
+        } catch (IOException e) {
+            // renamed or deleted since the folder was listed, or a link that leads nowhere: no reason to leave out the others
             result.remove(name);
         }
     }

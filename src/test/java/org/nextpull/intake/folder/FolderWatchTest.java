@@ -247,6 +247,17 @@ class FolderWatchTest {
     }
 
     @Test
+    void aLinkThatLeadsToItselfLeavesTheOthersReadable() throws Exception {
+        look(0);
+        Files.createSymbolicLink(folder.resolve("loop.csv"), Path.of("loop.csv"));
+        write("a.csv", PULL);
+        look(250);
+        look(2100);
+        assertThat(said).isEmpty();
+        assertThat(complete).extracting(Arrival.FileComplete::file).containsExactly("a.csv");
+    }
+
+    @Test
     void onlyVisibleLogsAreTaken() throws Exception {
         look(0);
         write("a.xlsx", PULL);
