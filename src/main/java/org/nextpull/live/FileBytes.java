@@ -20,7 +20,9 @@ import org.nextpull.intake.wire.Fingerprint;
  * Only the latest are held; of an earlier one, or one that is too long, the file itself is read when its content is still the same.
  */
 final class FileBytes {
-    static final int USUAL_MOST_BYTES = 64 << 20;
+    private static final int USUAL_MOST_BYTES = 64 << 20;
+    /** Growing and handing out a file takes a few times its bytes for a while, and the session needs room beside it. */
+    private static final int SHARE_OF_MEMORY = 16;
 
     private static final int BUFFER_BYTES = 1 << 16;
 
@@ -33,6 +35,15 @@ final class FileBytes {
     FileBytes(Path folder, int mostBytes) {
         this.folder = folder;
         this.mostBytes = mostBytes;
+    }
+
+    /**
+     * How many bytes are usually held.
+     *
+     * @param memoryBytes most memory that the program may use
+     */
+    static int usualMostBytes(long memoryBytes) {
+        return (int) Math.min(USUAL_MOST_BYTES, memoryBytes / SHARE_OF_MEMORY);
     }
 
     void see(Arrival arrival) {
