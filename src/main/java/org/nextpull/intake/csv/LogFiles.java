@@ -1,6 +1,7 @@
 package org.nextpull.intake.csv;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.channel.Hints;
@@ -54,7 +55,7 @@ public final class LogFiles {
     public Outcome<Input> read(ByteSource source) {
         try {
             return FirstPart.of(source).then(part -> new Understanding(source, part, columns, hints).input());
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return Outcome.failed(Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(source.name())));
         }
     }

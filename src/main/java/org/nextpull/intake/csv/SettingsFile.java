@@ -1,6 +1,7 @@
 package org.nextpull.intake.csv;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
@@ -72,7 +73,7 @@ public final class SettingsFile {
     public static Outcome<List<AskedSetting>> read(ByteSource source) {
         try {
             return FirstPart.of(source).then(part -> read(source.name(), part.text()));
-        } catch (IOException e) {
+        } catch (IOException | UncheckedIOException e) {
             return Outcome.failed(Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(source.name())));
         }
     }

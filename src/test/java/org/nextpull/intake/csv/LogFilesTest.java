@@ -63,6 +63,22 @@ class LogFilesTest {
     }
 
     @Test
+    void aRowOfTooManyFieldsSpoilsItsOwnFileOnly() throws IOException {
+        Path day = Files.createDirectory(folder.resolve("day"));
+        Files.writeString(day.resolve("a.csv"), LOG + "1,".repeat(17_000) + "\n");
+        Files.writeString(day.resolve("b.csv"), "rpm,".repeat(17_000) + "\n" + LOG);
+        Files.writeString(day.resolve("c.csv"), LOG);
+        Inputs inputs = files.read(List.of(day.toString()));
+        assertThat(names(inputs)).containsExactly("day/c.csv");
+        assertThat(inputs.findings())
+                .extracting(finding -> finding.code())
+                .containsExactly(FindingCode.FILE_UNREADABLE, FindingCode.FILE_UNREADABLE);
+        assertThat(SettingsFile.read(day.resolve("a.csv").toString()).findings())
+                .extracting(finding -> finding.code())
+                .containsExactly(FindingCode.FILE_UNREADABLE);
+    }
+
+    @Test
     void aFolderGivesItsLogsInNaturalOrderAndSaysWhatItPassedOver() {
         Inputs inputs = files.read(List.of(folder.toString()));
         assertThat(names(inputs))
