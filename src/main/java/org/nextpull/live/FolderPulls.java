@@ -57,7 +57,8 @@ final class FolderPulls implements DayPulls {
     private record Taken(String name, int times, int candidates, int throwAway, Fingerprint print) {}
 
     FolderPulls(Path folder, Hints hints, PullRules rules, AlarmRules limits) {
-        this.bytes = new FileBytes(folder, FileBytes.usualMostBytes(Runtime.getRuntime().maxMemory()));
+        this.bytes = new FileBytes(
+                folder, FileBytes.usualMostBytes(Runtime.getRuntime().maxMemory()));
         this.logs = new LogFiles(hints);
         this.rules = rules;
         this.limits = limits;

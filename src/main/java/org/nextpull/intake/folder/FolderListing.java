@@ -35,7 +35,7 @@ final class FolderListing {
                 result.put(name, Stamp.of(attributes));
             }
         } catch (IOException e) {
-            // renamed or deleted since the folder was listed, or a link that leads nowhere: no reason to leave out the others
+            // renamed or deleted since the folder was listed, or a link to itself: no reason to leave out the others
             result.remove(name);
         }
     }
