@@ -150,6 +150,7 @@ class WindowIT {
             assertThat(window.said("What is wrong")).isNotBlank();
             window.answer(List.of("Why"), List.of("throttle slipped"));
             window.until("the pull struck", () -> window.selected().contains("struck"));
+            assertThat(window.said("Message")).startsWith("Pull 2 does not count any more");
             assertThat(window.selected()).contains("Struck by the operator: throttle slipped");
             window.press("X");
             window.until("a question", () -> window.isShowing("Answer"));

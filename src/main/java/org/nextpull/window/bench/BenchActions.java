@@ -14,9 +14,12 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
+import org.nextpull.report.LiveText;
+import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Standing;
+import org.nextpull.session.Act;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayFiles;
@@ -103,7 +106,25 @@ final class BenchActions {
     }
 
     private BenchQuestions questions() {
-        return new BenchQuestions(source::tell, new Shown(units.get()));
+        return new BenchQuestions(this::tell, new Shown(units.get()));
+    }
+
+    /** Hands on what was done by hand, and says back how it was understood. */
+    private void tell(Act act) {
+        source.tell(act);
+        String taken = new LiveText(new Shown(units.get())).taken(act);
+        foot.say(doubt(act).map(doubt -> taken + " " + doubt).orElse(taken));
+    }
+
+    private Optional<String> doubt(Act act) {
+        return act instanceof Act.Setting set
+                ? moment.get()
+                        .flatMap(now -> new SettingDoubt(plan(now), now.result())
+                                .of(new Proposal(
+                                        set.setting().advance(),
+                                        set.setting().offsetDeg(),
+                                        set.setting().lambda())))
+                : Optional.empty();
     }
 
     private void pull(Function<MeasuredPull, Question> question) {
