@@ -48,6 +48,7 @@ final class TableReader {
         findings.addAll(before);
         List<ResultRow> rows = new ArrayList<>();
         long bad = 0;
+        long good = 0;
         for (TextRow row : head.rows()) {
             if (row.filled() == 0) {
                 continue;
@@ -56,6 +57,7 @@ final class TableReader {
             ResultRow result = row(row, cells);
             if (cells.broken().isEmpty()) {
                 rows.add(result);
+                good++;
             } else {
                 bad++;
                 findings.add(broken(row, cells.broken().getAsInt()));
@@ -70,8 +72,7 @@ final class TableReader {
         }
         SourceDescription description = new SourceDescription(
                 name, encoding.name(), head.separator().shown(), head.style().decimal(), columns.described());
-        return Outcome.of(
-                new Input.Table(new ResultTable(description, rows, new RowCount(rows.size(), bad)), findings));
+        return Outcome.of(new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings));
     }
 
     private ResultRow row(TextRow row, RowCells cells) {
