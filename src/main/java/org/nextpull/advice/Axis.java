@@ -41,17 +41,13 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
     static Axis of(TimingPlan timing) {
         return settable(
                 timing.sets() == TimingPlan.Sets.FLAT ? Kind.FLAT_ADVANCE : Kind.OFFSET,
-                Span.of(timing.least().deg(), timing.most().deg()),
+                timing.allowedDeg(),
                 timing.start().deg(),
                 timing.step());
     }
 
     static Axis of(MixturePlan mixture) {
-        return settable(
-                Kind.LAMBDA,
-                Span.of(mixture.richest().value(), mixture.leanest().value()),
-                mixture.start().value(),
-                mixture.step());
+        return settable(Kind.LAMBDA, mixture.allowedLambda(), mixture.start().value(), mixture.step());
     }
 
     /** Draws the plan's limits in to the outermost settings that can be set, so that rounding never leaves the plan. */

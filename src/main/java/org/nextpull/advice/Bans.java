@@ -2,7 +2,6 @@ package org.nextpull.advice;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
@@ -121,11 +120,7 @@ final class Bans {
         private static final double NOTHING = 1e-9;
 
         boolean isOn(Optional<String> fuel) {
-            return plain(pull.setting().fuel()).equals(plain(fuel));
-        }
-
-        private static Optional<String> plain(Optional<String> name) {
-            return name.map(fuel -> fuel.strip().toLowerCase(Locale.ROOT));
+            return pull.setting().isOnFuel(fuel);
         }
 
         /**

@@ -150,9 +150,14 @@ record DayView(
                 .or(setting::offset)
                 .map(value -> OptionalDouble.of(value.deg()))
                 .orElse(OptionalDouble.empty());
-        OptionalDouble lambda =
-                setting.lambda().map(value -> OptionalDouble.of(value.value())).orElseGet(this::sweepMixture);
-        return isAtOrAbove(advance, bans.advanceCeiling(fuel(), lambda));
+        return isAtOrAbove(advance, bans.advanceCeiling(fuel(), mixtureOf(setting)));
+    }
+
+    /** The mixture that a setting will have: its own, or that of the sweep where the plan sets none. */
+    OptionalDouble mixtureOf(Proposal setting) {
+        return setting.lambda().isPresent()
+                ? OptionalDouble.of(setting.lambda().get().value())
+                : sweepMixture();
     }
 
     private static boolean isAtOrAbove(OptionalDouble value, OptionalDouble ceiling) {

@@ -56,7 +56,7 @@ final class Gate {
         if (value.isEmpty()) {
             return Optional.of(wanted);
         }
-        OptionalDouble mixture = mixtureOf(wanted);
+        OptionalDouble mixture = view.mixtureOf(wanted);
         OptionalDouble daring = view.mostDaring(axis, view.used());
         double most = daring.isPresent()
                 ? axis.round(daring.getAsDouble() + axis.step().largest())
@@ -113,7 +113,7 @@ final class Gate {
      * settings that a clean pull has proven, as retarded as they are and as lean.
      */
     private OptionalDouble floor(Axis axis, Proposal setting, double advance) {
-        OptionalDouble mixture = mixtureOf(setting);
+        OptionalDouble mixture = view.mixtureOf(setting);
         boolean proven = view.used().stream()
                 .filter(view::isClean)
                 .anyMatch(pull -> isAtMost(axis.of(pull), advance) && isAtLeast(DayView.mixtureOf(pull), mixture));
@@ -163,13 +163,6 @@ final class Gate {
 
     private static Optional<Proposal> within(Axis axis, Proposal rest, double value) {
         return value < axis.allowed().low() - NOTHING ? Optional.empty() : Optional.of(axis.with(rest, value));
-    }
-
-    /** The mixture that a setting will have: its own, or that of the sweep where the plan sets none. */
-    private OptionalDouble mixtureOf(Proposal setting) {
-        return setting.lambda().isPresent()
-                ? OptionalDouble.of(setting.lambda().get().value())
-                : view.sweepMixture();
     }
 
     private static OptionalDouble valueOf(Axis axis, Proposal setting) {

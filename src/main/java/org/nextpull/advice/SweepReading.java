@@ -254,10 +254,7 @@ final class SweepReading {
     private boolean isStep(int earlier, int later) {
         OptionalDouble from = settingOf(earlier);
         OptionalDouble to = settingOf(later);
-        return from.isPresent()
-                && to.isPresent()
-                && Math.abs(to.getAsDouble() - from.getAsDouble())
-                        >= axis.step().resolution() / 2;
+        return from.isPresent() && to.isPresent() && !axis.isSame(from.getAsDouble(), to.getAsDouble());
     }
 
     private OptionalDouble settingOf(int number) {

@@ -45,6 +45,11 @@ public record AskedSetting(
                 Optional.empty());
     }
 
+    /** Whether it says spark or mixture. */
+    public boolean hasValues() {
+        return advance.isPresent() || offsetDeg.isPresent() || lambda.isPresent();
+    }
+
     /** This setting; what it does not say is as another says it. */
     public AskedSetting orElse(AskedSetting other) {
         boolean setsAdvance = advance.isPresent() || offsetDeg.isPresent();

@@ -15,10 +15,6 @@ import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
 import org.nextpull.report.WrittenFiles;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
@@ -76,10 +72,7 @@ record ChartFiles(String folder, List<Path> read, Console console) {
                 save(into.resolve(picture.getKey()), picture.getValue());
             }
         } catch (IOException unwritable) {
-            throw new Program.BadInput(List.of(Finding.error(
-                    FindingCode.FOLDER_NOT_WRITABLE,
-                    Place.inFile(folder),
-                    Detail.of("why", String.valueOf(unwritable.getMessage())))));
+            throw TextFile.notWritable(folder, String.valueOf(unwritable.getMessage()));
         }
     }
 

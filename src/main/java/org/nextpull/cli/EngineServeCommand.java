@@ -10,11 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WrittenFiles;
@@ -124,7 +120,7 @@ final class EngineServeCommand implements Callable<Integer> {
             Files.writeString(file, text, StandardCharsets.UTF_8);
             console.out().println(file + ": truth");
         } catch (IOException fault) {
-            throw notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
+            throw TextFile.notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
         }
     }
 
@@ -134,16 +130,11 @@ final class EngineServeCommand implements Callable<Integer> {
             Path file = Path.of(name);
             Path folder = file.toAbsolutePath().getParent();
             if (folder == null || !Files.isWritable(folder) || Files.isDirectory(file)) {
-                throw notWritable(name, "there is no such folder, or it may not be written to");
+                throw TextFile.notWritable(name, "there is no such folder, or it may not be written to");
             }
             return file;
         } catch (InvalidPathException fault) {
-            throw notWritable(name, String.valueOf(fault.getMessage()));
+            throw TextFile.notWritable(name, String.valueOf(fault.getMessage()));
         }
-    }
-
-    private static Program.BadInput notWritable(String file, String why) {
-        return new Program.BadInput(
-                List.of(Finding.error(FindingCode.FOLDER_NOT_WRITABLE, Place.inFile(file), Detail.of("why", why))));
     }
 }

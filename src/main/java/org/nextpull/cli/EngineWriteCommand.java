@@ -10,11 +10,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
@@ -111,15 +108,8 @@ final class EngineWriteCommand implements Callable<Integer> {
             Files.writeString(file, text, StandardCharsets.UTF_8);
             console.out().println(file + ": " + what);
         } catch (IOException fault) {
-            throw notWritable(file.toString(), fault);
+            throw TextFile.notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
         }
-    }
-
-    private static Program.BadInput notWritable(String file, Exception fault) {
-        return new Program.BadInput(List.of(Finding.error(
-                FindingCode.FOLDER_NOT_WRITABLE,
-                Place.inFile(file),
-                Detail.of("why", fault.getClass().getSimpleName() + ", " + fault.getMessage()))));
     }
 
     private static Path beside(Path log, String ending) {

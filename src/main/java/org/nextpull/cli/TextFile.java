@@ -21,7 +21,7 @@ final class TextFile {
         try {
             return Path.of(name);
         } catch (InvalidPathException impossible) {
-            throw notWritable(name, impossible);
+            throw notWritable(name, String.valueOf(impossible.getMessage()));
         }
     }
 
@@ -32,7 +32,7 @@ final class TextFile {
                 throw new Program.BadInput(List.of(refused));
             });
         } catch (IOException unreadable) {
-            throw notWritable(files.named().toString(), unreadable);
+            throw notWritable(files.named().toString(), String.valueOf(unreadable.getMessage()));
         }
     }
 
@@ -42,14 +42,12 @@ final class TextFile {
             Files.writeString(out, text, StandardCharsets.UTF_8);
             console.err().println("wrote " + out);
         } catch (IOException unwritable) {
-            throw notWritable(out.toString(), unwritable);
+            throw notWritable(out.toString(), String.valueOf(unwritable.getMessage()));
         }
     }
 
-    private static Program.BadInput notWritable(String file, Exception why) {
-        return new Program.BadInput(List.of(Finding.error(
-                FindingCode.FOLDER_NOT_WRITABLE,
-                Place.inFile(file),
-                Detail.of("why", String.valueOf(why.getMessage())))));
+    static Program.BadInput notWritable(String file, String why) {
+        return new Program.BadInput(
+                List.of(Finding.error(FindingCode.FOLDER_NOT_WRITABLE, Place.inFile(file), Detail.of("why", why))));
     }
 }

@@ -51,7 +51,7 @@ final class PullSettings {
                 .or(() -> proposed.get().map(PullSettings::asked))
                 .map(known -> unlogged(ended.candidate(), known))
                 .orElseGet(AskedSetting::none);
-        return Optional.of(new Act.Setting(number, values.orElse(configuration), guessed && hasValues(values)));
+        return Optional.of(new Act.Setting(number, values.orElse(configuration), guessed && values.hasValues()));
     }
 
     private static AskedSetting configuration(Acts acts, int number) {
@@ -94,11 +94,5 @@ final class PullSettings {
 
     private static boolean logs(Candidate candidate, Role role) {
         return candidate.samples().presentRows(Channel.of(role)).length > 0;
-    }
-
-    private static boolean hasValues(AskedSetting setting) {
-        return setting.advance().isPresent()
-                || setting.offsetDeg().isPresent()
-                || setting.lambda().isPresent();
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.plan;
 
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
 
 /**
  * The mixture sweep, table {@code [mixture]}.
@@ -20,5 +21,10 @@ public record MixturePlan(Lambda start, Lambda richest, Lambda leanest, Step ste
         if (richest.compareTo(start) > 0 || start.compareTo(leanest) > 0) {
             throw new IllegalArgumentException("start outside its limits: " + richest + ", " + start + ", " + leanest);
         }
+    }
+
+    /** What is allowed, in lambda. */
+    public Span allowedLambda() {
+        return Span.of(richest.value(), leanest.value());
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.plan;
 
 import org.nextpull.unit.Advance;
+import org.nextpull.unit.Span;
 
 /**
  * The spark-timing sweep, table {@code [timing]}. With {@link Sets#OFFSET} all three advances are degrees added to the present map.
@@ -28,6 +29,11 @@ public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, 
         if (least.compareTo(start) > 0 || start.compareTo(most) > 0) {
             throw new IllegalArgumentException("start outside its limits: " + least + ", " + start + ", " + most);
         }
+    }
+
+    /** What is allowed, in deg. */
+    public Span allowedDeg() {
+        return Span.of(least.deg(), most.deg());
     }
 
     /** The largest step where the plan names none. */

@@ -2,7 +2,6 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.session.Act;
@@ -50,11 +49,8 @@ public final class ActText {
 
     private static String setting(AskedSetting setting) {
         List<String> parts = new ArrayList<>();
-        boolean isSet = setting.advance().isPresent()
-                || setting.offsetDeg().isPresent()
-                || setting.lambda().isPresent();
-        if (isSet) {
-            parts.add(AdviceText.setting(new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda())));
+        if (setting.hasValues()) {
+            parts.add(AdviceText.setting(AdviceText.asked(setting)));
         }
         setting.label().ifPresent(label -> parts.add("label " + label));
         setting.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));

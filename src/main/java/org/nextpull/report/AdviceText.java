@@ -14,6 +14,7 @@ import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.AskedSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Span;
@@ -60,6 +61,11 @@ public final class AdviceText {
                 .map(value -> "lambda " + Shown.fixed(value.value(), 3))
                 .orElse("");
         return advance.isEmpty() || lambda.isEmpty() ? advance + lambda : advance + ", " + lambda;
+    }
+
+    /** The spark and the mixture of what somebody asked for. */
+    static Proposal asked(AskedSetting setting) {
+        return new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda());
     }
 
     /** Degrees that are added to a map, with their sign. */

@@ -167,11 +167,10 @@ public final class LiveText {
             return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
                     + ".";
         } else if (act instanceof Act.Correct correct) {
-            boolean ofValues = correct.setting().advance().isPresent()
-                    || correct.setting().offsetDeg().isPresent()
-                    || correct.setting().lambda().isPresent();
             return "Pull " + correct.pull() + " was run with " + asked(correct.setting())
-                    + (ofValues ? ", on your word; what its log measured counts before that." : ".");
+                    + (correct.setting().hasValues()
+                            ? ", on your word; what its log measured counts before that."
+                            : ".");
         } else if (act instanceof Act.Setting setting) {
             return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
         } else if (act instanceof Act.Note note) {
@@ -194,7 +193,7 @@ public final class LiveText {
 
     private static String asked(AskedSetting setting) {
         List<String> parts = new ArrayList<>();
-        String values = AdviceText.setting(new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda()));
+        String values = AdviceText.setting(AdviceText.asked(setting));
         if (!values.isEmpty()) {
             parts.add(values);
         }

@@ -1,13 +1,17 @@
 package org.nextpull.report;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 import org.nextpull.advice.Proposal;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -37,65 +41,72 @@ public final class SettingDoubt {
                 .toList();
     }
 
-    /** How a factor is written. */
-    private record Factor(String name, int places, String unit) {
+    /**
+     * A factor of a setting.
+     *
+     * @param name stands before a value
+     * @param places decimal places of a value
+     * @param unit stands behind it
+     * @param allowed by the plan
+     * @param step the plan's largest
+     */
+    private record Factor(String name, int places, String unit, Span allowed, double step) {
+        static Factor of(TimingPlan timing) {
+            return new Factor("", 1, " deg", timing.allowedDeg(), timing.step().largest());
+        }
+
+        static Factor of(MixturePlan mixture) {
+            return new Factor(
+                    "lambda ", 3, "", mixture.allowedLambda(), mixture.step().largest());
+        }
+
         String text(double value) {
             return name + Shown.fixed(value, places) + unit;
         }
     }
 
+    /** The sentence on what somebody says is set; empty where there is no doubt. */
+    public Optional<String> of(AskedSetting setting) {
+        return of(AdviceText.asked(setting));
+    }
+
     /** The sentence; empty where there is no doubt. */
     public Optional<String> of(Proposal setting) {
-        List<String> doubts = new ArrayList<>();
-        plan.timing().ifPresent(timing -> {
-            Factor factor = new Factor("", 1, " deg");
-            Span allowed = Span.of(timing.least().deg(), timing.most().deg());
-            double step = timing.step().largest();
-            setting.advance()
-                    .map(Advance::deg)
-                    .ifPresent(deg -> doubt(
-                                    factor,
-                                    deg,
-                                    allowed,
-                                    reach(pull -> pull.setting().advance().map(Advance::deg), step))
-                            .ifPresent(doubts::add));
-            setting.offset()
-                    .map(Advance::deg)
-                    .ifPresent(deg -> doubt(
-                                    factor,
-                                    deg,
-                                    allowed,
-                                    reach(pull -> pull.setting().offset().map(Advance::deg), step))
-                            .ifPresent(doubts::add));
-        });
-        plan.mixture()
-                .ifPresent(mixture -> setting.lambda()
-                        .map(Lambda::value)
-                        .ifPresent(lambda -> doubt(
-                                        new Factor("lambda ", 3, ""),
-                                        lambda,
-                                        Span.of(
-                                                mixture.richest().value(),
-                                                mixture.leanest().value()),
-                                        reach(
-                                                pull -> pull.setting()
-                                                        .askedLambda()
-                                                        .or(() -> pull.setting().lambda())
-                                                        .map(Lambda::value),
-                                                mixture.step().largest()))
-                                .ifPresent(doubts::add)));
+        Optional<Factor> spark = plan.timing().map(Factor::of);
+        Optional<Factor> mixture = plan.mixture().map(Factor::of);
+        List<String> doubts = Stream.of(
+                        doubt(
+                                spark,
+                                setting.advance().map(Advance::deg),
+                                run -> run.advance().map(Advance::deg)),
+                        doubt(
+                                spark,
+                                setting.offset().map(Advance::deg),
+                                run -> run.offset().map(Advance::deg)),
+                        doubt(
+                                mixture,
+                                setting.lambda().map(Lambda::value),
+                                run -> run.askedLambda().or(run::lambda).map(Lambda::value)))
+                .flatMap(Optional::stream)
+                .toList();
         return doubts.isEmpty() ? Optional.empty() : Optional.of("Careful: " + String.join("; ", doubts) + ".");
     }
 
-    private OptionalDouble reach(Function<MeasuredPull, Optional<Double>> of, double step) {
+    private Optional<String> doubt(
+            Optional<Factor> factor, Optional<Double> value, Function<Setting, Optional<Double>> run) {
+        return factor.flatMap(known -> value.flatMap(set -> doubt(known, set, reach(run, known.step()))));
+    }
+
+    private OptionalDouble reach(Function<Setting, Optional<Double>> of, double step) {
         OptionalDouble most = clean.stream()
-                .flatMap(pull -> of.apply(pull).stream())
+                .flatMap(pull -> of.apply(pull.setting()).stream())
                 .mapToDouble(Double::doubleValue)
                 .max();
         return most.isPresent() ? OptionalDouble.of(most.getAsDouble() + step) : most;
     }
 
-    private static Optional<String> doubt(Factor factor, double value, Span allowed, OptionalDouble reach) {
+    private static Optional<String> doubt(Factor factor, double value, OptionalDouble reach) {
+        Span allowed = factor.allowed();
         if (value < allowed.low() - HAIR || value > allowed.high() + HAIR) {
             return Optional.of(factor.text(value) + " is outside of the plan, which allows "
                     + factor.text(allowed.low()) + " to " + factor.text(allowed.high()));

@@ -29,8 +29,13 @@ public record Setting(
         return name.map(words -> words.strip().toLowerCase(Locale.ROOT));
     }
 
+    /** Whether it is on that fuel, however its name is spelt. */
+    public boolean isOnFuel(Optional<String> other) {
+        return plain(fuel).equals(plain(other));
+    }
+
     /** Whether both belong to one sweep: the same configuration and the same fuel. */
     public boolean isSameConfiguration(Setting other) {
-        return label.equals(other.label) && plain(fuel).equals(plain(other.fuel));
+        return label.equals(other.label) && isOnFuel(other.fuel);
     }
 }

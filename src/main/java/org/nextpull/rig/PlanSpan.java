@@ -22,7 +22,7 @@ final class PlanSpan {
     static List<Finding> check(SweepPlan plan, Proposal setting) {
         List<Finding> findings = new ArrayList<>();
         plan.timing().ifPresent(timing -> {
-            Span allowed = Span.of(timing.least().deg(), timing.most().deg());
+            Span allowed = timing.allowedDeg();
             setting.advance()
                     .map(Advance::deg)
                     .ifPresent(deg -> check("advance", deg, allowed).ifPresent(findings::add));
@@ -31,7 +31,7 @@ final class PlanSpan {
                     .ifPresent(deg -> check("offset", deg, allowed).ifPresent(findings::add));
         });
         plan.mixture().ifPresent(mixture -> {
-            Span allowed = Span.of(mixture.richest().value(), mixture.leanest().value());
+            Span allowed = mixture.allowedLambda();
             setting.lambda()
                     .map(Lambda::value)
                     .ifPresent(lambda -> check("lambda", lambda, allowed).ifPresent(findings::add));

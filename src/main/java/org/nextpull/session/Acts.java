@@ -55,7 +55,7 @@ public final class Acts {
             set(setting);
         } else if (act instanceof Act.Correct correct) {
             over(correct.pull(), correct.setting());
-            if (saysValues(correct.setting())) {
+            if (correct.setting().hasValues()) {
                 assumed.remove(correct.pull());
             }
         } else if (act instanceof Act.Note note) {
@@ -86,12 +86,6 @@ public final class Acts {
         settings.put(pull, before.withNote(Optional.of(all)));
     }
 
-    private static boolean saysValues(AskedSetting setting) {
-        return setting.advance().isPresent()
-                || setting.offsetDeg().isPresent()
-                || setting.lambda().isPresent();
-    }
-
     /** What is set for a pull, as far as anybody has said; empty where nobody has. */
     public Optional<AskedSetting> settingOf(int pull) {
         return Optional.ofNullable(settings.get(pull));
@@ -99,7 +93,7 @@ public final class Acts {
 
     /** Whether spark or mixture of a pull were said or assumed. */
     public boolean isSet(int pull) {
-        return settingOf(pull).filter(Acts::saysValues).isPresent();
+        return settingOf(pull).filter(AskedSetting::hasValues).isPresent();
     }
 
     /** What was struck, lifted, set and corrected. */

@@ -118,12 +118,7 @@ final class BenchActions {
 
     private Optional<String> doubt(Act act) {
         return act instanceof Act.Setting set
-                ? moment.get()
-                        .flatMap(now -> new SettingDoubt(plan(now), now.result())
-                                .of(new Proposal(
-                                        set.setting().advance(),
-                                        set.setting().offsetDeg(),
-                                        set.setting().lambda())))
+                ? moment.get().flatMap(now -> new SettingDoubt(plan(now), now.result()).of(set.setting()))
                 : Optional.empty();
     }
 
