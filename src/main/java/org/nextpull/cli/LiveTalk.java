@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
@@ -73,17 +74,11 @@ final class LiveTalk implements LiveListener {
         if (isNewest(pull.pull(), state)) {
             state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
             said = state.advice();
-            coolDown(state).ifPresent(lines::add);
+            OptionalDouble wait = state.waitBeforeNextS();
+            wait.ifPresent(seconds -> lines.add(words.coolDown(seconds)));
+            cooling = wait.isPresent();
         }
         print(state.at(), lines);
-    }
-
-    /** What is left of the time between pulls, where another pull is wanted. */
-    private Optional<String> coolDown(LiveState state) {
-        boolean wanted =
-                state.advice().filter(advice -> advice.action() != Action.STOP).isPresent();
-        cooling = wanted && state.coolDownLeftS().isPresent();
-        return cooling ? Optional.of(words.coolDown(state.coolDownLeftS().getAsDouble())) : Optional.empty();
     }
 
     /** Several pulls may come in one file; only behind the last of them the next setting is of use. */

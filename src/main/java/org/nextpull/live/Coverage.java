@@ -13,6 +13,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.PullMeasure;
 
@@ -21,23 +22,19 @@ final class Coverage {
     /** Other columns, or other kinds of lines, may be understood a little later than the first. */
     private static final double SETTLE_S = 3;
 
+    private final DayIntake intake;
+    private final WireChain chain;
     private OptionalDouble sinceS = OptionalDouble.empty();
     private boolean said;
 
-    /** Whether it was said, or there was nothing to say. */
-    boolean isSaid() {
-        return said;
+    Coverage(DayIntake intake, WireChain chain) {
+        this.intake = intake;
+        this.chain = chain;
     }
 
-    /**
-     * What is to be said now; nothing while it is not known, or when it was said.
-     *
-     * @param sources how the sources are called
-     * @param channels what they send, as far as it is understood
-     * @param complete whether something of each source is understood
-     */
-    List<Finding> due(SweepPlan plan, String sources, List<Channel> channels, boolean complete, double nowS) {
-        if (said || !complete) {
+    /** What is to be said now; nothing while it is not known, or when it was said. */
+    List<Finding> due(SweepPlan plan, double nowS) {
+        if (said || !intake.isUnderstood(chain)) {
             return List.of();
         }
         if (sinceS.isEmpty()) {
@@ -47,7 +44,10 @@ final class Coverage {
             return List.of();
         }
         said = true;
-        Place place = Place.inFile(sources);
+        Place place = Place.inFile(intake.title());
+        List<Channel> channels = intake.columns(chain).stream()
+                .flatMap(column -> column.channel().stream())
+                .toList();
         Set<Role> logged = channels.stream().map(Channel::role).collect(Collectors.toSet());
         List<Finding> findings = new ArrayList<>(AlarmCover.check(AlarmRules.of(plan), channels, place));
         for (String reading : new PullMeasure(plan).airLacking(logged)) {

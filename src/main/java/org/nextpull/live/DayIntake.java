@@ -38,11 +38,21 @@ final class DayIntake {
         PullRules rules = PlanRules.pulls(plan);
         return intake instanceof LiveIntake.Folder folder
                 ? new FolderPulls(folder.folder().folder(), plan.log().hints(), rules, limits)
-                : new PortPulls(String.join(BETWEEN_NAMES, names()), () -> columns(chain), rules, limits);
+                : new PortPulls(title(), () -> columns(chain), rules, limits);
     }
 
-    /** The columns of all ports, as far as they are understood. */
-    private List<Column> columns(WireChain chain) {
+    /** All sources in one name. */
+    String title() {
+        return String.join(BETWEEN_NAMES, names());
+    }
+
+    /** Whether something is understood of what each source sends. */
+    boolean isUnderstood(WireChain chain) {
+        return names().stream().noneMatch(name -> chain.columns(name).isEmpty());
+    }
+
+    /** The columns of all sources, as far as they are understood. */
+    List<Column> columns(WireChain chain) {
         return names().stream().flatMap(name -> chain.columns(name).stream()).toList();
     }
 }

@@ -15,7 +15,6 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Block;
-import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -57,8 +56,8 @@ final class LiveDay {
     private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
-    private final Coverage coverage = new Coverage();
-    private final List<String> names;
+    private final CoolDown coolDown = new CoolDown();
+    private final Coverage coverage;
     private final Deque<Notice> notices = new ArrayDeque<>();
     private ArrivalTime now;
     private SessionResult result;
@@ -73,8 +72,6 @@ final class LiveDay {
     private int asked;
     private int askedWhole;
     private int announced;
-    private int noted;
-    private OptionalDouble lastPullS = OptionalDouble.empty();
 
     LiveDay(LiveSetup setup, ArrivalTime start, Desk desk, DayEvents events) {
         DayIntake intake = new DayIntake(setup.intake());
@@ -87,8 +84,8 @@ final class LiveDay {
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
         this.pulls = intake.pulls(plan, limits, chain);
         this.alarms = new RowAlarms(intake.sources().size(), limits);
-        this.names = intake.names();
-        this.links = new Links(names);
+        this.coverage = new Coverage(intake, chain);
+        this.links = new Links(intake.names());
         this.book = new ActBook(plan);
         this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
     }
@@ -128,10 +125,7 @@ final class LiveDay {
     }
 
     private void noteFound() {
-        if (pulls.count() > noted) {
-            noted = pulls.count();
-            lastPullS = OptionalDouble.of(now.seconds());
-        }
+        coolDown.see(pulls.count(), now.seconds());
         for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
             saidBefore.put(number, book.acts());
         }
@@ -142,23 +136,14 @@ final class LiveDay {
         pass(at);
         noteFound();
         look();
-        if (!replaying && !coverage.isSaid()) {
-            covered(at).forEach(finding -> say(at, finding));
+        if (!replaying) {
+            coverage.due(book.plan(), at.seconds()).forEach(finding -> say(at, finding));
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
                 && waiting.isDue(book.plan(), latest.conditions(at), advice(), at.seconds())) {
             ask();
         }
-    }
-
-    private List<Finding> covered(ArrivalTime at) {
-        boolean complete = names.stream().noneMatch(name -> chain.columns(name).isEmpty());
-        List<Channel> channels = names.stream()
-                .flatMap(name -> chain.columns(name).stream())
-                .flatMap(column -> column.channel().stream())
-                .toList();
-        return coverage.due(book.plan(), String.join(" + ", names), channels, complete, at.seconds());
     }
 
     private void pass(ArrivalTime at) {
@@ -315,21 +300,12 @@ final class LiveDay {
                 latest.all(now),
                 alarms.sounding(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
-                coolDownLeftS(),
+                coolDown.leftS(book.plan().start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 book.acts(),
                 List.copyOf(notices),
                 keeper.session(),
                 keeper.failing());
-    }
-
-    private OptionalDouble coolDownLeftS() {
-        OptionalDouble coolDown = book.plan().start().coolDownS();
-        if (coolDown.isEmpty() || lastPullS.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        double left = coolDown.getAsDouble() - (now.seconds() - lastPullS.getAsDouble());
-        return left > 0 ? OptionalDouble.of(left) : OptionalDouble.empty();
     }
 
     /** Whether a link changed since this was asked last. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import java.util.stream.Stream;
+import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
@@ -59,6 +60,13 @@ public record LiveState(
     /** The next step as it now stands; empty when the plan sweeps nothing. */
     public Optional<Advice> advice() {
         return result.verdict().map(Verdict::advice);
+    }
+
+    /** What is left of the time between pulls, in s, where another pull is wanted. */
+    public OptionalDouble waitBeforeNextS() {
+        return advice().filter(advice -> advice.action() != Action.STOP).isPresent()
+                ? coolDownLeftS
+                : OptionalDouble.empty();
     }
 
     /** What is not kept at the moment, and why; stays as long as it is so. */

@@ -2,7 +2,6 @@ package org.nextpull.live;
 
 import java.io.IOException;
 import java.nio.channels.FileChannel;
-import java.nio.channels.FileLock;
 import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -50,8 +49,7 @@ public final class SessionClaim implements AutoCloseable {
 
     private static boolean isLocked(FileChannel channel) throws IOException {
         try {
-            FileLock lock = channel.tryLock();
-            return lock != null;
+            return channel.tryLock() != null;
         } catch (OverlappingFileLockException sameProgram) {
             return false;
         }

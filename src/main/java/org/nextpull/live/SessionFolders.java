@@ -49,11 +49,11 @@ public final class SessionFolders {
 
     /** A folder for a session that begins now, claimed so that no other program that begins in the same second takes it. */
     public SessionClaim claimFresh(Instant now) {
-        Optional<SessionClaim> claim = SessionClaim.of(fresh(now));
-        for (int count = 0; claim.isEmpty() && count < MOST_A_SECOND; count++) {
-            claim = SessionClaim.of(fresh(now));
-        }
-        return claim.orElseThrow(() -> new IllegalStateException("no folder is free in " + folder));
+        return Stream.generate(() -> SessionClaim.of(fresh(now)))
+                .limit(MOST_A_SECOND)
+                .flatMap(Optional::stream)
+                .findFirst()
+                .orElseThrow(() -> new IllegalStateException("no folder is free in " + folder));
     }
 
     /** The folder of the session that began last; empty when there is none. */

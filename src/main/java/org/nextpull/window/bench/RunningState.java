@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.advice.Action;
+import java.util.OptionalDouble;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Role;
@@ -70,11 +70,9 @@ final class RunningState {
                     Tone.PLAIN,
                     LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())));
         }
-        boolean wanted =
-                state.advice().filter(advice -> advice.action() != Action.STOP).isPresent();
-        return wanted && state.coolDownLeftS().isPresent()
-                ? Optional.of(new Remark(
-                        Tone.WARN, LinkText.coolingDown(state.coolDownLeftS().getAsDouble())))
+        OptionalDouble wait = state.waitBeforeNextS();
+        return wait.isPresent()
+                ? Optional.of(new Remark(Tone.WARN, LinkText.coolingDown(wait.getAsDouble())))
                 : Optional.empty();
     }
 
