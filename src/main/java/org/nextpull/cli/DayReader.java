@@ -95,10 +95,7 @@ final class DayReader {
     /** The day with what earlier days in the notebook teach, where there is one and the plan wants it. */
     DayInput learned(DayInput day) {
         SweepPlan plan = day.session().plan();
-        boolean isWanted = plan.goal().learnFromNotebook()
-                && (plan.timing().isPresent() || plan.mixture().isPresent())
-                && (notebook.isNamed() || notebook.isThere());
-        if (!isWanted) {
+        if (!plan.wantsEarlierDays() || !(notebook.isNamed() || notebook.isThere())) {
             return day;
         }
         try {

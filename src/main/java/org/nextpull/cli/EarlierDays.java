@@ -24,9 +24,7 @@ final class EarlierDays {
 
     /** For a session that begins now; empty where the plan does not want it. */
     Optional<Experience> known(SweepPlan plan) {
-        boolean wanted = plan.goal().learnFromNotebook()
-                && (plan.timing().isPresent() || plan.mixture().isPresent());
-        return wanted ? read(book -> book.experience(plan)) : Optional.empty();
+        return plan.wantsEarlierDays() ? read(book -> book.experience(plan)) : Optional.empty();
     }
 
     /**

@@ -59,4 +59,9 @@ public record SweepPlan(
     public SweepPlan withLimits(Limits newLimits) {
         return new SweepPlan(engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, goal, log, wires);
     }
+
+    /** Whether it sweeps something and wants what earlier days taught of it. */
+    public boolean wantsEarlierDays() {
+        return goal.learnFromNotebook() && (timing.isPresent() || mixture.isPresent());
+    }
 }
