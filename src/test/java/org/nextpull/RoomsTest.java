@@ -150,12 +150,36 @@ class RoomsTest {
                 .orShould()
                 .callMethod(Math.class, "random")
                 .orShould()
-                .dependOnClassesThat()
-                .haveFullyQualifiedName("java.lang.Thread")
+                .callMethod(java.time.LocalDateTime.class, "now")
+                .orShould()
+                .callMethod(java.time.ZonedDateTime.class, "now")
+                .orShould()
+                .callConstructor(java.util.SplittableRandom.class)
                 .orShould()
                 .dependOnClassesThat()
-                .haveFullyQualifiedName("java.io.File")
+                .haveNameMatching("java\\.util\\.(Random|concurrent\\.ThreadLocalRandom|Timer)"
+                        + "|java\\.lang\\.(Thread|Process|ProcessBuilder|Runtime)"
+                        + "|java\\.util\\.concurrent\\.(Execut|Future|CompletableFuture|ForkJoin).*"
+                        + "|java\\.io\\.(File|RandomAccessFile).*"
+                        + "|java\\.nio\\.(file|channels)\\..*")
                 .because("times and seeds are arguments")
+                .check(MAIN);
+    }
+
+    @Test
+    void onlyTheCommandLinePrintsAndEndsTheProcess() {
+        noClasses()
+                .that()
+                .resideOutsideOfPackage(ROOT + "cli..")
+                .should()
+                .accessField(System.class, "out")
+                .orShould()
+                .accessField(System.class, "err")
+                .orShould()
+                .callMethod(System.class, "exit", int.class)
+                .orShould()
+                .callMethod(Runtime.class, "halt", int.class)
+                .because("data goes to standard output and the status to the caller at one place")
                 .check(MAIN);
     }
 
