@@ -35,7 +35,7 @@ public final class NoncentralT {
         double sum = 0;
         for (int index = 0; index <= STEPS; index++) {
             double root = low + index * step;
-            int simpson = index == 0 || index == STEPS ? 1 : index % 2 == 1 ? 4 : 2;
+            int simpson = index == 0 || index == STEPS ? 1 : index % 2 != 0 ? 4 : 2;
             double density = 2 * root * squares.density(root * root);
             sum += simpson * density * Normal.above(value * root / Math.sqrt(degreesOfFreedom) - shift);
         }
