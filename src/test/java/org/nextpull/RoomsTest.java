@@ -27,7 +27,10 @@ class RoomsTest {
     private static final String RESULT_ROOMS =
             "unit finding channel air fuel plan pull curve alarm response scatter fit compare advice";
 
-    /** Room, and the rooms that it may import. */
+    /**
+     * Room, and the rooms that it may import, a floor at a time. What is fitted comes from pulls alone: {@code fit} hears of no plan but
+     * what it is handed, while a comparison asks the plan which response decides.
+     */
     private static final Map<String, String> TABLE = Map.ofEntries(
             Map.entry("unit", ""),
             Map.entry("finding", ""),
@@ -35,17 +38,17 @@ class RoomsTest {
             Map.entry("channel", "unit finding"),
             Map.entry("air", "unit finding"),
             Map.entry("fuel", "unit finding"),
-            Map.entry("intake", "unit finding channel fuel"),
             Map.entry("plan", "unit finding channel air fuel"),
-            Map.entry("pull", "unit finding math channel"),
+            Map.entry("intake", "unit finding channel fuel plan"),
+            Map.entry("pull", "unit finding math channel plan"),
             Map.entry("engine", "unit finding math channel air fuel"),
-            Map.entry("curve", "unit finding math channel air pull"),
+            Map.entry("curve", "unit finding math channel air plan pull"),
             Map.entry("alarm", "unit finding channel plan"),
             Map.entry("response", "unit finding math channel air fuel plan pull curve alarm"),
             Map.entry("scatter", "unit finding math response"),
             Map.entry("fit", "unit finding math response scatter"),
-            Map.entry("compare", "unit finding math air curve response scatter"),
-            Map.entry("advice", "unit finding plan response scatter fit"),
+            Map.entry("compare", "unit finding math air plan curve response scatter"),
+            Map.entry("advice", "unit finding channel plan response scatter fit"),
             Map.entry("session", RESULT_ROOMS),
             Map.entry("notebook", RESULT_ROOMS + " session"),
             Map.entry("chart", RESULT_ROOMS + " session"),

@@ -28,7 +28,7 @@ public record AlarmRules(
                 plan.limits(),
                 plan.band(),
                 plan.pull().fullLoad(),
-                plan.dyno().roller().engineRevPerRollerRev(),
+                plan.dyno().gearing().engineRevPerRollerRev(),
                 plan.air().baro());
     }
 

@@ -8,9 +8,9 @@ import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.PullRules;
 import org.nextpull.report.json.InspectJson;
 import org.nextpull.report.text.InspectText;
-import org.nextpull.response.PlanRules;
 import org.nextpull.session.LogReading;
 import org.nextpull.session.SourcePulls;
 import picocli.CommandLine.Command;
@@ -59,7 +59,7 @@ final class InspectCommand implements Callable<Integer> {
             throw new Program.BadInput(inputs.findings());
         }
         List<SourcePulls> sources = inputs.logs().stream()
-                .map(log -> LogReading.read(log.recording(), PlanRules.pulls(rules), AlarmRules.of(rules)))
+                .map(log -> LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules)))
                 .toList();
         if (output.isJson()) {
             json(inputs, sources);

@@ -7,6 +7,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.Goal;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Power;
@@ -21,15 +22,9 @@ import org.nextpull.unit.Torque;
  */
 public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<ComparisonResult> power) {
 
-    /** Which band average decides. */
-    public enum Response {
-        TORQUE,
-        POWER
-    }
-
     /** The comparison of the response that the operator goes by. */
-    public ComparisonResult by(Response response) {
-        Optional<ComparisonResult> wanted = response == Response.TORQUE ? torque : power;
+    public ComparisonResult by(Goal.Response response) {
+        Optional<ComparisonResult> wanted = response == Goal.Response.TORQUE ? torque : power;
         return wanted.or(() -> torque).or(() -> power).orElseThrow();
     }
 
@@ -47,7 +42,7 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
 
     /** Compares the used pulls that carry a label; the findings of the outcome are those of the pulls and of the deciding response. */
     public static Outcome<MeasuredComparison> of(
-            List<MeasuredPull> pulls, ComparisonRequest request, Response response) {
+            List<MeasuredPull> pulls, ComparisonRequest request, Goal.Response response) {
         List<Finding> findings = new ArrayList<>();
         List<MeasuredPull> used = new ArrayList<>();
         for (MeasuredPull pull : pulls) {
@@ -71,7 +66,7 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         }
         Outcome<ComparisonResult> torque = LabelComparison.of(hasTorque ? torques(used) : List.of(), request);
         Outcome<ComparisonResult> power = LabelComparison.of(hasPower ? powers(used) : List.of(), request);
-        boolean torqueDecides = hasTorque && (response == Response.TORQUE || !hasPower);
+        boolean torqueDecides = hasTorque && (response == Goal.Response.TORQUE || !hasPower);
         (torqueDecides ? torque : power).findings().forEach(finding -> findings.add(named(finding, used)));
         return torque.value().isEmpty() && power.value().isEmpty()
                 ? Outcome.failed(findings)

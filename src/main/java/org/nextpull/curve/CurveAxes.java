@@ -1,5 +1,6 @@
 package org.nextpull.curve;
 
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
@@ -11,7 +12,7 @@ import org.nextpull.unit.Torque;
  * @param torqueAt the shaft that its torque is stated at
  * @param shaftRevPerSpeedRev revolutions of the torque's shaft for one of the speed's; power is torque times that shaft's speed
  */
-public record CurveAxes(SpeedSource.Axis speed, TorqueAt torqueAt, double shaftRevPerSpeedRev) {
+public record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftRevPerSpeedRev) {
     public CurveAxes {
         if (!(shaftRevPerSpeedRev > 0) || !Double.isFinite(shaftRevPerSpeedRev)) {
             throw new IllegalArgumentException("a ratio of speeds is positive: " + shaftRevPerSpeedRev);

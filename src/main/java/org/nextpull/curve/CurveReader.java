@@ -9,6 +9,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.RowRange;
 
@@ -24,16 +25,16 @@ public final class CurveReader {
 
     private static final Channel TIME = Channel.of(Role.TIME);
 
-    private final Driveline driveline;
+    private final DynoFacts dyno;
 
-    /** Reads the pulls of one driveline. */
-    public CurveReader(Driveline driveline) {
-        this.driveline = driveline;
+    /** Reads the pulls of one dyno. */
+    public CurveReader(DynoFacts dyno) {
+        this.dyno = dyno;
     }
 
     /** The curve of a pull, on the grid that its rows allow. It works for refused candidates too, as far as they have rows. */
     public Outcome<RawCurve> read(Candidate pull) {
-        return new ShaftReader(pull, driveline).read().then(rows -> {
+        return new ShaftReader(pull, dyno).read().then(rows -> {
             if (!pull.kind().isSweep()) {
                 return plateaus(pull, rows);
             }

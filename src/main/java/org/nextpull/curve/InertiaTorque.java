@@ -2,43 +2,45 @@ package org.nextpull.curve;
 
 import java.util.OptionalDouble;
 import org.nextpull.math.Series;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 
 /** The torque that turning masses take while the speed changes: T = J dw/dt, each mass at its own shaft, stated at one of them. */
 final class InertiaTorque {
     private static final double RAD_S_PER_RPM = Math.PI / 30;
 
-    private final Driveline driveline;
+    private final DynoFacts dyno;
     private final Turning turning;
 
-    InertiaTorque(Driveline driveline, Turning turning) {
-        this.driveline = driveline;
+    InertiaTorque(DynoFacts dyno, Turning turning) {
+        this.dyno = dyno;
         this.turning = turning;
     }
 
     /** Roller revolutions for one of the axis, as far as a roller inertia needs them. */
     OptionalDouble rollerShare() {
-        return driveline.inertia().rollerKgM2().isPresent() ? turning.rollerRevPerAxisRev() : OptionalDouble.of(0);
+        return dyno.inertia().rollerKgM2().isPresent() ? turning.rollerRevPerAxisRev() : OptionalDouble.of(0);
     }
 
     /** Engine revolutions for one of the axis, as far as an engine-side inertia needs them. */
     OptionalDouble engineShare() {
-        if (driveline.inertia().engineSideKgM2().isEmpty()) {
+        if (dyno.inertia().engineSideKgM2().isEmpty()) {
             return OptionalDouble.of(0);
         }
         return turning.kind() == SpeedSource.Axis.ROLLER
-                ? driveline.gearing().engineRevPerRollerRev()
+                ? dyno.gearing().engineRevPerRollerRev()
                 : OptionalDouble.of(1);
     }
 
     /** The same without the engine's side. */
     InertiaTorque rollerOnly() {
-        Driveline.Inertia inertia = driveline.inertia();
+        DynoFacts.Inertia inertia = dyno.inertia();
         return new InertiaTorque(
-                new Driveline(
-                        driveline.torqueAt(),
-                        new Driveline.Inertia(OptionalDouble.empty(), inertia.rollerKgM2(), inertia.inLog()),
-                        driveline.gearing()),
+                new DynoFacts(
+                        dyno.kind(),
+                        dyno.torqueAt(),
+                        new DynoFacts.Inertia(OptionalDouble.empty(), inertia.rollerKgM2(), inertia.inLog()),
+                        dyno.gearing()),
                 turning);
     }
 
@@ -52,9 +54,8 @@ final class InertiaTorque {
      */
     Series at(double shaftRevPerAxisRev, Series times) {
         double engineRatio = engineShare().orElseThrow();
-        double engine = driveline.inertia().engineSideKgM2().orElse(0) * engineRatio * engineRatio;
-        double roller =
-                driveline.inertia().rollerKgM2().orElse(0) * rollerShare().orElseThrow();
+        double engine = dyno.inertia().engineSideKgM2().orElse(0) * engineRatio * engineRatio;
+        double roller = dyno.inertia().rollerKgM2().orElse(0) * rollerShare().orElseThrow();
         Series torque = turning.axisRates(times).times(engine * RAD_S_PER_RPM / shaftRevPerAxisRev);
         return roller == 0
                 ? torque

@@ -12,6 +12,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.math.Series;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.Candidate;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
@@ -22,18 +23,18 @@ final class ShaftReader {
     private static final double AGREE = 0.015;
 
     private final Candidate pull;
-    private final Driveline driveline;
+    private final DynoFacts dyno;
     private final Place place;
     private final List<Finding> findings = new ArrayList<>();
 
-    ShaftReader(Candidate pull, Driveline driveline) {
+    ShaftReader(Candidate pull, DynoFacts dyno) {
         this.pull = pull;
-        this.driveline = driveline;
+        this.dyno = dyno;
         this.place = Place.inFile(pull.source()).withLine(pull.firstLine()).withPull(pull.number());
     }
 
     Outcome<ShaftRows> read() {
-        Optional<Turning> turning = Turning.of(pull.samples(), pull.speed(), driveline);
+        Optional<Turning> turning = Turning.of(pull.samples(), pull.speed(), dyno);
         if (turning.isEmpty()) {
             return Outcome.failed(error(
                     FindingCode.CURVE_TOO_THIN, Detail.of("rows", pull.samples().rows())));
@@ -54,7 +55,7 @@ final class ShaftReader {
                 share = agreeing(found.getAsDouble(), share);
             }
         }
-        CurveAxes axes = new CurveAxes(turning.kind(), driveline.torqueAt(), share);
+        CurveAxes axes = new CurveAxes(turning.kind(), dyno.torqueAt(), share);
         return finish(turning, axes, torque);
     }
 
@@ -95,7 +96,7 @@ final class ShaftReader {
     }
 
     private Outcome<ShaftRows> fromPower(Turning turning, Trace power) {
-        CurveAxes axes = new CurveAxes(turning.kind(), driveline.torqueAt(), shaftShare(turning));
+        CurveAxes axes = new CurveAxes(turning.kind(), dyno.torqueAt(), shaftShare(turning));
         double[] times = new double[power.size()];
         double[] torques = new double[power.size()];
         int count = 0;
@@ -115,9 +116,9 @@ final class ShaftReader {
     }
 
     private Outcome<ShaftRows> fromInertia(Turning turning) {
-        InertiaTorque inertia = new InertiaTorque(driveline, turning);
+        InertiaTorque inertia = new InertiaTorque(dyno, turning);
         OptionalDouble share = turning.rollerRevPerAxisRev();
-        if (driveline.inertia().rollerKgM2().isEmpty()
+        if (dyno.inertia().rollerKgM2().isEmpty()
                 || share.isEmpty()
                 || turning.axis().size() < 3) {
             return Outcome.failed(error(FindingCode.CURVE_WITHOUT_TORQUE));
@@ -128,7 +129,7 @@ final class ShaftReader {
         }
         findings.add(Finding.note(FindingCode.CURVE_TORQUE_AT_ROLLER, place));
         Series times = turning.axis().timeS();
-        CurveAxes axes = new CurveAxes(turning.kind(), TorqueAt.ROLLER, share.getAsDouble());
+        CurveAxes axes = new CurveAxes(turning.kind(), DynoFacts.Shaft.ROLLER, share.getAsDouble());
         return Outcome.of(
                 new ShaftRows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times)), findings);
     }
@@ -162,12 +163,10 @@ final class ShaftReader {
     }
 
     private Series withInertia(Turning turning, CurveAxes axes, Series times, Series torque) {
-        if (driveline.inertia().inLog()
-                || !driveline.inertia().isGiven()
-                || !pull.kind().isSweep()) {
+        if (!dyno.inertia().isToBeAdded() || !pull.kind().isSweep()) {
             return torque;
         }
-        InertiaTorque inertia = new InertiaTorque(driveline, turning);
+        InertiaTorque inertia = new InertiaTorque(dyno, turning);
         if (!inertia.isKnown()) {
             findings.add(leftOut("the ratio of engine and roller"));
             return torque;
@@ -179,7 +178,7 @@ final class ShaftReader {
 
     /** Revolutions of the torque's shaft for one of the axis. */
     private double shaftShare(Turning turning) {
-        return driveline.torqueAt() == TorqueAt.ROLLER
+        return dyno.torqueAt() == DynoFacts.Shaft.ROLLER
                 ? turning.rollerRevPerAxisRev().orElse(1)
                 : 1;
     }

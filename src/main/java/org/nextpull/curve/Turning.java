@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Samples;
 import org.nextpull.math.Series;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 
 /** How the shafts of a pull turn: along its axis, and the roller beside it where there is one. */
@@ -20,11 +21,11 @@ final class Turning {
         this.rollerRevPerAxisRev = rollerRevPerAxisRev;
     }
 
-    static Optional<Turning> of(Samples samples, SpeedSource speed, Driveline driveline) {
-        OptionalDouble given = driveline.gearing().engineRevPerRollerRev();
+    static Optional<Turning> of(Samples samples, SpeedSource speed, DynoFacts dyno) {
+        OptionalDouble given = dyno.gearing().engineRevPerRollerRev();
         return Trace.of(samples, speed).map(axis -> {
             Optional<Trace> roller =
-                    SpeedSource.roller(samples, driveline.gearing()).flatMap(source -> Trace.of(samples, source));
+                    SpeedSource.roller(samples, dyno.gearing()).flatMap(source -> Trace.of(samples, source));
             OptionalDouble ratio = switch (speed.axis()) {
                 case ROLLER -> OptionalDouble.of(1);
                 case ENGINE_FROM_ROLLER -> inverse(given);

@@ -7,7 +7,6 @@ import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
-import org.nextpull.response.PlanRules;
 
 /** What a session reads from, as the chain and the finding of pulls see it. */
 final class DayIntake {
@@ -23,7 +22,9 @@ final class DayIntake {
         if (intake instanceof LiveIntake.Ports ports) {
             return ports.ports().stream()
                     .map(port -> WireSource.port(
-                            port.wire().device(), port.lines(), port.wire().text()))
+                            port.wire().device(),
+                            port.lines(),
+                            port.wire().port().text()))
                     .toList();
         }
         return List.of(
@@ -35,7 +36,7 @@ final class DayIntake {
     }
 
     DayPulls pulls(SweepPlan plan, AlarmRules limits, WireChain chain) {
-        PullRules rules = PlanRules.pulls(plan);
+        PullRules rules = PullRules.of(plan);
         return intake instanceof LiveIntake.Folder folder
                 ? new FolderPulls(folder.folder().folder(), plan.log().hints(), rules, limits)
                 : new PortPulls(title(), () -> columns(chain), rules, limits);

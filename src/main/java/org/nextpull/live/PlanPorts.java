@@ -42,7 +42,7 @@ public final class PlanPorts {
             return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
         }
         if (wires.isEmpty()) {
-            WireSettings usual = WireSettings.usual(named.get(), WireSettings.USUAL_BAUD);
+            WireSettings usual = WireSettings.usual(named.get(), PortFacts.USUAL_BAUD);
             return Outcome.of(new LiveIntake.Ports(List.of(port(usual, LineSettings.withHeaderLine()))));
         }
         return Outcome.of(ports(wires, named));
@@ -60,20 +60,20 @@ public final class PlanPorts {
     }
 
     private static LivePort port(WireSettings wire, LineSettings lines) {
-        return new LivePort(wire, new LineSettings(lines.kind(), lines.columns(), lines.delayS(), wire.byteNs()));
+        return new LivePort(
+                wire,
+                new LineSettings(
+                        lines.kind(),
+                        lines.columns(),
+                        lines.delayS(),
+                        wire.port().byteNs()));
     }
 
     private static WireSettings settings(String device, PortFacts facts) {
-        return new WireSettings(
-                device,
-                facts.baud(),
-                facts.bits(),
-                WireSettings.Parity.valueOf(facts.parity().name()),
-                WireSettings.Stop.valueOf(facts.stop().name()),
-                WireSettings.Flow.valueOf(facts.flow().name()));
+        return new WireSettings(device, facts);
     }
 
     private static LineSettings lines(WireFacts wire) {
-        return new LineSettings(LineSettings.Kind.valueOf(wire.lines().name()), wire.columns(), wire.delayS(), 0);
+        return new LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
     }
 }

@@ -1,22 +1,33 @@
 package org.nextpull.plan;
 
+import org.nextpull.unit.SpeedBand;
+
 /**
  * The speed range that the answer is for, table {@code [band]}.
  *
- * @param fromRpm lowest engine speed in rpm
- * @param toRpm highest engine speed in rpm
+ * @param speeds engine speeds
  * @param rowsEveryRpm distance of the rows of the result table in rpm
  */
-public record Band(double fromRpm, double toRpm, int rowsEveryRpm) {
+public record Band(SpeedBand speeds, int rowsEveryRpm) {
     public static final int ROWS_EVERY_RPM = 250;
 
     public Band {
-        if (!(fromRpm > 0 && fromRpm < toRpm) || rowsEveryRpm < 1) {
-            throw new IllegalArgumentException("no band: " + fromRpm + " to " + toRpm + " rpm by " + rowsEveryRpm);
+        if (rowsEveryRpm < 1) {
+            throw new IllegalArgumentException("no distance of rows: " + rowsEveryRpm + " rpm");
         }
     }
 
+    /** Lowest engine speed in rpm. */
+    public double fromRpm() {
+        return speeds.fromRpm();
+    }
+
+    /** Highest engine speed in rpm. */
+    public double toRpm() {
+        return speeds.toRpm();
+    }
+
     public boolean contains(double rpm) {
-        return rpm >= fromRpm && rpm <= toRpm;
+        return speeds.contains(rpm);
     }
 }

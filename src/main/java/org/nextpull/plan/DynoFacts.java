@@ -4,16 +4,14 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 
 /**
- * The dyno, table {@code [dyno]}.
+ * The dyno, table {@code [dyno]}: what takes up the power, and how its torque is had from what was logged.
  *
  * @param kind what takes up the power
- * @param torqueAt the shaft that torque is stated at
- * @param engineSide inertia that turns with the engine in kg.m2
- * @param roller the roller; empty parts on an engine brake
- * @param inertiaInLog whether the logged torque already holds the inertia
+ * @param torqueAt the shaft that the logged torque or power is stated at
+ * @param inertia what turns
+ * @param gearing how roller and engine turn together
  */
-public record DynoFacts(
-        Kind kind, Shaft torqueAt, OptionalDouble engineSide, Roller roller, InertiaInLog inertiaInLog) {
+public record DynoFacts(Kind kind, Shaft torqueAt, Inertia inertia, Gearing gearing) {
 
     /** What takes up the power. */
     public enum Kind {
@@ -23,6 +21,11 @@ public record DynoFacts(
 
         public boolean isChassis() {
             return this != ENGINE_BRAKE;
+        }
+
+        /** Where such a dyno measures: behind the gearbox on a chassis dyno, else at the crank. */
+        public Shaft usualShaft() {
+            return isChassis() ? Shaft.WHEEL : Shaft.CRANK;
         }
     }
 
@@ -44,25 +47,39 @@ public record DynoFacts(
     public enum InertiaInLog {
         YES,
         NO,
-        /** The plan does not say, and gives no inertia. */
+        /** The plan does not say; taken for yes, as many brakes add it. */
         UNSTATED
     }
 
     /**
-     * The roller of a chassis dyno.
+     * What speeds up with the engine.
      *
-     * @param inertiaKgM2 moment of inertia of all that turns with it, in kg.m2
-     * @param radiusM radius in m
-     * @param engineRevPerRollerRev turns of the engine for one turn of the roller, in the gear of the pull
+     * @param engineSideKgM2 what turns at engine speed, kg.m2, positive
+     * @param rollerKgM2 what turns at roller speed, kg.m2, positive
+     * @param inLog whether the logged torque holds their share already
      */
-    public record Roller(OptionalDouble inertiaKgM2, OptionalDouble radiusM, OptionalDouble engineRevPerRollerRev) {
-        public static Roller unknown() {
-            return new Roller(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+    public record Inertia(OptionalDouble engineSideKgM2, OptionalDouble rollerKgM2, InertiaInLog inLog) {
+        public static final Inertia UNKNOWN =
+                new Inertia(OptionalDouble.empty(), OptionalDouble.empty(), InertiaInLog.UNSTATED);
+
+        public Inertia {
+            requirePositive("engine-side inertia", engineSideKgM2);
+            requirePositive("roller inertia", rollerKgM2);
+        }
+
+        /** Whether an inertia is known that the log leaves out. */
+        public boolean isToBeAdded() {
+            return inLog == InertiaInLog.NO && (engineSideKgM2.isPresent() || rollerKgM2.isPresent());
+        }
+
+        private static void requirePositive(String name, OptionalDouble value) {
+            if (value.isPresent() && !(value.getAsDouble() > 0 && value.getAsDouble() < Double.MAX_VALUE)) {
+                throw new IllegalArgumentException(name + " must be positive: " + value.getAsDouble());
+            }
         }
     }
 
     public static DynoFacts defaults() {
-        return new DynoFacts(
-                Kind.ENGINE_BRAKE, Shaft.CRANK, OptionalDouble.empty(), Roller.unknown(), InertiaInLog.UNSTATED);
+        return new DynoFacts(Kind.ENGINE_BRAKE, Shaft.CRANK, Inertia.UNKNOWN, Gearing.UNKNOWN);
     }
 }

@@ -1,5 +1,7 @@
 package org.nextpull.plan;
 
+import java.util.Locale;
+
 /**
  * How a serial port is set.
  *
@@ -7,9 +9,21 @@ package org.nextpull.plan;
  * @param bits data bits, 5 to 8
  * @param parity the parity bit
  * @param stop stop bits
- * @param flow who holds the line
+ * @param flow who holds the line when the receiver is full
  */
 public record PortFacts(int baud, int bits, Parity parity, Stop stop, Flow flow) {
+    public static final int USUAL_BAUD = 115_200;
+
+    private static final double NS_A_SECOND = 1e9;
+
+    public PortFacts {
+        if (baud < 1) {
+            throw new IllegalArgumentException("a port has at least 1 baud: " + baud);
+        }
+        if (bits < 5 || bits > 8) {
+            throw new IllegalArgumentException("a port has 5 to 8 data bits: " + bits);
+        }
+    }
 
     /** The parity bit. */
     public enum Parity {
@@ -45,6 +59,25 @@ public record PortFacts(int baud, int bits, Parity parity, Stop stop, Flow flow)
     }
 
     public static PortFacts defaults() {
-        return new PortFacts(115_200, 8, Parity.NONE, Stop.ONE, Flow.NONE);
+        return usual(USUAL_BAUD);
+    }
+
+    /** Eight bits, no parity, one stop bit and no flow control, as nearly all loggers are set. */
+    public static PortFacts usual(int baud) {
+        return new PortFacts(baud, 8, Parity.NONE, Stop.ONE, Flow.NONE);
+    }
+
+    /** Nanoseconds that one byte takes on the line: start bit, data bits, parity bit and stop bits. */
+    public long byteNs() {
+        double symbols = 1 + bits + (parity == Parity.NONE ? 0 : 1) + stop.bits();
+        return Math.round(symbols / baud * NS_A_SECOND);
+    }
+
+    /** The settings as people write them: {@code 115200 8N1}. */
+    public String text() {
+        String stops = stop.bits() == Math.rint(stop.bits())
+                ? Integer.toString((int) stop.bits())
+                : String.format(Locale.ROOT, "%.1f", stop.bits());
+        return baud + " " + bits + parity.name().charAt(0) + stops;
     }
 }

@@ -37,7 +37,7 @@ final class HoldSearch {
                 drafts.add(new Draft(
                         PullKind.HOLD,
                         List.of(StepSearch.settled(
-                                settling, trace, level, rules.times().settleS())),
+                                settling, trace, level, rules.pulls().settleS())),
                         objection(level)));
             }
         }
@@ -94,7 +94,7 @@ final class HoldSearch {
     }
 
     private Optional<Draft.Objection> objection(Span level) {
-        double hold = rules.times().holdS();
+        double hold = rules.pulls().holdS();
         if (level.durationS(trace) < hold - ROUNDING_S) {
             return Optional.of(Draft.Objection.of(
                     RefusalReason.HOLD_TOO_SHORT,

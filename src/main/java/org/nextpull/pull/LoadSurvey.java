@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.Gearing;
 
 /**
  * A first look over a log without a throttle: how much torque does it reach? Keeps a histogram of one percent steps, so a log of any

@@ -168,13 +168,13 @@ public final class PullFinder {
         List<Finding> all = new ArrayList<>(findings);
         Place place = Place.inFile(source);
         if (gate instanceof ThrottleGate throttle
-                && throttle.highest() < rules.fullLoadFraction()
+                && throttle.highest() < rules.pulls().fullLoad()
                 && Double.isFinite(throttle.highest())) {
             all.add(Finding.warning(
                     FindingCode.THROTTLE_NEVER_FULL,
                     place,
                     Detail.of("percent", 100 * throttle.highest()),
-                    Detail.of("want", 100 * rules.fullLoadFraction())));
+                    Detail.of("want", 100 * rules.pulls().fullLoad())));
         }
         if (guard.leftOut() > 0) {
             all.add(Finding.warning(FindingCode.ROWS_OUT_OF_TIME, place, Detail.of("count", (double) guard.leftOut())));
@@ -211,7 +211,7 @@ public final class PullFinder {
 
     private LoadGate gate(Samples samples, SpeedSource from) {
         if (samples.has(ThrottleGate.THROTTLE)) {
-            return new ThrottleGate(rules.fullLoadFraction());
+            return new ThrottleGate(rules.pulls().fullLoad());
         }
         Optional<Effort> effort = Effort.of(samples, from);
         String by = effort.map(source -> source.channel().role().id()).orElse("speed rising");

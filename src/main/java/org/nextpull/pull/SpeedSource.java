@@ -5,6 +5,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.Gearing;
 
 /**
  * The channel that the speed of a pull is read from.

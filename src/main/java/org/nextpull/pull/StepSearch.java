@@ -47,7 +47,7 @@ final class StepSearch {
 
     private Draft draft(List<Span> steps, boolean up) {
         List<Span> settled = steps.stream()
-                .map(step -> settled(settling, trace, step, rules.times().settleS()))
+                .map(step -> settled(settling, trace, step, rules.pulls().settleS()))
                 .toList();
         return new Draft(up ? PullKind.STEPS_UP : PullKind.STEPS_DOWN, settled, objection(steps, up));
     }
@@ -59,7 +59,7 @@ final class StepSearch {
     }
 
     private Optional<Draft.Objection> objection(List<Span> steps, boolean up) {
-        double hold = rules.times().holdS();
+        double hold = rules.pulls().holdS();
         for (Span step : steps) {
             if (step.durationS(trace) < hold - ROUNDING_S) {
                 return Optional.of(Draft.Objection.of(

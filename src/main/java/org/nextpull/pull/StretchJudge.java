@@ -37,7 +37,7 @@ final class StretchJudge {
         this.rules = rules;
         this.throttleLogged = stretch.samples().has(ThrottleGate.THROTTLE);
         this.settling = new Settling(stretch.samples(), trace, Effort.of(stretch.samples(), speed));
-        this.plateaus = new Plateaus(trace).ofAtLeast(rules.times().holdS() * SHORT_SHARE);
+        this.plateaus = new Plateaus(trace).ofAtLeast(rules.pulls().holdS() * SHORT_SHARE);
         this.sweeps = new SweepSearch(stretch, trace, plateaus, settling, rules);
     }
 
@@ -45,7 +45,7 @@ final class StretchJudge {
         if (trace.size() < 2) {
             return List.of();
         }
-        return switch (rules.wanted()) {
+        return switch (rules.pulls().kind()) {
             case ACCELERATION -> sweeps.drafts(throttleLogged);
             case STEPS -> steps();
             case HOLD -> holds();

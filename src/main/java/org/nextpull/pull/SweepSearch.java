@@ -55,7 +55,7 @@ final class SweepSearch {
         List<Draft> drafts = new ArrayList<>();
         for (Span leg : legs()) {
             double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
-            double most = Math.max(0, rules.times().settleS() - sinceLoad);
+            double most = Math.max(0, rules.pulls().settleS() - sinceLoad);
             Span sweep = new Span(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
             PullKind kind = leg.rise(trace) > 0 ? PullKind.RISING : PullKind.FALLING;
             Optional<Draft.Objection> objection =

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.math.Series;
+import org.nextpull.plan.Gearing;
 
 /** Compares engine and roller: where both are logged they keep one ratio, unless a tyre or the clutch slips. */
 final class WheelSlip {

@@ -1,7 +1,7 @@
 /**
  * Finds pulls in a stream of sample blocks: gates full load, cuts the stretches into sweeps, steps and holds, trims run-in and
- * shut-off, lines lambda up in time and says why a candidate cannot be used. Knows no plan and no air. Imports {@code unit},
- * {@code finding}, {@code math} and {@code channel}.
+ * shut-off, lines lambda up in time and says why a candidate cannot be used. Knows no air. Imports {@code unit}, {@code finding},
+ * {@code math}, {@code channel} and {@code plan}.
  */
 @NullMarked
 package org.nextpull.pull;

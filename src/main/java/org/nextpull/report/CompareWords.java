@@ -24,10 +24,7 @@ public final class CompareWords {
 
     /** The comparison of the response that the operator goes by. */
     public ComparisonResult deciding(MeasuredComparison both) {
-        return both.by(
-                response == Goal.Response.POWER
-                        ? MeasuredComparison.Response.POWER
-                        : MeasuredComparison.Response.TORQUE);
+        return both.by(response);
     }
 
     /** The verdict on a label. */

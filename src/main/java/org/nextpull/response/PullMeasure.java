@@ -24,6 +24,7 @@ import org.nextpull.curve.RawCurve;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.Band;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.unit.Advance;
@@ -48,8 +49,8 @@ public final class PullMeasure {
                 .filter(already -> !(already instanceof NoCorrection))
                 .isPresent();
         this.standard = corrected ? new NoCorrection() : plan.air().standard();
-        this.reader = new CurveReader(PlanRules.driveline(plan));
-        this.band = plan.band().map(wanted -> new SpeedBand(wanted.fromRpm(), wanted.toRpm()));
+        this.reader = new CurveReader(plan.dyno());
+        this.band = plan.band().map(Band::speeds);
     }
 
     /**

@@ -96,13 +96,13 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
     }
 
     private static Brake brake(DynoFacts dyno) {
-        boolean inLog = dyno.inertiaInLog() != DynoFacts.InertiaInLog.NO;
-        return Brake.engineBrake(dyno.engineSide().orElse(0), inLog);
+        boolean inLog = dyno.inertia().inLog() != DynoFacts.InertiaInLog.NO;
+        return Brake.engineBrake(dyno.inertia().engineSideKgM2().orElse(0), inLog);
     }
 
     private static Outcome<Brake> roller(DynoFacts dyno) {
-        OptionalDouble inertia = dyno.roller().inertiaKgM2();
-        OptionalDouble ratio = dyno.roller().engineRevPerRollerRev();
+        OptionalDouble inertia = dyno.inertia().rollerKgM2();
+        OptionalDouble ratio = dyno.gearing().engineRevPerRollerRev();
         if (inertia.isEmpty() || ratio.isEmpty()) {
             return Outcome.failed(Finding.error(
                     FindingCode.RIG_NEEDS,
@@ -110,7 +110,7 @@ record RigKit(Brake brake, Program program, Instruments instruments) {
                     Detail.of("name", "[dyno] roller_inertia_kg_m2, engine_rev_per_roller_rev")));
         }
         Brake.Roller roller = new Brake.Roller(inertia.getAsDouble(), ratio.getAsDouble(), GEARS_AND_TYRES);
-        return Outcome.of(new Brake(dyno.engineSide().orElse(0), false, Optional.of(roller)));
+        return Outcome.of(new Brake(dyno.inertia().engineSideKgM2().orElse(0), false, Optional.of(roller)));
     }
 
     private static Span range(SweepPlan plan, Span band) {

@@ -87,12 +87,6 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
     }
 
     private static WireSettings settings(String device, PortFacts port) {
-        return new WireSettings(
-                device,
-                port.baud(),
-                port.bits(),
-                WireSettings.Parity.valueOf(port.parity().name()),
-                WireSettings.Stop.valueOf(port.stop().name()),
-                WireSettings.Flow.valueOf(port.flow().name()));
+        return new WireSettings(device, port);
     }
 }

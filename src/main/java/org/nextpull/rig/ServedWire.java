@@ -74,13 +74,13 @@ final class ServedWire implements AutoCloseable {
 
     private Optional<Finding> tooSlow(double bytesPerS) {
         weighed = true;
-        double most = NS_A_SECOND / settings.byteNs();
+        double most = NS_A_SECOND / settings.port().byteNs();
         return bytesPerS <= most
                 ? Optional.empty()
                 : Optional.of(Finding.warning(
                         FindingCode.RIG_WIRE_TOO_SLOW,
                         Place.inFile(settings.device()),
-                        Detail.of("settings", settings.text()),
+                        Detail.of("settings", settings.port().text()),
                         Detail.of("most", (double) Math.round(most)),
                         Detail.of("bytes", (double) Math.round(bytesPerS))));
     }

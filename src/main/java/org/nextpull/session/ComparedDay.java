@@ -38,9 +38,7 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
             SessionInput input, SessionResult result, Map<String, String> labels, ComparisonRequest request) {
         List<MeasuredPull> pulls =
                 result.pulls().stream().map(pull -> labelled(pull, labels)).toList();
-        MeasuredComparison.Response response = result.plan().goal().response() == Goal.Response.POWER
-                ? MeasuredComparison.Response.POWER
-                : MeasuredComparison.Response.TORQUE;
+        Goal.Response response = result.plan().goal().response();
         LikePulls like = LikePulls.of(pulls);
         Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
         List<Finding> findings = new ArrayList<>(countedOnce(pulls));

@@ -21,7 +21,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PlanRules;
 import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.RepeatabilityEstimate;
@@ -48,7 +47,7 @@ public final class Session {
      */
     public static List<SourcePulls> read(SessionInput input, int thrownAway) {
         List<SourcePulls> sources = new ArrayList<>();
-        PullRules usual = PlanRules.pulls(input.plan());
+        PullRules usual = PullRules.of(input.plan());
         PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst() - thrownAway);
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {

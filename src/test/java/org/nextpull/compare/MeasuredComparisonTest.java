@@ -17,6 +17,7 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
+import org.nextpull.plan.Goal;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
@@ -94,7 +95,7 @@ class MeasuredComparisonTest {
     }
 
     private static Outcome<MeasuredComparison> compare(List<MeasuredPull> pulls) {
-        return MeasuredComparison.of(pulls, REQUEST, MeasuredComparison.Response.TORQUE);
+        return MeasuredComparison.of(pulls, REQUEST, Goal.Response.TORQUE);
     }
 
     private static List<FindingCode> codes(Outcome<?> outcome) {
@@ -106,8 +107,7 @@ class MeasuredComparisonTest {
         Outcome<MeasuredComparison> outcome = compare(day(Ran.ALIKE));
         MeasuredComparison comparison = outcome.value().orElseThrow();
         assertThat(outcome.findings()).isEmpty();
-        Comparison torque =
-                comparison.by(MeasuredComparison.Response.TORQUE).of("B").orElseThrow();
+        Comparison torque = comparison.by(Goal.Response.TORQUE).of("B").orElseThrow();
         assertThat(torque.verdict()).isEqualTo(Verdict.MORE);
         assertThat(torque.rows())
                 .extracting(RowDifference::rpm)

@@ -9,22 +9,28 @@ import org.nextpull.air.Correction;
 import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.DynoFacts;
+import org.nextpull.plan.Gearing;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
-import org.nextpull.pull.PullRules;
+import org.nextpull.pull.Rules;
 import org.nextpull.unit.SpeedBand;
 
 class CorrectedCurveTest {
     private static final SpeedBand BAND = new SpeedBand(3000, 6500);
 
-    private static RawCurve raw(TorqueAt at) {
+    private static RawCurve raw(DynoFacts.Shaft at) {
         Candidate pull = new BenchLog(50, 1)
                 .noise(5, 2)
                 .pull(2500, 7000, 300)
-                .found(PullRules.standard().withBand(BAND))
+                .found(Rules.over(BAND))
                 .usable()
                 .get(0);
-        return new CurveReader(Driveline.of(at)).read(pull).value().orElseThrow();
+        return new CurveReader(
+                        new DynoFacts(DynoFacts.Kind.ENGINE_BRAKE, at, DynoFacts.Inertia.UNKNOWN, Gearing.UNKNOWN))
+                .read(pull)
+                .value()
+                .orElseThrow();
     }
 
     private static Correction none() {
@@ -39,7 +45,7 @@ class CorrectedCurveTest {
 
     @Test
     void everyFigureIsTheRawOneTimesTheFactor() {
-        RawCurve raw = raw(TorqueAt.CRANK);
+        RawCurve raw = raw(DynoFacts.Shaft.CRANK);
         CorrectedCurve corrected = new CorrectedCurve(raw, times(1.02));
         assertThat(corrected.raw()).isSameAs(raw);
         assertThat(corrected.points()).hasSameSizeAs(raw.points());
@@ -72,12 +78,12 @@ class CorrectedCurveTest {
 
     @Test
     void onlyCurvesOfOneShaftAndOneStandardCompare() {
-        CorrectedCurve crank = new CorrectedCurve(raw(TorqueAt.CRANK), none());
-        CorrectedCurve wheel = new CorrectedCurve(raw(TorqueAt.WHEEL), none());
+        CorrectedCurve crank = new CorrectedCurve(raw(DynoFacts.Shaft.CRANK), none());
+        CorrectedCurve wheel = new CorrectedCurve(raw(DynoFacts.Shaft.WHEEL), none());
         Din70020 standard = new Din70020();
-        CorrectedCurve other =
-                new CorrectedCurve(raw(TorqueAt.CRANK), standard.correction(standard.reference(), Place.nowhere()));
-        assertThat(crank.comparableTo(new CorrectedCurve(raw(TorqueAt.CRANK), times(1.01))))
+        CorrectedCurve other = new CorrectedCurve(
+                raw(DynoFacts.Shaft.CRANK), standard.correction(standard.reference(), Place.nowhere()));
+        assertThat(crank.comparableTo(new CorrectedCurve(raw(DynoFacts.Shaft.CRANK), times(1.01))))
                 .isTrue();
         assertThat(crank.comparableTo(wheel)).isFalse();
         assertThat(crank.comparableTo(other)).isFalse();

@@ -17,15 +17,17 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
+import org.nextpull.plan.DynoFacts;
+import org.nextpull.plan.Gearing;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
-import org.nextpull.pull.Gearing;
 import org.nextpull.pull.PullRules;
+import org.nextpull.pull.Rules;
 import org.nextpull.unit.SpeedBand;
 
 class CurveReaderTest {
     private static final SpeedBand BAND = new SpeedBand(3000, 6500);
-    private static final PullRules RULES = PullRules.standard().withBand(BAND);
+    private static final PullRules RULES = Rules.over(BAND);
     private static final Channel POWER = Channel.of(Role.POWER);
     private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
     private static final double RATIO = 4.2;
@@ -46,25 +48,27 @@ class CurveReaderTest {
         return Objects.requireNonNull(cells.get(channel));
     }
 
-    private static Driveline driveline(TorqueAt at, OptionalDouble engineSide, OptionalDouble roller, boolean inLog) {
-        return new Driveline(
+    private static DynoFacts dyno(
+            DynoFacts.Shaft at, OptionalDouble engineSide, OptionalDouble roller, DynoFacts.InertiaInLog inLog) {
+        return new DynoFacts(
+                DynoFacts.Kind.ENGINE_BRAKE,
                 at,
-                new Driveline.Inertia(engineSide, roller, inLog),
+                new DynoFacts.Inertia(engineSide, roller, inLog),
                 new Gearing(OptionalDouble.empty(), OptionalDouble.of(RATIO)));
     }
 
-    private static RawCurve curve(BenchLog log, Driveline driveline) {
-        return outcome(log, driveline).value().orElseThrow();
+    private static RawCurve curve(BenchLog log, DynoFacts dyno) {
+        return outcome(log, dyno).value().orElseThrow();
     }
 
-    private static Outcome<RawCurve> outcome(BenchLog log, Driveline driveline) {
-        return outcome(log, driveline, RULES);
+    private static Outcome<RawCurve> outcome(BenchLog log, DynoFacts dyno) {
+        return outcome(log, dyno, RULES);
     }
 
-    private static Outcome<RawCurve> outcome(BenchLog log, Driveline driveline, PullRules rules) {
+    private static Outcome<RawCurve> outcome(BenchLog log, DynoFacts dyno, PullRules rules) {
         List<Candidate> pulls = log.found(rules).usable();
         assertThat(pulls).hasSize(1);
-        return new CurveReader(driveline).read(pulls.get(0));
+        return new CurveReader(dyno).read(pulls.get(0));
     }
 
     private static BandMean mean(RawCurve curve) {
@@ -73,7 +77,7 @@ class CurveReaderTest {
 
     @Test
     void followsTheTruthAndCoversTheBand() {
-        RawCurve curve = curve(new BenchLog(50, 1).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(new BenchLog(50, 1).pull(2500, 7000, 300), DynoFacts.defaults());
         assertThat(curve.grid()).isEqualTo(SpeedGrid.STANDARD);
         assertThat(curve.points())
                 .allSatisfy(point -> assertThat(point.torque().newtonMetres())
@@ -85,7 +89,7 @@ class CurveReaderTest {
     @ParameterizedTest
     @ValueSource(doubles = {5, 10, 20, 50, 100, 400})
     void theBandMeanDoesNotDependOnTheRateOfSampling(double hz) {
-        RawCurve curve = curve(new BenchLog(hz, 2).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(new BenchLog(hz, 2).pull(2500, 7000, 300), DynoFacts.defaults());
         assertThat(mean(curve).isComplete()).isTrue();
         assertThat(mean(curve).torque().newtonMetres()).isCloseTo(trueMean(), within(0.0006 * trueMean()));
     }
@@ -99,21 +103,21 @@ class CurveReaderTest {
                 .candidates()
                 .get(0);
         RawCurve curve =
-                new CurveReader(Driveline.of(TorqueAt.CRANK)).read(pull).value().orElseThrow();
+                new CurveReader(DynoFacts.defaults()).read(pull).value().orElseThrow();
         assertThat(mean(curve).torque().newtonMetres()).isCloseTo(trueMean(), within(0.0003 * trueMean()));
     }
 
     @Test
     void risingAndFallingSweepsGiveOneCurve() {
         RawCurve falling =
-                curve(new BenchLog(50, 4).idle(3).sweep(7000, 2500, 300).idle(3), Driveline.of(TorqueAt.CRANK));
+                curve(new BenchLog(50, 4).idle(3).sweep(7000, 2500, 300).idle(3), DynoFacts.defaults());
         assertThat(mean(falling).torque().newtonMetres()).isCloseTo(trueMean(), within(0.01));
     }
 
     /** Identity P = T 2 pi n / 60; in the trade's units hp = lb-ft x rpm / 5252, so the two numbers meet at 5252 rpm (common practice). */
     @Test
     void powerIsTorqueTimesSpeedAndTheNumbersMeetAt5252() {
-        RawCurve curve = curve(new BenchLog(50, 5).noise(5, 2).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(new BenchLog(50, 5).noise(5, 2).pull(2500, 7000, 300), DynoFacts.defaults());
         double newtonMetresPerPoundFoot = 0.3048 * 0.45359237 * 9.80665;
         double wattsPerHorsepower = 550 * newtonMetresPerPoundFoot;
         assertThat(curve.points()).allSatisfy(point -> {
@@ -128,8 +132,8 @@ class CurveReaderTest {
     void torqueFromPowerAloneIsPowerOverSpeed() {
         BenchLog log = new BenchLog(50, 6).pull(2500, 7000, 300);
         log.with(POWER, cells -> cell(cells, BenchLog.TORQUE) * cell(cells, BenchLog.SPEED) * RAD_S_PER_RPM);
-        RawCurve both = curve(log, Driveline.of(TorqueAt.CRANK));
-        Outcome<RawCurve> alone = outcome(log.without(BenchLog.TORQUE), Driveline.of(TorqueAt.CRANK));
+        RawCurve both = curve(log, DynoFacts.defaults());
+        Outcome<RawCurve> alone = outcome(log.without(BenchLog.TORQUE), DynoFacts.defaults());
         assertThat(alone.findings()).extracting(Finding::code).contains(FindingCode.CURVE_TORQUE_FROM_POWER);
         assertThat(mean(alone.value().orElseThrow()).torque().newtonMetres())
                 .isCloseTo(mean(both).torque().newtonMetres(), within(1e-6));
@@ -139,7 +143,7 @@ class CurveReaderTest {
     void torqueAndPowerThatDisagreeAreSaidAndTorqueIsUsed() {
         BenchLog log = new BenchLog(50, 7).pull(2500, 7000, 300);
         log.with(POWER, cells -> 0.9 * cell(cells, BenchLog.TORQUE) * cell(cells, BenchLog.SPEED) * RAD_S_PER_RPM);
-        Outcome<RawCurve> read = outcome(log, Driveline.of(TorqueAt.CRANK));
+        Outcome<RawCurve> read = outcome(log, DynoFacts.defaults());
         assertThat(read.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.CURVE_TORQUE_AND_POWER_DISAGREE);
             assertThat(finding.number("percent").orElseThrow()).isCloseTo(90, within(0.01));
@@ -156,14 +160,16 @@ class CurveReaderTest {
                 .idle(3)
                 .move(15, t -> 2500 + 300 * t, 1, rpm -> BenchLog.torque(rpm) - inertia * rate)
                 .idle(3);
-        Driveline given = driveline(TorqueAt.CRANK, OptionalDouble.of(inertia), OptionalDouble.empty(), false);
+        DynoFacts given = dyno(
+                DynoFacts.Shaft.CRANK, OptionalDouble.of(inertia), OptionalDouble.empty(), DynoFacts.InertiaInLog.NO);
         Outcome<RawCurve> read = outcome(log, given);
         assertThat(mean(read.value().orElseThrow()).torque().newtonMetres()).isCloseTo(trueMean(), within(0.01));
         assertThat(read.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.CURVE_INERTIA_ADDED);
             assertThat(finding.number("newton_metres").orElseThrow()).isCloseTo(inertia * rate, within(0.01));
         });
-        Driveline inLog = driveline(TorqueAt.CRANK, OptionalDouble.of(inertia), OptionalDouble.empty(), true);
+        DynoFacts inLog = dyno(
+                DynoFacts.Shaft.CRANK, OptionalDouble.of(inertia), OptionalDouble.empty(), DynoFacts.InertiaInLog.YES);
         assertThat(mean(curve(log, inLog)).torque().newtonMetres())
                 .isCloseTo(trueMean() - inertia * rate, within(0.01));
     }
@@ -193,11 +199,14 @@ class CurveReaderTest {
                 .without(BenchLog.SPEED)
                 .without(BenchLog.TORQUE)
                 .without(BenchLog.THROTTLE);
-        Driveline driveline =
-                driveline(TorqueAt.CRANK, OptionalDouble.empty(), OptionalDouble.of(rollerInertia), false);
-        Outcome<RawCurve> read = outcome(log, driveline, RULES.withGearing(driveline.gearing()));
+        DynoFacts dyno = dyno(
+                DynoFacts.Shaft.CRANK,
+                OptionalDouble.empty(),
+                OptionalDouble.of(rollerInertia),
+                DynoFacts.InertiaInLog.NO);
+        Outcome<RawCurve> read = outcome(log, dyno, Rules.with(RULES, dyno.gearing()));
         RawCurve curve = read.value().orElseThrow();
-        assertThat(curve.axes().torqueAt()).isEqualTo(TorqueAt.ROLLER);
+        assertThat(curve.axes().torqueAt()).isEqualTo(DynoFacts.Shaft.ROLLER);
         assertThat(read.findings()).extracting(Finding::code).contains(FindingCode.CURVE_TORQUE_AT_ROLLER);
         BandMean mean = mean(curve);
         assertThat(mean.torque().newtonMetres()).isCloseTo(trueMean() * RATIO, within(0.006 * trueMean() * RATIO));
@@ -208,17 +217,16 @@ class CurveReaderTest {
     @Test
     void withoutTorquePowerOrInertiaThereIsNoCurve() {
         BenchLog log = new BenchLog(50, 10).pull(2500, 7000, 300).without(BenchLog.TORQUE);
-        Outcome<RawCurve> read = outcome(log, Driveline.of(TorqueAt.CRANK));
+        Outcome<RawCurve> read = outcome(log, DynoFacts.defaults());
         assertThat(read.isFailed()).isTrue();
         assertThat(read.findings()).extracting(Finding::code).containsExactly(FindingCode.CURVE_WITHOUT_TORQUE);
     }
 
     @Test
     void aConstantFactorOnTheTorqueScalesTheCurve() {
-        RawCurve plain = curve(new BenchLog(50, 11).noise(5, 2).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve plain = curve(new BenchLog(50, 11).noise(5, 2).pull(2500, 7000, 300), DynoFacts.defaults());
         RawCurve scaled = curve(
-                new BenchLog(50, 11).noise(5, 2 * 1.25).torqueFactor(1.25).pull(2500, 7000, 300),
-                Driveline.of(TorqueAt.CRANK));
+                new BenchLog(50, 11).noise(5, 2 * 1.25).torqueFactor(1.25).pull(2500, 7000, 300), DynoFacts.defaults());
         assertThat(mean(scaled).torque().newtonMetres())
                 .isCloseTo(1.25 * mean(plain).torque().newtonMetres(), within(1e-6));
         assertThat(scaled.peakTorque().rpm()).isEqualTo(plain.peakTorque().rpm());
@@ -226,7 +234,7 @@ class CurveReaderTest {
 
     @Test
     void peaksAreThoseOfTheSmoothedCurve() {
-        RawCurve curve = curve(new BenchLog(100, 12).noise(5, 2).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(new BenchLog(100, 12).noise(5, 2).pull(2500, 7000, 300), DynoFacts.defaults());
         assertThat(curve.peakTorque().rpm()).isCloseTo(4600, within(250.0));
         assertThat(curve.peakTorque().torque().newtonMetres()).isCloseTo(205, within(1.0));
         double best = 0;
@@ -243,7 +251,7 @@ class CurveReaderTest {
 
     @Test
     void rowsAreReadAtRoundSpeeds() {
-        RawCurve curve = curve(new BenchLog(50, 13).pull(2500, 7000, 300), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(new BenchLog(50, 13).pull(2500, 7000, 300), DynoFacts.defaults());
         List<CurvePoint> rows = curve.rowsEvery(250);
         assertThat(rows)
                 .extracting(CurvePoint::rpm)
@@ -263,7 +271,7 @@ class CurveReaderTest {
             int end = rpm;
             log.move(0.8, t -> end - 500 * (1 - t / 0.8), 1).hold(rpm, 6);
         }
-        RawCurve curve = curve(log.idle(3), Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(log.idle(3), DynoFacts.defaults());
         assertThat(mean(curve).isComplete()).isTrue();
         assertThat(mean(curve).torque().newtonMetres()).isCloseTo(trueMean(), within(0.8));
         assertThat(curve.rowsEvery(500))
@@ -280,7 +288,7 @@ class CurveReaderTest {
                 .idle(3)
                 .hold(4012, 8)
                 .idle(3);
-        RawCurve curve = curve(log, Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(log, DynoFacts.defaults());
         assertThat(curve.points()).singleElement().satisfies(point -> {
             assertThat(point.rpm()).isCloseTo(4012, within(3.0));
             assertThat(point.torque().newtonMetres()).isCloseTo(BenchLog.torque(4012), within(0.5));
@@ -291,7 +299,7 @@ class CurveReaderTest {
     @Test
     void aHoleOfSomeRowsIsBridged() {
         BenchLog log = new BenchLog(50, 16).pull(2500, 7000, 300).drop(row -> row >= 500 && row < 518);
-        RawCurve curve = curve(log, Driveline.of(TorqueAt.CRANK));
+        RawCurve curve = curve(log, DynoFacts.defaults());
         assertThat(mean(curve).isComplete()).isTrue();
         assertThat(mean(curve).torque().newtonMetres()).isCloseTo(trueMean(), within(0.02));
     }
@@ -299,9 +307,9 @@ class CurveReaderTest {
     @Test
     void singleImpossibleTorquesAreLeftOut() {
         BenchLog log = new BenchLog(50, 17).noise(5, 2).pull(2500, 7000, 300);
-        double clean = mean(curve(log, Driveline.of(TorqueAt.CRANK))).torque().newtonMetres();
+        double clean = mean(curve(log, DynoFacts.defaults())).torque().newtonMetres();
         log.set(400, BenchLog.TORQUE, 0).set(600, BenchLog.TORQUE, 65535).set(601, BenchLog.TORQUE, 65535);
-        Outcome<RawCurve> read = outcome(log, Driveline.of(TorqueAt.CRANK));
+        Outcome<RawCurve> read = outcome(log, DynoFacts.defaults());
         assertThat(read.findings()).singleElement().satisfies(finding -> {
             assertThat(finding.code()).isEqualTo(FindingCode.CURVE_TORQUE_SPIKES);
             assertThat(finding.number("count")).hasValue(3);
@@ -326,7 +334,7 @@ class CurveReaderTest {
                         return BenchLog.torque(rpm) + state[0];
                     })
                     .idle(1);
-            BandMean mean = mean(curve(log, Driveline.of(TorqueAt.CRANK)));
+            BandMean mean = mean(curve(log, DynoFacts.defaults()));
             squares += Math.pow(mean.torque().newtonMetres() - trueMean(), 2);
             stated += Math.pow(mean.torqueError().newtonMetres(), 2);
         }

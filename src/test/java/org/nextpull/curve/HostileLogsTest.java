@@ -14,35 +14,38 @@ import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.DynoFacts;
+import org.nextpull.plan.Gearing;
+import org.nextpull.plan.PullFacts;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.FoundPulls;
-import org.nextpull.pull.Gearing;
 import org.nextpull.pull.PullFinder;
 import org.nextpull.pull.PullRules;
-import org.nextpull.pull.WantedKind;
+import org.nextpull.pull.Rules;
 import org.nextpull.unit.SpeedBand;
 
 /** Logs that no bench would write: nothing may throw, whatever comes out is finite, and nothing is called a pull that is none. */
 class HostileLogsTest {
     private static final SpeedBand BAND = new SpeedBand(3000, 6500);
-    private static final PullRules RULES = PullRules.standard().withBand(BAND);
+    private static final PullRules RULES = Rules.over(BAND);
 
     private static FoundPulls digest(BenchLog log) {
-        for (WantedKind kind : WantedKind.values()) {
-            read(log.found(RULES.withWanted(kind)));
-            read(log.found(PullRules.standard().withWanted(kind)));
+        for (PullFacts.Kind kind : PullFacts.Kind.values()) {
+            read(log.found(Rules.with(RULES, kind)));
+            read(log.found(Rules.with(Rules.usual(), kind)));
         }
         return log.found(RULES);
     }
 
     private static void read(FoundPulls found) {
-        Driveline driveline = new Driveline(
-                TorqueAt.CRANK,
-                new Driveline.Inertia(OptionalDouble.of(0.3), OptionalDouble.of(20), false),
+        DynoFacts dyno = new DynoFacts(
+                DynoFacts.Kind.ENGINE_BRAKE,
+                DynoFacts.Shaft.CRANK,
+                new DynoFacts.Inertia(OptionalDouble.of(0.3), OptionalDouble.of(20), DynoFacts.InertiaInLog.NO),
                 new Gearing(OptionalDouble.of(0.3), OptionalDouble.of(4)));
         for (Candidate candidate : found.candidates()) {
-            new CurveReader(driveline).read(candidate).value().ifPresent(curve -> {
+            new CurveReader(dyno).read(candidate).value().ifPresent(curve -> {
                 assertThat(curve.points()).isNotEmpty();
                 assertThat(Double.isFinite(curve.peakPower().power().watts())).isTrue();
                 assertThat(Double.isFinite(curve.peakTorque().torque().newtonMetres()))

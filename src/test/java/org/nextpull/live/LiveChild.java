@@ -9,6 +9,7 @@ import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.WireFacts;
 import org.nextpull.response.MeasuredCurve;
 
 /** A program that runs a session on a port and says each pull, until it is killed. */
@@ -24,7 +25,7 @@ final class LiveChild {
     static LiveSetup setup(String device, Path captures, Path notebook) {
         LivePort port = new LivePort(
                 WireSettings.usual(device, 115_200),
-                new LineSettings(LineSettings.Kind.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
+                new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
         SessionStart start = SessionStart.of(Instant.now(), "test", plan()).withCapture(captures.toString());
         return new LiveSetup(
                 plan(),

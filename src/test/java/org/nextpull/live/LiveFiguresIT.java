@@ -33,6 +33,7 @@ import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.plan.WireFacts;
 
 /**
  * What a session is measured by. The figures go to {@code target/live-figures.txt} and are not judged here, since they depend on what
@@ -51,7 +52,7 @@ class LiveFiguresIT {
 
     private static LiveSetup setup(String device, Path captures, List<String> columns) {
         LivePort port = new LivePort(
-                WireSettings.usual(device, 115_200), new LineSettings(LineSettings.Kind.SEPARATED, columns, 0, 0));
+                WireSettings.usual(device, 115_200), new LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
         return new LiveSetup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),

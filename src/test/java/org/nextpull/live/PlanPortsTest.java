@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.serial.WireSettings;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.plan.WireFacts;
 
 class PlanPortsTest {
     private static final String TWO = """
@@ -44,7 +44,7 @@ class PlanPortsTest {
         LivePort port = ports("", "COM3").get(0);
         assertThat(port.wire()).isEqualTo(WireSettings.usual("COM3", 115_200));
         assertThat(port.lines().columns()).isEmpty();
-        assertThat(port.lines().kind()).isEqualTo(LineSettings.Kind.SEPARATED);
+        assertThat(port.lines().kind()).isEqualTo(WireFacts.Lines.SEPARATED);
     }
 
     @Test
@@ -62,10 +62,11 @@ class PlanPortsTest {
     void severalWiresAreAllReadAsThePlanDescribesThem() {
         List<LivePort> ports = ports(TWO, "");
         assertThat(ports).extracting(port -> port.wire().device()).containsExactly("/dev/brake", "/dev/wideband");
-        assertThat(ports.get(1).wire().text()).isEqualTo("9600 7E1");
-        assertThat(ports.get(1).lines().kind()).isEqualTo(LineSettings.Kind.PAIRS);
+        assertThat(ports.get(1).wire().port().text()).isEqualTo("9600 7E1");
+        assertThat(ports.get(1).lines().kind()).isEqualTo(WireFacts.Lines.PAIRS);
         assertThat(ports.get(1).lines().delayS()).isEqualTo(0.3);
-        assertThat(ports.get(1).lines().byteNs()).isEqualTo(ports.get(1).wire().byteNs());
+        assertThat(ports.get(1).lines().byteNs())
+                .isEqualTo(ports.get(1).wire().port().byteNs());
         assertThat(ports(TWO, "/dev/brake")).isEqualTo(ports);
     }
 

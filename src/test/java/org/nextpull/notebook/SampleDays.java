@@ -17,7 +17,7 @@ import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.PlanRules;
+import org.nextpull.pull.PullRules;
 import org.nextpull.session.LogReading;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
@@ -73,7 +73,7 @@ final class SampleDays {
         assertThat(inputs.good()).as(inputs.findings().toString()).isNotEmpty();
         List<SourcePulls> sources = inputs.logs().stream()
                 .map(Input.Log::recording)
-                .map(recording -> LogReading.read(recording, PlanRules.pulls(plan), AlarmRules.of(plan)))
+                .map(recording -> LogReading.read(recording, PullRules.of(plan), AlarmRules.of(plan)))
                 .toList();
         List<ResultTable> tables =
                 inputs.tables().stream().map(Input.Table::table).toList();

@@ -15,7 +15,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.unit.SpeedBand;
 
 class LambdaAlignmentTest {
-    private static final PullRules RULES = PullRules.standard().withBand(new SpeedBand(3000, 6500));
+    private static final PullRules RULES = Rules.over(new SpeedBand(3000, 6500));
 
     /** Mixture over speed in the log's pulls: 0.85 at 3000 and 0.90 at 6500 rpm; 1.0 off load. */
     private static double burnt(double rpm, double throttle) {
@@ -64,10 +64,10 @@ class LambdaAlignmentTest {
     @Test
     void aGivenDelayIsAppliedAsItIs() {
         BenchLog log = late(50, 0.6, 8);
-        Candidate given = log.found(RULES.withLambdaDelayS(0.6)).usable().get(0);
+        Candidate given = log.found(Rules.withLambdaDelayS(RULES, 0.6)).usable().get(0);
         assertThat(given.lambda()).isEqualTo(new LambdaAlignment.Given(0.6));
         assertThat(misalignment(given)).isCloseTo(0, within(0.0006));
-        Candidate none = log.found(RULES.withLambdaDelayS(0)).usable().get(0);
+        Candidate none = log.found(Rules.withLambdaDelayS(RULES, 0)).usable().get(0);
         // 0.6 s at 300 rpm/s is 180 rpm, over which the mixture changes by 0.0026
         assertThat(misalignment(none)).isCloseTo(-0.0026, within(0.0006));
         assertThat(given.findings()).isEmpty();
@@ -86,7 +86,7 @@ class LambdaAlignmentTest {
     @Test
     void theLastRowsAreReadFromAfterThePull() {
         BenchLog log = late(50, 0.6, 10);
-        Candidate pull = log.found(RULES.withLambdaDelayS(0.6)).usable().get(0);
+        Candidate pull = log.found(Rules.withLambdaDelayS(RULES, 0.6)).usable().get(0);
         assertThat(pull.samples().presentRows(BenchLog.LAMBDA))
                 .hasSize(pull.samples().rows());
     }
@@ -96,7 +96,7 @@ class LambdaAlignmentTest {
         Channel second = new Channel(Role.LAMBDA, 2);
         BenchLog log = late(50, 0.6, 11);
         log.with(second, cells -> Objects.requireNonNull(cells.get(BenchLog.LAMBDA)) + 0.02);
-        Candidate pull = log.found(RULES.withLambdaDelayS(0.6)).usable().get(0);
+        Candidate pull = log.found(Rules.withLambdaDelayS(RULES, 0.6)).usable().get(0);
         double[] one = pull.samples().presentValues(BenchLog.LAMBDA);
         double[] other = pull.samples().presentValues(second);
         assertThat(other).hasSameSizeAs(one);

@@ -17,11 +17,13 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.Gearing;
+import org.nextpull.plan.PullFacts;
 import org.nextpull.unit.SpeedBand;
 
 class PullFinderTest {
     private static final SpeedBand BAND = new SpeedBand(3000, 6500);
-    private static final PullRules RULES = PullRules.standard().withBand(BAND);
+    private static final PullRules RULES = Rules.over(BAND);
     private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
 
     private static List<RefusalReason> reasons(FoundPulls found) {
@@ -376,7 +378,7 @@ class PullFinderTest {
         log.with(ROLLER, cells -> Objects.requireNonNull(cells.get(BenchLog.SPEED)) / 4.2);
         log.without(BenchLog.SPEED);
         Gearing gearing = new Gearing(OptionalDouble.empty(), OptionalDouble.of(4.2));
-        FoundPulls found = log.found(RULES.withGearing(gearing));
+        FoundPulls found = log.found(Rules.with(RULES, gearing));
         assertThat(found.usable()).singleElement().satisfies(pull -> {
             assertThat(pull.speed().axis()).isEqualTo(SpeedSource.Axis.ENGINE_FROM_ROLLER);
             assertThat(pull.toRpm()).isBetween(6700.0, 7300.0);
@@ -413,7 +415,7 @@ class PullFinderTest {
             assertThat(finding.code()).isEqualTo(FindingCode.THROTTLE_NEVER_FULL);
             assertThat(finding.number("percent").orElseThrow()).isCloseTo(93, within(1e-9));
         });
-        assertThat(log.found(RULES.withFullLoadFraction(0.9)).usable()).hasSize(1);
+        assertThat(log.found(Rules.withFullLoad(RULES, 0.9)).usable()).hasSize(1);
     }
 
     @Test
@@ -426,11 +428,12 @@ class PullFinderTest {
     @Test
     void theWantedKindIsHeeded() {
         BenchLog log = noisy(33).idle(3).hold(2600, 5).sweep(2600, 6900, 300).idle(3);
-        assertThat(log.found(RULES.withWanted(WantedKind.STEPS)).candidates()).isEmpty();
-        assertThat(log.found(RULES.withWanted(WantedKind.HOLD)).candidates())
+        assertThat(log.found(Rules.with(RULES, PullFacts.Kind.STEPS)).candidates())
+                .isEmpty();
+        assertThat(log.found(Rules.with(RULES, PullFacts.Kind.HOLD)).candidates())
                 .singleElement()
                 .satisfies(pull -> assertThat(pull.kind()).isEqualTo(PullKind.HOLD));
-        assertThat(log.found(RULES.withWanted(WantedKind.ACCELERATION)).usable())
+        assertThat(log.found(Rules.with(RULES, PullFacts.Kind.ACCELERATION)).usable())
                 .hasSize(1);
     }
 

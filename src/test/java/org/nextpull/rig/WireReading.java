@@ -38,8 +38,7 @@ final class WireReading implements WireChain.Listener {
     }
 
     private static LineSettings lines(WireFacts wire) {
-        LineSettings.Kind kind = LineSettings.Kind.valueOf(wire.lines().name());
-        return new LineSettings(kind, wire.columns(), wire.delayS(), 0);
+        return new LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
     }
 
     private static ArrivalTime at(double seconds) {

@@ -8,6 +8,7 @@ import org.nextpull.channel.Hints;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.ColumnReader;
+import org.nextpull.plan.WireFacts;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
@@ -33,7 +34,7 @@ public class LinesBenchmark implements WireChain.Listener {
     private static final int LINES = 1000;
 
     @Param({"SEPARATED", "PAIRS", "SENTENCE"})
-    private LineSettings.Kind kind;
+    private WireFacts.Lines kind;
 
     private final Chunk[] chunks = new Chunk[LINES];
     private WireChain chain;
@@ -43,7 +44,7 @@ public class LinesBenchmark implements WireChain.Listener {
 
     @Setup(Level.Iteration)
     public void connect() {
-        List<String> columns = kind == LineSettings.Kind.PAIRS
+        List<String> columns = kind == WireFacts.Lines.PAIRS
                 ? List.of()
                 : List.of("rpm", "torque [Nm]", "lambda", "coolant [C]", "oil temp [C]", "egt [C]", "throttle [%]");
         chain = new WireChain(
@@ -63,12 +64,13 @@ public class LinesBenchmark implements WireChain.Listener {
                 Locale.ROOT, "%d,%.1f,%.3f,85.2,95.1,%d,100", 3000 + line, 180.5 + line / 50.0, 0.87, 700 + line % 90);
         return switch (kind) {
             case SEPARATED -> values + "\r\n";
-            case PAIRS -> String.format(
-                    Locale.ROOT,
-                    "rpm=%d;torque[Nm]=%.1f;lambda=0.870;coolant[C]=85.2;egt[C]=%d\n",
-                    3000 + line,
-                    180.5 + line / 50.0,
-                    700 + line % 90);
+            case PAIRS ->
+                String.format(
+                        Locale.ROOT,
+                        "rpm=%d;torque[Nm]=%.1f;lambda=0.870;coolant[C]=85.2;egt[C]=%d\n",
+                        3000 + line,
+                        180.5 + line / 50.0,
+                        700 + line % 90);
             case SENTENCE -> SentenceFrame.of("TXENG," + values);
         };
     }

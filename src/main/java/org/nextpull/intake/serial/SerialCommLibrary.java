@@ -11,6 +11,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.PortFacts;
 
 /** The serial library itself. Its class is first touched when a port is asked for. */
 final class SerialCommLibrary implements PortLibrary {
@@ -46,8 +47,9 @@ final class SerialCommLibrary implements PortLibrary {
         } catch (SerialPortInvalidPortException e) {
             return Outcome.failed(notThere(settings));
         }
-        port.setComPortParameters(settings.baud(), settings.bits(), stop(settings.stop()), parity(settings.parity()));
-        port.setFlowControl(flow(settings.flow()));
+        PortFacts wanted = settings.port();
+        port.setComPortParameters(wanted.baud(), wanted.bits(), stop(wanted.stop()), parity(wanted.parity()));
+        port.setFlowControl(flow(wanted.flow()));
         port.setComPortTimeouts(
                 SerialPort.TIMEOUT_READ_SEMI_BLOCKING | SerialPort.TIMEOUT_WRITE_BLOCKING, READ_WAIT_MS, WRITE_WAIT_MS);
         // without this argument the library sleeps before it opens
@@ -84,7 +86,7 @@ final class SerialCommLibrary implements PortLibrary {
         return Finding.error(
                 FindingCode.WIRE_NOT_OPENED,
                 place(settings),
-                Detail.of("settings", settings.text()),
+                Detail.of("settings", settings.port().text()),
                 Detail.of("error", error));
     }
 
@@ -92,7 +94,7 @@ final class SerialCommLibrary implements PortLibrary {
         return Place.inFile(settings.device());
     }
 
-    private static int parity(WireSettings.Parity parity) {
+    private static int parity(PortFacts.Parity parity) {
         return switch (parity) {
             case NONE -> SerialPort.NO_PARITY;
             case EVEN -> SerialPort.EVEN_PARITY;
@@ -102,7 +104,7 @@ final class SerialCommLibrary implements PortLibrary {
         };
     }
 
-    private static int stop(WireSettings.Stop stop) {
+    private static int stop(PortFacts.Stop stop) {
         return switch (stop) {
             case ONE -> SerialPort.ONE_STOP_BIT;
             case ONE_AND_A_HALF -> SerialPort.ONE_POINT_FIVE_STOP_BITS;
@@ -110,7 +112,7 @@ final class SerialCommLibrary implements PortLibrary {
         };
     }
 
-    private static int flow(WireSettings.Flow flow) {
+    private static int flow(PortFacts.Flow flow) {
         return switch (flow) {
             case NONE -> SerialPort.FLOW_CONTROL_DISABLED;
             case RTS_CTS -> SerialPort.FLOW_CONTROL_RTS_ENABLED | SerialPort.FLOW_CONTROL_CTS_ENABLED;

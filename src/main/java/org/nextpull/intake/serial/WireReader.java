@@ -84,7 +84,7 @@ public final class WireReader implements AutoCloseable {
             return Outcome.failed(Finding.error(
                     FindingCode.WIRE_NOT_OPENED,
                     Place.inFile(settings.device()),
-                    Detail.of("settings", settings.text()),
+                    Detail.of("settings", settings.port().text()),
                     Detail.of("error", e.toString())));
         }
     }

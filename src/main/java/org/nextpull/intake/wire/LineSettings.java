@@ -1,6 +1,7 @@
 package org.nextpull.intake.wire;
 
 import java.util.List;
+import org.nextpull.plan.WireFacts;
 
 /**
  * What the lines of a source are and how late they come.
@@ -12,26 +13,16 @@ import java.util.List;
  * @param delayS how much later than the others this source reports, in s
  * @param byteNs nanoseconds that a byte takes on the line; 0 where it takes none
  */
-public record LineSettings(Kind kind, List<String> columns, double delayS, long byteNs) {
+public record LineSettings(WireFacts.Lines kind, List<String> columns, double delayS, long byteNs) {
     public LineSettings {
         columns = List.copyOf(columns);
-        if (!(delayS >= 0 && delayS < 60)) {
+        if (!(delayS >= 0 && delayS <= 60)) {
             throw new IllegalArgumentException("a delay is between 0 and 60 s: " + delayS);
         }
     }
 
-    /** How a line is made up. */
-    public enum Kind {
-        /** Values with a separator. */
-        SEPARATED,
-        /** {@code name=value} pairs. */
-        PAIRS,
-        /** Sentences with a checksum, framed as in NMEA 0183. */
-        SENTENCE
-    }
-
     /** Lines with a separator under a header line that the logger sends. */
     public static LineSettings withHeaderLine() {
-        return new LineSettings(Kind.SEPARATED, List.of(), 0, 0);
+        return new LineSettings(WireFacts.Lines.SEPARATED, List.of(), 0, 0);
     }
 }

@@ -12,6 +12,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ColumnReader;
+import org.nextpull.plan.WireFacts;
 
 /** The lines of one source, from bytes to samples. */
 final class SourceLines implements LineFramer.Lines {
@@ -55,7 +56,7 @@ final class SourceLines implements LineFramer.Lines {
         String address = "";
         List<String> columns = new ArrayList<>();
         for (String column : settings.columns()) {
-            if (settings.kind() == LineSettings.Kind.SENTENCE && column.startsWith("$")) {
+            if (settings.kind() == WireFacts.Lines.SENTENCE && column.startsWith("$")) {
                 declare(address, columns);
                 address = column.substring(1);
                 columns.clear();
@@ -67,7 +68,7 @@ final class SourceLines implements LineFramer.Lines {
     }
 
     private void declare(String address, List<String> columns) {
-        if (!columns.isEmpty() && settings.kind() != LineSettings.Kind.PAIRS) {
+        if (!columns.isEmpty() && settings.kind() != WireFacts.Lines.PAIRS) {
             track(address).headers(columns);
         }
     }
@@ -85,7 +86,7 @@ final class SourceLines implements LineFramer.Lines {
     void connected(ArrivalTime now) {
         framer.restart();
         learnAgain();
-        maybeHalf = settings.kind() != LineSettings.Kind.SENTENCE;
+        maybeHalf = settings.kind() != WireFacts.Lines.SENTENCE;
         watch.connected(now);
     }
 

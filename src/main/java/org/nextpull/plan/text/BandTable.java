@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Band;
+import org.nextpull.unit.SpeedBand;
 
 /** Table {@code [band]}. */
 final class BandTable {
@@ -25,7 +26,7 @@ final class BandTable {
             table.problems().order(Severity.ERROR, table.spot("from_rpm"), "below", table.spot("to_rpm"));
             return Optional.empty();
         }
-        return Optional.of(new Band(from.getAsDouble(), to.getAsDouble(), rows));
+        return Optional.of(new Band(new SpeedBand(from.getAsDouble(), to.getAsDouble()), rows));
     }
 
     static String write(Band band) {

@@ -5,10 +5,11 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.DynoFacts;
+import org.nextpull.plan.DynoFacts.Inertia;
 import org.nextpull.plan.DynoFacts.InertiaInLog;
 import org.nextpull.plan.DynoFacts.Kind;
-import org.nextpull.plan.DynoFacts.Roller;
 import org.nextpull.plan.DynoFacts.Shaft;
+import org.nextpull.plan.Gearing;
 
 /** Table {@code [dyno]}. */
 final class DynoTable {
@@ -24,25 +25,20 @@ final class DynoTable {
 
     static DynoFacts read(TableReader table) {
         Kind kind = table.word(KIND, Kind.ENGINE_BRAKE);
-        Shaft torqueAt = table.word(TORQUE_AT, defaultShaft(kind));
+        Shaft torqueAt = table.word(TORQUE_AT, kind.usualShaft());
         DynoFacts dyno = new DynoFacts(
                 kind,
                 torqueAt,
-                table.number(ENGINE_SIDE, new Range(1e-4, 50)),
-                new Roller(
+                new Inertia(
+                        table.number(ENGINE_SIDE, new Range(1e-4, 50)),
                         table.number(ROLLER_INERTIA, new Range(0.01, 5000)),
-                        table.number(ROLLER_RADIUS, new Range(0.02, 3)),
-                        table.number(GEARING, new Range(0.05, 50))),
-                inertiaInLog(table.flag(IN_LOG)));
+                        inertiaInLog(table.flag(IN_LOG))),
+                new Gearing(
+                        table.number(ROLLER_RADIUS, new Range(0.02, 3)), table.number(GEARING, new Range(0.05, 50))));
         checkRoller(table, kind);
         checkShaft(table, dyno);
         checkInertia(table, dyno);
         return dyno;
-    }
-
-    /** A chassis dyno measures behind the gearbox, an engine brake at the crank. */
-    static Shaft defaultShaft(Kind kind) {
-        return kind.isChassis() ? Shaft.WHEEL : Shaft.CRANK;
     }
 
     private static InertiaInLog inertiaInLog(Optional<Boolean> written) {
@@ -76,11 +72,11 @@ final class DynoTable {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(IN_LOG), table.spot(inertias.get(0)));
         }
         if (dyno.kind() == Kind.CHASSIS_INERTIA
-                && dyno.inertiaInLog() != InertiaInLog.YES
+                && dyno.inertia().inLog() != InertiaInLog.YES
                 && !table.has(ROLLER_INERTIA)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(ROLLER_INERTIA), kindSpot(table));
         }
-        if (dyno.inertiaInLog() == InertiaInLog.NO && inertias.isEmpty() && dyno.kind() != Kind.CHASSIS_INERTIA) {
+        if (dyno.inertia().inLog() == InertiaInLog.NO && inertias.isEmpty() && dyno.kind() != Kind.CHASSIS_INERTIA) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(ENGINE_SIDE), table.spot(IN_LOG));
         }
     }
@@ -93,12 +89,12 @@ final class DynoTable {
         TableWriter table = new TableWriter("[dyno]");
         table.word(KIND, dyno.kind());
         table.word(TORQUE_AT, dyno.torqueAt());
-        table.number(ENGINE_SIDE, dyno.engineSide());
-        table.number(ROLLER_INERTIA, dyno.roller().inertiaKgM2());
-        table.number(ROLLER_RADIUS, dyno.roller().radiusM());
-        table.number(GEARING, dyno.roller().engineRevPerRollerRev());
-        if (dyno.inertiaInLog() != InertiaInLog.UNSTATED) {
-            table.raw(IN_LOG, String.valueOf(dyno.inertiaInLog() == InertiaInLog.YES));
+        table.number(ENGINE_SIDE, dyno.inertia().engineSideKgM2());
+        table.number(ROLLER_INERTIA, dyno.inertia().rollerKgM2());
+        table.number(ROLLER_RADIUS, dyno.gearing().rollerRadiusM());
+        table.number(GEARING, dyno.gearing().engineRevPerRollerRev());
+        if (dyno.inertia().inLog() != InertiaInLog.UNSTATED) {
+            table.raw(IN_LOG, String.valueOf(dyno.inertia().inLog() == InertiaInLog.YES));
         }
         return table.written();
     }

@@ -24,10 +24,7 @@ public final class CompareJson {
     /** The comparison of a day. */
     public String document(
             ComparedDay day, MeasuredComparison both, Goal.Response response, List<Finding> inputFindings) {
-        ComparisonResult result = both.by(
-                response == Goal.Response.POWER
-                        ? MeasuredComparison.Response.POWER
-                        : MeasuredComparison.Response.TORQUE);
+        ComparisonResult result = both.by(response);
         ObjectNode document = Json.document();
         document.put("reference", result.reference().label());
         document.put("order_from", day.orderFrom().id());

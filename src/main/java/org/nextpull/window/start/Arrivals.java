@@ -69,7 +69,8 @@ final class Arrivals implements AutoCloseable {
     }
 
     private static WireSource source(LivePort port) {
-        return WireSource.port(port.wire().device(), port.lines(), port.wire().text());
+        return WireSource.port(
+                port.wire().device(), port.lines(), port.wire().port().text());
     }
 
     /** The units that people read from now on. */

@@ -37,6 +37,7 @@ import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.SessionClock;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
+import org.nextpull.plan.WireFacts;
 
 /**
  * All of the way of a line: written to a pseudo-terminal, read, captured, framed, turned into a value; then the capture is played
@@ -99,8 +100,7 @@ class LineToValueIT {
     }
 
     private static WireChain chain(String source, Rows rows) {
-        LineSettings settings =
-                new LineSettings(LineSettings.Kind.SEPARATED, List.of("rpm", "torque [Nm]", "run"), 0, 0);
+        LineSettings settings = new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "run"), 0, 0);
         return new WireChain(
                 List.of(WireSource.port(source, settings, "115200 8N1")), Hints.none(), new ColumnReader(), rows);
     }

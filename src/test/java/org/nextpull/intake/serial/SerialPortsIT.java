@@ -110,7 +110,7 @@ class SerialPortsIT {
                 pair = PtyPair.plugIn(folder);
                 assertThat(next()).isInstanceOf(Arrival.Connected.class);
             }
-            assertThat(reader.settings().baud()).isEqualTo(115_200);
+            assertThat(reader.settings().port().baud()).isEqualTo(115_200);
         } finally {
             pair.close();
         }
@@ -136,7 +136,7 @@ class SerialPortsIT {
             }
             sender.join();
             assertThat(check.lines()).isEqualTo(lines);
-            assertThat(reader.settings().byteNs()).isEqualTo(86_806);
+            assertThat(reader.settings().port().byteNs()).isEqualTo(86_806);
         }
     }
 

@@ -19,6 +19,7 @@ import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
+import org.nextpull.plan.PortFacts;
 
 @Timeout(60)
 class WireReaderTest {
@@ -99,10 +100,10 @@ class WireReaderTest {
     /** Common practice: a byte at 9600 baud, 8 data bits, no parity, one stop bit is ten symbols, 1.04 ms. */
     @Test
     void aByteTakesItsSymbolsOnTheLine() {
-        assertThat(SETTINGS.byteNs()).isEqualTo(1_041_667);
-        assertThat(SETTINGS.text()).isEqualTo("9600 8N1");
-        WireSettings slow = new WireSettings(
-                "COM1", 300, 7, WireSettings.Parity.EVEN, WireSettings.Stop.ONE_AND_A_HALF, WireSettings.Flow.NONE);
+        assertThat(SETTINGS.port().byteNs()).isEqualTo(1_041_667);
+        assertThat(SETTINGS.port().text()).isEqualTo("9600 8N1");
+        PortFacts slow =
+                new PortFacts(300, 7, PortFacts.Parity.EVEN, PortFacts.Stop.ONE_AND_A_HALF, PortFacts.Flow.NONE);
         assertThat(slow.text()).isEqualTo("300 7E1.5");
         assertThat(slow.byteNs()).isEqualTo(35_000_000);
     }

@@ -13,6 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.WireFacts;
 
 class WireChainTest {
     private static final String BRAKE = "/dev/ttyUSB0";
@@ -20,7 +21,7 @@ class WireChainTest {
 
     @Test
     void linesUnderAHeaderLineBecomeSamplesInTheProjectsUnits() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0));
         played.connected(BRAKE, 0)
                 .text(BRAKE, 0.1, "00,99\r\nrpm [1/min],torque [lb-ft],coolant [C]\r\n")
                 .text(BRAKE, 0.2, "3000,100,85\r\n3100,101,8")
@@ -35,7 +36,7 @@ class WireChainTest {
 
     @Test
     void theFirstLineAfterTheConnectionIsHalfALineAndDropped() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"));
         played.connected(BRAKE, 0)
                 .text(BRAKE, 0.1, "00,180\n3100,181\n")
                 .accept(new Arrival.Lost(BRAKE, Played.at(0.2), Arrival.Cause.UNPLUGGED, 0))
@@ -50,7 +51,7 @@ class WireChainTest {
 
     @Test
     void aSemicolonLeavesTheCommaToTheNumbers() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0));
         played.connected(BRAKE, 0)
                 .text(BRAKE, 0.1, "x\nDrehzahl;Drehmoment;Lambda\n1/min;Nm;-\n")
                 .text(BRAKE, 0.2, "3000,5;180,25;0,875\n")
@@ -62,7 +63,7 @@ class WireChainTest {
 
     @Test
     void bytesOfOneRunArrivedOneAfterTheOther() {
-        LineSettings slow = new LineSettings(LineSettings.Kind.SEPARATED, List.of("rpm", "torque [Nm]"), 0, 1_041_667);
+        LineSettings slow = new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]"), 0, 1_041_667);
         Played played = new Played(WireSource.port(BRAKE, slow, "9600 8N1"));
         played.connected(BRAKE, 0).text(BRAKE, 1, "x\n3000,180\n3100,181\n").finish(2);
         List<Double> times = played.values(Role.TIME);
@@ -72,7 +73,7 @@ class WireChainTest {
 
     @Test
     void pairsFindTheirColumnsByName() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.PAIRS, 0));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.PAIRS, 0));
         played.connected(BRAKE, 0).text(BRAKE, 0.1, "pm=1\n");
         for (int line = 0; line < 40; line++) {
             played.text(BRAKE, 0.2 + line * 0.01, "rpm=" + (3000 + line) + " torque[Nm]=180.5 lambda=0.9\n");
@@ -91,7 +92,7 @@ class WireChainTest {
     @Test
     void sentencesOfSeveralAddressesAreMergedIntoOneRow() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SENTENCE, 0, "$TXENG", "rpm", "torque [Nm]", "$TXMIX", "lambda"));
+                port(BRAKE, WireFacts.Lines.SENTENCE, 0, "$TXENG", "rpm", "torque [Nm]", "$TXMIX", "lambda"));
         played.connected(BRAKE, 0);
         for (int line = 0; line < 400; line++) {
             double at = 0.1 + line * 0.01;
@@ -114,7 +115,7 @@ class WireChainTest {
 
     @Test
     void aLoggersOwnTimeTakesTheJitterOutOfTheRows() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0, "time [s]", "rpm", "torque [Nm]"));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0, "time [s]", "rpm", "torque [Nm]"));
         Random random = new Random(4);
         played.connected(BRAKE, 0).text(BRAKE, 0.1, "x\n");
         for (int line = 0; line < 1000; line++) {
@@ -135,7 +136,7 @@ class WireChainTest {
 
     @Test
     void aLoggerThatStartsAgainGoesOnInTheTimeOfTheSession() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0, "time [s]", "rpm", "torque [Nm]"));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0, "time [s]", "rpm", "torque [Nm]"));
         played.connected(BRAKE, 0).text(BRAKE, 0.1, "x\n");
         for (int line = 0; line < 100; line++) {
             played.text(BRAKE, 1 + line * 0.1, (500 + line * 0.1) + ",3000,180\n");
@@ -154,8 +155,8 @@ class WireChainTest {
     @Test
     void theDelayOfASourceIsTakenOut() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"),
-                port(GAUGE, LineSettings.Kind.SEPARATED, 0.3, "lambda"));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"),
+                port(GAUGE, WireFacts.Lines.SEPARATED, 0.3, "lambda"));
         played.connected(BRAKE, 0)
                 .connected(GAUGE, 0.001)
                 .text(BRAKE, 0.01, "x\n")
@@ -181,8 +182,8 @@ class WireChainTest {
     @Test
     void aSourceThatFallsSilentLeavesItsCellsEmptyAndTheOtherGoesOn() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"),
-                port(GAUGE, LineSettings.Kind.SEPARATED, 0, "lambda"));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"),
+                port(GAUGE, WireFacts.Lines.SEPARATED, 0, "lambda"));
         played.connected(BRAKE, 0)
                 .connected(GAUGE, 0.001)
                 .text(BRAKE, 0.01, "x\n")
@@ -203,8 +204,8 @@ class WireChainTest {
     @Test
     void whereTheFastestSourceStopsAnotherGivesTheClock() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"),
-                port(GAUGE, LineSettings.Kind.SEPARATED, 0, "lambda"));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"),
+                port(GAUGE, WireFacts.Lines.SEPARATED, 0, "lambda"));
         played.connected(BRAKE, 0)
                 .connected(GAUGE, 0.001)
                 .text(BRAKE, 0.01, "x\n")
@@ -228,8 +229,8 @@ class WireChainTest {
     @Test
     void eachKnockEventIsCountedInOneRow() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"),
-                port(GAUGE, LineSettings.Kind.SEPARATED, 0, "knock events", "lambda"));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"),
+                port(GAUGE, WireFacts.Lines.SEPARATED, 0, "knock events", "lambda"));
         played.connected(BRAKE, 0)
                 .connected(GAUGE, 0.001)
                 .text(BRAKE, 0.01, "x\n")
@@ -256,8 +257,8 @@ class WireChainTest {
     @Test
     void aChannelThatTwoSourcesSendIsTwoSensors() {
         Played played = new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "lambda"),
-                port(GAUGE, LineSettings.Kind.SEPARATED, 0, "lambda"));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "lambda"),
+                port(GAUGE, WireFacts.Lines.SEPARATED, 0, "lambda"));
         played.connected(BRAKE, 0)
                 .connected(GAUGE, 0.001)
                 .text(BRAKE, 0.01, "x\n")
@@ -301,9 +302,9 @@ class WireChainTest {
 
     private static Played session() {
         return new Played(
-                port(BRAKE, LineSettings.Kind.SEPARATED, 0, "rpm", "torque [Nm]"),
-                port(GAUGE, LineSettings.Kind.PAIRS, 0.15),
-                port("/dev/ttyS0", LineSettings.Kind.SEPARATED, 0.05));
+                port(BRAKE, WireFacts.Lines.SEPARATED, 0, "rpm", "torque [Nm]"),
+                port(GAUGE, WireFacts.Lines.PAIRS, 0.15),
+                port("/dev/ttyS0", WireFacts.Lines.SEPARATED, 0.05));
     }
 
     private static List<Arrival> arrivals(long seed) {
@@ -353,7 +354,7 @@ class WireChainTest {
 
     @Test
     void aClockThatIsSetIsSaid() {
-        Played played = new Played(port(BRAKE, LineSettings.Kind.SEPARATED, 0));
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0));
         played.connected(BRAKE, 0)
                 .accept(Chunk.of(BRAKE, new ArrivalTime(1_000_000_000, 1_700_000_001_000L - 3_600_000), "x\n"));
         assertThat(played.said())
@@ -366,7 +367,7 @@ class WireChainTest {
         return 0.88 + 0.05 * Math.sin(when);
     }
 
-    private static WireSource port(String name, LineSettings.Kind kind, double delayS, String... columns) {
+    private static WireSource port(String name, WireFacts.Lines kind, double delayS, String... columns) {
         return WireSource.port(name, new LineSettings(kind, List.of(columns), delayS, 0), "115200 8N1");
     }
 }

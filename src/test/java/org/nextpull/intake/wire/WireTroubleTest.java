@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.WireFacts;
 
 class WireTroubleTest {
     private static final String WIRE = "COM3";
@@ -19,7 +20,7 @@ class WireTroubleTest {
 
     @Test
     void silenceIsSaidOnceAndThatItEndedToo() {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         good(played, 0.1, 20);
         for (double at = 1; at < 5; at += 0.1) {
             played.tick(at);
@@ -32,7 +33,7 @@ class WireTroubleTest {
 
     @Test
     void aWireThatNeverSaysAnythingIsSilent() {
-        Played played = played(LineSettings.Kind.SEPARATED).tick(1).tick(1.9);
+        Played played = played(WireFacts.Lines.SEPARATED).tick(1).tick(1.9);
         assertThat(played.codes()).doesNotContain(FindingCode.WIRE_SILENT);
         played.tick(2.1);
         assertThat(played.codes()).contains(FindingCode.WIRE_SILENT);
@@ -40,7 +41,7 @@ class WireTroubleTest {
 
     @Test
     void textWithoutALineEndIsSaid() {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         for (int run = 0; run < 40; run++) {
             played.text(WIRE, 0.1 + run * 0.1, "3000,180.5,0.87 3000,180.5,0.87 3000,180.5,0.87 3000,180.5,0.87 ");
         }
@@ -54,7 +55,7 @@ class WireTroubleTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.125, 0.25, 0.5, 2, 3, 4, 6, 12})
     void aWrongSpeedIsNamed(double receiverPerSender) {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         byte[] heard = Uart.heard(LINE.repeat(3000).getBytes(StandardCharsets.US_ASCII), receiverPerSender);
         double at = 0.1;
         for (int from = 0; from + 100 <= heard.length && at < 20; from += 100) {
@@ -75,7 +76,7 @@ class WireTroubleTest {
 
     @Test
     void wrongChecksumsAreCounted() {
-        Played played = played(LineSettings.Kind.SENTENCE);
+        Played played = played(WireFacts.Lines.SENTENCE);
         for (int line = 0; line < 40; line++) {
             String sentence = SentenceFrame.of("TXENG," + (3000 + line) + ",180.5,0.87");
             played.text(WIRE, 0.1 + line * 0.01, line % 4 == 0 ? sentence.replace("180.5", "181.5") : sentence);
@@ -87,7 +88,7 @@ class WireTroubleTest {
 
     @Test
     void halfLinesAreSaidWithAnExample() {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         for (int line = 0; line < 40; line++) {
             played.text(WIRE, 0.1 + line * 0.01, line % 2 == 0 ? LINE : "3000,18\r\n");
         }
@@ -102,7 +103,7 @@ class WireTroubleTest {
     @Test
     void linesWithoutAHeaderAreSaid() {
         Played played = new Played(
-                WireSource.port(WIRE, new LineSettings(LineSettings.Kind.SEPARATED, List.of(), 0, 0), "9600 8N1"));
+                WireSource.port(WIRE, new LineSettings(WireFacts.Lines.SEPARATED, List.of(), 0, 0), "9600 8N1"));
         played.connected(WIRE, 0);
         good(played, 0.1, 30);
         assertThat(played.codes()).containsOnlyOnce(FindingCode.WIRE_WITHOUT_HEADER);
@@ -110,7 +111,7 @@ class WireTroubleTest {
 
     @Test
     void moreValuesThanColumnsAreSaid() {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         for (int line = 0; line < 30; line++) {
             played.text(WIRE, 0.1 + line * 0.01, "3000,180.5,0.87,44\r\n");
         }
@@ -118,8 +119,8 @@ class WireTroubleTest {
     }
 
     @ParameterizedTest
-    @EnumSource(LineSettings.Kind.class)
-    void randomBytesDoNoHarmAndGoodLinesAfterThemAreRead(LineSettings.Kind kind) {
+    @EnumSource(WireFacts.Lines.class)
+    void randomBytesDoNoHarmAndGoodLinesAfterThemAreRead(WireFacts.Lines kind) {
         Played played = played(kind);
         Random random = new Random(5);
         byte[] noise = new byte[700];
@@ -154,7 +155,7 @@ class WireTroubleTest {
     @ParameterizedTest
     @ValueSource(strings = {"p+,180.5,m-*", "3000,180.5,cold"})
     void columnsThatBeganWithoutNumbersAreUnderstoodOnceNumbersCome(String first) {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         for (int line = 0; line < 40; line++) {
             played.text(WIRE, 0.1 + line * 0.01, first + "\r\n");
         }
@@ -168,7 +169,7 @@ class WireTroubleTest {
     /** A column of words under the name of a channel is asked about once, not at every line. */
     @Test
     void columnsOfWordsStayLeftOut() {
-        Played played = played(LineSettings.Kind.SEPARATED);
+        Played played = played(WireFacts.Lines.SEPARATED);
         for (int line = 0; line < 500; line++) {
             played.text(WIRE, 0.1 + line * 0.01, line % 2 == 0 ? "3000,180.5,rich\r\n" : "3000,180.5,0.9\r\n");
         }
@@ -177,8 +178,8 @@ class WireTroubleTest {
         assertThat(played.values(Role.LAMBDA)).isEmpty();
     }
 
-    private static Played played(LineSettings.Kind kind) {
-        List<String> columns = kind == LineSettings.Kind.PAIRS ? List.of() : List.of("rpm", "torque [Nm]", "lambda");
+    private static Played played(WireFacts.Lines kind) {
+        List<String> columns = kind == WireFacts.Lines.PAIRS ? List.of() : List.of("rpm", "torque [Nm]", "lambda");
         return new Played(WireSource.port(WIRE, new LineSettings(kind, columns, 0, 0), "9600 8N1")).connected(WIRE, 0);
     }
 

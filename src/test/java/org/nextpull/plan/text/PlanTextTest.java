@@ -35,6 +35,7 @@ import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Unit;
 
@@ -61,9 +62,9 @@ class PlanTextTest {
         assertThat(plan.engine().induction()).isEqualTo(EngineFacts.Induction.NATURAL);
         assertThat(plan.dyno().kind()).isEqualTo(DynoFacts.Kind.ENGINE_BRAKE);
         assertThat(plan.dyno().torqueAt()).isEqualTo(DynoFacts.Shaft.CRANK);
-        assertThat(plan.dyno().inertiaInLog()).isEqualTo(DynoFacts.InertiaInLog.UNSTATED);
+        assertThat(plan.dyno().inertia().inLog()).isEqualTo(DynoFacts.InertiaInLog.UNSTATED);
         assertThat(plan.air().standard().id()).isEqualTo("none");
-        assertThat(plan.band()).contains(new Band(2000, 6500, 250));
+        assertThat(plan.band()).contains(new Band(new SpeedBand(2000, 6500), 250));
         assertThat(plan.pull()).isEqualTo(new PullFacts(PullFacts.Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3));
         assertThat(plan.limits().knockMarginDeg()).isEqualTo(2);
         assertThat(plan.limits().knockEvents()).isEmpty();
@@ -115,11 +116,11 @@ class PlanTextTest {
                                         OptionalDouble.of(41.2e6))));
         assertThat(plan.dyno().kind()).isEqualTo(DynoFacts.Kind.CHASSIS_BRAKE);
         assertThat(plan.dyno().torqueAt()).isEqualTo(DynoFacts.Shaft.ROLLER);
-        assertThat(plan.dyno().engineSide()).hasValue(0.22);
-        assertThat(plan.dyno().roller().inertiaKgM2()).hasValue(18.5);
-        assertThat(plan.dyno().roller().radiusM()).hasValue(0.15875);
-        assertThat(plan.dyno().roller().engineRevPerRollerRev()).hasValue(2.2);
-        assertThat(plan.dyno().inertiaInLog()).isEqualTo(DynoFacts.InertiaInLog.NO);
+        assertThat(plan.dyno().inertia().engineSideKgM2()).hasValue(0.22);
+        assertThat(plan.dyno().inertia().rollerKgM2()).hasValue(18.5);
+        assertThat(plan.dyno().gearing().rollerRadiusM()).hasValue(0.15875);
+        assertThat(plan.dyno().gearing().engineRevPerRollerRev()).hasValue(2.2);
+        assertThat(plan.dyno().inertia().inLog()).isEqualTo(DynoFacts.InertiaInLog.NO);
     }
 
     @Test
@@ -129,7 +130,7 @@ class PlanTextTest {
         assertThat(plan.air().baro().orElseThrow().pascals()).isEqualTo(98_700);
         assertThat(plan.air().air().orElseThrow().kelvins()).isCloseTo(297.65, within(ROUNDING));
         assertThat(plan.air().humidity().orElseThrow()).isCloseTo(0.45, within(ROUNDING));
-        assertThat(plan.band()).contains(new Band(3000, 6800, 500));
+        assertThat(plan.band()).contains(new Band(new SpeedBand(3000, 6800), 500));
         assertThat(plan.pull()).isEqualTo(new PullFacts(PullFacts.Kind.STEPS, Unit.PERCENT.toSi(90), 1, 1.5, 4));
     }
 

@@ -24,7 +24,7 @@ import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.response.PlanRules;
+import org.nextpull.pull.PullRules;
 import org.nextpull.rig.DemoLog;
 import org.nextpull.rig.DemoLogs;
 import org.nextpull.session.LogReading;
@@ -60,7 +60,7 @@ class DocumentsTest {
         replay = MAPPER.readTree(new AdviseJson().replay(day, odd));
         replayLines = new AdviseJson().replayLines(day);
         InspectJson files =
-                new InspectJson().add(LogReading.read(input.recording(), PlanRules.pulls(plan), AlarmRules.of(plan)));
+                new InspectJson().add(LogReading.read(input.recording(), PullRules.of(plan), AlarmRules.of(plan)));
         inspect = MAPPER.readTree(files.document(odd));
         inspectLines = files.lines();
     }

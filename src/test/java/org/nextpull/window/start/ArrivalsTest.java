@@ -176,7 +176,7 @@ class ArrivalsTest {
         return settings -> Outcome.failed(Finding.error(
                 FindingCode.WIRE_NOT_OPENED,
                 Place.inFile(COM),
-                Detail.of("settings", settings.text()),
+                Detail.of("settings", settings.port().text()),
                 Detail.of("error", "none")));
     }
 

@@ -1,4 +1,4 @@
-package org.nextpull.pull;
+package org.nextpull.plan;
 
 import java.util.OptionalDouble;
 
