@@ -30,9 +30,11 @@ public enum AdviceCode {
     CONFIRM,
     /** A start condition is out of its window. */
     OUT_OF_WINDOW,
-    /** The exhaust was too hot: lift, cool, go one step richer. */
+    /** What guards the way to the next setting is not watched: mend the channel, or say that you watch it yourself. */
+    NOT_WATCHED,
+    /** The exhaust was too hot: lift, cool, go richer. */
     COOL_EXHAUST,
-    /** The mixture was too lean: go one step richer. */
+    /** The mixture was too lean: go richer. */
     TOO_LEAN,
     /** Stop: what is left to gain is below what pulls can show. */
     SETTLED,

@@ -66,6 +66,17 @@ public final class Advisor {
         if (setting.isEmpty()) {
             return nothingLeft(limits, leave);
         }
+        Optional<Reason.NotWatched> held = view.guards().held(setting.get(), factorOf(draft.reason()));
+        if (held.isPresent()) {
+            Proposal proven = view.guards().proven(setting.get());
+            return new Advice(
+                    Action.WAIT,
+                    AdviceCode.NOT_WATCHED,
+                    Optional.of(gate.pass(proven, factorOf(draft.reason())).orElse(proven)),
+                    held.get(),
+                    Optional.empty(),
+                    leave);
+        }
         Optional<WaitFor> waiting = limits.waiting().or(limits::tooWarm);
         if (waiting.isPresent()) {
             Reason reason = new Reason.OutOfWindow(

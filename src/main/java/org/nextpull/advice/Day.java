@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.nextpull.fit.Experience;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.scatter.Repeatability;
@@ -18,6 +19,7 @@ import org.nextpull.scatter.Repeatability;
  * @param experience what earlier days taught, where there were any
  * @param now the temperatures of this moment
  * @param next what is fitted for the next pull, as far as it differs from the last one
+ * @param ownWatch limits that the operator said to watch alone where no channel does
  */
 public record Day(
         SweepPlan plan,
@@ -26,18 +28,20 @@ public record Day(
         Repeatability repeatability,
         Optional<Experience> experience,
         PresentConditions now,
-        NextConfiguration next) {
+        NextConfiguration next,
+        Set<Limit> ownWatch) {
     public Day {
         pulls = List.copyOf(pulls);
         lifted = Set.copyOf(lifted);
+        ownWatch = Set.copyOf(ownWatch);
     }
 
     /** The same day as if there had been none before it. */
     Day withoutExperience() {
-        return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next);
+        return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next, ownWatch);
     }
 
-    /** A day whose next pull is of the same configuration as its last. */
+    /** A day whose next pull is of the same configuration as its last, and on which nobody can be asked who watches. */
     public Day(
             SweepPlan plan,
             List<MeasuredPull> pulls,
@@ -45,6 +49,6 @@ public record Day(
             Repeatability repeatability,
             Optional<Experience> experience,
             PresentConditions now) {
-        this(plan, pulls, lifted, repeatability, experience, now, NextConfiguration.same());
+        this(plan, pulls, lifted, repeatability, experience, now, NextConfiguration.same(), Set.of(Limit.values()));
     }
 }

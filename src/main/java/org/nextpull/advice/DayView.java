@@ -48,6 +48,11 @@ record DayView(
         return day.next().after(last, day.plan().fuel().blend());
     }
 
+    /** What guards the next step. */
+    Guards guards() {
+        return new Guards(this);
+    }
+
     Optional<String> fuel() {
         return configuration.fuel();
     }

@@ -46,8 +46,8 @@ final class Gate {
         if (ban.isPresent()) {
             leanest = Math.min(leanest, axis.below(ban.getAsDouble()));
         }
-        double reach = view.mostDaring(axis, view.used()).orElse(axis.start())
-                + axis.step().largest();
+        double daring = view.mostDaring(axis, view.used()).orElse(axis.start());
+        double reach = Reach.most(axis, view.guards().step(axis), daring);
         return within(axis, wanted, Math.min(leanest, axis.round(reach)));
     }
 
@@ -59,7 +59,7 @@ final class Gate {
         OptionalDouble mixture = view.mixtureOf(wanted);
         OptionalDouble daring = view.mostDaring(axis, view.used());
         double most = daring.isPresent()
-                ? axis.round(daring.getAsDouble() + axis.step().largest())
+                ? axis.round(Reach.most(axis, view.guards().step(axis), daring.getAsDouble()))
                 : start.map(setting -> valueOf(axis, setting))
                         .orElse(OptionalDouble.empty())
                         .orElse(axis.start());
@@ -71,6 +71,10 @@ final class Gate {
         OptionalDouble floor = floor(axis, wanted, advance);
         if (floor.isPresent() && advance < floor.getAsDouble() - NOTHING) {
             advance = axis.up(floor.getAsDouble());
+        }
+        OptionalDouble least = view.guards().leastAdvance(axis);
+        if (least.isPresent()) {
+            advance = Math.max(advance, Math.min(most, least.getAsDouble()));
         }
         return advance > most + NOTHING ? Optional.empty() : within(axis, wanted, advance);
     }

@@ -67,7 +67,7 @@ final class LimitRules {
     }
 
     /**
-     * One step richer at the same advance, for an exhaust that was too hot or a mixture too lean; empty when the plan allows none.
+     * One step richer, at the same advance unless something else forbids that, for an exhaust that was too hot or a mixture too lean; empty when the plan allows none.
      * Retard heats the exhaust, so it is never the answer.
      */
     Optional<Proposal> oneStepRicher() {

@@ -1,5 +1,6 @@
 package org.nextpull.advice;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Limit;
@@ -73,6 +74,18 @@ public sealed interface Reason {
      * @param allowed the plan's limit, in the same unit
      */
     record LimitReached(Limit limit, int pull, double worst, double allowed) implements Reason {}
+
+    /**
+     * No live channel watches what guards the way to the next setting.
+     *
+     * @param limits the limits that are not watched
+     * @param byHand whether the operator may watch them alone and say so
+     */
+    record NotWatched(List<Limit> limits, boolean byHand) implements Reason {
+        public NotWatched {
+            limits = List.copyOf(limits);
+        }
+    }
 
     /**
      * The end of a sweep.

@@ -39,7 +39,7 @@ final class TimingStage {
             highest = Math.min(highest, axis.below(ban.getAsDouble()));
         }
         Reach.Start start = new Reach.Start(StartOfDay.advance(view, axis));
-        Span reach = Reach.of(axis, daring.getAsDouble(), ban, pulls, start);
+        Span reach = Reach.of(axis, view.guards().step(axis), daring.getAsDouble(), ban, pulls, start);
         return Optional.of(judge.judge(new SweepJudge.Question(
                 axis, pulls, reach, highest, daring.getAsDouble(), knockAt(axis, lambda), peak)));
     }

@@ -11,23 +11,24 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Limit;
-import org.nextpull.plan.Limits;
+import org.nextpull.plan.SweepPlan;
 
 /** Which limits of a plan cannot be watched, since nothing is logged for them. */
 public final class AlarmCover {
     private AlarmCover() {}
 
     /**
-     * A warning for each limit that the plan sets and the channels do not cover.
+     * A warning for each limit of the plan that no channel can watch, lambda among them where the mixture is swept.
      *
-     * @param rules the plan's rules
+     * @param plan the plan
      * @param channels what is logged
      * @param place the log or the source
      */
-    public static List<Finding> check(AlarmRules rules, List<Channel> channels, Place place) {
+    public static List<Finding> check(SweepPlan plan, List<Channel> channels, Place place) {
         Set<Role> logged = channels.stream().map(Channel::role).collect(Collectors.toSet());
+        AlarmRules rules = AlarmRules.of(plan);
         List<Finding> findings = new ArrayList<>();
-        for (Limit limit : set(rules.limits())) {
+        for (Limit limit : plan.watched()) {
             if (!isCovered(limit, logged, rules)) {
                 findings.add(Finding.warning(
                         FindingCode.LIMIT_NOT_WATCHED,
@@ -43,27 +44,15 @@ public final class AlarmCover {
         return findings;
     }
 
+    /** The channel that watches a limit. */
+    public static Channel channel(Limit limit) {
+        return Channel.of(Watchers.role(limit));
+    }
+
     private static boolean isCovered(Limit limit, Set<Role> logged, AlarmRules rules) {
         boolean fromRoller = limit == Limit.SPEED
                 && logged.contains(Role.ROLLER_SPEED)
                 && rules.engineRevPerRollerRev().isPresent();
         return fromRoller || logged.contains(Watchers.role(limit));
-    }
-
-    /** The limits that the plan sets; knock only where it names a number of events. */
-    private static List<Limit> set(Limits limits) {
-        List<Limit> set = new ArrayList<>();
-        limits.knockEvents().ifPresent(value -> set.add(Limit.KNOCK));
-        limits.lean().ifPresent(value -> set.add(Limit.LEAN));
-        limits.most().exhaust().ifPresent(value -> set.add(Limit.EXHAUST));
-        limits.most().coolant().ifPresent(value -> set.add(Limit.COOLANT));
-        limits.most().oil().ifPresent(value -> set.add(Limit.OIL));
-        limits.most().inlet().ifPresent(value -> set.add(Limit.INLET_AIR));
-        limits.oilPressureLeast().ifPresent(value -> set.add(Limit.OIL_PRESSURE));
-        limits.fuelPressureLeast().ifPresent(value -> set.add(Limit.FUEL_PRESSURE));
-        limits.boostMost().ifPresent(value -> set.add(Limit.BOOST));
-        limits.mostRpm().ifPresent(value -> set.add(Limit.SPEED));
-        limits.injectorDutyMost().ifPresent(value -> set.add(Limit.INJECTOR_DUTY));
-        return set;
     }
 }

@@ -15,13 +15,15 @@ import org.nextpull.unit.Pressure;
  * @param fullLoad throttle from which the load is full, as a fraction
  * @param engineRevPerRollerRev gives the engine's speed where only the roller's is logged
  * @param baro barometer where the log has none
+ * @param lambdaDelayS time from the cylinder to the lambda reading in s, where the plan gives it
  */
 public record AlarmRules(
         Limits limits,
         Optional<Band> band,
         double fullLoad,
         OptionalDouble engineRevPerRollerRev,
-        Optional<Pressure> baro) {
+        Optional<Pressure> baro,
+        OptionalDouble lambdaDelayS) {
 
     public static AlarmRules of(SweepPlan plan) {
         return new AlarmRules(
@@ -29,10 +31,11 @@ public record AlarmRules(
                 plan.band(),
                 plan.pull().fullLoad(),
                 plan.dyno().gearing().engineRevPerRollerRev(),
-                plan.air().baro());
+                plan.air().baro(),
+                plan.log().lambdaDelayS());
     }
 
     public AlarmRules withLimits(Limits newLimits) {
-        return new AlarmRules(newLimits, band, fullLoad, engineRevPerRollerRev, baro);
+        return new AlarmRules(newLimits, band, fullLoad, engineRevPerRollerRev, baro, lambdaDelayS);
     }
 }

@@ -9,9 +9,9 @@ import org.nextpull.plan.Limit;
 public enum Counsel {
     /** Lift; next with less advance. */
     LIFT_THEN_RETARD(Next.LESS_ADVANCE),
-    /** Lift; next one step richer. */
+    /** Lift; next richer where the plan allows it, and no leaner. */
     LIFT_THEN_RICHER(Next.RICHER),
-    /** Lift and let it cool; next one step richer, with no further retard and no leaner. */
+    /** Lift and let it cool; next richer where the plan allows it, with no further retard and no leaner. */
     LIFT_AND_COOL_THEN_RICHER(Next.RICHER),
     /** Lift and let it cool; nothing else changes. */
     LIFT_AND_COOL(Next.AS_BEFORE),

@@ -18,9 +18,12 @@ final class Episode {
     private final double allowed;
     private final double patienceS;
     private Optional<Alarm> beyond = Optional.empty();
+    private Optional<Moment> lastLooked = Optional.empty();
+    private double beyondS;
+    private boolean wasBeyond;
     private boolean sounding;
 
-    /** An episode that sounds when the limit has been passed for {@code patienceS}. */
+    /** An episode that sounds when the limit has been passed for {@code patienceS} longer than it was kept. */
     Episode(Limit limit, double allowed, double patienceS) {
         this.limit = limit;
         this.allowed = allowed;
@@ -36,14 +39,29 @@ final class Episode {
     }
 
     void beyond(Channel channel, double value, Moment at, Consumer<AlarmEvent> events) {
+        count(at);
+        wasBeyond = true;
         beyond = Optional.of(beyond.map(alarm -> longer(alarm, channel, value, at))
                 .orElseGet(() -> new Alarm(limit, channel, at, at, 1, value, allowed)));
-        Alarm alarm = beyond.get();
-        boolean longEnough = patienceS == 0 || at.secondsSince(alarm.since()) >= patienceS - ROUNDING_S;
+        boolean longEnough = at.timeS().isEmpty() || beyondS >= patienceS - ROUNDING_S;
         if (!sounding && longEnough) {
             sounding = true;
-            events.accept(new AlarmEvent(Kind.SOUNDED, alarm, at));
+            events.accept(new AlarmEvent(Kind.SOUNDED, beyond.get(), at));
         }
+    }
+
+    /**
+     * Counts the time beyond the limit less the time within it, down to none: a good reading among many bad ones takes back its own time
+     * and no more. Without a clock nothing is counted, and an alarm does not wait.
+     */
+    private void count(Moment at) {
+        if (at.timeS().isEmpty()) {
+            beyondS = 0;
+            return;
+        }
+        double passedS = lastLooked.map(at::secondsSince).orElse(0.0);
+        beyondS = wasBeyond ? beyondS + passedS : Math.max(0, beyondS - passedS);
+        lastLooked = Optional.of(at);
     }
 
     private static Alarm longer(Alarm alarm, Channel channel, double value, Moment at) {
@@ -59,17 +77,34 @@ final class Episode {
     }
 
     void within(Moment at, Consumer<AlarmEvent> events) {
-        if (!sounding) {
+        count(at);
+        wasBeyond = false;
+        if (!sounding && beyondS <= 0) {
             beyond = Optional.empty();
-        } else if (beyond.isPresent() && at.secondsSince(beyond.get().until()) >= CLEAR_AFTER_S) {
+        } else if (sounding && beyond.isPresent() && at.secondsSince(beyond.get().until()) >= CLEAR_AFTER_S) {
             end(at, events);
         }
+    }
+
+    /** The limit does not hold at this moment: what was counted towards it is forgotten. */
+    void without(Moment at, Consumer<AlarmEvent> events) {
+        within(at, events);
+        if (!sounding) {
+            forget();
+        }
+    }
+
+    private void forget() {
+        beyond = Optional.empty();
+        beyondS = 0;
+        wasBeyond = false;
+        lastLooked = Optional.empty();
     }
 
     /** Clears at once. */
     void end(Moment at, Consumer<AlarmEvent> events) {
         sounding().ifPresent(alarm -> events.accept(new AlarmEvent(Kind.CLEARED, alarm, at)));
         sounding = false;
-        beyond = Optional.empty();
+        forget();
     }
 }

@@ -25,6 +25,7 @@ final class LevelWatcher implements Watcher {
     record When(Predicate<RunningState> applies, ToDoubleFunction<RunningState> zero) {
         static final When ALWAYS = new When(state -> true, state -> 0);
         static final When FULL_LOAD = new When(RunningState::isFullLoad, state -> 0);
+        static final When FULL_LOAD_AT_SENSOR = new When(RunningState::isFullLoadAtSensor, state -> 0);
         static final When ABOVE_BAND_START = new When(RunningState::isAboveBandStart, state -> 0);
         static final When ABOVE_BAROMETER = new When(state -> true, RunningState::baroPascals);
     }
@@ -39,7 +40,7 @@ final class LevelWatcher implements Watcher {
     @Override
     public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
         if (!when.applies().test(state)) {
-            episode.within(row.moment(), events);
+            episode.without(row.moment(), events);
             return;
         }
         Optional<Reading> worst = worst(row, when.zero().applyAsDouble(state));

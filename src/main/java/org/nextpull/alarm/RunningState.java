@@ -1,5 +1,6 @@
 package org.nextpull.alarm;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Role;
 import org.nextpull.unit.Pressure;
@@ -15,6 +16,12 @@ final class RunningState {
     /** Without a throttle, torque tells load: an engine on overrun or coasting is far below half of its best. */
     private static final double SHARE_OF_BEST_TORQUE = 0.5;
 
+    /** A lambda sensor tells of what burnt so long before, in s, where the plan does not say: gas and sensor need it (common practice, no source). */
+    private static final double LAMBDA_DELAY_S = 0.5;
+
+    /** Times in logs are decimals; their differences miss the last digit. */
+    private static final double ROUNDING_S = 1e-9;
+
     private final AlarmRules rules;
     private OptionalDouble rpm = OptionalDouble.empty();
     private OptionalDouble throttle = OptionalDouble.empty();
@@ -22,6 +29,9 @@ final class RunningState {
     private double bestTorque;
     private double baroPascals;
     private boolean falling;
+    private boolean loaded = true;
+    private Optional<Moment> tippedIn = Optional.empty();
+    private boolean atSensor = true;
 
     RunningState(AlarmRules rules) {
         this.rules = rules;
@@ -39,6 +49,15 @@ final class RunningState {
             bestTorque = Math.max(bestTorque, now);
         });
         row.find(Role.BAROMETER).ifPresent(now -> baroPascals = now);
+        boolean now = isFullLoad();
+        if (now && !loaded) {
+            tippedIn = Optional.of(row.moment());
+        }
+        loaded = now;
+        double delayS = rules.lambdaDelayS().orElse(LAMBDA_DELAY_S);
+        atSensor = now
+                && tippedIn.map(since -> row.moment().secondsSince(since) >= delayS - ROUNDING_S)
+                        .orElse(true);
     }
 
     private OptionalDouble speed(Row row) {
@@ -71,6 +90,11 @@ final class RunningState {
         return rules.band().isEmpty()
                 || rpm.isEmpty()
                 || rpm.getAsDouble() >= rules.band().get().fromRpm();
+    }
+
+    /** Full load, and for long enough that the lambda sensor shows it: what it reads just after a tip-in was burnt before. */
+    boolean isFullLoadAtSensor() {
+        return atSensor;
     }
 
     /** By the throttle; without one by torque, without that by a speed within the band that is not falling. */

@@ -24,7 +24,7 @@ final class Watchers {
                 .ifPresent(lean -> watchers.all.add(new LevelWatcher(
                         Role.LAMBDA,
                         Limit.LEAN,
-                        When.FULL_LOAD,
+                        When.FULL_LOAD_AT_SENSOR,
                         new Episode(Limit.LEAN, lean.leanest().value(), lean.forS()))));
         watchers.temperature(Limit.EXHAUST, limits.most().exhaust());
         watchers.temperature(Limit.COOLANT, limits.most().coolant());

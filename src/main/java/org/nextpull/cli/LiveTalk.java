@@ -23,6 +23,7 @@ import org.nextpull.report.LiveHelp;
 import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
+import org.nextpull.report.WatchText;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -72,6 +73,7 @@ final class LiveTalk implements LiveListener {
     public void pullEnded(LiveState state, MeasuredCurve pull) {
         List<String> lines = new ArrayList<>(words.pull(state.result(), pull.pull()));
         if (isNewest(pull.pull(), state)) {
+            WatchText.of(state.result()).ifPresent(lines::add);
             state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
             said = state.advice();
             OptionalDouble wait = state.waitBeforeNextS();
@@ -174,7 +176,10 @@ final class LiveTalk implements LiveListener {
         LiveTyped typed = LiveTyped.of(
                 line,
                 new LiveTyped.Context(
-                        state.plan(), state.nextPull(), state.pullSinceS().isPresent()));
+                        state.plan(),
+                        state.nextPull(),
+                        state.pullSinceS().isPresent(),
+                        state.result().unwatchedNow()));
         if (typed instanceof LiveTyped.End) {
             return false;
         } else if (typed instanceof LiveTyped.Do act) {

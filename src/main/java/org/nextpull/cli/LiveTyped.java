@@ -5,9 +5,11 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Stream;
 import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Act;
 
@@ -46,8 +48,9 @@ sealed interface LiveTyped {
      *
      * @param nextPull number of the pull that is running or comes next
      * @param running whether it is running
+     * @param unwatched limits of the plan that nothing watched in the last pull
      */
-    record Context(SweepPlan plan, int nextPull, boolean running) {}
+    record Context(SweepPlan plan, int nextPull, boolean running, List<Limit> unwatched) {}
 
     /** Understands a line. */
     static LiveTyped of(String line, Context day) {
@@ -67,6 +70,7 @@ sealed interface LiveTyped {
             case "strike" -> named(words, "strike 3 the clutch slipped", (pull, why) -> new Act.Strike(pull, why));
             case "restore" -> named(words, "restore 3", (pull, why) -> new Act.Restore(pull));
             case "lift" -> lift(words);
+            case "unwatched" -> unwatched(words, day);
             case "knock" -> mark(words, day, KnockMark.HEARD);
             case "quiet" -> mark(words, day, KnockMark.NONE);
             default -> setting(typed, day.plan());
@@ -147,6 +151,22 @@ sealed interface LiveTyped {
             return new Wrong("lift needs the number of a pull and your reason, such as: lift 3 a loose stay rang");
         }
         return named(words, "lift 3 a loose stay rang", (pull, why) -> new Act.Lift(pull, why));
+    }
+
+    private static LiveTyped unwatched(List<String> words, Context day) {
+        List<String> known = Stream.of(Limit.values()).map(Limit::id).toList();
+        List<String> named = words.subList(1, words.size());
+        if (!known.containsAll(named)) {
+            return new Wrong("unwatched alone means all that is not watched now; a limit after it is one of "
+                    + String.join(", ", known));
+        }
+        List<Limit> limits = named.isEmpty()
+                ? day.unwatched()
+                : named.stream().map(Limit::of).toList();
+        return limits.isEmpty()
+                ? new Wrong("every limit of the plan was watched in the last pull; name the one that you watch, such as:"
+                        + " unwatched exhaust")
+                : new Do(new Act.OwnWatch(limits));
     }
 
     private static LiveTyped mark(List<String> words, Context day, KnockMark mark) {

@@ -348,6 +348,14 @@ public enum FindingCode {
     // alarms
     /** The plan limits {limit}, but {file} has no {channel}: that limit is not watched. Name the column in [log] columns, or watch it yourself. */
     LIMIT_NOT_WATCHED,
+    /** {channel} of pull {pull} of {file} gave no reading for {seconds} s, so nothing watched what relies on it; mend the sensor or its wire, or watch it yourself. */
+    CHANNEL_BLANK,
+    /** {channel} of pull {pull} of {file} read {reading} over and over, as a dead sensor does, so it watched nothing; mend the sensor or its wire. */
+    CHANNEL_FROZEN,
+    /** {channel} of pull {pull} of {file} read {reading}, more than a sensor can show: it is far too hot, or the sensor is broken. Lift, and find out which before the next pull. */
+    CHANNEL_OUT_OF_RANGE,
+    /** {channel} of pull {pull} of {file} read {reading}, which no engine does under full load, so it watched nothing; look for a dead sensor, a swapped column or a wrong unit. */
+    CHANNEL_IMPLAUSIBLE,
     /** {file} has no barometer: boost is counted from a standard atmosphere of 101.325 kPa, too low on high ground. Give [air] baro_kpa. */
     BOOST_WITHOUT_BAROMETER,
     /** The exhaust of pull {pull} of {file} ({sensor}) was still rising by {kelvins_per_second} K/s at the end, at {last}: the gas was hotter than the sensor shows. */

@@ -24,6 +24,10 @@ final class ColumnChooser {
     /** Channels of which an engine may carry several sensors. */
     private static final Set<Role> SEVERAL =
             Set.of(Role.LAMBDA, Role.AIR_FUEL_RATIO, Role.EXHAUST_TEMPERATURE, Role.KNOCK_EVENTS, Role.KNOCK_LEVEL);
+
+    /** Channels whose other sensors still count for a limit when the user names the column of one: each is on another cylinder or bank. */
+    private static final Set<Role> KEPT_BESIDE = Set.of(Role.EXHAUST_TEMPERATURE, Role.LAMBDA);
+
     /** Greatest value from which a "speed" without a unit is taken for that of a shaft. */
     private static final double SHAFT_SPEED_FROM = 400;
 
@@ -112,7 +116,7 @@ final class ColumnChooser {
         String header = table.headers().get(index);
         HeaderName name = reader.read(header, rowUnit(index));
         List<Meaning> meanings = name.meanings().stream()
-                .filter(meaning -> !isHinted(meaning.role()))
+                .filter(meaning -> !isHinted(meaning.role()) || KEPT_BESIDE.contains(meaning.role()))
                 .toList();
         if (meanings.isEmpty() || (name.standing() == Standing.NOT_MEASURED && !isOffset(meanings))) {
             return Optional.empty();
@@ -199,16 +203,13 @@ final class ColumnChooser {
                 .thenComparing(draft -> draft.unit().isEmpty())
                 .thenComparing(ColumnDraft::index);
         ColumnDraft first = drafts.stream().min(better).orElseThrow();
-        if (!SEVERAL.contains(first.role()) || first.hinted()) {
+        if (!SEVERAL.contains(first.role()) || (first.hinted() && !KEPT_BESIDE.contains(first.role()))) {
             sayChosen(first, drafts);
             sayStanding(first);
             return List.of(first);
         }
         return drafts.stream()
                 .filter(draft -> draft.standing() == first.standing())
-                .sorted(Comparator.comparingInt(
-                                (ColumnDraft draft) -> draft.number().orElse(Integer.MAX_VALUE))
-                        .thenComparing(ColumnDraft::index))
                 .toList();
     }
 

@@ -19,7 +19,8 @@ final class Expected {
             case AIR_FUEL_RATIO -> range(1, 300);
             case THROTTLE, INJECTOR_DUTY -> range(-0.2, 2);
             case HUMIDITY -> range(0, 1.05);
-            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, 1400));
+            // an exhaust sensor at its upper stop, or beyond, must not pass for none: it stays, and is far too hot
+            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, Double.MAX_VALUE));
             case COOLANT_TEMPERATURE, OIL_TEMPERATURE, INLET_AIR_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, 250));
             case BAROMETER -> range(40_000, 120_000);
             case MANIFOLD_PRESSURE -> range(0, 1e6);

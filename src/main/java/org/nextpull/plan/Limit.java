@@ -32,6 +32,15 @@ public enum Limit {
         return this == OIL_PRESSURE || this == FUEL_PRESSURE;
     }
 
+    /**
+     * The limit of that {@link #id}.
+     *
+     * @throws IllegalArgumentException when there is none
+     */
+    public static Limit of(String id) {
+        return valueOf(id.toUpperCase(Locale.ROOT).replace('-', '_'));
+    }
+
     /** As JSON writes it: {@code oil-pressure}. */
     public String id() {
         return name().toLowerCase(Locale.ROOT).replace('_', '-');

@@ -1,5 +1,7 @@
 package org.nextpull.plan;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
@@ -41,6 +43,23 @@ public record Limits(
                 Optional.empty(),
                 Optional.empty(),
                 OptionalDouble.empty());
+    }
+
+    /** The limits that are set; knock only where a number of events is named. */
+    public List<Limit> set() {
+        List<Limit> set = new ArrayList<>();
+        knockEvents.ifPresent(value -> set.add(Limit.KNOCK));
+        lean.ifPresent(value -> set.add(Limit.LEAN));
+        most.exhaust().ifPresent(value -> set.add(Limit.EXHAUST));
+        most.coolant().ifPresent(value -> set.add(Limit.COOLANT));
+        most.oil().ifPresent(value -> set.add(Limit.OIL));
+        most.inlet().ifPresent(value -> set.add(Limit.INLET_AIR));
+        oilPressureLeast.ifPresent(value -> set.add(Limit.OIL_PRESSURE));
+        fuelPressureLeast.ifPresent(value -> set.add(Limit.FUEL_PRESSURE));
+        boostMost.ifPresent(value -> set.add(Limit.BOOST));
+        mostRpm.ifPresent(value -> set.add(Limit.SPEED));
+        injectorDutyMost.ifPresent(value -> set.add(Limit.INJECTOR_DUTY));
+        return set;
     }
 
     /** Events within the band that make a pull a knocking one: the plan's number, otherwise one. */

@@ -1,5 +1,6 @@
 package org.nextpull.plan;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,6 +59,15 @@ public record SweepPlan(
 
     public SweepPlan withLimits(Limits newLimits) {
         return new SweepPlan(engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, goal, log, wires);
+    }
+
+    /** The limits that a live channel must watch: those that are set and, where the mixture is swept, lambda. */
+    public List<Limit> watched() {
+        List<Limit> watched = new ArrayList<>(limits.set());
+        if (mixture.isPresent() && !watched.contains(Limit.LEAN)) {
+            watched.add(Limit.LEAN);
+        }
+        return watched;
     }
 
     /** Whether it sweeps something and wants what earlier days taught of it. */

@@ -2,6 +2,7 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.session.Act;
@@ -36,11 +37,19 @@ public final class ActText {
         if (act instanceof Act.ChangeLimit change) {
             return "changed the limit " + change.key() + " to " + Shown.plain(change.value());
         }
+        if (act instanceof Act.OwnWatch watch) {
+            return "watches by hand, where no channel does: " + limits(watch);
+        }
         Act.Next next = (Act.Next) act;
         List<String> parts = new ArrayList<>();
         next.label().ifPresent(label -> parts.add("label " + label));
         next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
         return "fitted for the next pull: " + String.join(", ", parts);
+    }
+
+    /** The limits that are watched by hand. */
+    public static String limits(Act.OwnWatch watch) {
+        return watch.limits().stream().map(WatchText::name).collect(Collectors.joining(", "));
     }
 
     private static String because(String why) {

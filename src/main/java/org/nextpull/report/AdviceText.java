@@ -2,6 +2,7 @@ package org.nextpull.report;
 
 import java.util.Locale;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
@@ -116,6 +117,8 @@ public final class AdviceText {
             return knocked(knocked);
         } else if (reason instanceof Reason.LimitReached reached) {
             return limit(advice.code(), reached);
+        } else if (reason instanceof Reason.NotWatched missing) {
+            return notWatched(missing);
         }
         return ended(advice.code(), (Reason.Ended) reason);
     }
@@ -195,13 +198,23 @@ public final class AdviceText {
         return what
                 + switch (code) {
                     case COOL_EXHAUST ->
-                        " Lift and let it cool. Retard would heat it further, so the next pull is one step richer at the same advance.";
-                    case TOO_LEAN -> " The next pull is one step richer at the same advance.";
+                        " Lift and let it cool. Retard would heat it further, so the next pull is richer.";
+                    case TOO_LEAN -> " The next pull is richer.";
                     default ->
                         reached.limit() == Limit.EXHAUST || reached.limit() == Limit.LEAN
                                 ? " The plan allows no richer setting, so the sweep ends."
                                 : " The sweep ends until you have found the cause and lift this limit by name.";
                 };
+    }
+
+    private static String notWatched(Reason.NotWatched missing) {
+        if (!missing.byHand()) {
+            return "No live channel measures lambda, so no mixture bracket is run and nothing leaner is asked for."
+                    + " Mend the sensor, name its column in [log] columns, and run this setting again.";
+        }
+        String limits = missing.limits().stream().map(WatchText::name).collect(Collectors.joining(" and "));
+        return "No live channel watches " + limits + ", which guards the way on. Mend that and run this setting again,"
+                + " or watch it yourself and say so (unwatched); until then no step that way is asked for.";
     }
 
     private String ended(AdviceCode code, Reason.Ended ended) {

@@ -29,7 +29,9 @@ final class BriefAdvice {
         } else if (reason instanceof Reason.Confirming confirming) {
             return AdviceText.endOfSweeps(confirming.by()) + "; the chosen setting is proven, "
                     + (confirming.done() + 1) + " of " + confirming.wanted() + ".";
-        } else if (reason instanceof Reason.OutOfWindow || reason instanceof Reason.Knocked) {
+        } else if (reason instanceof Reason.OutOfWindow
+                || reason instanceof Reason.Knocked
+                || reason instanceof Reason.NotWatched) {
             return firstSentence(words.reason(advice));
         } else if (reason instanceof Reason.LimitReached reached) {
             return limit(advice.code(), reached);
@@ -54,8 +56,8 @@ final class BriefAdvice {
     private String limit(AdviceCode code, Reason.LimitReached reached) {
         String what = firstSentence(words.limit(code, reached));
         String then = switch (code) {
-            case COOL_EXHAUST -> " Lift and let it cool, then one step richer.";
-            case TOO_LEAN -> " One step richer.";
+            case COOL_EXHAUST -> " Lift and let it cool, then richer.";
+            case TOO_LEAN -> " Richer for the next pull.";
             default -> "";
         };
         return what + then;

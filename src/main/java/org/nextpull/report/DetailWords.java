@@ -51,6 +51,8 @@ final class DetailWords {
         return switch (quantity) {
             case "temperature" -> shown.value(Quantity.TEMPERATURE, number);
             case "dry_pressure" -> barometer(number);
+            case "lambda", "fraction", "pressure" ->
+                shown.value(Quantity.valueOf(quantity.toUpperCase(Locale.ROOT)), number);
             default -> Shown.fixed(number, 4);
         };
     }

@@ -11,7 +11,7 @@ import java.util.Optional;
  * @param figures what to set, or at a stop what to leave; the first is the one that matters most
  * @param about what the figures are for
  * @param because why, in one sentence
- * @param listen what the operator must do beside it, where knock is not measured
+ * @param listen what the operator must watch and listen for beside it, where no live channel does
  * @param whole why, with the numbers
  */
 public record Lead(

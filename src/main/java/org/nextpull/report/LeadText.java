@@ -3,6 +3,8 @@ package org.nextpull.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
@@ -53,7 +55,7 @@ public final class LeadText {
                 setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
                 stops ? ended(advice) : brief.sentence(advice),
-                listens(advice) ? Optional.of(LISTEN) : Optional.empty(),
+                listen(result, advice),
                 words.because(advice));
     }
 
@@ -95,6 +97,14 @@ public final class LeadText {
         return advice.leave()
                 .map(chosen -> AdviceText.capitalised(AdviceText.by(chosen)) + ". " + why)
                 .orElse(why);
+    }
+
+    /** What nothing watches, and that the operator must listen. */
+    private static Optional<String> listen(SessionResult result, Advice advice) {
+        String said = Stream.of(WatchText.of(result), listens(advice) ? Optional.of(LISTEN) : Optional.<String>empty())
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
     }
 
     private static boolean listens(Advice advice) {

@@ -15,6 +15,7 @@ public final class LiveHelp {
                 lift 3 reason     lift what the knock and the limits of pull 3 forbid
                 note text         keep a remark; note 3 text keeps it with pull 3
                 limit exhaust_c 900  change a limit of the plan from now on
+                unwatched         say that you watch what no channel does; unwatched exhaust names the limit
                 next label name   say what is fitted before its first pull; next fuel name likewise
                 why               read why that is proposed
                 show              see all pulls and what they say

@@ -180,6 +180,10 @@ public final class LiveText {
             return "The limit " + change.key() + " is " + Shown.plain(change.value())
                     + " from now on; what earlier pulls met stays.";
         }
+        if (act instanceof Act.OwnWatch watch) {
+            return "You watch by hand, where no channel does: " + ActText.limits(watch)
+                    + ". Steps toward what it guards are half as long.";
+        }
         Act.Next next = (Act.Next) act;
         return "Fitted from now on: "
                 + List.of(

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.Correction;
 import org.nextpull.finding.Finding;
+import org.nextpull.plan.Limit;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -22,6 +23,7 @@ import org.nextpull.unit.Lambda;
  * @param leanestLambda leanest band average of any lambda sensor
  * @param conditions conditions of the pull
  * @param limitsMet limits met, worst of each
+ * @param unwatched limits of the plan that no live channel watched; knock has its mark instead
  * @param findings what is wrong or worth saying
  */
 public record MeasuredPull(
@@ -36,9 +38,11 @@ public record MeasuredPull(
         Optional<Lambda> leanestLambda,
         Conditions conditions,
         List<LimitMet> limitsMet,
+        List<Unwatched> unwatched,
         List<Finding> findings) {
     public MeasuredPull {
         limitsMet = List.copyOf(limitsMet);
+        unwatched = List.copyOf(unwatched);
         findings = List.copyOf(findings);
     }
 
@@ -50,6 +54,13 @@ public record MeasuredPull(
     /** Clean: no knock heard and no limit met. A pull in which knock was not measured may be clean. */
     public boolean isClean() {
         return !knock.isHeard() && limitsMet.isEmpty();
+    }
+
+    /** Whether a live channel watched a limit of the plan; for knock, whether a channel or the operator listened. */
+    public boolean isWatched(Limit limit) {
+        return limit == Limit.KNOCK
+                ? knock.isMeasured()
+                : unwatched.stream().noneMatch(missing -> missing.limit() == limit);
     }
 
     public MeasuredPull withStanding(Standing newStanding) {
@@ -65,6 +76,7 @@ public record MeasuredPull(
                 leanestLambda,
                 conditions,
                 limitsMet,
+                unwatched,
                 findings);
     }
 
@@ -82,6 +94,7 @@ public record MeasuredPull(
                 leanestLambda,
                 conditions,
                 limitsMet,
+                unwatched,
                 findings);
     }
 
@@ -107,6 +120,7 @@ public record MeasuredPull(
                 leanestLambda,
                 conditions,
                 limitsMet,
+                unwatched,
                 findings);
     }
 
@@ -126,6 +140,7 @@ public record MeasuredPull(
                 leanestLambda,
                 conditions,
                 limitsMet,
+                unwatched,
                 more);
     }
 }

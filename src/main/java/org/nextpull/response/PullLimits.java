@@ -5,9 +5,10 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.PullLife;
 import org.nextpull.plan.Limit;
 
-/** The limits that a pull met, out of the alarms that sounded in it: the worst of each. */
+/** The limits that a pull met or that nothing watched in it: those met out of the alarms that sounded in it: the worst of each. */
 final class PullLimits {
     private PullLimits() {}
 
@@ -22,6 +23,14 @@ final class PullLimits {
         List<LimitMet> met = new ArrayList<>();
         worst.forEach((limit, alarm) -> met.add(new LimitMet(limit, alarm.worst(), alarm.allowed())));
         return met;
+    }
+
+    /** The limits that no live channel watched. */
+    static List<Unwatched> unwatched(PullLife life) {
+        List<Unwatched> unwatched = new ArrayList<>();
+        life.unwatched()
+                .forEach((limit, channel) -> unwatched.add(new Unwatched(limit, channel.channel(), channel.life())));
+        return unwatched;
     }
 
     private static Alarm worse(Alarm one, Alarm other) {

@@ -11,6 +11,7 @@ import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.PullLife;
 import org.nextpull.alarm.StillRising;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
@@ -79,7 +80,9 @@ public final class PullMeasure {
         Optional<CorrectedCurve> curve =
                 raw.value().flatMap(found -> correction.map(known -> new CorrectedCurve(found, known)));
 
-        SettingJoin join = SettingJoin.of(inBand, asked, plan, place);
+        PullLife life = PullLife.of(candidate.samples(), candidate.span().isPresent(), plan.watched());
+        findings.addAll(life.findings(place));
+        SettingJoin join = SettingJoin.of(inBand, life.dead(), asked, plan, place);
         findings.addAll(join.findings());
         findings.addAll(
                 StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
@@ -96,6 +99,7 @@ public final class PullMeasure {
                 join.leanestLambda(),
                 ConditionsOfPull.of(inBand, air.value()),
                 PullLimits.met(alarms),
+                PullLimits.unwatched(life),
                 findings);
         return new MeasuredCurve(pull, curve, alarms);
     }

@@ -37,9 +37,10 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
      * Joins.
      *
      * @param band the samples of a pull inside the band
+     * @param dead channels that did not live in it: what they read is no setting
      * @param asked what the operator set, where it is known
      */
-    static SettingJoin of(Samples band, Optional<AskedSetting> asked, SweepPlan plan, Place place) {
+    static SettingJoin of(Samples band, List<Channel> dead, Optional<AskedSetting> asked, SweepPlan plan, Place place) {
         List<Finding> findings = new ArrayList<>();
         Optional<Advance> loggedAdvance = mean(band, Channel.of(Role.ADVANCE)).map(Advance::ofDeg);
         Optional<Advance> askedAdvance = asked.flatMap(AskedSetting::advance);
@@ -47,7 +48,7 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
                 plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
         differ(loggedAdvance.map(Advance::deg), askedAdvance.map(Advance::deg), resolutionDeg)
                 .ifPresent(gap -> findings.add(disagreement(FindingCode.ADVANCE_NOT_AS_ASKED, gap, place)));
-        List<Lambda> sensors = lambdas(band);
+        List<Lambda> sensors = lambdas(band, dead);
         Optional<Lambda> loggedLambda = sensors.stream().findFirst();
         Optional<Lambda> askedLambda = asked.flatMap(AskedSetting::lambda);
         differ(loggedLambda.map(Lambda::value), askedLambda.map(Lambda::value), LAMBDA_CONTROL)
@@ -80,9 +81,9 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
         return Finding.warning(code, place, Detail.of("measured", gap[0]), Detail.of("asked", gap[1]));
     }
 
-    private static List<Lambda> lambdas(Samples band) {
+    private static List<Lambda> lambdas(Samples band, List<Channel> dead) {
         return band.channels().stream()
-                .filter(channel -> channel.role() == Role.LAMBDA)
+                .filter(channel -> channel.role() == Role.LAMBDA && !dead.contains(channel))
                 .sorted(Comparator.comparingInt(Channel::sensor))
                 .flatMap(channel -> mean(band, channel).stream())
                 .filter(value -> value > 0)

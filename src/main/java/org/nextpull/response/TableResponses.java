@@ -4,8 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.alarm.AlarmCover;
+import org.nextpull.alarm.Life;
 import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
+import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
 
 /** Turns the rows of a table of results into pulls: its figures are taken as they are, corrected or not, by whoever made the table. */
 public final class TableResponses {
@@ -15,9 +19,10 @@ public final class TableResponses {
      * The rows of a table as pulls, in the order of the day.
      *
      * @param table the table
+     * @param plan the plan, whose limits a table shows nothing of but for lambda
      * @param firstNumber number of the first pull over the whole day
      */
-    public static List<MeasuredPull> of(ResultTable table, int firstNumber) {
+    public static List<MeasuredPull> of(ResultTable table, SweepPlan plan, int firstNumber) {
         List<MeasuredPull> pulls = new ArrayList<>();
         for (ResultRow row : table.rows()) {
             int place = pulls.size();
@@ -40,9 +45,18 @@ public final class TableResponses {
                     row.lambda(),
                     Conditions.unknown(),
                     List.of(),
+                    unwatched(row, plan),
                     List.of()));
         }
         return List.copyOf(pulls);
+    }
+
+    private static List<Unwatched> unwatched(ResultRow row, SweepPlan plan) {
+        return plan.watched().stream()
+                .filter(limit -> limit != Limit.KNOCK && limit != Limit.SPEED)
+                .filter(limit -> limit != Limit.LEAN || row.lambda().isEmpty())
+                .map(limit -> new Unwatched(limit, AlarmCover.channel(limit), Life.NOT_LOGGED))
+                .toList();
     }
 
     private static Optional<Figures> figures(ResultRow row) {

@@ -1,8 +1,10 @@
 package org.nextpull.session;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.plan.Limit;
 
 /** What an operator does by hand while a session runs. Pulls are named by their number over the day, refused ones included. */
 public sealed interface Act {
@@ -52,6 +54,17 @@ public sealed interface Act {
      * @param value in the unit of that key
      */
     record ChangeLimit(String key, double value) implements Act {}
+
+    /**
+     * Says that limits which no channel watches are watched by the operator alone, so that the sweep may go on toward what they guard.
+     *
+     * @param limits which
+     */
+    record OwnWatch(List<Limit> limits) implements Act {
+        public OwnWatch {
+            limits = List.copyOf(limits);
+        }
+    }
 
     /**
      * Says what is fitted now, before its first pull; what is empty stays as it was.

@@ -1,13 +1,16 @@
 package org.nextpull.session;
 
+import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -19,6 +22,7 @@ public final class ActLine {
     private static final String PULL = "pull";
     private static final String TEXT = "text";
     private static final String KEY = "key";
+    private static final String LIMITS = "limits";
     private static final String VALUE = "value";
     private static final String ADVANCE = "advance";
     private static final String OFFSET = "offset";
@@ -59,6 +63,10 @@ public final class ActLine {
             word = "limit";
             parts.put(KEY, change.key());
             parts.put(VALUE, Double.toString(change.value()));
+        } else if (act instanceof Act.OwnWatch watch) {
+            word = "unwatched";
+            parts.put(
+                    LIMITS, watch.limits().stream().map(Limit::id).collect(Collectors.joining(",")));
         } else {
             Act.Next next = (Act.Next) act;
             word = "next";
@@ -116,6 +124,10 @@ public final class ActLine {
                         parts.containsKey(PULL) ? OptionalInt.of(pull(parts)) : OptionalInt.empty(),
                         need(parts, TEXT)));
             case "limit" -> Optional.of(new Act.ChangeLimit(need(parts, KEY), Double.parseDouble(need(parts, VALUE))));
+            case "unwatched" ->
+                Optional.of(new Act.OwnWatch(Arrays.stream(need(parts, LIMITS).split(","))
+                        .map(Limit::of)
+                        .toList()));
             case "next" -> Optional.of(new Act.Next(part(parts, LABEL), part(parts, FUEL)));
             default -> Optional.empty();
         };

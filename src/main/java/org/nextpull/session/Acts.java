@@ -1,5 +1,6 @@
 package org.nextpull.session;
 
+import java.util.EnumSet;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -9,6 +10,7 @@ import java.util.Set;
 import org.nextpull.advice.NextConfiguration;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Outcome;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.LimitChange;
 
@@ -24,6 +26,7 @@ public final class Acts {
     private final Set<Integer> lifted = new HashSet<>();
     private final Map<Integer, AskedSetting> settings = new HashMap<>();
     private final Set<Integer> assumed = new HashSet<>();
+    private final Set<Limit> ownWatch = EnumSet.noneOf(Limit.class);
     private NextConfiguration next = NextConfiguration.same();
 
     private Acts(List<Act> acts) {
@@ -51,6 +54,8 @@ public final class Acts {
             struck.remove(restore.pull());
         } else if (act instanceof Act.Lift lift) {
             lifted.add(lift.pull());
+        } else if (act instanceof Act.OwnWatch watch) {
+            ownWatch.addAll(watch.limits());
         } else if (act instanceof Act.Setting setting) {
             set(setting);
         } else if (act instanceof Act.Correct correct) {
@@ -96,9 +101,9 @@ public final class Acts {
         return settingOf(pull).filter(AskedSetting::hasValues).isPresent();
     }
 
-    /** What was struck, lifted, set and corrected. */
+    /** What was struck, lifted, set, corrected, and said to be watched by hand. */
     public Amendments amendments() {
-        return new Amendments(struck, lifted, settings, assumed);
+        return new Amendments(struck, lifted, settings, assumed, ownWatch);
     }
 
     /** The remarks, in order; those on a pull are in its setting too. */

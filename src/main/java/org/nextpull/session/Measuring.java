@@ -42,7 +42,7 @@ final class Measuring {
             }
         }
         for (ResultTable table : input.tables()) {
-            TableResponses.of(table, measured.size() + 1).stream()
+            TableResponses.of(table, input.plan(), measured.size() + 1).stream()
                     .map(pull -> pull.withOrder(order.placeOf(pull.number())))
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }

@@ -118,7 +118,7 @@ public final class Session {
                 .flatMap(description -> description.columns().stream())
                 .flatMap(column -> column.channel().stream())
                 .toList();
-        return AlarmCover.check(AlarmRules.of(plan), channels, Place.inFile(source.name()));
+        return AlarmCover.check(plan, channels, Place.inFile(source.name()));
     }
 
     static Repeatability repeatability(SweepPlan plan, List<MeasuredPull> pulls) {
@@ -141,6 +141,7 @@ public final class Session {
                 repeatability,
                 input.experience(),
                 input.now(),
-                input.next())));
+                input.next(),
+                input.amendments().ownWatch())));
     }
 }

@@ -6,6 +6,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
 import org.nextpull.fit.Experience;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -43,6 +44,20 @@ public record SessionResult(
 
     public List<MeasuredPull> pulls() {
         return measured.stream().map(MeasuredCurve::pull).toList();
+    }
+
+    /** The limits of the plan that no live channel watched, and in which pulls. */
+    public List<WatchGap> watchGaps() {
+        return WatchGap.of(plan, pulls());
+    }
+
+    /** The limits that nothing watched in the last pull. */
+    public List<Limit> unwatchedNow() {
+        return measured.isEmpty()
+                ? List.of()
+                : plan.watched().stream()
+                        .filter(limit -> !measured.get(measured.size() - 1).pull().isWatched(limit))
+                        .toList();
     }
 
     /** Whether nothing was met in a pull, or the operator lifted what was: only such a pull may be called the best. */

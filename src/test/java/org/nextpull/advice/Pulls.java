@@ -4,6 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.alarm.AlarmCover;
+import org.nextpull.alarm.Life;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -16,6 +18,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
 import org.nextpull.response.Setting;
 import org.nextpull.response.Standing;
+import org.nextpull.response.Unwatched;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -26,6 +29,7 @@ final class Pulls {
     private String fuel = "e10";
     private Optional<String> label = Optional.empty();
     private boolean asked = true;
+    private List<Limit> unwatched = List.of();
 
     /** A plan of both factors: 20 to 36 deg by 2, lambda 0.80 to 0.94. */
     static SweepPlan bothFactors() {
@@ -55,6 +59,28 @@ final class Pulls {
                 """);
     }
 
+    /** A plan of both factors whose limits guard every way to go. */
+    static SweepPlan limited() {
+        return plan("""
+                [fuel]
+                blend = "e10"
+                [timing]
+                start_deg = 20
+                least_deg = 12
+                most_deg = 36
+                [mixture]
+                start_lambda = 0.84
+                richest_lambda = 0.78
+                leanest_lambda = 0.94
+                [limits]
+                knock_events = 1
+                exhaust_c = 900
+                lean_lambda = 0.95
+                fuel_pressure_kpa = 250
+                injector_duty_percent = 88
+                """);
+    }
+
     static SweepPlan plan(String text) {
         return PlanText.read(text, "test.toml").value().orElseThrow();
     }
@@ -72,6 +98,12 @@ final class Pulls {
     /** From here on the mixture is known from a sensor alone. */
     Pulls measuredOnly() {
         asked = false;
+        return this;
+    }
+
+    /** From here on no live channel watches these limits. */
+    Pulls unwatched(Limit... limits) {
+        unwatched = List.of(limits);
         return this;
     }
 
@@ -144,6 +176,9 @@ final class Pulls {
                 Optional.of(Lambda.of(lambda)),
                 Conditions.unknown(),
                 limits,
+                unwatched.stream()
+                        .map(limit -> new Unwatched(limit, AlarmCover.channel(limit), Life.BLANK))
+                        .toList(),
                 List.of()));
         return this;
     }

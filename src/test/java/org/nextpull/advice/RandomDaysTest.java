@@ -8,6 +8,7 @@ import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Standing;
 import org.nextpull.unit.Advance;
@@ -60,6 +61,63 @@ class RandomDaysTest {
             run(next, day, truth, hotFrom, random);
         }
         throw new AssertionError("no stop within the budget, seed " + seed);
+    }
+
+    /** The same with limits that now and then nothing watches: then half steps, and without a live lambda nothing leaner. */
+    @ParameterizedTest
+    @MethodSource("seeds")
+    void noStepIsLongerThanHalfWhereALimitIsNotWatched(long seed) {
+        Random random = new Random(seed);
+        SweepPlan plan = Pulls.limited();
+        SimulatedDay.Truth truth = new SimulatedDay.Truth(
+                18 + 20 * random.nextDouble(),
+                0.80 + 0.12 * random.nextDouble(),
+                random.nextBoolean() ? 18 + 14 * random.nextDouble() : 99,
+                0.1 + 0.5 * random.nextDouble(),
+                random.nextBoolean());
+        Limit[] mayFail = {Limit.EXHAUST, Limit.LEAN, Limit.FUEL_PRESSURE};
+        Pulls day = new Pulls();
+        for (int count = 0; count <= BUDGET; count++) {
+            Advice advice = SimulatedDay.judge(plan, day.list()).advice();
+            if (advice.action() == Action.STOP) {
+                return;
+            }
+            Proposal next = advice.setting().orElseThrow();
+            String when = "seed " + seed + " after " + day.list().size() + " pulls: " + advice;
+            assertAllowed(next, day.list(), when);
+            assertHalfStep(next, day.list(), when);
+            day.unwatched(random.nextInt(3) == 0 ? new Limit[] {mayFail[random.nextInt(mayFail.length)]} : new Limit[0]);
+            run(next, day, truth, 99, random);
+        }
+    }
+
+    private static void assertHalfStep(Proposal next, List<MeasuredPull> day, String when) {
+        List<MeasuredPull> clean = day.stream()
+                .filter(MeasuredPull::isUsed)
+                .filter(MeasuredPull::isClean)
+                .toList();
+        if (clean.isEmpty()) {
+            return;
+        }
+        MeasuredPull last = day.get(day.size() - 1);
+        double advance = next.advance().orElseThrow().deg();
+        double lambda = next.lambda().map(Lambda::value).orElseThrow();
+        if (!last.isWatched(Limit.KNOCK)) {
+            double most = clean.stream().mapToDouble(RandomDaysTest::advanceOf).max().orElseThrow();
+            assertThat(advance).as(when).isLessThanOrEqualTo(most + 1 + NOTHING);
+        }
+        boolean hadKnock = day.stream().anyMatch(pull -> pull.knock().isHeard());
+        if (!last.isWatched(Limit.EXHAUST) && !hadKnock) {
+            double least = clean.stream().mapToDouble(RandomDaysTest::advanceOf).min().orElseThrow();
+            assertThat(advance).as(when).isGreaterThanOrEqualTo(least - 1 - NOTHING);
+        }
+        double leanest = clean.stream().mapToDouble(RandomDaysTest::lambdaOf).max().orElseThrow();
+        if (!last.isWatched(Limit.EXHAUST) || !last.isWatched(Limit.FUEL_PRESSURE)) {
+            assertThat(lambda).as(when).isLessThanOrEqualTo(leanest + 0.017 + NOTHING);
+        }
+        if (!last.isWatched(Limit.LEAN)) {
+            assertThat(lambda).as(when).isLessThanOrEqualTo(leanest + NOTHING);
+        }
     }
 
     private static void run(Proposal next, Pulls day, SimulatedDay.Truth truth, double hotFrom, Random random) {

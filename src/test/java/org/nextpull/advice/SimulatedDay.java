@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
@@ -84,6 +85,21 @@ final class SimulatedDay {
         Repeatability repeatability =
                 RepeatabilityEstimate.of(Reading.of(pulls, plan.goal().response()), new SameSetting(0.3, 0.003));
         return Advisor.judge(new Day(plan, pulls, lifted, repeatability, Optional.empty(), now));
+    }
+
+    /** A live day, on which an operator can be asked and has said to watch these limits alone. */
+    static Verdict live(SweepPlan plan, List<MeasuredPull> pulls, Limit... ownWatch) {
+        Repeatability repeatability =
+                RepeatabilityEstimate.of(Reading.of(pulls, plan.goal().response()), new SameSetting(0.3, 0.003));
+        return Advisor.judge(new Day(
+                plan,
+                pulls,
+                Set.of(),
+                repeatability,
+                Optional.empty(),
+                PresentConditions.unknown(),
+                NextConfiguration.same(),
+                Set.of(ownWatch)));
     }
 
     List<MeasuredPull> pulls() {

@@ -316,6 +316,113 @@ class TenRulesTest {
     }
 
     @Nested
+    @DisplayName("Rule 4: the same holds for every limit: where nothing watches it, half steps, and asked for only once told")
+    class Unwatched {
+        private final SweepPlan limited = Pulls.limited();
+        private final SweepPlan mixtureOnly = Pulls.plan("""
+                [mixture]
+                start_lambda = 0.84
+                richest_lambda = 0.78
+                leanest_lambda = 0.94
+                [limits]
+                exhaust_c = 900
+                fuel_pressure_kpa = 250
+                injector_duty_percent = 88
+                """);
+
+        /** Torque still rises toward lean; the rich step was clean. */
+        private Pulls bracket(Limit... unwatched) {
+            return new Pulls()
+                    .clean(20, 0.84, 190)
+                    .clean(20, 0.84, 190.2)
+                    .unwatched(unwatched)
+                    .clean(20, 0.806, 186);
+        }
+
+        @Test
+        @DisplayName("4: knock that the plan limits and nothing measures halves every step of advance")
+        void knockNotMeasuredHalvesEveryStep() {
+            Pulls day = new Pulls().unheard(20, 0.84, 190).unheard(20, 0.84, 190.2);
+            assertThat(advanceOf(SimulatedDay.judge(limited, day.list()))).isEqualTo(21);
+            assertThat(advanceOf(SimulatedDay.judge(
+                            limited,
+                            new Pulls().clean(20, 0.84, 190).clean(20, 0.84, 190.2).list())))
+                    .isEqualTo(22);
+        }
+
+        @ParameterizedTest
+        @EnumSource(
+                value = Limit.class,
+                names = {"EXHAUST", "FUEL_PRESSURE", "INJECTOR_DUTY"})
+        @DisplayName("4: a lean step is halved while exhaust, fuel pressure or duty is not watched")
+        void aLeanStepIsHalved(Limit limit) {
+            double whole = lambdaOf(SimulatedDay.judge(mixtureOnly, bracket().list()));
+            assertThat(whole).isGreaterThan(0.84 + 0.017);
+            double half = lambdaOf(SimulatedDay.judge(mixtureOnly, bracket(limit).list()));
+            assertThat(half).isGreaterThan(0.84).isLessThanOrEqualTo(0.84 + 0.017 + 1e-9);
+        }
+
+        @Test
+        @DisplayName("4: retard is no more than half a step while the exhaust is not watched, but for knock")
+        void retardIsHalved() {
+            Pulls falling = new Pulls()
+                    .clean(20, 0.84, 190)
+                    .clean(20, 0.84, 190.2)
+                    .unwatched(Limit.EXHAUST)
+                    .clean(22, 0.84, 180);
+            assertThat(advanceOf(SimulatedDay.judge(limited, falling.list()))).isGreaterThanOrEqualTo(19);
+            SweepPlan hotSide = Pulls.plan("""
+                    [timing]
+                    start_deg = 20
+                    least_deg = 12
+                    most_deg = 36
+                    [limits]
+                    exhaust_c = 900
+                    """);
+            Verdict knocked = SimulatedDay.judge(
+                    hotSide,
+                    new Pulls()
+                            .unwatched(Limit.EXHAUST)
+                            .clean(20, 0.84, 190)
+                            .knocked(20, 0.84, 190)
+                            .list());
+            assertThat(knocked.advice().setting().map(any -> advanceOf(knocked)).orElse(0.0)).as("knock needs its margin, and gets it")
+                    .isLessThan(18);
+        }
+
+        @Test
+        @DisplayName("4: live, no step toward the danger is asked for before the operator has said so")
+        void liveAsksFirst() {
+            Pulls day = new Pulls().unheard(20, 0.84, 190).unheard(20, 0.84, 190.2);
+            Advice asked = SimulatedDay.live(limited, day.list()).advice();
+            assertThat(asked.code()).isEqualTo(AdviceCode.NOT_WATCHED);
+            assertThat(asked.action()).isEqualTo(Action.WAIT);
+            assertThat(((Reason.NotWatched) asked.reason()).limits()).containsExactly(Limit.KNOCK);
+            assertThat(asked.setting().flatMap(Proposal::advance).orElseThrow().deg())
+                    .isEqualTo(20);
+            assertThat(advanceOf(SimulatedDay.live(limited, day.list(), Limit.KNOCK)))
+                    .isEqualTo(21);
+            assertThat(SimulatedDay.live(limited, day.list(), Limit.EXHAUST)
+                            .advice()
+                            .code())
+                    .isEqualTo(AdviceCode.NOT_WATCHED);
+        }
+
+        @Test
+        @DisplayName("4: without a live lambda nothing leaner is asked for, whatever the operator said")
+        void aDeadLambdaNeverLeadsToALeanerSetting() {
+            for (Verdict verdict : List.of(
+                    SimulatedDay.judge(mixtureOnly, bracket(Limit.LEAN).list()),
+                    SimulatedDay.live(mixtureOnly, bracket(Limit.LEAN).list(), Limit.values()))) {
+                assertThat(verdict.advice().code()).isEqualTo(AdviceCode.NOT_WATCHED);
+                assertThat(lambdaOf(verdict)).isLessThanOrEqualTo(0.84);
+                assertThat(((Reason.NotWatched) verdict.advice().reason()).byHand())
+                        .isFalse();
+            }
+        }
+    }
+
+    @Nested
     @DisplayName("Rule 5: an exhaust too hot is never answered by retard; out of window means wait")
     class Heat {
         @Test

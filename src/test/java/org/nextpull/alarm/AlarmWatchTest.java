@@ -22,6 +22,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.unit.Temperature;
 
@@ -31,6 +32,12 @@ class AlarmWatchTest {
 
     private static AlarmRules rules(String limits) {
         return plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\n" + limits.replace(';', '\n'));
+    }
+
+    private static SweepPlan limits(String limits) {
+        return PlanText.read("[limits]\n" + limits.replace(';', '\n'), "plan.toml")
+                .value()
+                .orElseThrow();
     }
 
     private static AlarmRules plan(String text) {
@@ -114,10 +121,24 @@ class AlarmWatchTest {
         assertThat(AlarmWatch.over(rules("lean_lambda = 0.95"), rows.samples())).hasSize(alarms);
     }
 
-    @Test
-    void aMixtureBackInTimeStartsTheLeanTimeAfresh() {
-        Rows rows = Rows.ofPull(30).with(Role.LAMBDA, row -> row % 4 == 3 ? 0.87 : 1.02);
-        assertThat(AlarmWatch.over(rules("lean_lambda = 0.95"), rows.samples())).isEmpty();
+    /** One good reading in so many does not make a mixture rich; one lean one does not make it lean. */
+    @ParameterizedTest
+    @CsvSource({"5, 1, 1", "4, 1, 1", "5, 4, 0", "2, 1, 0", "4, 3, 0"})
+    void aGoodReadingTakesBackItsOwnTimeAndNoMore(int of, int good, int alarms) {
+        Rows rows = Rows.ofPull(30).with(Role.LAMBDA, row -> row % of < of - good ? 1.10 : 0.88);
+        assertThat(AlarmWatch.over(rules("lean_lambda = 0.95"), rows.samples())).hasSize(alarms);
+    }
+
+    /** What the sensor reads until its delay is over was burnt before the throttle opened. */
+    @ParameterizedTest
+    @CsvSource({"'', 7, 0", "'', 13, 1", "lambda_delay_s = 0.2, 5, 0", "lambda_delay_s = 0.2, 7, 1"})
+    void aTipInIsNotLeanForTheDelayOfTheSensor(String log, int rowsLean, int alarms) {
+        Rows rows = Rows.ofPull(30)
+                .with(Role.THROTTLE, row -> row < 4 ? 0.2 : 1)
+                .with(Role.LAMBDA, row -> row < 4 + rowsLean ? 1.5 : 0.88);
+        AlarmRules rules =
+                plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\nlean_lambda = 0.95\n[log]\n" + log);
+        assertThat(AlarmWatch.over(rules, rows.samples())).hasSize(alarms);
     }
 
     @Test
@@ -324,10 +345,10 @@ class AlarmWatchTest {
 
     @Test
     void aLimitThatNothingIsLoggedForIsNamed() {
-        AlarmRules rules = rules("exhaust_c = 880;most_rpm = 7000;lean_lambda = 0.95;boost_kpa = 80;knock_events = 1");
+        SweepPlan plan = limits("exhaust_c = 880;most_rpm = 7000;lean_lambda = 0.95;boost_kpa = 80;knock_events = 1");
         List<Channel> channels = List.of(
                 Channel.of(Role.ENGINE_SPEED), Channel.of(Role.AIR_FUEL_RATIO), Channel.of(Role.MANIFOLD_PRESSURE));
-        List<Finding> findings = AlarmCover.check(rules, channels, Place.inFile("day.csv"));
+        List<Finding> findings = AlarmCover.check(plan, channels, Place.inFile("day.csv"));
         assertThat(findings)
                 .extracting(
                         finding -> finding.code() + " " + finding.text("limit").orElse(""))
@@ -336,20 +357,20 @@ class AlarmWatchTest {
                         "LIMIT_NOT_WATCHED lean",
                         "LIMIT_NOT_WATCHED exhaust",
                         "BOOST_WITHOUT_BAROMETER ");
-        assertThat(AlarmCover.check(rules("most_rpm = 7000"), channels, Place.nowhere()))
+        assertThat(AlarmCover.check(limits("most_rpm = 7000"), channels, Place.nowhere()))
                 .isEmpty();
     }
 
     @Test
     void everyLimitThatAPlanSetsAndALogHasNotIsNamed() {
-        AlarmRules all = rules(
+        SweepPlan all = limits(
                 "knock_events = 1;lean_lambda = 0.95;exhaust_c = 880;coolant_c = 105;oil_c = 130;inlet_c = 50;"
                         + "oil_pressure_kpa = 250;fuel_pressure_kpa = 250;boost_kpa = 80;most_rpm = 7000;injector_duty_percent = 85");
         assertThat(AlarmCover.check(all, List.of(), Place.nowhere()))
                 .extracting(finding -> finding.text("limit").orElseThrow())
                 .containsExactlyInAnyOrderElementsOf(
                         List.of(Limit.values()).stream().map(Limit::id).toList());
-        assertThat(AlarmCover.check(rules("knock_margin_deg = 2"), List.of(), Place.nowhere()))
+        assertThat(AlarmCover.check(limits("knock_margin_deg = 2"), List.of(), Place.nowhere()))
                 .isEmpty();
     }
 

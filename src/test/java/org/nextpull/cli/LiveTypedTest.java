@@ -2,6 +2,7 @@ package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
@@ -10,6 +11,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.session.Act;
@@ -30,7 +32,7 @@ class LiveTypedTest {
                     """, "test.toml").value().orElseThrow();
 
     private static LiveTyped typed(String line) {
-        return LiveTyped.of(line, new LiveTyped.Context(BOTH, 4, false));
+        return LiveTyped.of(line, new LiveTyped.Context(BOTH, 4, false, List.of(Limit.EXHAUST, Limit.LEAN)));
     }
 
     private static Act act(String line) {
@@ -70,7 +72,7 @@ class LiveTypedTest {
         AskedSetting heard = AskedSetting.none().withKnock(KnockMark.HEARD);
         assertThat(act("knock")).isEqualTo(new Act.Correct(3, heard));
         assertThat(act("knock 2")).isEqualTo(new Act.Correct(2, heard));
-        assertThat(((LiveTyped.Do) LiveTyped.of("knock", new LiveTyped.Context(BOTH, 4, true))).act())
+        assertThat(((LiveTyped.Do) LiveTyped.of("knock", new LiveTyped.Context(BOTH, 4, true, List.of()))).act())
                 .isEqualTo(new Act.Setting(4, heard, false));
         assertThat(act("quiet"))
                 .isEqualTo(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.NONE)));
@@ -110,5 +112,16 @@ class LiveTypedTest {
         assertThat(typed(line)).isInstanceOf(LiveTyped.Wrong.class);
         assertThat(((LiveTyped.Wrong) typed(line)).message())
                 .matches(".*(such as|type|Type|known|No engine|knock 3).*");
+    }
+
+    @Test
+    void whatNothingWatchesIsWatchedByHandOnceItIsSaid() {
+        assertThat(typed("unwatched"))
+                .isEqualTo(new LiveTyped.Do(new Act.OwnWatch(List.of(Limit.EXHAUST, Limit.LEAN))));
+        assertThat(typed("unwatched fuel-pressure"))
+                .isEqualTo(new LiveTyped.Do(new Act.OwnWatch(List.of(Limit.FUEL_PRESSURE))));
+        assertThat(typed("unwatched gearbox")).isInstanceOf(LiveTyped.Wrong.class);
+        assertThat(LiveTyped.of("unwatched", new LiveTyped.Context(BOTH, 4, false, List.of())))
+                .isInstanceOf(LiveTyped.Wrong.class);
     }
 }

@@ -81,6 +81,7 @@ class MeasuredComparisonTest {
                 Optional.empty(),
                 conditions,
                 List.of(),
+                List.of(),
                 List.of());
     }
 

@@ -57,6 +57,7 @@ class AdviceTextTest {
             case CONFIRM -> new Reason.Confirming(ChosenBy.KNOCK_LIMIT, 0, 2, OptionalDouble.of(1.4));
             case OUT_OF_WINDOW ->
                 new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
+            case NOT_WATCHED -> new Reason.NotWatched(List.of(Limit.EXHAUST, Limit.FUEL_PRESSURE), true);
             case COOL_EXHAUST -> new Reason.LimitReached(Limit.EXHAUST, 4, 1193.15, 1173.15);
             case TOO_LEAN -> new Reason.LimitReached(Limit.LEAN, 4, 0.97, 0.95);
             case LIMIT_MET -> new Reason.LimitReached(Limit.OIL_PRESSURE, 4, 180_000, 250_000);
@@ -69,7 +70,7 @@ class AdviceTextTest {
         Action action = code.isStop()
                 ? Action.STOP
                 : switch (code) {
-                    case OUT_OF_WINDOW, COOL_EXHAUST -> Action.WAIT;
+                    case OUT_OF_WINDOW, COOL_EXHAUST, NOT_WATCHED -> Action.WAIT;
                     case REPEAT_BASELINE, REPEAT_SETTING, REPEAT_DOUBTFUL -> Action.REPEAT;
                     default -> Action.PULL;
                 };
@@ -152,7 +153,23 @@ class AdviceTextTest {
     void anExhaustTooHotIsNeverAnsweredByRetard() {
         assertThat(inBothUnits(advice(AdviceCode.COOL_EXHAUST)))
                 .allSatisfy(said ->
-                        assertThat(said).contains("Lift and let it cool", "one step richer", "Retard would heat it"));
+                        assertThat(said).contains("Lift and let it cool", "richer", "Retard would heat it"));
+    }
+
+    /** The gate may have changed the advance, or gone richer by more than a step: the sentence claims neither. */
+    @ParameterizedTest
+    @EnumSource(
+            value = AdviceCode.class,
+            names = {"COOL_EXHAUST", "TOO_LEAN"})
+    void aRicherPullIsNotSaidToBeAtTheSameAdvanceOrByOneStep(AdviceCode code) {
+        assertThat(inBothUnits(advice(code)))
+                .allSatisfy(said -> assertThat(said).doesNotContain("same advance", "one step"));
+    }
+
+    @Test
+    void whatNothingWatchesIsNamedWithWhatToDo() {
+        assertThat(inBothUnits(advice(AdviceCode.NOT_WATCHED)).get(0))
+                .contains("exhaust temperature and fuel pressure", "say so (unwatched)");
     }
 
     @Test

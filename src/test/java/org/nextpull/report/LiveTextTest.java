@@ -81,8 +81,8 @@ class LiveTextTest {
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.SOUNDED, alarm, row)))
                 .isEqualTo(
-                        "ALARM: exhaust temperature 912 degC, limit 900 degC. LIFT and let it cool; one step richer for "
-                                + "the next pull, no further retard and no leaner.");
+                        "ALARM: exhaust temperature 912 degC, limit 900 degC. LIFT and let it cool; no further retard "
+                                + "and no leaner.");
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.CLEARED, alarm, row)))
                 .isEqualTo("Within the limit again; it was exhaust temperature 912 degC, limit 900 degC.");
     }
@@ -92,5 +92,8 @@ class LiveTextTest {
     void everyCounselBeginsWithLiftingAndOnlyKnockAsksForLessAdvance(Counsel counsel) {
         assertThat(AlarmText.counsel(counsel)).startsWith("LIFT");
         assertThat(AlarmText.counsel(counsel).contains("less advance")).isEqualTo(counsel == Counsel.LIFT_THEN_RETARD);
+        assertThat(AlarmText.counsel(counsel))
+                .as("whether the plan allows a richer setting is for the next step to say")
+                .doesNotContain("richer");
     }
 }

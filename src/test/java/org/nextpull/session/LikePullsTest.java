@@ -40,6 +40,7 @@ class LikePullsTest {
                 base.leanestLambda(),
                 base.conditions(),
                 base.limitsMet(),
+                base.unwatched(),
                 base.findings()));
         return this;
     }

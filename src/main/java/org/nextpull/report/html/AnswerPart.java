@@ -8,6 +8,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.Shown;
+import org.nextpull.report.WatchText;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 
@@ -27,6 +28,7 @@ final class AnswerPart {
 
     Section section() {
         List<String> sentences = new ArrayList<>();
+        WatchText.of(result).ifPresent(sentences::add);
         result.verdict().ifPresent(verdict -> say(verdict, sentences));
         sentences.addAll(verdictsOnLabels);
         if (result.verdict().isEmpty()) {

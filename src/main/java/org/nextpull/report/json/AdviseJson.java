@@ -25,6 +25,7 @@ import org.nextpull.scatter.Drift;
 import org.nextpull.scatter.Scatter;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
+import org.nextpull.session.WatchGap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.UnitSystem;
@@ -51,6 +52,7 @@ public final class AdviseJson {
         document.put("standard", result.plan().air().standard().id());
         document.put("torque_at", result.plan().dyno().torqueAt().id());
         document.put("interval_percent", INTERVAL_PERCENT);
+        notWatched(document.putArray("not_watched"), result);
         ArrayNode array = document.putArray("pulls");
         result.pulls().forEach(pull -> array.add(pulls.node(pull)));
         Optional<Scatter> scatter = result.repeatability().scatter();
@@ -68,6 +70,17 @@ public final class AdviseJson {
         }
         findings.addAll(document.putArray("findings"), all);
         return document;
+    }
+
+    private static void notWatched(ArrayNode array, SessionResult result) {
+        for (WatchGap gap : result.watchGaps()) {
+            ObjectNode node = array.addObject();
+            node.put("limit", gap.limit().id());
+            node.put("channel", gap.what().channel().id());
+            node.put("why", gap.what().life().id());
+            ArrayNode pulls = node.putArray("pulls");
+            gap.pulls().forEach(pulls::add);
+        }
     }
 
     private static List<Finding> all(SessionResult result, List<Finding> inputFindings) {

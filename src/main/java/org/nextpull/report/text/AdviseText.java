@@ -16,6 +16,7 @@ import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
+import org.nextpull.report.WatchText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.Replay;
@@ -39,6 +40,7 @@ public final class AdviseText {
     /** The answer of a day. */
     public String advise(SessionResult result) {
         StringBuilder text = new StringBuilder();
+        WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()
                 .map(Verdict::advice)
                 .ifPresent(advice -> text.append(next(advice)).append('\n'));

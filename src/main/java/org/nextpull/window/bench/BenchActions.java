@@ -85,6 +85,11 @@ final class BenchActions {
                 "L",
                 "lift what its knock and limits forbid",
                 () -> pull(pull -> questions().lift(pull.number()))));
+        keys.add(KeyCommand.of(
+                "W",
+                "W",
+                "watch by hand what no channel watches",
+                () -> day(now -> questions().ownWatch(now.result().unwatchedNow()))));
         keys.add(KeyCommand.of("T", "T", "write a note on it, or on the session", this::note));
         keys.add(KeyCommand.of(
                 "M",

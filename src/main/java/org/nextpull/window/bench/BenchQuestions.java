@@ -14,6 +14,8 @@ import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
+import org.nextpull.plan.Limit;
+import org.nextpull.report.ActText;
 import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
 import org.nextpull.unit.Advance;
@@ -45,6 +47,16 @@ final class BenchQuestions {
         return withReason(
                 "Lift what knock and limits of pull " + pull + " forbid, on your word.",
                 why -> new Act.Lift(pull, why));
+    }
+
+    /** That the operator watches alone what no channel does. */
+    Question ownWatch(List<Limit> limits) {
+        if (limits.isEmpty()) {
+            return new Question("Every limit of the plan was watched in the last pull.", List.of(), texts -> Optional.empty());
+        }
+        Act.OwnWatch watch = new Act.OwnWatch(limits);
+        return new Question(
+                "Say that you watch by hand what no channel does: " + ActText.limits(watch) + "?", List.of(), texts -> done(watch));
     }
 
     private Question withReason(String title, java.util.function.Function<String, Act> act) {

@@ -80,6 +80,9 @@ public final class ReplayedDay implements DaySource, Player {
                                 : new Act.Correct(pull, setting)));
         amendments.struck().forEach((pull, why) -> acts.add(new Act.Strike(pull, why)));
         amendments.lifted().forEach(pull -> acts.add(new Act.Lift(pull, "")));
+        if (!amendments.ownWatch().isEmpty()) {
+            acts.add(new Act.OwnWatch(List.copyOf(amendments.ownWatch())));
+        }
         return acts;
     }
 

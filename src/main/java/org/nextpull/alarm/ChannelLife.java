@@ -1,0 +1,157 @@
+package org.nextpull.alarm;
+
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/**
+ * Whether one channel lived in a pull. A sensor that is dead, stuck or wrongly scaled goes on to read something; a limit is watched only
+ * by one that can be told from that.
+ *
+ * @param channel the channel
+ * @param life how it stands
+ * @param figure what shows it: for a blank channel the seconds without a reading, else the reading, in the project's unit
+ */
+public record ChannelLife(Channel channel, Life life, double figure) {
+    /** Longest time without a reading, in s, of a channel that is not logged more slowly than that. */
+    private static final double BLANK_S = 1;
+
+    /** A channel that is logged slowly may miss so many of its readings. */
+    private static final double BLANK_SPACINGS = 3;
+
+    /** A reading is frozen that stays the same for so long, in s, for half of the pull, and over so many readings. */
+    private static final double FROZEN_S = 2;
+
+    private static final double FROZEN_SHARE = 0.5;
+    private static final int FROZEN_READINGS = 10;
+
+    /**
+     * Looks at a channel.
+     *
+     * @param pull the rows of a pull under full load
+     * @param channel one of its channels
+     * @param isSweep whether the speed changes over it; only then must every reading that follows the load change too
+     */
+    static ChannelLife of(Samples pull, Channel channel, boolean isSweep) {
+        double[] values = pull.presentValues(channel);
+        double rowS = rowSeconds(pull);
+        double blankS = longestBlank(pull, channel) * rowS;
+        if (values.length == 0) {
+            return new ChannelLife(channel, Life.BLANK, blankS);
+        }
+        Plausible plausible = Plausible.of(channel.role());
+        double most = Arrays.stream(values).max().orElseThrow();
+        if (most > plausible.sensorEnds()) {
+            return new ChannelLife(channel, Life.OUT_OF_RANGE, most);
+        }
+        double told = plausible.byHighest() ? most : median(values);
+        if (!plausible.holds(told)) {
+            return new ChannelLife(channel, Life.IMPLAUSIBLE, told);
+        }
+        double spacingS = rowS * pull.rows() / values.length;
+        if (blankS > Math.max(BLANK_S, BLANK_SPACINGS * spacingS)) {
+            return new ChannelLife(channel, Life.BLANK, blankS);
+        }
+        Run same = Run.longest(values);
+        double sameS = same.length() * spacingS;
+        boolean mustChange = channel.role() == Role.LAMBDA || (isSweep && followsLoad(channel.role()));
+        boolean frozen = same.length() >= FROZEN_READINGS
+                && sameS >= FROZEN_S
+                && same.length() >= FROZEN_SHARE * values.length;
+        return mustChange && frozen
+                ? new ChannelLife(channel, Life.FROZEN, same.value())
+                : new ChannelLife(channel, Life.LIVE, told);
+    }
+
+    public boolean isLive() {
+        return life == Life.LIVE;
+    }
+
+    /** Whether it never said anything: a column that is kept for a sensor which is not fitted. */
+    boolean isSilent(Samples pull) {
+        return pull.presentValues(channel).length == 0;
+    }
+
+    /** What is to be said of it; nothing while it lives. */
+    public Optional<Finding> finding(Place place) {
+        Detail name = Detail.of("channel", channel.id());
+        return switch (life) {
+            case LIVE, NOT_LOGGED -> Optional.empty();
+            case BLANK -> Optional.of(warning(FindingCode.CHANNEL_BLANK, place, name, Detail.of("seconds", figure)));
+            case FROZEN -> Optional.of(warning(FindingCode.CHANNEL_FROZEN, place, name, reading()));
+            case OUT_OF_RANGE -> Optional.of(warning(FindingCode.CHANNEL_OUT_OF_RANGE, place, name, reading()));
+            case IMPLAUSIBLE -> Optional.of(warning(FindingCode.CHANNEL_IMPLAUSIBLE, place, name, reading()));
+        };
+    }
+
+    private Finding warning(FindingCode code, Place place, Detail name, Detail figureOfIt) {
+        Detail quantity = Detail.of("quantity", channel.role().quantity().name().toLowerCase(Locale.ROOT));
+        return Finding.warning(code, place, name, figureOfIt, quantity);
+    }
+
+    private Detail reading() {
+        return Detail.of("reading", figure);
+    }
+
+    /** Temperatures of water and oil, and the fuel pressure behind a regulator, may well stand still for a pull. */
+    private static boolean followsLoad(Role role) {
+        return switch (role) {
+            case EXHAUST_TEMPERATURE, OIL_PRESSURE, MANIFOLD_PRESSURE, INJECTOR_DUTY, TORQUE, POWER -> true;
+            default -> false;
+        };
+    }
+
+    /** Longest run of rows without a reading, the ends of the pull included. */
+    private static int longestBlank(Samples pull, Channel channel) {
+        int longest = 0;
+        int before = -1;
+        for (int row : pull.presentRows(channel)) {
+            longest = Math.max(longest, row - before - 1);
+            before = row;
+        }
+        return Math.max(longest, pull.rows() - before - 1);
+    }
+
+    /** The usual time from row to row, in s; of a stepped pull the rows between the plateaus are not there. */
+    private static double rowSeconds(Samples pull) {
+        double[] times = pull.presentValues(Channel.of(Role.TIME));
+        if (times.length < 2) {
+            return 0;
+        }
+        double[] steps = new double[times.length - 1];
+        for (int index = 0; index < steps.length; index++) {
+            steps[index] = times[index + 1] - times[index];
+        }
+        return median(steps);
+    }
+
+    private static double median(double[] values) {
+        double[] sorted = values.clone();
+        Arrays.sort(sorted);
+        return sorted[sorted.length / 2];
+    }
+
+    /** Readings in a row that are the same. */
+    private record Run(double value, int length) {
+        static Run longest(double[] values) {
+            Run longest = new Run(values[0], 0);
+            int since = 0;
+            for (int index = 0; index < values.length; index++) {
+                if (values[index] != values[since]) {
+                    since = index;
+                }
+                if (index - since + 1 > longest.length()) {
+                    longest = new Run(values[index], index - since + 1);
+                }
+            }
+            return longest;
+        }
+    }
+}

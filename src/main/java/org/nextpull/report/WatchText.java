@@ -1,0 +1,54 @@
+package org.nextpull.report;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import org.nextpull.alarm.Life;
+import org.nextpull.plan.Limit;
+import org.nextpull.session.SessionResult;
+import org.nextpull.session.WatchGap;
+
+/** Which limits nothing watches: what a reader must know before anything else. */
+public final class WatchText {
+    private WatchText() {}
+
+    /** The limits of a day that no live channel watched, in a sentence or two; empty while all are watched. */
+    public static Optional<String> of(SessionResult result) {
+        List<WatchGap> gaps = result.watchGaps();
+        if (gaps.isEmpty()) {
+            return Optional.empty();
+        }
+        String named = gaps.stream().map(WatchText::gap).collect(Collectors.joining("; "));
+        return Optional.of("Not watched: " + named + ". nextpull goes no more than half the plan's step toward what"
+                + " these limits guard; watch them yourself.");
+    }
+
+    private static String gap(WatchGap gap) {
+        String pulls = gap.inAll()
+                ? "in every pull"
+                : "in pull "
+                        + gap.pulls().stream().map(String::valueOf).collect(Collectors.joining(", "));
+        return name(gap.limit()) + " (" + why(gap.limit(), gap.what().life()) + ", " + pulls + ")";
+    }
+
+    /** The limit as it stands within a sentence. */
+    static String name(Limit limit) {
+        String name = AdviceText.name(limit);
+        return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
+    }
+
+    private static String why(Limit limit, Life life) {
+        if (limit == Limit.KNOCK) {
+            return "not measured";
+        }
+        return switch (life) {
+            case LIVE -> "live";
+            case NOT_LOGGED -> "not logged";
+            case BLANK -> "no reading";
+            case FROZEN -> "the same reading over and over";
+            case OUT_OF_RANGE -> "more than a sensor can show";
+            case IMPLAUSIBLE -> "a reading that no engine has under load";
+        };
+    }
+}

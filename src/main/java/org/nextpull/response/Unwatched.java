@@ -1,0 +1,14 @@
+package org.nextpull.response;
+
+import org.nextpull.alarm.Life;
+import org.nextpull.channel.Channel;
+import org.nextpull.plan.Limit;
+
+/**
+ * A limit of the plan that no live channel watched in a pull.
+ *
+ * @param limit which
+ * @param channel the channel that should have
+ * @param life what was wrong with it
+ */
+public record Unwatched(Limit limit, Channel channel, Life life) {}
