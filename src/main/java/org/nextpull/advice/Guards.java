@@ -25,14 +25,16 @@ final class Guards {
 
     /** Where a setting may go to. */
     enum Way {
-        ADVANCE(Limit.KNOCK),
-        RETARD(Limit.EXHAUST),
-        LEAN(Limit.LEAN, Limit.EXHAUST, Limit.FUEL_PRESSURE, Limit.INJECTOR_DUTY);
+        ADVANCE,
+        RETARD,
+        LEAN;
 
-        private final List<Limit> guards;
-
-        Way(Limit... guards) {
-            this.guards = List.of(guards);
+        private List<Limit> guards() {
+            return switch (this) {
+                case ADVANCE -> List.of(Limit.KNOCK);
+                case RETARD -> List.of(Limit.EXHAUST);
+                case LEAN -> List.of(Limit.LEAN, Limit.EXHAUST, Limit.FUEL_PRESSURE, Limit.INJECTOR_DUTY);
+            };
         }
     }
 
@@ -44,7 +46,7 @@ final class Guards {
         }
         MeasuredPull last = pulls.get(pulls.size() - 1);
         List<Limit> wanted = view.day().plan().watched();
-        return way.guards.stream()
+        return way.guards().stream()
                 .filter(limit -> wanted.contains(limit) && !last.isWatched(limit))
                 .toList();
     }
@@ -60,7 +62,8 @@ final class Guards {
         OptionalDouble least = least(axis);
         return unwatched(Way.RETARD).isEmpty() || least.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(axis.up(least.getAsDouble() - HALF * axis.step().largest()));
+                : OptionalDouble.of(
+                        axis.up(least.getAsDouble() - HALF * axis.step().largest()));
     }
 
     /** Why a setting is not asked for yet; empty when it may be. */
@@ -84,17 +87,18 @@ final class Guards {
     /** The ways that a setting goes beyond what was run clean; none before the first such pull. Knock may force retard. */
     private List<Way> ways(Proposal setting) {
         List<Way> ways = new ArrayList<>();
-        view.timing().ifPresent(axis -> valueOf(axis, setting).ifPresent(advance -> {
-            if (isBeyond(axis, advance)) {
-                ways.add(Way.ADVANCE);
-            }
-            OptionalDouble least = least(axis);
-            if (least.isPresent()
-                    && advance < least.getAsDouble() - axis.sameSetting()
-                    && !view.bans().hasKnock(view.fuel())) {
-                ways.add(Way.RETARD);
-            }
-        }));
+        view.timing()
+                .ifPresent(axis -> valueOf(axis, setting).ifPresent(advance -> {
+                    if (isBeyond(axis, advance)) {
+                        ways.add(Way.ADVANCE);
+                    }
+                    OptionalDouble least = least(axis);
+                    if (least.isPresent()
+                            && advance < least.getAsDouble() - axis.sameSetting()
+                            && !view.bans().hasKnock(view.fuel())) {
+                        ways.add(Way.RETARD);
+                    }
+                }));
         view.mixture()
                 .filter(axis -> valueOf(axis, setting)
                         .filter(lambda -> isBeyond(axis, lambda))
@@ -118,9 +122,7 @@ final class Guards {
 
     /** The setting to run again instead of one that is held: no more daring than what was run clean. */
     Proposal proven(Proposal setting) {
-        Proposal timed = view.timing()
-                .map(axis -> within(axis, setting))
-                .orElse(setting);
+        Proposal timed = view.timing().map(axis -> within(axis, setting)).orElse(setting);
         return view.mixture().map(axis -> within(axis, timed)).orElse(timed);
     }
 

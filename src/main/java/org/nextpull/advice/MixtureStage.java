@@ -67,7 +67,8 @@ final class MixtureStage {
         if (ban.isPresent()) {
             leanest = Math.min(leanest, axis.below(ban.getAsDouble()));
         }
-        Span reach = Reach.of(axis, view.guards().step(axis), daring.getAsDouble(), ban, pulls, new Reach.Start(axis.start()));
+        Span reach = Reach.of(
+                axis, view.guards().step(axis), daring.getAsDouble(), ban, pulls, new Reach.Start(axis.start()));
         return Optional.of(judge.judge(new SweepJudge.Question(
                 axis, pulls, reach, leanest, daring.getAsDouble(), List.of(), Optional.empty())));
     }

@@ -31,7 +31,8 @@ final class Reach {
      * @param pulls pulls of the sweep, whose last says whether knock is measured
      * @param start where the configuration started
      */
-    static Span of(Axis axis, Step step, double mostDaring, OptionalDouble ceiling, List<MeasuredPull> pulls, Start start) {
+    static Span of(
+            Axis axis, Step step, double mostDaring, OptionalDouble ceiling, List<MeasuredPull> pulls, Start start) {
         double high = mostDaring + step.length();
         boolean unheard = axis.factor() == Factor.TIMING
                 && !pulls.isEmpty()
@@ -49,7 +50,9 @@ final class Reach {
 
     /** The most daring setting that may be asked for, from what was clean. */
     static double most(Axis axis, Step step, double mostDaring) {
-        return Math.min(settable(axis, mostDaring + step.length(), mostDaring), axis.allowed().high());
+        return Math.min(
+                settable(axis, mostDaring + step.length(), mostDaring),
+                axis.allowed().high());
     }
 
     private static double settable(Axis axis, double high, double mostDaring) {

@@ -119,7 +119,13 @@ final class Stages {
         OptionalDouble daring = view.mostDaring(axis, leaner);
         OptionalDouble ban = view.bans().advanceCeiling(view.fuel(), lambda);
         double most = daring.isPresent()
-                ? Reach.of(axis, view.guards().step(axis), daring.getAsDouble(), ban, leaner, new Reach.Start(StartOfDay.advance(view, axis)))
+                ? Reach.of(
+                                axis,
+                                view.guards().step(axis),
+                                daring.getAsDouble(),
+                                ban,
+                                leaner,
+                                new Reach.Start(StartOfDay.advance(view, axis)))
                         .high()
                 : axis.start();
         return axis.round(Math.min(wanted, most));

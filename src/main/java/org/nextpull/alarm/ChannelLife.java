@@ -62,9 +62,8 @@ public record ChannelLife(Channel channel, Life life, double figure) {
         Run same = Run.longest(values);
         double sameS = same.length() * spacingS;
         boolean mustChange = channel.role() == Role.LAMBDA || (isSweep && followsLoad(channel.role()));
-        boolean frozen = same.length() >= FROZEN_READINGS
-                && sameS >= FROZEN_S
-                && same.length() >= FROZEN_SHARE * values.length;
+        boolean frozen =
+                same.length() >= FROZEN_READINGS && sameS >= FROZEN_S && same.length() >= FROZEN_SHARE * values.length;
         return mustChange && frozen
                 ? new ChannelLife(channel, Life.FROZEN, same.value())
                 : new ChannelLife(channel, Life.LIVE, told);

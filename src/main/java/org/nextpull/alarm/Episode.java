@@ -81,7 +81,9 @@ final class Episode {
         wasBeyond = false;
         if (!sounding && beyondS <= 0) {
             beyond = Optional.empty();
-        } else if (sounding && beyond.isPresent() && at.secondsSince(beyond.get().until()) >= CLEAR_AFTER_S) {
+        } else if (sounding
+                && beyond.isPresent()
+                && at.secondsSince(beyond.get().until()) >= CLEAR_AFTER_S) {
             end(at, events);
         }
     }

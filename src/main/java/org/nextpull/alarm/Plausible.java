@@ -23,10 +23,7 @@ record Plausible(double low, double high, boolean byHighest, double sensorEnds) 
             // even a cold manifold and a slow thermocouple pass 200 degC within a pull
             case EXHAUST_TEMPERATURE ->
                 new Plausible(
-                        200 + ZERO_CELSIUS_K,
-                        TYPE_K_ENDS_C + ZERO_CELSIUS_K,
-                        true,
-                        TYPE_K_ENDS_C + ZERO_CELSIUS_K);
+                        200 + ZERO_CELSIUS_K, TYPE_K_ENDS_C + ZERO_CELSIUS_K, true, TYPE_K_ENDS_C + ZERO_CELSIUS_K);
             // -40 degC is what an open thermistor reads
             case COOLANT_TEMPERATURE, OIL_TEMPERATURE -> middle(-30 + ZERO_CELSIUS_K, 200 + ZERO_CELSIUS_K);
             case INLET_AIR_TEMPERATURE -> middle(-35 + ZERO_CELSIUS_K, 150 + ZERO_CELSIUS_K);

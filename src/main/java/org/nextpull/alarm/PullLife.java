@@ -83,8 +83,9 @@ public final class PullLife {
 
     private List<ChannelLife> notLive() {
         List<ChannelLife> found = new ArrayList<>();
-        sensors.values().forEach(channels ->
-                channels.stream().filter(channel -> !channel.isLive()).forEach(found::add));
+        sensors.values()
+                .forEach(channels ->
+                        channels.stream().filter(channel -> !channel.isLive()).forEach(found::add));
         return found;
     }
 }

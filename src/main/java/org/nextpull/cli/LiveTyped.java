@@ -164,8 +164,9 @@ sealed interface LiveTyped {
                 ? day.unwatched()
                 : named.stream().map(Limit::of).toList();
         return limits.isEmpty()
-                ? new Wrong("every limit of the plan was watched in the last pull; name the one that you watch, such as:"
-                        + " unwatched exhaust")
+                ? new Wrong(
+                        "every limit of the plan was watched in the last pull; name the one that you watch, such as:"
+                                + " unwatched exhaust")
                 : new Do(new Act.OwnWatch(limits));
     }
 

@@ -64,8 +64,7 @@ public final class ColumnReader {
     private static List<ColumnDraft> inOrderOfSensors(List<ColumnDraft> drafts) {
         return drafts.stream()
                 .sorted(java.util.Comparator.comparing((ColumnDraft draft) -> !draft.hinted())
-                        .thenComparingInt(
-                                (ColumnDraft draft) -> draft.number().orElse(Integer.MAX_VALUE))
+                        .thenComparingInt((ColumnDraft draft) -> draft.number().orElse(Integer.MAX_VALUE))
                         .thenComparing(ColumnDraft::index))
                 .toList();
     }

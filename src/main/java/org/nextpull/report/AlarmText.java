@@ -45,8 +45,7 @@ public final class AlarmText {
         return switch (counsel) {
             case LIFT_THEN_RETARD -> "LIFT; less advance for the next pull.";
             case LIFT_THEN_RICHER -> "LIFT; no leaner.";
-            case LIFT_AND_COOL_THEN_RICHER ->
-                "LIFT and let it cool; no further retard and no leaner.";
+            case LIFT_AND_COOL_THEN_RICHER -> "LIFT and let it cool; no further retard and no leaner.";
             case LIFT_AND_COOL -> "LIFT and let it cool.";
             case LIFT_AND_SWITCH_OFF -> "LIFT and switch off; find out why before it runs again.";
             case LIFT_AND_LOOK_AT_FUEL -> "LIFT; find out why the fuel runs short before the next pull.";

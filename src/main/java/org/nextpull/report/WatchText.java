@@ -27,8 +27,7 @@ public final class WatchText {
     private static String gap(WatchGap gap) {
         String pulls = gap.inAll()
                 ? "in every pull"
-                : "in pull "
-                        + gap.pulls().stream().map(String::valueOf).collect(Collectors.joining(", "));
+                : "in pull " + gap.pulls().stream().map(String::valueOf).collect(Collectors.joining(", "));
         return name(gap.limit()) + " (" + why(gap.limit(), gap.what().life()) + ", " + pulls + ")";
     }
 

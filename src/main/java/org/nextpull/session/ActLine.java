@@ -65,8 +65,7 @@ public final class ActLine {
             parts.put(VALUE, Double.toString(change.value()));
         } else if (act instanceof Act.OwnWatch watch) {
             word = "unwatched";
-            parts.put(
-                    LIMITS, watch.limits().stream().map(Limit::id).collect(Collectors.joining(",")));
+            parts.put(LIMITS, watch.limits().stream().map(Limit::id).collect(Collectors.joining(",")));
         } else {
             Act.Next next = (Act.Next) act;
             word = "next";

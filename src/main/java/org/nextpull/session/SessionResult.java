@@ -56,7 +56,8 @@ public record SessionResult(
         return measured.isEmpty()
                 ? List.of()
                 : plan.watched().stream()
-                        .filter(limit -> !measured.get(measured.size() - 1).pull().isWatched(limit))
+                        .filter(limit ->
+                                !measured.get(measured.size() - 1).pull().isWatched(limit))
                         .toList();
     }
 

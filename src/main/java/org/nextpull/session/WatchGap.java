@@ -49,8 +49,6 @@ public record WatchGap(Unwatched what, List<Integer> pulls, boolean inAll) {
                     ? List.of()
                     : List.of(new Unwatched(limit, AlarmCover.channel(limit), Life.BLANK));
         }
-        return pull.unwatched().stream()
-                .filter(what -> what.limit() == limit)
-                .toList();
+        return pull.unwatched().stream().filter(what -> what.limit() == limit).toList();
     }
 }

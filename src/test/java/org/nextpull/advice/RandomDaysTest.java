@@ -86,7 +86,8 @@ class RandomDaysTest {
             String when = "seed " + seed + " after " + day.list().size() + " pulls: " + advice;
             assertAllowed(next, day.list(), when);
             assertHalfStep(next, day.list(), when);
-            day.unwatched(random.nextInt(3) == 0 ? new Limit[] {mayFail[random.nextInt(mayFail.length)]} : new Limit[0]);
+            day.unwatched(
+                    random.nextInt(3) == 0 ? new Limit[] {mayFail[random.nextInt(mayFail.length)]} : new Limit[0]);
             run(next, day, truth, 99, random);
         }
     }
@@ -103,15 +104,18 @@ class RandomDaysTest {
         double advance = next.advance().orElseThrow().deg();
         double lambda = next.lambda().map(Lambda::value).orElseThrow();
         if (!last.isWatched(Limit.KNOCK)) {
-            double most = clean.stream().mapToDouble(RandomDaysTest::advanceOf).max().orElseThrow();
+            double most =
+                    clean.stream().mapToDouble(RandomDaysTest::advanceOf).max().orElseThrow();
             assertThat(advance).as(when).isLessThanOrEqualTo(most + 1 + NOTHING);
         }
         boolean hadKnock = day.stream().anyMatch(pull -> pull.knock().isHeard());
         if (!last.isWatched(Limit.EXHAUST) && !hadKnock) {
-            double least = clean.stream().mapToDouble(RandomDaysTest::advanceOf).min().orElseThrow();
+            double least =
+                    clean.stream().mapToDouble(RandomDaysTest::advanceOf).min().orElseThrow();
             assertThat(advance).as(when).isGreaterThanOrEqualTo(least - 1 - NOTHING);
         }
-        double leanest = clean.stream().mapToDouble(RandomDaysTest::lambdaOf).max().orElseThrow();
+        double leanest =
+                clean.stream().mapToDouble(RandomDaysTest::lambdaOf).max().orElseThrow();
         if (!last.isWatched(Limit.EXHAUST) || !last.isWatched(Limit.FUEL_PRESSURE)) {
             assertThat(lambda).as(when).isLessThanOrEqualTo(leanest + 0.017 + NOTHING);
         }

@@ -316,7 +316,8 @@ class TenRulesTest {
     }
 
     @Nested
-    @DisplayName("Rule 4: the same holds for every limit: where nothing watches it, half steps, and asked for only once told")
+    @DisplayName(
+            "Rule 4: the same holds for every limit: where nothing watches it, half steps, and asked for only once told")
     class Unwatched {
         private final SweepPlan limited = Pulls.limited();
         private final SweepPlan mixtureOnly = Pulls.plan("""
@@ -346,7 +347,10 @@ class TenRulesTest {
             assertThat(advanceOf(SimulatedDay.judge(limited, day.list()))).isEqualTo(21);
             assertThat(advanceOf(SimulatedDay.judge(
                             limited,
-                            new Pulls().clean(20, 0.84, 190).clean(20, 0.84, 190.2).list())))
+                            new Pulls()
+                                    .clean(20, 0.84, 190)
+                                    .clean(20, 0.84, 190.2)
+                                    .list())))
                     .isEqualTo(22);
         }
 
@@ -358,7 +362,8 @@ class TenRulesTest {
         void aLeanStepIsHalved(Limit limit) {
             double whole = lambdaOf(SimulatedDay.judge(mixtureOnly, bracket().list()));
             assertThat(whole).isGreaterThan(0.84 + 0.017);
-            double half = lambdaOf(SimulatedDay.judge(mixtureOnly, bracket(limit).list()));
+            double half =
+                    lambdaOf(SimulatedDay.judge(mixtureOnly, bracket(limit).list()));
             assertThat(half).isGreaterThan(0.84).isLessThanOrEqualTo(0.84 + 0.017 + 1e-9);
         }
 
@@ -386,7 +391,8 @@ class TenRulesTest {
                             .clean(20, 0.84, 190)
                             .knocked(20, 0.84, 190)
                             .list());
-            assertThat(knocked.advice().setting().map(any -> advanceOf(knocked)).orElse(0.0)).as("knock needs its margin, and gets it")
+            assertThat(knocked.advice().setting().map(any -> advanceOf(knocked)).orElse(0.0))
+                    .as("knock needs its margin, and gets it")
                     .isLessThan(18);
         }
 

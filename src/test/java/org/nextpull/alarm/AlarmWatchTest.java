@@ -136,8 +136,7 @@ class AlarmWatchTest {
         Rows rows = Rows.ofPull(30)
                 .with(Role.THROTTLE, row -> row < 4 ? 0.2 : 1)
                 .with(Role.LAMBDA, row -> row < 4 + rowsLean ? 1.5 : 0.88);
-        AlarmRules rules =
-                plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\nlean_lambda = 0.95\n[log]\n" + log);
+        AlarmRules rules = plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\nlean_lambda = 0.95\n[log]\n" + log);
         assertThat(AlarmWatch.over(rules, rows.samples())).hasSize(alarms);
     }
 

@@ -97,10 +97,7 @@ class PullLifeTest {
 
     @Test
     void aSensorThatIsLoggedSlowlyLives() {
-        assertThat(life(
-                        Limit.EXHAUST,
-                        Role.EXHAUST_TEMPERATURE,
-                        row -> row % 10 == 0 ? 900 + row : NOTHING))
+        assertThat(life(Limit.EXHAUST, Role.EXHAUST_TEMPERATURE, row -> row % 10 == 0 ? 900 + row : NOTHING))
                 .isEqualTo(Life.LIVE);
     }
 

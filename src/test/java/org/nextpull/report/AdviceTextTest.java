@@ -152,8 +152,8 @@ class AdviceTextTest {
     @Test
     void anExhaustTooHotIsNeverAnsweredByRetard() {
         assertThat(inBothUnits(advice(AdviceCode.COOL_EXHAUST)))
-                .allSatisfy(said ->
-                        assertThat(said).contains("Lift and let it cool", "richer", "Retard would heat it"));
+                .allSatisfy(
+                        said -> assertThat(said).contains("Lift and let it cool", "richer", "Retard would heat it"));
     }
 
     /** The gate may have changed the advance, or gone richer by more than a step: the sentence claims neither. */

@@ -292,8 +292,12 @@ class SessionTest {
     @DisplayName("Rule 9: of several lambda sensors the leanest counts for limits, the first for the setting")
     void theLeanestSensorCountsForLimits() {
         BenchLog log = Days.pull(new BenchLog(50, 1), 1)
-                .with(Channel.of(Role.LAMBDA), row -> 0.86 + 0.002 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)))
-                .with(new Channel(Role.LAMBDA, 2), row -> 0.95 + 0.002 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)));
+                .with(
+                        Channel.of(Role.LAMBDA),
+                        row -> 0.86 + 0.002 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)))
+                .with(
+                        new Channel(Role.LAMBDA, 2),
+                        row -> 0.95 + 0.002 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)));
         SweepPlan plan = corrected("[limits]\nlean_lambda = 0.92\nlean_for_s = 0.3\n");
         MeasuredPull pull = Session.evaluate(Days.ofLogs(plan, new Named("two.csv", log)))
                 .pulls()

@@ -46,8 +46,8 @@ class WatchGapTest {
     /** One pull with a channel that reads as the rule says. */
     private static SessionResult day(SweepPlan plan, Channel channel, ToDoubleFunction<Map<Channel, Double>> rule) {
         BenchLog log = Days.pull(new BenchLog(50, 1), 1).with(channel, rule);
-        AskedSetting asked = AskedSetting.none()
-                .withValues(Optional.empty(), Optional.empty(), Optional.of(Lambda.of(0.86)));
+        AskedSetting asked =
+                AskedSetting.none().withValues(Optional.empty(), Optional.empty(), Optional.of(Lambda.of(0.86)));
         return Session.evaluate(
                 Days.ofLogs(plan, new Days.Named("day.csv", log)).withSettings(List.of(asked)));
     }
@@ -81,9 +81,7 @@ class WatchGapTest {
     void anExhaustSensorThatIsDeadWatchesNothingAndAtItsStopTheLimitIsMet(double celsius, Life life, boolean met) {
         SessionResult result = day(mixture("exhaust_c = 900\n"), EXHAUST, row -> celsius + ZERO_C);
 
-        assertThat(result.watchGaps())
-                .extracting(gap -> gap.what().life())
-                .contains(life);
+        assertThat(result.watchGaps()).extracting(gap -> gap.what().life()).contains(life);
         assertThat(only(result).isClean()).isEqualTo(!met);
         assertThat(Days.codes(only(result).findings()))
                 .containsAnyOf(FindingCode.CHANNEL_IMPLAUSIBLE, FindingCode.CHANNEL_OUT_OF_RANGE);
@@ -92,8 +90,8 @@ class WatchGapTest {
     @Test
     void aLiveChannelLeavesNoGap() {
         SweepPlan plan = mixture("lean_lambda = 0.98\n");
-        SessionResult result = day(
-                plan, BenchLog.LAMBDA, row -> 0.86 + 0.003 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)));
+        SessionResult result =
+                day(plan, BenchLog.LAMBDA, row -> 0.86 + 0.003 * Math.sin(97 * row.getOrDefault(BenchLog.TIME, 0.0)));
 
         assertThat(result.watchGaps()).isEmpty();
         assertThat(result.unwatchedNow()).isEmpty();
@@ -106,8 +104,7 @@ class WatchGapTest {
     void aMixturePlanWithoutALambdaChannelSaysSoAtOnce() {
         SessionResult result = day(mixture(""), EXHAUST, row -> 900);
         BenchLog log = Days.pull(new BenchLog(50, 1), 1).without(BenchLog.LAMBDA);
-        SessionResult without =
-                Session.evaluate(Days.ofLogs(mixture(""), new Days.Named("day.csv", log)));
+        SessionResult without = Session.evaluate(Days.ofLogs(mixture(""), new Days.Named("day.csv", log)));
 
         assertThat(result.pulls()).isNotEmpty();
         assertThat(Days.codes(without.findings())).contains(FindingCode.LIMIT_NOT_WATCHED);

@@ -8,14 +8,14 @@ import java.util.function.Consumer;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Outcome;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.ActText;
 import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
-import org.nextpull.plan.Limit;
-import org.nextpull.report.ActText;
 import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
 import org.nextpull.unit.Advance;
@@ -52,11 +52,14 @@ final class BenchQuestions {
     /** That the operator watches alone what no channel does. */
     Question ownWatch(List<Limit> limits) {
         if (limits.isEmpty()) {
-            return new Question("Every limit of the plan was watched in the last pull.", List.of(), texts -> Optional.empty());
+            return new Question(
+                    "Every limit of the plan was watched in the last pull.", List.of(), texts -> Optional.empty());
         }
         Act.OwnWatch watch = new Act.OwnWatch(limits);
         return new Question(
-                "Say that you watch by hand what no channel does: " + ActText.limits(watch) + "?", List.of(), texts -> done(watch));
+                "Say that you watch by hand what no channel does: " + ActText.limits(watch) + "?",
+                List.of(),
+                texts -> done(watch));
     }
 
     private Question withReason(String title, java.util.function.Function<String, Act> act) {
