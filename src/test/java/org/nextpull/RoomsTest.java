@@ -46,7 +46,7 @@ class RoomsTest {
             Map.entry("alarm", "unit finding channel plan"),
             Map.entry("response", "unit finding math channel air fuel plan pull curve alarm"),
             Map.entry("scatter", "unit finding math response"),
-            Map.entry("fit", "unit finding math response scatter"),
+            Map.entry("fit", "unit finding math channel response scatter"),
             Map.entry("compare", "unit finding math air plan curve response scatter"),
             Map.entry("advice", "unit finding channel plan response scatter fit"),
             Map.entry("session", RESULT_ROOMS),

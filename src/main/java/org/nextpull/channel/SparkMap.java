@@ -1,0 +1,126 @@
+package org.nextpull.channel;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.SpeedBand;
+
+/**
+ * Advance over speed as an ignition holds it: straight lines between breakpoints, level beyond the outermost ones. A map of one cell
+ * is the flat case, one number at every speed.
+ *
+ * @param cells breakpoints in rising order of speed, one at least
+ */
+public record SparkMap(List<Cell> cells) implements Spark {
+    /** Two shifts nearer than this are one. */
+    private static final double SAME_DEG = 1e-6;
+
+    /**
+     * One breakpoint.
+     *
+     * @param rpm speed, finite and not negative
+     * @param advance advance that stands there
+     */
+    public record Cell(double rpm, Advance advance) {
+        public Cell {
+            if (!(rpm >= 0) || Double.isInfinite(rpm)) {
+                throw new IllegalArgumentException("breakpoint at " + rpm + " rpm");
+            }
+        }
+    }
+
+    /** @throws IllegalArgumentException where there is no cell, or two stand at one speed, or the speeds do not rise */
+    public SparkMap {
+        cells = List.copyOf(cells);
+        if (cells.isEmpty()) {
+            throw new IllegalArgumentException("a spark map needs a cell");
+        }
+        for (int i = 1; i < cells.size(); i++) {
+            if (cells.get(i).rpm() <= cells.get(i - 1).rpm()) {
+                throw new IllegalArgumentException("breakpoints must rise, and no two stand at "
+                        + cells.get(i).rpm() + " rpm");
+            }
+        }
+    }
+
+    /** The same advance at every speed. */
+    public static SparkMap flat(Advance advance) {
+        return new SparkMap(List.of(new Cell(0, advance)));
+    }
+
+    /**
+     * Cells from two arrays that run in parallel.
+     *
+     * @param rpm rising speeds
+     * @param deg advance at each, degrees before top dead centre
+     */
+    public static SparkMap of(double[] rpm, double[] deg) {
+        List<Cell> cells = new ArrayList<>();
+        for (int i = 0; i < rpm.length; i++) {
+            cells.add(new Cell(rpm[i], Advance.ofDeg(deg[i])));
+        }
+        return new SparkMap(cells);
+    }
+
+    /** Whether the ignition holds one number. */
+    public boolean isFlat() {
+        return cells.size() == 1;
+    }
+
+    /** Degrees of advance at a speed in rpm. */
+    public double degAt(double rpm) {
+        Cell before = cells.get(0);
+        if (rpm <= before.rpm()) {
+            return before.advance().deg();
+        }
+        for (Cell cell : cells) {
+            if (rpm <= cell.rpm()) {
+                double share = (rpm - before.rpm()) / (cell.rpm() - before.rpm());
+                return before.advance().deg() * (1 - share) + cell.advance().deg() * share;
+            }
+            before = cell;
+        }
+        return before.advance().deg();
+    }
+
+    /** Degrees of advance at each of several speeds. */
+    public double[] degAt(double[] rpm) {
+        double[] deg = new double[rpm.length];
+        for (int i = 0; i < deg.length; i++) {
+            deg[i] = degAt(rpm[i]);
+        }
+        return deg;
+    }
+
+    /** The map moved as a whole, positive degrees for more advance. */
+    public SparkMap shiftedBy(double deg) {
+        List<Cell> moved = new ArrayList<>();
+        for (Cell cell : cells) {
+            moved.add(new Cell(cell.rpm(), Advance.ofDeg(cell.advance().deg() + deg)));
+        }
+        return new SparkMap(moved);
+    }
+
+    /** By how many degrees this is the other map moved as a whole; empty where it is not, or where the breakpoints differ. */
+    public OptionalDouble shiftFrom(SparkMap other) {
+        if (cells.size() != other.cells.size()) {
+            return OptionalDouble.empty();
+        }
+        double shift = cells.get(0).advance().deg() - other.cells.get(0).advance().deg();
+        for (int i = 0; i < cells.size(); i++) {
+            double here = cells.get(i).advance().deg() - other.cells.get(i).advance().deg();
+            if (cells.get(i).rpm() != other.cells.get(i).rpm() || Math.abs(here - shift) > SAME_DEG) {
+                return OptionalDouble.empty();
+            }
+        }
+        return OptionalDouble.of(shift);
+    }
+
+    /** Whether the breakpoints reach over a whole band; a flat map does. */
+    public boolean covers(SpeedBand band) {
+        return isFlat()
+                || (cells.get(0).rpm() <= band.fromRpm()
+                        && cells.get(cells.size() - 1).rpm() >= band.toRpm());
+    }
+}

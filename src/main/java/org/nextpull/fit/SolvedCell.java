@@ -1,0 +1,69 @@
+package org.nextpull.fit;
+
+import org.nextpull.math.SymmetricFactor;
+
+/** What one node of the grid says of the surface, and how much it counts. Arrays are its own and are not written again. */
+final class SolvedCell {
+    final SurfaceNode node;
+    final double weight;
+    final double[] peak;
+    final double[] common;
+    final double[] levelWeight;
+    final double[] curvature;
+    final double[] asymmetry;
+    private final int commonCount;
+    private final int rowCount;
+    /** Covariance of common columns and best advances, square. */
+    private final double[] covariance;
+    /** The equations it came from, to which a pull that is thought of can be added. */
+    final double[] factor;
+
+    private SolvedCell(Solution solution, double weight, double[] covariance) {
+        node = solution.node;
+        this.weight = weight;
+        peak = solution.peak;
+        common = solution.common;
+        levelWeight = solution.levelWeight;
+        curvature = solution.curvature;
+        asymmetry = solution.asymmetry;
+        commonCount = solution.common.length;
+        rowCount = solution.peak.length;
+        factor = solution.factor;
+        this.covariance = covariance;
+    }
+
+    /** Covariance of two best advances, degrees squared. */
+    double peaks(int row, int otherRow) {
+        int width = commonCount + rowCount;
+        return covariance[(commonCount + row) * width + commonCount + otherRow];
+    }
+
+    /** Covariance of a common column and a best advance. */
+    double commonAndPeak(int column, int row) {
+        return covariance[column * (commonCount + rowCount) + commonCount + row];
+    }
+
+    /** Covariance of two common columns. */
+    double commons(int column, int otherColumn) {
+        return covariance[column * (commonCount + rowCount) + otherColumn];
+    }
+
+    /** A node solved, before it is known what it counts. */
+    record Solution(
+            SurfaceNode node,
+            double logWeight,
+            double[] peak,
+            double[] common,
+            double[] levelWeight,
+            double[] curvature,
+            double[] asymmetry,
+            double[] factor) {
+
+        SolvedCell weighted(double weight) {
+            int size = 2 * peak.length + common.length;
+            SymmetricFactor own = new SymmetricFactor(size);
+            System.arraycopy(factor, 0, own.rows(), 0, factor.length);
+            return new SolvedCell(this, weight, own.inverseFrom(peak.length));
+        }
+    }
+}

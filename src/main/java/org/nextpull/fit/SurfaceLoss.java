@@ -1,0 +1,111 @@
+package org.nextpull.fit;
+
+import org.nextpull.math.Normal;
+
+/**
+ * Torque that a map leaves, as the posterior has it: closed form node by node, the chance by a gamma distribution with the same mean
+ * and variance (Wilson and Hilferty 1931, Proc. Natl. Acad. Sci. 17).
+ */
+public final class SurfaceLoss {
+    private static final double LEAST_SHARE = 0.4;
+    private static final double PER_TEN = 0.1;
+    private static final double NO_LOSS = 1e-9;
+
+    private final SurfacePosterior posterior;
+    private final double hundredths;
+    private final RowCaps caps;
+
+    /**
+     * @param posterior what the pulls say
+     * @param hundredths lambda that the maps are run at, from the guess; 0 where the mixture is no part of it
+     * @param caps advance beyond which nobody may go
+     */
+    SurfaceLoss(SurfacePosterior posterior, double hundredths, RowCaps caps) {
+        this.posterior = posterior;
+        this.hundredths = hundredths;
+        this.caps = caps;
+    }
+
+    /** What is left by a map, degrees at each row. */
+    public TorqueLeft of(double[] deg) {
+        double expected = 0;
+        double chance = 0;
+        Cell work = new Cell(deg.length);
+        for (SolvedCell cell : posterior.cells) {
+            work.judge(cell, deg);
+            expected += cell.weight * work.mean;
+            chance += cell.weight * work.chanceAbove(TorqueLeft.MUCH_PERCENT);
+        }
+        return new TorqueLeft(expected, chance);
+    }
+
+    /** Mean and variance of the loss in one node; arrays are kept from node to node. */
+    private final class Cell {
+        private final int rows;
+        private final double[] quadratic;
+        private final double[] linear;
+        private double mean;
+        private double variance;
+
+        Cell(int rows) {
+            this.rows = rows;
+            quadratic = new double[rows];
+            linear = new double[rows];
+        }
+
+        void judge(SolvedCell cell, double[] deg) {
+            mean = 0;
+            for (int r = 0; r < rows; r++) {
+                double peak = SparkMixture.peak(posterior.columns(), cell, r, hundredths);
+                double spread = SparkMixture.variance(posterior.columns(), cell, r, hundredths);
+                double off = deg[r] - peak;
+                double curvature = share(cell, r, off) * cell.curvature[r];
+                double lost = off * off + spread;
+                double free = 1;
+                if (caps.isCapped(r)) {
+                    double sd = Math.sqrt(spread);
+                    double beyond = peak - caps.deg(r);
+                    double u = beyond / sd;
+                    lost -= (beyond * beyond + spread) * Normal.below(u) + beyond * sd * Normal.density(u);
+                    free = Normal.below(-u);
+                }
+                mean += curvature * lost / rows;
+                quadratic[r] = curvature * free / rows;
+                linear[r] = 2 * quadratic[r] * off;
+            }
+            variance = 0;
+            for (int r = 0; r < rows; r++) {
+                for (int s = 0; s < rows; s++) {
+                    double covariance = SparkMixture.covariance(
+                            posterior.columns(), cell, new SparkMixture.RowPair(r, s), hundredths);
+                    variance += 2 * quadratic[r] * quadratic[s] * covariance * covariance
+                            + linear[r] * linear[s] * covariance;
+                }
+            }
+            addMixture(cell);
+        }
+
+        private double share(SolvedCell cell, int row, double off) {
+            return Math.max(LEAST_SHARE, 1 - cell.asymmetry[row] * off * PER_TEN);
+        }
+
+        private void addMixture(SolvedCell cell) {
+            posterior.columns().mixture.ifPresent(first -> {
+                double fall = Math.exp(cell.common[first + 2]);
+                double off = hundredths - cell.common[first + 1];
+                double spread = cell.commons(first + 1, first + 1);
+                mean += fall * (off * off + spread);
+                variance += fall * fall * (2 * spread * spread + 4 * off * off * spread);
+            });
+        }
+
+        private double chanceAbove(double percent) {
+            if (mean < NO_LOSS) {
+                return 0;
+            }
+            double shape = mean * mean / Math.max(variance, NO_LOSS * mean * mean);
+            double ninth = 1 / (9 * shape);
+            return Normal.below(-(Math.cbrt(percent / mean) - 1 + ninth) / Math.sqrt(ninth));
+        }
+    }
+}

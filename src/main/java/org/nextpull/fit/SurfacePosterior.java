@@ -1,0 +1,125 @@
+package org.nextpull.fit;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.nextpull.math.NormalMixture;
+import org.nextpull.unit.Lambda;
+
+/**
+ * What pulls say of torque over speed, advance and mixture, all rows of all pulls at once: a weighted handful of solved nodes, each a
+ * normal distribution. Immutable; nothing here draws random numbers.
+ */
+public final class SurfacePosterior {
+    private final Surface surface;
+    private final RowError rowError;
+    private final CommonColumns columns;
+    final List<SolvedCell> cells;
+
+    private SurfacePosterior(Surface surface, SurfaceGrid grid) {
+        this.surface = surface;
+        cells = List.copyOf(grid.solve());
+        rowError = grid.rowError();
+        columns = grid.columns();
+    }
+
+    public static SurfacePosterior of(Surface surface) {
+        return new SurfacePosterior(surface, new SurfaceGrid(surface));
+    }
+
+    public Surface surface() {
+        return surface;
+    }
+
+    public SpeedRows rows() {
+        return surface.rows();
+    }
+
+    CommonColumns columns() {
+        return columns;
+    }
+
+    /** Best-torque advance of each row, at the mixture that was guessed where there is one. */
+    public PeakMap peaks() {
+        return new PeakMap(this, 0);
+    }
+
+    /** Best-torque advance of each row at a mixture. */
+    public PeakMap peaks(Lambda lambda) {
+        return new PeakMap(this, hundredths(lambda));
+    }
+
+    /** Best lambda, its spread as reported; empty where the mixture is no part of the surface. */
+    public Optional<NormalMixture> bestLambda() {
+        return surface.priors().mixture().flatMap(prior -> columns.mixture.map(first -> {
+            NormalMixture hundredths = mixture(
+                    cell -> cell.common[first + 1], cell -> Math.sqrt(cell.commons(first + 1, first + 1)));
+            return hundredths.widened(prior.widening())
+                    .transformed(prior.guess().value(), 1 / MixturePrior.HUNDREDTHS);
+        }));
+    }
+
+    /** What maps leave of the torque that caps allow, at the mixture that was guessed where there is one. */
+    public SurfaceLoss loss(RowCaps caps) {
+        return new SurfaceLoss(this, 0, caps);
+    }
+
+    /** What maps leave at a mixture. */
+    public SurfaceLoss loss(Lambda lambda, RowCaps caps) {
+        return new SurfaceLoss(this, hundredths(lambda), caps);
+    }
+
+    private double hundredths(Lambda lambda) {
+        return surface.priors().mixture().map(prior -> prior.hundredths(lambda)).orElse(0.0);
+    }
+
+    NormalMixture mixture(ToDoubleFunction<SolvedCell> mean, ToDoubleFunction<SolvedCell> sd) {
+        return new NormalMixture(
+                cells.stream().mapToDouble(cell -> cell.weight).toArray(),
+                cells.stream().mapToDouble(mean).toArray(),
+                cells.stream().mapToDouble(sd).toArray());
+    }
+
+    /** Mean over the nodes. */
+    double mean(ToDoubleFunction<SolvedCell> value) {
+        return cells.stream()
+                .mapToDouble(cell -> cell.weight * value.applyAsDouble(cell))
+                .sum();
+    }
+
+    /** Mean curvature over the rows, percent per degree squared. */
+    public double curvaturePercent() {
+        return mean(cell -> Arrays.stream(cell.curvature).average().orElseThrow());
+    }
+
+    /** Mean scatter from pull to pull, percent. */
+    public double scatterPercent() {
+        return mean(cell -> cell.node.scatter());
+    }
+
+    /** What a row of a sweep of speed is off by beside its pull, percent. */
+    public double rowErrorPercent() {
+        return rowError.sweep();
+    }
+
+    /** What a plateau at a held speed is off by, percent. */
+    public double plateauErrorPercent() {
+        return rowError.held();
+    }
+
+    /** Mean drift of a day, percent of the torque a pull; days count from 0. */
+    public double driftPercent(int day) {
+        return mean(cell -> cell.common[columns.drift(day)]);
+    }
+
+    /** Mean level of a day against the first, percent of the torque. */
+    public double dayLevelPercent(int day) {
+        return day == 0 ? 0 : mean(cell -> cell.common[columns.level(day)]);
+    }
+
+    /** How much a pull counts: 1.25 where it agrees; below 0.4 the pull as a whole looks like an outlier. */
+    public double weightOf(int pull) {
+        return mean(cell -> cell.levelWeight[pull]);
+    }
+}

@@ -1,0 +1,66 @@
+package org.nextpull.fit;
+
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+
+/**
+ * What is thought of torque over speed, advance and mixture before the pulls.
+ *
+ * @param map best-torque map
+ * @param lnCurvature ln of the curvature k, relative loss per degree squared
+ * @param lnScatter ln of the scatter from pull to pull in percent
+ * @param shape form of the curves
+ * @param drift percent of the torque a pull
+ * @param mixture where lambda is swept, or varies
+ * @param limitWidening factor of the standard deviation in reported limits
+ * @param nodesMayStray whether a node of the grid counts whose readings ask for a curvature far from its own. It then fits a fall that
+ *     its own curve could not, and with many pulls it wins; kept for figures that were made so
+ */
+public record SurfacePriors(
+        MapPrior map,
+        Belief lnCurvature,
+        Belief lnScatter,
+        ShapePriors shape,
+        Belief drift,
+        Optional<MixturePrior> mixture,
+        double limitWidening,
+        boolean nodesMayStray) {
+    private static final double USUAL_LIMIT_WIDENING = 1.06;
+
+    /** The program's own: chosen so that intervals hold where one of these is off. */
+    public static SurfacePriors usual(SparkMap guess) {
+        return new SurfacePriors(
+                MapPrior.ofGuess(guess),
+                new Belief(Math.log(4e-4), 0.75),
+                new Belief(Math.log(0.30), 0.6),
+                ShapePriors.usual(),
+                new Belief(-0.015, 0.012),
+                Optional.empty(),
+                USUAL_LIMIT_WIDENING,
+                false);
+    }
+
+    public SurfacePriors withMap(MapPrior newMap) {
+        return new SurfacePriors(newMap, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, nodesMayStray);
+    }
+
+    public SurfacePriors withLnCurvature(Belief newCurvature) {
+        return new SurfacePriors(map, newCurvature, lnScatter, shape, drift, mixture, limitWidening, nodesMayStray);
+    }
+
+    public SurfacePriors withMixture(Optional<MixturePrior> newMixture) {
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, newMixture, limitWidening, nodesMayStray);
+    }
+
+    public SurfacePriors withDrift(Belief newDrift) {
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, newDrift, mixture, limitWidening, nodesMayStray);
+    }
+
+    public SurfacePriors withLimitWidening(double factor) {
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, factor, nodesMayStray);
+    }
+
+    public SurfacePriors withStrayNodes() {
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, true);
+    }
+}
