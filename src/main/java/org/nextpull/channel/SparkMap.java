@@ -107,9 +107,11 @@ public record SparkMap(List<Cell> cells) implements Spark {
         if (cells.size() != other.cells.size()) {
             return OptionalDouble.empty();
         }
-        double shift = cells.get(0).advance().deg() - other.cells.get(0).advance().deg();
+        double shift =
+                cells.get(0).advance().deg() - other.cells.get(0).advance().deg();
         for (int i = 0; i < cells.size(); i++) {
-            double here = cells.get(i).advance().deg() - other.cells.get(i).advance().deg();
+            double here =
+                    cells.get(i).advance().deg() - other.cells.get(i).advance().deg();
             if (cells.get(i).rpm() != other.cells.get(i).rpm() || Math.abs(here - shift) > SAME_DEG) {
                 return OptionalDouble.empty();
             }

@@ -17,8 +17,8 @@ public final class CarriedShape {
      */
     public CarriedShape(SpeedRows learned, double[] covariance) {
         if (covariance.length != learned.size() * learned.size()) {
-            throw new IllegalArgumentException("covariance of " + covariance.length + " numbers over " + learned.size()
-                    + " speeds");
+            throw new IllegalArgumentException(
+                    "covariance of " + covariance.length + " numbers over " + learned.size() + " speeds");
         }
         this.learned = learned;
         this.covariance = withoutLevel(covariance, learned.size());
@@ -62,7 +62,10 @@ public final class CarriedShape {
         int j = before(otherRpm);
         double u = share(rpm, i);
         double v = share(otherRpm, j);
-        return (1 - u) * (1 - v) * at(i, j) + u * (1 - v) * at(i + 1, j) + (1 - u) * v * at(i, j + 1) + u * v * at(i + 1, j + 1);
+        return (1 - u) * (1 - v) * at(i, j)
+                + u * (1 - v) * at(i + 1, j)
+                + (1 - u) * v * at(i, j + 1)
+                + u * v * at(i + 1, j + 1);
     }
 
     private double at(int i, int j) {

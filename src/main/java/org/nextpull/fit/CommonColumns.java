@@ -40,7 +40,8 @@ final class CommonColumns {
         List<Belief> beliefs = new ArrayList<>();
         List<Double> reaches = new ArrayList<>();
         add(beliefs, reaches, priors.drift(), Double.POSITIVE_INFINITY);
-        for (Belief shape : priors.shape().inOrder(new Belief(0, NODE_SMEAR * priors.lnCurvature().sd()))) {
+        for (Belief shape : priors.shape()
+                .inOrder(new Belief(0, NODE_SMEAR * priors.lnCurvature().sd()))) {
             add(beliefs, reaches, shape, beliefs.size() < CURVATURE ? ASYMMETRY_REACH : CURVATURE_REACH);
         }
         if (!surface.rows().hasShapes()) {

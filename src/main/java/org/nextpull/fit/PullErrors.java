@@ -10,7 +10,9 @@ final class PullErrors {
     private static final int EFFECTS = ReadingTable.EFFECTS;
     private static final int WARMING = EFFECTS - 1;
     private static final double SMOOTH = 0.35;
-    private static final double[] SHARE = {1, SMOOTH * Math.sqrt(0.6), SMOOTH * Math.sqrt(0.25), SMOOTH * Math.sqrt(0.15)};
+    private static final double[] SHARE = {
+        1, SMOOTH * Math.sqrt(0.6), SMOOTH * Math.sqrt(0.25), SMOOTH * Math.sqrt(0.15)
+    };
     /** Scale of the Student t in one standard deviation of its middle. */
     private static final double SCALE = 0.95;
 
@@ -150,8 +152,7 @@ final class PullErrors {
             }
             errors[k] = error;
             errorSquare[k] = error * error / fitted.variance[k];
-            cost += Math.log(fitted.variance[k]) / 2
-                    + (READING_DOF + 1) / 2 * Math.log1p(errorSquare[k] / READING_DOF);
+            cost += Math.log(fitted.variance[k]) / 2 + (READING_DOF + 1) / 2 * Math.log1p(errorSquare[k] / READING_DOF);
         }
         return cost;
     }

@@ -12,11 +12,7 @@ import java.util.List;
  * @param curvatureRipple of its second wave
  */
 public record ShapePriors(
-        Belief asymmetry,
-        Belief asymmetrySlope,
-        Belief curvatureSlope,
-        Belief curvatureWave,
-        Belief curvatureRipple) {
+        Belief asymmetry, Belief asymmetrySlope, Belief curvatureSlope, Belief curvatureWave, Belief curvatureRipple) {
 
     /** Published sweeps differ by 15 % over a band; asymmetry of ln torque to a quarter in 10 degrees. */
     public static ShapePriors usual() {

@@ -127,9 +127,7 @@ final class SurfaceGrid {
     }
 
     private static double learned(double prior, double dof, double squares) {
-        return dof > 0
-                ? Math.sqrt((ROW_ERROR_WEIGHT * prior * prior + squares) / (ROW_ERROR_WEIGHT + dof))
-                : prior;
+        return dof > 0 ? Math.sqrt((ROW_ERROR_WEIGHT * prior * prior + squares) / (ROW_ERROR_WEIGHT + dof)) : prior;
     }
 
     private List<SurfaceNode> nodes() {

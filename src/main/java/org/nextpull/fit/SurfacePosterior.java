@@ -52,12 +52,15 @@ public final class SurfacePosterior {
 
     /** Best lambda, its spread as reported; empty where the mixture is no part of the surface. */
     public Optional<NormalMixture> bestLambda() {
-        return surface.priors().mixture().flatMap(prior -> columns.mixture.map(first -> {
-            NormalMixture hundredths = mixture(
-                    cell -> cell.common[first + 1], cell -> Math.sqrt(cell.commons(first + 1, first + 1)));
-            return hundredths.widened(prior.widening())
-                    .transformed(prior.guess().value(), 1 / MixturePrior.HUNDREDTHS);
-        }));
+        return surface.priors()
+                .mixture()
+                .flatMap(prior -> columns.mixture.map(first -> {
+                    NormalMixture hundredths = mixture(
+                            cell -> cell.common[first + 1], cell -> Math.sqrt(cell.commons(first + 1, first + 1)));
+                    return hundredths
+                            .widened(prior.widening())
+                            .transformed(prior.guess().value(), 1 / MixturePrior.HUNDREDTHS);
+                }));
     }
 
     /** What maps leave of the torque that caps allow, at the mixture that was guessed where there is one. */

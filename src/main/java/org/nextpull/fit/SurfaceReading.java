@@ -13,8 +13,7 @@ import org.nextpull.unit.Lambda;
  * @param lnTorquePercent 100 times the natural log of the torque; any unit of torque, the same in all readings
  * @param heldS seconds since a held pull went under load; 0 in a sweep of speed
  */
-public record SurfaceReading(
-        int row, Advance advance, Optional<Lambda> lambda, double lnTorquePercent, double heldS) {
+public record SurfaceReading(int row, Advance advance, Optional<Lambda> lambda, double lnTorquePercent, double heldS) {
     public SurfaceReading {
         if (row < 0 || !Double.isFinite(lnTorquePercent) || !(heldS >= 0) || Double.isInfinite(heldS)) {
             throw new IllegalArgumentException(

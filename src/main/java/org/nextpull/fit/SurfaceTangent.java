@@ -122,8 +122,7 @@ final class SurfaceTangent {
         double lost = mixture.fall * w * w * share;
         int at = k * columns.count + first;
         byCommon[at] = byPeak[k] * table.hundredths[k];
-        byCommon[at + 1] =
-                mixture.fall * (2 * w * share - (near == w && bent == share ? w * w * g * PER_TEN : 0));
+        byCommon[at + 1] = mixture.fall * (2 * w * share - (near == w && bent == share ? w * w * g * PER_TEN : 0));
         byCommon[at + 2] = -lost;
         byCommon[at + 3] = mixture.fall * w * w * near * PER_TEN;
         fall[k] += lost;

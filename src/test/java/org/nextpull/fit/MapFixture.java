@@ -18,8 +18,8 @@ import org.nextpull.channel.SparkMap;
  */
 public record MapFixture(JsonNode json) {
     public static Stream<MapFixture> all() throws IOException {
-        try (InputStream in = Objects.requireNonNull(
-                MapFixture.class.getResourceAsStream("/refdata/map/fixtures.json"))) {
+        try (InputStream in =
+                Objects.requireNonNull(MapFixture.class.getResourceAsStream("/refdata/map/fixtures.json"))) {
             return StreamSupport.stream(new ObjectMapper().readTree(in).spliterator(), false).toList().stream()
                     .map(MapFixture::new);
         }
@@ -56,8 +56,8 @@ public record MapFixture(JsonNode json) {
             for (int r = 0; r < rows().size(); r++) {
                 JsonNode percent = pull.get("percent").get(r);
                 if (!percent.isNull()) {
-                    readings.add(SurfaceReading.of(
-                            r, pull.get("advance_deg").get(r).doubleValue(), percent.doubleValue()));
+                    readings.add(
+                            SurfaceReading.of(r, pull.get("advance_deg").get(r).doubleValue(), percent.doubleValue()));
                 }
             }
             pulls.add(new SurfacePull(0, pulls.size(), false, readings));

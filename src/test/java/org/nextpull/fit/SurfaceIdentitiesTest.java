@@ -20,7 +20,10 @@ class SurfaceIdentitiesTest {
     private static final double NOISE = 1e-6;
 
     private static MapFixture shaped() throws IOException {
-        return MapFixture.all().filter(f -> f.toString().startsWith("shaped")).findFirst().orElseThrow();
+        return MapFixture.all()
+                .filter(f -> f.toString().startsWith("shaped"))
+                .findFirst()
+                .orElseThrow();
     }
 
     private static Surface usual(MapFixture fixture, List<SurfacePull> pulls) {
@@ -55,9 +58,7 @@ class SurfaceIdentitiesTest {
                 fixture.pulls(),
                 at -> SurfaceReading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 100 * Math.log(0.737562)));
         assertSame(
-                SurfacePosterior.of(usual(fixture, inPounds)),
-                SurfacePosterior.of(usual(fixture, fixture.pulls())),
-                0);
+                SurfacePosterior.of(usual(fixture, inPounds)), SurfacePosterior.of(usual(fixture, fixture.pulls())), 0);
     }
 
     @Test
@@ -65,8 +66,7 @@ class SurfaceIdentitiesTest {
         MapFixture fixture = shaped();
         List<SurfacePull> otherCurve = changed(
                 fixture.pulls(),
-                at -> SurfaceReading.of(
-                        at.row(), at.advance().deg(), at.lnTorquePercent() + 3 * Math.sin(at.row())));
+                at -> SurfaceReading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 3 * Math.sin(at.row())));
         SurfacePosterior found = SurfacePosterior.of(usual(fixture, otherCurve));
         SurfacePosterior expected = SurfacePosterior.of(usual(fixture, fixture.pulls()));
         assertSame(found, expected, 0);
@@ -76,8 +76,7 @@ class SurfaceIdentitiesTest {
     void anotherZeroOfAdvanceMovesTheAnswerWithIt() throws IOException {
         MapFixture fixture = shaped();
         List<SurfacePull> moved = changed(
-                fixture.pulls(),
-                at -> SurfaceReading.of(at.row(), at.advance().deg() + 5, at.lnTorquePercent()));
+                fixture.pulls(), at -> SurfaceReading.of(at.row(), at.advance().deg() + 5, at.lnTorquePercent()));
         Surface plain = usual(fixture, fixture.pulls());
         MapPrior map = plain.priors().map();
         Surface shifted = new Surface(
@@ -99,9 +98,7 @@ class SurfaceIdentitiesTest {
         }
         Collections.reverse(shuffled);
         assertSame(
-                SurfacePosterior.of(usual(fixture, shuffled)),
-                SurfacePosterior.of(usual(fixture, fixture.pulls())),
-                0);
+                SurfacePosterior.of(usual(fixture, shuffled)), SurfacePosterior.of(usual(fixture, fixture.pulls())), 0);
     }
 
     @Test
@@ -111,7 +108,8 @@ class SurfaceIdentitiesTest {
         double[] spread = MapSpread.ofGuess().covariance(fixture.rows(), 1);
         for (int r = 0; r < fixture.rows().size(); r++) {
             assertThat(peaks.mean(r)).isCloseTo(fixture.numbers("prior_mean_deg")[r], within(NOISE));
-            assertThat(peaks.sd(r)).isGreaterThan(Math.sqrt(spread[r * fixture.rows().size() + r]));
+            assertThat(peaks.sd(r))
+                    .isGreaterThan(Math.sqrt(spread[r * fixture.rows().size() + r]));
         }
     }
 
@@ -168,7 +166,8 @@ class SurfaceIdentitiesTest {
         SurfacePosterior alone = SurfacePosterior.of(usual(fixture, fixture.pulls()));
         assertThat(together.dayLevelPercent(1)).isCloseTo(1.5, within(0.1));
         for (int r = 0; r < fixture.rows().size(); r++) {
-            assertThat(together.peaks().mean(r)).isCloseTo(alone.peaks().mean(r), within(alone.peaks().sd(r)));
+            assertThat(together.peaks().mean(r))
+                    .isCloseTo(alone.peaks().mean(r), within(alone.peaks().sd(r)));
             assertThat(together.peaks().sd(r)).isLessThan(alone.peaks().sd(r));
         }
         List<SurfacePull> oneDay = twoDays.stream()
