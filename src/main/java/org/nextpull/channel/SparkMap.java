@@ -30,7 +30,11 @@ public record SparkMap(List<Cell> cells) implements Spark {
         }
     }
 
-    /** @throws IllegalArgumentException where there is no cell, or two stand at one speed, or the speeds do not rise */
+    /**
+     * A map of those cells.
+     *
+     * @throws IllegalArgumentException where there is no cell, or two stand at one speed, or the speeds do not rise
+     */
     public SparkMap {
         cells = List.copyOf(cells);
         if (cells.isEmpty()) {

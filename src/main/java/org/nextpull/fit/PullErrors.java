@@ -14,7 +14,7 @@ final class PullErrors {
         1, SMOOTH * Math.sqrt(0.6), SMOOTH * Math.sqrt(0.25), SMOOTH * Math.sqrt(0.15)
     };
     /** Scale of the Student t in one standard deviation of its middle. */
-    private static final double SCALE = 0.95;
+    static final double SCALE = 0.95;
 
     private static final double PULL_DOF = 4;
     private static final double READING_DOF = 8;

@@ -15,8 +15,7 @@ final class SolvedCell {
     private final int rowCount;
     /** Covariance of common columns and best advances, square. */
     private final double[] covariance;
-    /** The equations it came from, to which a pull that is thought of can be added. */
-    final double[] factor;
+    private final double[] factor;
 
     private SolvedCell(Solution solution, double weight, double[] covariance) {
         node = solution.node;
@@ -30,6 +29,21 @@ final class SolvedCell {
         rowCount = solution.peak.length;
         factor = solution.factor;
         this.covariance = covariance;
+    }
+
+    /** The equations that the node came from, upper triangle in a square. */
+    double[] equations() {
+        int size = 2 * rowCount + commonCount;
+        double[] equations = new double[size * size];
+        for (int k = 0; k < size; k++) {
+            for (int i = k; i < size; i++) {
+                double share = factor[k * size + i];
+                for (int j = i; j < size; j++) {
+                    equations[i * size + j] += share * factor[k * size + j];
+                }
+            }
+        }
+        return equations;
     }
 
     /** Covariance of two best advances, degrees squared. */

@@ -25,6 +25,8 @@ public final class SpeedRows {
     }
 
     /**
+     * Rows at those speeds.
+     *
      * @param rpm rising, positive and finite
      * @throws IllegalArgumentException where they are not, or where there is none
      */

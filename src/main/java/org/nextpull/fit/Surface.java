@@ -10,7 +10,11 @@ import java.util.List;
  * @param priors what was thought before
  */
 public record Surface(SpeedRows rows, List<SurfacePull> pulls, SurfacePriors priors) {
-    /** @throws IllegalArgumentException where a reading stands at a row that is not there */
+    /**
+     * Readings at rows.
+     *
+     * @throws IllegalArgumentException where a reading stands at a row that is not there
+     */
     public Surface {
         pulls = List.copyOf(pulls);
         for (SurfacePull pull : pulls) {

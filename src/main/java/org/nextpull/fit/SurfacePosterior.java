@@ -36,6 +36,10 @@ public final class SurfacePosterior {
         return surface.rows();
     }
 
+    RowError rowError() {
+        return rowError;
+    }
+
     CommonColumns columns() {
         return columns;
     }
@@ -73,8 +77,14 @@ public final class SurfacePosterior {
         return new SurfaceLoss(this, hundredths(lambda), caps);
     }
 
-    private double hundredths(Lambda lambda) {
+    double hundredths(Lambda lambda) {
         return surface.priors().mixture().map(prior -> prior.hundredths(lambda)).orElse(0.0);
+    }
+
+    /** Mean of the best lambda; empty where the mixture is no part of the surface. */
+    public Optional<Lambda> meanBestLambda() {
+        return surface.priors().mixture().flatMap(prior ->
+                columns.mixture.map(first -> prior.lambda(mean(cell -> cell.common[first + 1]))));
     }
 
     NormalMixture mixture(ToDoubleFunction<SolvedCell> mean, ToDoubleFunction<SolvedCell> sd) {

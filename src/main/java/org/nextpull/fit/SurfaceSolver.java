@@ -94,16 +94,34 @@ final class SurfaceSolver {
         }
     }
 
-    private void assemble(SurfaceNode node, MapPrecision prior) {
+    /** The factor of other equations with the pulls of this surface added, at common columns and best advances of the prior mean. */
+    SymmetricFactor factorWith(double[] equations, double[] common, SurfaceNode node, RowError rowError) {
+        System.arraycopy(common, 0, state.common, 0, common.length);
+        tangent.at(state, node.curvature());
+        linearise(rowError);
+        System.arraycopy(equations, 0, normal.rows(), 0, equations.length);
+        addPulls(node);
+        if (!normal.factor()) {
+            throw new IllegalStateException("equations that were solved cannot be with one more pull");
+        }
+        return normal;
+    }
+
+    private void addPulls(SurfaceNode node) {
         double[] h = normal.rows();
-        Arrays.fill(h, 0);
-        Arrays.fill(right, 0);
         halfLogDeterminants = 0;
         for (int i = 0; i < table.pullCount; i++) {
             addReadings(h, i);
             halfLogDeterminants += errors.factor(i, node.scatter(), state, weight);
             takeOffPull(h, i);
         }
+    }
+
+    private void assemble(SurfaceNode node, MapPrecision prior) {
+        double[] h = normal.rows();
+        Arrays.fill(h, 0);
+        Arrays.fill(right, 0);
+        addPulls(node);
         for (int r = 0; r < table.rowCount; r++) {
             h[r * size + r] += LEVEL_PRECISION;
             for (int s = r; s < table.rowCount; s++) {

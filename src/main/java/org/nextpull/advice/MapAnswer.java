@@ -1,0 +1,26 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.fit.TorqueLeft;
+
+/**
+ * Where a day of a map stands.
+ *
+ * @param peak setting of most torque that may be run next, the least of doubt in it
+ * @param leftAtPeak what it leaves
+ * @param leave what stays in the engine: a clean pull was run with it; empty where none yet will do
+ * @param leftByLeave what that leaves, where there is one
+ * @param decidedBy what decides each row of the peak map
+ */
+public record MapAnswer(
+        EngineSetting peak,
+        TorqueLeft leftAtPeak,
+        Optional<EngineSetting> leave,
+        Optional<TorqueLeft> leftByLeave,
+        List<ChosenBy> decidedBy) {
+    public MapAnswer {
+        decidedBy = List.copyOf(decidedBy);
+    }
+}

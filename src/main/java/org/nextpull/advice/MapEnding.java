@@ -1,0 +1,24 @@
+package org.nextpull.advice;
+
+/**
+ * When a day ends.
+ *
+ * @param expectedLeftPercent expected torque left at which it is settled
+ * @param chanceOfMuch and the chance that much more is left, at most
+ * @param nearBestPercent what the map that stays in the engine may give away for less advance; 0 to leave the peak itself
+ * @param noGainPercent expected gain of one more pull below which it is not worth it
+ * @param leastPulls pulls before it may be settled
+ * @param mostPulls pulls that the plan allows
+ */
+public record MapEnding(
+        double expectedLeftPercent,
+        double chanceOfMuch,
+        double nearBestPercent,
+        double noGainPercent,
+        int leastPulls,
+        int mostPulls) {
+    /** Chosen in simulation: a lower bar costs pulls, a higher one leaves more torque. */
+    public static MapEnding usual(double nearBestPercent, int mostPulls) {
+        return new MapEnding(0.11, 0.01, nearBestPercent, 0.02, 3, mostPulls);
+    }
+}

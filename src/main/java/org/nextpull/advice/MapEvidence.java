@@ -1,0 +1,22 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.KnockLevels;
+import org.nextpull.fit.SurfacePosterior;
+
+/**
+ * All that a decision on a map rests on.
+ *
+ * @param posterior what the torque says
+ * @param pulls what was run, in order, with or without torque
+ * @param levels graded knock levels, where there is a channel that gives them
+ * @param present map of the ignition: its breakpoints are the cells
+ */
+public record MapEvidence(
+        SurfacePosterior posterior, List<TriedPull> pulls, Optional<KnockLevels> levels, SparkMap present) {
+    public MapEvidence {
+        pulls = List.copyOf(pulls);
+    }
+}

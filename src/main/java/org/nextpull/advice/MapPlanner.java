@@ -1,0 +1,269 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.TorqueLeft;
+import org.nextpull.unit.Lambda;
+
+/**
+ * The next map, or the end of a day: climb by the largest step, each speed as far as its own limits allow; then a pull below and a pull
+ * above the best in turn; prove the map as soon as it would be the answer; stop when little is left or little can be gained.
+ */
+public final class MapPlanner {
+    private static final double STILL_CLIMBING_DEG = 0.5;
+    private static final double BELOW_DEG = 4;
+    private static final double ABOVE_DEG = 1;
+    private static final int LEAST_FOR_PROOF = 2;
+    private static final int LEAST_FOR_NO_GAIN = 4;
+    private static final int PATIENCE_PULLS = 6;
+    private static final double NO_GAIN_A_PULL_PERCENT = 0.01;
+
+    private final MapRules rules;
+
+    public MapPlanner(MapRules rules) {
+        this.rules = rules;
+    }
+
+    /** A setting with what it leaves. */
+    private record Judged(SparkMap map, Optional<Lambda> lambda, TorqueLeft left) {
+        EngineSetting setting() {
+            return EngineSetting.of(map, lambda);
+        }
+    }
+
+    /**
+     * What to do after the pulls so far.
+     *
+     * @throws IllegalArgumentException where no pull was run: the first is the plan's
+     */
+    public MapDecision decide(MapEvidence evidence) {
+        if (evidence.pulls().isEmpty()) {
+            throw new IllegalArgumentException("the first pull is the plan's own");
+        }
+        return new Turn(evidence).decide();
+    }
+
+    /** One decision. */
+    private final class Turn {
+        private final MapEvidence evidence;
+        private final FlagLooks looks;
+        private final MapView.Day day;
+        private final int count;
+        private final MixtureSearch mixture;
+        private final Optional<Lambda> lambda;
+        private final MapView view;
+        private final Judged peak;
+
+        Turn(MapEvidence evidence) {
+            this.evidence = evidence;
+            count = evidence.pulls().size();
+            double[] rows = evidence.posterior().rows().rpm();
+            looks = new FlagLooks(evidence.pulls(), rules.looksAgain());
+            day = new MapView.Day(
+                    evidence.posterior(),
+                    evidence.pulls().stream().map(looks::withoutStruck).toList(),
+                    new Exclusions(evidence.pulls(), rules.spark(), rows, looks),
+                    levels(rows),
+                    new SettingGrid(rows, evidence.present(), rules.spark().resolutionDeg()),
+                    rules.spark());
+            mixture = new MixtureSearch(day, rules.mixture());
+            lambda = mixture.target();
+            view = new MapView(day, lambda);
+            SparkMap map = view.allowed(view.best);
+            peak = new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
+        }
+
+        private StepLimit.RowLevels levels(double[] rows) {
+            return evidence.levels()
+                    .<StepLimit.RowLevels>map(found -> new LevelCeiling(found, rows))
+                    .orElse(rpm -> Double.POSITIVE_INFINITY);
+        }
+
+        private boolean isLittle(TorqueLeft left) {
+            return left.expectedPercent() <= rules.ending().expectedLeftPercent()
+                    && left.chanceOfMuch() <= rules.ending().chanceOfMuch();
+        }
+
+        MapDecision decide() {
+            if (!view.isWithinPlan(peak.map)) {
+                return stop(StopReason.NO_ROOM, Optional.empty());
+            }
+            Optional<MapDecision> look = lookAgain();
+            if (look.isPresent()) {
+                return look.get();
+            }
+            boolean isSettled = isLittle(peak.left);
+            Optional<Judged> proven = proven();
+            if (count >= rules.ending().leastPulls() && proven.isPresent() && isSettled(proven.get(), isSettled)) {
+                return stop(StopReason.SETTLED, proven);
+            }
+            if (count >= rules.ending().mostPulls()) {
+                return stop(StopReason.BUDGET, proven);
+            }
+            if (count >= LEAST_FOR_PROOF && isSettled) {
+                return pull(leastMap(), PullPurpose.PROVE, proven);
+            }
+            MapDecision next = search(proven);
+            return hasNoGain(next, proven) ? end(proven) : next;
+        }
+
+        private boolean isSettled(Judged leave, boolean peakIsSettled) {
+            return rules.ending().nearBestPercent() > 0 ? peakIsSettled : isLittle(leave.left) || isProvenTwice();
+        }
+
+        /** Whether the last two pulls were clean and nearly one setting, and the target would be settled. */
+        private boolean isProvenTwice() {
+            if (count < LEAST_FOR_NO_GAIN || rules.mixture().isEmpty() || !isLittle(peak.left)) {
+                return false;
+            }
+            TriedPull last = day.pulls().get(count - 1);
+            TriedPull before = day.pulls().get(count - 2);
+            return last.isClean() && before.isClean() && mixture.isNear(last, before) && isNearMap(last.spark(), before.spark());
+        }
+
+        private boolean isNearMap(SparkMap map, SparkMap other) {
+            double sum = 0;
+            for (double rpm : view.rows) {
+                sum += Math.abs(map.degAt(rpm) - other.degAt(rpm));
+            }
+            return sum / view.rows.length <= 2 * rules.spark().resolutionDeg();
+        }
+
+        /** What stays in the engine: at each speed the least advance that is near enough to its best. */
+        private Judged leastMap() {
+            double nearBest = rules.ending().nearBestPercent();
+            if (nearBest == 0) {
+                return peak;
+            }
+            double[] least = view.aim.leastWithin(nearBest);
+            for (int r = 0; r < least.length; r++) {
+                least[r] = Math.min(least[r], peak.map.degAt(view.rows[r]));
+            }
+            SparkMap map = view.allowed(least);
+            return new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
+        }
+
+        /** The best of the settings that were run clean and that nothing forbids now. */
+        private Optional<Judged> proven() {
+            List<Judged> found = new ArrayList<>();
+            Judged least = leastMap();
+            for (TriedPull pull : day.pulls()) {
+                MapView there = pull.lambda().isPresent() && rules.mixture().isPresent()
+                        ? new MapView(day, pull.lambda())
+                        : view;
+                if (pull.isClean() && there.isUnderCaps(pull.spark())) {
+                    TorqueLeft left = there.aim.left(pull.spark().degAt(view.rows));
+                    if (rules.ending().nearBestPercent() == 0 || isAsGoodAs(least, pull.spark(), left)) {
+                        found.add(new Judged(
+                                pull.spark(), rules.mixture().isPresent() ? pull.lambda() : Optional.empty(), left));
+                    }
+                }
+            }
+            return found.stream()
+                    .min(Comparator.comparingDouble(judged -> judged.left().expectedPercent()));
+        }
+
+        /** Whether a map that was run may stand for the least one: gives away no more than it may, and is hardly more advanced. */
+        private boolean isAsGoodAs(Judged least, SparkMap run, TorqueLeft left) {
+            double given = left.expectedPercent() - peak.left.expectedPercent();
+            if (given > Math.max(rules.ending().nearBestPercent(), least.left.expectedPercent() - peak.left.expectedPercent())
+                    + rules.ending().expectedLeftPercent() / 2) {
+                return false;
+            }
+            double more = 0;
+            for (double rpm : view.rows) {
+                more += Math.max(0, run.degAt(rpm) - least.map.degAt(rpm));
+            }
+            return more / view.rows.length <= 2 * rules.spark().resolutionDeg();
+        }
+
+        private MapDecision search(Optional<Judged> proven) {
+            if (rules.mixture().isPresent()) {
+                MixtureSearch.Found found = mixture.best(view);
+                return pull(found.map(), Optional.of(found.lambda()), PullPurpose.EXPLORE, proven);
+            }
+            if (view.gapDeg() > STILL_CLIMBING_DEG) {
+                return pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.CLIMB, proven);
+            }
+            return count % 2 == 1
+                    ? pull(view.shifted(-BELOW_DEG), lambda, PullPurpose.BRACKET_BELOW, proven)
+                    : pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.BRACKET_ABOVE, proven);
+        }
+
+        private boolean hasNoGain(MapDecision next, Optional<Judged> proven) {
+            if (count < LEAST_FOR_NO_GAIN || !(next instanceof MapDecision.Pull pull)) {
+                return false;
+            }
+            double now = proven.map(judged -> judged.left.expectedPercent()).orElseGet(() -> bestRun());
+            double after = mixture.leftAfter(
+                    view, pull.setting().map().orElseThrow(), pull.setting().lambda());
+            double bar = rules.ending().noGainPercent() + NO_GAIN_A_PULL_PERCENT * Math.max(0, count - PATIENCE_PULLS);
+            return now - after < bar;
+        }
+
+        /** What the best setting leaves that was run clean, whether it is the least advanced or not. */
+        private double bestRun() {
+            return day.pulls().stream()
+                    .filter(pull -> pull.isClean() && view.isUnderCaps(pull.spark()))
+                    .mapToDouble(pull -> view.aim.left(pull.spark().degAt(view.rows)).expectedPercent())
+                    .min()
+                    .orElse(Double.POSITIVE_INFINITY);
+        }
+
+        /** Nothing more to gain: the map that stays is proven first, if it was not run yet. */
+        private MapDecision end(Optional<Judged> proven) {
+            if (proven.isEmpty()) {
+                return pull(leastMap(), PullPurpose.PROVE, proven);
+            }
+            boolean isCapped = false;
+            boolean byPlan = true;
+            for (int r = 0; r < view.rows.length; r++) {
+                if (view.lossCaps.isCapped(r)) {
+                    isCapped = true;
+                    byPlan &= view.limit.isPlanLimited(view.rows[r]);
+                }
+            }
+            StopReason reason = !isCapped
+                    ? StopReason.SCATTER_LIMITED
+                    : byPlan ? StopReason.PLAN_LIMITED : StopReason.KNOCK_LIMITED;
+            return stop(reason, proven);
+        }
+
+        /** A lone flag that holds back torque worth a pull is looked at again. */
+        private Optional<MapDecision> lookAgain() {
+            return new SecondLook(day, looks, view, rules.spark())
+                    .next()
+                    .map(map -> pull(map, lambda, PullPurpose.LOOK_AGAIN, proven()));
+        }
+
+        private MapDecision pull(Judged judged, PullPurpose purpose, Optional<Judged> proven) {
+            return new MapDecision.Pull(judged.setting(), purpose, answer(proven));
+        }
+
+        private MapDecision pull(
+                SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
+            return new MapDecision.Pull(EngineSetting.of(map, there), purpose, answer(proven));
+        }
+
+        private MapDecision stop(StopReason reason, Optional<Judged> proven) {
+            return new MapDecision.Stop(reason, answer(proven));
+        }
+
+        private MapAnswer answer(Optional<Judged> proven) {
+            List<ChosenBy> by = new ArrayList<>();
+            for (int r = 0; r < view.rows.length; r++) {
+                by.add(view.decidedBy(peak.map, r));
+            }
+            return new MapAnswer(
+                    peak.setting(),
+                    peak.left,
+                    proven.map(Judged::setting),
+                    proven.map(Judged::left),
+                    by);
+        }
+    }
+}

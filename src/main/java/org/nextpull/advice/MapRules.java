@@ -1,0 +1,13 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+
+/**
+ * What the planner of a map goes by.
+ *
+ * @param spark limits and steps of the spark
+ * @param mixture limits and steps of the mixture, where it is swept too
+ * @param ending when a day ends
+ * @param looksAgain whether a lone knock flag is looked at again, as far as the operator allows it
+ */
+public record MapRules(SparkRules spark, Optional<MixtureRules> mixture, MapEnding ending, boolean looksAgain) {}

@@ -1,0 +1,128 @@
+package org.nextpull.advice;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.DoubleUnaryOperator;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.RowCaps;
+import org.nextpull.fit.SurfaceAim;
+import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.unit.Lambda;
+
+/** A day seen at one mixture: what is wanted, what is forbidden, and the maps between the two. */
+final class MapView {
+    /** A cap counts against what may be had where it holds a row this far below its best, degrees. */
+    private static final double CAP_BITES_DEG = 0.75;
+
+    final double[] rows;
+    final StepLimit limit;
+    /** Best advance at each row, caps or not. */
+    final double[] best;
+    /** What knock, its level and the plan leave of each row. */
+    final RowCaps caps;
+    /** What the cells can hold of that, where it is less than the best. */
+    final RowCaps lossCaps;
+
+    final SurfaceAim aim;
+    private final SettingGrid grid;
+    private final double least;
+
+    /** What does not depend on the mixture. */
+    record Day(
+            SurfacePosterior posterior,
+            List<TriedPull> pulls,
+            Exclusions exclusions,
+            StepLimit.RowLevels levels,
+            SettingGrid grid,
+            SparkRules rules) {}
+
+    MapView(Day day, Optional<Lambda> lambda) {
+        rows = day.posterior.rows().rpm();
+        grid = day.grid;
+        least = day.rules.leastDeg();
+        limit = new StepLimit(day.exclusions, day.rules, day.levels, lambda);
+        caps = limit.caps(rows);
+        best = aim(day, lambda, RowCaps.none(rows.length)).wantedDeg();
+        lossCaps = lossCaps();
+        aim = aim(day, lambda, lossCaps);
+    }
+
+    private static SurfaceAim aim(Day day, Optional<Lambda> lambda, RowCaps caps) {
+        if (day.grid.isFlat()) {
+            return lambda.map(there -> SurfaceAim.flat(day.posterior, there, caps))
+                    .orElseGet(() -> SurfaceAim.flat(day.posterior, caps));
+        }
+        return lambda.map(there -> SurfaceAim.map(day.posterior, there, caps))
+                .orElseGet(() -> SurfaceAim.map(day.posterior, caps));
+    }
+
+    private RowCaps lossCaps() {
+        double[] wanted = best.clone();
+        boolean bites = false;
+        for (int r = 0; r < rows.length; r++) {
+            bites |= caps.deg(r) < best[r];
+            wanted[r] = Math.min(best[r], caps.deg(r));
+        }
+        if (!bites) {
+            return RowCaps.none(rows.length);
+        }
+        double[] held = grid.map(wanted, limit::capDeg).degAt(rows);
+        for (int r = 0; r < rows.length; r++) {
+            held[r] = held[r] < best[r] - CAP_BITES_DEG ? held[r] : Double.POSITIVE_INFINITY;
+        }
+        return RowCaps.ofDeg(held);
+    }
+
+    /** The map nearest to what is wanted that the next pull may have; the plan's least advance is kept. */
+    SparkMap allowed(double[] wanted) {
+        return made(wanted, limit::deg);
+    }
+
+    /** The same under another limit. */
+    SparkMap made(double[] wanted, DoubleUnaryOperator allowed) {
+        return grid.map(Arrays.stream(wanted).map(deg -> Math.max(deg, least)).toArray(), allowed);
+    }
+
+    /** The best map, moved by some degrees everywhere. */
+    SparkMap shifted(double deg) {
+        return allowed(Arrays.stream(best).map(at -> at + deg).toArray());
+    }
+
+    /** Mean way that the rows have still to go to the best that caps leave, degrees. */
+    double gapDeg() {
+        double sum = 0;
+        for (int r = 0; r < rows.length; r++) {
+            sum += Math.min(best[r], caps.deg(r)) - limit.mostAdvancedClean(rows[r]);
+        }
+        return sum / rows.length;
+    }
+
+    /** Whether no row of a map stands above its cap. */
+    boolean isUnderCaps(SparkMap map) {
+        for (int r = 0; r < rows.length; r++) {
+            if (map.degAt(rows[r]) > caps.deg(r) + 1e-9) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    /** Whether no cell of a map that feeds a row lies below the plan's least advance. */
+    boolean isWithinPlan(SparkMap map) {
+        return Arrays.stream(map.degAt(rows)).allMatch(deg -> deg >= least - 1e-9);
+    }
+
+    /** What decides a row of a map that was made at this mixture. */
+    ChosenBy decidedBy(SparkMap map, int row) {
+        double near = 0.75;
+        double deg = map.degAt(rows[row]);
+        if (deg >= best[row] - near) {
+            return ChosenBy.PEAK;
+        }
+        if (deg >= caps.deg(row) - near) {
+            return limit.isPlanLimited(rows[row]) ? ChosenBy.PLAN_LIMIT : ChosenBy.KNOCK_LIMIT;
+        }
+        return ChosenBy.HIGHEST_TRIED;
+    }
+}

@@ -1,0 +1,118 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.MixturePrior;
+import org.nextpull.fit.PullOutlook;
+import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.unit.Lambda;
+
+/** Spark and mixture moved together: the lambda to aim at, and the pull that leaves least torque to the decision after it. */
+final class MixtureSearch {
+    private static final double[] FROM_TARGET_HUNDREDTHS = {-5, -3.5, -2, -1, 0, 1, 2, 3};
+    private static final double[] SHIFTS_DEG = {-8, -6.5, -5, -3.5, -2, -0.5, 1};
+    private static final double HUNDREDTHS = 100;
+    private static final double ROUNDING = 1e-9;
+    private static final double NEAR_LAMBDA = 0.0101;
+
+    private final MapView.Day day;
+    private final Optional<MixtureRules> rules;
+    private final PullOutlook outlook;
+
+    MixtureSearch(MapView.Day day, Optional<MixtureRules> rules) {
+        this.day = day;
+        this.rules = rules;
+        outlook = new PullOutlook(day.posterior());
+    }
+
+    /** A pull to run. */
+    record Found(SparkMap map, Lambda lambda) {}
+
+    /** Best lambda that may be run next, rounded toward rich; empty where the mixture is not swept. */
+    Optional<Lambda> target() {
+        return rules.flatMap(there -> day.posterior()
+                .meanBestLambda()
+                .map(best -> rounded(there, Math.min(best.value(), leanest(there)))));
+    }
+
+    boolean isNear(TriedPull pull, TriedPull other) {
+        return pull.lambda().isPresent()
+                && other.lambda().isPresent()
+                && Math.abs(pull.lambda().get().value() - other.lambda().get().value()) <= NEAR_LAMBDA;
+    }
+
+    private static Lambda rounded(MixtureRules there, double lambda) {
+        double steps = Math.floor(lambda / there.resolution() + ROUNDING);
+        return Lambda.of(Math.max(there.richest().value(), steps * there.resolution()));
+    }
+
+    /** Leanest that the next pull may be: a step from the leanest clean pull, and no leaner than the plan. */
+    private double leanest(MixtureRules there) {
+        return leanestAfter(there, Optional.empty());
+    }
+
+    private double leanestAfter(MixtureRules there, Optional<Lambda> next) {
+        double clean = Double.NEGATIVE_INFINITY;
+        double richest = Double.POSITIVE_INFINITY;
+        for (TriedPull pull : day.pulls()) {
+            if (pull.lambda().isPresent()) {
+                double lambda = pull.lambda().get().value();
+                richest = Math.min(richest, lambda);
+                clean = pull.metLimit() ? clean : Math.max(clean, lambda);
+            }
+        }
+        double from = clean > Double.NEGATIVE_INFINITY ? clean : richest - there.largestStep();
+        from = Math.max(from, next.map(Lambda::value).orElse(from));
+        return Math.min(there.leanest().value(), from + there.largestStep());
+    }
+
+    /** The pull that leaves least after it. */
+    Found best(MapView target) {
+        MixtureRules there = rules.orElseThrow();
+        List<Lambda> lambdas = new ArrayList<>();
+        double aimed = target().orElseThrow().value();
+        for (double away : FROM_TARGET_HUNDREDTHS) {
+            double lambda = Math.min(aimed + away / HUNDREDTHS, leanest(there));
+            add(lambdas, rounded(there, Math.max(lambda, there.richest().value())));
+        }
+        add(lambdas, rounded(there, leanest(there)));
+        double least = Double.POSITIVE_INFINITY;
+        Optional<Found> found = Optional.empty();
+        for (Lambda lambda : lambdas) {
+            MapView view = new MapView(day, Optional.of(lambda));
+            for (double shift : SHIFTS_DEG) {
+                SparkMap map = view.shifted(shift);
+                double left = leftAfter(target, map, Optional.of(lambda));
+                if (left < least && view.isWithinPlan(map)) {
+                    least = left;
+                    found = Optional.of(new Found(map, lambda));
+                }
+            }
+        }
+        return found.orElseGet(() -> new Found(target.allowed(target.best), target().orElseThrow()));
+    }
+
+    private static void add(List<Lambda> lambdas, Lambda lambda) {
+        if (lambdas.stream().noneMatch(other -> Math.abs(other.value() - lambda.value()) < ROUNDING)) {
+            lambdas.add(lambda);
+        }
+    }
+
+    /** Expected torque left at the target after a pull, percent. */
+    double leftAfter(MapView target, SparkMap map, Optional<Lambda> lambda) {
+        SurfacePosterior posterior = day.posterior();
+        double[] deg = map.degAt(target.rows);
+        double[] reach = new double[deg.length];
+        for (int r = 0; r < reach.length; r++) {
+            reach[r] = Math.max(target.limit.mostAdvancedClean(target.rows[r]), deg[r]);
+        }
+        Optional<MixturePrior> prior = posterior.surface().priors().mixture();
+        double hundredths = prior.flatMap(there -> lambda.map(there::hundredths)).orElse(0.0);
+        double leanest = rules.flatMap(
+                        there -> prior.map(known -> known.hundredths(Lambda.of(leanestAfter(there, lambda)))))
+                .orElse(Double.POSITIVE_INFINITY);
+        return outlook.leftAfter(new PullOutlook.NextPull(deg, hundredths, reach, leanest), target.lossCaps);
+    }
+}

@@ -1,0 +1,56 @@
+package org.nextpull.advice;
+
+import java.util.Optional;
+import org.nextpull.fit.RowCaps;
+import org.nextpull.unit.Lambda;
+
+/**
+ * How far each speed may go in the next pull at one mixture: what knock, the level of knock and the plan leave, and no more than a step
+ * beyond the most daring clean advance there.
+ */
+final class StepLimit {
+    private final Exclusions exclusions;
+    private final SparkRules rules;
+    private final RowLevels levels;
+    private final Optional<Lambda> lambda;
+
+    /** What a graded knock level allows at a speed, degrees; infinite where it says nothing. */
+    interface RowLevels {
+        double ceilingDeg(double rpm);
+    }
+
+    StepLimit(Exclusions exclusions, SparkRules rules, RowLevels levels, Optional<Lambda> lambda) {
+        this.exclusions = exclusions;
+        this.rules = rules;
+        this.levels = levels;
+        this.lambda = lambda;
+    }
+
+    /** What knock, its level and the plan leave at a speed, degrees. */
+    double capDeg(double rpm) {
+        return Math.min(rules.mostDeg(), Math.min(exclusions.banDeg(rpm, lambda), levels.ceilingDeg(rpm)));
+    }
+
+    /** The cap at each row. */
+    RowCaps caps(double[] rows) {
+        double[] caps = new double[rows.length];
+        for (int r = 0; r < rows.length; r++) {
+            caps[r] = capDeg(rows[r]);
+        }
+        return RowCaps.ofDeg(caps);
+    }
+
+    /** Whether the plan is what limits a speed, not knock. */
+    boolean isPlanLimited(double rpm) {
+        return capDeg(rpm) >= rules.mostDeg();
+    }
+
+    double mostAdvancedClean(double rpm) {
+        return exclusions.mostAdvancedClean(rpm, lambda);
+    }
+
+    /** The most that the next pull may have at a speed, degrees. */
+    double deg(double rpm) {
+        return Math.min(capDeg(rpm), mostAdvancedClean(rpm) + rules.largestStepDeg());
+    }
+}

@@ -1,0 +1,32 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.SpeedBand;
+
+/**
+ * What a pull tells of how far an engine may go, whether it gave torque or not.
+ *
+ * @param spark advance that stood over speed: as set where that is known, else as measured
+ * @param lambda its mixture; empty where it is not known
+ * @param reached speeds that it went through under load
+ * @param flags knock heard in it
+ * @param metLimit whether it met a limit other than knock; it then clears nothing
+ */
+public record TriedPull(
+        SparkMap spark, Optional<Lambda> lambda, SpeedBand reached, List<KnockFlag> flags, boolean metLimit) {
+    public TriedPull {
+        flags = List.copyOf(flags);
+    }
+
+    /** Whether neither knock was heard nor a limit met. */
+    public boolean isClean() {
+        return flags.isEmpty() && !metLimit;
+    }
+
+    TriedPull withFlags(List<KnockFlag> newFlags) {
+        return new TriedPull(spark, lambda, reached, newFlags, metLimit);
+    }
+}

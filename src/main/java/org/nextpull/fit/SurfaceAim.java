@@ -1,0 +1,37 @@
+package org.nextpull.fit;
+
+import org.nextpull.unit.Lambda;
+
+/**
+ * What a day is after at one mixture and under caps: the best map, or the best single number where the ignition is flat.
+ */
+public interface SurfaceAim {
+    /** Degrees wanted at each row; the same at all for a flat ignition. Caps are not looked at. */
+    double[] wantedDeg();
+
+    /** Degrees wanted at each row where the advance may be a little less than the best for a given share of torque, under the caps. */
+    double[] leastWithin(double nearBestPercent);
+
+    /** What a setting leaves of what may be had. */
+    TorqueLeft left(double[] deg);
+
+    /** The aim of an ignition that holds a map. */
+    static SurfaceAim map(SurfacePosterior posterior, Lambda lambda, RowCaps caps) {
+        return new MapAim(posterior, posterior.hundredths(lambda), caps);
+    }
+
+    /** The same where the mixture is no part of the surface. */
+    static SurfaceAim map(SurfacePosterior posterior, RowCaps caps) {
+        return new MapAim(posterior, 0, caps);
+    }
+
+    /** The aim of an ignition that holds one number. */
+    static SurfaceAim flat(SurfacePosterior posterior, RowCaps caps) {
+        return new FlatAim(posterior, 0, caps.lowest());
+    }
+
+    /** The same at a mixture. */
+    static SurfaceAim flat(SurfacePosterior posterior, Lambda lambda, RowCaps caps) {
+        return new FlatAim(posterior, posterior.hundredths(lambda), caps.lowest());
+    }
+}
