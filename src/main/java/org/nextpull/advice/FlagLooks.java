@@ -83,10 +83,9 @@ final class FlagLooks {
     private static void count(Look look, TriedPull later) {
         double rpm = look.flag.rpm().orElseThrow();
         boolean rang = later.flags().stream()
-                .anyMatch(flag -> flag.rpm().isEmpty()
-                        || Math.abs(flag.rpm().getAsDouble() - rpm) <= Exclusions.AROUND_RPM);
-        boolean reached = later.reached().contains(rpm)
-                && later.spark().degAt(rpm) >= look.lookDeg() - REACHED_DEG;
+                .anyMatch(flag ->
+                        flag.rpm().isEmpty() || Math.abs(flag.rpm().getAsDouble() - rpm) <= Exclusions.AROUND_RPM);
+        boolean reached = later.reached().contains(rpm) && later.spark().degAt(rpm) >= look.lookDeg() - REACHED_DEG;
         if (!rang && reached && !later.metLimit()) {
             look.clean++;
         }

@@ -122,7 +122,10 @@ public final class MapPlanner {
             }
             TriedPull last = day.pulls().get(count - 1);
             TriedPull before = day.pulls().get(count - 2);
-            return last.isClean() && before.isClean() && mixture.isNear(last, before) && isNearMap(last.spark(), before.spark());
+            return last.isClean()
+                    && before.isClean()
+                    && mixture.isNear(last, before)
+                    && isNearMap(last.spark(), before.spark());
         }
 
         private boolean isNearMap(SparkMap map, SparkMap other) {
@@ -170,8 +173,11 @@ public final class MapPlanner {
         /** Whether a map that was run may stand for the least one: gives away no more than it may, and is hardly more advanced. */
         private boolean isAsGoodAs(Judged least, SparkMap run, TorqueLeft left) {
             double given = left.expectedPercent() - peak.left.expectedPercent();
-            if (given > Math.max(rules.ending().nearBestPercent(), least.left.expectedPercent() - peak.left.expectedPercent())
-                    + rules.ending().expectedLeftPercent() / 2) {
+            if (given
+                    > Math.max(
+                                    rules.ending().nearBestPercent(),
+                                    least.left.expectedPercent() - peak.left.expectedPercent())
+                            + rules.ending().expectedLeftPercent() / 2) {
                 return false;
             }
             double more = 0;
@@ -209,7 +215,8 @@ public final class MapPlanner {
         private double bestRun() {
             return day.pulls().stream()
                     .filter(pull -> pull.isClean() && view.isUnderCaps(pull.spark()))
-                    .mapToDouble(pull -> view.aim.left(pull.spark().degAt(view.rows)).expectedPercent())
+                    .mapToDouble(
+                            pull -> view.aim.left(pull.spark().degAt(view.rows)).expectedPercent())
                     .min()
                     .orElse(Double.POSITIVE_INFINITY);
         }
@@ -244,8 +251,7 @@ public final class MapPlanner {
             return new MapDecision.Pull(judged.setting(), purpose, answer(proven));
         }
 
-        private MapDecision pull(
-                SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
+        private MapDecision pull(SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
             return new MapDecision.Pull(EngineSetting.of(map, there), purpose, answer(proven));
         }
 
@@ -258,12 +264,7 @@ public final class MapPlanner {
             for (int r = 0; r < view.rows.length; r++) {
                 by.add(view.decidedBy(peak.map, r));
             }
-            return new MapAnswer(
-                    peak.setting(),
-                    peak.left,
-                    proven.map(Judged::setting),
-                    proven.map(Judged::left),
-                    by);
+            return new MapAnswer(peak.setting(), peak.left, proven.map(Judged::setting), proven.map(Judged::left), by);
         }
     }
 }

@@ -32,9 +32,8 @@ final class MixtureSearch {
 
     /** Best lambda that may be run next, rounded toward rich; empty where the mixture is not swept. */
     Optional<Lambda> target() {
-        return rules.flatMap(there -> day.posterior()
-                .meanBestLambda()
-                .map(best -> rounded(there, Math.min(best.value(), leanest(there)))));
+        return rules.flatMap(there ->
+                day.posterior().meanBestLambda().map(best -> rounded(there, Math.min(best.value(), leanest(there)))));
     }
 
     boolean isNear(TriedPull pull, TriedPull other) {
@@ -109,7 +108,8 @@ final class MixtureSearch {
             reach[r] = Math.max(target.limit.mostAdvancedClean(target.rows[r]), deg[r]);
         }
         Optional<MixturePrior> prior = posterior.surface().priors().mixture();
-        double hundredths = prior.flatMap(there -> lambda.map(there::hundredths)).orElse(0.0);
+        double hundredths =
+                prior.flatMap(there -> lambda.map(there::hundredths)).orElse(0.0);
         double leanest = rules.flatMap(
                         there -> prior.map(known -> known.hundredths(Lambda.of(leanestAfter(there, lambda)))))
                 .orElse(Double.POSITIVE_INFINITY);

@@ -24,7 +24,8 @@ final class FlatAim implements SurfaceAim {
 
     /** The best number, as the pulls have it. */
     NormalMixture best() {
-        return posterior.mixture(cell -> number(cell).deg(), cell -> Math.sqrt(number(cell).variance()));
+        return posterior.mixture(
+                cell -> number(cell).deg(), cell -> Math.sqrt(number(cell).variance()));
     }
 
     @Override

@@ -39,8 +39,7 @@ record FlatNumber(double deg, double variance, double curvature) {
         double[] share = new double[rows];
         double total = 0;
         for (int r = 0; r < rows; r++) {
-            share[r] = cell.curvature[r]
-                    * Math.max(LEAST_SHARE, 1 - SLOPE_BEND * cell.asymmetry[r] * (deg - peak[r]));
+            share[r] = cell.curvature[r] * Math.max(LEAST_SHARE, 1 - SLOPE_BEND * cell.asymmetry[r] * (deg - peak[r]));
             total += share[r];
         }
         double variance = 0;

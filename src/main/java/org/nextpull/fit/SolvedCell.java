@@ -15,6 +15,7 @@ final class SolvedCell {
     private final int rowCount;
     /** Covariance of common columns and best advances, square. */
     private final double[] covariance;
+
     private final double[] factor;
 
     private SolvedCell(Solution solution, double weight, double[] covariance) {

@@ -83,8 +83,9 @@ public final class SurfacePosterior {
 
     /** Mean of the best lambda; empty where the mixture is no part of the surface. */
     public Optional<Lambda> meanBestLambda() {
-        return surface.priors().mixture().flatMap(prior ->
-                columns.mixture.map(first -> prior.lambda(mean(cell -> cell.common[first + 1]))));
+        return surface.priors()
+                .mixture()
+                .flatMap(prior -> columns.mixture.map(first -> prior.lambda(mean(cell -> cell.common[first + 1]))));
     }
 
     NormalMixture mixture(ToDoubleFunction<SolvedCell> mean, ToDoubleFunction<SolvedCell> sd) {
