@@ -37,7 +37,7 @@ public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, 
     }
 
     /** The largest step where the plan names none. */
-    public static double defaultLargestStepDeg(EngineFacts engine) {
-        return engine.isBoosted() ? LARGEST_STEP_BOOSTED_DEG : LARGEST_STEP_NATURAL_DEG;
+    public static double defaultLargestStepDeg(EngineFacts.Induction induction) {
+        return induction == EngineFacts.Induction.BOOSTED ? LARGEST_STEP_BOOSTED_DEG : LARGEST_STEP_NATURAL_DEG;
     }
 }

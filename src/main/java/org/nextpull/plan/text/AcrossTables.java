@@ -37,9 +37,9 @@ final class AcrossTables {
         if (plan.band().isPresent() && plan.band().get().toRpm() > most) {
             problems.order(
                     Severity.ERROR,
-                    tables.band().spot("to_rpm"),
+                    tables.band().spot(BandTable.TO),
                     "not above",
-                    tables.limits().spot("most_rpm"));
+                    tables.limits().spot(LimitsTable.MOST_RPM));
         }
     }
 
@@ -51,9 +51,9 @@ final class AcrossTables {
         if (plan.mixture().get().leanest().compareTo(plan.limits().lean().get().leanest()) > 0) {
             problems.order(
                     Severity.WARNING,
-                    tables.mixture().spot("leanest_lambda"),
+                    tables.mixture().spot(MixtureTable.leanest()),
                     "not above",
-                    tables.limits().spot("lean_lambda"));
+                    tables.limits().spot(LimitsTable.LEAN));
         }
     }
 
@@ -79,8 +79,8 @@ final class AcrossTables {
         if (!standard.equals(none) && !already.equals(none) && !standard.equals(already)) {
             problems.conflict(
                     FindingCode.PLAN_KEYS_CONFLICT,
-                    tables.log().spot("corrected_by"),
-                    tables.air().spot("standard"));
+                    tables.log().spot(LogTable.CORRECTED_BY),
+                    tables.air().spot(AirTable.STANDARD));
         }
     }
 
@@ -88,7 +88,7 @@ final class AcrossTables {
         if (plan.goal().stages() != Goal.Stages.TOGETHER) {
             return;
         }
-        Spot stages = tables.goal().spot("stages");
+        Spot stages = tables.goal().spot(GoalTable.STAGES);
         if (!tables.timing().isPresent()) {
             problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.timing().spot(), stages);
         }
@@ -102,9 +102,9 @@ final class AcrossTables {
         if (plan.pull().throwAwayFirst() >= most) {
             problems.order(
                     Severity.ERROR,
-                    tables.pull().spot("throw_away_first"),
+                    tables.pull().spot(PullTable.DISCARD),
                     "below",
-                    tables.goal().spot("max_pulls", String.valueOf(most)));
+                    tables.goal().spot(GoalTable.MAX_PULLS));
         }
     }
 }

@@ -1,39 +1,45 @@
 package org.nextpull.plan.text;
 
-import java.util.List;
-import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.text.PlanTable.Presence;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [air]}. */
 final class AirTable {
+    private static final String WITHOUT = "; only used where the log has none.";
+    static final PlanKey<CorrectionStandard> STANDARD = PlanKey.of("standard", standards())
+            .usual(AirFacts.defaults().standard())
+            .said(
+                    "Correction",
+                    "The standard that torque and power are corrected to, one factor a pull. Compare only figures of one"
+                            + " standard.");
+
+    private static final PlanKey<Pressure> BARO = PlanKey.of("baro_kpa", KeyFormat.kilopascals(new Range(30, 120)))
+            .said("Barometer", "Station pressure, not reduced to sea level" + WITHOUT);
+    private static final PlanKey<Temperature> AIR = PlanKey.of("air_c", KeyFormat.celsius(new Range(-60, 80)))
+            .said("Inlet air", "What the engine breathes" + WITHOUT);
+    private static final PlanKey<Double> HUMIDITY = PlanKey.of(
+                    "humidity_percent", KeyFormat.number(Unit.PERCENT, new Range(0, 100)))
+            .said("Humidity", "Relative" + WITHOUT);
+
+    static final PlanTable<AirFacts> TABLE = PlanTable.<AirFacts>of(
+                    "air", Presence.ALWAYS, "Air", "Correction, and the weather where the log has none.")
+            .key(STANDARD, AirFacts::standard)
+            .maybe(BARO, AirFacts::baro)
+            .maybe(AIR, AirFacts::air)
+            .number(HUMIDITY, AirFacts::humidity);
+
     private AirTable() {}
 
-    /** The standard that a key names. */
-    static Optional<CorrectionStandard> standard(TableReader table, String key) {
-        List<String> ids =
-                CorrectionStandard.all().stream().map(CorrectionStandard::id).toList();
-        return table.oneOf(key, ids)
-                .flatMap(id -> CorrectionStandard.all().stream()
-                        .filter(standard -> standard.id().equals(id))
-                        .findFirst());
+    /** One of the standards by its name. */
+    static KeyFormat<CorrectionStandard> standards() {
+        return KeyFormat.oneOf(CorrectionStandard.all(), CorrectionStandard::id);
     }
 
     static AirFacts read(TableReader table) {
-        return new AirFacts(
-                standard(table, "standard").orElse(AirFacts.defaults().standard()),
-                Si.kilopascals(table.number("baro_kpa", new Range(30, 120))),
-                Si.celsius(table.number("air_c", new Range(-60, 80))),
-                Si.of(Unit.PERCENT, table.number("humidity_percent", new Range(0, 100))));
-    }
-
-    static String write(AirFacts air) {
-        TableWriter table = new TableWriter("[air]");
-        table.text("standard", Optional.of(air.standard().id()));
-        table.quantity("baro_kpa", Unit.KILOPASCAL, Si.pascals(air.baro()));
-        table.quantity("air_c", Unit.CELSIUS, Si.kelvins(air.air()));
-        table.quantity("humidity_percent", Unit.PERCENT, air.humidity());
-        return table.written();
+        return new AirFacts(table.get(STANDARD), table.find(BARO), table.find(AIR), table.number(HUMIDITY));
     }
 }

@@ -1,39 +1,51 @@
 package org.nextpull.plan.text;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.SpeedBand;
+import org.nextpull.unit.Unit;
 
 /** Table {@code [band]}. */
 final class BandTable {
+    static final PlanKey<Double> TO = PlanKey.of("to_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
+            .needed("needed")
+            .said("To", "Highest engine speed of the average; not above the speed limit.");
+
+    private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
+            .needed("needed")
+            .said("From", "Lowest engine speed of the average. Leave out what the brake cannot hold steady.");
+    private static final PlanKey<Integer> ROWS = PlanKey.of(
+                    "rows_every_rpm", KeyFormat.whole(new Range(10, 5000)).in(Unit.RPM))
+            .usual(Band.ROWS_EVERY_RPM)
+            .said("Table step", "Distance of the rows in the table of results.");
+
+    static final PlanTable<Band> TABLE = PlanTable.<Band>of(
+                    "band",
+                    Presence.SWITCHED,
+                    "Speed band",
+                    "The speeds that the answer is for. Logs need it; a table of results does not.")
+            .key(FROM, Band::fromRpm)
+            .key(TO, Band::toRpm)
+            .key(ROWS, Band::rowsEveryRpm);
+
     private BandTable() {}
 
     static Optional<Band> read(TableReader table) {
-        int rows = table.whole("rows_every_rpm", new Range(10, 5000), Band.ROWS_EVERY_RPM);
-        table.know(List.of("from_rpm", "to_rpm"));
         if (!table.isPresent()) {
             return Optional.empty();
         }
-        OptionalDouble from = table.neededNumber("from_rpm", Range.RPM);
-        OptionalDouble to = table.neededNumber("to_rpm", Range.RPM);
+        int rows = table.get(ROWS);
+        Optional<Double> from = table.need(FROM);
+        Optional<Double> to = table.need(TO);
         if (from.isEmpty() || to.isEmpty()) {
             return Optional.empty();
         }
-        if (from.getAsDouble() >= to.getAsDouble()) {
-            table.problems().order(Severity.ERROR, table.spot("from_rpm"), "below", table.spot("to_rpm"));
+        if (from.get() >= to.get()) {
+            table.problems().order(Severity.ERROR, table.spot(FROM), "below", table.spot(TO));
             return Optional.empty();
         }
-        return Optional.of(new Band(new SpeedBand(from.getAsDouble(), to.getAsDouble()), rows));
-    }
-
-    static String write(Band band) {
-        TableWriter table = new TableWriter("[band]");
-        table.number("from_rpm", band.fromRpm());
-        table.number("to_rpm", band.toRpm());
-        table.number("rows_every_rpm", band.rowsEveryRpm());
-        return table.written();
+        return Optional.of(new Band(new SpeedBand(from.get(), to.get()), rows));
     }
 }

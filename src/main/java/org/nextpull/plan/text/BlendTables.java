@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -18,15 +17,34 @@ import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.OwnBlend;
 import org.nextpull.plan.OwnBlend.Elements;
 import org.nextpull.plan.OwnBlend.Mixed;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** The list of tables {@code [[blend]]}, each checked as the fuel that it describes. */
 final class BlendTables {
-    private static final Range FRACTION = new Range(0, 1);
-    private static final String OF = "of";
-    private static final String BY = "by";
-    private static final String DENSITY = "density_kg_l";
-    private static final String ENERGY = "energy_mj_kg";
+    private static final String BURNT = "Mass fraction.";
+    private static final PlanKey<String> NAME = PlanKey.of(
+                    "name", KeyFormat.text().allowing("any text, not that of a listed fuel"))
+            .needed("needed")
+            .said("Name", "How the plan, the settings and the log call it.");
+    private static final Map<Element, PlanKey<Double>> ELEMENTS = Map.of(
+            Element.CARBON, element(Element.CARBON, BURNT).needed("needed without `of`"),
+            Element.HYDROGEN, element(Element.HYDROGEN, BURNT).needed("needed without `of`"),
+            Element.OXYGEN, element(Element.OXYGEN, BURNT),
+            Element.NITROGEN, element(Element.NITROGEN, "Mass fraction; it does not burn."));
+    private static final PlanKey<Double> DENSITY = PlanKey.of(
+                    "density_kg_l", KeyFormat.number(Unit.KILOGRAM_PER_LITRE, new Range(0.3, 2)))
+            .said("Density", "Density in kg/L; needed for anything by volume.");
+    private static final PlanKey<Double> ENERGY = PlanKey.of(
+                    "energy_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new Range(1, 150)))
+            .said("Heating value", "Lower heating value in MJ/kg.");
+    private static final PlanKey<Map<String, Double>> OF = PlanKey.of("of", KeyFormat.fractions())
+            .said("Mixed from", "What it is mixed from: `{ ethanol = 0.3, e10 = 0.7 }`.");
+    private static final PlanKey<ShareBy> BY = PlanKey.of("by", KeyFormat.word(ShareBy.class))
+            .usual(ShareBy.VOLUME)
+            .said("Fractions by", "What the fractions of `of` count.");
+
+    static final PlanTable<OwnBlend> TABLE = table();
 
     private final List<OwnBlend> blends = new ArrayList<>();
     private Blends known = Blends.listed();
@@ -34,10 +52,53 @@ final class BlendTables {
 
     private BlendTables() {}
 
+    private static PlanKey<Double> element(Element element, String help) {
+        return PlanKey.of(element.id(), KeyFormat.number(Range.FRACTION)).said(element.id(), help);
+    }
+
+    private static PlanKey<Double> key(Element element) {
+        return Objects.requireNonNull(ELEMENTS.get(element));
+    }
+
+    private static PlanTable<OwnBlend> table() {
+        PlanTable<OwnBlend> table = PlanTable.<OwnBlend>of(
+                        "blend", Presence.LISTED_IN_TEXT, "Own fuel", "A fuel of your own.")
+                .key(NAME, OwnBlend::name);
+        for (Element element : Element.values()) {
+            table = table.maybe(
+                    key(element),
+                    blend -> elements(blend)
+                            .flatMap(found ->
+                                    Optional.ofNullable(found.fractions().get(element))));
+        }
+        return table.maybe(DENSITY, blend -> elements(blend).flatMap(found -> boxed(found.density())))
+                .maybe(ENERGY, blend -> elements(blend).flatMap(found -> boxed(found.heatingValue())))
+                .maybe(OF, blend -> mixed(blend).map(Mixed::fractions))
+                .maybe(BY, blend -> mixed(blend).map(Mixed::by));
+    }
+
+    private static Optional<Double> boxed(OptionalDouble number) {
+        return number.stream().boxed().findFirst();
+    }
+
+    private static Optional<Elements> elements(OwnBlend blend) {
+        return blend.recipe() instanceof Elements elements ? Optional.of(elements) : Optional.empty();
+    }
+
+    private static Optional<Mixed> mixed(OwnBlend blend) {
+        return blend.recipe() instanceof Mixed mixed ? Optional.of(mixed) : Optional.empty();
+    }
+
     static BlendTables read(List<TableReader> tables) {
         BlendTables all = new BlendTables();
         tables.forEach(all::add);
         return all;
+    }
+
+    /** Names of all fuels that a plan can have in its tank. */
+    static List<String> names(TableReader any) {
+        Stream<String> own = any.members(TABLE).stream().flatMap(table -> table.peek(NAME).stream());
+        return Stream.concat(Blends.listed().names().stream(), own).toList();
     }
 
     List<OwnBlend> blends() {
@@ -55,8 +116,7 @@ final class BlendTables {
     }
 
     private void add(TableReader table) {
-        table.need("name");
-        Optional<String> name = table.text("name");
+        Optional<String> name = table.need(NAME);
         Optional<OwnBlend> blend = recipe(table).flatMap(recipe -> name.map(named -> new OwnBlend(named, recipe)));
         blend.ifPresent(own -> check(own, table));
         complete &= blend.isPresent();
@@ -77,64 +137,34 @@ final class BlendTables {
 
     private static Optional<OwnBlend.Recipe> recipe(TableReader table) {
         Elements elements = elements(table);
-        TableReader parts = table.table(OF);
-        ShareBy by = table.word(BY, ShareBy.VOLUME);
+        Optional<Map<String, Double>> parts = table.find(OF);
+        ShareBy by = table.get(BY);
         if (!table.has(OF)) {
             return fromElements(table, elements);
         }
-        Stream.concat(Stream.of(Element.values()).map(Element::id), Stream.of(DENSITY, ENERGY))
+        Stream.concat(Stream.of(Element.values()).map(BlendTables::key), Stream.of(DENSITY, ENERGY))
                 .filter(table::has)
                 .forEach(key ->
                         table.problems().conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(key), table.spot(OF)));
-        Map<String, Double> fractions = new TreeMap<>();
-        for (String part : parts.keys()) {
-            parts.number(part, FRACTION).ifPresent(fraction -> fractions.put(part, fraction));
-        }
-        boolean readable = parts.isPresent() && fractions.size() == parts.keys().size();
-        return readable ? Optional.of(new Mixed(fractions, by)) : Optional.empty();
+        return parts.map(fractions -> new Mixed(fractions, by));
     }
 
     private static Elements elements(TableReader table) {
         Map<Element, Double> fractions = new EnumMap<>(Element.class);
         for (Element element : Element.values()) {
-            OptionalDouble fraction = table.number(element.id(), FRACTION);
-            fraction.ifPresent(present -> fractions.put(element, present));
+            table.find(key(element)).ifPresent(present -> fractions.put(element, present));
         }
-        return new Elements(
-                fractions,
-                Si.of(Unit.KILOGRAM_PER_LITRE, table.number(DENSITY, new Range(0.3, 2))),
-                Si.of(Unit.MEGAJOULE_PER_KILOGRAM, table.number(ENERGY, new Range(1, 150))));
+        return new Elements(fractions, table.number(DENSITY), table.number(ENERGY));
     }
 
     private static Optional<OwnBlend.Recipe> fromElements(TableReader table, Elements elements) {
         if (table.has(BY)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(OF), table.spot(BY));
         }
-        table.need(Element.CARBON.id());
-        table.need(Element.HYDROGEN.id());
+        table.require(key(Element.CARBON));
+        table.require(key(Element.HYDROGEN));
         boolean readable = elements.fractions().containsKey(Element.CARBON)
                 && elements.fractions().containsKey(Element.HYDROGEN);
         return readable ? Optional.of(elements) : Optional.empty();
-    }
-
-    static String write(OwnBlend blend) {
-        TableWriter table = new TableWriter("[[blend]]");
-        table.text("name", Optional.of(blend.name()));
-        if (blend.recipe() instanceof Elements elements) {
-            new TreeMap<>(elements.fractions()).forEach((element, fraction) -> table.number(element.id(), fraction));
-            table.quantity(DENSITY, Unit.KILOGRAM_PER_LITRE, elements.density());
-            table.quantity(ENERGY, Unit.MEGAJOULE_PER_KILOGRAM, elements.heatingValue());
-        } else if (blend.recipe() instanceof Mixed mixed) {
-            table.raw(OF, inline(mixed.fractions()));
-            table.word(BY, mixed.by());
-        }
-        return table.written();
-    }
-
-    private static String inline(Map<String, Double> fractions) {
-        return new TreeMap<>(fractions)
-                .entrySet().stream()
-                        .map(part -> Shown.key(part.getKey()) + " = " + Shown.number(part.getValue()))
-                        .collect(Collectors.joining(", ", "{ ", " }"));
     }
 }

@@ -1,25 +1,19 @@
 package org.nextpull.plan.text;
 
-import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.finding.Severity;
 
-/** A start and the two limits around it, in the unit of the keys. */
-record Bounds(double start, double low, double high) {
+/** A start and the two limits around it. */
+record Bounds<T extends Comparable<T>>(T start, T low, T high) {
 
     /** The keys of the three. */
-    record Keys(String start, String low, String high) {
-        List<String> all() {
-            return List.of(start, low, high);
-        }
-    }
+    record Keys<T extends Comparable<T>>(PlanKey<T> start, PlanKey<T> low, PlanKey<T> high) {}
 
-    /** Reads the three needed numbers; empty when one is missing or wrong, or when they contradict. */
-    static Optional<Bounds> read(TableReader table, Keys keys, Range range) {
-        OptionalDouble start = table.neededNumber(keys.start(), range);
-        OptionalDouble low = table.neededNumber(keys.low(), range);
-        OptionalDouble high = table.neededNumber(keys.high(), range);
+    /** Reads the three needed values; empty when one is missing or wrong, or when they contradict. */
+    static <T extends Comparable<T>> Optional<Bounds<T>> read(TableReader table, Keys<T> keys) {
+        Optional<T> start = table.need(keys.start());
+        Optional<T> low = table.need(keys.low());
+        Optional<T> high = table.need(keys.high());
         boolean ordered = ordered(table, keys.low(), low, keys.high(), high);
         if (ordered) {
             boolean aboveLow = ordered(table, keys.low(), low, keys.start(), start);
@@ -29,12 +23,12 @@ record Bounds(double start, double low, double high) {
         if (!ordered || start.isEmpty() || low.isEmpty() || high.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Bounds(start.getAsDouble(), low.getAsDouble(), high.getAsDouble()));
+        return Optional.of(new Bounds<>(start.get(), low.get(), high.get()));
     }
 
-    private static boolean ordered(
-            TableReader table, String lowKey, OptionalDouble low, String highKey, OptionalDouble high) {
-        if (low.isEmpty() || high.isEmpty() || low.getAsDouble() <= high.getAsDouble()) {
+    private static <T extends Comparable<T>> boolean ordered(
+            TableReader table, PlanKey<T> lowKey, Optional<T> low, PlanKey<T> highKey, Optional<T> high) {
+        if (low.isEmpty() || high.isEmpty() || low.get().compareTo(high.get()) <= 0) {
             return true;
         }
         table.problems().order(Severity.ERROR, table.spot(lowKey), "not above", table.spot(highKey));

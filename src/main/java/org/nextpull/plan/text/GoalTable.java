@@ -1,30 +1,65 @@
 package org.nextpull.plan.text;
 
 import org.nextpull.plan.Goal;
+import org.nextpull.plan.Goal.Response;
+import org.nextpull.plan.Goal.Stages;
+import org.nextpull.plan.text.PlanTable.Presence;
+import org.nextpull.unit.Unit;
 
 /** Table {@code [goal]}. */
 final class GoalTable {
+    private static final Goal USUAL = Goal.defaults();
+    static final PlanKey<Stages> STAGES = PlanKey.of("stages", KeyFormat.word(Stages.class))
+            .usual(USUAL.stages())
+            .said(
+                    "Stages",
+                    "Spark and mixture one after the other. Together (which needs both tables) is understood, but taken in"
+                            + " turn, and that is said.");
+    static final PlanKey<Integer> MAX_PULLS = PlanKey.of("max_pulls", KeyFormat.whole(new Range(1, 10_000)))
+            .usual(USUAL.maxPulls())
+            .said("Max pulls", "What the day has room for.");
+
+    private static final PlanKey<Response> RESPONSE = PlanKey.of("response", KeyFormat.word(Response.class))
+            .usual(USUAL.response())
+            .said("Judge by", "The band average that is fitted.");
+    private static final PlanKey<Double> NEAR_BEST = PlanKey.of("near_best_percent", percent(new Range(0.01, 10)))
+            .usual(USUAL.nearBestPercent())
+            .said(
+                    "MBT tolerance",
+                    "Best timing is the least advance within this of the peak; spark that brings less is only risk. The lean"
+                            + " and rich edges lie this far below it.");
+    private static final PlanKey<Double> WORTH = PlanKey.of("worth_percent", percent(new Range(0.01, 50)))
+            .usual(USUAL.worthPercent())
+            .said("Smallest useful difference", "Smallest difference that matters when parts or fuels are compared.");
+    private static final PlanKey<Boolean> LEARN = PlanKey.of("learn_from_notebook", KeyFormat.flag())
+            .usual(USUAL.learnFromNotebook())
+            .said(
+                    "Use past sessions",
+                    "Whether earlier sessions of this engine may shorten steps; they never lengthen one.");
+
+    static final PlanTable<Goal> TABLE = PlanTable.<Goal>of(
+                    "goal", Presence.ALWAYS, "Goal", "What is looked for, and when it is enough.")
+            .key(STAGES, Goal::stages)
+            .key(RESPONSE, Goal::response)
+            .key(NEAR_BEST, Goal::nearBestPercent)
+            .key(WORTH, Goal::worthPercent)
+            .key(MAX_PULLS, Goal::maxPulls)
+            .key(LEARN, Goal::learnFromNotebook);
+
     private GoalTable() {}
 
-    static Goal read(TableReader table) {
-        Goal usual = Goal.defaults();
-        return new Goal(
-                table.word("stages", usual.stages()),
-                table.word("response", usual.response()),
-                table.number("near_best_percent", new Range(0.01, 10), usual.nearBestPercent()),
-                table.number("worth_percent", new Range(0.01, 50), usual.worthPercent()),
-                table.whole("max_pulls", new Range(1, 10_000), usual.maxPulls()),
-                table.flag("learn_from_notebook").orElse(usual.learnFromNotebook()));
+    /** Percent that stay percent, since so they are spoken of. */
+    private static KeyFormat<Double> percent(Range range) {
+        return KeyFormat.number(range).in(Unit.PERCENT);
     }
 
-    static String write(Goal goal) {
-        TableWriter table = new TableWriter("[goal]");
-        table.word("stages", goal.stages());
-        table.word("response", goal.response());
-        table.number("near_best_percent", goal.nearBestPercent());
-        table.number("worth_percent", goal.worthPercent());
-        table.number("max_pulls", goal.maxPulls());
-        table.raw("learn_from_notebook", String.valueOf(goal.learnFromNotebook()));
-        return table.written();
+    static Goal read(TableReader table) {
+        return new Goal(
+                table.get(STAGES),
+                table.get(RESPONSE),
+                table.get(NEAR_BEST),
+                table.get(WORTH),
+                table.get(MAX_PULLS),
+                table.get(LEARN));
     }
 }

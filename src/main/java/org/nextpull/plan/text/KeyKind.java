@@ -54,6 +54,14 @@ public enum KeyKind {
                     .map(Shown::text)
                     .collect(Collectors.joining(", ", "[", "]"));
         }
+    },
+
+    /** A table within a line, which is written in the text alone. */
+    TABLE {
+        @Override
+        public String written(String typed) {
+            return Shown.text(typed);
+        }
     };
 
     private static final Pattern TWO_NUMBERS =

@@ -25,7 +25,7 @@ public final class LimitChange {
     public static Outcome<SweepPlan> of(SweepPlan plan, String key, double value) {
         List<String> lines = new ArrayList<>();
         lines.add(TABLE);
-        lines.addAll(Arrays.stream(LimitsTable.write(plan.limits()).split("\n"))
+        lines.addAll(Arrays.stream(LimitsTable.TABLE.write(plan.limits()).split("\n"))
                 .filter(line -> !line.isBlank() && !line.equals(TABLE) && !line.startsWith(key + " "))
                 .toList());
         lines.add(quoted(key) + " = " + number(value));

@@ -1,74 +1,95 @@
 package org.nextpull.plan.text;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.OptionalInt;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.LeanLimit;
 import org.nextpull.plan.Limits;
 import org.nextpull.plan.Temperatures;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [limits]}. */
 final class LimitsTable {
-    private static final String LEAN = "lean_lambda";
-    private static final String LEAN_FOR = "lean_for_s";
+    static final PlanKey<Double> MOST_RPM = PlanKey.of("most_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
+            .said("Highest speed", "Highest engine speed; not below the top of the band.");
+    static final PlanKey<Lambda> LEAN = PlanKey.of("lean_lambda", KeyFormat.lambda())
+            .said("Lean alarm", "Leanest reading of any sensor at full load.");
+
+    private static final PlanKey<Integer> KNOCK_EVENTS = PlanKey.of(
+                    "knock_events", KeyFormat.whole(new Range(1, 1_000_000)))
+            .said(
+                    "Knock events",
+                    "Events within the band that make a pull a knocking one; one is enough where this is empty.");
+    private static final PlanKey<Double> KNOCK_MARGIN = PlanKey.of(
+                    "knock_margin_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
+            .usual(Limits.KNOCK_MARGIN_DEG)
+            .said("Knock margin", "How far to stay below an advance at which knock was heard.");
+    private static final PlanKey<Double> LEAN_FOR = PlanKey.of(
+                    "lean_for_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
+            .usual(LeanLimit.FOR_S)
+            .said("Lean for", "How long `lean_lambda` may be passed before it counts; a single sample is often noise.");
+    private static final PlanKey<Temperature> EXHAUST = PlanKey.of("exhaust_c", KeyFormat.celsius(new Range(100, 1400)))
+            .said("Exhaust", "Exhaust gas, any sensor. A thermocouple lags a short pull, so leave room.");
+    private static final PlanKey<Temperature> COOLANT =
+            PlanKey.of("coolant_c", KeyFormat.celsius(new Range(20, 200))).said("Coolant", "Highest.");
+    private static final PlanKey<Temperature> OIL =
+            PlanKey.of("oil_c", KeyFormat.celsius(new Range(20, 250))).said("Oil", "Highest.");
+    private static final PlanKey<Temperature> INLET =
+            PlanKey.of("inlet_c", KeyFormat.celsius(new Range(-40, 200))).said("Inlet air", "Highest.");
+    private static final PlanKey<Pressure> OIL_PRESSURE = PlanKey.of(
+                    "oil_pressure_kpa", KeyFormat.kilopascals(new Range(1, 2000)))
+            .said("Min oil pressure", "As logged, from the lowest speed of the band up.");
+    private static final PlanKey<Pressure> FUEL_PRESSURE = PlanKey.of(
+                    "fuel_pressure_kpa", KeyFormat.kilopascals(new Range(1, 100_000)))
+            .said("Min fuel pressure", "As logged, at full load; a falling fuel pressure runs an engine lean.");
+    private static final PlanKey<Pressure> BOOST = PlanKey.of("boost_kpa", KeyFormat.kilopascals(new Range(1, 1000)))
+            .said("Boost", "Manifold pressure above the barometer.");
+    private static final PlanKey<Double> INJECTOR_DUTY = PlanKey.of(
+                    "injector_duty_percent", KeyFormat.number(Unit.PERCENT, new Range(1, 100)))
+            .said("Injector duty", "Highest; near full duty the mixture can no longer be held.");
+
+    static final PlanTable<Limits> TABLE = PlanTable.<Limits>of(
+                    "limits",
+                    Presence.ALWAYS,
+                    "Limits",
+                    "What ends a pull or a sweep. What is left empty is not watched.")
+            .maybe(KNOCK_EVENTS, limits -> limits.knockEvents().stream().boxed().findFirst())
+            .key(KNOCK_MARGIN, Limits::knockMarginDeg)
+            .number(MOST_RPM, Limits::mostRpm)
+            .maybe(LEAN, limits -> limits.lean().map(LeanLimit::leanest))
+            .maybe(LEAN_FOR, limits -> limits.lean().map(LeanLimit::forS))
+            .maybe(EXHAUST, limits -> limits.most().exhaust())
+            .maybe(COOLANT, limits -> limits.most().coolant())
+            .maybe(OIL, limits -> limits.most().oil())
+            .maybe(INLET, limits -> limits.most().inlet())
+            .maybe(OIL_PRESSURE, Limits::oilPressureLeast)
+            .maybe(FUEL_PRESSURE, Limits::fuelPressureLeast)
+            .maybe(BOOST, Limits::boostMost)
+            .number(INJECTOR_DUTY, Limits::injectorDutyMost);
 
     private LimitsTable() {}
 
     static Limits read(TableReader table) {
-        OptionalInt knockEvents = table.whole("knock_events", new Range(1, 1_000_000));
-        double margin = table.number("knock_margin_deg", new Range(0, 20), Limits.KNOCK_MARGIN_DEG);
-        OptionalDouble mostRpm = table.number("most_rpm", Range.RPM);
         return new Limits(
-                knockEvents,
-                margin,
-                mostRpm,
+                table.find(KNOCK_EVENTS).stream().mapToInt(Integer::intValue).findFirst(),
+                table.get(KNOCK_MARGIN),
+                table.number(MOST_RPM),
                 lean(table),
-                temperatures(table),
-                Si.kilopascals(table.number("oil_pressure_kpa", new Range(1, 2000))),
-                Si.kilopascals(table.number("fuel_pressure_kpa", new Range(1, 100_000))),
-                Si.kilopascals(table.number("boost_kpa", new Range(1, 1000))),
-                Si.of(Unit.PERCENT, table.number("injector_duty_percent", new Range(1, 100))));
+                new Temperatures(table.find(EXHAUST), table.find(COOLANT), table.find(OIL), table.find(INLET)),
+                table.find(OIL_PRESSURE),
+                table.find(FUEL_PRESSURE),
+                table.find(BOOST),
+                table.number(INJECTOR_DUTY));
     }
 
     private static Optional<LeanLimit> lean(TableReader table) {
-        OptionalDouble leanest = table.number(LEAN, Range.LAMBDA);
-        double forS = table.number(LEAN_FOR, new Range(0, 60), LeanLimit.FOR_S);
+        double forS = table.get(LEAN_FOR);
         if (!table.has(LEAN) && table.has(LEAN_FOR)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(LEAN), table.spot(LEAN_FOR));
         }
-        return leanest.stream()
-                .mapToObj(lambda -> new LeanLimit(Lambda.of(lambda), forS))
-                .findFirst();
-    }
-
-    private static Temperatures temperatures(TableReader table) {
-        return new Temperatures(
-                Si.celsius(table.number("exhaust_c", new Range(100, 1400))),
-                Si.celsius(table.number("coolant_c", new Range(20, 200))),
-                Si.celsius(table.number("oil_c", new Range(20, 250))),
-                Si.celsius(table.number("inlet_c", new Range(-40, 200))));
-    }
-
-    static String write(Limits limits) {
-        TableWriter table = new TableWriter("[limits]");
-        limits.knockEvents().ifPresent(events -> table.number("knock_events", events));
-        table.number("knock_margin_deg", limits.knockMarginDeg());
-        table.number("most_rpm", limits.mostRpm());
-        limits.lean().ifPresent(lean -> {
-            table.number(LEAN, lean.leanest().value());
-            table.number(LEAN_FOR, lean.forS());
-        });
-        table.quantity("exhaust_c", Unit.CELSIUS, Si.kelvins(limits.most().exhaust()));
-        table.quantity("coolant_c", Unit.CELSIUS, Si.kelvins(limits.most().coolant()));
-        table.quantity("oil_c", Unit.CELSIUS, Si.kelvins(limits.most().oil()));
-        table.quantity("inlet_c", Unit.CELSIUS, Si.kelvins(limits.most().inlet()));
-        table.quantity("oil_pressure_kpa", Unit.KILOPASCAL, Si.pascals(limits.oilPressureLeast()));
-        table.quantity("fuel_pressure_kpa", Unit.KILOPASCAL, Si.pascals(limits.fuelPressureLeast()));
-        table.quantity("boost_kpa", Unit.KILOPASCAL, Si.pascals(limits.boostMost()));
-        table.quantity("injector_duty_percent", Unit.PERCENT, limits.injectorDutyMost());
-        return table.written();
+        return table.find(LEAN).map(leanest -> new LeanLimit(leanest, forS));
     }
 }

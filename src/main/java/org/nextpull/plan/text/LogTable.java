@@ -1,56 +1,83 @@
 package org.nextpull.plan.text;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.LogFacts;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [log]}. */
 final class LogTable {
+    static final PlanKey<CorrectionStandard> CORRECTED_BY = PlanKey.of(
+                    "corrected_by", AirTable.standards().allowing("as `[air] standard`"))
+            .said("Corrected by", "The standard that the logged torque was corrected by already.");
+
+    private static final PlanKey<Map<Role, String>> COLUMNS = PlanKey.of(
+                    "columns",
+                    KeyFormat.byRole((table, role) -> table.text(role.id()), Shown::text)
+                            .allowing("header texts"))
+            .said("Columns", "Which column is what, where the headers do not say it: `{ torque = \"Load 1\" }`.");
+    private static final PlanKey<Map<Role, Unit>> UNITS = PlanKey.of(
+                    "units",
+                    KeyFormat.byRole(LogTable::unit, unit -> Shown.text(unit.symbol()))
+                            .allowing("unit symbols"))
+            .said("Units", "The unit of a column: `{ torque = \"lbf.ft\" }`.");
+    private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new Range(1, 40)))
+            .said(
+                    "AFR gauge scaled to",
+                    "Stoichiometric ratio of an air-fuel gauge; without it such a column gives no lambda.");
+    private static final PlanKey<Double> SAMPLE_HZ = PlanKey.of(
+                    "sample_hz", KeyFormat.number(new Range(0.01, 1_000_000)))
+            .in("1/s")
+            .said("Rows a second", "Where the log has no time.");
+    private static final PlanKey<Double> LAMBDA_DELAY = PlanKey.of(
+                    "lambda_delay_s", KeyFormat.number(Unit.SECOND, new Range(0, 5)))
+            .said("Lambda delay", "From the valve to the reading; estimated where this is empty.");
+    private static final PlanKey<String> SETTINGS = PlanKey.of(
+                    "settings", KeyFormat.text().allowing("a path"))
+            .said(
+                    "Settings file",
+                    "A file beside the plan with what was set for each pull:"
+                            + " `file,pull,order,advance_deg,offset_deg,lambda,fuel,label,knock,note`.");
+
+    static final PlanTable<LogFacts> TABLE = PlanTable.<LogFacts>of(
+                    "log",
+                    Presence.ALWAYS,
+                    "Log",
+                    "Only where the log does not say it itself. Columns and units that the plan names are kept as they are.")
+            .maybe(COLUMNS, log -> some(log.hints().headers()))
+            .maybe(UNITS, log -> some(log.hints().units()))
+            .number(AFR_SCALE, log -> log.hints().afrScale())
+            .number(SAMPLE_HZ, log -> log.hints().sampleHz())
+            .number(LAMBDA_DELAY, LogFacts::lambdaDelayS)
+            .maybe(CORRECTED_BY, LogFacts::correctedBy)
+            .maybe(SETTINGS, LogFacts::settings);
+
     private LogTable() {}
 
+    private static <T> Optional<Map<Role, T>> some(Map<Role, T> values) {
+        return values.isEmpty() ? Optional.empty() : Optional.of(values);
+    }
+
     static LogFacts read(TableReader table) {
-        TableReader columns = table.table("columns");
-        TableReader units = table.table("units");
         Hints hints = new Hints(
-                byRole(columns, columns::text),
-                byRole(units, key -> unit(units, key)),
-                table.number("afr_scale", new Range(1, 40)),
-                table.number("sample_hz", new Range(0.01, 1_000_000)));
-        return new LogFacts(
-                hints,
-                table.number("lambda_delay_s", new Range(0, 5)),
-                AirTable.standard(table, "corrected_by"),
-                table.text("settings"));
+                table.find(COLUMNS).orElse(Map.of()),
+                table.find(UNITS).orElse(Map.of()),
+                table.number(AFR_SCALE),
+                table.number(SAMPLE_HZ));
+        return new LogFacts(hints, table.number(LAMBDA_DELAY), table.find(CORRECTED_BY), table.find(SETTINGS));
     }
 
-    private static <T> Map<Role, T> byRole(TableReader table, Function<String, Optional<T>> value) {
-        table.know(Arrays.stream(Role.values()).map(Role::id).toList());
-        Map<Role, T> found = new EnumMap<>(Role.class);
-        for (Role role : Role.values()) {
-            if (table.has(role.id())) {
-                value.apply(role.id()).ifPresent(present -> found.put(role, present));
-            }
-        }
-        return found;
-    }
-
-    private static Optional<Unit> unit(TableReader table, String key) {
-        Optional<String> symbol = table.text(key);
-        Role role = Role.valueOf(key.toUpperCase(Locale.ROOT));
+    private static Optional<Unit> unit(TableReader table, Role role) {
+        Optional<String> symbol = table.text(role.id());
         Optional<Unit> unit = symbol.flatMap(text -> Unit.parse(text, role.quantity()));
         if (symbol.isPresent() && unit.isEmpty()) {
-            table.unknownWord(table.spot(key), symbol.get(), symbols(role));
+            table.unknownWord(table.spot(role.id()), symbol.get(), symbols(role));
         }
         return unit;
     }
@@ -60,29 +87,5 @@ final class LogTable {
                 .filter(unit -> unit.quantity() == role.quantity())
                 .map(Unit::symbol)
                 .toList();
-    }
-
-    static String write(LogFacts log) {
-        TableWriter table = new TableWriter("[log]");
-        inline(table, "columns", log.hints().headers(), Shown::text);
-        inline(table, "units", log.hints().units(), unit -> Shown.text(unit.symbol()));
-        table.number("afr_scale", log.hints().afrScale());
-        table.number("sample_hz", log.hints().sampleHz());
-        table.number("lambda_delay_s", log.lambdaDelayS());
-        table.text("corrected_by", log.correctedBy().map(CorrectionStandard::id));
-        table.text("settings", log.settings());
-        return table.written();
-    }
-
-    private static <T> void inline(TableWriter table, String key, Map<Role, T> values, Function<T, String> written) {
-        if (!values.isEmpty()) {
-            List<Map.Entry<Role, T>> sorted = new ArrayList<>(values.entrySet());
-            sorted.sort(Map.Entry.comparingByKey());
-            table.raw(
-                    key,
-                    sorted.stream()
-                            .map(entry -> entry.getKey().id() + " = " + written.apply(entry.getValue()))
-                            .collect(Collectors.joining(", ", "{ ", " }")));
-        }
     }
 }

@@ -3,34 +3,60 @@ package org.nextpull.plan.text;
 import java.util.Optional;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.Step;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Unit;
 
 /** Table {@code [mixture]}. */
 final class MixtureTable {
-    private static final Bounds.Keys KEYS = new Bounds.Keys("start_lambda", "richest_lambda", "leanest_lambda");
-    private static final Step USUAL = new Step(MixturePlan.LARGEST_STEP_LAMBDA, MixturePlan.RESOLUTION_LAMBDA);
+    private static final Bounds.Keys<Lambda> BOUNDS = new Bounds.Keys<>(
+            PlanKey.of("start_lambda", KeyFormat.lambda()).needed("needed").said("Start", "Where the bracket starts."),
+            PlanKey.of("richest_lambda", KeyFormat.lambda())
+                    .needed("needed")
+                    .said("Rich limit", "Never richer: too rich washes the bores."),
+            PlanKey.of("leanest_lambda", KeyFormat.lambda())
+                    .needed("needed")
+                    .said("Lean limit", "Never leaner at full load, whatever the curve says."));
+    private static final StepKeys STEP = new StepKeys(
+            PlanKey.of("largest_step_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.001, 0.3)))
+                    .usual(MixturePlan.LARGEST_STEP_LAMBDA)
+                    .said(
+                            "Max step",
+                            "Never leaner than the leanest clean pull by more than this; the default is about half a point"
+                                    + " of air-fuel ratio on the petrol scale."),
+            PlanKey.of("resolution_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.0001, 0.1)))
+                    .usual(MixturePlan.RESOLUTION_LAMBDA)
+                    .said("Resolution", "What the fuelling can be set to; proposals are rounded to it, toward rich."));
+    private static final PlanKey<Double> SPARK_BACK = PlanKey.of(
+                    "spark_back_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
+            .usual(MixturePlan.SPARK_BACK_DEG)
+            .said(
+                    "Retard in mixture sweep",
+                    "While the mixture is swept the spark stands back by this, so that a lean step does not knock.");
+
+    static final PlanTable<MixturePlan> TABLE = PlanTable.<MixturePlan>of(
+                    "mixture", Presence.SWITCHED, "Mixture", "The mixture sweep. Off where the mixture stays as it is.")
+            .key(BOUNDS.start(), MixturePlan::start)
+            .key(BOUNDS.low(), MixturePlan::richest)
+            .key(BOUNDS.high(), MixturePlan::leanest)
+            .key(STEP.largest(), mixture -> mixture.step().largest())
+            .key(STEP.resolution(), mixture -> mixture.step().resolution())
+            .key(SPARK_BACK, MixturePlan::sparkBackDeg);
 
     private MixtureTable() {}
 
+    static PlanKey<Lambda> leanest() {
+        return BOUNDS.high();
+    }
+
     static Optional<MixturePlan> read(TableReader table) {
-        Optional<Step> step = StepKeys.LAMBDA.read(table, USUAL);
-        double sparkBackDeg = table.number("spark_back_deg", new Range(0, 20), MixturePlan.SPARK_BACK_DEG);
-        table.know(KEYS.all());
         if (!table.isPresent()) {
             return Optional.empty();
         }
-        Optional<Bounds> bounds = Bounds.read(table, KEYS, Range.LAMBDA);
-        return bounds.flatMap(lambda -> step.map(steps -> new MixturePlan(
-                Lambda.of(lambda.start()), Lambda.of(lambda.low()), Lambda.of(lambda.high()), steps, sparkBackDeg)));
-    }
-
-    static String write(MixturePlan mixture) {
-        TableWriter table = new TableWriter("[mixture]");
-        table.number("start_lambda", mixture.start().value());
-        table.number("richest_lambda", mixture.richest().value());
-        table.number("leanest_lambda", mixture.leanest().value());
-        StepKeys.LAMBDA.write(table, mixture.step());
-        table.number("spark_back_deg", mixture.sparkBackDeg());
-        return table.written();
+        Optional<Step> step = STEP.read(table);
+        double sparkBackDeg = table.get(SPARK_BACK);
+        return Bounds.read(table, BOUNDS)
+                .flatMap(lambda -> step.map(
+                        steps -> new MixturePlan(lambda.start(), lambda.low(), lambda.high(), steps, sparkBackDeg)));
     }
 }

@@ -21,19 +21,19 @@ record PlanTables(
 
     static PlanTables of(TableReader top) {
         return new PlanTables(
-                top.table("engine"),
-                top.table("fuel"),
-                top.tables("blend"),
-                top.table("dyno"),
-                top.table("air"),
-                top.table("band"),
-                top.table("pull"),
-                top.table("timing"),
-                top.table("mixture"),
-                top.table("limits"),
-                top.table("start"),
-                top.table("goal"),
-                top.table("log"),
-                top.tables("wire"));
+                top.table(EngineTable.TABLE),
+                top.table(FuelTable.TABLE),
+                top.tables(BlendTables.TABLE),
+                top.table(DynoTable.TABLE),
+                top.table(AirTable.TABLE),
+                top.table(BandTable.TABLE),
+                top.table(PullTable.TABLE),
+                top.table(TimingTable.TABLE),
+                top.table(MixtureTable.TABLE),
+                top.table(LimitsTable.TABLE),
+                top.table(StartTable.TABLE),
+                top.table(GoalTable.TABLE),
+                top.table(LogTable.TABLE),
+                top.tables(WireTables.TABLE));
     }
 }

@@ -11,7 +11,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
@@ -94,15 +93,14 @@ public final class PlanText {
     }
 
     private static SweepPlan plan(PlanTables tables) {
-        EngineFacts engine = EngineTable.read(tables.engine());
         return new SweepPlan(
-                engine,
+                EngineTable.read(tables.engine()),
                 FuelTable.read(tables.fuel(), tables.blends()),
                 DynoTable.read(tables.dyno()),
                 AirTable.read(tables.air()),
                 BandTable.read(tables.band()),
                 PullTable.read(tables.pull()),
-                TimingTable.read(tables.timing(), engine),
+                TimingTable.read(tables.timing()),
                 MixtureTable.read(tables.mixture()),
                 LimitsTable.read(tables.limits()),
                 StartTable.read(tables.start()),

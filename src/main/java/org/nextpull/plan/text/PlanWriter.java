@@ -1,5 +1,6 @@
 package org.nextpull.plan.text;
 
+import java.util.List;
 import java.util.stream.Collectors;
 import org.nextpull.plan.SweepPlan;
 
@@ -8,19 +9,24 @@ public final class PlanWriter {
     private PlanWriter() {}
 
     public static String write(SweepPlan plan) {
-        String text = EngineTable.write(plan.engine())
-                + FuelTable.write(plan.fuel())
-                + DynoTable.write(plan.dyno())
-                + AirTable.write(plan.air())
-                + plan.band().map(BandTable::write).orElse("")
-                + PullTable.write(plan.pull())
-                + plan.timing().map(TimingTable::write).orElse("")
-                + plan.mixture().map(MixtureTable::write).orElse("")
-                + LimitsTable.write(plan.limits())
-                + StartTable.write(plan.start())
-                + GoalTable.write(plan.goal())
-                + LogTable.write(plan.log())
-                + plan.wires().stream().map(WireTables::write).collect(Collectors.joining());
+        String text = EngineTable.TABLE.write(plan.engine())
+                + FuelTable.TABLE.write(plan.fuel())
+                + all(BlendTables.TABLE, plan.fuel().own())
+                + DynoTable.TABLE.write(plan.dyno())
+                + AirTable.TABLE.write(plan.air())
+                + all(BandTable.TABLE, plan.band().stream().toList())
+                + PullTable.TABLE.write(plan.pull())
+                + all(TimingTable.TABLE, plan.timing().stream().toList())
+                + all(MixtureTable.TABLE, plan.mixture().stream().toList())
+                + LimitsTable.TABLE.write(plan.limits())
+                + StartTable.TABLE.write(plan.start())
+                + GoalTable.TABLE.write(plan.goal())
+                + LogTable.TABLE.write(plan.log())
+                + all(WireTables.TABLE, plan.wires());
         return text.stripTrailing() + "\n";
+    }
+
+    private static <R> String all(PlanTable<R> table, List<R> members) {
+        return members.stream().map(table::write).collect(Collectors.joining());
     }
 }

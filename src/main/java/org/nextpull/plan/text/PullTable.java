@@ -1,35 +1,49 @@
 package org.nextpull.plan.text;
 
-import java.util.OptionalDouble;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.PullFacts.Kind;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [pull]}. */
 final class PullTable {
-    private static final String FULL_LOAD = "full_load_percent";
+    private static final PullFacts USUAL = PullFacts.defaults();
+    static final PlanKey<Integer> DISCARD = PlanKey.of("throw_away_first", KeyFormat.whole(new Range(0, 100)))
+            .usual(USUAL.throwAwayFirst())
+            .said("Discard first", "Pulls at the start of the day that only warm things up.");
+
+    private static final PlanKey<Kind> KIND = PlanKey.of("kind", KeyFormat.word(Kind.class))
+            .usual(USUAL.kind())
+            .said("Kind", "Found from the log, unless you say it: accelerating, stepped speeds, or held at one speed.");
+    private static final PlanKey<Double> FULL_LOAD = PlanKey.of(
+                    "full_load_percent", KeyFormat.number(Unit.PERCENT, new Range(10, 100)))
+            .usual(USUAL.fullLoad())
+            .said(
+                    "Full load from",
+                    "Throttle from which the load counts as full; lower it where the sensor never shows 95 %.");
+    private static final PlanKey<Double> SETTLE = PlanKey.of(
+                    "settle_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
+            .usual(USUAL.settleS())
+            .said(
+                    "Settling",
+                    "Longest settling after the throttle opened or the spark was stepped; it is left out of the"
+                            + " average.");
+    private static final PlanKey<Double> HOLD = PlanKey.of("hold_s", KeyFormat.number(Unit.SECOND, new Range(0.1, 600)))
+            .usual(USUAL.holdS())
+            .said("Min hold", "A held speed that is shorter gives no point.");
+
+    static final PlanTable<PullFacts> TABLE = PlanTable.<PullFacts>of(
+                    "pull", Presence.ALWAYS, "Pulls", "How a pull looks in the log.")
+            .key(KIND, PullFacts::kind)
+            .key(FULL_LOAD, PullFacts::fullLoad)
+            .key(SETTLE, PullFacts::settleS)
+            .key(HOLD, PullFacts::holdS)
+            .key(DISCARD, PullFacts::throwAwayFirst);
 
     private PullTable() {}
 
     static PullFacts read(TableReader table) {
-        PullFacts usual = PullFacts.defaults();
-        Kind kind = table.word("kind", usual.kind());
-        OptionalDouble fullLoad = Si.of(Unit.PERCENT, table.number(FULL_LOAD, new Range(10, 100)));
         return new PullFacts(
-                kind,
-                fullLoad.orElse(usual.fullLoad()),
-                table.whole("throw_away_first", new Range(0, 100), usual.throwAwayFirst()),
-                table.number("settle_s", new Range(0, 60), usual.settleS()),
-                table.number("hold_s", new Range(0.1, 600), usual.holdS()));
-    }
-
-    static String write(PullFacts pull) {
-        TableWriter table = new TableWriter("[pull]");
-        table.word("kind", pull.kind());
-        table.quantity(FULL_LOAD, Unit.PERCENT, OptionalDouble.of(pull.fullLoad()));
-        table.number("settle_s", pull.settleS());
-        table.number("hold_s", pull.holdS());
-        table.number("throw_away_first", pull.throwAwayFirst());
-        return table.written();
+                table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), table.get(HOLD));
     }
 }

@@ -1,62 +1,39 @@
 package org.nextpull.plan.text;
 
-import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.TemperatureWindow;
-import org.nextpull.unit.Temperature;
+import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [start]}. */
 final class StartTable {
+    private static final PlanKey<TemperatureWindow> COOLANT =
+            PlanKey.of("coolant_c", window()).said("Coolant", "Low to high, as in 80 to 95.");
+    private static final PlanKey<TemperatureWindow> OIL =
+            PlanKey.of("oil_c", window()).said("Oil", "Low to high.");
+    private static final PlanKey<TemperatureWindow> INLET =
+            PlanKey.of("inlet_c", window()).said("Inlet air", "Low to high.");
+    private static final PlanKey<Double> COOL_DOWN = PlanKey.of(
+                    "cool_down_s", KeyFormat.number(Unit.SECOND, new Range(0, 86_400)))
+            .said("Cool down", "Least time between pulls.");
+
+    static final PlanTable<StartWindow> TABLE = PlanTable.<StartWindow>of(
+                    "start",
+                    Presence.ALWAYS,
+                    "Before a pull",
+                    "What must hold before the throttle opens, so that pulls can be compared.")
+            .maybe(COOLANT, StartWindow::coolant)
+            .maybe(OIL, StartWindow::oil)
+            .maybe(INLET, StartWindow::inlet)
+            .number(COOL_DOWN, StartWindow::coolDownS);
+
     private StartTable() {}
 
+    private static KeyFormat<TemperatureWindow> window() {
+        return KeyFormat.celsiusWindow(Range.ANY_CELSIUS);
+    }
+
     static StartWindow read(TableReader table) {
-        return new StartWindow(
-                window(table, "coolant_c"),
-                window(table, "oil_c"),
-                window(table, "inlet_c"),
-                table.number("cool_down_s", new Range(0, 86_400)));
-    }
-
-    private static Optional<TemperatureWindow> window(TableReader table, String key) {
-        Optional<List<Double>> pair = table.pair(key, Range.ANY_CELSIUS);
-        if (pair.isEmpty()) {
-            return Optional.empty();
-        }
-        double low = pair.get().get(0);
-        double high = pair.get().get(1);
-        if (low > high) {
-            table.problems()
-                    .error(
-                            FindingCode.PLAN_WINDOW_REVERSED,
-                            table.spot(key),
-                            Detail.of("low", Shown.number(low)),
-                            Detail.of("high", Shown.number(high)));
-            return Optional.empty();
-        }
-        return Optional.of(new TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high)));
-    }
-
-    static String write(StartWindow start) {
-        TableWriter table = new TableWriter("[start]");
-        write(table, "coolant_c", start.coolant());
-        write(table, "oil_c", start.oil());
-        write(table, "inlet_c", start.inlet());
-        table.number("cool_down_s", start.coolDownS());
-        return table.written();
-    }
-
-    private static void write(TableWriter table, String key, Optional<TemperatureWindow> window) {
-        window.ifPresent(
-                present -> table.raw(key, "[" + celsius(present.low()) + ", " + celsius(present.high()) + "]"));
-    }
-
-    private static String celsius(Temperature temperature) {
-        OptionalDouble kelvins = OptionalDouble.of(temperature.kelvins());
-        return Shown.number(Decimal.of(Unit.CELSIUS, kelvins.getAsDouble()));
+        return new StartWindow(table.find(COOLANT), table.find(OIL), table.find(INLET), table.number(COOL_DOWN));
     }
 }

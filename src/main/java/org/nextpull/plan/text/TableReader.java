@@ -2,14 +2,12 @@ package org.nextpull.plan.text;
 
 import java.util.ArrayList;
 import java.util.Collection;
-import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.stream.IntStream;
-import java.util.stream.Stream;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.NearestNames;
@@ -18,10 +16,7 @@ import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
 import org.tomlj.TomlTable;
 
-/**
- * Reads one table of a plan. Every key that is asked for is remembered, so that {@link #finish} can name those that nobody asked for:
- * nothing in a plan is silently left out.
- */
+/** Reads one table of a plan. {@link #finish} names every key that the list does not have: nothing in a plan is silently left out. */
 final class TableReader {
     private static final int LONGEST_WORD = 64;
 
@@ -29,13 +24,14 @@ final class TableReader {
     private final TomlTable table;
     private final Optional<TomlPosition> position;
     private final Problems problems;
+    private final List<String> known;
     private final List<TableReader> all;
-    private final Set<String> asked = new LinkedHashSet<>();
 
-    private TableReader(Spot spot, TomlTable table, Problems problems, List<TableReader> all) {
+    private TableReader(Spot spot, TomlTable table, List<String> known, Problems problems, List<TableReader> all) {
         this.path = spot.key();
         this.position = spot.position();
         this.table = table;
+        this.known = known;
         this.problems = problems;
         this.all = all;
         all.add(this);
@@ -43,7 +39,13 @@ final class TableReader {
 
     /** The top of a plan. */
     static TableReader top(TomlTable table, Problems problems) {
-        return new TableReader(new Spot("", Optional.empty(), ""), table, problems, new ArrayList<>());
+        return new TableReader(
+                new Spot("", Optional.empty(), ""), table, PlanKeys.tableNames(), problems, new ArrayList<>());
+    }
+
+    /** An empty plan. */
+    static TableReader nothing() {
+        return top(Toml.parse(""), new Problems(""));
     }
 
     Problems problems() {
@@ -53,6 +55,10 @@ final class TableReader {
     /** Whether the plan has this table. */
     boolean isPresent() {
         return position.isPresent();
+    }
+
+    boolean has(PlanKey<?> key) {
+        return has(key.name());
     }
 
     boolean has(String key) {
@@ -67,49 +73,85 @@ final class TableReader {
         return new Spot(path, position, "");
     }
 
-    Spot spot(String key) {
-        return spot(key, "");
+    /** Where a key stands; one that is not written shows its default and the place of its table. */
+    Spot spot(PlanKey<?> key) {
+        return has(key)
+                ? spot(key.name())
+                : new Spot(dotted(key.name()), position, key.usualWritten(this).orElse(""));
     }
 
-    /** Where a key stands; a key that is not written shows {@code fallback} and the place of its table. */
-    Spot spot(String key, String fallback) {
+    Spot spot(String key) {
         Optional<TomlPosition> own = Optional.ofNullable(table.inputPositionOf(List.of(key)));
-        String shown = find(key).map(Shown::value).orElse(fallback);
-        return new Spot(dotted(key), own.or(() -> position), shown);
+        return new Spot(
+                dotted(key),
+                own.or(() -> position),
+                value(key).map(Shown::value).orElse(""));
+    }
+
+    /** What is written for a key; empty when it is absent or wrong. */
+    <T> Optional<T> find(PlanKey<T> key) {
+        return key.format().read().apply(this, key.name());
+    }
+
+    OptionalDouble number(PlanKey<Double> key) {
+        return find(key).stream().mapToDouble(Double::doubleValue).findFirst();
+    }
+
+    /** What holds for a key that has a default. */
+    <T> T get(PlanKey<T> key) {
+        return find(key)
+                .or(() -> key.usual(this))
+                .orElseThrow(() -> new IllegalStateException("no default: " + key.name()));
+    }
+
+    /** The value of a key that has to be there. */
+    <T> Optional<T> need(PlanKey<T> key) {
+        require(key);
+        return find(key);
+    }
+
+    void require(PlanKey<?> key) {
+        if (!has(key)) {
+            problems.error(FindingCode.PLAN_MISSING_KEY, spot(key));
+        }
+    }
+
+    /** What holds for a key, without a word on what is wrong with it. */
+    <T> Optional<T> peek(PlanKey<T> key) {
+        TableReader quiet = new TableReader(spot(), table, known, new Problems(""), new ArrayList<>(all));
+        return quiet.find(key).or(() -> key.usual(quiet));
+    }
+
+    /** Another table of the same plan; of one that it has not, nothing. */
+    TableReader beside(String other) {
+        return all.stream()
+                .filter(reader -> reader.path.equals(other))
+                .findFirst()
+                .orElseGet(TableReader::nothing);
+    }
+
+    /** All tables of a list in the same plan. */
+    List<TableReader> members(PlanTable<?> list) {
+        return all.stream()
+                .filter(reader -> reader.path.startsWith(list.name() + "[") && !reader.path.contains("."))
+                .toList();
     }
 
     OptionalDouble number(String key, Range range) {
-        Optional<Object> value = ask(key);
-        if (value.isEmpty()) {
-            return OptionalDouble.empty();
-        }
-        return new NumberCheck(problems, range).number(spot(key), value.get());
-    }
-
-    double number(String key, Range range, double fallback) {
-        return number(key, range).orElse(fallback);
-    }
-
-    OptionalDouble neededNumber(String key, Range range) {
-        need(key);
-        return number(key, range);
+        Optional<Object> value = value(key);
+        return value.isEmpty()
+                ? OptionalDouble.empty()
+                : new NumberCheck(problems, range).number(spot(key), value.get());
     }
 
     OptionalInt whole(String key, Range range) {
-        Optional<Object> value = ask(key);
-        if (value.isEmpty()) {
-            return OptionalInt.empty();
-        }
-        return new NumberCheck(problems, range).whole(spot(key), value.get());
+        Optional<Object> value = value(key);
+        return value.isEmpty() ? OptionalInt.empty() : new NumberCheck(problems, range).whole(spot(key), value.get());
     }
 
-    int whole(String key, Range range, int fallback) {
-        return whole(key, range).orElse(fallback);
-    }
-
-    /** A list of two numbers; empty when absent or wrong. */
-    Optional<List<Double>> pair(String key, Range range) {
-        Optional<Object> value = ask(key);
+    /** A list of two numbers, the lower first; empty when absent or wrong. */
+    Optional<List<Double>> window(String key, Range range) {
+        Optional<Object> value = value(key);
         if (value.isEmpty()) {
             return Optional.empty();
         }
@@ -117,20 +159,33 @@ final class TableReader {
             wrongType(spot(key), "a list of two numbers, [low, high]");
             return Optional.empty();
         }
+        List<Double> pair = numbers(key, array, range);
+        if (pair.size() == 2 && pair.get(0) > pair.get(1)) {
+            problems.error(
+                    FindingCode.PLAN_WINDOW_REVERSED,
+                    spot(key),
+                    Detail.of("low", Shown.number(pair.get(0))),
+                    Detail.of("high", Shown.number(pair.get(1))));
+            return Optional.empty();
+        }
+        return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
+    }
+
+    /** Those elements of a list that are good numbers. */
+    private List<Double> numbers(String key, TomlArray array, Range range) {
         NumberCheck check = new NumberCheck(problems, range);
-        List<Double> numbers = IntStream.range(0, 2)
+        return IntStream.range(0, array.size())
                 .mapToObj(index -> check.number(element(key, array, index), array.get(index)))
                 .flatMap(number -> number.stream().boxed())
                 .toList();
-        return numbers.size() == 2 ? Optional.of(numbers) : Optional.empty();
     }
 
     Optional<String> text(String key) {
-        return ask(key).flatMap(value -> text(spot(key), value));
+        return value(key).flatMap(value -> text(spot(key), value));
     }
 
     List<String> texts(String key) {
-        Optional<Object> value = ask(key);
+        Optional<Object> value = value(key);
         if (value.isEmpty()) {
             return List.of();
         }
@@ -146,23 +201,12 @@ final class TableReader {
     }
 
     Optional<Boolean> flag(String key) {
-        Optional<Object> value = ask(key);
+        Optional<Object> value = value(key);
         if (value.isPresent() && !(value.get() instanceof Boolean)) {
             wrongType(spot(key), "true or false");
             return Optional.empty();
         }
         return value.map(Boolean.class::cast);
-    }
-
-    /** One of the words of an enum; {@code fallback} when absent or wrong. */
-    <E extends Enum<E>> E word(String key, E fallback) {
-        List<E> constants =
-                Stream.of(fallback.getDeclaringClass().getEnumConstants()).toList();
-        Optional<String> word = oneOf(key, constants.stream().map(Shown::word).toList());
-        return word.flatMap(text -> constants.stream()
-                        .filter(constant -> Shown.word(constant).equals(text))
-                        .findFirst())
-                .orElse(fallback);
     }
 
     /** One of some words. */
@@ -182,19 +226,30 @@ final class TableReader {
         problems.error(FindingCode.PLAN_UNKNOWN_WORD, spot, details.toArray(new Detail[0]));
     }
 
-    /** A table below this one; without content when it is absent or no table. */
-    TableReader table(String key) {
-        Optional<Object> value = ask(key);
+    /** A table of the list below this one. */
+    TableReader table(PlanTable<?> listed) {
+        return table(listed.name(), listed.keyNames());
+    }
+
+    /** A table below this one, with the keys that it may have; without content when it is absent or no table. */
+    TableReader table(String key, List<String> keys) {
+        Optional<Object> value = value(key);
         if (value.isPresent() && value.get() instanceof TomlTable below) {
-            return new TableReader(spot(key), below, problems, all);
+            return new TableReader(spot(key), below, keys, problems, all);
         }
         value.ifPresent(wrong -> wrongType(spot(key), "a table"));
-        return new TableReader(new Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), problems, all);
+        return new TableReader(new Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), keys, problems, all);
+    }
+
+    /** The names in a table below this one. */
+    Set<String> keysBelow(String key) {
+        return value(key).orElse("") instanceof TomlTable below ? below.keySet() : Set.of();
     }
 
     /** The tables of a list of tables. */
-    List<TableReader> tables(String key) {
-        Optional<Object> value = ask(key);
+    List<TableReader> tables(PlanTable<?> listed) {
+        String key = listed.name();
+        Optional<Object> value = value(key);
         if (value.isEmpty()) {
             return List.of();
         }
@@ -203,7 +258,8 @@ final class TableReader {
             return List.of();
         }
         return IntStream.range(0, array.size())
-                .mapToObj(index -> new TableReader(element(key, array, index), array.getTable(index), problems, all))
+                .mapToObj(index -> new TableReader(
+                        element(key, array, index), array.getTable(index), listed.keyNames(), problems, all))
                 .toList();
     }
 
@@ -211,32 +267,19 @@ final class TableReader {
         return IntStream.range(0, array.size()).allMatch(index -> array.get(index) instanceof TomlTable);
     }
 
-    /** Keys that this table may have. */
-    void know(List<String> keys) {
-        asked.addAll(keys);
-    }
-
-    /** A key that has to be there once its table is. */
-    void need(String key) {
-        asked.add(key);
-        if (!has(key)) {
-            problems.error(FindingCode.PLAN_MISSING_KEY, spot(key));
-        }
-    }
-
-    /** Names every key of the whole plan that nobody asked for. */
+    /** Names every key of the whole plan that no list has. */
     void finish() {
         for (TableReader reader : all) {
             reader.table.keySet().stream()
-                    .filter(key -> !reader.asked.contains(key))
+                    .filter(key -> !reader.known.contains(key))
                     .forEach(reader::unknownKey);
         }
     }
 
     private void unknownKey(String key) {
         List<Detail> details = new ArrayList<>();
-        details.add(Detail.of("allowed", String.join(", ", asked)));
-        elsewhere(key).or(() -> nearest(key, asked)).ifPresent(near -> details.add(Detail.of("nearest", near)));
+        details.add(Detail.of("allowed", String.join(", ", known)));
+        elsewhere(key).or(() -> nearest(key, known)).ifPresent(near -> details.add(Detail.of("nearest", near)));
         problems.error(FindingCode.PLAN_UNKNOWN_KEY, spot(key), details.toArray(new Detail[0]));
     }
 
@@ -249,17 +292,12 @@ final class TableReader {
     /** The same key in another table. */
     private Optional<String> elsewhere(String key) {
         return all.stream()
-                .filter(reader -> reader.asked.contains(key))
+                .filter(reader -> reader.known.contains(key))
                 .map(reader -> reader.dotted(key))
                 .findFirst();
     }
 
-    private Optional<Object> ask(String key) {
-        asked.add(key);
-        return find(key);
-    }
-
-    private Optional<Object> find(String key) {
+    private Optional<Object> value(String key) {
         return Optional.ofNullable(table.get(List.of(key)));
     }
 

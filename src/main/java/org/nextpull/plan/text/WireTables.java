@@ -1,29 +1,70 @@
 package org.nextpull.plan.text;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Set;
-import java.util.stream.Collectors;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.PortFacts;
+import org.nextpull.plan.PortFacts.Flow;
+import org.nextpull.plan.PortFacts.Parity;
 import org.nextpull.plan.PortFacts.Stop;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.plan.WireFacts.Lines;
+import org.nextpull.plan.text.PlanTable.Presence;
+import org.nextpull.unit.Unit;
 
 /** The list of tables {@code [[wire]]}. */
 final class WireTables {
-    private static final String DEVICE = "device";
-    private static final String COLUMNS = "columns";
-    private static final String LINES = "lines";
-    private static final String STOP = "stop";
-    private static final String DELAY = "delay_s";
+    private static final PortFacts USUAL = PortFacts.defaults();
+    private static final PlanKey<String> DEVICE = PlanKey.of("device", KeyFormat.text())
+            .said("Port", "Needed where there are several; else the port that you choose on the day is used.");
+    private static final PlanKey<Integer> BAUD = PlanKey.of("baud", KeyFormat.whole(new Range(50, 20_000_000)))
+            .in("1/s")
+            .usual(USUAL.baud())
+            .said("Baud", "As the logger is set.");
+    private static final PlanKey<Integer> BITS = PlanKey.of("bits", KeyFormat.whole(new Range(5, 8)))
+            .usual(USUAL.bits())
+            .said("Data bits", "5 to 8; nearly always 8.");
+    private static final PlanKey<Parity> PARITY = PlanKey.of("parity", KeyFormat.word(Parity.class))
+            .usual(USUAL.parity())
+            .said("Parity", "Nearly always none.");
+    private static final PlanKey<Stop> STOP =
+            PlanKey.of("stop", stopBits()).usual(USUAL.stop()).said("Stop bits", "Nearly always 1.");
+    private static final PlanKey<Flow> FLOW = PlanKey.of("flow", KeyFormat.word(Flow.class))
+            .usual(USUAL.flow())
+            .said("Flow control", "Nearly always none.");
+    private static final PlanKey<Lines> LINES = PlanKey.of("lines", KeyFormat.word(Lines.class))
+            .usual(Lines.SEPARATED)
+            .said("Lines", "Values with a separator, name=value pairs, or sentences with a checksum as in NMEA 0183.");
+    private static final PlanKey<List<String>> COLUMNS = PlanKey.of(
+                    "columns", KeyFormat.texts().allowing("header texts"))
+            .said(
+                    "Columns",
+                    "The fields in order with units, as in: rpm, torque [N.m]. Needed with sentences, not used with pairs;"
+                            + " empty where the logger sends a header line.");
+    private static final PlanKey<Double> DELAY = PlanKey.of("delay_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
+            .usual(0.0)
+            .said("Delay", "How much later than the other sources it reports.");
+
+    static final PlanTable<WireFacts> TABLE = PlanTable.<WireFacts>of(
+                    "wire", Presence.LISTED, "Wire", "A serial source.")
+            .maybe(DEVICE, WireFacts::device)
+            .key(BAUD, wire -> wire.port().baud())
+            .key(BITS, wire -> wire.port().bits())
+            .key(PARITY, wire -> wire.port().parity())
+            .key(STOP, wire -> wire.port().stop())
+            .key(FLOW, wire -> wire.port().flow())
+            .key(LINES, WireFacts::lines)
+            .maybe(COLUMNS, wire -> Optional.of(wire.columns()).filter(columns -> !columns.isEmpty()))
+            .key(DELAY, WireFacts::delayS);
 
     private WireTables() {}
+
+    private static KeyFormat<Stop> stopBits() {
+        return KeyFormat.oneOfNumbers(List.of(Stop.values()), Stop::bits);
+    }
 
     static List<WireFacts> read(List<TableReader> tables) {
         List<WireFacts> wires = new ArrayList<>();
@@ -31,8 +72,8 @@ final class WireTables {
         for (TableReader table : tables) {
             WireFacts wire = read(table);
             wires.add(wire);
-            if (tables.size() > 1 && !table.has(DEVICE)) {
-                table.need(DEVICE);
+            if (tables.size() > 1) {
+                table.require(DEVICE);
             }
             if (wire.device().isPresent() && !devices.add(wire.device().get())) {
                 table.problems().error(FindingCode.PLAN_NAME_TWICE, table.spot(DEVICE));
@@ -42,58 +83,16 @@ final class WireTables {
     }
 
     private static WireFacts read(TableReader table) {
-        Optional<String> device = table.text(DEVICE);
-        Lines lines = table.word(LINES, Lines.SEPARATED);
-        List<String> columns = table.texts(COLUMNS);
+        Lines lines = table.get(LINES);
         if (lines == Lines.PAIRS && table.has(COLUMNS)) {
             table.problems().conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(COLUMNS), table.spot(LINES));
         }
         if (lines == Lines.SENTENCE && !table.has(COLUMNS)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(COLUMNS), table.spot(LINES));
         }
-        return new WireFacts(device, port(table), lines, columns, table.number(DELAY, new Range(0, 60), 0));
-    }
-
-    private static PortFacts port(TableReader table) {
-        PortFacts usual = PortFacts.defaults();
-        return new PortFacts(
-                table.whole("baud", new Range(50, 20_000_000), usual.baud()),
-                table.whole("bits", new Range(5, 8), usual.bits()),
-                table.word("parity", usual.parity()),
-                stop(table),
-                table.word("flow", usual.flow()));
-    }
-
-    private static Stop stop(TableReader table) {
-        OptionalDouble bits = table.number(STOP, new Range(1, 2));
-        Optional<Stop> stop = Arrays.stream(Stop.values())
-                .filter(candidate -> candidate.bits() == bits.orElse(Stop.ONE.bits()))
-                .findFirst();
-        if (stop.isEmpty()) {
-            table.problems()
-                    .error(
-                            FindingCode.PLAN_UNKNOWN_WORD,
-                            table.spot(STOP),
-                            Detail.of(
-                                    "allowed",
-                                    Arrays.stream(Stop.values())
-                                            .map(allowed -> Shown.number(allowed.bits()))
-                                            .collect(Collectors.joining(", "))));
-        }
-        return stop.orElse(Stop.ONE);
-    }
-
-    static String write(WireFacts wire) {
-        TableWriter table = new TableWriter("[[wire]]");
-        table.text(DEVICE, wire.device());
-        table.number("baud", wire.port().baud());
-        table.number("bits", wire.port().bits());
-        table.word("parity", wire.port().parity());
-        table.number(STOP, wire.port().stop().bits());
-        table.word("flow", wire.port().flow());
-        table.word(LINES, wire.lines());
-        table.texts(COLUMNS, wire.columns());
-        table.number(DELAY, wire.delayS());
-        return table.written();
+        PortFacts port =
+                new PortFacts(table.get(BAUD), table.get(BITS), table.get(PARITY), table.get(STOP), table.get(FLOW));
+        return new WireFacts(
+                table.find(DEVICE), port, lines, table.find(COLUMNS).orElse(List.of()), table.get(DELAY));
     }
 }

@@ -3,6 +3,7 @@ package org.nextpull.window.start;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.plan.text.PlanKey;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
@@ -15,13 +16,10 @@ final class Conversion {
         this.shown = shown;
     }
 
-    String of(FormField field, String typed) {
-        Optional<Quantity> quantity = quantity(field.unit());
-        if (quantity.isEmpty() || typed.isBlank()) {
-            return "";
-        }
-        Optional<Unit> written = Unit.parse(field.unit(), quantity.get());
-        if (written.isEmpty() || written.get() == shown.unit(quantity.get())) {
+    String of(PlanKey<?> field, String typed) {
+        Optional<Unit> written = field.unit();
+        Quantity quantity = written.map(Unit::quantity).orElse(Quantity.COUNT);
+        if (written.isEmpty() || typed.isBlank() || written.get() == shown.unit(quantity)) {
             return "";
         }
         List<String> values = new ArrayList<>();
@@ -29,19 +27,8 @@ final class Conversion {
             if (!number.strip().matches("[+-]?\\d{1,9}(\\.\\d{0,9})?")) {
                 return "";
             }
-            values.add(shown.number(quantity.get(), written.get().toSi(Double.parseDouble(number.strip()))));
+            values.add(shown.number(quantity, written.get().toSi(Double.parseDouble(number.strip()))));
         }
-        return String.join(" to ", values) + " " + shown.unit(quantity.get()).symbol();
-    }
-
-    private static Optional<Quantity> quantity(String unit) {
-        return switch (unit) {
-            case "°C" -> Optional.of(Quantity.TEMPERATURE);
-            case "kPa" -> Optional.of(Quantity.PRESSURE);
-            case "L" -> Optional.of(Quantity.VOLUME);
-            case "m" -> Optional.of(Quantity.LENGTH);
-            case "kg.m2" -> Optional.of(Quantity.INERTIA);
-            default -> Optional.empty();
-        };
+        return String.join(" to ", values) + " " + shown.unit(quantity).symbol();
     }
 }

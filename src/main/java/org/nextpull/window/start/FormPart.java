@@ -1,6 +1,7 @@
 package org.nextpull.window.start;
 
 import java.util.List;
+import org.nextpull.plan.text.PlanTable;
 
 /**
  * A section as it now stands.
@@ -11,7 +12,7 @@ import java.util.List;
  * @param rows its fields; none while a table that can be switched is off
  * @param said what is wrong with the table as a whole
  */
-record FormPart(String table, FormSection section, boolean isPresent, List<FormRow> rows, List<Said> said) {
+record FormPart(String table, PlanTable<?> section, boolean isPresent, List<FormRow> rows, List<Said> said) {
     FormPart {
         rows = List.copyOf(rows);
         said = List.copyOf(said);

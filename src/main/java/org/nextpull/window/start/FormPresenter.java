@@ -10,9 +10,10 @@ import java.util.Set;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.text.KeyKind;
-import org.nextpull.plan.text.PlanDefaults;
 import org.nextpull.plan.text.PlanDraft;
-import org.nextpull.plan.text.PlanWords;
+import org.nextpull.plan.text.PlanKey;
+import org.nextpull.plan.text.PlanKeys;
+import org.nextpull.plan.text.PlanTable;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 
@@ -20,7 +21,6 @@ import org.nextpull.report.Shown;
 final class FormPresenter {
     private static final String LIST_MEMBER = "\\[\\d+]$";
 
-    private final List<FormSection> sections = FormCatalogue.load();
     private final FindingText sentences;
     private final Conversion conversion;
 
@@ -30,15 +30,14 @@ final class FormPresenter {
     }
 
     FormPage page(PlanDraft draft, Optional<String> file, boolean isChanged) {
-        Map<String, String> defaults = PlanDefaults.of(draft);
         Map<String, List<Said>> said = new HashMap<>();
         List<Finding> findings = draft.plan(file.orElse("plan.toml")).findings();
         findings.forEach(finding -> said.computeIfAbsent(place(finding), place -> new ArrayList<>())
                 .add(new Said(finding.isError(), sentences.sentence(finding))));
         List<FormPart> parts = new ArrayList<>();
-        for (FormSection section : sections) {
+        for (PlanTable<?> section : sections()) {
             for (String table : tables(section, draft)) {
-                parts.add(part(section, table, draft, defaults, said));
+                parts.add(part(section, table, draft, said));
             }
         }
         Set<String> shown = new HashSet<>();
@@ -51,6 +50,18 @@ final class FormPresenter {
         return new FormPage(file, isChanged, parts, loose, kept(draft));
     }
 
+    private static List<PlanTable<?>> sections() {
+        return PlanKeys.tables().stream()
+                .filter(table -> table.presence() != PlanTable.Presence.LISTED_IN_TEXT)
+                .toList();
+    }
+
+    private static List<PlanKey<?>> fields(PlanTable<?> section) {
+        return section.keys().stream()
+                .filter(key -> key.kind() != KeyKind.TABLE)
+                .toList();
+    }
+
     /** A finding about one of a list of values belongs to the list. */
     private static String place(Finding finding) {
         String key = finding.place().key().orElse("");
@@ -58,42 +69,33 @@ final class FormPresenter {
         return whole.contains(".") ? whole : key;
     }
 
-    private static List<String> tables(FormSection section, PlanDraft draft) {
-        if (section.presence() != FormSection.Presence.LISTED) {
-            return List.of(section.table());
+    private static List<String> tables(PlanTable<?> section, PlanDraft draft) {
+        if (section.presence() != PlanTable.Presence.LISTED) {
+            return List.of(section.name());
         }
         List<String> members = draft.tables().stream()
-                .filter(table -> table.replaceFirst(LIST_MEMBER, "").equals(section.table()))
+                .filter(table -> table.replaceFirst(LIST_MEMBER, "").equals(section.name()))
                 .toList();
-        return members.isEmpty() ? List.of(section.table()) : members;
+        return members.isEmpty() ? List.of(section.name()) : members;
     }
 
-    private FormPart part(
-            FormSection section,
-            String table,
-            PlanDraft draft,
-            Map<String, String> defaults,
-            Map<String, List<Said>> said) {
+    private FormPart part(PlanTable<?> section, String table, PlanDraft draft, Map<String, List<Said>> said) {
         boolean isPresent = draft.has(table);
-        boolean isOpen = isPresent || section.presence() == FormSection.Presence.ALWAYS;
+        boolean isOpen = isPresent || section.presence() == PlanTable.Presence.ALWAYS;
         List<FormRow> rows = new ArrayList<>();
-        for (FormField field : isOpen ? section.fields() : List.<FormField>of()) {
-            String general = section.table() + "." + field.key();
-            String typed = draft.typed(table, field.key()).orElse("");
+        for (PlanKey<?> field : isOpen ? fields(section) : List.<PlanKey<?>>of()) {
+            String typed = draft.typed(table, field.name()).orElse("");
+            String usual = draft.usual(table, field).orElse("");
             rows.add(new FormRow(
                     table,
                     field,
                     typed,
-                    defaults.getOrDefault(general, ""),
-                    words(field, general, draft),
-                    conversion.of(field, typed.isEmpty() ? defaults.getOrDefault(general, "") : typed),
-                    said.getOrDefault(table + "." + field.key(), List.of())));
+                    usual,
+                    draft.words(table, field),
+                    conversion.of(field, typed.isEmpty() ? usual : typed),
+                    said.getOrDefault(table + "." + field.name(), List.of())));
         }
         return new FormPart(table, section, isPresent, rows, said.getOrDefault(table, List.of()));
-    }
-
-    private static List<String> words(FormField field, String general, PlanDraft draft) {
-        return field.kind() == KeyKind.FLAG ? List.of("true", "false") : PlanWords.of(general, draft);
     }
 
     private FormPage.Loose loose(Finding finding, PlanDraft draft) {
@@ -106,7 +108,8 @@ final class FormPresenter {
 
     private String kept(PlanDraft draft) {
         Set<String> fields = new HashSet<>();
-        sections.forEach(section -> section.fields().forEach(field -> fields.add(section.table() + "." + field.key())));
+        sections()
+                .forEach(section -> fields(section).forEach(field -> fields.add(section.name() + "." + field.name())));
         List<String> unseen = new ArrayList<>();
         for (String table : draft.tables()) {
             String general = table.replaceFirst(LIST_MEMBER, "");
@@ -119,6 +122,6 @@ final class FormPresenter {
             }
         }
         String rest = unseen.isEmpty() ? "" : ", and so is what this form does not show: " + String.join(", ", unseen);
-        return "Comments are kept" + rest + ". Blank lines and spaces are set anew.";
+        return "Comments, blank lines and spaces stay as they are" + rest + ".";
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.window.start;
 
 import java.util.List;
+import org.nextpull.plan.text.PlanKey;
 
 /**
  * A field as it now stands.
@@ -15,7 +16,7 @@ import java.util.List;
  */
 record FormRow(
         String table,
-        FormField field,
+        PlanKey<?> field,
         String typed,
         String otherwise,
         List<String> words,
@@ -28,14 +29,14 @@ record FormRow(
 
     /** As findings name it. */
     String id() {
-        return table + "." + field.key();
+        return table + "." + field.name();
     }
 
     /** All that the field is about, in sentences: for whoever hears the page, and for the line below the form. */
     String spoken() {
-        String unit = field.unit().isEmpty() ? "" : " In " + field.unit() + ".";
+        String unit = field.unitSign().isEmpty() ? "" : " In " + field.unitSign() + ".";
         String fallback = otherwise.isEmpty() ? " May be left empty." : " Left empty: " + otherwise + ".";
         String allowed = words.isEmpty() ? "" : " One of: " + String.join(", ", words) + ".";
-        return field.label() + " (" + id() + "). " + field.hint() + unit + allowed + fallback;
+        return field.label() + " (" + id() + "). " + field.help() + unit + allowed + fallback;
     }
 }

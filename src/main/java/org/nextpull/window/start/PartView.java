@@ -20,7 +20,7 @@ import org.nextpull.window.look.TypeScale;
 /** One section of the form: its head, and its fields in as many columns as there is room for. */
 final class PartView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double COLUMN = 345;
+    private static final double COLUMN = 380;
 
     private final JLabel title = new JLabel();
     private final JLabel purpose = new JLabel();
@@ -56,7 +56,7 @@ final class PartView extends JPanel implements Styled {
         String table = part.table();
         switch (part.section().presence()) {
             case SWITCHED -> {
-                JCheckBox box = new JCheckBox("In the plan", part.isPresent());
+                JCheckBox box = new JCheckBox("Use", part.isPresent());
                 box.getAccessibleContext().setAccessibleName(part.title() + " in the plan");
                 box.addActionListener(event -> change.accept(form -> form.switched(table, box.isSelected())));
                 buttons.add(box);
@@ -64,12 +64,12 @@ final class PartView extends JPanel implements Styled {
             case LISTED -> {
                 button(
                         "Add a " + part.section().title().toLowerCase(java.util.Locale.ROOT),
-                        () -> change.accept(form -> form.added(part.section().table())));
+                        () -> change.accept(form -> form.added(part.section().name())));
                 if (part.isPresent()) {
-                    button("Take this one out", () -> change.accept(form -> form.switched(table, false)));
+                    button("Remove", () -> change.accept(form -> form.switched(table, false)));
                 }
             }
-            case ALWAYS -> {
+            default -> {
                 // nothing to switch
             }
         }

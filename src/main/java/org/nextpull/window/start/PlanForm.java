@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
+import org.nextpull.plan.text.PlanKey;
 
 /**
  * The plan that the form is about, with its file. Immutable: every change is another form.
@@ -29,8 +30,8 @@ record PlanForm(PlanDraft draft, Optional<String> file, PlanDraft written) {
         return PlanDraft.of(text, file).map(draft -> new PlanForm(draft, Optional.of(file), draft));
     }
 
-    PlanForm typed(String table, FormField field, String text) {
-        return with(draft.with(table, field.key(), field.kind(), text));
+    PlanForm typed(String table, PlanKey<?> field, String text) {
+        return with(draft.with(table, field.name(), field.kind(), text));
     }
 
     PlanForm switched(String table, boolean on) {

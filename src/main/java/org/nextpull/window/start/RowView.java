@@ -26,8 +26,8 @@ import org.nextpull.window.look.TypeScale;
 /** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
 final class RowView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double NAME = 0.41;
-    private static final double INPUT = 0.37;
+    private static final double NAME = 0.48;
+    private static final double INPUT = 0.33;
 
     private final JLabel name;
     private final JComponent input;
@@ -115,7 +115,7 @@ final class RowView extends JPanel implements Styled {
         if (row.otherwise().isEmpty()) {
             return isClosed ? " " : "not said";
         }
-        return isClosed ? row.otherwise() : "as usual: " + row.otherwise();
+        return isClosed ? row.otherwise() : "default: " + row.otherwise();
     }
 
     String id() {
@@ -138,7 +138,7 @@ final class RowView extends JPanel implements Styled {
     void show(FormRow newRow) {
         row = newRow;
         String converted = row.converted().isEmpty() ? "" : " = " + row.converted();
-        unit.setText(row.field().unit() + converted);
+        unit.setText(row.field().unitSign() + converted);
         if (input instanceof JTextField) {
             input.putClientProperty("JTextField.placeholderText", row.otherwise());
         }

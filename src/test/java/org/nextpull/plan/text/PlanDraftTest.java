@@ -6,12 +6,12 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.finding.Finding;
@@ -40,42 +40,124 @@ class PlanDraftTest {
         assertThat(draft(PlanWriter.write(plan)).plan("again.toml").value()).contains(plan);
     }
 
+    /** Each key taken out and typed in again, each table switched off and on: the file as it was, to the last blank. */
     @ParameterizedTest
     @MethodSource("shipped")
-    void everyCommentOfAShippedPlanIsKept(Path file) throws IOException {
+    void aShippedPlanTypedAgainIsTheSameText(Path file) throws IOException {
         String text = Files.readString(file);
-        assertThat(comments(draft(text).text())).isEqualTo(comments(text));
-    }
-
-    private static List<String> comments(String text) {
-        return Comments.of(text).stream().map(Comments.Comment::text).toList();
+        PlanDraft draft = draft(text);
+        for (PlanTable<?> table : PlanKeys.tables()) {
+            String name = table.isList() ? table.name() + "[1]" : table.name();
+            for (PlanKey<?> key : table.keys()) {
+                Optional<String> typed = draft.typed(name, key.name());
+                if (typed.isPresent() && key.kind() != KeyKind.TABLE) {
+                    draft = draft.with(name, key.name(), key.kind(), "")
+                            .with(name, key.name(), key.kind(), typed.get());
+                }
+            }
+            draft = draft.has(name)
+                    ? draft.withoutTable(name).withTable(name)
+                    : draft.withTable(name).withoutTable(name);
+        }
+        assertThat(draft.text().stripTrailing()).isEqualTo(text.stripTrailing());
     }
 
     @Test
-    void commentsStayWithTheirKeys() {
+    void aChangeLeavesAllOtherLinesAsTheyAre() {
         PlanDraft draft = draft("""
                 # of the whole
+
                 [engine] # the engine
-                # of the name
-                name = "a # b" # no comment inside
-                cylinders = 4
+                  # of the name
+                  name   = "a # b"   # what we call it
+                cylinders=4
+
 
                 [limits]
                 exhaust_c = 900 # hot
                 # the end
                 """);
-        assertThat(draft.with("engine", "name", KeyKind.TEXT, "c").text()).isEqualTo("""
+        assertThat(draft.with("engine", "name", KeyKind.TEXT, "c")
+                        .with("limits", "oil_c", KeyKind.NUMBER, "120")
+                        .with("limits", "exhaust_c", KeyKind.NUMBER, "")
+                        .with("band", "to_rpm", KeyKind.NUMBER, "6000")
+                        .text())
+                .isEqualTo("""
                 # of the whole
-                [engine]  # the engine
-                # of the name
-                name = "c"  # no comment inside
-                cylinders = 4
+
+                [engine] # the engine
+                  # of the name
+                  name   = "c"   # what we call it
+                cylinders=4
+
+
+                [band]
+                to_rpm = 6000
 
                 [limits]
-                exhaust_c = 900  # hot
-
+                oil_c = 120
                 # the end
                 """);
+    }
+
+    @Test
+    void whatIsClearedAndTypedAgainStandsWhereItStood() {
+        String text = "[engine]\nname = 'a' # ours\ncylinders = 4\n";
+        assertThat(draft(text)
+                        .with("engine", "name", KeyKind.TEXT, "")
+                        .with("engine", "name", KeyKind.TEXT, "b")
+                        .text())
+                .isEqualTo("[engine]\nname = \"b\" # ours\ncylinders = 4\n");
+        assertThat(draft(text).withoutTable("engine").withTable("engine").text())
+                .isEqualTo(text);
+    }
+
+    @Test
+    void aTableGoesWithItsCommentsAndThoseAboveItsHeaderStay() {
+        assertThat(draft("""
+                # invented
+
+                # spark
+                [timing]
+                # on the retarded side
+                start_deg = 18
+
+                [limits] # stop
+                """).withoutTable("timing").text()).isEqualTo("""
+                # invented
+
+                # spark
+                [limits] # stop
+                """);
+    }
+
+    /** Dotted keys, tables in a line, sub-tables and lists over several lines are TOML as well. */
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            quoteCharacter = '^',
+            value = {
+                "engine.name = 'a'~[air] | engine | cylinders | engine.name = 'a'~engine.cylinders = 4~[air]~",
+                "engine = { name = 'a' } # x | engine | cylinders | engine = { name = \"a\", cylinders = 4 } # x~",
+                "[log.columns]~torque = 'x' | log | sample_hz | [log]~sample_hz = 4~~[log.columns]~torque = 'x'~",
+                "[log]~columns.torque = 'x'~ | log | sample_hz | [log]~columns.torque = 'x'~sample_hz = 4~",
+                "wire = [{ device = 'a' }, { device = 'b' }] | wire[2] | baud | wire = [{ device = \"a\" }, { device = \"b\", baud = 4 }]~",
+                "[[wire]]~device = 'a'~~[[wire]]~device = 'b'~ | wire[1] | baud | [[wire]]~device = 'a'~baud = 4~~[[wire]]~device = 'b'~",
+                "[engine]~cylinders = [ # one~ 1, # two~] # beside~ | engine | cylinders | [engine]~# one~# two~cylinders = 4 # beside~",
+                "[engine]~\"cylinders\" = 6~ | engine | cylinders | [engine]~\"cylinders\" = 4~",
+            })
+    void aKeyIsSetHoweverItsTableIsWritten(String text, String table, String key, String wanted) {
+        PlanDraft draft = draft(text.replace('~', '\n')).with(table, key, KeyKind.NUMBER, "4");
+        assertThat(draft.text().replace('\n', '~')).isEqualTo(wanted);
+        assertThat(draft.typed(table, key)).contains("4");
+        assertThat(draft.with(table, key, KeyKind.NUMBER, "").typed(table, key)).isEmpty();
+    }
+
+    @Test
+    void linesThatEndAsOnWindowsStaySo() {
+        PlanDraft draft = draft("[engine]\r\nname = 'a' # b\r\n").with("engine", "cylinders", KeyKind.NUMBER, "4");
+        assertThat(draft.with("engine", "name", KeyKind.TEXT, "c").text())
+                .isEqualTo("[engine]\r\nname = \"c\" # b\r\ncylinders = 4\r\n");
     }
 
     @Test
@@ -89,13 +171,12 @@ class PlanDraftTest {
                 d = '''
                 # no
                 ''' # 4
-                e = [ # 5
-                  1, # 6
-                ] # 7
                 """;
-        assertThat(comments(text)).containsExactly("# 1", "# 2", "# 3", "# 4", "# 5", "# 6", "# 7");
-        assertThat(comments(draft(text).text())).hasSize(7);
-        assertThat(draft(draft(text).text())).isEqualTo(draft(text));
+        PlanDraft draft = draft(text);
+        for (String key : List.of("a", "b", "c", "d")) {
+            draft = draft.with("", key, KeyKind.NUMBER, "1");
+        }
+        assertThat(draft.text()).isEqualTo("a = 1 # 1\nb = 1 # 2\nc = 1 # 3\nd = 1 # 4\n");
     }
 
     @Test
@@ -172,22 +253,32 @@ class PlanDraftTest {
         assertThat(draft.tables()).containsExactly("engine", "fuel", "limits", "wire[1]");
     }
 
+    private static Optional<String> usual(PlanDraft draft, String name) {
+        String table = name.substring(0, name.indexOf('.'));
+        return PlanKeys.tables().stream()
+                .filter(one -> one.name().equals(table))
+                .flatMap(one -> one.keys().stream())
+                .filter(key -> name.equals(table + "." + key.name()))
+                .findFirst()
+                .flatMap(key -> draft.usual(table, key));
+    }
+
     @Test
     void defaultsFollowTheKeysThatTheyDependOn() {
-        Map<String, String> natural = PlanDefaults.of(PlanDraft.empty());
-        assertThat(natural)
-                .containsEntry("timing.largest_step_deg", "2")
-                .containsEntry("dyno.torque_at", "crank")
-                .containsEntry("wire.baud", "115200")
-                .containsEntry("limits.lean_for_s", "0.3")
-                .doesNotContainKeys("timing.start_deg", "limits.exhaust_c", "dyno.inertia_in_log");
-        PlanDraft draft = PlanDraft.empty()
-                .with("engine", "induction", KeyKind.WORD, "boosted")
+        PlanDraft natural = PlanDraft.empty();
+        assertThat(usual(natural, "timing.largest_step_deg")).contains("2");
+        assertThat(usual(natural, "dyno.torque_at")).contains("crank");
+        assertThat(usual(natural, "wire.baud")).contains("115200");
+        assertThat(usual(natural, "limits.lean_for_s")).contains("0.3");
+        assertThat(List.of("timing.start_deg", "limits.exhaust_c", "dyno.inertia_in_log"))
+                .allSatisfy(key -> assertThat(usual(natural, key)).isEmpty());
+        PlanDraft draft = natural.with("engine", "induction", KeyKind.WORD, "boosted")
                 .with("dyno", "kind", KeyKind.WORD, "chassis-inertia");
-        assertThat(PlanDefaults.of(draft))
-                .containsEntry("timing.largest_step_deg", "1")
-                .containsEntry("dyno.torque_at", "wheel")
-                .containsEntry("engine.induction", "natural");
+        assertThat(usual(draft, "timing.largest_step_deg")).contains("1");
+        assertThat(usual(draft, "dyno.torque_at")).contains("wheel");
+        assertThat(usual(draft, "engine.induction")).contains("natural");
+        PlanDraft wrong = natural.with("engine", "induction", KeyKind.WORD, "bosted");
+        assertThat(usual(wrong, "timing.largest_step_deg")).contains("2");
     }
 
     @ParameterizedTest

@@ -64,7 +64,7 @@ class PlanErrorsTest {
     void aKeyThatResemblesNothingShowsWhatIsKnown() {
         Finding finding = only("[band]\nfrom_rpm = 2000\nto_rpm = 6000\nxylophone = 1");
         assertThat(finding.text("nearest")).isEmpty();
-        assertThat(finding.text("allowed")).contains("rows_every_rpm, from_rpm, to_rpm");
+        assertThat(finding.text("allowed")).contains("from_rpm, to_rpm, rows_every_rpm");
     }
 
     @ParameterizedTest

@@ -8,8 +8,6 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -22,44 +20,27 @@ import org.nextpull.finding.FindingCode;
 class SweepPlansPageTest {
     private static final Path PAGE = Path.of("src/site/markdown/sweep-plans.md");
     private static final Path PLANS = Path.of("sweep-plans");
-    private static final Pattern RANGE = Pattern.compile("(-?[0-9.]+) to (-?[0-9.]+)");
+    private static final String HEAD = "| key | default | range | meaning |";
 
-    private static final String MINIMAL = """
-            [band]
-            from_rpm = 2000
-            to_rpm = 6000
-            [timing]
-            start_deg = 20
-            least_deg = 10
-            most_deg = 30
-            [mixture]
-            start_lambda = 0.87
-            richest_lambda = 0.8
-            leanest_lambda = 0.95
-            [limits]
-            lean_lambda = 0.97
-            [[wire]]
-            """;
-
-    /** A row of the page; {@code table} as its heading writes it. */
-    record PageRow(String table, String key, String fallback, String range) {}
-
-    static Stream<PageRow> rows() throws IOException {
-        List<PageRow> rows = new ArrayList<>();
-        String table = "";
-        for (String line : Files.readAllLines(PAGE)) {
-            if (line.startsWith("## ")) {
-                table = line.substring(3).replace("`", "");
-            } else if (table.startsWith("[") && line.startsWith("| `")) {
-                String[] cells = line.split("\\|", -1);
-                rows.add(new PageRow(table, bare(cells[1]), bare(cells[2]), cells[3].strip()));
-            }
+    /** A key with its table. */
+    record Listed(PlanTable<?> table, PlanKey<?> key) {
+        String row() {
+            return key.handbookRow(TableReader.nothing());
         }
-        return rows.stream();
+
+        @Override
+        public String toString() {
+            return table.header() + " " + key.name();
+        }
     }
 
-    static Stream<PageRow> rowsWithARange() throws IOException {
-        return rows().filter(row -> RANGE.matcher(row.range()).matches());
+    static Stream<Listed> keys() {
+        return PlanKeys.tables().stream().flatMap(table -> table.keys().stream().map(key -> new Listed(table, key)));
+    }
+
+    static Stream<Listed> numbers() {
+        return keys().filter(listed ->
+                listed.key().kind() == KeyKind.NUMBER || listed.key().kind() == KeyKind.WINDOW);
     }
 
     static Stream<Path> plans() throws IOException {
@@ -68,68 +49,69 @@ class SweepPlansPageTest {
         }
     }
 
-    private static String bare(String cell) {
-        return cell.strip().replace("`", "");
-    }
-
-    /** Each written line as table and line. */
-    private static List<String> written(String text) {
-        List<String> lines = new ArrayList<>();
+    /** The page with the rows of each of its tables made from the list of keys. */
+    private static List<String> made(List<String> page) {
+        List<String> made = new ArrayList<>();
         String table = "";
-        for (String line : PlanWriter.write(PlanTextTest.read(text)).lines().toList()) {
-            if (line.startsWith("[")) {
-                table = line;
-            } else if (!line.isEmpty()) {
-                lines.add(table + " " + line);
+        boolean inRows = false;
+        for (String line : page) {
+            table = line.startsWith("## ") ? line.substring(3).replace("`", "") : table;
+            inRows &= line.startsWith("|");
+            if (!inRows) {
+                made.add(line);
+            }
+            if (line.equals(HEAD)) {
+                inRows = true;
+                made.add("|---|---|---|---|");
+                String header = table;
+                keys().filter(listed -> listed.table().header().equals(header))
+                        .forEach(listed -> made.add(listed.row()));
             }
         }
-        return lines;
+        return made;
+    }
+
+    /** The tables of the page are made: with {@code -Dnextpull.remake=true} anew. */
+    @Test
+    void theTablesOfThePageAreThoseOfTheList() throws IOException {
+        if (Boolean.getBoolean("nextpull.remake")) {
+            Files.write(PAGE, made(Files.readAllLines(PAGE)));
+        }
+        List<String> page = Files.readAllLines(PAGE);
+        assertThat(page).isEqualTo(made(page));
+        assertThat(page.stream()
+                        .filter(line -> line.startsWith("## `["))
+                        .map(line -> line.substring(3).replace("`", "")))
+                .containsExactlyElementsOf(
+                        PlanKeys.tables().stream().map(PlanTable::header).toList());
     }
 
     @Test
-    void everyKeyThatIsReadIsOnThePageAndNoOther() throws IOException {
-        List<String> onPage = rows().map(row -> row.table() + " " + row.key()).toList();
-        List<String> read = written(FullPlan.TEXT).stream()
-                .map(line -> line.substring(0, line.indexOf(" = ")))
+    void theFullPlanHasEveryKeyOfTheListButNitrogen() {
+        PlanDraft full = PlanDraft.of(FullPlan.TEXT, "full").value().orElseThrow();
+        List<String> written = full.tables().stream()
+                .flatMap(table -> full.keys(table).stream().map(key -> PlanDraft.listOf(table) + "." + key))
                 .distinct()
                 .toList();
-        assertThat(onPage).doesNotHaveDuplicates().containsAll(read);
-        // nitrogen is the one key that the full plan leaves out: a blend of four elements is none that is sold
-        assertThat(onPage).hasSize(read.size() + 1).contains("[[blend]] nitrogen");
-    }
-
-    @Test
-    void everyDefaultIsOnThePage() throws IOException {
-        List<String> given =
-                MINIMAL.lines().filter(line -> line.contains(" = ")).toList();
-        List<String> defaults = written(MINIMAL).stream()
-                .filter(line -> given.stream().noneMatch(line::endsWith))
-                .toList();
-        List<String> onPage = rows().map(row -> row.table() + " " + row.key() + " = " + row.fallback())
-                .toList();
-        assertThat(onPage).containsAll(defaults);
-        long said = rows().filter(
-                        row -> !row.fallback().equals("-") && !row.fallback().startsWith("needed"))
-                .filter(row -> !row.table().equals("[[blend]]"))
-                .count();
-        assertThat(defaults).hasSize((int) said);
+        // a blend of four elements is none that is sold
+        assertThat(keys().map(listed ->
+                                listed.table().name() + "." + listed.key().name())
+                        .filter(key -> !key.equals("blend.nitrogen")))
+                .containsExactlyInAnyOrderElementsOf(written);
     }
 
     @ParameterizedTest
-    @MethodSource("rowsWithARange")
-    void theReaderKeepsTheRangeOfThePage(PageRow row) {
-        Matcher range = RANGE.matcher(row.range());
-        assertThat(range.matches()).isTrue();
-        double above = Double.parseDouble(range.group(2)) * 2 + 1;
-        String value = row.table().equals("[start]") && row.key().endsWith("_c")
-                ? "[" + above + ", " + above + "]"
-                : String.valueOf(above);
-        Finding finding = PlanText.read(row.table() + "\n" + row.key() + " = " + value, "plan.toml").findings().stream()
+    @MethodSource("numbers")
+    void theReaderKeepsTheRangeThatTheHandbookNames(Listed listed) {
+        String value = listed.key().kind() == KeyKind.WINDOW ? "[1e12, 1e12]" : "1e12";
+        String text = listed.table().header() + "\n" + listed.key().name() + " = " + value;
+        Finding finding = PlanText.read(text, "p").findings().stream()
                 .filter(found -> found.code() == FindingCode.PLAN_OUT_OF_RANGE)
                 .findFirst()
                 .orElseThrow();
-        assertThat(finding.text("low")).contains(range.group(1));
-        assertThat(finding.text("high")).contains(range.group(2));
+        String range = finding.text("low").orElseThrow() + " to "
+                + finding.text("high").orElseThrow();
+        assertThat(listed.row()).contains(listed.key().name().equals("stop") ? "1, 1.5, 2" : range);
     }
 
     @Test
