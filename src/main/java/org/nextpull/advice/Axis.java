@@ -40,7 +40,7 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
 
     static Axis of(TimingPlan timing) {
         return settable(
-                timing.sets() == TimingPlan.Sets.FLAT ? Kind.FLAT_ADVANCE : Kind.OFFSET,
+                timing.sets() == TimingPlan.Sets.OFFSET ? Kind.OFFSET : Kind.FLAT_ADVANCE,
                 timing.allowedDeg(),
                 timing.start().deg(),
                 timing.step());

@@ -41,6 +41,12 @@ public enum FindingCode {
     PLAN_NAME_TWICE,
     /** Torque at the crank on a chassis dyno: nextpull adds no losses, so {key} = {value} holds only where the dyno measured them. */
     PLAN_CRANK_ON_CHASSIS,
+    /** A key is understood, but nothing goes by it yet. */
+    PLAN_KEY_UNUSED,
+    /** Speeds of a list do not rise. */
+    PLAN_NOT_RISING,
+    /** The map before the sweep does not cover the band. */
+    PLAN_MAP_SHORT,
     // columns and rows of logs
     /** {file} is empty; export the log again. */
     FILE_EMPTY,

@@ -1,5 +1,7 @@
 package org.nextpull.plan;
 
+import java.util.List;
+import java.util.OptionalDouble;
 import org.nextpull.unit.Unit;
 
 /**
@@ -10,8 +12,27 @@ import org.nextpull.unit.Unit;
  * @param throwAwayFirst number of pulls at the start of the day that give no response
  * @param settleS longest settling after the throttle opened or the spark was stepped, in s, not negative
  * @param holdS shortest plateau in s, positive
+ * @param held where speeds are held, and how long at most
  */
-public record PullFacts(Kind kind, double fullLoad, int throwAwayFirst, double settleS, double holdS) {
+public record PullFacts(
+        Kind kind, double fullLoad, int throwAwayFirst, double settleS, double holdS, HeldSpeeds held) {
+
+    /**
+     * Where speeds are held.
+     *
+     * @param speedsRpm in rpm, rising; empty where the plan does not say
+     * @param mostS longest time at load, in s
+     */
+    public record HeldSpeeds(List<Double> speedsRpm, OptionalDouble mostS) {
+        public HeldSpeeds {
+            speedsRpm = List.copyOf(speedsRpm);
+        }
+
+        public static HeldSpeeds unsaid() {
+            return new HeldSpeeds(List.of(), OptionalDouble.empty());
+        }
+    }
+
 
     /** How the engine is run. */
     public enum Kind {
@@ -38,10 +59,10 @@ public record PullFacts(Kind kind, double fullLoad, int throwAwayFirst, double s
     }
 
     public static PullFacts defaults() {
-        return new PullFacts(Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3);
+        return new PullFacts(Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3, HeldSpeeds.unsaid());
     }
 
     public PullFacts withThrowAwayFirst(int count) {
-        return new PullFacts(kind, fullLoad, count, settleS, holdS);
+        return new PullFacts(kind, fullLoad, count, settleS, holdS, held);
     }
 }

@@ -17,6 +17,7 @@ import java.util.Optional;
  * @param mixture the mixture sweep; empty when the mixture is left alone
  * @param limits stop limits
  * @param start what must hold before a pull
+ * @param sheet words for the sheet
  * @param goal what is looked for
  * @param log how to read logs
  * @param wires serial sources
@@ -32,6 +33,7 @@ public record SweepPlan(
         Optional<MixturePlan> mixture,
         Limits limits,
         StartWindow start,
+        SheetFacts sheet,
         Goal goal,
         LogFacts log,
         List<WireFacts> wires) {
@@ -52,13 +54,14 @@ public record SweepPlan(
                 Optional.empty(),
                 Limits.defaults(),
                 StartWindow.defaults(),
+                SheetFacts.defaults(),
                 Goal.defaults(),
                 LogFacts.defaults(),
                 List.of());
     }
 
     public SweepPlan withLimits(Limits newLimits) {
-        return new SweepPlan(engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, goal, log, wires);
+        return new SweepPlan(engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, sheet, goal, log, wires);
     }
 
     /** The limits that a live channel must watch: those that are set and, where the mixture is swept, lambda. */

@@ -11,8 +11,9 @@ import org.nextpull.unit.Span;
  * @param least the most retarded setting allowed
  * @param most the most advanced setting allowed
  * @param step in deg
+ * @param map the map of the ignition
  */
-public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, Step step) {
+public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, Step step, MapFacts map) {
     public static final double LARGEST_STEP_NATURAL_DEG = 2;
     public static final double LARGEST_STEP_BOOSTED_DEG = 1;
     public static final double RESOLUTION_DEG = 0.5;
@@ -21,6 +22,8 @@ public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, 
     public enum Sets {
         /** One advance. */
         FLAT,
+        /** An advance in each cell of the map. */
+        MAP,
         /** Degrees added everywhere to the present map. */
         OFFSET
     }

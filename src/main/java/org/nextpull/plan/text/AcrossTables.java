@@ -1,5 +1,9 @@
 package org.nextpull.plan.text;
 
+import org.nextpull.finding.Detail;
+import org.nextpull.unit.SpeedBand;
+import org.nextpull.plan.MapFacts;
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.finding.FindingCode;
@@ -30,6 +34,8 @@ final class AcrossTables {
         correctedTwice(plan);
         bothFactors(plan);
         pullsLeft(plan);
+        heldSpeeds(plan);
+        mapCoversBand(plan);
     }
 
     private void speedLimit(SweepPlan plan) {
@@ -94,6 +100,38 @@ final class AcrossTables {
         }
         if (!tables.mixture().isPresent()) {
             problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.mixture().spot(), stages);
+        }
+    }
+
+    private void heldSpeeds(SweepPlan plan) {
+        List<Double> speeds = plan.pull().held().speedsRpm();
+        double most = plan.limits().mostRpm().orElse(Double.MAX_VALUE);
+        if (!speeds.isEmpty() && speeds.get(speeds.size() - 1) > most) {
+            problems.order(
+                    Severity.ERROR,
+                    tables.pull().spot(PullTable.HOLD_SPEEDS),
+                    "not above",
+                    tables.limits().spot(LimitsTable.MOST_RPM));
+        }
+    }
+
+    private void mapCoversBand(SweepPlan plan) {
+        List<MapFacts.Cell> cells =
+                plan.timing().map(timing -> timing.map().present()).orElse(List.of());
+        if (cells.isEmpty() || plan.band().isEmpty()) {
+            return;
+        }
+        double first = cells.get(0).rpm();
+        double last = cells.get(cells.size() - 1).rpm();
+        SpeedBand band = plan.band().get().speeds();
+        if (first > band.fromRpm() || last < band.toRpm()) {
+            problems.error(
+                    FindingCode.PLAN_MAP_SHORT,
+                    TimingTable.presentMap(tables.timing()),
+                    Detail.of("first", Shown.number(first)),
+                    Detail.of("last", Shown.number(last)),
+                    Detail.of("from", Shown.number(band.fromRpm())),
+                    Detail.of("to", Shown.number(band.toRpm())));
         }
     }
 

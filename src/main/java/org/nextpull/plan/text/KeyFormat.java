@@ -11,6 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Role;
+import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -108,6 +109,31 @@ record KeyFormat<T>(
                 texts -> texts.stream().map(Shown::text).collect(Collectors.joining(", ", "[", "]")));
     }
 
+    /** Speeds in rpm, rising. */
+    static KeyFormat<List<Double>> speeds() {
+        KeyFormat<List<Double>> speeds = of(
+                KeyKind.IN_TEXT,
+                "rising, " + Range.RPM.text(),
+                TableReader::speeds,
+                found -> found.stream().map(Shown::number).collect(Collectors.joining(", ", "[", "]")));
+        return speeds.in(Unit.RPM);
+    }
+
+    /** Advance at rising speeds. */
+    static KeyFormat<List<MapFacts.Cell>> cells() {
+        return of(
+                KeyKind.IN_TEXT,
+                "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
+                (table, key) -> table.cells(key, Range.ADVANCE_DEG)
+                        .map(cells -> cells.stream()
+                                .map(cell -> new MapFacts.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
+                                .toList()),
+                cells -> cells.stream()
+                        .map(cell -> "[" + Shown.number(cell.rpm()) + ", "
+                                + Shown.number(cell.advance().deg()) + "]")
+                        .collect(Collectors.joining(", ", "[", "]")));
+    }
+
     static KeyFormat<Boolean> flag() {
         KeyFormat<Boolean> flag = of(KeyKind.FLAG, "`true`, `false`", TableReader::flag, String::valueOf);
         return flag.choosing(table -> List.of("true", "false"));
@@ -154,7 +180,7 @@ record KeyFormat<T>(
     static <T> KeyFormat<Map<Role, T>> byRole(RoleReading<T> one, Function<T, String> written) {
         List<String> ids = Arrays.stream(Role.values()).map(Role::id).toList();
         return of(
-                KeyKind.TABLE,
+                KeyKind.IN_TEXT,
                 "by role",
                 (table, key) -> {
                     TableReader below = table.table(key, ids);
@@ -177,7 +203,7 @@ record KeyFormat<T>(
     /** A table of fractions by name. */
     static KeyFormat<Map<String, Double>> fractions() {
         return of(
-                KeyKind.TABLE,
+                KeyKind.IN_TEXT,
                 "fractions of 0 to 1, together 1",
                 (table, key) -> {
                     TableReader parts = table.table(key, List.copyOf(table.keysBelow(key)));

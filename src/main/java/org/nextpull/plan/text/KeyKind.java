@@ -56,8 +56,8 @@ public enum KeyKind {
         }
     },
 
-    /** A table within a line, which is written in the text alone. */
-    TABLE {
+    /** A table or a list that is written in the text alone. */
+    IN_TEXT {
         @Override
         public String written(String typed) {
             return Shown.text(typed);

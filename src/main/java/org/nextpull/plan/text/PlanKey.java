@@ -30,24 +30,31 @@ public final class PlanKey<T> {
      * @param help why it matters, in sentences
      * @param unit its unit where that is none of {@link Unit}
      * @param needed what the handbook says in place of a default
+     * @param isUsed whether anything goes by it yet
      */
-    private record Said(String label, String help, String unit, String needed) {}
+    private record Said(String label, String help, String unit, String needed, boolean isUsed) {}
 
     static <T> PlanKey<T> of(String name, KeyFormat<T> format) {
-        return new PlanKey<>(name, format, new Said(name, "", "", "-"), Optional.empty());
+        return new PlanKey<>(name, format, new Said(name, "", "", "-", true), Optional.empty());
     }
 
     PlanKey<T> said(String label, String help) {
-        return new PlanKey<>(name, format, new Said(label, help, said.unit(), said.needed()), usual);
+        return new PlanKey<>(name, format, new Said(label, help, said.unit(), said.needed(), said.isUsed()), usual);
     }
 
     PlanKey<T> in(String unit) {
-        return new PlanKey<>(name, format, new Said(said.label(), said.help(), unit, said.needed()), usual);
+        return new PlanKey<>(name, format, new Said(said.label(), said.help(), unit, said.needed(), said.isUsed()), usual);
     }
 
     /** The handbook says so; the reader asks for it by {@link TableReader#need}. */
     PlanKey<T> needed(String when) {
-        return new PlanKey<>(name, format, new Said(said.label(), said.help(), said.unit(), when), usual);
+        return new PlanKey<>(name, format, new Said(said.label(), said.help(), said.unit(), when, said.isUsed()), usual);
+    }
+
+    /** Understood, checked and kept in the plan, but nothing goes by it yet: a plan that has it is told so. */
+    PlanKey<T> unused() {
+        return new PlanKey<>(
+                name, format, new Said(said.label(), said.help(), said.unit(), said.needed(), false), usual);
     }
 
     PlanKey<T> usual(T value) {
@@ -93,7 +100,13 @@ public final class PlanKey<T> {
     /** The row of the handbook's table: key, default, range, meaning. */
     String handbookRow(TableReader nothing) {
         String fallback = usualWritten(nothing).map(text -> "`" + text + "`").orElse(said.needed());
-        return "| `" + name + "` | " + fallback + " | " + format.allowed() + " | " + said.help() + " |";
+        return "| `" + name + "` | " + fallback + " | " + format.allowed() + " | " + said.help()
+                + (said.isUsed() ? "" : " Understood, but not used yet.") + " |";
+    }
+
+    /** Whether anything goes by it yet; the form shows no other. */
+    public boolean isUsed() {
+        return said.isUsed();
     }
 
     KeyFormat<T> format() {

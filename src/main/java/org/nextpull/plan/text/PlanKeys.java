@@ -16,6 +16,7 @@ public final class PlanKeys {
             MixtureTable.TABLE,
             LimitsTable.TABLE,
             StartTable.TABLE,
+            SheetTable.TABLE,
             GoalTable.TABLE,
             LogTable.TABLE,
             WireTables.TABLE);

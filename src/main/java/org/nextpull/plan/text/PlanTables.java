@@ -15,6 +15,7 @@ record PlanTables(
         TableReader mixture,
         TableReader limits,
         TableReader start,
+        TableReader sheet,
         TableReader goal,
         TableReader log,
         List<TableReader> wires) {
@@ -32,6 +33,7 @@ record PlanTables(
                 top.table(MixtureTable.TABLE),
                 top.table(LimitsTable.TABLE),
                 top.table(StartTable.TABLE),
+                top.table(SheetTable.TABLE),
                 top.table(GoalTable.TABLE),
                 top.table(LogTable.TABLE),
                 top.tables(WireTables.TABLE));

@@ -104,6 +104,7 @@ public final class PlanText {
                 MixtureTable.read(tables.mixture()),
                 LimitsTable.read(tables.limits()),
                 StartTable.read(tables.start()),
+                SheetTable.read(tables.sheet()),
                 GoalTable.read(tables.goal()),
                 LogTable.read(tables.log()),
                 WireTables.read(tables.wires()));

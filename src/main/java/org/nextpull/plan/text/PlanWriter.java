@@ -20,6 +20,7 @@ public final class PlanWriter {
                 + all(MixtureTable.TABLE, plan.mixture().stream().toList())
                 + LimitsTable.TABLE.write(plan.limits())
                 + StartTable.TABLE.write(plan.start())
+                + SheetTable.TABLE.write(plan.sheet())
                 + GoalTable.TABLE.write(plan.goal())
                 + LogTable.TABLE.write(plan.log())
                 + all(WireTables.TABLE, plan.wires());

@@ -1,5 +1,8 @@
 package org.nextpull.plan.text;
 
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Severity;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.PullFacts.Kind;
 import org.nextpull.plan.text.PlanTable.Presence;
@@ -32,18 +35,34 @@ final class PullTable {
             .usual(USUAL.holdS())
             .said("Min hold", "A held speed that is shorter gives no point.");
 
+    static final PlanKey<List<Double>> HOLD_SPEEDS = PlanKey.of("hold_speeds", KeyFormat.speeds())
+            .unused()
+            .said("Held speeds", "Speeds that are held, one after another.");
+    private static final PlanKey<Double> HOLD_MOST = PlanKey.of(
+                    "hold_most_s", KeyFormat.number(Unit.SECOND, new Range(0.1, 3600)))
+            .unused()
+            .said("Max hold", "Longest time at load at a held speed; not below `hold_s`.");
+
     static final PlanTable<PullFacts> TABLE = PlanTable.<PullFacts>of(
                     "pull", Presence.ALWAYS, "Pulls", "How a pull looks in the log.")
             .key(KIND, PullFacts::kind)
             .key(FULL_LOAD, PullFacts::fullLoad)
             .key(SETTLE, PullFacts::settleS)
             .key(HOLD, PullFacts::holdS)
+            .maybe(HOLD_SPEEDS, pull -> Optional.of(pull.held().speedsRpm()).filter(speeds -> !speeds.isEmpty()))
+            .number(HOLD_MOST, pull -> pull.held().mostS())
             .key(DISCARD, PullFacts::throwAwayFirst);
 
     private PullTable() {}
 
     static PullFacts read(TableReader table) {
+        PullFacts.HeldSpeeds held =
+                new PullFacts.HeldSpeeds(table.find(HOLD_SPEEDS).orElse(List.of()), table.number(HOLD_MOST));
+        double holdS = table.get(HOLD);
+        if (holdS > held.mostS().orElse(holdS)) {
+            table.problems().order(Severity.ERROR, table.spot(HOLD), "not above", table.spot(HOLD_MOST));
+        }
         return new PullFacts(
-                table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), table.get(HOLD));
+                table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), holdS, held);
     }
 }

@@ -171,6 +171,63 @@ final class TableReader {
         return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
     }
 
+    /** A list of speeds in rpm, rising; empty when absent or wrong. */
+    Optional<List<Double>> speeds(String key) {
+        Optional<TomlArray> array = list(key, "a list of speeds, [3000, 3500]");
+        Optional<List<Double>> speeds =
+                array.map(list -> numbers(key, list, Range.RPM)).filter(found -> found.size() == array.get().size());
+        return speeds.filter(found -> isRising(key, array.get(), found));
+    }
+
+    /** A list of pairs of a speed in rpm and a number, rising in speed; empty when absent or wrong. */
+    Optional<List<List<Double>>> cells(String key, Range range) {
+        String wanted = "a list of cells, [[3000, 18.0], [6500, 28.0]]";
+        Optional<TomlArray> array = list(key, wanted);
+        if (array.isEmpty()) {
+            return Optional.empty();
+        }
+        List<List<Double>> cells = new ArrayList<>();
+        for (int index = 0; index < array.get().size(); index++) {
+            Spot spot = element(key, array.get(), index);
+            if (!(array.get().get(index) instanceof TomlArray cell) || cell.size() != 2) {
+                wrongType(spot, "a cell, [rpm, advance]");
+                continue;
+            }
+            OptionalDouble rpm = new NumberCheck(problems, Range.RPM).number(spot, cell.get(0));
+            OptionalDouble value = new NumberCheck(problems, range).number(spot, cell.get(1));
+            if (rpm.isPresent() && value.isPresent()) {
+                cells.add(List.of(rpm.getAsDouble(), value.getAsDouble()));
+            }
+        }
+        boolean isWhole = cells.size() == array.get().size();
+        return isWhole && isRising(key, array.get(), cells.stream().map(cell -> cell.get(0)).toList())
+                ? Optional.of(cells)
+                : Optional.empty();
+    }
+
+    private Optional<TomlArray> list(String key, String wanted) {
+        Optional<Object> value = value(key);
+        if (value.isPresent() && !(value.get() instanceof TomlArray list && !list.isEmpty())) {
+            wrongType(spot(key), wanted);
+            return Optional.empty();
+        }
+        return value.map(TomlArray.class::cast);
+    }
+
+    private boolean isRising(String key, TomlArray array, List<Double> rpm) {
+        for (int index = 1; index < rpm.size(); index++) {
+            if (rpm.get(index) <= rpm.get(index - 1)) {
+                problems.error(
+                        FindingCode.PLAN_NOT_RISING,
+                        element(key, array, index),
+                        Detail.of("rpm", Shown.number(rpm.get(index))),
+                        Detail.of("before", Shown.number(rpm.get(index - 1))));
+                return false;
+            }
+        }
+        return true;
+    }
+
     /** Those elements of a list that are good numbers. */
     private List<Double> numbers(String key, TomlArray array, Range range) {
         NumberCheck check = new NumberCheck(problems, range);
@@ -228,7 +285,14 @@ final class TableReader {
 
     /** A table of the list below this one. */
     TableReader table(PlanTable<?> listed) {
-        return table(listed.name(), listed.keyNames());
+        TableReader reader = table(listed.name(), listed.keyNames());
+        listed.unusedKeys().stream().filter(reader::has).forEach(reader::notUsedYet);
+        return reader;
+    }
+
+    /** Says that nothing goes by a key yet. */
+    void notUsedYet(PlanKey<?> key) {
+        problems.warning(FindingCode.PLAN_KEY_UNUSED, spot(key));
     }
 
     /** A table below this one, with the keys that it may have; without content when it is absent or no table. */

@@ -1,6 +1,10 @@
 package org.nextpull.plan.text;
 
+import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.Step;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.TimingPlan.Sets;
@@ -12,7 +16,8 @@ import org.nextpull.unit.Unit;
 final class TimingTable {
     private static final PlanKey<Sets> SETS = PlanKey.of("sets", KeyFormat.word(Sets.class))
             .usual(Sets.FLAT)
-            .said("You set", "One advance for the whole pull, or degrees added everywhere to the present map.");
+            .said("You set", "One advance for the whole pull, or degrees added everywhere to the present map. `map`, an advance in each cell,"
+                            + " is understood, but taken as `flat` yet.");
     private static final Bounds.Keys<Advance> BOUNDS = new Bounds.Keys<>(
             PlanKey.of("start_deg", KeyFormat.advance())
                     .needed("needed")
@@ -37,6 +42,13 @@ final class TimingTable {
                             "Resolution",
                             "What the ignition can be set to; proposals are rounded to it, toward retard."));
 
+    private static final PlanKey<List<Double>> MAP_RPM = PlanKey.of("map_rpm", KeyFormat.speeds())
+            .unused()
+            .said("Map speeds", "Speeds of the cells of the ignition's map.");
+    private static final PlanKey<List<MapFacts.Cell>> PRESENT_MAP = PlanKey.of("present_map", KeyFormat.cells())
+            .unused()
+            .said("Present map", "What the ignition's map holds before the sweep; it covers the band.");
+
     static final PlanTable<TimingPlan> TABLE = PlanTable.<TimingPlan>of(
                     "timing", Presence.SWITCHED, "Spark timing", "The spark sweep. Off where spark stays as it is.")
             .key(SETS, TimingPlan::sets)
@@ -44,17 +56,43 @@ final class TimingTable {
             .key(BOUNDS.low(), TimingPlan::least)
             .key(BOUNDS.high(), TimingPlan::most)
             .key(STEP.largest(), timing -> timing.step().largest())
-            .key(STEP.resolution(), timing -> timing.step().resolution());
+            .key(STEP.resolution(), timing -> timing.step().resolution())
+            .maybe(MAP_RPM, timing -> some(timing.map().breakpointsRpm()))
+            .maybe(PRESENT_MAP, timing -> some(timing.map().present()));
 
     private TimingTable() {}
+
+    private static <T> Optional<List<T>> some(List<T> values) {
+        return values.isEmpty() ? Optional.empty() : Optional.of(values);
+    }
+
 
     static Optional<TimingPlan> read(TableReader table) {
         if (!table.isPresent()) {
             return Optional.empty();
         }
         Sets sets = table.get(SETS);
+        if (sets == Sets.MAP) {
+            table.notUsedYet(SETS);
+        }
+        MapFacts map = map(table, sets);
         Optional<Step> step = STEP.read(table);
         return Bounds.read(table, BOUNDS)
-                .flatMap(deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps)));
+                .flatMap(deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
+    }
+
+    private static MapFacts map(TableReader table, Sets sets) {
+        if (sets == Sets.FLAT && table.has(SETS)) {
+            Stream.of(MAP_RPM, PRESENT_MAP)
+                    .filter(table::has)
+                    .forEach(key -> table.problems()
+                            .conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(key), table.spot(SETS)));
+        }
+        return new MapFacts(
+                table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP).orElse(List.of()));
+    }
+
+    static Spot presentMap(TableReader table) {
+        return table.spot(PRESENT_MAP);
     }
 }

@@ -58,7 +58,7 @@ final class FormPresenter {
 
     private static List<PlanKey<?>> fields(PlanTable<?> section) {
         return section.keys().stream()
-                .filter(key -> key.kind() != KeyKind.TABLE)
+                .filter(key -> key.kind() != KeyKind.IN_TEXT && key.isUsed())
                 .toList();
     }
 

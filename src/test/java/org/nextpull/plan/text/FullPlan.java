@@ -53,6 +53,8 @@ final class FullPlan {
             full_load_percent = 90
             settle_s = 1.5
             hold_s = 4
+            hold_speeds = [3600, 4900, 5900]
+            hold_most_s = 45
             throw_away_first = 1
 
             [timing]
@@ -62,6 +64,8 @@ final class FullPlan {
             most_deg = 6
             largest_step_deg = 1.5
             resolution_deg = 0.25
+            map_rpm = [3000, 4500, 7000]
+            present_map = [[3000, 18.0], [7000, 28.5]]
 
             [mixture]
             start_lambda = 0.86
@@ -91,6 +95,13 @@ final class FullPlan {
             oil_c = [85, 110]
             inlet_c = [10, 35]
             cool_down_s = 120
+
+            [sheet]
+            customer = "a customer"
+            vehicle = "hill-climb single-seater"
+            place = "cell 2"
+            operator = "the tuner"
+            reference = "job 17"
 
             [goal]
             stages = "together"

@@ -50,7 +50,7 @@ class PlanDraftTest {
             String name = table.isList() ? table.name() + "[1]" : table.name();
             for (PlanKey<?> key : table.keys()) {
                 Optional<String> typed = draft.typed(name, key.name());
-                if (typed.isPresent() && key.kind() != KeyKind.TABLE) {
+                if (typed.isPresent() && key.kind() != KeyKind.IN_TEXT) {
                     draft = draft.with(name, key.name(), key.kind(), "")
                             .with(name, key.name(), key.kind(), typed.get());
                 }

@@ -11,6 +11,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
+import org.nextpull.plan.MapFacts;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.unit.Advance;
 
 /** Every class of error with its place; a plan with an error gives no plan. */
 class PlanErrorsTest {
@@ -258,6 +261,78 @@ class PlanErrorsTest {
         assertThat(finding.code()).isEqualTo(code);
         assertThat(finding.place().key()).contains(key);
         assertThat(finding.place().line()).isPresent();
+    }
+
+    private static final String TIMING = "[timing]/start_deg = 20/least_deg = 10/most_deg = 30/";
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "present_map = [[3000, 18], [3000, 20]] | timing.present_map[2] | PLAN_NOT_RISING | 28",
+                "present_map = [[3000, 18], [2500, 20]] | timing.present_map[2] | PLAN_NOT_RISING | 28",
+                "present_map = [[3000, 18, 1]] | timing.present_map[1] | PLAN_WRONG_TYPE | 16",
+                "present_map = [[3000, 180]] | timing.present_map[1] | PLAN_OUT_OF_RANGE | 16",
+                "present_map = [3000, 18] | timing.present_map[1] | PLAN_WRONG_TYPE | 16",
+                "present_map = [] | timing.present_map | PLAN_WRONG_TYPE | 1",
+                "map_rpm = [3000, 3500, 3500] | timing.map_rpm[3] | PLAN_NOT_RISING | 24",
+                "map_rpm = 3000 | timing.map_rpm | PLAN_WRONG_TYPE | 1",
+            })
+    void aMapThatIsNoneIsRefusedAtItsCell(String line, String key, FindingCode code, int column) {
+        Finding finding = errors(withSlash(TIMING + line)).stream()
+                .filter(Finding::isError)
+                .findFirst()
+                .orElseThrow();
+        assertPlace(finding, code, 5, column);
+        assertThat(finding.place().key()).contains(key);
+    }
+
+    @Test
+    void aPresentMapCoversTheBand() {
+        String text = withSlash(TIMING + "present_map = [[3000, 18], [6000, 26]]/[band]/from_rpm = %d/to_rpm = %d");
+        assertThat(PlanText.read(text.formatted(3000, 6000), "p").isFailed()).isFalse();
+        Finding above = errors(text.formatted(3000, 6500)).stream().filter(Finding::isError).findFirst().orElseThrow();
+        assertPlace(above, FindingCode.PLAN_MAP_SHORT, 5, 1);
+        assertThat(above.place().key()).contains("timing.present_map");
+        assertThat(errors(text.formatted(2500, 6000))).extracting(Finding::code).contains(FindingCode.PLAN_MAP_SHORT);
+    }
+
+    @Test
+    void aKeyThatNothingUsesYetIsKeptAndSaid() {
+        var outcome = PlanText.read(
+                withSlash(TIMING + "sets = 'map'/present_map = [[3000, 18]]/[pull]/hold_speeds = [3000]/hold_most_s = 40"),
+                "p");
+        assertThat(outcome.findings())
+                .extracting(finding -> finding.code() + " " + finding.severity() + " "
+                        + finding.place().key().orElse(""))
+                .containsExactly(
+                        "PLAN_KEY_UNUSED WARNING timing.sets",
+                        "PLAN_KEY_UNUSED WARNING timing.present_map",
+                        "PLAN_KEY_UNUSED WARNING pull.hold_speeds",
+                        "PLAN_KEY_UNUSED WARNING pull.hold_most_s");
+        var plan = outcome.value().orElseThrow();
+        assertThat(plan.timing().orElseThrow().sets()).isEqualTo(TimingPlan.Sets.MAP);
+        assertThat(plan.timing().orElseThrow().map().present())
+                .containsExactly(new MapFacts.Cell(3000, Advance.ofDeg(18)));
+        assertThat(plan.pull().held().speedsRpm()).containsExactly(3000.0);
+        assertThat(plan.pull().held().mostS()).hasValue(40);
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "[pull]/hold_speeds = [3000, 7000]/[limits]/most_rpm = 6500 | pull.hold_speeds | PLAN_ORDER",
+                "[pull]/hold_speeds = [3000, 3000] | pull.hold_speeds[2] | PLAN_NOT_RISING",
+                "[pull]/hold_s = 5/hold_most_s = 4 | pull.hold_s | PLAN_ORDER",
+                "[timing]/start_deg = 20/least_deg = 10/most_deg = 30/sets = 'flat'/map_rpm = [3000] | timing.map_rpm | PLAN_KEY_MEANINGLESS",
+                "[sheet]/customer = 3 | sheet.customer | PLAN_WRONG_TYPE",
+                "[sheet]/custommer = 'a' | sheet.custommer | PLAN_UNKNOWN_KEY",
+            })
+    void newerKeysAreCheckedToo(String text, String key, FindingCode code) {
+        Finding finding = errors(withSlash(text)).stream().filter(Finding::isError).findFirst().orElseThrow();
+        assertThat(finding.code()).isEqualTo(code);
+        assertThat(finding.place().key()).contains(key);
     }
 
     @Test

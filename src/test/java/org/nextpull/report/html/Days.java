@@ -45,7 +45,10 @@ final class Days {
                 start_deg = 20
                 least_deg = 12
                 most_deg = 36
-                """.formatted(HOSTILE.replace("'", ""));
+                [sheet]
+                customer = '%s'
+                place = 'cell 2'
+                """.formatted(HOSTILE.replace("'", ""), HOSTILE.replace("'", ""));
         String quoted = '"' + HOSTILE.replace("\"", "\"\"") + '"';
         StringBuilder table = new StringBuilder("order,advance_deg,torque_nm,label,knock\n");
         double[] advances = {20, 20, 22, 24, 26, 28, 30};

@@ -58,6 +58,15 @@ class SheetTest {
     }
 
     @Test
+    void wordsOfThePlanForTheSheetStandAtTheJob() {
+        String job = hostile.substring(hostile.indexOf("<h2>Job</h2>"));
+        assertThat(job.replaceAll("<[^>]*>|\\s+", " ").replaceAll(" +", " "))
+                .contains(" customer ")
+                .contains(" place cell 2 ");
+        assertThat(demo).doesNotContain("customer");
+    }
+
+    @Test
     void everyChartHasWordsAndNumbers() {
         List<String> pictures = all("<img ([^>]*)>", demo);
         assertThat(pictures)
