@@ -14,8 +14,7 @@ import org.nextpull.unit.Unit;
  * @param holdS shortest plateau in s, positive
  * @param held where speeds are held, and how long at most
  */
-public record PullFacts(
-        Kind kind, double fullLoad, int throwAwayFirst, double settleS, double holdS, HeldSpeeds held) {
+public record PullFacts(Kind kind, double fullLoad, int throwAwayFirst, double settleS, double holdS, HeldSpeeds held) {
 
     /**
      * Where speeds are held.
@@ -32,7 +31,6 @@ public record PullFacts(
             return new HeldSpeeds(List.of(), OptionalDouble.empty());
         }
     }
-
 
     /** How the engine is run. */
     public enum Kind {

@@ -18,7 +18,6 @@ public record SheetFacts(
         Optional<String> operator,
         Optional<String> reference) {
     public static SheetFacts defaults() {
-        return new SheetFacts(
-                Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        return new SheetFacts(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
     }
 }

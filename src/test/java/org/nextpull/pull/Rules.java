@@ -23,7 +23,9 @@ public final class Rules {
     public static PullRules with(PullRules rules, PullFacts.Kind kind) {
         PullFacts usual = rules.pulls();
         return pulls(
-                rules, new PullFacts(kind, usual.fullLoad(), usual.throwAwayFirst(), usual.settleS(), usual.holdS(), usual.held()));
+                rules,
+                new PullFacts(
+                        kind, usual.fullLoad(), usual.throwAwayFirst(), usual.settleS(), usual.holdS(), usual.held()));
     }
 
     public static PullRules with(PullRules rules, Gearing gearing) {
@@ -33,7 +35,9 @@ public final class Rules {
     static PullRules withFullLoad(PullRules rules, double fraction) {
         PullFacts usual = rules.pulls();
         return pulls(
-                rules, new PullFacts(usual.kind(), fraction, usual.throwAwayFirst(), usual.settleS(), usual.holdS(), usual.held()));
+                rules,
+                new PullFacts(
+                        usual.kind(), fraction, usual.throwAwayFirst(), usual.settleS(), usual.holdS(), usual.held()));
     }
 
     static PullRules withLambdaDelayS(PullRules rules, double delayS) {

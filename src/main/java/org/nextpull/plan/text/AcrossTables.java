@@ -1,17 +1,17 @@
 package org.nextpull.plan.text;
 
-import org.nextpull.finding.Detail;
-import org.nextpull.unit.SpeedBand;
-import org.nextpull.plan.MapFacts;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.AirFacts;
 import org.nextpull.plan.Goal;
+import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TemperatureWindow;
+import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
 
 /** Keys of different tables that contradict each other. */

@@ -43,12 +43,14 @@ public final class PlanKey<T> {
     }
 
     PlanKey<T> in(String unit) {
-        return new PlanKey<>(name, format, new Said(said.label(), said.help(), unit, said.needed(), said.isUsed()), usual);
+        return new PlanKey<>(
+                name, format, new Said(said.label(), said.help(), unit, said.needed(), said.isUsed()), usual);
     }
 
     /** The handbook says so; the reader asks for it by {@link TableReader#need}. */
     PlanKey<T> needed(String when) {
-        return new PlanKey<>(name, format, new Said(said.label(), said.help(), said.unit(), when, said.isUsed()), usual);
+        return new PlanKey<>(
+                name, format, new Said(said.label(), said.help(), said.unit(), when, said.isUsed()), usual);
     }
 
     /** Understood, checked and kept in the plan, but nothing goes by it yet: a plan that has it is told so. */

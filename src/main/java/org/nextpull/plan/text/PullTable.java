@@ -62,7 +62,6 @@ final class PullTable {
         if (holdS > held.mostS().orElse(holdS)) {
             table.problems().order(Severity.ERROR, table.spot(HOLD), "not above", table.spot(HOLD_MOST));
         }
-        return new PullFacts(
-                table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), holdS, held);
+        return new PullFacts(table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), holdS, held);
     }
 }

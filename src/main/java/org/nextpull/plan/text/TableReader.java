@@ -174,8 +174,8 @@ final class TableReader {
     /** A list of speeds in rpm, rising; empty when absent or wrong. */
     Optional<List<Double>> speeds(String key) {
         Optional<TomlArray> array = list(key, "a list of speeds, [3000, 3500]");
-        Optional<List<Double>> speeds =
-                array.map(list -> numbers(key, list, Range.RPM)).filter(found -> found.size() == array.get().size());
+        Optional<List<Double>> speeds = array.map(list -> numbers(key, list, Range.RPM))
+                .filter(found -> found.size() == array.get().size());
         return speeds.filter(found -> isRising(key, array.get(), found));
     }
 
@@ -200,7 +200,11 @@ final class TableReader {
             }
         }
         boolean isWhole = cells.size() == array.get().size();
-        return isWhole && isRising(key, array.get(), cells.stream().map(cell -> cell.get(0)).toList())
+        return isWhole
+                        && isRising(
+                                key,
+                                array.get(),
+                                cells.stream().map(cell -> cell.get(0)).toList())
                 ? Optional.of(cells)
                 : Optional.empty();
     }

@@ -16,7 +16,9 @@ import org.nextpull.unit.Unit;
 final class TimingTable {
     private static final PlanKey<Sets> SETS = PlanKey.of("sets", KeyFormat.word(Sets.class))
             .usual(Sets.FLAT)
-            .said("You set", "One advance for the whole pull, or degrees added everywhere to the present map. `map`, an advance in each cell,"
+            .said(
+                    "You set",
+                    "One advance for the whole pull, or degrees added everywhere to the present map. `map`, an advance in each cell,"
                             + " is understood, but taken as `flat` yet.");
     private static final Bounds.Keys<Advance> BOUNDS = new Bounds.Keys<>(
             PlanKey.of("start_deg", KeyFormat.advance())
@@ -66,7 +68,6 @@ final class TimingTable {
         return values.isEmpty() ? Optional.empty() : Optional.of(values);
     }
 
-
     static Optional<TimingPlan> read(TableReader table) {
         if (!table.isPresent()) {
             return Optional.empty();
@@ -78,7 +79,8 @@ final class TimingTable {
         MapFacts map = map(table, sets);
         Optional<Step> step = STEP.read(table);
         return Bounds.read(table, BOUNDS)
-                .flatMap(deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
+                .flatMap(
+                        deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
     }
 
     private static MapFacts map(TableReader table, Sets sets) {

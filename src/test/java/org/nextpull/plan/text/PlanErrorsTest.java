@@ -291,7 +291,10 @@ class PlanErrorsTest {
     void aPresentMapCoversTheBand() {
         String text = withSlash(TIMING + "present_map = [[3000, 18], [6000, 26]]/[band]/from_rpm = %d/to_rpm = %d");
         assertThat(PlanText.read(text.formatted(3000, 6000), "p").isFailed()).isFalse();
-        Finding above = errors(text.formatted(3000, 6500)).stream().filter(Finding::isError).findFirst().orElseThrow();
+        Finding above = errors(text.formatted(3000, 6500)).stream()
+                .filter(Finding::isError)
+                .findFirst()
+                .orElseThrow();
         assertPlace(above, FindingCode.PLAN_MAP_SHORT, 5, 1);
         assertThat(above.place().key()).contains("timing.present_map");
         assertThat(errors(text.formatted(2500, 6000))).extracting(Finding::code).contains(FindingCode.PLAN_MAP_SHORT);
@@ -300,7 +303,8 @@ class PlanErrorsTest {
     @Test
     void aKeyThatNothingUsesYetIsKeptAndSaid() {
         var outcome = PlanText.read(
-                withSlash(TIMING + "sets = 'map'/present_map = [[3000, 18]]/[pull]/hold_speeds = [3000]/hold_most_s = 40"),
+                withSlash(TIMING
+                        + "sets = 'map'/present_map = [[3000, 18]]/[pull]/hold_speeds = [3000]/hold_most_s = 40"),
                 "p");
         assertThat(outcome.findings())
                 .extracting(finding -> finding.code() + " " + finding.severity() + " "
@@ -330,7 +334,10 @@ class PlanErrorsTest {
                 "[sheet]/custommer = 'a' | sheet.custommer | PLAN_UNKNOWN_KEY",
             })
     void newerKeysAreCheckedToo(String text, String key, FindingCode code) {
-        Finding finding = errors(withSlash(text)).stream().filter(Finding::isError).findFirst().orElseThrow();
+        Finding finding = errors(withSlash(text)).stream()
+                .filter(Finding::isError)
+                .findFirst()
+                .orElseThrow();
         assertThat(finding.code()).isEqualTo(code);
         assertThat(finding.place().key()).contains(key);
     }

@@ -65,7 +65,9 @@ class PlanTextTest {
         assertThat(plan.dyno().inertia().inLog()).isEqualTo(DynoFacts.InertiaInLog.UNSTATED);
         assertThat(plan.air().standard().id()).isEqualTo("none");
         assertThat(plan.band()).contains(new Band(new SpeedBand(2000, 6500), 250));
-        assertThat(plan.pull()).isEqualTo(new PullFacts(PullFacts.Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3, PullFacts.HeldSpeeds.unsaid()));
+        assertThat(plan.pull())
+                .isEqualTo(new PullFacts(
+                        PullFacts.Kind.AUTO, Unit.PERCENT.toSi(95), 0, 2, 3, PullFacts.HeldSpeeds.unsaid()));
         assertThat(plan.limits().knockMarginDeg()).isEqualTo(2);
         assertThat(plan.limits().knockEvents()).isEmpty();
         assertThat(plan.limits().knockEventsThatCount()).isEqualTo(1);
@@ -131,7 +133,14 @@ class PlanTextTest {
         assertThat(plan.air().air().orElseThrow().kelvins()).isCloseTo(297.65, within(ROUNDING));
         assertThat(plan.air().humidity().orElseThrow()).isCloseTo(0.45, within(ROUNDING));
         assertThat(plan.band()).contains(new Band(new SpeedBand(3000, 6800), 500));
-        assertThat(plan.pull()).isEqualTo(new PullFacts(PullFacts.Kind.STEPS, Unit.PERCENT.toSi(90), 1, 1.5, 4, new PullFacts.HeldSpeeds(List.of(3600.0, 4900.0, 5900.0), OptionalDouble.of(45))));
+        assertThat(plan.pull())
+                .isEqualTo(new PullFacts(
+                        PullFacts.Kind.STEPS,
+                        Unit.PERCENT.toSi(90),
+                        1,
+                        1.5,
+                        4,
+                        new PullFacts.HeldSpeeds(List.of(3600.0, 4900.0, 5900.0), OptionalDouble.of(45))));
     }
 
     @Test
