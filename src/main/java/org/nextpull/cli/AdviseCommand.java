@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -45,7 +44,7 @@ final class AdviseCommand implements Callable<Integer> {
         Messages.print(console.err(), input.findings());
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, output.shown().units()));
-        boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
+        boolean nothing = result.isWithoutAnswer();
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 }

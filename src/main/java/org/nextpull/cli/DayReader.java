@@ -147,7 +147,7 @@ final class DayReader {
     private final class LogsOfDay {
         private final SweepPlan plan;
         private final LogFiles reader;
-        private int thrownAway;
+        private final List<SourcePulls> before = new ArrayList<>();
 
         LogsOfDay(SweepPlan plan) {
             this.plan = plan;
@@ -164,8 +164,10 @@ final class DayReader {
             List<ResultTable> tables =
                     inputs.tables().stream().map(Input.Table::table).toList();
             SessionInput input = SessionInput.of(plan, recordings, tables);
-            List<SourcePulls> sources = Session.read(input, thrownAway);
-            sources.forEach(source -> thrownAway += source.thrownAway());
+            List<SourcePulls> sources = Session.read(input, before);
+            before.addAll(sources);
+            sources.forEach(source ->
+                    source.findings().stream().filter(Finding::isError).forEach(findings::add));
             log.label().ifPresent(label -> inputs.good().forEach(good -> labels.put(good.name(), label)));
             return new DayPart(input, sources);
         }

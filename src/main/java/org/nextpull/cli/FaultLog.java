@@ -11,7 +11,7 @@ final class FaultLog {
     private FaultLog() {}
 
     /** Writes the trace and gives the name of the file, or says that it could not be written. */
-    static String write(Exception fault) {
+    static String write(Throwable fault) {
         try {
             Path file = Files.createTempFile("nextpull-fault-", ".log");
             try (PrintWriter writer = new PrintWriter(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {

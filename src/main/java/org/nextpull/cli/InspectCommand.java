@@ -1,9 +1,11 @@
 package org.nextpull.cli;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Hints;
+import org.nextpull.finding.Finding;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
@@ -58,9 +60,11 @@ final class InspectCommand implements Callable<Integer> {
         if (inputs.good().isEmpty()) {
             throw new Program.BadInput(inputs.findings());
         }
-        List<SourcePulls> sources = inputs.logs().stream()
-                .map(log -> LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules)))
-                .toList();
+        List<SourcePulls> sources = new ArrayList<>();
+        for (Input.Log log : inputs.logs()) {
+            long held = sources.stream().mapToLong(SourcePulls::heldBytes).sum();
+            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), held));
+        }
         if (output.isJson()) {
             json(inputs, sources);
         } else {
@@ -69,7 +73,9 @@ final class InspectCommand implements Callable<Integer> {
         Messages.print(console.err(), inputs.findings());
         boolean noPull = inputs.tables().isEmpty()
                 && sources.stream().allMatch(source -> source.candidates().isEmpty());
-        return inputs.someFailed() || noPull ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+        boolean someFailed = inputs.someFailed()
+                || sources.stream().flatMap(source -> source.findings().stream()).anyMatch(Finding::isError);
+        return someFailed || noPull ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 
     private void json(Inputs inputs, List<SourcePulls> sources) {

@@ -25,8 +25,7 @@ public final class Main {
         PrintWriter outWriter = new PrintWriter(plain(out), false);
         PrintWriter errWriter = new PrintWriter(plain(err), true);
         BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8));
-        int status =
-                Program.commandLine(new Console(outWriter, errWriter, reader)).execute(args);
+        int status = execute(args, new Console(outWriter, errWriter, reader));
         // a print stream keeps its own failures to itself
         boolean lost = outWriter.checkError() || out.checkError();
         if (lost && status == ExitCodes.DONE) {
@@ -35,6 +34,20 @@ public final class Main {
         }
         errWriter.flush();
         return status;
+    }
+
+    /** The last resort for what no bound further in has caught. */
+    private static int execute(String[] args, Console console) {
+        try {
+            return Program.commandLine(console).execute(args);
+        } catch (OutOfMemoryError full) {
+            console.err()
+                    .println("The memory of the program is full (" + Runtime.getRuntime().maxMemory() / (1 << 20)
+                            + " MB for all of it); give it fewer or shorter files, or give Java more memory with -Xmx.");
+            return ExitCodes.BAD_INPUT;
+        } catch (StackOverflowError | LinkageError | AssertionError fault) {
+            return Program.fault(console, fault, false);
+        }
     }
 
     private static PlainWriter plain(PrintStream stream) {

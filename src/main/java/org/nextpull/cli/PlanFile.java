@@ -1,18 +1,10 @@
 package org.nextpull.cli;
 
-import java.io.IOException;
-import java.nio.charset.MalformedInputException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
-import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.List;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
+import org.nextpull.intake.PlainText;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 
@@ -38,18 +30,8 @@ record PlanFile(SweepPlan plan, String text, Path path, List<Finding> findings) 
     }
 
     private static String text(String name) {
-        try {
-            return Files.readString(Path.of(name), StandardCharsets.UTF_8);
-        } catch (NoSuchFileException | InvalidPathException missing) {
-            throw new Program.BadInput(List.of(Finding.error(FindingCode.FILE_NOT_FOUND, Place.inFile(name))));
-        } catch (MalformedInputException binary) {
-            throw new Program.BadInput(List.of(Finding.error(FindingCode.PLAN_NOT_TEXT, Place.inFile(name))));
-        } catch (IOException unreadable) {
-            throw new Program.BadInput(List.of(Finding.error(
-                    FindingCode.FILE_UNREADABLE,
-                    Place.inFile(name),
-                    Detail.of("why", String.valueOf(unreadable.getMessage())))));
-        }
+        Outcome<String> text = PlainText.read(name, PlanText.MOST_BYTES);
+        return text.value().orElseThrow(() -> new Program.BadInput(text.findings()));
     }
 
     /** A path of the plan, seen from where the plan lies. */

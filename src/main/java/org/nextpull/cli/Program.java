@@ -88,6 +88,11 @@ final class Program implements Runnable {
             Messages.print(console.err(), bad.findings());
             return ExitCodes.BAD_INPUT;
         }
+        return fault(console, fault, json);
+    }
+
+    /** A fault of the program: its trace goes into a file, and the user learns where that is. */
+    static int fault(Console console, Throwable fault, boolean json) {
         String logged = FaultLog.write(fault);
         String message = "A fault of the program, not of your data; please report it with the file " + logged + ".";
         if (json) {

@@ -43,6 +43,6 @@ final class ReplayCommand implements Callable<Integer> {
             console.out().print(new AdviseText(output.shown()).replay(replay));
         }
         Messages.print(console.err(), input.findings());
-        return input.someFailed() || replay.steps().isEmpty() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+        return input.someFailed() || replay.whole().isWithoutAnswer() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.report.html.Heading;
 import org.nextpull.report.html.Sheet;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
@@ -69,7 +68,7 @@ final class ReportCommand implements Callable<Integer> {
                 written -> written.write(sheet, result, input, console),
                 () -> console.out().println(sheet));
         Messages.print(console.err(), input.findings());
-        boolean nothing = result.pulls().stream().noneMatch(MeasuredPull::isUsed);
+        boolean nothing = result.isWithoutAnswer();
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 }

@@ -9,11 +9,13 @@ public enum FindingCode {
     FILE_NOT_FOUND,
     /** {file} cannot be read; check that it is whole and that you may read it. */
     FILE_UNREADABLE,
+    /** {file} is a pipe or a device, and those are not read. */
+    FILE_IS_NO_FILE,
     /** {message}; mend the line. */
     PLAN_SYNTAX,
     /** The plan is not text: it holds the character {value}; save it as plain UTF-8 text. */
     PLAN_NOT_TEXT,
-    /** The plan has {length} characters, more than {most}; this is not a plan file. */
+    /** {file} has {length} characters, more than {most}; it is no plan. */
     PLAN_TOO_LONG,
     /** There is no key {key} in a plan; did you mean {nearest}? Without {nearest}: known here are {allowed}. */
     PLAN_UNKNOWN_KEY,
@@ -62,6 +64,8 @@ public enum FindingCode {
     FILE_WITHOUT_VALUES,
     /** {file} breaks off in the middle of its packed data (rows before that: {rows}); copy it again if rows are missing. */
     FILE_CUT_SHORT,
+    /** The pulls of {file} do not fit into memory. */
+    LOG_TOO_LARGE_FOR_MEMORY,
     /** {file} is a table of results, one row a pull; each row counts as one pull. */
     FILE_IS_TABLE,
     /** {file} is a settings file, not a log; name it as settings under [log] in the plan. */
@@ -70,6 +74,8 @@ public enum FindingCode {
     FILE_NAMED_TWICE,
     /** {file} holds no log; give a folder or a zip with CSV files in it. */
     FOLDER_WITHOUT_LOGS,
+    /** {file} holds {count} logs, more than {most}; unpack the day that is meant and name its folder. */
+    ZIP_WITH_TOO_MANY_LOGS,
     /** Files in {file} that are no logs by their names were passed over ({count} in all); name one to have it read. */
     FOLDER_FILES_PASSED_OVER,
     /** {file} has no column that could be torque, power or roller speed; name it in [log] columns. Its columns are {headers}. */
@@ -476,6 +482,10 @@ public enum FindingCode {
     ORDER_REPEATED,
     /** No pull was found that could be used. */
     NO_PULL_TO_USE,
+    /** Pulls of {file} ({count} in all) have no {response}, which the plan fits; write response = "{other}" under [goal], or give a column of it. */
+    RESPONSE_MISSING,
+    /** Pull {pull} of {file} is not used: it made no torque or power above zero. */
+    RESPONSE_NOT_POSITIVE,
     /** The plan asks for spark and mixture together ([goal] stages = "together"), which this version does not do: it goes through them in turn. */
     STAGES_TAKEN_IN_TURN,
     /** The plan has neither [timing] nor [mixture], so there is nothing to advise on; add the table of the factor that is swept. */

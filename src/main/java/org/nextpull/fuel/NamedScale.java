@@ -15,6 +15,11 @@ import org.nextpull.unit.Lambda;
  */
 public record NamedScale(String name, LambdaScale scale) {
 
+    /** Nothing that burns needs less air, or more: hydrogen, which needs the most by mass, takes about 34. */
+    private static final double LEAST = 0.1;
+
+    private static final double MOST = 100;
+
     /**
      * The scale that somebody names: a number is what the gauge shows at lambda 1; a fuel stands for the ratio that the trade prints for
      * it, and where none is known for that of its elements.
@@ -25,7 +30,7 @@ public record NamedScale(String name, LambdaScale scale) {
         }
         try {
             double ratio = Double.parseDouble(text);
-            if (ratio > 0 && Double.isFinite(ratio)) {
+            if (ratio >= LEAST && ratio <= MOST) {
                 return Outcome.of(new NamedScale(text, LambdaScale.of(ratio)));
             }
         } catch (NumberFormatException noNumber) {

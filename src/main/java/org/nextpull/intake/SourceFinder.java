@@ -25,6 +25,9 @@ public final class SourceFinder {
     private static final String GLOB_SIGNS = "*?[{";
     private static final int DEEPEST_GLOB = 12;
 
+    /** Far more than the logs of a day; each one that is read looks through the list of the whole zip again. */
+    private static final int MOST_PACKED = 500;
+
     private final Comparator<Path> order = Comparator.comparing(Path::toString, new NaturalOrder());
     private final List<ByteSource> sources = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
@@ -109,6 +112,11 @@ public final class SourceFinder {
     }
 
     private void file(Path path) {
+        if (!Files.isRegularFile(path)) {
+            // opening a pipe that nobody writes into would wait for ever
+            findings.add(Finding.error(FindingCode.FILE_IS_NO_FILE, Place.inFile(path.toString())));
+            return;
+        }
         try {
             if (!taken.add(path.toRealPath())) {
                 findings.add(Finding.note(FindingCode.FILE_NAMED_TWICE, Place.inFile(path.toString())));
@@ -119,6 +127,14 @@ public final class SourceFinder {
                     .filter(source -> looksLikeLog(source.name()))
                     .toList();
             List<ByteSource> chosen = logs.isEmpty() ? inside : logs;
+            if (chosen.size() > MOST_PACKED) {
+                findings.add(Finding.error(
+                        FindingCode.ZIP_WITH_TOO_MANY_LOGS,
+                        Place.inFile(path.toString()),
+                        Detail.of("count", chosen.size()),
+                        Detail.of("most", MOST_PACKED)));
+                return;
+            }
             chosenFrom(path.toString(), inside.size(), chosen.size());
             sources.addAll(chosen);
         } catch (IOException e) {

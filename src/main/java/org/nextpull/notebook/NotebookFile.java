@@ -115,6 +115,10 @@ final class NotebookFile {
     }
 
     private static Database connect(Path file, String address, SQLiteConfig config) throws NotebookException {
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            // the library would wait for ever for what a pipe sends
+            throw Trouble.because(FindingCode.NOTEBOOK_CANNOT_OPEN, file, Detail.of("why", "it is no file"));
+        }
         try {
             Connection connection = JDBC.createConnection(JDBC.PREFIX + address, config.toProperties());
             Database database = new Database(file, connection);

@@ -159,7 +159,7 @@ public final class PullFinder {
     }
 
     /** Rows that are kept at the moment. */
-    int heldRows() {
+    public int heldRows() {
         return collector == null ? 0 : collector.heldRows();
     }
 

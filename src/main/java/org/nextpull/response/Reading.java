@@ -1,7 +1,12 @@
 package org.nextpull.response;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import org.nextpull.plan.Goal;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
@@ -21,10 +26,60 @@ public record Reading(int pull, double order, Setting setting, double value) {
         return pulls.stream()
                 .filter(MeasuredPull::isUsed)
                 .flatMap(
-                        pull -> value(pull, response)
+                        pull -> figure(pull, response)
+                                .filter(value -> value > 0)
                                 .map(value -> new Reading(pull.number(), pull.order(), pull.setting(), value))
                                 .stream())
                 .toList();
+    }
+
+    /** The pull, refused where its figure is nought or negative: no full-load pull makes that, so its column or its sign is wrong. */
+    public static MeasuredPull positive(MeasuredPull pull, Goal.Response response) {
+        Optional<Double> figure = figure(pull, response).or(() -> figure(pull, other(response)));
+        if (!pull.isUsed() || figure.isEmpty() || figure.get() > 0) {
+            return pull;
+        }
+        Place place = Place.inFile(pull.origin().source())
+                .withLine(pull.origin().firstLine())
+                .withPull(pull.number());
+        return pull.withStanding(Standing.REFUSED)
+                .withFinding(Finding.warning(FindingCode.RESPONSE_NOT_POSITIVE, place));
+    }
+
+    /** The pulls, those refused that count and do not have the figure: they may be compared by another one, but not fitted. */
+    public static List<MeasuredPull> fitted(List<MeasuredPull> pulls, Goal.Response response) {
+        return pulls.stream()
+                .map(pull -> isMissing(pull, response) ? pull.withStanding(Standing.REFUSED) : pull)
+                .toList();
+    }
+
+    /** What is to be said of pulls that count and do not have the figure; an error where no other pull has it either. */
+    public static Optional<Finding> missing(List<MeasuredPull> pulls, Goal.Response response) {
+        List<MeasuredPull> without =
+                pulls.stream().filter(pull -> isMissing(pull, response)).toList();
+        if (without.isEmpty()) {
+            return Optional.empty();
+        }
+        Place place = Place.inFile(without.get(0).origin().source());
+        Finding finding = Finding.error(
+                FindingCode.RESPONSE_MISSING,
+                place,
+                Detail.of("response", id(response)),
+                Detail.of("other", id(other(response))),
+                Detail.of("count", without.size()));
+        return Optional.of(of(pulls, response).isEmpty() ? finding : finding.asWarning());
+    }
+
+    private static boolean isMissing(MeasuredPull pull, Goal.Response response) {
+        return pull.isUsed() && figure(pull, response).isEmpty();
+    }
+
+    private static Goal.Response other(Goal.Response response) {
+        return response == Goal.Response.TORQUE ? Goal.Response.POWER : Goal.Response.TORQUE;
+    }
+
+    private static String id(Goal.Response response) {
+        return response.name().toLowerCase(Locale.ROOT);
     }
 
     /** How far this response lies above another one, in percent of that. */
@@ -32,12 +87,10 @@ public record Reading(int pull, double order, Setting setting, double value) {
         return 100 * (value / reference.value - 1);
     }
 
-    private static Optional<Double> value(MeasuredPull pull, Goal.Response response) {
-        return pull.figures()
-                .flatMap(figures -> switch (response) {
-                    case TORQUE -> figures.meanTorque().map(Torque::newtonMetres);
-                    case POWER -> figures.meanPower().map(Power::watts);
-                })
-                .filter(value -> value > 0);
+    private static Optional<Double> figure(MeasuredPull pull, Goal.Response response) {
+        return pull.figures().flatMap(figures -> switch (response) {
+            case TORQUE -> figures.meanTorque().map(Torque::newtonMetres);
+            case POWER -> figures.meanPower().map(Power::watts);
+        });
     }
 }

@@ -22,10 +22,26 @@ import org.nextpull.pull.PullRules;
 
 /** Reads a recording from its start to its end, once, and keeps only the pulls in it. */
 public final class LogReading {
+    /** Share of all memory that the samples of pulls may fill; the rest is for what is made of them. */
+    private static final double SHARE = 0.4;
+
+    /** How often the rows of a stretch at full load are there while they become a pull: gathered, taken over, cut out. */
+    private static final int COPIES = 3;
+
     private LogReading() {}
 
     /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
     public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits) {
+        return read(recording, rules, limits, 0);
+    }
+
+    /**
+     * The same after other logs.
+     *
+     * @param held bytes that the pulls of the others fill; a log whose pulls do not fit beside them gives an error and no pull
+     */
+    public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits, long held) {
+        double room = SHARE * Runtime.getRuntime().maxMemory() - held;
         AlarmWatch watch = new AlarmWatch(limits);
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
@@ -34,7 +50,15 @@ public final class LogReading {
             PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
             Optional<Block> block = reader.next();
             while (block.isPresent()) {
-                candidates.addAll(finder.accept(block.get()));
+                List<Candidate> more = finder.accept(block.get());
+                candidates.addAll(more);
+                int channels = block.get().samples().channels().size();
+                for (Candidate candidate : more) {
+                    room -= SourcePulls.heldBytes(candidate.samples().rows(), channels);
+                }
+                if (room < COPIES * SourcePulls.heldBytes(finder.heldRows(), channels)) {
+                    return tooLarge(recording, reader, block.get());
+                }
                 ended(watch.take(block.get().samples()), alarms);
                 block = reader.next();
             }
@@ -58,6 +82,23 @@ public final class LogReading {
             return new SourcePulls(
                     recording.name(), Optional.empty(), new RowCount(0, 0), candidates, alarms, findings, 0);
         }
+    }
+
+    private static SourcePulls tooLarge(Recording recording, BlockReader reader, Block block) {
+        long line = block.samples().line(block.samples().rows() - 1);
+        Finding finding = Finding.error(
+                FindingCode.LOG_TOO_LARGE_FOR_MEMORY,
+                Place.inFile(recording.name()),
+                Detail.of("line", line),
+                Detail.of("megabytes", Math.rint(Runtime.getRuntime().maxMemory() / 1e6)));
+        return new SourcePulls(
+                recording.name(),
+                Optional.of(reader.description()),
+                reader.rowCount(),
+                List.of(),
+                List.of(),
+                List.of(finding),
+                0);
     }
 
     private static void ended(List<AlarmEvent> events, List<Alarm> alarms) {

@@ -13,6 +13,7 @@ import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullMeasure;
+import org.nextpull.response.Reading;
 import org.nextpull.response.Standing;
 import org.nextpull.response.TableResponses;
 
@@ -47,6 +48,7 @@ final class Measuring {
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }
         return measured.stream()
+                .map(one -> one.withPull(Reading.positive(one.pull(), input.plan().goal().response())))
                 .map(this::struck)
                 .sorted(Comparator.comparingDouble(one -> one.pull().order()))
                 .toList();

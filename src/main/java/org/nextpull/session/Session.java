@@ -37,22 +37,25 @@ public final class Session {
 
     /** The pulls in the recordings of a day; pulls thrown away at its start are counted over all of them. */
     public static List<SourcePulls> read(SessionInput input) {
-        return read(input, 0);
+        return read(input, List.of());
     }
 
     /**
      * The same for a later part of a day.
      *
-     * @param thrownAway how many pulls were thrown away before
+     * @param before the logs of the day that were read before: pulls thrown away in them count, and so does the memory they fill
      */
-    public static List<SourcePulls> read(SessionInput input, int thrownAway) {
+    public static List<SourcePulls> read(SessionInput input, List<SourcePulls> before) {
         List<SourcePulls> sources = new ArrayList<>();
         PullRules usual = PullRules.of(input.plan());
-        PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst() - thrownAway);
+        PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst()
+                - before.stream().mapToInt(SourcePulls::thrownAway).sum());
+        long held = before.stream().mapToLong(SourcePulls::heldBytes).sum();
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {
-            SourcePulls source = LogReading.read(recording, rules, limits);
+            SourcePulls source = LogReading.read(recording, rules, limits, held);
             sources.add(source);
+            held += source.heldBytes();
             rules = rules.withThrowAwayFirst(rules.throwAwayFirst() - source.thrownAway());
         }
         return sources;
@@ -84,7 +87,7 @@ public final class Session {
         if (plan.goal().stages() == Goal.Stages.TOGETHER) {
             findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
         }
-        if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
+        if (!sweeps(plan)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
         boolean areLogs = measured.stream().anyMatch(one -> one.curve().isPresent());
@@ -93,6 +96,9 @@ public final class Session {
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(WholeDay.findings(plan, pulls));
+        if (sweeps(plan)) {
+            Reading.missing(pulls, plan.goal().response()).ifPresent(findings::add);
+        }
         input.experience().map(Session::taught).ifPresent(findings::add);
         findings.addAll(AirOfDay.findings(plan, pulls));
         return new SessionResult(
@@ -105,6 +111,10 @@ public final class Session {
                 verdict(input, pulls, repeatability),
                 input.amendments(),
                 findings);
+    }
+
+    private static boolean sweeps(SweepPlan plan) {
+        return plan.timing().isPresent() || plan.mixture().isPresent();
     }
 
     private static Finding taught(Experience experience) {
@@ -131,12 +141,12 @@ public final class Session {
 
     static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability) {
         SweepPlan plan = input.plan();
-        if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
+        if (!sweeps(plan)) {
             return Optional.empty();
         }
         return Optional.of(Advisor.judge(new Day(
                 plan,
-                pulls,
+                Reading.fitted(pulls, plan.goal().response()),
                 input.amendments().lifted(),
                 repeatability,
                 input.experience(),

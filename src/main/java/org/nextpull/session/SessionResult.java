@@ -10,6 +10,7 @@ import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
 
 /**
@@ -64,6 +65,14 @@ public record SessionResult(
     /** Whether nothing was met in a pull, or the operator lifted what was: only such a pull may be called the best. */
     public boolean isClean(MeasuredPull pull) {
         return pull.isClean() || amendments.lifted().contains(pull.number());
+    }
+
+    /** Whether a pull counts, and where the plan sweeps, gives the figure that is fitted: without one there is no answer. */
+    public boolean isWithoutAnswer() {
+        List<MeasuredPull> pulls = pulls();
+        return verdict.isPresent()
+                ? Reading.of(pulls, plan.goal().response()).isEmpty()
+                : pulls.stream().noneMatch(MeasuredPull::isUsed);
     }
 
     /** Whether anything was found that could be used. */

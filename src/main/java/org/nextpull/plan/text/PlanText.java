@@ -19,8 +19,8 @@ import org.tomlj.TomlVersion;
 
 /** Reads the text of a plan (TOML 1.0) and names everything that is wrong with it, each with its place. */
 public final class PlanText {
-    /** Far more than a plan with all its comments needs. */
-    private static final int MOST_CHARACTERS = 4_000_000;
+    /** Far more than a plan with all its comments needs; so no more of a file is read. */
+    public static final int MOST_BYTES = 500_000;
 
     private static final char BYTE_ORDER_MARK = '\ufeff';
     private static final char REPLACEMENT = '\ufffd';
@@ -67,12 +67,12 @@ public final class PlanText {
     }
 
     private static Optional<Finding> unreadable(String text, String fileName) {
-        if (text.length() > MOST_CHARACTERS) {
+        if (text.length() > MOST_BYTES) {
             return Optional.of(Finding.error(
                     FindingCode.PLAN_TOO_LONG,
                     Place.inFile(fileName),
                     Detail.of("length", text.length()),
-                    Detail.of("most", MOST_CHARACTERS)));
+                    Detail.of("most", MOST_BYTES)));
         }
         OptionalInt strange = firstStrange(plain(text));
         return strange.isPresent() ? Optional.of(notText(plain(text), strange.getAsInt(), fileName)) : Optional.empty();

@@ -65,7 +65,7 @@ public final class AdviseJson {
                 4);
         verdict(document, result);
         List<Finding> all = all(result, inputFindings);
-        if (!result.hasPulls() || result.pulls().stream().noneMatch(MeasuredPull::isUsed)) {
+        if (result.isWithoutAnswer()) {
             findings.putError(document, all);
         }
         findings.addAll(document.putArray("findings"), all);
@@ -88,7 +88,7 @@ public final class AdviseJson {
         result.sources().forEach(source -> all.addAll(source.findings()));
         all.addAll(result.findings());
         result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
-        return all;
+        return all.stream().distinct().toList();
     }
 
     private void verdict(ObjectNode document, SessionResult result) {

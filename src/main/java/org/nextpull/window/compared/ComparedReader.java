@@ -33,7 +33,7 @@ final class ComparedReader {
     private final Shelf shelf;
     private final List<Finding> findings = new ArrayList<>();
     private final Map<String, String> labels = new HashMap<>();
-    private int thrownAway;
+    private final List<SourcePulls> before = new ArrayList<>();
 
     private ComparedReader(Shelf shelf) {
         this.shelf = shelf;
@@ -140,8 +140,10 @@ final class ComparedReader {
                 plan,
                 inputs.logs().stream().map(Input.Log::recording).toList(),
                 inputs.tables().stream().map(Input.Table::table).toList());
-        List<SourcePulls> sources = Session.read(input, thrownAway);
-        sources.forEach(source -> thrownAway += source.thrownAway());
+        List<SourcePulls> sources = Session.read(input, before);
+        before.addAll(sources);
+        sources.forEach(source ->
+                source.findings().stream().filter(Finding::isError).forEach(findings::add));
         if (!contender.label().isEmpty()) {
             inputs.good().forEach(good -> labels.put(good.name(), contender.label()));
         }

@@ -1,11 +1,9 @@
 package org.nextpull.window.start;
 
 import java.io.IOException;
-import java.nio.charset.CharacterCodingException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
-import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.Optional;
@@ -14,23 +12,16 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.intake.PlainText;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
 
 /** Reads and writes plan files. Not for the event thread. */
 public final class PlanFiles {
     private PlanFiles() {}
 
     static Outcome<PlanForm> read(String name) {
-        try {
-            return PlanForm.of(Files.readString(Path.of(name.strip()), StandardCharsets.UTF_8), name.strip());
-        } catch (NoSuchFileException | InvalidPathException missing) {
-            return Outcome.failed(Finding.error(FindingCode.FILE_NOT_FOUND, Place.inFile(name)));
-        } catch (CharacterCodingException binary) {
-            return Outcome.failed(Finding.error(FindingCode.PLAN_NOT_TEXT, Place.inFile(name)));
-        } catch (IOException unreadable) {
-            return Outcome.failed(
-                    Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(name), Detail.of("why", why(unreadable))));
-        }
+        return PlainText.read(name.strip(), PlanText.MOST_BYTES).then(text -> PlanForm.of(text, name.strip()));
     }
 
     /** The plan in a file, or all that is wrong with it. */
