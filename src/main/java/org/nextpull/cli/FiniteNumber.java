@@ -21,8 +21,7 @@ final class FiniteNumber {
             throw new TypeConversionException("'" + text + "' is too large a number; nothing here is above 1e9");
         }
         if (value != 0 && Math.abs(value) < LEAST) {
-            throw new TypeConversionException(
-                    "'" + text + "' is too small a number; write 0, or one of at least 1e-9");
+            throw new TypeConversionException("'" + text + "' is too small a number; write 0, or one of at least 1e-9");
         }
         return value;
     }

@@ -74,7 +74,9 @@ final class InspectCommand implements Callable<Integer> {
         boolean noPull = inputs.tables().isEmpty()
                 && sources.stream().allMatch(source -> source.candidates().isEmpty());
         boolean someFailed = inputs.someFailed()
-                || sources.stream().flatMap(source -> source.findings().stream()).anyMatch(Finding::isError);
+                || sources.stream()
+                        .flatMap(source -> source.findings().stream())
+                        .anyMatch(Finding::isError);
         return someFailed || noPull ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 

@@ -42,8 +42,10 @@ public final class Main {
             return Program.commandLine(console).execute(args);
         } catch (OutOfMemoryError full) {
             console.err()
-                    .println("The memory of the program is full (" + Runtime.getRuntime().maxMemory() / (1 << 20)
-                            + " MB for all of it); give it fewer or shorter files, or give Java more memory with -Xmx.");
+                    .println(
+                            "The memory of the program is full ("
+                                    + Runtime.getRuntime().maxMemory() / (1 << 20)
+                                    + " MB for all of it); give it fewer or shorter files, or give Java more memory with -Xmx.");
             return ExitCodes.BAD_INPUT;
         } catch (StackOverflowError | LinkageError | AssertionError fault) {
             return Program.fault(console, fault, false);

@@ -25,11 +25,10 @@ public record Reading(int pull, double order, Setting setting, double value) {
     public static List<Reading> of(List<MeasuredPull> pulls, Goal.Response response) {
         return pulls.stream()
                 .filter(MeasuredPull::isUsed)
-                .flatMap(
-                        pull -> figure(pull, response)
-                                .filter(value -> value > 0)
-                                .map(value -> new Reading(pull.number(), pull.order(), pull.setting(), value))
-                                .stream())
+                .flatMap(pull -> figure(pull, response)
+                        .filter(value -> value > 0)
+                        .map(value -> new Reading(pull.number(), pull.order(), pull.setting(), value))
+                        .stream())
                 .toList();
     }
 

@@ -48,7 +48,8 @@ final class Measuring {
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }
         return measured.stream()
-                .map(one -> one.withPull(Reading.positive(one.pull(), input.plan().goal().response())))
+                .map(one -> one.withPull(
+                        Reading.positive(one.pull(), input.plan().goal().response())))
                 .map(this::struck)
                 .sorted(Comparator.comparingDouble(one -> one.pull().order()))
                 .toList();

@@ -52,7 +52,8 @@ public record SourcePulls(
     public long heldBytes() {
         return candidates.stream()
                 .mapToLong(candidate -> heldBytes(
-                        candidate.samples().rows(), candidate.samples().channels().size()))
+                        candidate.samples().rows(),
+                        candidate.samples().channels().size()))
                 .sum();
     }
 

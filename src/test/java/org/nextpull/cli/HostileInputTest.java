@@ -39,7 +39,10 @@ class HostileInputTest {
     }
 
     private static void refused(Run run, String says) {
-        assertThat(run.out() + run.err()).contains(says).doesNotContain("Exception").doesNotContain("fault of the program");
+        assertThat(run.out() + run.err())
+                .contains(says)
+                .doesNotContain("Exception")
+                .doesNotContain("fault of the program");
         assertThat(run.status()).isEqualTo(ExitCodes.BAD_INPUT);
     }
 
@@ -58,7 +61,12 @@ class HostileInputTest {
         StringBuilder table = new StringBuilder("order,advance_deg," + header + "\n");
         int order = 1;
         for (String value : values.split(",\\s*")) {
-            table.append(order).append(',').append(18 + 2 * order++).append(',').append(value).append('\n');
+            table.append(order)
+                    .append(',')
+                    .append(18 + 2 * order++)
+                    .append(',')
+                    .append(value)
+                    .append('\n');
         }
         String log = file("table.csv", table.toString()).toString();
         String plan = plan(response).toString();
@@ -124,7 +132,9 @@ class HostileInputTest {
     void aPipeIsNoLogAndNoPlan() throws IOException, InterruptedException {
         Path pipe = folder.resolve("pipe.csv");
         assumeTrue(Files.isExecutable(Path.of("/usr/bin/mkfifo")), "skipped: no mkfifo here");
-        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString()).start().waitFor())
+        assertThat(new ProcessBuilder("/usr/bin/mkfifo", pipe.toString())
+                        .start()
+                        .waitFor())
                 .isZero();
         String says = "is a pipe or a device and no file";
         String plan = plan("torque").toString();
@@ -137,7 +147,9 @@ class HostileInputTest {
         refused(Run.of("air", "--plan", pipe.toString()), says);
         file("plan.toml", Files.readString(Path.of(plan)) + "[log]\nsettings = \"pipe.csv\"\n");
         refused(Run.of("advise", "--no-notebook", "--plan", plan, log), says);
-        assertThat(Run.of("inspect", folder.toString()).err()).as("a folder passes over it").doesNotContain(says);
+        assertThat(Run.of("inspect", folder.toString()).err())
+                .as("a folder passes over it")
+                .doesNotContain(says);
     }
 
     @Test

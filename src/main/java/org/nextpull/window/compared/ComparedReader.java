@@ -142,8 +142,8 @@ final class ComparedReader {
                 inputs.tables().stream().map(Input.Table::table).toList());
         List<SourcePulls> sources = Session.read(input, before);
         before.addAll(sources);
-        sources.forEach(source ->
-                source.findings().stream().filter(Finding::isError).forEach(findings::add));
+        sources.forEach(
+                source -> source.findings().stream().filter(Finding::isError).forEach(findings::add));
         if (!contender.label().isEmpty()) {
             inputs.good().forEach(good -> labels.put(good.name(), contender.label()));
         }
