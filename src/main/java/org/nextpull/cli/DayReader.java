@@ -17,6 +17,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SourceFinder;
+import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
@@ -164,7 +165,7 @@ final class DayReader {
             List<ResultTable> tables =
                     inputs.tables().stream().map(Input.Table::table).toList();
             SessionInput input = SessionInput.of(plan, recordings, tables);
-            List<SourcePulls> sources = Session.read(input, before);
+            List<SourcePulls> sources = Session.read(input, before, SampleMemory.most());
             before.addAll(sources);
             sources.forEach(source ->
                     source.findings().stream().filter(Finding::isError).forEach(findings::add));

@@ -6,6 +6,7 @@ import java.util.concurrent.Callable;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Hints;
 import org.nextpull.finding.Finding;
+import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
@@ -62,8 +63,9 @@ final class InspectCommand implements Callable<Integer> {
         }
         List<SourcePulls> sources = new ArrayList<>();
         for (Input.Log log : inputs.logs()) {
-            long held = sources.stream().mapToLong(SourcePulls::heldBytes).sum();
-            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), held));
+            long room = SampleMemory.most()
+                    - sources.stream().mapToLong(SourcePulls::heldBytes).sum();
+            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), room));
         }
         if (output.isJson()) {
             json(inputs, sources);

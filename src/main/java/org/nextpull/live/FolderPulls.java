@@ -19,6 +19,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
+import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.intake.wire.Arrival;
@@ -131,7 +132,11 @@ final class FolderPulls implements DayPulls {
     }
 
     private void take(Recording recording, Arrival.FileComplete file, Taken now) {
-        SourcePulls all = LogReading.read(recording, rules.withThrowAwayFirst(now.throwAway()), limits);
+        SourcePulls all = LogReading.read(
+                recording,
+                rules.withThrowAwayFirst(now.throwAway()),
+                limits,
+                SampleMemory.most() - pulls.stream().mapToLong(SourcePulls::heldBytes).sum());
         List<Candidate> more = all.candidates().stream()
                 .filter(candidate -> candidate.number() > now.candidates())
                 .toList();

@@ -22,9 +22,6 @@ import org.nextpull.pull.PullRules;
 
 /** Reads a recording from its start to its end, once, and keeps only the pulls in it. */
 public final class LogReading {
-    /** Share of all memory that the samples of pulls may fill; the rest is for what is made of them. */
-    private static final double SHARE = 0.4;
-
     /** How often the rows of a stretch at full load are there while they become a pull: gathered, taken over, cut out. */
     private static final int COPIES = 3;
 
@@ -32,16 +29,16 @@ public final class LogReading {
 
     /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
     public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits) {
-        return read(recording, rules, limits, 0);
+        return read(recording, rules, limits, Long.MAX_VALUE);
     }
 
     /**
-     * The same after other logs.
+     * The same in a small memory.
      *
-     * @param held bytes that the pulls of the others fill; a log whose pulls do not fit beside them gives an error and no pull
+     * @param mostBytes how much the samples of its pulls may fill; a log whose pulls do not fit gives an error and no pull
      */
-    public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits, long held) {
-        double room = SHARE * Runtime.getRuntime().maxMemory() - held;
+    public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits, long mostBytes) {
+        long room = mostBytes;
         AlarmWatch watch = new AlarmWatch(limits);
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
@@ -57,7 +54,7 @@ public final class LogReading {
                     room -= SourcePulls.heldBytes(candidate.samples().rows(), channels);
                 }
                 if (room < COPIES * SourcePulls.heldBytes(finder.heldRows(), channels)) {
-                    return tooLarge(recording, reader, block.get());
+                    return tooLarge(recording, reader, block.get(), mostBytes);
                 }
                 ended(watch.take(block.get().samples()), alarms);
                 block = reader.next();
@@ -84,13 +81,14 @@ public final class LogReading {
         }
     }
 
-    private static SourcePulls tooLarge(Recording recording, BlockReader reader, Block block) {
+    private static SourcePulls tooLarge(
+            Recording recording, BlockReader reader, Block block, long mostBytes) {
         long line = block.samples().line(block.samples().rows() - 1);
         Finding finding = Finding.error(
                 FindingCode.LOG_TOO_LARGE_FOR_MEMORY,
                 Place.inFile(recording.name()),
                 Detail.of("line", line),
-                Detail.of("megabytes", Math.rint(Runtime.getRuntime().maxMemory() / 1e6)));
+                Detail.of("megabytes", Math.max(0, Math.rint(mostBytes / 1e6))));
         return new SourcePulls(
                 recording.name(),
                 Optional.of(reader.description()),

@@ -37,25 +37,26 @@ public final class Session {
 
     /** The pulls in the recordings of a day; pulls thrown away at its start are counted over all of them. */
     public static List<SourcePulls> read(SessionInput input) {
-        return read(input, List.of());
+        return read(input, List.of(), Long.MAX_VALUE);
     }
 
     /**
      * The same for a later part of a day.
      *
      * @param before the logs of the day that were read before: pulls thrown away in them count, and so does the memory they fill
+     * @param mostBytes how much the samples of all pulls may fill, theirs included
      */
-    public static List<SourcePulls> read(SessionInput input, List<SourcePulls> before) {
+    public static List<SourcePulls> read(SessionInput input, List<SourcePulls> before, long mostBytes) {
         List<SourcePulls> sources = new ArrayList<>();
         PullRules usual = PullRules.of(input.plan());
         PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst()
                 - before.stream().mapToInt(SourcePulls::thrownAway).sum());
-        long held = before.stream().mapToLong(SourcePulls::heldBytes).sum();
+        long room = mostBytes - before.stream().mapToLong(SourcePulls::heldBytes).sum();
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {
-            SourcePulls source = LogReading.read(recording, rules, limits, held);
+            SourcePulls source = LogReading.read(recording, rules, limits, room);
             sources.add(source);
-            held += source.heldBytes();
+            room -= source.heldBytes();
             rules = rules.withThrowAwayFirst(rules.throwAwayFirst() - source.thrownAway());
         }
         return sources;

@@ -307,4 +307,18 @@ class SessionTest {
         assertThat(pull.leanestLambda().orElseThrow().value()).isCloseTo(0.95, offset(1e-3));
         assertThat(pull.isClean()).isFalse();
     }
+
+    @Test
+    void logsThatDoNotFitIntoMemoryBesideTheOthersAreAnErrorAndNoPull() {
+        SessionInput input = Days.ofLogs(Days.timing(), one());
+        List<SourcePulls> read = Session.read(input);
+        long bytes = read.get(0).heldBytes();
+        assertThat(bytes).isPositive();
+        assertThat(Session.read(input, List.of(), 4 * bytes).get(0).candidates()).hasSameSizeAs(read.get(0).candidates());
+        SourcePulls refused = Session.read(input, read, bytes).get(0);
+        assertThat(refused.candidates()).isEmpty();
+        assertThat(refused.findings())
+                .singleElement()
+                .matches(finding -> finding.isError() && finding.code() == FindingCode.LOG_TOO_LARGE_FOR_MEMORY);
+    }
 }

@@ -13,6 +13,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SourceFinder;
+import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
@@ -140,7 +141,7 @@ final class ComparedReader {
                 plan,
                 inputs.logs().stream().map(Input.Log::recording).toList(),
                 inputs.tables().stream().map(Input.Table::table).toList());
-        List<SourcePulls> sources = Session.read(input, before);
+        List<SourcePulls> sources = Session.read(input, before, SampleMemory.most());
         before.addAll(sources);
         sources.forEach(
                 source -> source.findings().stream().filter(Finding::isError).forEach(findings::add));
