@@ -136,7 +136,8 @@ final class FolderPulls implements DayPulls {
                 recording,
                 rules.withThrowAwayFirst(now.throwAway()),
                 limits,
-                SampleMemory.most() - pulls.stream().mapToLong(SourcePulls::heldBytes).sum());
+                SampleMemory.most()
+                        - pulls.stream().mapToLong(SourcePulls::heldBytes).sum());
         List<Candidate> more = all.candidates().stream()
                 .filter(candidate -> candidate.number() > now.candidates())
                 .toList();

@@ -81,8 +81,7 @@ public final class LogReading {
         }
     }
 
-    private static SourcePulls tooLarge(
-            Recording recording, BlockReader reader, Block block, long mostBytes) {
+    private static SourcePulls tooLarge(Recording recording, BlockReader reader, Block block, long mostBytes) {
         long line = block.samples().line(block.samples().rows() - 1);
         Finding finding = Finding.error(
                 FindingCode.LOG_TOO_LARGE_FOR_MEMORY,

@@ -51,7 +51,8 @@ public final class Session {
         PullRules usual = PullRules.of(input.plan());
         PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst()
                 - before.stream().mapToInt(SourcePulls::thrownAway).sum());
-        long room = mostBytes - before.stream().mapToLong(SourcePulls::heldBytes).sum();
+        long room =
+                mostBytes - before.stream().mapToLong(SourcePulls::heldBytes).sum();
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {
             SourcePulls source = LogReading.read(recording, rules, limits, room);

@@ -69,13 +69,17 @@ class SmallHeapIT {
             }
         }
         Ended inspected = run("inspect", log.toString());
-        assertThat(inspected.said()).contains("fill all the memory that there is for samples").doesNotContain("OutOfMemoryError");
+        assertThat(inspected.said())
+                .contains("fill all the memory that there is for samples")
+                .doesNotContain("OutOfMemoryError");
         assertThat(inspected.status()).isEqualTo(ExitCodes.BAD_INPUT);
         Path plan = Files.writeString(
                 folder.resolve("plan.toml"),
                 "[timing]\nstart_deg = 20\nleast_deg = 16\nmost_deg = 36\n[band]\nfrom_rpm = 3500\nto_rpm = 6000\n");
         Ended advised = run("advise", "--plan", plan.toString(), log.toString(), "--no-notebook");
-        assertThat(advised.said()).contains("fill all the memory that there is for samples").doesNotContain("OutOfMemoryError");
+        assertThat(advised.said())
+                .contains("fill all the memory that there is for samples")
+                .doesNotContain("OutOfMemoryError");
         assertThat(advised.status()).isEqualTo(ExitCodes.BAD_INPUT);
     }
 

@@ -314,7 +314,8 @@ class SessionTest {
         List<SourcePulls> read = Session.read(input);
         long bytes = read.get(0).heldBytes();
         assertThat(bytes).isPositive();
-        assertThat(Session.read(input, List.of(), 4 * bytes).get(0).candidates()).hasSameSizeAs(read.get(0).candidates());
+        assertThat(Session.read(input, List.of(), 4 * bytes).get(0).candidates())
+                .hasSameSizeAs(read.get(0).candidates());
         SourcePulls refused = Session.read(input, read, bytes).get(0);
         assertThat(refused.candidates()).isEmpty();
         assertThat(refused.findings())
