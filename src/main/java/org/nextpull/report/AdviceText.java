@@ -210,7 +210,7 @@ public final class AdviceText {
     private static String notWatched(Reason.NotWatched missing) {
         if (!missing.byHand()) {
             return "No live channel measures lambda, so no mixture bracket is run and nothing leaner is asked for."
-                    + " Mend the sensor, name its column in [log] columns, and run this setting again.";
+                    + " Mend the sensor, name its column in [log] columns, and run a pull at this setting.";
         }
         String limits = missing.limits().stream().map(WatchText::name).collect(Collectors.joining(" and "));
         return "No live channel watches " + limits + ", which guards the way on. Mend that and run this setting again,"

@@ -9,6 +9,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Advice;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.Proposal;
@@ -253,6 +255,24 @@ class LiveDayTest {
         long before = bench.codes().size();
         bench.idle(6);
         assertThat(bench.codes()).hasSize((int) before);
+    }
+
+    /** Nothing is logged for knock: no more advance is asked for before the operator has said so once, and the capture keeps that. */
+    @Test
+    void noStepTowardWhatNothingWatchesIsAskedForBeforeTheOperatorSaysSo() {
+        String limits = "[limits]\nknock_events = 1\n";
+        HandDriven bench = plain(limits);
+        bench.idle(2);
+        bench.pull(1);
+        bench.pull(1.001);
+        assertThat(bench.state().advice().map(Advice::code)).contains(AdviceCode.NOT_WATCHED);
+        assertThat(proposed(bench)).isEqualTo(20);
+
+        bench.tell(new Act.OwnWatch(bench.state().result().unwatchedNow()));
+        assertThat(bench.state().advice().map(Advice::code)).contains(AdviceCode.CLIMB_TIMING);
+        assertThat(proposed(bench)).isEqualTo(21);
+        HandDriven again = bench.replayed(HandDriven.setup(HandDriven.plan(limits)));
+        assertThat(proposed(again)).isEqualTo(21);
     }
 
     @Test

@@ -11,6 +11,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -33,6 +34,7 @@ class ActLineTest {
                 new Act.Note(OptionalInt.of(4), "Überdruck"),
                 new Act.Note(OptionalInt.empty(), "rain"),
                 new Act.ChangeLimit("exhaust_c", 900.25),
+                new Act.OwnWatch(List.of(Limit.EXHAUST, Limit.FUEL_PRESSURE)),
                 new Act.Next(Optional.of("short runners"), Optional.empty()),
                 new Act.Next(Optional.empty(), Optional.of("e85")));
     }
@@ -63,6 +65,8 @@ class ActLineTest {
                 "correct\tpull=3\tlambda=-1",
                 "correct\tpull=3\tknock=loud",
                 "limit\tkey=exhaust_c\tvalue=hot",
+                "unwatched",
+                "unwatched\tlimits=gearbox",
                 "restore\tpull=99999999999"
             })
     void whatIsNoActIsNone(String line) {
