@@ -89,7 +89,8 @@ record KeyFormat<T>(
         KeyFormat<TemperatureWindow> window = of(
                 KeyKind.WINDOW,
                 "`[low, high]`, " + range.text(),
-                (table, key) -> table.window(key, range)
+                (table, key) -> new ListReader(table, key)
+                        .window(range)
                         .map(pair -> new TemperatureWindow(
                                 Temperature.ofCelsius(pair.get(0)), Temperature.ofCelsius(pair.get(1)))),
                 found -> "[" + one.written().apply(found.low()) + ", "
@@ -105,7 +106,7 @@ record KeyFormat<T>(
         return of(
                 KeyKind.TEXTS,
                 "texts",
-                (table, key) -> table.has(key) ? Optional.of(table.texts(key)) : Optional.empty(),
+                (table, key) -> table.has(key) ? Optional.of(new ListReader(table, key).texts()) : Optional.empty(),
                 texts -> texts.stream().map(Shown::text).collect(Collectors.joining(", ", "[", "]")));
     }
 
@@ -114,7 +115,7 @@ record KeyFormat<T>(
         KeyFormat<List<Double>> speeds = of(
                 KeyKind.IN_TEXT,
                 "rising, " + Range.RPM.text(),
-                TableReader::speeds,
+                (table, key) -> new ListReader(table, key).speeds(),
                 found -> found.stream().map(Shown::number).collect(Collectors.joining(", ", "[", "]")));
         return speeds.in(Unit.RPM);
     }
@@ -124,7 +125,8 @@ record KeyFormat<T>(
         return of(
                 KeyKind.IN_TEXT,
                 "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
-                (table, key) -> table.cells(key, Range.ADVANCE_DEG)
+                (table, key) -> new ListReader(table, key)
+                        .cells(Range.ADVANCE_DEG)
                         .map(cells -> cells.stream()
                                 .map(cell -> new MapFacts.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
                                 .toList()),

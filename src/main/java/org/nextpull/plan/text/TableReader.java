@@ -149,116 +149,8 @@ final class TableReader {
         return value.isEmpty() ? OptionalInt.empty() : new NumberCheck(problems, range).whole(spot(key), value.get());
     }
 
-    /** A list of two numbers, the lower first; empty when absent or wrong. */
-    Optional<List<Double>> window(String key, Range range) {
-        Optional<Object> value = value(key);
-        if (value.isEmpty()) {
-            return Optional.empty();
-        }
-        if (!(value.get() instanceof TomlArray array) || array.size() != 2) {
-            wrongType(spot(key), "a list of two numbers, [low, high]");
-            return Optional.empty();
-        }
-        List<Double> pair = numbers(key, array, range);
-        if (pair.size() == 2 && pair.get(0) > pair.get(1)) {
-            problems.error(
-                    FindingCode.PLAN_WINDOW_REVERSED,
-                    spot(key),
-                    Detail.of("low", Shown.number(pair.get(0))),
-                    Detail.of("high", Shown.number(pair.get(1))));
-            return Optional.empty();
-        }
-        return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
-    }
-
-    /** A list of speeds in rpm, rising; empty when absent or wrong. */
-    Optional<List<Double>> speeds(String key) {
-        Optional<TomlArray> array = list(key, "a list of speeds, [3000, 3500]");
-        Optional<List<Double>> speeds = array.map(list -> numbers(key, list, Range.RPM))
-                .filter(found -> found.size() == array.get().size());
-        return speeds.filter(found -> isRising(key, array.get(), found));
-    }
-
-    /** A list of pairs of a speed in rpm and a number, rising in speed; empty when absent or wrong. */
-    Optional<List<List<Double>>> cells(String key, Range range) {
-        String wanted = "a list of cells, [[3000, 18.0], [6500, 28.0]]";
-        Optional<TomlArray> array = list(key, wanted);
-        if (array.isEmpty()) {
-            return Optional.empty();
-        }
-        List<List<Double>> cells = new ArrayList<>();
-        for (int index = 0; index < array.get().size(); index++) {
-            Spot spot = element(key, array.get(), index);
-            if (!(array.get().get(index) instanceof TomlArray cell) || cell.size() != 2) {
-                wrongType(spot, "a cell, [rpm, advance]");
-                continue;
-            }
-            OptionalDouble rpm = new NumberCheck(problems, Range.RPM).number(spot, cell.get(0));
-            OptionalDouble value = new NumberCheck(problems, range).number(spot, cell.get(1));
-            if (rpm.isPresent() && value.isPresent()) {
-                cells.add(List.of(rpm.getAsDouble(), value.getAsDouble()));
-            }
-        }
-        boolean isWhole = cells.size() == array.get().size();
-        return isWhole
-                        && isRising(
-                                key,
-                                array.get(),
-                                cells.stream().map(cell -> cell.get(0)).toList())
-                ? Optional.of(cells)
-                : Optional.empty();
-    }
-
-    private Optional<TomlArray> list(String key, String wanted) {
-        Optional<Object> value = value(key);
-        if (value.isPresent() && !(value.get() instanceof TomlArray list && !list.isEmpty())) {
-            wrongType(spot(key), wanted);
-            return Optional.empty();
-        }
-        return value.map(TomlArray.class::cast);
-    }
-
-    private boolean isRising(String key, TomlArray array, List<Double> rpm) {
-        for (int index = 1; index < rpm.size(); index++) {
-            if (rpm.get(index) <= rpm.get(index - 1)) {
-                problems.error(
-                        FindingCode.PLAN_NOT_RISING,
-                        element(key, array, index),
-                        Detail.of("rpm", Shown.number(rpm.get(index))),
-                        Detail.of("before", Shown.number(rpm.get(index - 1))));
-                return false;
-            }
-        }
-        return true;
-    }
-
-    /** Those elements of a list that are good numbers. */
-    private List<Double> numbers(String key, TomlArray array, Range range) {
-        NumberCheck check = new NumberCheck(problems, range);
-        return IntStream.range(0, array.size())
-                .mapToObj(index -> check.number(element(key, array, index), array.get(index)))
-                .flatMap(number -> number.stream().boxed())
-                .toList();
-    }
-
     Optional<String> text(String key) {
         return value(key).flatMap(value -> text(spot(key), value));
-    }
-
-    List<String> texts(String key) {
-        Optional<Object> value = value(key);
-        if (value.isEmpty()) {
-            return List.of();
-        }
-        if (!(value.get() instanceof TomlArray array)) {
-            wrongType(spot(key), "a list of texts");
-            return List.of();
-        }
-        List<String> texts = new ArrayList<>();
-        for (int index = 0; index < array.size(); index++) {
-            text(element(key, array, index), array.get(index)).ifPresent(texts::add);
-        }
-        return texts;
     }
 
     Optional<Boolean> flag(String key) {
@@ -365,11 +257,11 @@ final class TableReader {
                 .findFirst();
     }
 
-    private Optional<Object> value(String key) {
+    Optional<Object> value(String key) {
         return Optional.ofNullable(table.get(List.of(key)));
     }
 
-    private Optional<String> text(Spot spot, Object value) {
+    Optional<String> text(Spot spot, Object value) {
         if (!(value instanceof String text)) {
             wrongType(spot, "a text in quotes");
             return Optional.empty();
@@ -381,11 +273,11 @@ final class TableReader {
         return Optional.of(text);
     }
 
-    private void wrongType(Spot spot, String wanted) {
+    void wrongType(Spot spot, String wanted) {
         problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", wanted));
     }
 
-    private Spot element(String key, TomlArray array, int index) {
+    Spot element(String key, TomlArray array, int index) {
         Optional<TomlPosition> own = Optional.ofNullable(array.inputPositionOf(index));
         return new Spot(dotted(key) + "[" + (index + 1) + "]", own, Shown.value(array.get(index)));
     }
