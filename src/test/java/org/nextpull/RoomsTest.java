@@ -43,7 +43,7 @@ class RoomsTest {
             Map.entry("pull", "unit finding math channel plan"),
             Map.entry("engine", "unit finding math channel air fuel"),
             Map.entry("curve", "unit finding math channel air plan pull"),
-            Map.entry("alarm", "unit finding channel plan"),
+            Map.entry("alarm", "unit finding channel plan pull"),
             Map.entry("response", "unit finding math channel air fuel plan pull curve alarm"),
             Map.entry("scatter", "unit finding math response"),
             Map.entry("fit", "unit finding math channel response scatter"),

@@ -36,15 +36,18 @@ record DayView(
         Bans bans = Bans.of(timing, mixture, banning, day.plan().limits().knockMarginDeg());
         Setting configuration = configuration(day);
         List<MeasuredPull> here = day.pulls().stream()
+                .filter(MeasuredPull::isPull)
                 .filter(pull -> pull.setting().isSameConfiguration(configuration))
                 .toList();
         return new DayView(day, timing, mixture, bans, configuration, here);
     }
 
     private static Setting configuration(Day day) {
-        Optional<Setting> last = day.pulls().isEmpty()
+        List<MeasuredPull> pulls =
+                day.pulls().stream().filter(MeasuredPull::isPull).toList();
+        Optional<Setting> last = pulls.isEmpty()
                 ? Optional.empty()
-                : Optional.of(day.pulls().get(day.pulls().size() - 1).setting());
+                : Optional.of(pulls.get(pulls.size() - 1).setting());
         return day.next().after(last, day.plan().fuel().blend());
     }
 

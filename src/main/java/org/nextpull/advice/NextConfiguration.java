@@ -22,6 +22,7 @@ public record NextConfiguration(Optional<String> label, Optional<String> fuel) {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 fuel.or(() -> last.isPresent() ? last.get().fuel() : plannedFuel),
                 label.or(() -> last.flatMap(Setting::label)),
                 Optional.empty());

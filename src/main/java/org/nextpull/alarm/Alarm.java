@@ -11,7 +11,7 @@ import org.nextpull.plan.Limit;
  * @param since the first row beyond the limit
  * @param until the last row beyond it so far
  * @param rows number of rows beyond it so far
- * @param worst the worst value, in the project's unit of the limit's quantity; for knock the events within the band
+ * @param worst the worst value, in the project's unit of the limit's quantity; for knock the events under load
  * @param allowed the plan's limit, in the same unit
  */
 public record Alarm(Limit limit, Channel channel, Moment since, Moment until, int rows, double worst, double allowed) {

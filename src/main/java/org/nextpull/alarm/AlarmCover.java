@@ -37,6 +37,9 @@ public final class AlarmCover {
                         Detail.of("channel", Watchers.role(limit).id())));
             }
         }
+        if (logged.contains(Role.KNOCK_LEVEL) && rules.limits().knockLevel().isEmpty()) {
+            findings.add(Finding.note(FindingCode.KNOCK_LEVEL_NOT_USED, place));
+        }
         boolean baroKnown = logged.contains(Role.BAROMETER) || rules.baro().isPresent();
         if (rules.limits().boostMost().isPresent() && logged.contains(Role.MANIFOLD_PRESSURE) && !baroKnown) {
             findings.add(Finding.warning(FindingCode.BOOST_WITHOUT_BAROMETER, place));
@@ -53,6 +56,9 @@ public final class AlarmCover {
         boolean fromRoller = limit == Limit.SPEED
                 && logged.contains(Role.ROLLER_SPEED)
                 && rules.engineRevPerRollerRev().isPresent();
-        return fromRoller || logged.contains(Watchers.role(limit));
+        boolean byLevel = limit == Limit.KNOCK
+                && logged.contains(Role.KNOCK_LEVEL)
+                && rules.limits().knockLevel().isPresent();
+        return fromRoller || byLevel || logged.contains(Watchers.role(limit));
     }
 }

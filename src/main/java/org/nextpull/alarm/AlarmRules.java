@@ -11,7 +11,7 @@ import org.nextpull.unit.Pressure;
  * What the watch needs of a plan.
  *
  * @param limits the limits
- * @param band where knock counts; empty for everywhere
+ * @param band from whose lowest speed oil pressure is watched; empty for everywhere
  * @param fullLoad throttle from which the load is full, as a fraction
  * @param engineRevPerRollerRev gives the engine's speed where only the roller's is logged
  * @param baro barometer where the log has none

@@ -15,8 +15,8 @@ import org.nextpull.plan.Limits;
  * short keeps its alarms. Not for use by several threads.
  *
  * <p>A limit is passed beyond its value, not at it; knock at its count of events. Of several sensors the worst counts: for the mixture
- * the leanest. Lean and fuel pressure are watched at full load, oil pressure from the band's lowest speed up, knock within the band, all
- * others always.
+ * the leanest. Lean and fuel pressure are watched at full load, oil pressure from the band's lowest speed up, knock wherever the engine
+ * is under load ({@link org.nextpull.pull.KnockLoad}), all others always.
  */
 public final class AlarmWatch {
     private final List<Watcher> watchers;

@@ -9,14 +9,17 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.pull.KnockReading;
 
 /** Samples laid out by role, so that each row is looked at without searching for its channels. */
 final class BlockView {
     private final Map<Role, List<Sensor>> sensors = new EnumMap<>(Role.class);
     private final Samples samples;
+    private final KnockReading knock;
 
     BlockView(Samples samples) {
         this.samples = samples;
+        this.knock = KnockReading.of(samples);
         for (Channel channel : samples.channels()) {
             sensors.computeIfAbsent(channel.role(), role -> new ArrayList<>()).add(Sensor.of(samples, channel));
         }
@@ -24,6 +27,14 @@ final class BlockView {
 
     List<Sensor> sensors(Role role) {
         return sensors.getOrDefault(role, List.of());
+    }
+
+    Samples samples() {
+        return samples;
+    }
+
+    KnockReading knock() {
+        return knock;
     }
 
     long line(int row) {

@@ -1,40 +1,49 @@
 package org.nextpull.alarm;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.nextpull.alarm.AlarmEvent.Kind;
-import org.nextpull.channel.Channel;
-import org.nextpull.channel.Role;
 import org.nextpull.plan.Limit;
+import org.nextpull.pull.KnockReading;
 
 /**
- * Counts knock events from when the speed enters the band until it leaves it. Knock counts at any load: a load that cannot be told must
- * not hide it. Once sounded, a quiet time ends the count, so that a speed held with the spark stepped back is heard afresh.
+ * Counts knock events while the engine is under load, at whatever speed, from when the load comes until it has been away for a second. It
+ * sounds at the plan's {@code knock_events}, which is the first event where the plan names no number. Once sounded, a quiet time ends the
+ * count, so that a speed held with the spark stepped back is heard afresh.
  */
 final class KnockWatcher implements Watcher {
     private static final double QUIET_S = 3;
+    private static final double APART_S = 1;
 
     private final Episode episode;
+    private final OptionalDouble mostLevel;
+    private Optional<Moment> loaded = Optional.empty();
     private double events;
 
-    KnockWatcher(int eventsThatCount) {
+    KnockWatcher(int eventsThatCount, OptionalDouble mostLevel) {
         this.episode = new Episode(Limit.KNOCK, eventsThatCount, 0);
+        this.mostLevel = mostLevel;
     }
 
     @Override
     public void take(Row row, RunningState state, Consumer<AlarmEvent> out) {
         Moment at = row.moment();
-        if (!state.isInBand()) {
-            events = 0;
+        if (!state.isLoadedForKnock()) {
+            if (loaded.map(at::secondsSince).orElse(APART_S) >= APART_S) {
+                events = 0;
+            }
             episode.within(at, out);
             return;
         }
-        Optional<Channel> heard = loudest(row);
-        if (heard.isPresent()) {
-            events += sum(row);
+        loaded = Optional.of(at);
+        KnockReading reading = row.view().knock();
+        double heard = reading.knocks(row.index(), mostLevel);
+        if (heard > 0) {
+            events += heard;
             boolean already = episode.sounding().isPresent();
             if (events >= episode.allowed()) {
-                episode.beyond(heard.get(), events, at, out);
+                episode.beyond(reading.loudest(row.index()), events, at, out);
             }
             if (already) {
                 episode.sounding().ifPresent(alarm -> out.accept(new AlarmEvent(Kind.WORSE, alarm, at)));
@@ -46,30 +55,11 @@ final class KnockWatcher implements Watcher {
     }
 
     private boolean isQuiet(Moment at) {
-        // without a clock the count goes on to the end of the band
+        // without a clock the count goes on while the load is on
         return episode.sounding()
                 .filter(alarm -> at.timeS().isPresent())
                 .filter(alarm -> at.secondsSince(alarm.until()) >= QUIET_S)
                 .isPresent();
-    }
-
-    private static Optional<Channel> loudest(Row row) {
-        Optional<Channel> loudest = Optional.empty();
-        double most = 0;
-        for (BlockView.Sensor sensor : row.sensors(Role.KNOCK_EVENTS)) {
-            double count = row.find(sensor).orElse(0);
-            if (count > most) {
-                most = count;
-                loudest = Optional.of(sensor.channel());
-            }
-        }
-        return loudest;
-    }
-
-    private static double sum(Row row) {
-        return row.sensors(Role.KNOCK_EVENTS).stream()
-                .mapToDouble(sensor -> Math.max(0, row.find(sensor).orElse(0)))
-                .sum();
     }
 
     @Override
@@ -80,6 +70,7 @@ final class KnockWatcher implements Watcher {
     @Override
     public void restart(Moment at, Consumer<AlarmEvent> out) {
         events = 0;
+        loaded = Optional.empty();
         episode.end(at, out);
     }
 }

@@ -3,6 +3,7 @@ package org.nextpull.alarm;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Role;
+import org.nextpull.pull.KnockLoad;
 import org.nextpull.unit.Pressure;
 
 /**
@@ -23,12 +24,14 @@ final class RunningState {
     private static final double ROUNDING_S = 1e-9;
 
     private final AlarmRules rules;
+    private final KnockLoad knockLoad = new KnockLoad();
     private OptionalDouble rpm = OptionalDouble.empty();
     private OptionalDouble throttle = OptionalDouble.empty();
     private OptionalDouble torque = OptionalDouble.empty();
     private double bestTorque;
     private double baroPascals;
     private boolean falling;
+    private boolean loadedForKnock;
     private boolean loaded = true;
     private Optional<Moment> tippedIn = Optional.empty();
     private boolean atSensor = true;
@@ -39,6 +42,7 @@ final class RunningState {
     }
 
     void take(Row row) {
+        loadedForKnock = knockLoad.isLoaded(row.view().samples(), row.index());
         speed(row).ifPresent(now -> {
             falling = rpm.isPresent() && now < rpm.getAsDouble();
             rpm = OptionalDouble.of(now);
@@ -74,6 +78,11 @@ final class RunningState {
 
     OptionalDouble rpm() {
         return rpm;
+    }
+
+    /** Whether the load is one at which knock matters. */
+    boolean isLoadedForKnock() {
+        return loadedForKnock;
     }
 
     double baroPascals() {

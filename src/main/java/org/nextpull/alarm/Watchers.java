@@ -19,7 +19,7 @@ final class Watchers {
 
     static List<Watcher> of(Limits limits) {
         Watchers watchers = new Watchers();
-        watchers.all.add(new KnockWatcher(limits.knockEventsThatCount()));
+        watchers.all.add(new KnockWatcher(limits.knockEventsThatCount(), limits.knockLevel()));
         limits.lean()
                 .ifPresent(lean -> watchers.all.add(new LevelWatcher(
                         Role.LAMBDA,

@@ -66,6 +66,11 @@ public record AskedSetting(
                 note.or(other::note));
     }
 
+    /** What stays set for whatever is run next: the setting without what was said of this pull alone. */
+    public AskedSetting ofNextPull() {
+        return none().withValues(advance, offsetDeg, lambda).withConfiguration(label, fuel);
+    }
+
     public AskedSetting withKnock(KnockMark newKnock) {
         return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, fuel, label, newKnock, note);
     }

@@ -310,6 +310,8 @@ public enum FindingCode {
     PULL_ROWS_DROPPED,
     /** Pull {pull} of {file} is not used: its torque is {percent} % of what the log reaches elsewhere, so it was not at full load. Log the throttle to be sure. */
     PULL_LOAD_TOO_LOW,
+    /** Stretch {pull} of {file} is no pull, but knock was counted in it under load, at {low} to {high} rpm (count {events}). It blocks that advance less the margin and above, as knock in a pull does. */
+    PULL_KNOCK_ALONE,
     /** Pull {pull} of {file} is thrown away as a warming pull ([pull] throw_away_first = {count}). */
     PULL_THROWN_AWAY,
     /** Pull {pull} of {file} is not used: {other} holds it too, the same in every sample, and a pull counts once. */
@@ -406,8 +408,18 @@ public enum FindingCode {
     // responses
     /** Pull {pull} of {file} cannot be corrected: the log has no {reading} and the plan's [air] gives none. */
     AIR_READING_MISSING,
-    /** Knock was counted in pull {pull} of {file} beside the band, from {low} to {high} rpm ({events} events): it forbids nothing by itself. Listen there, and take spark out at those speeds or widen the band. */
+    /** Knock in pull {pull} of {file} at {low} to {high} rpm, beyond the band (count {events}). It blocks that advance less the margin and above, as knock in the band does. */
     KNOCK_BESIDE_BAND,
+    /** In pull {pull} of {file} the knock channels are blank or hold what cannot be, in all of it or in a part, so knock counts as not measured. Look at the sensor, and listen. */
+    KNOCK_NOT_READ,
+    /** The knock counter never counted anything but 0 over the whole day, so nothing shows that it works. Listen, and try it before you trust it. */
+    KNOCK_NEVER_COUNTED,
+    /** {file} has a knock level, but the plan's [limits] has no knock_level, so it tells nothing here. Give the level above which this engine knocks. */
+    KNOCK_LEVEL_NOT_USED,
+    /** In pull {pull} of {file} the ignition took out {deg} deg of advance by itself near {rpm} rpm, against the other pulls. That counts as knock heard; mark the pull with knock = no where another cause is known. */
+    SPARK_TAKEN_OUT_KNOCK,
+    /** In pull {pull} of {file} the ignition took out {deg} deg of advance by itself near {rpm} rpm, against the other pulls. You say that it was not knock; find out what it was. */
+    SPARK_TAKEN_OUT,
     /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
     ADVANCE_NOT_AS_ASKED,
     /** Pull {pull} of {file} ran at lambda {measured}, not at the {asked} that was asked for; the measured value counts. */

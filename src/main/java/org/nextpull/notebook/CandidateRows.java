@@ -16,6 +16,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.pull.Candidate;
+import org.nextpull.pull.KnockReading;
 import org.nextpull.pull.LambdaAlignment;
 import org.nextpull.pull.PullKind;
 import org.nextpull.pull.Refusal;
@@ -61,7 +62,8 @@ final class CandidateRows {
                 .put("refusal", candidate.refusal().map(refusal -> Ids.of(refusal.reason())))
                 .put("plateaus", plateaus(candidate.plateaus()))
                 .put("fingerprint", PullPrint.of(candidate.samples()))
-                .put("samples", SampleBlob.write(candidate.samples()));
+                .put("samples", SampleBlob.write(candidate.samples()))
+                .put("knock", SampleBlob.write(candidate.knock()));
         align(entry, candidate.lambda());
         entry.replace(database);
         findings.replace(owner(FindingRows.Kind.CANDIDATE, key), candidate.findings());
@@ -115,20 +117,29 @@ final class CandidateRows {
                 Ids.constant(PullKind.class, row.text("kind")),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
-                samples(row),
+                samples(row, row.blob("samples")),
                 plateaus(row.text("plateaus")),
                 new SpeedSource(
                         new Channel(Ids.role(row.text("speed_role")), row.integer("speed_sensor")),
                         Ids.constant(SpeedSource.Axis.class, row.text("speed_axis")),
                         row.real("rpm_per_unit")),
                 alignment(row),
+                knock(row),
                 refusal,
                 known.getOrDefault(owner(FindingRows.Kind.CANDIDATE, key), List.of()));
     }
 
-    private Samples samples(Row row) throws SQLException, IOException {
+    /** A candidate that was kept without them has those within its samples. */
+    private Samples knock(Row row) throws SQLException, IOException {
+        Optional<byte[]> kept = row.findBlob("knock");
+        return kept.isPresent()
+                ? samples(row, kept.get())
+                : KnockReading.rows(samples(row, row.blob("samples")), OptionalDouble.empty());
+    }
+
+    private Samples samples(Row row, byte[] bytes) throws SQLException, IOException {
         try {
-            return SampleBlob.read(row.blob("samples"));
+            return SampleBlob.read(bytes);
         } catch (IOException damaged) {
             throw Trouble.because(
                     FindingCode.NOTEBOOK_SAMPLES_DAMAGED,

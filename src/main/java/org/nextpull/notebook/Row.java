@@ -51,6 +51,10 @@ final class Row {
         return value.isPresent() ? Optional.of(made.apply(value.getAsDouble())) : Optional.empty();
     }
 
+    Optional<byte[]> findBlob(String column) throws SQLException {
+        return Optional.ofNullable(rows.getBytes(column));
+    }
+
     byte[] blob(String column) throws SQLException {
         byte[] bytes = rows.getBytes(column);
         return bytes == null ? new byte[0] : bytes;

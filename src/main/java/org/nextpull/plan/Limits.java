@@ -10,7 +10,8 @@ import org.nextpull.unit.Pressure;
 /**
  * The limits that end a pull or a sweep, table {@code [limits]}. A limit that is absent is not watched.
  *
- * @param knockEvents events within the band that make a pull a knocking one; empty means that one is enough
+ * @param knockEvents events in one stretch under load that make it a knocking one; empty means that one is enough
+ * @param knockLevel graded level, in the scale of the log, above which a row is one event; empty where the level says nothing
  * @param knockMarginDeg how far the knock limit stays below an advance at which knock was heard, in deg
  * @param mostRpm highest engine speed in rpm
  * @param lean how lean at full load; empty when not limited
@@ -22,6 +23,7 @@ import org.nextpull.unit.Pressure;
  */
 public record Limits(
         OptionalInt knockEvents,
+        OptionalDouble knockLevel,
         double knockMarginDeg,
         OptionalDouble mostRpm,
         Optional<LeanLimit> lean,
@@ -35,6 +37,7 @@ public record Limits(
     public static Limits defaults() {
         return new Limits(
                 OptionalInt.empty(),
+                OptionalDouble.empty(),
                 KNOCK_MARGIN_DEG,
                 OptionalDouble.empty(),
                 Optional.empty(),
@@ -45,10 +48,12 @@ public record Limits(
                 OptionalDouble.empty());
     }
 
-    /** The limits that are set; knock only where a number of events is named. */
+    /** The limits that are set; knock only where a number of events or a level is named. */
     public List<Limit> set() {
         List<Limit> set = new ArrayList<>();
-        knockEvents.ifPresent(value -> set.add(Limit.KNOCK));
+        if (knockEvents.isPresent() || knockLevel.isPresent()) {
+            set.add(Limit.KNOCK);
+        }
         lean.ifPresent(value -> set.add(Limit.LEAN));
         most.exhaust().ifPresent(value -> set.add(Limit.EXHAUST));
         most.coolant().ifPresent(value -> set.add(Limit.COOLANT));
@@ -62,7 +67,7 @@ public record Limits(
         return set;
     }
 
-    /** Events within the band that make a pull a knocking one: the plan's number, otherwise one. */
+    /** Events in one stretch under load that make a pull a knocking one: the plan's number, otherwise one. */
     public int knockEventsThatCount() {
         return knockEvents.orElse(1);
     }

@@ -19,6 +19,7 @@ import org.nextpull.unit.SpeedBand;
  * @param plateaus the plateaus as rows of the samples, in order of time; one for a hold, none for a sweep
  * @param speed where its speed is read from
  * @param lambda how lambda was lined up
+ * @param knock the rows under load in which knock was counted in it or just beside it, as logged; none where none was
  * @param refusal why it cannot be used; empty for a good pull
  * @param findings what else is worth saying about it
  */
@@ -33,6 +34,7 @@ public record Candidate(
         List<RowRange> plateaus,
         SpeedSource speed,
         LambdaAlignment lambda,
+        Samples knock,
         Optional<Refusal> refusal,
         List<Finding> findings) {
     /**
@@ -62,8 +64,28 @@ public record Candidate(
                 plateaus,
                 speed,
                 lambda,
+                knock,
                 Optional.of(why),
                 findings);
+    }
+
+    /** The same with other rows of knock. */
+    public Candidate withKnock(Samples newKnock) {
+        return new Candidate(
+                number, source, lines, kind, fromRpm, toRpm, samples, plateaus, speed, lambda, newKnock, refusal,
+                findings);
+    }
+
+    /** The same in a source of another name. */
+    public Candidate withSource(String newSource) {
+        return new Candidate(
+                number, newSource, lines, kind, fromRpm, toRpm, samples, plateaus, speed, lambda, knock, refusal,
+                findings);
+    }
+
+    /** Whether it is no pull at all, but a stretch under load that is kept for its knock. */
+    public boolean isKnockAlone() {
+        return refusal.filter(why -> why.reason() == RefusalReason.KNOCK_ALONE).isPresent();
     }
 
     public boolean isUsable() {

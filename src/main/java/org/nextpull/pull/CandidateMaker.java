@@ -1,9 +1,11 @@
 package org.nextpull.pull;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -61,6 +63,42 @@ final class CandidateMaker {
         return candidates;
     }
 
+    /** A candidate of rows in which knock was counted outside any pull. */
+    Candidate knockAlone(Samples knock, SpeedSource speed) {
+        number++;
+        Place place = Place.inFile(source).withLine(knock.line(0)).withPull(number);
+        double[] rpm = IntStream.range(0, knock.rows())
+                .mapToDouble(row -> speed.rpm(knock, row).orElse(0))
+                .toArray();
+        double from = rpm[0];
+        double to = rpm[rpm.length - 1];
+        KnockReading reading = KnockReading.of(knock);
+        Finding said = Finding.warning(
+                FindingCode.PULL_KNOCK_ALONE,
+                place,
+                Detail.of("low", Arrays.stream(rpm).min().orElseThrow()),
+                Detail.of("high", Arrays.stream(rpm).max().orElseThrow()),
+                Detail.of(
+                        "events",
+                        IntStream.range(0, knock.rows())
+                                .mapToDouble(row -> reading.knocks(row, rules.knockLevel()))
+                                .sum()));
+        return new Candidate(
+                number,
+                source,
+                lines(knock),
+                from > to ? PullKind.FALLING : PullKind.RISING,
+                from,
+                to,
+                knock,
+                List.of(),
+                speed,
+                new LambdaAlignment.NotApplied(),
+                knock,
+                Optional.of(new Refusal(RefusalReason.KNOCK_ALONE, said)),
+                List.of());
+    }
+
     private static Draft stopped(Draft draft) {
         return draft.withObjection(Draft.Objection.of(RefusalReason.DATA_STOPPED));
     }
@@ -114,6 +152,7 @@ final class CandidateMaker {
                 draft.kind().isSweep() ? List.of() : rows.parts(),
                 speed,
                 alignment,
+                Samples.builder(List.of()).build(),
                 refusal,
                 findings);
     }

@@ -3,6 +3,7 @@ package org.nextpull.pull;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +38,7 @@ public final class PullFinder {
     private final PullRules rules;
     private final Optional<LoadLevel> level;
     private final CandidateMaker maker;
+    private final KnockRows knock;
     private final TimeGuard guard = new TimeGuard();
     private final List<Finding> findings = new ArrayList<>();
     private @Nullable SpeedSource speed;
@@ -56,6 +58,7 @@ public final class PullFinder {
         this.rules = rules;
         this.level = level;
         this.maker = new CandidateMaker(source, rules, level);
+        this.knock = new KnockRows(rules.knockLevel());
     }
 
     /** All pulls of a recording; it is read twice where no throttle is logged. */
@@ -100,11 +103,32 @@ public final class PullFinder {
         for (int row = 0; row < samples.rows(); row++) {
             if (samples.isPresent(RowRef.TIME, row)) {
                 for (TimeGuard.Placed placed : guard.offer(new RowRef(samples, row))) {
-                    judge(collector.accept(placed, isOtherRun(placed.ref())), found);
+                    take(placed, found);
                 }
             }
         }
         return found;
+    }
+
+    private void take(TimeGuard.Placed placed, List<Candidate> found) {
+        StretchCollector stretches = Objects.requireNonNull(collector);
+        boolean otherRun = isOtherRun(placed.ref());
+        judge(stretches.accept(placed, otherRun), found);
+        if (otherRun || placed.step() == TimeGuard.Step.NEW_RUN) {
+            keepKnock(found);
+        }
+        knock.see(placed.ref());
+        if (stretches.isIdle() && knock.isOver(placed.ref().timeS())) {
+            keepKnock(found);
+        }
+    }
+
+    /** Knock that no pull has taken is a stretch of its own. */
+    private void keepKnock(List<Candidate> found) {
+        SpeedSource from = speed;
+        if (from != null) {
+            knock.take().map(rows -> maker.knockAlone(rows, from)).ifPresent(found::add);
+        }
     }
 
     /** The candidates that the end of the log ends. */
@@ -112,6 +136,7 @@ public final class PullFinder {
         List<Candidate> found = new ArrayList<>();
         if (collector != null) {
             judge(collector.finish(), found);
+            keepKnock(found);
         }
         return found;
     }
@@ -124,6 +149,7 @@ public final class PullFinder {
         List<Candidate> found = new ArrayList<>();
         if (collector != null) {
             judge(collector.cut(), found);
+            keepKnock(found);
         }
         return found;
     }
@@ -139,7 +165,7 @@ public final class PullFinder {
         }
         return collector
                 .over()
-                .map(stretch -> maker.copy().candidates(stretch, from))
+                .map(stretch -> knock.among(maker.copy().candidates(stretch, from)))
                 .orElse(List.of());
     }
 
@@ -230,7 +256,13 @@ public final class PullFinder {
     private void judge(List<Stretch> stretches, List<Candidate> found) {
         SpeedSource from = speed;
         if (from != null) {
-            stretches.forEach(stretch -> found.addAll(maker.candidates(stretch, from)));
+            for (Stretch stretch : stretches) {
+                List<Candidate> candidates = knock.among(maker.candidates(stretch, from));
+                if (!candidates.isEmpty()) {
+                    knock.take();
+                }
+                found.addAll(candidates);
+            }
         }
     }
 }

@@ -14,9 +14,15 @@ import org.nextpull.unit.SpeedBand;
  * @param band speed range that a pull must span; without it every sweep long enough counts
  * @param pulls kind, full load, times, and how many of the first good candidates to refuse as warming pulls
  * @param lambdaDelayS how late the lambda sensor shows what is burnt, s, 0 to 5; empty to have it estimated
+ * @param knockLevel knock level above which a row is taken for knock; empty where a level says nothing
  * @param gearing how roller and engine turn together
  */
-public record PullRules(Optional<SpeedBand> band, PullFacts pulls, OptionalDouble lambdaDelayS, Gearing gearing) {
+public record PullRules(
+        Optional<SpeedBand> band,
+        PullFacts pulls,
+        OptionalDouble lambdaDelayS,
+        OptionalDouble knockLevel,
+        Gearing gearing) {
     private static final double LONGEST_LAMBDA_DELAY_S = 5;
 
     public PullRules {
@@ -31,6 +37,7 @@ public record PullRules(Optional<SpeedBand> band, PullFacts pulls, OptionalDoubl
                 plan.band().map(Band::speeds),
                 plan.pull(),
                 plan.log().lambdaDelayS(),
+                plan.limits().knockLevel(),
                 plan.dyno().gearing());
     }
 
@@ -39,6 +46,6 @@ public record PullRules(Optional<SpeedBand> band, PullFacts pulls, OptionalDoubl
     }
 
     public PullRules withThrowAwayFirst(int count) {
-        return new PullRules(band, pulls.withThrowAwayFirst(count), lambdaDelayS, gearing);
+        return new PullRules(band, pulls.withThrowAwayFirst(count), lambdaDelayS, knockLevel, gearing);
     }
 }

@@ -32,6 +32,8 @@ public enum RefusalReason {
     LOAD_TOO_LOW(FindingCode.PULL_LOAD_TOO_LOW),
     /** One of the first pulls, which the rules throw away. */
     THROWN_AWAY_FIRST(FindingCode.PULL_THROWN_AWAY),
+    /** No pull at all: knock was counted under load, and the stretch is kept for that alone. */
+    KNOCK_ALONE(FindingCode.PULL_KNOCK_ALONE),
     /** The day holds it already, from another source, the same in every sample. */
     COUNTED_ALREADY(FindingCode.PULL_COUNTED_ALREADY);
 

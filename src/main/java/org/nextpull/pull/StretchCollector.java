@@ -84,6 +84,11 @@ final class StretchCollector {
                 : Optional.of(new Stretch(builder.build(), new RowRange(coreFirst, coreEnd), end));
     }
 
+    /** Whether no stretch is open, nor one that is over but not given yet. */
+    boolean isIdle() {
+        return open == null;
+    }
+
     boolean isOver() {
         return open != null && over;
     }

@@ -54,9 +54,16 @@ public final class LeadText {
                 word(advice.action()),
                 setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
-                stops ? ended(advice) : brief.sentence(advice),
+                stops ? heard(result) + ended(advice) : brief.sentence(advice),
                 listen(result, advice),
                 words.because(advice));
+    }
+
+    /** At a stop knock comes first. */
+    private static String heard(SessionResult result) {
+        return KnockText.leading(result).stream()
+                .map(sentence -> sentence + " ")
+                .collect(Collectors.joining());
     }
 
     private static Optional<Setting> last(List<MeasuredPull> pulls) {

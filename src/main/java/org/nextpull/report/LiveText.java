@@ -48,8 +48,9 @@ public final class LiveText {
     public List<String> pull(SessionResult result, MeasuredPull pull) {
         List<String> lines = new ArrayList<>();
         PullChange change = PullChange.of(result, pull);
-        lines.add("Pull " + pull.number() + ", " + ran(pull.setting()) + ": " + outcome(result, pull, change) + "; "
-                + knock(pull.knock().mark()) + ".");
+        KnockText.sentence(pull, result.plan().band()).ifPresent(lines::add);
+        lines.add((pull.isPull() ? "Pull " : "Stretch ") + pull.number() + ": " + outcome(result, pull, change) + ", "
+                + ran(pull.setting()) + ", " + knock(pull.knock().mark()) + ".");
         List<String> against = new ArrayList<>();
         change.best().ifPresent(best -> against.add(against(best) + " on the best so far, pull " + best.pull()));
         change.baseline()
@@ -69,7 +70,7 @@ public final class LiveText {
         if (change.response().isPresent()) {
             Quantity quantity =
                     result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
-            return shown.value(quantity, change.response().getAsDouble()) + " corrected band average";
+            return shown.value(quantity, change.response().getAsDouble());
         }
         return "no response, " + pull.standing().id().replace('-', ' ');
     }
@@ -95,7 +96,7 @@ public final class LiveText {
     private static String knock(KnockMark mark) {
         return switch (mark) {
             case HEARD -> "knock heard";
-            case NONE -> "no knock in the band";
+            case NONE -> "no knock";
             case NOT_MEASURED -> "knock not measured";
         };
     }

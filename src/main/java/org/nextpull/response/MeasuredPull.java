@@ -51,6 +51,11 @@ public record MeasuredPull(
         return standing.isUsed() && figures.isPresent();
     }
 
+    /** Whether it is a pull, though perhaps one that does not count, and not only a stretch that is kept for its knock. */
+    public boolean isPull() {
+        return standing != Standing.NO_PULL;
+    }
+
     /** Clean: no knock heard and no limit met. A pull in which knock was not measured may be clean. */
     public boolean isClean() {
         return !knock.isHeard() && limitsMet.isEmpty();
@@ -73,6 +78,23 @@ public record MeasuredPull(
                 correction,
                 figures,
                 knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                unwatched,
+                findings);
+    }
+
+    public MeasuredPull withKnock(KnockHeard newKnock) {
+        return new MeasuredPull(
+                number,
+                origin,
+                order,
+                setting,
+                standing,
+                correction,
+                figures,
+                newKnock,
                 leanestLambda,
                 conditions,
                 limitsMet,
@@ -103,6 +125,7 @@ public record MeasuredPull(
         Setting labelled = new Setting(
                 setting.advance(),
                 setting.offset(),
+                setting.askedAdvance(),
                 setting.lambda(),
                 setting.askedLambda(),
                 setting.fuel(),

@@ -22,7 +22,9 @@ import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.curve.CurveReader;
 import org.nextpull.curve.RawCurve;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Band;
@@ -77,8 +79,9 @@ public final class PullMeasure {
         if (candidate.isUsable()) {
             raw.findings().forEach(finding -> findings.add(finding.at(place)));
         }
-        Optional<CorrectedCurve> curve =
-                raw.value().flatMap(found -> correction.map(known -> new CorrectedCurve(found, known)));
+        Optional<CorrectedCurve> curve = candidate.isKnockAlone()
+                ? Optional.empty()
+                : raw.value().flatMap(found -> correction.map(known -> new CorrectedCurve(found, known)));
 
         PullLife life = PullLife.of(candidate.samples(), candidate.span().isPresent(), plan.watched());
         findings.addAll(life.findings(place));
@@ -86,7 +89,10 @@ public final class PullMeasure {
         findings.addAll(join.findings());
         findings.addAll(
                 StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
-        KnockBesideBand.of(candidate, band, place).ifPresent(findings::add);
+        int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
+        KnockHeard knock = KnockOfPull.of(candidate, asked, plan.limits(), PullLimits.hasKnock(alarms), every);
+        besideBand(knock, place).ifPresent(findings::add);
+        notRead(candidate, knock, place).ifPresent(findings::add);
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
@@ -95,13 +101,34 @@ public final class PullMeasure {
                 standing(candidate, curve),
                 correction,
                 curve.flatMap(found -> figures(candidate, found)),
-                KnockOfPull.of(inBand, asked, plan.limits(), PullLimits.hasKnock(alarms)),
+                knock,
                 join.leanestLambda(),
                 ConditionsOfPull.of(inBand, air.value()),
                 PullLimits.met(alarms),
                 PullLimits.unwatched(life),
                 findings);
         return new MeasuredCurve(pull, curve, alarms);
+    }
+
+    /** Knock beside the band is said on its own, since nobody looks for it there; that of a stretch which is no pull is said already. */
+    private Optional<Finding> besideBand(KnockHeard knock, Place place) {
+        return knock.speeds()
+                .filter(speeds -> !knock.at().isEmpty())
+                .filter(speeds -> band.isPresent()
+                        && !(band.get().contains(speeds.lowRpm()) && band.get().contains(speeds.highRpm())))
+                .map(speeds -> Finding.warning(
+                        FindingCode.KNOCK_BESIDE_BAND,
+                        place,
+                        Detail.of("low", speeds.lowRpm()),
+                        Detail.of("high", speeds.highRpm()),
+                        Detail.of("events", knock.events().orElse(0))));
+    }
+
+    private static Optional<Finding> notRead(Candidate candidate, KnockHeard knock, Place place) {
+        boolean isLogged = candidate.samples().channels().stream().anyMatch(each -> each.role() == Role.KNOCK_EVENTS);
+        return isLogged && knock.events().isEmpty()
+                ? Optional.of(Finding.warning(FindingCode.KNOCK_NOT_READ, place))
+                : Optional.empty();
     }
 
     /** Which readings of the air a correction needs that neither these columns nor the plan give. */
@@ -127,6 +154,7 @@ public final class PullMeasure {
     private static Standing standing(Candidate candidate, Optional<CorrectedCurve> curve) {
         if (candidate.refusal().isPresent()) {
             return switch (candidate.refusal().get().reason()) {
+                case KNOCK_ALONE -> Standing.NO_PULL;
                 case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> Standing.CUT_SHORT;
                 case THROWN_AWAY_FIRST -> Standing.THROWN_AWAY;
                 default -> Standing.REFUSED;

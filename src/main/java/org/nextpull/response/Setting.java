@@ -10,6 +10,7 @@ import org.nextpull.unit.Lambda;
  *
  * @param advance flat spark advance, averaged over the band
  * @param offset degrees that were added everywhere to the present spark map
+ * @param askedAdvance advance that was asked for, which an ignition may leave
  * @param lambda mixture, averaged over the band; the leanest of several sensors is in {@link MeasuredPull#leanestLambda}
  * @param askedLambda mixture that was asked for, kept since settings are grouped by it
  * @param fuel name of the fuel
@@ -19,6 +20,7 @@ import org.nextpull.unit.Lambda;
 public record Setting(
         Optional<Advance> advance,
         Optional<Advance> offset,
+        Optional<Advance> askedAdvance,
         Optional<Lambda> lambda,
         Optional<Lambda> askedLambda,
         Optional<String> fuel,

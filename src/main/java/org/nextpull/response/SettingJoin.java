@@ -58,6 +58,7 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
                 mean(band, Channel.of(Role.ADVANCE_OFFSET))
                         .map(Advance::ofDeg)
                         .or(() -> asked.flatMap(AskedSetting::offsetDeg)),
+                askedAdvance,
                 loggedLambda.or(() -> askedLambda),
                 askedLambda,
                 word(band, Role.FUEL)

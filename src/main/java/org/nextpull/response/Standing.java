@@ -11,6 +11,8 @@ public enum Standing {
     REFUSED,
     /** The operator struck it, or the table says that it does not count. */
     STRUCK,
+    /** It is no pull at all: a stretch under load that is kept for the knock in it. */
+    NO_PULL,
     /** The plan throws away the first pulls, which warm the engine. */
     THROWN_AWAY;
 

@@ -33,6 +33,7 @@ public final class TableResponses {
                     new Setting(
                             row.advance(),
                             Optional.empty(),
+                            row.advance(),
                             row.lambda(),
                             row.lambda(),
                             row.fuel(),

@@ -5,11 +5,13 @@ import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Predicate;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.pull.Candidate;
 
 /**
  * Which asked setting belongs to which candidate. Rows that name no file mean the only one there is; among several, they count the
@@ -35,16 +37,14 @@ final class AskedSettings {
                     .filter(row -> belongsTo(row, source.name()))
                     .toList();
             if (!rows.isEmpty()) {
-                match(rows, source.name(), keysOf(source), matched, findings);
+                match(rows, source.name(), List.of(source), matched, findings);
             }
         }
         List<AskedSetting> nameless =
                 settings.stream().filter(row -> row.file().isEmpty()).toList();
-        List<Key> all =
-                sources.stream().flatMap(source -> keysOf(source).stream()).toList();
         if (!nameless.isEmpty() && !sources.isEmpty()) {
             String place = sources.size() == 1 ? sources.get(0).name() : "all logs";
-            match(nameless, place, all, matched, findings);
+            match(nameless, place, sources, matched, findings);
         }
         for (AskedSetting row : settings) {
             boolean known = row.file().isEmpty() || sources.stream().anyMatch(source -> belongsTo(row, source.name()));
@@ -58,30 +58,35 @@ final class AskedSettings {
         return new AskedSettings(matched, findings);
     }
 
-    private static List<Key> keysOf(SourcePulls source) {
-        return source.candidates().stream()
-                .map(candidate -> new Key(source.name(), candidate.number()))
+    private static List<Key> keys(List<SourcePulls> sources, Predicate<Candidate> wanted) {
+        return sources.stream()
+                .flatMap(source -> source.candidates().stream()
+                        .filter(wanted)
+                        .map(candidate -> new Key(source.name(), candidate.number())))
                 .toList();
     }
 
-    /** Candidates are numbered from 1 in the order given. */
+    /** Candidates are numbered from 1 in the order given; a row without a number is never one of a stretch that is no pull. */
     private static void match(
             List<AskedSetting> rows,
             String place,
-            List<Key> candidates,
+            List<SourcePulls> sources,
             Map<Key, AskedSetting> matched,
             List<Finding> findings) {
+        List<Key> candidates = keys(sources, candidate -> true);
+        List<Key> pulls = keys(sources, candidate -> !candidate.isKnockAlone());
         boolean unnumbered = rows.stream().anyMatch(row -> row.pull().isEmpty());
-        if (unnumbered && rows.size() != candidates.size()) {
+        if (unnumbered && rows.size() != pulls.size()) {
             findings.add(Finding.error(
                     FindingCode.SETTINGS_COUNT,
                     Place.inFile(place),
                     Detail.of("rows", rows.size()),
-                    Detail.of("pulls", candidates.size())));
+                    Detail.of("pulls", pulls.size())));
             return;
         }
         for (int index = 0; index < rows.size(); index++) {
-            int number = rows.get(index).pull().orElse(index + 1);
+            int row = index;
+            int number = rows.get(index).pull().orElseGet(() -> candidates.indexOf(pulls.get(row)) + 1);
             if (number >= 1 && number <= candidates.size()) {
                 matched.put(candidates.get(number - 1), rows.get(index));
             } else {

@@ -80,19 +80,7 @@ public record DayPart(SessionInput input, List<SourcePulls> sources) {
                 source.description(),
                 source.rowCount(),
                 source.candidates().stream()
-                        .map(candidate -> new Candidate(
-                                candidate.number(),
-                                name,
-                                candidate.lines(),
-                                candidate.kind(),
-                                candidate.fromRpm(),
-                                candidate.toRpm(),
-                                candidate.samples(),
-                                candidate.plateaus(),
-                                candidate.speed(),
-                                candidate.lambda(),
-                                candidate.refusal(),
-                                candidate.findings()))
+                        .map(candidate -> candidate.withSource(name))
                         .toList(),
                 source.alarms(),
                 source.findings(),

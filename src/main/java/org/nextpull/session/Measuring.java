@@ -31,13 +31,17 @@ final class Measuring {
         List<MeasuredCurve> measured = new ArrayList<>();
         DayOrder order = DayOrder.of(input, sources, settings);
         for (SourcePulls source : sources) {
+            Optional<AskedSetting> last = Optional.empty();
             for (Candidate candidate : source.candidates()) {
                 int number = measured.size() + 1;
-                Optional<AskedSetting> noted = settings.of(source.name(), candidate.number());
+                Optional<AskedSetting> before = candidate.isKnockAlone() ? last : Optional.empty();
+                Optional<AskedSetting> noted =
+                        settings.of(source.name(), candidate.number()).or(() -> before);
                 Optional<AskedSetting> asked = input.amendments()
                         .correctionOf(number)
                         .map(correction -> correction.orElse(noted.orElseGet(AskedSetting::none)))
                         .or(() -> noted);
+                last = asked.map(AskedSetting::ofNextPull).or(() -> before);
                 measured.add(said(
                         measure.measure(candidate, asked, source.alarmsOf(candidate), number, order.placeOf(number))));
             }

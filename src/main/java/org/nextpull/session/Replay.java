@@ -55,6 +55,11 @@ public record Replay(SessionResult whole, List<Step> steps) {
 
     /** Pulls that were run after it would have stopped. */
     public int pullsSaved() {
-        return stoppedAfter().isPresent() ? steps.size() - stoppedAfter().getAsInt() : 0;
+        return stoppedAfter().isPresent()
+                ? (int) steps.stream()
+                        .skip(stoppedAfter().getAsInt())
+                        .filter(step -> step.pull().isPull())
+                        .count()
+                : 0;
     }
 }

@@ -78,11 +78,13 @@ public final class Session {
     /**
      * The result of the pulls that were measured, by the chain's later part.
      *
+     * @param curves the pulls
      * @param found what was found on the way to them
      */
     static SessionResult conclude(
-            SessionInput input, List<SourcePulls> sources, List<MeasuredCurve> measured, List<Finding> found) {
+            SessionInput input, List<SourcePulls> sources, List<MeasuredCurve> curves, List<Finding> found) {
         SweepPlan plan = input.plan();
+        List<MeasuredCurve> measured = KnockOfDay.heard(curves);
         List<Finding> findings = new ArrayList<>(found);
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
@@ -97,6 +99,7 @@ public final class Session {
             findings.add(Finding.warning(FindingCode.PLAN_WITHOUT_BAND, Place.nowhere()));
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
+        findings.addAll(KnockOfDay.findings(pulls));
         findings.addAll(WholeDay.findings(plan, pulls));
         if (sweeps(plan)) {
             Reading.missing(pulls, plan.goal().response()).ifPresent(findings::add);

@@ -5,6 +5,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.RowCount;
+import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.pull.Candidate;
@@ -62,17 +63,20 @@ public record SourcePulls(
         return rows * (8L * channels + 24);
     }
 
-    /** The alarms of a candidate: those within it, and after one that was broken off those up to the next, which may be the reason. */
+    /** The alarms of a candidate: those within it and its knock just beside it, and after one that was broken off those up to the next, which may be the reason. */
     public List<Alarm> alarmsOf(Candidate candidate) {
+        Samples knock = candidate.knock();
+        boolean isHeard = knock.rows() > 0;
+        long first = Math.min(candidate.firstLine(), isHeard ? knock.line(0) : Long.MAX_VALUE);
         long end = candidate.isUsable()
-                ? candidate.lastLine()
+                ? Math.max(candidate.lastLine(), isHeard ? knock.line(knock.rows() - 1) : 0)
                 : candidates.stream()
                         .filter(next -> next.number() > candidate.number())
                         .mapToLong(Candidate::firstLine)
                         .min()
                         .orElse(Long.MAX_VALUE);
         return alarms.stream()
-                .filter(alarm -> alarm.since().line() <= end && alarm.until().line() >= candidate.firstLine())
+                .filter(alarm -> alarm.since().line() <= end && alarm.until().line() >= first)
                 .toList();
     }
 }

@@ -130,6 +130,11 @@ final class Pulls {
         return add(advanceDeg, lambda, 100, KnockMark.HEARD, Standing.CUT_SHORT, List.of());
     }
 
+    /** A stretch under load that is no pull, in which it knocked. */
+    Pulls knockedOutsideAPull(double advanceDeg, double lambda) {
+        return add(advanceDeg, lambda, 0, KnockMark.HEARD, Standing.NO_PULL, List.of());
+    }
+
     Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
         return add(
                 advanceDeg, lambda, 200, KnockMark.NONE, Standing.USED, List.of(new LimitMet(limit, worst, allowed)));
@@ -156,6 +161,7 @@ final class Pulls {
                 new Setting(
                         Optional.of(Advance.ofDeg(advanceDeg)),
                         Optional.empty(),
+                        Optional.empty(),
                         Optional.of(Lambda.of(lambda)),
                         asked ? Optional.of(Lambda.of(lambda)) : Optional.empty(),
                         Optional.of(fuel),
@@ -163,7 +169,7 @@ final class Pulls {
                         Optional.empty()),
                 standing,
                 Optional.empty(),
-                standing == Standing.CUT_SHORT
+                standing == Standing.CUT_SHORT || standing == Standing.NO_PULL
                         ? Optional.empty()
                         : Optional.of(new Figures(
                                 Optional.of(Torque.ofNewtonMetres(torqueNm)),

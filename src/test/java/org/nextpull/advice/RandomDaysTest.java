@@ -140,7 +140,9 @@ class RandomDaysTest {
         } else {
             day.unheard(advance, lambda, torque);
         }
-        if (random.nextInt(10) == 0) {
+        if (random.nextInt(8) == 0 && advance + 2 >= truth.knockDeg()) {
+            day.knockedOutsideAPull(advance + 2 * random.nextDouble(), lambda);
+        } else if (random.nextInt(10) == 0) {
             day.standing(random.nextBoolean() ? Standing.CUT_SHORT : Standing.STRUCK);
         }
     }

@@ -209,6 +209,29 @@ class TenRulesTest {
         }
 
         @Test
+        @DisplayName("3: knock in a stretch that is no pull forbids as in a pull, and counts for no pull")
+        void knockOutsideAPullForbids() {
+            Pulls day = climb().clean(24, 0.84, 197).knockedOutsideAPull(25, 0.84);
+
+            assertThat(timing(day)
+                            .advice()
+                            .setting()
+                            .map(any -> advanceOf(timing(day)))
+                            .orElse(0.0))
+                    .as("25 less the margin of 2 is forbidden")
+                    .isLessThan(23);
+            assertThat(timing(day).timing().orElseThrow().pulls()).doesNotContain(day.count());
+        }
+
+        @Test
+        @DisplayName("3: after an exhaust that was too hot, knock outside a pull does not make the heat forgotten")
+        void knockOutsideAPullHidesNoLimit() {
+            Pulls hot = climb().limited(24, 0.84, Limit.EXHAUST, 1190, 1150).knockedOutsideAPull(20, 0.84);
+
+            assertThat(both(hot).advice().code()).isEqualTo(AdviceCode.COOL_EXHAUST);
+        }
+
+        @Test
         @DisplayName("3: knock in a richer mixture forbids here too; knock in a leaner one does not")
         void knockForbidsLeanerNotRicher() {
             Pulls richerKnock = climb().knockedAndCut(24, 0.80).clean(22, 0.84, 194);

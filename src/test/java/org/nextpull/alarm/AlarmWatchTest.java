@@ -225,10 +225,51 @@ class AlarmWatchTest {
         assertThat(AlarmWatch.over(rules("knock_events = 3"), rows.samples())).isEmpty();
     }
 
+    @ParameterizedTest
+    @CsvSource({"1, 2900", "0.94, 4500", "0.949, 2000", "0.4, 1500"})
+    void knockUnderLoadSoundsAtItsFirstCountAtWhateverSpeedAndThrottle(double throttle, double rpm) {
+        Rows rows = Rows.bare(20)
+                .with(Role.THROTTLE, row -> throttle)
+                .with(Role.ENGINE_SPEED, row -> rpm)
+                .with(Role.KNOCK_EVENTS, row -> row == 7 ? 1 : 0);
+        Alarm alarm = only(AlarmWatch.over(rules(""), rows.samples()));
+        assertThat(alarm.limit()).isEqualTo(Limit.KNOCK);
+        assertThat(alarm.since().line()).isEqualTo(9);
+    }
+
     @Test
-    void knockOutsideTheBandDoesNotCount() {
+    void theManifoldTellsTheLoadTooAndIdleIsNone() {
+        Rows rows = Rows.bare(20).with(Role.ENGINE_SPEED, row -> 2500).with(Role.KNOCK_EVENTS, row -> row == 7 ? 1 : 0);
+        assertThat(AlarmWatch.over(
+                        rules(""),
+                        rows.with(Role.MANIFOLD_PRESSURE, row -> 78_000).samples()))
+                .hasSize(1);
+        assertThat(AlarmWatch.over(
+                        rules(""),
+                        rows.with(Role.MANIFOLD_PRESSURE, row -> 40_000).samples()))
+                .isEmpty();
+    }
+
+    @ParameterizedTest
+    @ValueSource(doubles = {1e9, -1, -5000})
+    void aCountThatCannotBeIsNoKnock(double count) {
+        Rows rows = Rows.ofPull(20).with(Role.KNOCK_EVENTS, row -> row == 7 ? count : 0);
+        assertThat(AlarmWatch.over(rules(""), rows.samples())).isEmpty();
+    }
+
+    @Test
+    void aLevelAboveItsLimitIsOneEventARow() {
+        Rows rows = Rows.ofPull(20).with(Role.KNOCK_LEVEL, row -> row == 7 || row == 8 ? 2.6 : 2.5);
+        assertThat(AlarmWatch.over(rules("knock_events = 1"), rows.samples())).isEmpty();
+        Alarm alarm = only(AlarmWatch.over(rules("knock_level = 2.5"), rows.samples()));
+        assertThat(alarm.channel()).isEqualTo(Channel.of(Role.KNOCK_LEVEL));
+        assertThat(alarm.worst()).isEqualTo(2);
+    }
+
+    @Test
+    void knockWithoutLoadDoesNotCount() {
         Rows rows = Rows.ofPull(50)
-                .with(Role.ENGINE_SPEED, row -> 2000 + 100.0 * row)
+                .with(Role.THROTTLE, row -> row < 10 || row > 40 ? 0.39 : 1)
                 .with(Role.KNOCK_EVENTS, row -> row < 10 || row > 40 ? 5 : 0);
         assertThat(AlarmWatch.over(rules("knock_events = 1"), rows.samples())).isEmpty();
     }
@@ -236,6 +277,7 @@ class AlarmWatchTest {
     @Test
     void eachPullIsCountedByItself() {
         Rows rows = Rows.bare(80)
+                .with(Role.THROTTLE, row -> row % 40 < 15 ? 0 : 1)
                 .with(Role.ENGINE_SPEED, row -> 2500 + 100.0 * (row % 40))
                 .with(Role.KNOCK_EVENTS, row -> row % 40 == 20 ? 2 : 0);
         assertThat(AlarmWatch.over(rules("knock_events = 3"), rows.samples())).isEmpty();

@@ -57,6 +57,7 @@ class MeasuredComparisonTest {
         Setting setting = new Setting(
                 Optional.of(Advance.ofDeg(ran.advanceDeg())),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of(Lambda.of(ran.lambda())),
                 Optional.empty(),
                 Optional.of("e10"),

@@ -134,6 +134,12 @@ public final class BenchLog implements Recording {
         return this;
     }
 
+    /** Leaves a cell blank. */
+    public BenchLog blank(int row, Channel channel) {
+        rows.get(row).remove(channel);
+        return this;
+    }
+
     /** Adds a channel that follows from the others of the row. */
     public BenchLog with(Channel channel, ToDoubleFunction<Map<Channel, Double>> rule) {
         channels.add(channel);

@@ -17,7 +17,8 @@ public final class Rules {
     }
 
     public static PullRules over(SpeedBand band) {
-        return new PullRules(Optional.of(band), usual().pulls(), usual().lambdaDelayS(), usual().gearing());
+        return new PullRules(
+                Optional.of(band), usual().pulls(), usual().lambdaDelayS(), usual().knockLevel(), usual().gearing());
     }
 
     public static PullRules with(PullRules rules, PullFacts.Kind kind) {
@@ -29,7 +30,7 @@ public final class Rules {
     }
 
     public static PullRules with(PullRules rules, Gearing gearing) {
-        return new PullRules(rules.band(), rules.pulls(), rules.lambdaDelayS(), gearing);
+        return new PullRules(rules.band(), rules.pulls(), rules.lambdaDelayS(), rules.knockLevel(), gearing);
     }
 
     static PullRules withFullLoad(PullRules rules, double fraction) {
@@ -41,10 +42,11 @@ public final class Rules {
     }
 
     static PullRules withLambdaDelayS(PullRules rules, double delayS) {
-        return new PullRules(rules.band(), rules.pulls(), OptionalDouble.of(delayS), rules.gearing());
+        return new PullRules(
+                rules.band(), rules.pulls(), OptionalDouble.of(delayS), rules.knockLevel(), rules.gearing());
     }
 
     private static PullRules pulls(PullRules rules, PullFacts pulls) {
-        return new PullRules(rules.band(), pulls, rules.lambdaDelayS(), rules.gearing());
+        return new PullRules(rules.band(), pulls, rules.lambdaDelayS(), rules.knockLevel(), rules.gearing());
     }
 }

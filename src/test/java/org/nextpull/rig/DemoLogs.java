@@ -141,7 +141,7 @@ public final class DemoLogs {
         Day warm = Day.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
         Bench bench = sheet.brake(roles, warm);
         BenchSetting setting = sheet.setting(14, HILL_LAMBDA);
-        for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 18.5, 18.5, 17, 18.5, 20}) {
+        for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 17, 17, 18.5, 17, 20}) {
             sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
         }
         return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());

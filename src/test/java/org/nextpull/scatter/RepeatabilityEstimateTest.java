@@ -23,6 +23,7 @@ class RepeatabilityEstimateTest {
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of(label),
                 Optional.empty());
         return new Reading(pull, order, setting, Math.exp(percent / 100));

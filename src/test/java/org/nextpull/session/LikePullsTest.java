@@ -23,6 +23,7 @@ class LikePullsTest {
         Setting setting = new Setting(
                 Optional.of(Advance.ofDeg(deg)),
                 Optional.empty(),
+                Optional.empty(),
                 Optional.of(Lambda.of(lambda)),
                 Optional.empty(),
                 Optional.empty(),

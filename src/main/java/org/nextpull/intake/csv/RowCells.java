@@ -17,6 +17,9 @@ final class RowCells {
             Set.of("yes", "y", "true", "x", "1", "ja", "oui", "si", "s\u00ed", "heard", "on", "ok");
     private static final Set<String> NO = Set.of("no", "n", "false", "0", "nein", "non", "none", "off");
 
+    /** Events that a pull can hold. */
+    private static final double MOST_KNOCK = 1e6;
+
     private final TextRow row;
     private final NumberReader numbers;
     private OptionalInt broken = OptionalInt.empty();
@@ -78,13 +81,19 @@ final class RowCells {
         return number(index).stream().mapToObj(value -> value > 0).findFirst();
     }
 
-    /** A word for knock, with whatever stands behind it, is knock; what is no word for it breaks the row. */
+    private static boolean isCount(OptionalDouble count) {
+        return count.orElse(0) >= 0 && count.orElse(0) <= MOST_KNOCK;
+    }
+
+    /** A word for knock, with whatever stands behind it, is knock; what is no word for it breaks the row; a count that cannot be tells nothing. */
     KnockMark knock(OptionalInt index) {
         String word = word(index).orElse("").toLowerCase(Locale.ROOT);
         if (KNOCK_WORDS.stream().anyMatch(word::startsWith)) {
             return KnockMark.HEARD;
         }
+        boolean isWord = word.isEmpty() || YES.contains(word) || NO.contains(word);
         return yesNo(index)
+                .filter(heard -> isWord || isCount(number(index)))
                 .map(heard -> heard ? KnockMark.HEARD : KnockMark.NONE)
                 .orElse(KnockMark.NOT_MEASURED);
     }

@@ -22,7 +22,12 @@ final class LimitsTable {
                     "knock_events", KeyFormat.whole(new Range(1, 1_000_000)))
             .said(
                     "Knock events",
-                    "Events within the band that make a pull a knocking one; one is enough where this is empty.");
+                    "Events in one stretch under load that are knock, for alarm, mark and block alike; the first one is where this is empty.");
+    private static final PlanKey<Double> KNOCK_LEVEL = PlanKey.of(
+                    "knock_level", KeyFormat.number(new Range(0, 1_000_000)))
+            .said(
+                    "Knock level",
+                    "Level of a graded knock sensor, in the scale of the log, above which a row is one event; where this is empty a level tells nothing.");
     private static final PlanKey<Double> KNOCK_MARGIN = PlanKey.of(
                     "knock_margin_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
             .usual(Limits.KNOCK_MARGIN_DEG)
@@ -57,6 +62,7 @@ final class LimitsTable {
                     "Limits",
                     "What ends a pull or a sweep. What is left empty is not watched.")
             .maybe(KNOCK_EVENTS, limits -> limits.knockEvents().stream().boxed().findFirst())
+            .number(KNOCK_LEVEL, Limits::knockLevel)
             .key(KNOCK_MARGIN, Limits::knockMarginDeg)
             .number(MOST_RPM, Limits::mostRpm)
             .maybe(LEAN, limits -> limits.lean().map(LeanLimit::leanest))
@@ -75,6 +81,7 @@ final class LimitsTable {
     static Limits read(TableReader table) {
         return new Limits(
                 table.find(KNOCK_EVENTS).stream().mapToInt(Integer::intValue).findFirst(),
+                table.number(KNOCK_LEVEL),
                 table.get(KNOCK_MARGIN),
                 table.number(MOST_RPM),
                 lean(table),

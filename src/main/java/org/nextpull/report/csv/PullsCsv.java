@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.response.Figures;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
@@ -13,7 +14,7 @@ import org.nextpull.unit.Torque;
 
 /**
  * The pulls of a day as a table of results, one row a pull, corrected band averages in N.m and kW: what {@code advise} and {@code compare}
- * read back. Pulls without a figure are left out, since a row of such a table has a response.
+ * read back. Pulls without a figure are left out, since a row of such a table has a response, but for those whose knock must not be lost.
  */
 public final class PullsCsv {
     private static final List<String> HEADER = List.of(
@@ -26,6 +27,8 @@ public final class PullsCsv {
             "label",
             "fuel",
             "knock",
+            "knock_from_rpm",
+            "knock_to_rpm",
             "used",
             "standing",
             "correction",
@@ -39,16 +42,15 @@ public final class PullsCsv {
     public static String of(SessionResult result) {
         StringBuilder text = new StringBuilder(CsvLine.of(HEADER));
         result.pulls().stream()
-                .filter(pull -> pull.figures()
-                        .filter(figures -> figures.meanTorque().isPresent()
-                                || figures.meanPower().isPresent())
-                        .isPresent())
+                .filter(pull -> pull.figures().isPresent()
+                        || (pull.knock().isHeard() && pull.setting().advance().isPresent()))
                 .forEach(pull -> text.append(CsvLine.of(cells(pull))));
         return text.toString();
     }
 
     private static List<String> cells(MeasuredPull pull) {
         Optional<Figures> figures = pull.figures();
+        Optional<KnockHeard.Speeds> heard = pull.knock().speeds();
         return List.of(
                 String.valueOf(pull.number()),
                 number(pull.setting().advance().map(Advance::deg), 2),
@@ -59,6 +61,8 @@ public final class PullsCsv {
                 pull.setting().label().orElse(""),
                 pull.setting().fuel().orElse(""),
                 knock(pull.knock().mark()),
+                number(heard.map(KnockHeard.Speeds::lowRpm), 0),
+                number(heard.map(KnockHeard.Speeds::highRpm), 0),
                 pull.isUsed() ? "yes" : "no",
                 pull.standing().id(),
                 number(pull.correction().map(correction -> correction.factor()), 5),

@@ -7,6 +7,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
+import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WatchText;
 import org.nextpull.response.MeasuredPull;
@@ -43,6 +44,9 @@ final class AnswerPart {
 
     private void say(Verdict verdict, List<String> sentences) {
         Advice advice = verdict.advice();
+        if (advice.action() == Action.STOP) {
+            sentences.addAll(KnockText.leading(result));
+        }
         verdict.chosen().map(words::leave).ifPresent(sentences::add);
         sentences.add(
                 advice.action() == Action.STOP

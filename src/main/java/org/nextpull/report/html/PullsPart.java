@@ -1,9 +1,9 @@
 package org.nextpull.report.html;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.air.AirState;
+import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
@@ -40,7 +40,7 @@ final class PullsPart {
                 "at rpm",
                 "most " + power,
                 "at rpm",
-                "knock",
+                "knock, rpm",
                 "use",
                 "label, fuel, note");
         for (MeasuredPull pull : result.pulls()) {
@@ -74,7 +74,7 @@ final class PullsPart {
                     figures.flatMap(Figures::peakPower)
                             .map(peak -> Shown.fixed(peak.rpm(), 0))
                             .orElse(UNKNOWN),
-                    pull.knock().mark().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    KnockText.brief(pull.knock()),
                     pull.standing().id().replace('-', ' '),
                     words(pull));
         }

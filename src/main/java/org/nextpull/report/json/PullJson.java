@@ -5,6 +5,7 @@ import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.response.Figures;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
@@ -45,6 +46,9 @@ final class PullJson {
         Json.put(node, "peak_power_kw", power.map(peak -> peak.power().kilowatts()), 3);
         Json.put(node, "peak_power_rpm", power.map(peak -> peak.rpm()), 0);
         node.put("knock", knock(pull.knock().mark()));
+        Json.put(node, "knock_events", pull.knock().events(), 0);
+        Json.put(node, "knock_from_rpm", pull.knock().speeds().map(KnockHeard.Speeds::lowRpm), 0);
+        Json.put(node, "knock_to_rpm", pull.knock().speeds().map(KnockHeard.Speeds::highRpm), 0);
         node.put("used", pull.isUsed());
         node.put("standing", pull.standing().id());
         var limits = node.putArray("limits");

@@ -2,8 +2,8 @@ package org.nextpull.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.stream.Collectors;
+import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
@@ -15,6 +15,7 @@ import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WatchText;
 import org.nextpull.response.Figures;
@@ -43,11 +44,19 @@ public final class AdviseText {
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()
                 .map(Verdict::advice)
-                .ifPresent(advice -> text.append(next(advice)).append('\n'));
+                .ifPresent(advice ->
+                        text.append(heard(result, advice)).append(next(advice)).append('\n'));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
         text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
         text.append(findings(result));
         return text.toString();
+    }
+
+    /** At a stop knock comes first. */
+    private static String heard(SessionResult result, Advice advice) {
+        return advice.action() == Action.STOP
+                ? KnockText.leading(result).stream().map(line -> line + "\n").collect(Collectors.joining())
+                : "";
     }
 
     private String next(Advice advice) {
@@ -121,16 +130,12 @@ public final class AdviseText {
                             .flatMap(Figures::meanPower)
                             .map(power -> shown.power(power.watts()))
                             .orElse("-"),
-                    knock(pull),
+                    KnockText.brief(pull.knock()),
                     pull.standing().id().replace('-', ' '),
                     pull.setting().label().orElse(""),
                     pull.origin().source());
         }
         return table.isEmpty() ? "" : table.text();
-    }
-
-    private static String knock(MeasuredPull pull) {
-        return pull.knock().mark().name().toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 
     private String findings(SessionResult result) {
@@ -155,6 +160,10 @@ public final class AdviseText {
                     .append(" (")
                     .append(ran(step.pull()))
                     .append("): ")
+                    .append(KnockText.sentence(
+                                    step.pull(), replay.whole().plan().band())
+                            .map(knock -> knock + " ")
+                            .orElse(""))
                     .append(alarms(step))
                     .append(next(step.verdict().advice()))
                     .append('\n');

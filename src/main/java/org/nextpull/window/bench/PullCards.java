@@ -10,6 +10,7 @@ import org.nextpull.plan.Goal;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -95,7 +96,7 @@ final class PullCards {
             words.add(pull.standing().id().replace('-', ' '));
         }
         if (pull.knock().isHeard()) {
-            words.add("knock");
+            words.add("knock " + KnockText.brief(pull.knock()));
         }
         if (!pull.limitsMet().isEmpty()) {
             words.add("limit");
@@ -105,6 +106,8 @@ final class PullCards {
 
     private List<Remark> remarks(MeasuredCurve one) {
         List<Remark> remarks = new ArrayList<>();
+        KnockText.sentence(one.pull(), result.plan().band())
+                .ifPresent(knock -> remarks.add(new Remark(Tone.BAD, knock)));
         for (Alarm alarm : one.alarms()) {
             remarks.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
         }

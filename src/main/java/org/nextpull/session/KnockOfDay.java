@@ -1,0 +1,50 @@
+package org.nextpull.session;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.response.KnockHeard;
+import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.SparkTakenOut;
+
+/** What only the pulls of a day together tell of knock: an ignition that takes out advance, and a counter that never counted. */
+final class KnockOfDay {
+    private KnockOfDay() {}
+
+    /** The pulls with what the ignition took out in each, judged by the pulls of the day so far. */
+    static List<MeasuredCurve> heard(List<MeasuredCurve> measured) {
+        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
+        return measured.stream()
+                .map(one -> one.withPull(
+                        one.pull().withKnock(one.pull().knock().withTakenOut(SparkTakenOut.in(one.pull(), pulls)))))
+                .toList();
+    }
+
+    static List<Finding> findings(List<MeasuredPull> pulls) {
+        List<Finding> findings = new ArrayList<>();
+        for (MeasuredPull pull : pulls) {
+            KnockHeard knock = pull.knock();
+            knock.takenOut().stream()
+                    .max((one, other) -> Double.compare(one.deg(), other.deg()))
+                    .map(most -> Finding.warning(
+                            knock.isDenied() ? FindingCode.SPARK_TAKEN_OUT : FindingCode.SPARK_TAKEN_OUT_KNOCK,
+                            Place.inFile(pull.origin().source()).withPull(pull.number()),
+                            Detail.of("deg", most.deg()),
+                            Detail.of("rpm", most.rpm())))
+                    .ifPresent(findings::add);
+        }
+        boolean counted = pulls.stream().anyMatch(pull -> pull.knock().events().isPresent());
+        boolean silent = pulls.stream()
+                .allMatch(pull ->
+                        pull.knock().events().orElse(0) == 0 && pull.knock().told() != KnockMark.HEARD);
+        if (counted && silent) {
+            findings.add(Finding.warning(FindingCode.KNOCK_NEVER_COUNTED, Place.nowhere()));
+        }
+        return findings;
+    }
+}
