@@ -123,7 +123,8 @@ public final class Advisor {
     /** What was met leaves no setting to run. */
     private Advice nothingLeft(LimitRules limits, Optional<Chosen> leave) {
         double margin = view.day().plan().limits().knockMarginDeg();
-        Optional<Reason> knock = view.here().stream()
+        Optional<Reason> knock = view.day().pulls().stream()
+                .filter(pull -> pull.setting().isOnFuel(view.fuel()))
                 .filter(pull -> pull.knock().isHeard() && view.advanceOf(pull).isPresent())
                 .filter(pull -> !view.isClean(pull))
                 .reduce((first, second) -> second)

@@ -40,7 +40,8 @@ final class Guards {
 
     /** The limits of the plan that guard a way and were not watched in the last pull of the day. */
     List<Limit> unwatched(Way way) {
-        List<MeasuredPull> pulls = view.day().pulls();
+        List<MeasuredPull> pulls =
+                view.day().pulls().stream().filter(MeasuredPull::isPull).toList();
         if (pulls.isEmpty()) {
             return List.of();
         }
