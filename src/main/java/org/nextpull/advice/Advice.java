@@ -11,6 +11,7 @@ import java.util.Optional;
  * @param reason the numbers behind it
  * @param waitFor what to wait for, when the action is to wait
  * @param leave what to leave in the engine, when the action is to stop or to wait; empty only when nothing was run yet
+ * @param earlier a stop that was said after an earlier pull, with what became of it
  */
 public record Advice(
         Action action,
@@ -18,4 +19,21 @@ public record Advice(
         Optional<Proposal> setting,
         Reason reason,
         Optional<WaitFor> waitFor,
-        Optional<Chosen> leave) {}
+        Optional<Chosen> leave,
+        Optional<EarlierStop> earlier) {
+
+    /** An advice beside which no earlier stop is to be named. */
+    public Advice(
+            Action action,
+            AdviceCode code,
+            Optional<Proposal> setting,
+            Reason reason,
+            Optional<WaitFor> waitFor,
+            Optional<Chosen> leave) {
+        this(action, code, setting, reason, waitFor, leave, Optional.empty());
+    }
+
+    Advice withEarlier(EarlierStop stop) {
+        return new Advice(action, code, setting, reason, waitFor, leave, Optional.of(stop));
+    }
+}

@@ -15,8 +15,12 @@ public final class Advisor {
         this.view = view;
     }
 
-    /** The verdict of a day so far. */
+    /** The verdict of a day so far; a stop that was said stands until something opens the day again. */
     public static Verdict judge(Day day) {
+        return new KeptStop(day, Advisor::byPulls).verdict();
+    }
+
+    private static Verdict byPulls(Day day) {
         return new Advisor(DayView.of(day)).verdict(new LearnedJudge(day));
     }
 

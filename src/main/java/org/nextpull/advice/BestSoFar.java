@@ -31,19 +31,25 @@ final class BestSoFar {
         return best.flatMap(number -> eligible.stream()
                         .filter(pull -> pull.number() == number)
                         .findFirst())
-                .map(pull -> chosen(view, pull, outlook))
-                .or(() -> retreat(view));
+                .map(pull -> chosen(view, pull, new Outcome(outlook, clean.size())))
+                .or(() -> retreat(view, outlook));
     }
 
     /** A single reading is no answer once the curve has one: a bracketed timing sweep names its own best, which lies among what was run. */
-    private static Chosen chosen(DayView view, MeasuredPull highest, Outlook outlook) {
+    private static Chosen chosen(DayView view, MeasuredPull highest, Outcome outcome) {
         Proposal setting = settingOf(view, highest);
-        return outlook.timing()
-                .filter(state -> view.mixture().isEmpty() && state.answer().bracketed())
+        Chosen.Standing standing = outcome.clean() == 1 ? Chosen.Standing.ONLY_ONE : Chosen.Standing.NOT_PROVEN;
+        Chosen.Proof proof = outcome.outlook().proof(view, standing);
+        return outcome.outlook()
+                .timing()
+                .filter(state -> view.mixture().isEmpty() && state.answer().optimum().isPresent())
                 .map(state -> new Chosen(
-                        view.timing().orElseThrow().with(setting, state.next().best()), ChosenBy.PEAK))
-                .orElse(new Chosen(setting, ChosenBy.HIGHEST_TRIED));
+                        view.timing().orElseThrow().with(setting, state.next().best()), ChosenBy.PEAK, proof))
+                .orElse(new Chosen(setting, ChosenBy.HIGHEST_TRIED, proof));
     }
+
+    /** Where the sweeps stand, and how many clean pulls there are to choose from. */
+    private record Outcome(Outlook outlook, int clean) {}
 
     private static boolean isLeanOfPeak(MeasuredPull pull, Optional<SweepState> mixture) {
         OptionalDouble lambda = DayView.mixtureOf(pull);
@@ -65,13 +71,13 @@ final class BestSoFar {
     }
 
     /** Where every pull met something: the start, made as retarded and rich as that asks. */
-    private static Optional<Chosen> retreat(DayView view) {
+    private static Optional<Chosen> retreat(DayView view, Outlook outlook) {
         if (view.here().stream().allMatch(view::isClean)) {
             return Optional.empty();
         }
         ChosenBy by = view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT;
         return StartOfDay.of(view)
                 .flatMap(start -> new Gate(view).pass(start, Factor.TIMING))
-                .map(start -> new Chosen(start, by));
+                .map(start -> new Chosen(start, by, outlook.proof(view, Chosen.Standing.NOT_RUN)));
     }
 }

@@ -15,10 +15,9 @@ import org.nextpull.unit.Lambda;
  *
  * @param setting the setting that is being proven
  * @param done how many of the last pulls ran it
- * @param wasRun whether it was run before at all
  * @param gainPercent gain of those pulls over the first pulls of the day, where both were run
  */
-record Confirmation(Proposal setting, int done, boolean wasRun, OptionalDouble gainPercent) {
+record Confirmation(Proposal setting, int done, OptionalDouble gainPercent) {
 
     static Confirmation of(DayView view, Proposal best) {
         List<MeasuredPull> used = view.used();
@@ -26,9 +25,8 @@ record Confirmation(Proposal setting, int done, boolean wasRun, OptionalDouble g
         for (int index = used.size() - 1; index >= 0 && isNear(view, used.get(index), best); index--) {
             last.add(0, used.get(index));
         }
-        boolean run = used.stream().anyMatch(pull -> isNear(view, pull, best));
         Proposal setting = last.isEmpty() ? best : asRun(view, last.get(0), best);
-        return new Confirmation(setting, last.size(), run, gain(view, used, last));
+        return new Confirmation(setting, last.size(), gain(view, used, last));
     }
 
     private static boolean isNear(DayView view, MeasuredPull pull, Proposal best) {

@@ -36,6 +36,11 @@ public record Day(
         ownWatch = Set.copyOf(ownWatch);
     }
 
+    /** The day as it stood after its first pulls. */
+    Day first(int count) {
+        return new Day(plan, pulls.subList(0, count), lifted, repeatability, experience, now, next, ownWatch);
+    }
+
     /** The same day as if there had been none before it. */
     Day withoutExperience() {
         return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next, ownWatch);

@@ -26,8 +26,10 @@ public record Evidence(
     /**
      * What is at stake in stopping now.
      *
-     * @param leftPercent torque that is expected to be left at the best setting known now, in percent
+     * @param leftPercent torque that is expected to be left at the best setting known now, in percent of the best that knock and the
+     *     plan permit
+     * @param belowPeakPercent the same in percent of the peak; only where that is bracketed
      * @param chanceOfMuchLeft probability that it leaves more than half a percent, 0 to 1
      */
-    public record Stake(double leftPercent, double chanceOfMuchLeft) {}
+    public record Stake(double leftPercent, OptionalDouble belowPeakPercent, double chanceOfMuchLeft) {}
 }

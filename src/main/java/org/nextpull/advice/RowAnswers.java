@@ -38,6 +38,37 @@ final class RowAnswers {
     }
 
     List<RowOptimum> rows(SweepPosterior band) {
+        Map<Double, List<SweepPoint>> byRow = byRow();
+        return fits(band).stream()
+                .filter(RowFit::isBracketed)
+                .map(fit -> optimum(fit, byRow.getOrDefault(fit.rpm(), List.of())))
+                .toList();
+    }
+
+    /** The rows of the band that {@link #rows} leaves out. */
+    List<OpenRow> open(SweepPosterior band) {
+        Map<Double, RowFit> fits = new TreeMap<>();
+        fits(band).forEach(fit -> fits.put(fit.rpm(), fit));
+        return pulls.stream()
+                .flatMap(pull -> pull.figures().map(Figures::rows).orElse(List.of()).stream())
+                .map(RowFigure::rpm)
+                .distinct()
+                .sorted()
+                .filter(rpm -> !fits.containsKey(rpm) || !fits.get(rpm).isBracketed())
+                .map(rpm -> new OpenRow(
+                        rpm, fits.containsKey(rpm) ? OpenRow.Why.NOT_BRACKETED : OpenRow.Why.TOO_FEW_PULLS))
+                .toList();
+    }
+
+    private List<RowFit> fits(SweepPosterior band) {
+        return RowFits.of(
+                band,
+                byRow().entrySet().stream()
+                        .map(row -> new RowSweep(row.getKey(), row.getValue()))
+                        .toList());
+    }
+
+    private Map<Double, List<SweepPoint>> byRow() {
         Map<Double, List<SweepPoint>> byRow = new TreeMap<>();
         for (MeasuredPull pull : pulls) {
             for (RowFigure row : pull.figures().map(Figures::rows).orElse(List.of())) {
@@ -46,13 +77,7 @@ final class RowAnswers {
                                 .add(point));
             }
         }
-        List<RowSweep> sweeps = byRow.entrySet().stream()
-                .map(row -> new RowSweep(row.getKey(), row.getValue()))
-                .toList();
-        return RowFits.of(band, sweeps).stream()
-                .filter(RowFit::isBracketed)
-                .map(fit -> optimum(fit, byRow.getOrDefault(fit.rpm(), List.of())))
-                .toList();
+        return byRow;
     }
 
     private Optional<SweepPoint> point(MeasuredPull pull, RowFigure row) {

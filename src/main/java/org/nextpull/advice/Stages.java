@@ -136,8 +136,11 @@ final class Stages {
         Confirmation confirmation = Confirmation.of(view, best);
         ChosenBy by =
                 timed.or(() -> mixed).map(state -> Ending.chosenBy(view, state)).orElse(ChosenBy.HIGHEST_TRIED);
-        Optional<Chosen> chosen = Optional.of(new Chosen(confirmation.setting(), by));
-        if (confirmation.done() >= CONFIRMS) {
+        boolean proven = confirmation.done() >= CONFIRMS;
+        Chosen.Proof proof = Outlook.unfinished(timed, mixed, Optional.empty())
+                .proof(view, proven ? Chosen.Standing.PROVEN : Chosen.Standing.NOT_PROVEN);
+        Optional<Chosen> chosen = Optional.of(new Chosen(confirmation.setting(), by, proof));
+        if (proven) {
             AdviceCode code =
                     timed.or(() -> mixed).map(state -> Ending.code(view, state)).orElse(AdviceCode.SETTLED);
             Reason reason = new Reason.Ended(
@@ -146,7 +149,7 @@ final class Stages {
             return new Outlook(timed, mixed, chosen, Optional.of(stop));
         }
         Reason reason = new Reason.Confirming(by, confirmation.done(), CONFIRMS, confirmation.gainPercent());
-        Action action = confirmation.wasRun() ? Action.REPEAT : Action.PULL;
+        Action action = new Gate(view).wasRun(confirmation.setting()) ? Action.REPEAT : Action.PULL;
         Draft draft = new Draft(action, AdviceCode.CONFIRM, confirmation.setting(), reason);
         return new Outlook(timed, mixed, chosen, Optional.of(draft));
     }

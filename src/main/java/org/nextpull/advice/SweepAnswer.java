@@ -12,11 +12,13 @@ import org.nextpull.unit.Span;
  * @param pulls numbers of the pulls in it
  * @param bracketed whether the peak lies, with 95 % probability, on the near side of the most daring clean setting, with settings on
  *     both sides
- * @param optimum only when bracketed, or when knock or the plan's limit certainly lies below the peak
+ * @param optimum only when bracketed, and when neither knock nor the plan's limit is likely to lie below the peak
+ * @param capped when one of these lies below the peak: likely where that is bracketed, with 95 % probability where it is not
  * @param limit setting that knock leaves: heard, less the plan's margin
  * @param edges rich and lean edge of the mixture, where the response is the near-best share below the peak
  * @param curve the fitted curve over the settings that were run
  * @param rows best advance of each row; empty for mixture
+ * @param openRows rows of the band that have none, and why
  * @param rowsProven whether a pull with the row table confirmed it
  * @param outliers numbers of the pulls whose weight is below 0.4; they stay in the fit with that weight
  */
@@ -25,16 +27,19 @@ public record SweepAnswer(
         List<Integer> pulls,
         boolean bracketed,
         Optional<Optimum> optimum,
+        Optional<Capped> capped,
         OptionalDouble limit,
         Optional<Span> edges,
         List<FitPoint> curve,
         List<RowOptimum> rows,
+        List<OpenRow> openRows,
         boolean rowsProven,
         List<Integer> outliers) {
     public SweepAnswer {
         pulls = List.copyOf(pulls);
         curve = List.copyOf(curve);
         rows = List.copyOf(rows);
+        openRows = List.copyOf(openRows);
         outliers = List.copyOf(outliers);
     }
 }

@@ -18,6 +18,7 @@ final class SweepReading {
     private static final double NOTHING = 1e-9;
     private static final double BRACKETED = 0.95;
     private static final double SURELY_BEYOND = 0.95;
+    private static final double LIKELY_BEYOND = 0.5;
     private static final double OUTLIER_WEIGHT = 0.4;
     private static final double FLAT_SHARE = 0.001;
     private static final double LOW = 0.05;
@@ -49,10 +50,7 @@ final class SweepReading {
                 scale.fromPlanner(daring),
                 scale.fromPlanner(numbers.peak()),
                 numbers.chances().bracketed(),
-                numbers.leave()
-                        .map(loss -> new Evidence.Stake(100 * loss.loss(), loss.probabilityOfBad()))
-                        .orElse(new Evidence.Stake(
-                                100 * numbers.wanted().loss(), numbers.wanted().probabilityOfBad())),
+                stake(numbers.leave().orElse(numbers.wanted()), isBracketed(posterior, asked, numbers)),
                 lastStep(),
                 numbers.scatterPercent());
         return new SweepState(
@@ -63,6 +61,13 @@ final class SweepReading {
                 isBracketed(posterior, asked, numbers)
                         ? RefereeFindings.of(posterior, numbers.peak(), scale.perUnit())
                         : List.of());
+    }
+
+    private static Evidence.Stake stake(SettingLoss loss, boolean bracketed) {
+        return new Evidence.Stake(
+                100 * loss.loss(),
+                bracketed ? OptionalDouble.of(100 * loss.belowPeak()) : OptionalDouble.empty(),
+                loss.probabilityOfBad());
     }
 
     /** The setting to leave: not beyond what was run clean, and a mixture not leaner than the peak. */
@@ -111,28 +116,43 @@ final class SweepReading {
         boolean limited = numbers.chances().limited() >= SURELY_BEYOND;
         FittedCurve curve = new FittedCurve(posterior);
         List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
-        Optional<Optimum> optimum = (bracketed || limited) && !isForbidden(best)
+        boolean peakDecides = bracketed && numbers.chances().limited() <= LIKELY_BEYOND;
+        Optional<Optimum> optimum = peakDecides && !isForbidden(best)
                 ? Optional.of(optimum(posterior, curve, best, run(asked)))
+                : Optional.empty();
+        Optional<Capped> capped = (bracketed || limited) && !peakDecides && !isForbidden(best)
+                ? Optional.of(capped(curve, best))
                 : Optional.empty();
         RowAnswers rowAnswers = new RowAnswers(
                 question,
                 question.pulls().stream()
                         .filter(pull -> pull.isClean() || day.lifted().contains(pull.number()))
                         .toList());
-        List<RowOptimum> rows = bracketed && axis.factor() == Factor.TIMING ? rowAnswers.rows(posterior) : List.of();
+        boolean byRow = bracketed && axis.factor() == Factor.TIMING;
+        List<RowOptimum> rows = byRow ? rowAnswers.rows(posterior) : List.of();
         return new SweepAnswer(
                 axis.factor(),
                 question.pulls().stream().map(MeasuredPull::number).toList(),
                 bracketed,
                 optimum,
+                capped,
                 limit(),
                 bracketed && axis.factor() == Factor.MIXTURE ? edges(posterior, curve, run(asked)) : Optional.empty(),
                 drawn.stream()
                         .map(at -> new FitPoint(scale.fromPlanner(at.setting()), at.median(), at.interval()))
                         .toList(),
                 rows,
+                byRow ? rowAnswers.open(posterior) : List.of(),
                 axis.factor() == Factor.TIMING && rowAnswers.areProven(rows),
                 outliers(posterior));
+    }
+
+    private Capped capped(FittedCurve curve, double best) {
+        boolean byKnock = question.ceiling() < axis.allowed().high() - NOTHING;
+        return new Capped(
+                best,
+                byKnock ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
+                OptionalDouble.of(curve.at(scale.toPlanner(best)).median()));
     }
 
     private static boolean isBracketed(SweepPosterior posterior, SweepQuestion asked, SweepDecision.Numbers numbers) {

@@ -22,4 +22,14 @@ public record Verdict(
     public Verdict {
         findings = List.copyOf(findings);
     }
+
+    /** The same with another next step, and what that leaves. */
+    Verdict withAdvice(Advice newAdvice) {
+        return new Verdict(timing, mixture, newAdvice.leave(), newAdvice, findings);
+    }
+
+    /** The same with a stop named that was said earlier. */
+    public Verdict withEarlier(EarlierStop stop) {
+        return new Verdict(timing, mixture, chosen, advice.withEarlier(stop), findings);
+    }
 }

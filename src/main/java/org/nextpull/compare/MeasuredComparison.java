@@ -24,8 +24,15 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
 
     /** The comparison of the response that the operator goes by. */
     public ComparisonResult by(Goal.Response response) {
-        Optional<ComparisonResult> wanted = response == Goal.Response.TORQUE ? torque : power;
-        return wanted.or(() -> torque).or(() -> power).orElseThrow();
+        return (decides(response) == Goal.Response.TORQUE ? torque : power).orElseThrow();
+    }
+
+    /** The response that decides where the operator goes by one: the other where a pull does not have it. */
+    public Goal.Response decides(Goal.Response wanted) {
+        if (wanted == Goal.Response.TORQUE) {
+            return torque.isPresent() ? Goal.Response.TORQUE : Goal.Response.POWER;
+        }
+        return power.isPresent() ? Goal.Response.POWER : Goal.Response.TORQUE;
     }
 
     /** Difference of torque of a label from the reference. */

@@ -20,14 +20,16 @@ public final class DecisionLosses {
     public SettingLoss at(double setting) {
         double decision = 0;
         double plain = 0;
+        double belowPeak = 0;
         double bad = 0;
         for (int c = 0; c < cells.count; c++) {
             double loss = loss(c, setting);
             decision += cells.weight[c] * decisionLoss(c, setting, loss);
             plain += cells.weight[c] * loss;
+            belowPeak += cells.weight[c] * (1 - ratio(c, setting));
             bad += loss > BAD ? cells.weight[c] : 0;
         }
-        return new SettingLoss(setting, decision, plain, Math.min(1, bad));
+        return new SettingLoss(setting, decision, plain, belowPeak, Math.min(1, bad));
     }
 
     /** The setting of least expected decision loss; the ladder must not be empty. */
@@ -55,9 +57,12 @@ public final class DecisionLosses {
     }
 
     private double loss(int cell, double setting) {
-        double x = setting - cells.peak[cell];
-        double ratio = PeakShape.heldRatio(x, cells.curvature[cell], cells.asymmetry[cell]);
-        return 1 - ratio / posterior.bestRatio(cell);
+        return 1 - ratio(cell, setting) / posterior.bestRatio(cell);
+    }
+
+    /** Response at a setting relative to the peak. */
+    private double ratio(int cell, double setting) {
+        return PeakShape.heldRatio(setting - cells.peak[cell], cells.curvature[cell], cells.asymmetry[cell]);
     }
 
     private double decisionLoss(int cell, double setting, double loss) {

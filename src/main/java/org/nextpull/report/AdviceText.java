@@ -49,7 +49,7 @@ public final class AdviceText {
         String leave = advice.action() == Action.WAIT
                 ? " Meanwhile: " + decapitalised(advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE))
                 : "";
-        return sentence + wait + leave;
+        return sentence + wait + leave + advice.earlier().map(StopText::sentence).orElse("");
     }
 
     /** A setting in words: {@code 28.0 deg, lambda 0.870}. */
@@ -81,19 +81,42 @@ public final class AdviceText {
 
     static String by(Chosen chosen) {
         return switch (chosen.by()) {
-            case PEAK -> peak(chosen.setting());
-            case KNOCK_LIMIT -> "the knock limit decides, not the peak";
-            case PLAN_LIMIT -> "a limit of the plan decides, not the peak";
-            case HIGHEST_TRIED -> "the best clean setting that was tried, and no more is proven";
+            case PEAK -> peak(chosen.proof());
+            case KNOCK_LIMIT -> limited(chosen, "the knock limit decides, not the peak");
+            case PLAN_LIMIT -> limited(chosen, "a limit of the plan decides, not the peak");
+            case HIGHEST_TRIED ->
+                chosen.proof().standing() == Chosen.Standing.ONLY_ONE
+                        ? "the only clean setting that was run, so nothing is known of a better one"
+                        : "the clean setting that read highest so far; it is not known to be the best";
         };
     }
 
-    private static String peak(Proposal setting) {
-        boolean timing = setting.advance().isPresent() || setting.offset().isPresent();
-        if (timing && setting.lambda().isPresent()) {
-            return "the least advance and the mixture that make best torque";
-        }
-        return timing ? "the least advance that makes best torque" : "the mixture that makes best torque";
+    /** What is left by its peak: only of factors that were swept and bracketed, and proven only where it was run again. */
+    private static String peak(Chosen.Proof proof) {
+        String best = proof.bracketed().stream()
+                .map(factor -> factor == Factor.TIMING ? "MBT" : "on the rich side of best lambda")
+                .collect(Collectors.joining(", and "));
+        String open = proof.open().stream()
+                .map(factor -> (factor == Factor.TIMING ? "; the spark sweep" : "; the mixture sweep")
+                        + " is not bracketed")
+                .collect(Collectors.joining());
+        return best + open + unproven(proof);
+    }
+
+    private static String limited(Chosen chosen, String decides) {
+        boolean timing =
+                chosen.setting().advance().or(chosen.setting()::offset).isPresent();
+        return chosen.by() == ChosenBy.KNOCK_LIMIT && timing
+                ? "the knock-limited advance, so " + decides + unproven(chosen.proof())
+                : decides + unproven(chosen.proof());
+    }
+
+    private static String unproven(Chosen.Proof proof) {
+        return switch (proof.standing()) {
+            case PROVEN -> "";
+            case NOT_PROVEN, ONLY_ONE -> "; not run again to confirm it";
+            case NOT_RUN -> "; no pull was run at it";
+        };
     }
 
     String reason(Advice advice) {
@@ -133,8 +156,8 @@ public final class AdviceText {
     private String searching(AdviceCode code, Reason.Searching searching) {
         Evidence evidence = searching.evidence();
         Factor factor = searching.factor();
-        String where = "After " + Shown.count(evidence.pulls(), "pull") + " the best "
-                + (factor == Factor.TIMING ? "advance" : "mixture") + " most likely lies from "
+        String where = "After " + Shown.count(evidence.pulls(), "pull") + " of this "
+                + (factor == Factor.TIMING ? "spark" : "mixture") + " sweep the peak most likely lies from "
                 + span(factor, evidence.peak()) + "; the " + (factor == Factor.TIMING ? "most advanced" : "leanest")
                 + " clean setting is " + value(factor, evidence.mostDaring()) + ".";
         String last = evidence.lastStepPercent().isPresent()
@@ -144,7 +167,8 @@ public final class AdviceText {
                         + percent(evidence.scatterPercent(), false) + "."
                 : "";
         String stake =
-                " Stopping now would leave about " + percent(evidence.stake().leftPercent(), false) + " on the table.";
+                " Stopping now would leave about " + percent(evidence.stake().leftPercent(), false)
+                        + " of the best that is permitted.";
         String aim = switch (code) {
             case CLIMB_TIMING -> " So go on by a step, no more.";
             case BRACKET_TIMING, BRACKET_MIXTURE -> " This setting tells most about where the top is.";
@@ -181,7 +205,7 @@ public final class AdviceText {
                 ? " So far it reads " + percent(confirming.gainPercent().getAsDouble(), true)
                         + " against the first pull."
                 : "";
-        return endOfSweeps(confirming.by()) + "; the chosen setting is run to prove it (" + (confirming.done() + 1)
+        return endOfSweeps(confirming.by()) + "; the final setting is run to confirm it (" + (confirming.done() + 1)
                 + " of " + confirming.wanted() + ")." + gain;
     }
 
@@ -219,12 +243,8 @@ public final class AdviceText {
 
     private String ended(AdviceCode code, Reason.Ended ended) {
         String pulls = "After " + Shown.count(ended.pulls(), "pull") + " of this configuration ";
-        String left = ended.evidence()
-                .map(evidence -> " At the chosen setting about "
-                        + percent(evidence.stake().leftPercent(), false)
-                        + " may be left, and the chance of leaving over half a percent is "
-                        + percent(100 * evidence.stake().chanceOfMuchLeft(), false) + ".")
-                .orElse("");
+        String left =
+                ended.evidence().map(evidence -> left(code, evidence.stake())).orElse("");
         return switch (code) {
             case SETTLED -> pulls + "what is left to gain is below what a pull can show." + left;
             case SCATTER_LIMITED ->
@@ -233,14 +253,33 @@ public final class AdviceText {
                                 .map(evidence -> " of " + percent(evidence.scatterPercent(), false))
                                 .orElse("")
                         + "." + left;
-            case KNOCK_LIMITED -> pulls + "knock limits the advance before the best torque." + left;
-            case PLAN_LIMIT ->
-                pulls + "the plan's limit is reached and torque still rises: the best lies beyond what the plan allows."
-                        + left;
+            case KNOCK_LIMITED -> pulls + "the knock limit ends the climb." + left;
+            case PLAN_LIMIT -> pulls + "the plan's limit ends the climb; torque may still rise beyond it." + left;
             case LIMIT_MET -> pulls + "a limit that was met leaves no leaner mixture to try." + left;
             case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled." + left;
             default -> pulls + "the sweep ends." + left;
         };
+    }
+
+    /** What may be left, against the peak where it is bracketed, and against what is permitted. */
+    private static String left(AdviceCode code, Evidence.Stake stake) {
+        String permitted =
+                switch (code) {
+                    case KNOCK_LIMITED -> "the best that the knock limit permits";
+                    case PLAN_LIMIT -> "the best that the plan permits";
+                    default -> "the best that is permitted";
+                };
+        String left = percent(stake.leftPercent(), false);
+        String chance = ", and the chance that it is over half a percent is "
+                + percent(100 * stake.chanceOfMuchLeft(), false) + ".";
+        String there = " At this setting about ";
+        if (stake.belowPeakPercent().isEmpty()) {
+            return there + left + " may be left against " + permitted + chance + " The peak is not bracketed.";
+        }
+        String belowPeak = percent(stake.belowPeakPercent().getAsDouble(), false);
+        return belowPeak.equals(left)
+                ? there + left + " may be left against the peak, which is permitted" + chance
+                : there + belowPeak + " may be left against the peak, and " + left + " against " + permitted + chance;
     }
 
     private String waiting(WaitFor wait) {

@@ -1,13 +1,28 @@
 package org.nextpull.report;
 
-import org.nextpull.advice.Optimum;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+import org.nextpull.advice.Capped;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.ChosenBy;
+import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Span;
 
 /** What the sweeps and the repeats of a day say, in sentences that carry their intervals. */
 public final class AnswerText {
+    /** Lambdas nearer than this are printed as one. */
+    private static final double SAME_LAMBDA = 0.0025;
+
     private final Shown shown;
 
     public AnswerText(Shown shown) {
@@ -18,26 +33,130 @@ public final class AnswerText {
     public String timing(SessionResult result, SweepAnswer answer) {
         return "Timing, " + Shown.count(answer.pulls().size(), "pull") + ": "
                 + answer.optimum()
-                        .map(found -> "best-torque advance " + Shown.fixed(found.best(), 1) + " deg"
-                                + (answer.bracketed() ? least(result) : "") + ", 90 % interval "
-                                + Shown.fixed(found.bestInterval().low(), 1) + " to "
-                                + Shown.fixed(found.bestInterval().high(), 1) + response(result, found)
-                                + (answer.bracketed()
-                                        ? "; the peak is bracketed."
-                                        : "; the peak itself is not bracketed."))
-                        .orElse("not bracketed yet, so no optimum is stated.");
+                        .map(found -> "MBT " + Shown.fixed(found.best(), 1) + " deg" + least(result)
+                                + ", 90 % interval " + span(found.bestInterval()) + response(result, found.response())
+                                + "; peak " + Shown.fixed(found.peak(), 1) + " deg, 90 % interval "
+                                + span(found.peakInterval()) + ", bracketed.")
+                        .or(() -> answer.capped().map(found -> capped(result, answer, found)))
+                        .orElse("not bracketed, so no MBT is stated.");
     }
 
     private static String least(SessionResult result) {
-        return " (the least within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
+        return " (the least advance within " + Shown.plain(result.plan().goal().nearBestPercent())
+                + " % of the peak)";
     }
 
-    private String response(SessionResult result, Optimum found) {
-        if (found.response().isEmpty()) {
+    private String capped(SessionResult result, SweepAnswer answer, Capped found) {
+        boolean knock = found.by() == ChosenBy.KNOCK_LIMIT;
+        String permits = knock && answer.limit().isPresent()
+                ? "the knock limit of " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg"
+                : knock ? "the knock limit" : "the plan";
+        return (knock ? "knock-limited" : "plan-limited") + " advance " + Shown.fixed(found.best(), 1)
+                + " deg, the least within " + Shown.plain(result.plan().goal().nearBestPercent())
+                + " % of the best that " + permits + " permits" + response(result, found.response())
+                + (answer.bracketed()
+                        ? "; the peak lies beyond it."
+                        : "; the peak is not bracketed, so no MBT is stated.");
+    }
+
+    private static String span(Span interval) {
+        return Shown.fixed(interval.low(), 1) + " to " + Shown.fixed(interval.high(), 1);
+    }
+
+    private String response(SessionResult result, OptionalDouble found) {
+        if (found.isEmpty()) {
             return "";
         }
         Quantity quantity = result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
-        return ", " + shown.value(quantity, found.response().getAsDouble()) + " there";
+        return ", " + shown.value(quantity, found.getAsDouble()) + " there";
+    }
+
+    /**
+     * Why the setting that is left lies beside what its sweep states: outside the interval of MBT, or rich of best lambda; empty where
+     * it does not.
+     */
+    public List<String> moved(Verdict verdict) {
+        List<String> moved = new ArrayList<>();
+        Optional<Chosen> chosen = verdict.chosen();
+        verdict.timing().flatMap(SweepAnswer::optimum).ifPresent(found -> chosen.flatMap(
+                        left -> left.setting().advance().or(left.setting()::offset))
+                .map(Advance::deg)
+                .filter(deg -> !found.bestInterval().contains(deg))
+                .ifPresent(deg -> moved.add(Shown.fixed(deg, 1) + " deg is left, which lies outside the interval of MBT: "
+                        + why(chosen.orElseThrow(), "later pulls moved MBT by less than it takes to run it again")
+                        + ".")));
+        verdict.mixture().flatMap(SweepAnswer::optimum).ifPresent(found -> chosen.flatMap(
+                        left -> left.setting().lambda())
+                .map(Lambda::value)
+                .filter(lambda -> Math.abs(lambda - found.peak()) > SAME_LAMBDA)
+                .ifPresent(lambda -> moved.add("Lambda " + lambda(lambda) + " is left and not "
+                        + lambda(found.peak()) + ": "
+                        + why(
+                                chosen.orElseThrow(),
+                                found.flat().contains(lambda)
+                                        ? "it costs at most 0.1 %, and richer than best lambda is the side that is kept"
+                                        : "richer than best lambda is the side that is kept")
+                        + ".")));
+        return moved;
+    }
+
+    private static String why(Chosen chosen, String usual) {
+        return switch (chosen.by()) {
+            case PEAK -> usual;
+            case KNOCK_LIMIT -> "the knock limit decides";
+            case PLAN_LIMIT -> "a limit of the plan decides";
+            case HIGHEST_TRIED -> "it is the clean setting that read highest, and the day has not ended";
+        };
+    }
+
+    /** The advance that knock leaves, and from which pulls. */
+    public Optional<String> knockLimit(SessionResult result, SweepAnswer answer) {
+        if (answer.limit().isEmpty()) {
+            return Optional.empty();
+        }
+        double margin = result.plan().limits().knockMarginDeg();
+        double limit = answer.limit().getAsDouble();
+        return Optional.of("Knock limit " + Shown.fixed(limit, 1) + " deg: knock at " + Shown.fixed(limit + margin, 1)
+                + " deg, less the plan's margin of " + Shown.fixed(margin, 1)
+                + " deg. Only what lies below it may be left.");
+    }
+
+    /** The rows of the band without a best advance, a sentence for each reason. */
+    public static List<String> openRows(SweepAnswer answer) {
+        List<String> sentences = new ArrayList<>();
+        for (OpenRow.Why why : OpenRow.Why.values()) {
+            String rows = stretches(answer, why);
+            if (!rows.isEmpty()) {
+                sentences.add("No MBT at " + rows + " rpm: "
+                        + (why == OpenRow.Why.NOT_BRACKETED
+                                ? "not bracketed there."
+                                : "fewer than three pulls measured there."));
+            }
+        }
+        return sentences;
+    }
+
+    /** Neighbouring rows as stretches: {@code 3500 to 4000, 6750}. */
+    private static String stretches(SweepAnswer answer, OpenRow.Why why) {
+        TreeMap<Double, Boolean> band = new TreeMap<>();
+        answer.rows().forEach(row -> band.put(row.rpm(), false));
+        answer.openRows().forEach(row -> band.put(row.rpm(), row.why() == why));
+        List<String> stretches = new ArrayList<>();
+        Optional<Double> from = Optional.empty();
+        for (double rpm : band.keySet()) {
+            if (!band.get(rpm)) {
+                from = Optional.empty();
+                continue;
+            }
+            String first = Shown.fixed(from.orElse(rpm), 0);
+            if (from.isPresent()) {
+                stretches.set(stretches.size() - 1, first + " to " + Shown.fixed(rpm, 0));
+            } else {
+                stretches.add(first);
+                from = Optional.of(rpm);
+            }
+        }
+        return String.join(", ", stretches);
     }
 
     /** The mixture bracket. */
@@ -50,7 +169,7 @@ public final class AnswerText {
                                 + ". Any lambda from " + lambda(found.flat().low()) + " to "
                                 + lambda(found.flat().high())
                                 + " costs at most 0.1 %.")
-                        .orElse("not bracketed yet, so no optimum is stated.");
+                        .orElse("not bracketed, so no best lambda is stated.");
     }
 
     /** The edges of the mixture: {@code rich edge 0.840, lean edge 0.900 (0.2 % below the peak)}; empty where they are not known. */

@@ -27,7 +27,7 @@ final class BriefAdvice {
         } else if (reason instanceof Reason.RichFirst) {
             return "Rich first; the lean side is tried only if the rich step was clean.";
         } else if (reason instanceof Reason.Confirming confirming) {
-            return AdviceText.endOfSweeps(confirming.by()) + "; the chosen setting is proven, "
+            return AdviceText.endOfSweeps(confirming.by()) + "; the final setting is run to confirm it, "
                     + (confirming.done() + 1) + " of " + confirming.wanted() + ".";
         } else if (reason instanceof Reason.OutOfWindow
                 || reason instanceof Reason.Knocked
@@ -40,8 +40,7 @@ final class BriefAdvice {
     }
 
     private static String searching(AdviceCode code, Reason.Searching searching) {
-        String where = "the best " + (searching.factor() == Factor.TIMING ? "advance" : "mixture")
-                + " most likely lies from "
+        String where = "the peak most likely lies from "
                 + AdviceText.span(searching.factor(), searching.evidence().peak());
         return switch (code) {
             case CLIMB_TIMING -> "One step of advance, no more: " + where + ".";
@@ -49,7 +48,7 @@ final class BriefAdvice {
             case CHECK_TIMING -> "The mixture has moved, so the timing is checked again at it.";
             case REPEAT_SETTING -> "Running this setting again tells more than a new one.";
             case REPEAT_DOUBTFUL -> "One pull alone carries the verdict, so it is run again before it is believed.";
-            default -> "This setting tells most about the top: " + where + ".";
+            default -> "This setting tells most: " + where + ".";
         };
     }
 
@@ -67,8 +66,8 @@ final class BriefAdvice {
         return switch (code) {
             case SETTLED -> "What is left to gain is below what a pull can show.";
             case SCATTER_LIMITED -> "Another pull would tell no more at this scatter.";
-            case KNOCK_LIMITED -> "Knock limits the advance before the best torque.";
-            case PLAN_LIMIT -> "The plan's limit is reached and torque still rises.";
+            case KNOCK_LIMITED -> "The knock limit ends the climb.";
+            case PLAN_LIMIT -> "The plan's limit ends the climb; torque may still rise beyond it.";
             case LIMIT_MET -> "A limit that was met leaves no leaner mixture to try.";
             case BUDGET -> "The plan's budget of pulls is used up and the answer is not settled.";
             default -> "The sweep ends.";

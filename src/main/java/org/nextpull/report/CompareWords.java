@@ -14,22 +14,25 @@ import org.nextpull.unit.Quantity;
 /** What a comparison of labels says, in sentences that carry their intervals. */
 public final class CompareWords {
     private final Shown shown;
-    private final Goal.Response response;
+    private final MeasuredComparison both;
+    private final Goal.Response decides;
 
-    /** Words in the reader's units, on the response that the operator goes by. */
-    public CompareWords(Shown shown, Goal.Response response) {
+    /** Words in the reader's units, on the response that the operator goes by or, where a pull does not have it, on the other. */
+    public CompareWords(Shown shown, Goal.Response response, MeasuredComparison both) {
         this.shown = shown;
-        this.response = response;
+        this.both = both;
+        this.decides = both.decides(response);
     }
 
-    /** The comparison of the response that the operator goes by. */
-    public ComparisonResult deciding(MeasuredComparison both) {
-        return both.by(response);
+    /** The comparison of that response. */
+    public ComparisonResult deciding() {
+        return both.by(decides);
     }
 
     /** The verdict on a label. */
-    public String verdict(Comparison one, ComparisonResult result) {
-        Quantity quantity = response == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
+    public String verdict(Comparison one) {
+        ComparisonResult result = deciding();
+        Quantity quantity = decides == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
         String against = one.label() + " against " + result.reference().label() + ": ";
         String difference = signed(one.difference().percent()) + " % (95 % interval "
                 + interval(one.difference().interval()) + "), "

@@ -53,6 +53,12 @@ public record Replay(SessionResult whole, List<Step> steps) {
         return OptionalInt.empty();
     }
 
+    /** Whether it would have stopped, and later pulls opened it again. */
+    public boolean isOpenAgain() {
+        return stoppedAfter().isPresent()
+                && steps.get(steps.size() - 1).verdict().advice().action() != Action.STOP;
+    }
+
     /** Pulls that were run after it would have stopped. */
     public int pullsSaved() {
         return stoppedAfter().isPresent()

@@ -3,8 +3,13 @@ package org.nextpull.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Day;
+import org.nextpull.advice.EarlierStop;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmRules;
@@ -22,6 +27,7 @@ import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
+import org.nextpull.response.Standing;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.RepeatabilityEstimate;
 import org.nextpull.scatter.SameSetting;
@@ -149,14 +155,38 @@ public final class Session {
         if (!sweeps(plan)) {
             return Optional.empty();
         }
-        return Optional.of(Advisor.judge(new Day(
-                plan,
-                Reading.fitted(pulls, plan.goal().response()),
-                input.amendments().lifted(),
+        Amendments byHand = input.amendments();
+        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted(), repeatability));
+        boolean changed = !byHand.struck().isEmpty() || !byHand.lifted().isEmpty();
+        if (!changed || verdict.advice().action() == Action.STOP) {
+            return Optional.of(verdict);
+        }
+        List<MeasuredPull> restored = pulls.stream()
+                .map(pull -> byHand.struck().containsKey(pull.number()) ? pull.withStanding(Standing.USED) : pull)
+                .toList();
+        Advice counted = Advisor.judge(day(input, restored, Set.of(), repeatability(plan, restored)))
+                .advice();
+        return Optional.of(counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(pulls, counted)) : verdict);
+    }
+
+    private static EarlierStop openedByHand(List<MeasuredPull> pulls, Advice stop) {
+        int last = pulls.get(pulls.size() - 1).number();
+        return new EarlierStop(
+                stop.earlier().map(EarlierStop::afterPull).orElse(last),
+                stop.earlier().map(EarlierStop::pullsSince).orElse(0),
+                Optional.of(new EarlierStop.Reopening(EarlierStop.Cause.BY_HAND, OptionalInt.empty())));
+    }
+
+    private static Day day(
+            SessionInput input, List<MeasuredPull> pulls, Set<Integer> lifted, Repeatability repeatability) {
+        return new Day(
+                input.plan(),
+                Reading.fitted(pulls, input.plan().goal().response()),
+                lifted,
                 repeatability,
                 input.experience(),
                 input.now(),
                 input.next(),
-                input.amendments().ownWatch())));
+                input.amendments().ownWatch());
     }
 }

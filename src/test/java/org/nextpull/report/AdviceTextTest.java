@@ -31,7 +31,9 @@ import org.nextpull.unit.UnitSystem;
 class AdviceTextTest {
     private static final Proposal SETTING =
             new Proposal(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
-    private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK);
+    private static final Chosen.Proof PROVEN =
+            new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), Chosen.Standing.PROVEN);
+    private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);
 
     private static Evidence evidence(Factor factor) {
         boolean timing = factor == Factor.TIMING;
@@ -40,7 +42,7 @@ class AdviceTextTest {
                 timing ? 28 : 0.9,
                 timing ? Span.of(25.4, 30.1) : Span.of(0.86, 0.91),
                 0.6,
-                new Evidence.Stake(0.31, 0.12),
+                new Evidence.Stake(0.31, OptionalDouble.empty(), 0.12),
                 OptionalDouble.of(0.42),
                 0.25);
     }
@@ -215,7 +217,7 @@ class AdviceTextTest {
     void whatChoseTheSettingIsSaid() {
         AdviceText text = new AdviceText(new Shown(UnitSystem.METRIC));
         assertThat(Arrays.stream(ChosenBy.values())
-                        .map(by -> text.leave(new Chosen(SETTING, by)))
+                        .map(by -> text.leave(new Chosen(SETTING, by, PROVEN)))
                         .distinct())
                 .hasSameSizeAs(ChosenBy.values())
                 .allSatisfy(said -> assertThat(said).startsWith("Leave 26.0 deg, lambda 0.870 in the engine: "));

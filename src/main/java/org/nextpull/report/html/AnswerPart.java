@@ -53,10 +53,7 @@ final class AnswerPart {
                         ? "The day has ended. " + words.because(advice)
                         : "The day has not ended. " + words.headline(advice) + ". " + words.because(advice));
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
-        verdict.timing().stream()
-                .flatMapToDouble(answer -> answer.limit().stream())
-                .mapToObj(limit -> "Knock limit " + Shown.fixed(limit, 1) + " deg.")
-                .forEach(sentences::add);
+        verdict.timing().flatMap(answer -> answers.knockLimit(result, answer)).ifPresent(sentences::add);
         verdict.mixture().ifPresent(answer -> {
             sentences.add(answers.mixture(answer));
             String edges = answers.edges(result, answer);
@@ -64,5 +61,6 @@ final class AnswerPart {
                 sentences.add("Mixture: " + edges + ".");
             }
         });
+        sentences.addAll(answers.moved(verdict));
     }
 }

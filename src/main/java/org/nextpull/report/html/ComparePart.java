@@ -45,10 +45,12 @@ final class ComparePart {
 
     /** The verdict on each label; empty where none was compared. */
     List<String> verdicts() {
-        CompareWords words = new CompareWords(shown, response);
-        return compared.flatMap(day -> day.outcome().value()).map(words::deciding).stream()
-                .flatMap(result -> result.comparisons().stream().map(one -> words.verdict(one, result)))
-                .toList();
+        return compared.flatMap(day -> day.outcome().value())
+                .map(both -> new CompareWords(shown, response, both))
+                .map(words -> words.deciding().comparisons().stream()
+                        .map(words::verdict)
+                        .toList())
+                .orElse(List.of());
     }
 
     private Section section(ComparedDay day) {
@@ -65,10 +67,10 @@ final class ComparePart {
     }
 
     private Section section(ComparedDay day, MeasuredComparison both) {
-        CompareWords words = new CompareWords(shown, response);
-        ComparisonResult result = words.deciding(both);
+        CompareWords words = new CompareWords(shown, response, both);
+        ComparisonResult result = words.deciding();
         List<String> paragraphs = new ArrayList<>();
-        result.comparisons().forEach(one -> paragraphs.add(words.verdict(one, result)));
+        result.comparisons().forEach(one -> paragraphs.add(words.verdict(one)));
         words.groups(result).ifPresent(paragraphs::add);
         paragraphs.addAll(words.further(result));
         paragraphs.add(CompareWords.drift(result) + " " + CompareWords.order(day.orderFrom()));

@@ -6,6 +6,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
+import org.nextpull.report.StopText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.Replay;
@@ -31,7 +32,7 @@ final class PathPart {
                     + (words.headline(advice).endsWith(".") ? " " : ". ") + words.because(advice));
         }
         return Section.of("How it was found, pull by pull")
-                .withParagraphs(steps.isEmpty() ? List.of() : List.of(summary()))
+                .withParagraphs(steps.isEmpty() ? List.of() : List.of("The advice below is what each pull led to. " + StopText.of(replay)))
                 .withItems(steps);
     }
 
@@ -46,14 +47,5 @@ final class PathPart {
                 .orElse("");
         String use = pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' ');
         return "Pull " + pull.number() + (setting.isEmpty() ? "" : ": " + setting) + torque + use + ".";
-    }
-
-    private String summary() {
-        int pulls = replay.steps().size();
-        return replay.stoppedAfter().isPresent()
-                ? "The advice below is what each pull led to; it says stop after pull "
-                        + replay.stoppedAfter().getAsInt() + " of " + pulls + "."
-                : "The advice below is what each pull led to; it does not say stop within "
-                        + (pulls == 1 ? "this pull." : "these " + pulls + " pulls.");
     }
 }

@@ -1,13 +1,15 @@
 package org.nextpull.report.html;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.report.AnswerText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 
-/** Best advance by speed. */
+/** MBT by speed. */
 final class RowsPart {
     private final SessionResult result;
 
@@ -18,13 +20,13 @@ final class RowsPart {
     Section section() {
         return result.verdict()
                 .flatMap(Verdict::timing)
-                .filter(answer -> !answer.rows().isEmpty())
+                .filter(answer -> !answer.rows().isEmpty() || !answer.openRows().isEmpty())
                 .map(RowsPart::rows)
-                .orElse(Section.of("Best advance by speed"));
+                .orElse(Section.of("MBT by speed"));
     }
 
     private static Section rows(SweepAnswer answer) {
-        Grid grid = Grid.of("Best advance of each row with its own 90 % interval", "rpm", "deg", "from", "to");
+        Grid grid = Grid.of("MBT of each row with its own 90 % interval", "rpm", "deg", "from", "to");
         for (RowOptimum row : answer.rows()) {
             grid = grid.row(
                     Shown.fixed(row.rpm(), 0),
@@ -32,11 +34,16 @@ final class RowsPart {
                     Shown.fixed(row.intervalDeg().low(), 1),
                     Shown.fixed(row.intervalDeg().high(), 1));
         }
-        return Section.of("Best advance by speed")
-                .withParagraphs(List.of(
-                        answer.rowsProven()
-                                ? "A pull with this table confirmed it."
-                                : "Not proven: no pull with this table has confirmed it."))
-                .withGrids(List.of(grid));
+        List<String> paragraphs = new ArrayList<>();
+        if (!answer.rows().isEmpty()) {
+            paragraphs.add(
+                    answer.rowsProven()
+                            ? "A pull with this table confirmed it."
+                            : "Not proven: no pull with this table has confirmed it.");
+        }
+        paragraphs.addAll(AnswerText.openRows(answer));
+        return Section.of("MBT by speed")
+                .withParagraphs(paragraphs)
+                .withGrids(answer.rows().isEmpty() ? List.of() : List.of(grid));
     }
 }

@@ -8,6 +8,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Capped;
+import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.Optimum;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
@@ -118,14 +120,17 @@ public final class AdviseJson {
     private static ObjectNode timing(SweepAnswer answer, KnockMark knock, Goal.Response response) {
         ObjectNode node = Json.object();
         Optional<Optimum> optimum = answer.optimum();
-        Json.put(node, "peak_deg", answer.bracketed() ? optimum.map(Optimum::peak) : Optional.empty(), 2);
+        Json.put(node, "peak_deg", optimum.map(Optimum::peak), 2);
         Json.put(node, "best_deg", optimum.map(Optimum::best), 2);
         Json.put(node, "low_deg", optimum.map(found -> found.bestInterval().low()), 2);
         Json.put(node, "high_deg", optimum.map(found -> found.bestInterval().high()), 2);
+        Json.put(node, "capped_deg", answer.capped().map(Capped::best), 2);
         node.put("bracketed", answer.bracketed());
         node.put("knock", PullJson.knock(knock));
         Json.put(node, "knock_limit_deg", answer.limit(), 2);
-        OptionalDouble fitted = optimum.map(Optimum::response).orElse(OptionalDouble.empty());
+        OptionalDouble fitted = optimum.map(Optimum::response)
+                .or(() -> answer.capped().map(Capped::response))
+                .orElse(OptionalDouble.empty());
         Json.put(node, "torque_nm", response == Goal.Response.TORQUE ? fitted : OptionalDouble.empty(), 2);
         Json.put(
                 node,
@@ -142,6 +147,10 @@ public final class AdviseJson {
             Json.put(each, "best_deg", row.bestDeg(), 2);
             Json.put(each, "low_deg", row.intervalDeg().low(), 2);
             Json.put(each, "high_deg", row.intervalDeg().high(), 2);
+        }
+        ArrayNode open = node.putArray("open_rows");
+        for (OpenRow row : answer.openRows()) {
+            Json.put(open.addObject().put("why", row.why().id()), "rpm", row.rpm(), 0);
         }
         outliers(node, answer);
         return node;

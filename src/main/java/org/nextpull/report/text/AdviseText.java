@@ -17,6 +17,7 @@ import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
+import org.nextpull.report.StopText;
 import org.nextpull.report.WatchText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
@@ -67,22 +68,31 @@ public final class AdviseText {
         String timing = verdict.timing().map(answer -> timing(result, answer)).orElse("");
         String mixture =
                 verdict.mixture().map(answer -> mixture(result, answer)).orElse("");
-        return timing.isEmpty() && mixture.isEmpty() ? "" : timing + mixture + "\n";
+        String moved = answers.moved(verdict).stream()
+                .map(sentence -> "  " + sentence + "\n")
+                .collect(Collectors.joining());
+        return timing.isEmpty() && mixture.isEmpty() ? "" : timing + mixture + moved + "\n";
     }
 
     private String timing(SessionResult result, SweepAnswer answer) {
-        String limit = answer.limit().isPresent()
-                ? "  knock limit " + Shown.fixed(answer.limit().getAsDouble(), 1)
-                        + " deg: knock, less the plan's margin\n"
-                : "";
+        String limit = answers.knockLimit(result, answer)
+                .map(sentence -> "  " + sentence + "\n")
+                .orElse("");
         return answers.timing(result, answer) + "\n" + limit + rows(answer);
     }
 
     private static String rows(SweepAnswer answer) {
+        String open = AnswerText.openRows(answer).stream()
+                .map(sentence -> "  " + sentence + "\n")
+                .collect(Collectors.joining());
+        return table(answer) + open;
+    }
+
+    private static String table(SweepAnswer answer) {
         if (answer.rows().isEmpty()) {
             return "";
         }
-        TextTable table = new TextTable("  rpm", "best deg", "from", "to");
+        TextTable table = new TextTable("  rpm", "MBT deg", "from", "to");
         for (RowOptimum row : answer.rows()) {
             table.row(
                     "  " + Shown.fixed(row.rpm(), 0),
@@ -90,8 +100,8 @@ public final class AdviseText {
                     Shown.fixed(row.intervalDeg().low(), 1),
                     Shown.fixed(row.intervalDeg().high(), 1));
         }
-        String proven = answer.rowsProven() ? "proven by a pull" : "not proven by a pull with this table";
-        return "  By speed, each interval on its own (" + proven + "):\n" + table.text();
+        String run = answer.rowsProven() ? "run in a pull" : "not yet run as a map";
+        return "  MBT by speed, each 90 % interval on its own (" + run + "):\n" + table.text();
     }
 
     private String mixture(SessionResult result, SweepAnswer answer) {
@@ -168,7 +178,7 @@ public final class AdviseText {
                     .append(next(step.verdict().advice()))
                     .append('\n');
         }
-        text.append(summary(replay)).append('\n');
+        text.append(StopText.of(replay)).append("\n\n");
         text.append(advise(replay.whole()));
         return text.toString();
     }
@@ -191,14 +201,5 @@ public final class AdviseText {
         return step.alarms().stream()
                 .map(alarm -> "ALARM line " + alarm.since().line() + ", " + words.passed(alarm) + ". ")
                 .collect(Collectors.joining());
-    }
-
-    private static String summary(Replay replay) {
-        int pulls = replay.steps().size();
-        return replay.stoppedAfter().isPresent()
-                ? "It would have stopped after pull " + replay.stoppedAfter().getAsInt() + " of " + pulls + ": "
-                        + Shown.count(replay.pullsSaved(), "pull") + " saved.\n"
-                : "It would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls")
-                        + ".\n";
     }
 }

@@ -21,11 +21,11 @@ public final class CompareText {
 
     /** The comparison of a day. */
     public String text(ComparedDay day, MeasuredComparison both, Goal.Response response) {
-        CompareWords words = new CompareWords(shown, response);
-        ComparisonResult result = words.deciding(both);
+        CompareWords words = new CompareWords(shown, response, both);
+        ComparisonResult result = words.deciding();
         StringBuilder text = new StringBuilder();
         for (Comparison one : result.comparisons()) {
-            text.append(words.verdict(one, result)).append('\n');
+            text.append(words.verdict(one)).append('\n');
         }
         words.groups(result).ifPresent(line -> text.append(line).append('\n'));
         words.further(result).forEach(line -> text.append(line).append('\n'));

@@ -77,8 +77,8 @@ final class ComparedPresenter {
         }
         MeasuredComparison both = outcome.get();
         Goal.Response response = compared.result().plan().goal().response();
-        CompareWords words = new CompareWords(shown, response);
-        ComparisonResult result = words.deciding(both);
+        CompareWords words = new CompareWords(shown, response, both);
+        ComparisonResult result = words.deciding();
         List<String> basis = new ArrayList<>();
         words.groups(result).ifPresent(basis::add);
         result.scatters().stream().map(ComparedPresenter::scatter).forEach(basis::add);
@@ -89,9 +89,7 @@ final class ComparedPresenter {
                 .filter(one -> !one.rows().isEmpty())
                 .toList();
         return new ComparedPage(
-                result.comparisons().stream()
-                        .map(one -> words.verdict(one, result))
-                        .toList(),
+                result.comparisons().stream().map(words::verdict).toList(),
                 basis,
                 withRows.stream().map(Comparison::label).toList(),
                 ComparePlots.overlay(both, shown.units()),

@@ -1,0 +1,132 @@
+package org.nextpull.advice;
+
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
+import java.util.function.Function;
+import org.nextpull.response.MeasuredPull;
+
+/**
+ * Keeps a stop that was said once: further pulls at settings that were run before it do not open the day again. Read off the pulls
+ * alone, so that a day says the same live, replayed and as a whole.
+ */
+final class KeptStop {
+    private final Day day;
+    private final Function<Day, Verdict> judge;
+    private final Map<Integer, Verdict> judged = new HashMap<>();
+
+    /**
+     * Looks for a stop.
+     *
+     * @param judge judges a day by its pulls, whatever was said before
+     */
+    KeptStop(Day day, Function<Day, Verdict> judge) {
+        this.day = day;
+        this.judge = judge;
+    }
+
+    /** The verdict of the day, with the stop that stands or what opened it again. */
+    Verdict verdict() {
+        int pulls = day.pulls().size();
+        Verdict now = after(pulls);
+        Optional<Stop> stop = standing(pulls);
+        if (stop.isPresent()) {
+            return stop.get().after() == pulls ? now : kept(now, stop.get());
+        }
+        return pulls == 0
+                ? now
+                : standing(pulls - 1)
+                        .flatMap(earlier -> reopening(pulls, earlier).map(why -> note(earlier, Optional.of(why))))
+                        .map(now::withEarlier)
+                        .orElse(now);
+    }
+
+    /** A stop, and after how many pulls it was said. */
+    private record Stop(int after, Advice advice) {}
+
+    private Verdict kept(Verdict now, Stop stop) {
+        return now.withAdvice(stop.advice()).withEarlier(note(stop, Optional.empty()));
+    }
+
+    private EarlierStop note(Stop stop, Optional<EarlierStop.Reopening> why) {
+        return new EarlierStop(
+                day.pulls().get(stop.after() - 1).number(), day.pulls().size() - stop.after(), why);
+    }
+
+    private Verdict after(int pulls) {
+        return judged.computeIfAbsent(pulls, count -> judge.apply(day.first(count)));
+    }
+
+    /** The stop that stands after so many pulls: the one before the last pull where that does not open the day again. */
+    private Optional<Stop> standing(int pulls) {
+        if (pulls == 0) {
+            return Optional.empty();
+        }
+        Optional<Stop> earlier =
+                isNews(pulls) ? Optional.empty() : standing(pulls - 1).filter(stop -> reopening(pulls, stop)
+                        .isEmpty());
+        return earlier.or(() -> Optional.of(after(pulls).advice())
+                .filter(advice -> advice.action() == Action.STOP)
+                .map(advice -> new Stop(pulls, advice)));
+    }
+
+    /** Whether the last of so many pulls opens the day whatever was said before it. */
+    private boolean isNews(int pulls) {
+        return isOtherConfiguration(pulls) || isNewSetting(pulls);
+    }
+
+    private Optional<EarlierStop.Reopening> reopening(int pulls, Stop stop) {
+        MeasuredPull last = day.pulls().get(pulls - 1);
+        if (isOtherConfiguration(pulls)) {
+            return Optional.empty();
+        }
+        return cause(pulls, last, stop).map(cause -> new EarlierStop.Reopening(cause, OptionalInt.of(last.number())));
+    }
+
+    private Optional<EarlierStop.Cause> cause(int pulls, MeasuredPull last, Stop stop) {
+        DayView view = DayView.of(day.first(pulls));
+        boolean forbids = stop.advice().leave().filter(left -> view.isForbidden(left.setting())).isPresent();
+        if (last.knock().isHeard() && forbids) {
+            return Optional.of(EarlierStop.Cause.KNOCK);
+        }
+        if (!last.limitsMet().isEmpty() && !day.lifted().contains(last.number())) {
+            return Optional.of(EarlierStop.Cause.LIMIT);
+        }
+        return isNewSetting(pulls) ? Optional.of(EarlierStop.Cause.NEW_SETTING) : Optional.empty();
+    }
+
+    /** Other parts, or another fuel, than those of the stop: a sweep of its own. */
+    private boolean isOtherConfiguration(int pulls) {
+        if (pulls < 2) {
+            return true;
+        }
+        MeasuredPull before = day.pulls().get(pulls - 2);
+        DayView view = DayView.of(day.first(pulls));
+        return !before.setting().isSameConfiguration(view.configuration());
+    }
+
+    private boolean isNewSetting(int pulls) {
+        MeasuredPull last = day.pulls().get(pulls - 1);
+        DayView view = DayView.of(day.first(pulls));
+        List<MeasuredPull> before = view.here().stream()
+                .filter(pull -> pull.number() != last.number())
+                .toList();
+        return last.isUsed() && before.stream().noneMatch(pull -> isSame(view, pull, last));
+    }
+
+    private static boolean isSame(DayView view, MeasuredPull one, MeasuredPull other) {
+        boolean timing = view.timing()
+                .map(axis -> isNear(axis.of(one), axis.of(other), axis.sameSetting()))
+                .orElse(true);
+        boolean mixture = view.mixture().isEmpty()
+                || isNear(DayView.mixtureOf(one), DayView.mixtureOf(other), DayView.ONE_MIXTURE);
+        return timing && mixture;
+    }
+
+    private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
+        return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most + 1e-9;
+    }
+}

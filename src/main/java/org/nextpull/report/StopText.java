@@ -1,0 +1,46 @@
+package org.nextpull.report;
+
+import org.nextpull.advice.EarlierStop;
+import org.nextpull.session.Replay;
+
+/** What is said of a stop after which pulls were run. */
+public final class StopText {
+    private StopText() {}
+
+    /** That it stands, or what opened the day again; a sentence that follows others. */
+    static String sentence(EarlierStop stop) {
+        return stop.reopened()
+                .map(why -> " " + reopened(stop, why))
+                .orElseGet(() -> " The stop after pull " + stop.afterPull() + " stands: "
+                        + (stop.pullsSince() == 1
+                                ? "the pull since then was at a setting"
+                                : "the " + stop.pullsSince() + " pulls since then were at settings")
+                        + " that had been run before it.");
+    }
+
+    private static String reopened(EarlierStop stop, EarlierStop.Reopening why) {
+        String after = "the stop after pull " + stop.afterPull() + " no longer stands.";
+        if (why.pull().isEmpty()) {
+            return "A pull that was struck, or a limit that was lifted, opened the day again: " + after;
+        }
+        String pull = "Pull " + why.pull().getAsInt();
+        return switch (why.cause()) {
+            case NEW_SETTING -> pull + " was at a setting that had not been run, which opens the day again: " + after;
+            case KNOCK -> pull + " knocked, which forbids what was left in the engine: " + after;
+            case LIMIT -> pull + " met a limit, which opens the day again: " + after;
+            case BY_HAND -> pull + " was changed by hand, which opens the day again: " + after;
+        };
+    }
+
+    /** After which pull a replayed day would have stopped, and whether later pulls opened it again. */
+    public static String of(Replay replay) {
+        int pulls = replay.steps().size();
+        if (replay.stoppedAfter().isEmpty()) {
+            return "It would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls") + ".";
+        }
+        String stopped = "It would have stopped after pull "
+                + replay.stoppedAfter().getAsInt() + " of " + pulls + ": " + Shown.count(replay.pullsSaved(), "pull")
+                + " saved.";
+        return replay.isOpenAgain() ? stopped + " Later pulls opened it again, and it has not stopped since." : stopped;
+    }
+}
