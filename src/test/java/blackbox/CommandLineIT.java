@@ -45,7 +45,7 @@ class CommandLineIT {
     void aTableOfResultsIsAdvisedOnAndSaidToBeOne() throws Exception {
         Program.Run text = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv");
         assertThat(text.status()).as(text.err()).isZero();
-        assertThat(text.out()).contains("best-torque advance", "the peak is bracketed");
+        assertThat(text.out()).contains("MBT", "bracketed");
         assertThat(text.err()).contains("table of results");
 
         Program.Run run = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv", "--json");
@@ -94,7 +94,7 @@ class CommandLineIT {
                 "day.csv");
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.err()).contains("empty.csv", "header.csv", "binary.csv", "missing.csv");
-        assertThat(run.out()).contains("best-torque advance");
+        assertThat(run.out()).contains("MBT");
     }
 
     @Test

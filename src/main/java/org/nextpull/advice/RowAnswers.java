@@ -15,6 +15,7 @@ import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
+import org.nextpull.unit.Span;
 
 /**
  * The best advance of each row of a timing sweep. A row is stated only where its own pulls bracket it, and never beyond the advance
@@ -37,11 +38,16 @@ final class RowAnswers {
         this.pulls = clean;
     }
 
-    List<RowOptimum> rows(SweepPosterior band) {
+    /**
+     * The rows that are stated.
+     *
+     * @param widening how much further the printed intervals reach than by the fit alone, below (negative) and above
+     */
+    List<RowOptimum> rows(SweepPosterior band, Span widening) {
         Map<Double, List<SweepPoint>> byRow = byRow();
         return fits(band).stream()
                 .filter(RowFit::isBracketed)
-                .map(fit -> optimum(fit, byRow.getOrDefault(fit.rpm(), List.of())))
+                .map(fit -> optimum(fit, byRow.getOrDefault(fit.rpm(), List.of()), widening))
                 .toList();
     }
 
@@ -90,13 +96,15 @@ final class RowAnswers {
                 : Optional.empty();
     }
 
-    private RowOptimum optimum(RowFit fit, List<SweepPoint> points) {
+    private RowOptimum optimum(RowFit fit, List<SweepPoint> points, Span widening) {
         double most = points.stream()
                 .map(SweepPoint::setting)
                 .max(Comparator.naturalOrder())
                 .orElse(axis.start());
         double best = axis.round(Math.min(Math.min(fit.least().centre(), most), ceiling));
-        return new RowOptimum(fit.rpm(), best, fit.ninety());
+        Span ninety = fit.ninety();
+        return new RowOptimum(
+                fit.rpm(), best, Span.of(ninety.low() + widening.low(), ninety.high() + widening.high()));
     }
 
     /** Whether a pull ran every row within one resolution of its best. */

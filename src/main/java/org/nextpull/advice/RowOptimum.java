@@ -7,6 +7,6 @@ import org.nextpull.unit.Span;
  *
  * @param rpm speed of the row
  * @param bestDeg least advance that is as good as the best, rounded toward retard
- * @param intervalDeg 5 to 95 % of it; each row's interval stands on its own
+ * @param intervalDeg 90 % interval of it, as wide as flat tops and drift ask for; each row's interval stands on its own
  */
 public record RowOptimum(double rpm, double bestDeg, Span intervalDeg) {}

@@ -117,9 +117,10 @@ final class SweepReading {
         FittedCurve curve = new FittedCurve(posterior);
         List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
         boolean peakDecides = bracketed && numbers.chances().limited() <= LIKELY_BEYOND;
-        Optional<Optimum> optimum = peakDecides && !isForbidden(best)
-                ? Optional.of(optimum(posterior, curve, best, run(asked)))
-                : Optional.empty();
+        Optional<PrintedInterval> printed =
+                peakDecides ? Optional.of(PrintedInterval.of(posterior)) : Optional.empty();
+        Optional<Optimum> optimum = printed.filter(interval -> !isForbidden(best))
+                .map(interval -> optimum(interval, curve, best, run(asked)));
         Optional<Capped> capped = (bracketed || limited) && !peakDecides && !isForbidden(best)
                 ? Optional.of(capped(curve, best))
                 : Optional.empty();
@@ -128,8 +129,11 @@ final class SweepReading {
                 question.pulls().stream()
                         .filter(pull -> pull.isClean() || day.lifted().contains(pull.number()))
                         .toList());
-        boolean byRow = bracketed && axis.factor() == Factor.TIMING;
-        List<RowOptimum> rows = byRow ? rowAnswers.rows(posterior) : List.of();
+        boolean byRow = printed.isPresent() && axis.factor() == Factor.TIMING;
+        List<RowOptimum> rows = byRow
+                ? rowAnswers.rows(
+                        posterior, scale.fromPlanner(printed.orElseThrow().widening()))
+                : List.of();
         return new SweepAnswer(
                 axis.factor(),
                 question.pulls().stream().map(MeasuredPull::number).toList(),
@@ -196,15 +200,16 @@ final class SweepReading {
         return Span.of(low, high);
     }
 
-    private Optimum optimum(SweepPosterior posterior, FittedCurve curve, double best, Span run) {
+    private Optimum optimum(PrintedInterval printed, FittedCurve curve, double best, Span run) {
+        SweepPosterior posterior = printed.posterior();
         double median = Math.max(run.low(), Math.min(run.high(), posterior.peakQuantile(0.5)));
         double share =
                 axis.factor() == Factor.MIXTURE ? FLAT_SHARE : day.plan().goal().nearBestPercent() / 100;
         return new Optimum(
                 scale.fromPlanner(median),
-                scale.fromPlanner(Span.of(posterior.peakQuantile(LOW), posterior.peakQuantile(HIGH))),
+                scale.fromPlanner(printed.peak(run)),
                 best,
-                including(best, scale.fromPlanner(bestInterval(posterior))),
+                including(best, scale.fromPlanner(printed.least(this::bestInterval))),
                 OptionalDouble.of(curve.at(scale.toPlanner(best)).median()),
                 scale.fromPlanner(flat(curve, new Within(run, share))));
     }
@@ -224,7 +229,7 @@ final class SweepReading {
                 .filter(knock -> knock > question.mostDaring())
                 .min();
         if (heard.isEmpty() || axis.factor() == Factor.MIXTURE) {
-            return Span.of(posterior.leastQuantile(LOW), posterior.leastQuantile(HIGH));
+            return PrintedInterval.leastOf(posterior);
         }
         Permitted permitted = posterior.sweep().permitted();
         double low = posterior

@@ -88,7 +88,7 @@ public final class SweepPlots {
                 chosen(answer),
                 answer.optimum()
                         .map(found -> timing
-                                ? new SweepPlot.Interval("best-torque advance", found.bestInterval())
+                                ? new SweepPlot.Interval("MBT", found.bestInterval())
                                 : new SweepPlot.Interval("best lambda", found.peakInterval())),
                 lines(answer));
     }

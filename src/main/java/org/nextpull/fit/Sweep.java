@@ -47,6 +47,10 @@ public record Sweep(List<SweepPoint> points, SweepPriors priors, Span peakSpan, 
         return new Sweep(newPoints, priors, peakSpan, permitted, level);
     }
 
+    public Sweep withPriors(SweepPriors newPriors) {
+        return new Sweep(points, newPriors, peakSpan, permitted, level);
+    }
+
     public Sweep withPermitted(Permitted newPermitted) {
         return new Sweep(points, priors, peakSpan, newPermitted, level);
     }

@@ -35,8 +35,7 @@ public final class AnswerText {
                 + answer.optimum()
                         .map(found -> "MBT " + Shown.fixed(found.best(), 1) + " deg" + least(result)
                                 + ", 90 % interval " + span(found.bestInterval()) + response(result, found.response())
-                                + "; peak " + Shown.fixed(found.peak(), 1) + " deg, 90 % interval "
-                                + span(found.peakInterval()) + ", bracketed.")
+                                + "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed.")
                         .or(() -> answer.capped().map(found -> capped(result, answer, found)))
                         .orElse("not bracketed, so no MBT is stated.");
     }

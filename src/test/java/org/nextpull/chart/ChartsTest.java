@@ -85,7 +85,7 @@ class ChartsTest {
                         "90 % interval of the curve",
                         "fitted curve",
                         "knock, less the margin",
-                        "best-torque advance, 90 %",
+                        "MBT, 90 %",
                         "pulls",
                         "pulls with little weight",
                         "pulls with knock",
@@ -103,7 +103,7 @@ class ChartsTest {
     @Test
     void theIntervalOfTheBestLiesAlongTheFactorBelowTheData() {
         XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
-        XYSeries interval = series(chart, "best-torque advance, 90 %");
+        XYSeries interval = series(chart, "MBT, 90 %");
         assertThat(Arrays.stream(interval.getXData()).distinct().toArray()).containsExactly(24.9, 28.2);
         double lowestPoint =
                 Arrays.stream(series(chart, "pulls").getYData()).min().orElseThrow();

@@ -31,7 +31,7 @@ final class Samples {
                 curve(0),
                 Optional.of(new Band(curve(-0.6), curve(0.6))),
                 Optional.of(new Point(26.5, 204 - 0.09 * 2.5 * 2.5)),
-                Optional.of(new SweepPlot.Interval("best-torque advance", Span.of(24.9, 28.2))),
+                Optional.of(new SweepPlot.Interval("MBT", Span.of(24.9, 28.2))),
                 List.of(
                         new ReferenceLine(ReferenceLine.Kind.KNOCK_LIMIT, 30),
                         new ReferenceLine(ReferenceLine.Kind.PLAN_LIMIT, 40)));

@@ -54,6 +54,17 @@ class CompareCommandTest {
         return Run.of(args.toArray(String[]::new));
     }
 
+    @Test
+    void aTableOfPowerIsComparedInKilowatts() throws IOException {
+        String table = write("power.csv", table("ABBAABBA", 2).replace("torque_nm", "power_kw"));
+        Run text = compare("--against", "A", table);
+        JsonNode one = compare("--json", "--against", "A", table).json().at("/comparisons/0");
+
+        assertThat(text.out()).contains(" kW").doesNotContain("N.m");
+        assertThat(one.path("difference_nm").isNull()).isTrue();
+        assertThat(one.path("difference_kw").asDouble()).isBetween(2.0, 6.0);
+    }
+
     /** A table of results in which {@code B} is by so many percent better; one letter a pull. */
     private static String table(String labels, double percent) {
         StringBuilder text = new StringBuilder("order,torque_nm,label\n");

@@ -125,6 +125,12 @@ class EngineDialectsTest {
         assertThat(file.path("pulls"))
                 .hasSize(2)
                 .allMatch(pull -> pull.path("kind").asText().startsWith("steps"));
+        JsonNode inspected = Run.of(
+                        "inspect", "--json", "--plan", even, Path.of(log).resolveSibling("even.csv").toString())
+                .json();
+        assertThat(file.path("sample_hz").asDouble())
+                .as("what lies between plateaus is no step from row to row")
+                .isCloseTo(inspected.at("/files/0/sample_hz").asDouble(), within(0.1));
         JsonNode stepped = pulls(steps, log);
         for (int pull = 0; pull < 2; pull++) {
             assertThat(stepped.get(pull).path("used").asBoolean()).isTrue();

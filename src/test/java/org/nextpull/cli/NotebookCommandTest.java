@@ -109,7 +109,7 @@ class NotebookCommandTest {
         assertThat(table).content().contains("'=HYPERLINK").doesNotContain(",=HYPERLINK");
         Run advise = Run.of("advise", "--no-notebook", "--plan", "sweep-plans/" + TIMING + ".toml", table.toString());
         assertThat(advise.status()).as(advise.err()).isZero();
-        assertThat(advise.out()).contains("best-torque advance");
+        assertThat(advise.out()).contains("MBT");
     }
 
     @Test

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -45,6 +46,45 @@ class SampleDayTest {
             }
         }
         throw new AssertionError(name + " has no " + table + "." + key);
+    }
+
+    @Test
+    void theKnockDayStaysStoppedAndClaimsNoBestTorque() {
+        String files = " --plan sweep-plans/hillclimb-knock.toml sample-logs/hillclimb-knock.csv";
+        JsonNode replay = Run.of("replay --json" + files).json();
+        assertThat(replay.path("stopped_after").asInt()).isEqualTo(9);
+        for (int step = 8; step < replay.path("steps").size(); step++) {
+            assertThat(replay.path("steps").get(step).at("/next/action").asText())
+                    .isEqualTo("stop");
+        }
+        assertThat(replay.at("/next/action").asText()).isEqualTo("stop");
+        assertThat(replay.at("/chosen/by").asText()).isEqualTo("knock-limit");
+        assertThat(replay.at("/timing/best_deg").isNull()).isTrue();
+        assertThat(replay.at("/timing/low_deg").isNull()).isTrue();
+        assertThat(replay.at("/timing/capped_deg").asDouble())
+                .isEqualTo(replay.at("/chosen/advance_deg").asDouble());
+        String text = Run.of("replay" + files).out();
+        assertThat(text)
+                .contains("knock-limited advance 18.5 deg", "The stop after pull 9 stands: the 3 pulls since then")
+                .doesNotContain("best-torque", "MBT 18.5");
+    }
+
+    @Test
+    void everyRowOfTheBandIsStatedOrSaidToHaveNoBest() {
+        JsonNode timing = Run.of(
+                        "advise --json --plan sweep-plans/hillclimb-e10-day.toml sample-logs/hillclimb-e10-day.csv")
+                .json()
+                .path("timing");
+        List<Integer> rows = new ArrayList<>();
+        timing.path("rows").forEach(row -> rows.add(row.path("rpm").asInt()));
+        assertThat(timing.path("open_rows")).isNotEmpty().allSatisfy(row -> assertThat(
+                        row.path("why").asText())
+                .isIn("not-bracketed", "too-few-pulls"));
+        timing.path("open_rows").forEach(row -> rows.add(row.path("rpm").asInt()));
+        assertThat(rows)
+                .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(14, 27)
+                        .mapToObj(row -> 250 * row)
+                        .toList());
     }
 
     private static List<String> codes(JsonNode replay) {

@@ -105,7 +105,7 @@ class LeadTextTest {
         assertThat(lead.word()).isEqualTo("Stop");
         assertThat(lead.figures()).hasSize(1);
         assertThat(lead.about()).isEqualTo("leave in the engine");
-        assertThat(lead.because()).startsWith("The least advance that makes best torque. ");
+        assertThat(lead.because()).startsWith("MBT. ");
     }
 
     @Test
