@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Reading;
 import org.nextpull.response.Setting;
 import org.nextpull.unit.Lambda;
 
@@ -104,11 +103,6 @@ record DayView(
 
     private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
         return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most;
-    }
-
-    /** Whether any of the pulls has the response that the plan goes by. */
-    boolean hasResponse(List<MeasuredPull> pulls) {
-        return !Reading.of(pulls, day.plan().goal().response()).isEmpty();
     }
 
     /** Most daring clean value of a factor among pulls that count. */

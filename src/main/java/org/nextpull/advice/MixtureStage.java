@@ -59,7 +59,7 @@ final class MixtureStage {
         Axis axis = view.mixture().orElseThrow();
         List<MeasuredPull> pulls = pulls(advance);
         OptionalDouble daring = view.mostDaring(axis, pulls);
-        if (daring.isEmpty() || !view.hasResponse(pulls)) {
+        if (daring.isEmpty()) {
             return Optional.empty();
         }
         OptionalDouble ban = view.bans().leanCeiling(view.fuel(), advance);

@@ -30,7 +30,7 @@ final class TimingStage {
     Optional<SweepState> judge(List<MeasuredPull> pulls, OptionalDouble lambda, Optional<Belief> peak) {
         Axis axis = view.timing().orElseThrow();
         OptionalDouble daring = view.mostDaring(axis, pulls);
-        if (daring.isEmpty() || !view.hasResponse(pulls)) {
+        if (daring.isEmpty()) {
             return Optional.empty();
         }
         OptionalDouble ban = view.bans().advanceCeiling(view.fuel(), lambda);
