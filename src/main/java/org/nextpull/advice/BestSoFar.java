@@ -42,7 +42,8 @@ final class BestSoFar {
         Chosen.Proof proof = outcome.outlook().proof(view, standing);
         return outcome.outlook()
                 .timing()
-                .filter(state -> view.mixture().isEmpty() && state.answer().optimum().isPresent())
+                .filter(state ->
+                        view.mixture().isEmpty() && state.answer().optimum().isPresent())
                 .map(state -> new Chosen(
                         view.timing().orElseThrow().with(setting, state.next().best()), ChosenBy.PEAK, proof))
                 .orElse(new Chosen(setting, ChosenBy.HIGHEST_TRIED, proof));

@@ -65,9 +65,9 @@ final class KeptStop {
         if (pulls == 0) {
             return Optional.empty();
         }
-        Optional<Stop> earlier =
-                isNews(pulls) ? Optional.empty() : standing(pulls - 1).filter(stop -> reopening(pulls, stop)
-                        .isEmpty());
+        Optional<Stop> earlier = isNews(pulls)
+                ? Optional.empty()
+                : standing(pulls - 1).filter(stop -> reopening(pulls, stop).isEmpty());
         return earlier.or(() -> Optional.of(after(pulls).advice())
                 .filter(advice -> advice.action() == Action.STOP)
                 .map(advice -> new Stop(pulls, advice)));
@@ -88,7 +88,10 @@ final class KeptStop {
 
     private Optional<EarlierStop.Cause> cause(int pulls, MeasuredPull last, Stop stop) {
         DayView view = DayView.of(day.first(pulls));
-        boolean forbids = stop.advice().leave().filter(left -> view.isForbidden(left.setting())).isPresent();
+        boolean forbids = stop.advice()
+                .leave()
+                .filter(left -> view.isForbidden(left.setting()))
+                .isPresent();
         if (last.knock().isHeard() && forbids) {
             return Optional.of(EarlierStop.Cause.KNOCK);
         }

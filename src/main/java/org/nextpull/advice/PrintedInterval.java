@@ -32,8 +32,8 @@ final class PrintedInterval {
     private PrintedInterval(SweepPosterior posterior, SweepPosterior drifting) {
         this.posterior = posterior;
         this.drifting = drifting;
-        this.nearBestDistance = Math.sqrt(posterior.sweep().permitted().nearBest()
-                / posterior.curvature().centre());
+        this.nearBestDistance = Math.sqrt(
+                posterior.sweep().permitted().nearBest() / posterior.curvature().centre());
     }
 
     static PrintedInterval of(SweepPosterior posterior) {

@@ -61,8 +61,8 @@ final class RowAnswers {
                 .distinct()
                 .sorted()
                 .filter(rpm -> !fits.containsKey(rpm) || !fits.get(rpm).isBracketed())
-                .map(rpm -> new OpenRow(
-                        rpm, fits.containsKey(rpm) ? OpenRow.Why.NOT_BRACKETED : OpenRow.Why.TOO_FEW_PULLS))
+                .map(rpm ->
+                        new OpenRow(rpm, fits.containsKey(rpm) ? OpenRow.Why.NOT_BRACKETED : OpenRow.Why.TOO_FEW_PULLS))
                 .toList();
     }
 
@@ -103,8 +103,7 @@ final class RowAnswers {
                 .orElse(axis.start());
         double best = axis.round(Math.min(Math.min(fit.least().centre(), most), ceiling));
         Span ninety = fit.ninety();
-        return new RowOptimum(
-                fit.rpm(), best, Span.of(ninety.low() + widening.low(), ninety.high() + widening.high()));
+        return new RowOptimum(fit.rpm(), best, Span.of(ninety.low() + widening.low(), ninety.high() + widening.high()));
     }
 
     /** Whether a pull ran every row within one resolution of its best. */

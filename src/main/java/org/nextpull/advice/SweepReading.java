@@ -117,8 +117,7 @@ final class SweepReading {
         FittedCurve curve = new FittedCurve(posterior);
         List<FittedCurve.At> drawn = distinct(asked) > 1 ? curve.over(run(asked), CURVE_POINTS) : List.of();
         boolean peakDecides = bracketed && numbers.chances().limited() <= LIKELY_BEYOND;
-        Optional<PrintedInterval> printed =
-                peakDecides ? Optional.of(PrintedInterval.of(posterior)) : Optional.empty();
+        Optional<PrintedInterval> printed = peakDecides ? Optional.of(PrintedInterval.of(posterior)) : Optional.empty();
         Optional<Optimum> optimum = printed.filter(interval -> !isForbidden(best))
                 .map(interval -> optimum(interval, curve, best, run(asked)));
         Optional<Capped> capped = (bracketed || limited) && !peakDecides && !isForbidden(best)

@@ -10,4 +10,5 @@ package org.nextpull.fit;
  * @param belowPeak expected loss as a share of the peak, whether the peak is permitted or not
  * @param probabilityOfBad probability that the loss exceeds half a percent
  */
-public record SettingLoss(double setting, double decisionLoss, double loss, double belowPeak, double probabilityOfBad) {}
+public record SettingLoss(
+        double setting, double decisionLoss, double loss, double belowPeak, double probabilityOfBad) {}

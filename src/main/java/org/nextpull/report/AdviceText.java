@@ -49,7 +49,10 @@ public final class AdviceText {
         String leave = advice.action() == Action.WAIT
                 ? " Meanwhile: " + decapitalised(advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE))
                 : "";
-        return sentence + wait + leave + advice.earlier().map(StopText::sentence).orElse("");
+        return sentence
+                + wait
+                + leave
+                + advice.earlier().map(StopText::sentence).orElse("");
     }
 
     /** A setting in words: {@code 28.0 deg, lambda 0.870}. */
@@ -97,15 +100,14 @@ public final class AdviceText {
                 .map(factor -> factor == Factor.TIMING ? "MBT" : "on the rich side of best lambda")
                 .collect(Collectors.joining(", and "));
         String open = proof.open().stream()
-                .map(factor -> (factor == Factor.TIMING ? "; the spark sweep" : "; the mixture sweep")
-                        + " is not bracketed")
+                .map(factor ->
+                        (factor == Factor.TIMING ? "; the spark sweep" : "; the mixture sweep") + " is not bracketed")
                 .collect(Collectors.joining());
         return best + open + unproven(proof);
     }
 
     private static String limited(Chosen chosen, String decides) {
-        boolean timing =
-                chosen.setting().advance().or(chosen.setting()::offset).isPresent();
+        boolean timing = chosen.setting().advance().or(chosen.setting()::offset).isPresent();
         return chosen.by() == ChosenBy.KNOCK_LIMIT && timing
                 ? "the knock-limited advance, so " + decides + unproven(chosen.proof())
                 : decides + unproven(chosen.proof());
@@ -166,9 +168,8 @@ public final class AdviceText {
                         + ", with a scatter around the curve of "
                         + percent(evidence.scatterPercent(), false) + "."
                 : "";
-        String stake =
-                " Stopping now would leave about " + percent(evidence.stake().leftPercent(), false)
-                        + " of the best that is permitted.";
+        String stake = " Stopping now would leave about "
+                + percent(evidence.stake().leftPercent(), false) + " of the best that is permitted.";
         String aim = switch (code) {
             case CLIMB_TIMING -> " So go on by a step, no more.";
             case BRACKET_TIMING, BRACKET_MIXTURE -> " This setting tells most about where the top is.";
@@ -263,12 +264,11 @@ public final class AdviceText {
 
     /** What may be left, against the peak where it is bracketed, and against what is permitted. */
     private static String left(AdviceCode code, Evidence.Stake stake) {
-        String permitted =
-                switch (code) {
-                    case KNOCK_LIMITED -> "the best that the knock limit permits";
-                    case PLAN_LIMIT -> "the best that the plan permits";
-                    default -> "the best that is permitted";
-                };
+        String permitted = switch (code) {
+            case KNOCK_LIMITED -> "the best that the knock limit permits";
+            case PLAN_LIMIT -> "the best that the plan permits";
+            default -> "the best that is permitted";
+        };
         String left = percent(stake.leftPercent(), false);
         String chance = ", and the chance that it is over half a percent is "
                 + percent(100 * stake.chanceOfMuchLeft(), false) + ".";

@@ -41,8 +41,7 @@ public final class AnswerText {
     }
 
     private static String least(SessionResult result) {
-        return " (the least advance within " + Shown.plain(result.plan().goal().nearBestPercent())
-                + " % of the peak)";
+        return " (the least advance within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
     }
 
     private String capped(SessionResult result, SweepAnswer answer, Capped found) {
@@ -77,25 +76,31 @@ public final class AnswerText {
     public List<String> moved(Verdict verdict) {
         List<String> moved = new ArrayList<>();
         Optional<Chosen> chosen = verdict.chosen();
-        verdict.timing().flatMap(SweepAnswer::optimum).ifPresent(found -> chosen.flatMap(
-                        left -> left.setting().advance().or(left.setting()::offset))
-                .map(Advance::deg)
-                .filter(deg -> !found.bestInterval().contains(deg))
-                .ifPresent(deg -> moved.add(Shown.fixed(deg, 1) + " deg is left, which lies outside the interval of MBT: "
-                        + why(chosen.orElseThrow(), "later pulls moved MBT by less than it takes to run it again")
-                        + ".")));
-        verdict.mixture().flatMap(SweepAnswer::optimum).ifPresent(found -> chosen.flatMap(
-                        left -> left.setting().lambda())
-                .map(Lambda::value)
-                .filter(lambda -> Math.abs(lambda - found.peak()) > SAME_LAMBDA)
-                .ifPresent(lambda -> moved.add("Lambda " + lambda(lambda) + " is left and not "
-                        + lambda(found.peak()) + ": "
-                        + why(
-                                chosen.orElseThrow(),
-                                found.flat().contains(lambda)
-                                        ? "it costs at most 0.1 %, and richer than best lambda is the side that is kept"
-                                        : "richer than best lambda is the side that is kept")
-                        + ".")));
+        verdict.timing()
+                .flatMap(SweepAnswer::optimum)
+                .ifPresent(found -> chosen.flatMap(
+                                left -> left.setting().advance().or(left.setting()::offset))
+                        .map(Advance::deg)
+                        .filter(deg -> !found.bestInterval().contains(deg))
+                        .ifPresent(deg ->
+                                moved.add(Shown.fixed(deg, 1) + " deg is left, which lies outside the interval of MBT: "
+                                        + why(
+                                                chosen.orElseThrow(),
+                                                "later pulls moved MBT by less than it takes to run it again")
+                                        + ".")));
+        verdict.mixture()
+                .flatMap(SweepAnswer::optimum)
+                .ifPresent(found -> chosen.flatMap(left -> left.setting().lambda())
+                        .map(Lambda::value)
+                        .filter(lambda -> Math.abs(lambda - found.peak()) > SAME_LAMBDA)
+                        .ifPresent(lambda -> moved.add("Lambda " + lambda(lambda) + " is left and not "
+                                + lambda(found.peak()) + ": "
+                                + why(
+                                        chosen.orElseThrow(),
+                                        found.flat().contains(lambda)
+                                                ? "it costs at most 0.1 %, and richer than best lambda is the side that is kept"
+                                                : "richer than best lambda is the side that is kept")
+                                + ".")));
         return moved;
     }
 

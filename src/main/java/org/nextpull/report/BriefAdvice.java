@@ -2,7 +2,6 @@ package org.nextpull.report;
 
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
-import org.nextpull.advice.Factor;
 import org.nextpull.advice.Reason;
 
 /** Why, in one sentence that can be read from a distance; {@link AdviceText#because} has the numbers. */

@@ -166,7 +166,8 @@ public final class Session {
                 .toList();
         Advice counted = Advisor.judge(day(input, restored, Set.of(), repeatability(plan, restored)))
                 .advice();
-        return Optional.of(counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(pulls, counted)) : verdict);
+        return Optional.of(
+                counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(pulls, counted)) : verdict);
     }
 
     private static EarlierStop openedByHand(List<MeasuredPull> pulls, Advice stop) {

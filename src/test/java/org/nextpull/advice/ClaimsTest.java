@@ -37,7 +37,8 @@ class ClaimsTest {
         assertThat(answer.bracketed()).isFalse();
         assertThat(answer.optimum()).isEmpty();
         assertThat(answer.capped().orElseThrow().by()).isEqualTo(ChosenBy.KNOCK_LIMIT);
-        assertThat(answer.capped().orElseThrow().best()).isLessThan(answer.limit().orElseThrow());
+        assertThat(answer.capped().orElseThrow().best())
+                .isLessThan(answer.limit().orElseThrow());
     }
 
     @Test
@@ -50,7 +51,9 @@ class ClaimsTest {
                 boolean run = day.pulls().subList(0, pull).stream()
                         .map(one -> one.setting())
                         .anyMatch(one -> Math.abs(one.advance().orElseThrow().deg()
-                                                - setting.advance().orElseThrow().deg())
+                                                - setting.advance()
+                                                        .orElseThrow()
+                                                        .deg())
                                         < 0.31
                                 && Math.abs(one.lambda().orElseThrow().value()
                                                 - setting.lambda().orElseThrow().value())

@@ -28,7 +28,10 @@ class KeptStopTest {
     }
 
     private static double left(Advice advice) {
-        return advice.leave().flatMap(chosen -> chosen.setting().advance()).orElseThrow().deg();
+        return advice.leave()
+                .flatMap(chosen -> chosen.setting().advance())
+                .orElseThrow()
+                .deg();
     }
 
     @Test

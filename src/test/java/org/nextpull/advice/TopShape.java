@@ -65,7 +65,8 @@ enum TopShape {
 
         boolean holdsTop() {
             Optimum found = optimum.orElseThrow();
-            return found.peakInterval().low() <= top + flat && found.peakInterval().high() >= top - flat;
+            return found.peakInterval().low() <= top + flat
+                    && found.peakInterval().high() >= top - flat;
         }
     }
 
@@ -91,9 +92,8 @@ enum TopShape {
             double day = 1 + driftPercent / 100 * pulls.count();
             pulls.clean(advance, 0.87, 200 * (1 - loss(advance - top)) * day * (1 + SCATTER * random.nextGaussian()));
         }
-        Optional<Optimum> found = SimulatedDay.judge(Pulls.timingOnly(), pulls.list())
-                .timing()
-                .flatMap(SweepAnswer::optimum);
+        Optional<Optimum> found =
+                SimulatedDay.judge(Pulls.timingOnly(), pulls.list()).timing().flatMap(SweepAnswer::optimum);
         return new Swept(found, top, top + best(), flat);
     }
 }

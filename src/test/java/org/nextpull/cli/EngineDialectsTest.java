@@ -126,7 +126,11 @@ class EngineDialectsTest {
                 .hasSize(2)
                 .allMatch(pull -> pull.path("kind").asText().startsWith("steps"));
         JsonNode inspected = Run.of(
-                        "inspect", "--json", "--plan", even, Path.of(log).resolveSibling("even.csv").toString())
+                        "inspect",
+                        "--json",
+                        "--plan",
+                        even,
+                        Path.of(log).resolveSibling("even.csv").toString())
                 .json();
         assertThat(file.path("sample_hz").asDouble())
                 .as("what lies between plateaus is no step from row to row")

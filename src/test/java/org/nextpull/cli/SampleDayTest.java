@@ -77,14 +77,13 @@ class SampleDayTest {
                 .path("timing");
         List<Integer> rows = new ArrayList<>();
         timing.path("rows").forEach(row -> rows.add(row.path("rpm").asInt()));
-        assertThat(timing.path("open_rows")).isNotEmpty().allSatisfy(row -> assertThat(
-                        row.path("why").asText())
-                .isIn("not-bracketed", "too-few-pulls"));
+        assertThat(timing.path("open_rows"))
+                .isNotEmpty()
+                .allSatisfy(row -> assertThat(row.path("why").asText()).isIn("not-bracketed", "too-few-pulls"));
         timing.path("open_rows").forEach(row -> rows.add(row.path("rpm").asInt()));
         assertThat(rows)
-                .containsExactlyInAnyOrderElementsOf(IntStream.rangeClosed(14, 27)
-                        .mapToObj(row -> 250 * row)
-                        .toList());
+                .containsExactlyInAnyOrderElementsOf(
+                        IntStream.rangeClosed(14, 27).mapToObj(row -> 250 * row).toList());
     }
 
     private static List<String> codes(JsonNode replay) {

@@ -32,7 +32,10 @@ final class PathPart {
                     + (words.headline(advice).endsWith(".") ? " " : ". ") + words.because(advice));
         }
         return Section.of("How it was found, pull by pull")
-                .withParagraphs(steps.isEmpty() ? List.of() : List.of("The advice below is what each pull led to. " + StopText.of(replay)))
+                .withParagraphs(
+                        steps.isEmpty()
+                                ? List.of()
+                                : List.of("The advice below is what each pull led to. " + StopText.of(replay)))
                 .withItems(steps);
     }
 
