@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
 import java.util.List;
@@ -22,6 +23,7 @@ import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.PlanPorts;
 import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
+import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
@@ -43,8 +45,14 @@ import picocli.CommandLine.Spec;
         })
 final class LiveCommand implements Callable<Integer> {
     private static final String ACCEPT = "--accept-cautions";
+    private static final String NEWEST = "newest";
+
+    /** How long a port is waited for: one that was just plugged in needs a moment. */
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
 
     private final Console console;
+
+    private final SerialPorts ports = new SerialPorts();
 
     @Spec
     private CommandSpec spec;
@@ -65,8 +73,14 @@ final class LiveCommand implements Callable<Integer> {
     @Mixin
     private NotebookOption notebook = new NotebookOption();
 
-    @Option(names = "--resume", description = "Go on with the session that began last, after the program had ended.")
-    private boolean resume;
+    @Option(
+            names = "--resume",
+            arity = "0..1",
+            fallbackValue = NEWEST,
+            paramLabel = "ID",
+            description = "Go on with a session after the program had ended: with this one of the notebook, else with the one that "
+                    + "began last.")
+    private Optional<String> resume = Optional.empty();
 
     @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")
     private boolean accepted;
@@ -87,28 +101,32 @@ final class LiveCommand implements Callable<Integer> {
         if (!cautionsAreAccepted()) {
             return ExitCodes.WRONG_USAGE;
         }
+        List<Finding> missing = PlanPorts.missing(intake, ports, PATIENCE);
+        if (!missing.isEmpty()) {
+            throw new Program.BadInput(missing);
+        }
         SessionFolders folders = SessionFolders.beside(notebook.file());
         try (SessionClaim claim = claim(folders)) {
-            run(file, intake, claim.folder());
+            run(file, intake, claim);
         }
         return ExitCodes.DONE;
     }
 
-    private void run(PlanFile file, LiveIntake intake, Path session) throws IOException {
+    private void run(PlanFile file, LiveIntake intake, SessionClaim claim) throws IOException {
         EarlierDays days = new EarlierDays(notebook, findings -> Messages.print(console.err(), findings));
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
                 new Version().getVersion()[0],
                 plan,
                 file.text(),
-                Optional.of(session.toString()));
+                Optional.of(claim.folder().toString()));
         LiveSetup setup = new LiveSetup(
                 file.plan(),
                 intake,
-                session,
-                resume ? days.begunWith(session, file.text()) : days.known(file.plan()),
+                claim,
+                resume.isPresent() ? days.begunWith(claim.folder(), file) : days.known(file.plan()),
                 NotebookKeeper.open(notebook.file(), start),
-                new SerialPorts(),
+                ports,
                 LiveSetup.Clock.system());
         run(setup, units.shown());
     }
@@ -166,8 +184,8 @@ final class LiveCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "Name what to read: --port DEV or --folder DIR, or a device in the plan's [[wire]].");
         }
-        Outcome<LiveIntake.Ports> ports = PlanPorts.of(file.plan(), port);
-        return ports.value().orElseThrow(() -> new Program.BadInput(ports.findings()));
+        Outcome<LiveIntake.Ports> described = PlanPorts.of(file.plan(), port);
+        return described.value().orElseThrow(() -> new Program.BadInput(described.findings()));
     }
 
     private boolean cautionsAreAccepted() throws IOException {
@@ -193,16 +211,37 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private SessionClaim claim(SessionFolders folders) throws IOException {
-        if (!resume) {
+        if (resume.isEmpty()) {
             return folders.claimFresh(InstantSource.system().instant());
         }
-        Path session = folders.newest()
-                .orElseThrow(() -> new Program.BadInput(List.of(Finding.error(
-                        FindingCode.LIVE_NOTHING_TO_RESUME,
-                        Place.nowhere(),
-                        Detail.of("folder", folders.folder().toString())))));
-        return SessionClaim.of(session)
-                .orElseThrow(() -> new Program.BadInput(
-                        List.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(session.toString())))));
+        Path session = resume.get().equals(NEWEST)
+                ? folders.newest()
+                        .orElseThrow(() -> refused(Finding.error(
+                                FindingCode.LIVE_NOTHING_TO_RESUME,
+                                Place.nowhere(),
+                                Detail.of("folder", folders.folder().toString()))))
+                : folder(resume.get());
+        return folders.claim(session)
+                .orElseThrow(
+                        () -> refused(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(session.toString()))));
+    }
+
+    /** Where the raw data of a session of the notebook lie. */
+    private Path folder(String number) {
+        if (!number.matches("[0-9]{1,18}")) {
+            throw new CommandLine.ParameterException(
+                    spec.commandLine(), "--resume takes the number of a session, as notebook list shows it: " + number);
+        }
+        KeptSession session = notebook.reading(book -> book.session(Long.parseLong(number)));
+        return session.start()
+                .capture()
+                .map(Path::of)
+                .filter(Files::isDirectory)
+                .orElseThrow(() -> refused(Finding.error(
+                        FindingCode.LIVE_WITHOUT_CAPTURE, Place.nowhere(), Detail.of("session", number))));
+    }
+
+    private static Program.BadInput refused(Finding finding) {
+        return new Program.BadInput(List.of(finding));
     }
 }

@@ -1,20 +1,11 @@
 package org.nextpull.cli;
 
-import java.io.IOException;
 import java.time.Instant;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
-import java.util.List;
 import java.util.Optional;
-import java.util.SortedSet;
 import java.util.concurrent.Callable;
-import java.util.stream.Collectors;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
-import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -58,32 +49,18 @@ final class NotebookAddCommand implements Callable<Integer> {
         }
         PlanFile plan = PlanFile.read(day.plan());
         long id = notebook.writing(book -> {
-            requireNew(book, input);
             Instant now = on.map(date -> date.atTime(LocalTime.NOON)
                             .atZone(ZoneId.systemDefault())
                             .toInstant())
                     .orElseGet(Instant::now);
-            long session = book.begin(
-                    new SessionStart(now, new Version().getVersion()[0], day.plan(), plan.text(), Optional.empty()));
-            book.keepPull(session, now, input.session(), result);
-            book.close(session, now);
-            return session;
+            return book.add(
+                    new SessionStart(now, new Version().getVersion()[0], day.plan(), plan.text(), Optional.empty()),
+                    input.session(),
+                    result);
         });
         console.out()
                 .println("Kept as session " + id + ": "
                         + Shown.count(result.pulls().size(), "pull") + ", " + used + " of them used.");
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
-    }
-
-    /** A pull that is kept twice would be compared with itself and taught from twice. */
-    private static void requireNew(Notebook book, DayInput input) throws IOException {
-        SortedSet<Long> sessions = book.sessionsWith(input.sources());
-        if (!sessions.isEmpty()) {
-            throw new Program.BadInput(List.of(Finding.error(
-                    FindingCode.NOTEBOOK_HAS_PULLS,
-                    Place.inFile(book.file().toString()),
-                    Detail.of(
-                            "sessions", sessions.stream().map(String::valueOf).collect(Collectors.joining(" and "))))));
-        }
     }
 }

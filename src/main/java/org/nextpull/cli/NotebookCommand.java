@@ -12,7 +12,7 @@ import picocli.CommandLine.Spec;
         synopsisSubcommandLabel = "COMMAND",
         description =
                 "The sessions that were kept, with their pulls, advice and everything done by hand: lists, shows, searches and "
-                        + "exports them, adds a day from its logs, looks for damage, and copies the notebook while it is in use.")
+                        + "exports them, adds a day from its logs, corrects, renames and removes them, looks for damage, and copies the notebook while it is in use.")
 final class NotebookCommand implements Runnable {
     @Spec
     private CommandSpec spec = CommandSpec.create();
@@ -29,6 +29,9 @@ final class NotebookCommand implements Runnable {
                 .addSubcommand(new NotebookSearchCommand(console))
                 .addSubcommand(new NotebookShowCommand(console))
                 .addSubcommand(new NotebookAddCommand(console))
+                .addSubcommand(new NotebookCorrectCommand(console, CommandSpec.create()))
+                .addSubcommand(new NotebookRenameCommand(console, CommandSpec.create()))
+                .addSubcommand(new NotebookRemoveCommand(console))
                 .addSubcommand(new NotebookExportCommand(console, CommandSpec.create()))
                 .addSubcommand(new NotebookCheckCommand(console))
                 .addSubcommand(new NotebookBackUpCommand(console, CommandSpec.create()));

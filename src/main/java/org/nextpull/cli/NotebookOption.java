@@ -10,7 +10,9 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.DataFolder;
+import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.NotebookException;
 import picocli.CommandLine.Option;
@@ -60,6 +62,20 @@ final class NotebookOption {
             }
             throw refused;
         }
+    }
+
+    /** A session that no program runs now, so that it may be changed. */
+    KeptSession ended(long id) {
+        KeptSession session = reading(book -> book.session(id));
+        SessionFolders folders = SessionFolders.beside(file());
+        session.start()
+                .capture()
+                .filter(capture -> folders.isRunning(Path.of(capture)))
+                .ifPresent(capture -> {
+                    throw new Program.BadInput(
+                            List.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(capture))));
+                });
+        return session;
     }
 
     /** Writes to the notebook; begins one where there is none. */

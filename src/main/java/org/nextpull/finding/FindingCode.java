@@ -581,6 +581,10 @@ public enum FindingCode {
     LIVE_PLAN_DIFFERS,
     /** {file}: another program runs this session; close the other one first. */
     LIVE_SESSION_RUNS,
+    /** Session {session} was run on {was}, and the plan is for {now}; start a session of its own. */
+    LIVE_ENGINE_DIFFERS,
+    /** Session {session} was kept from logs and has nothing to go on with. */
+    LIVE_WITHOUT_CAPTURE,
     /** The advice could not be worked out ({why}), which is a fault of the program; pulls and alarms go on, and the advice before still stands. */
     LIVE_ADVICE_FAILED,
     /** Something in the program failed ({why}); the session goes on. Please report it. */

@@ -128,15 +128,19 @@ public final class LiveSession implements AutoCloseable {
     }
 
     private void run() {
-        FolderMemory before = playEarlier();
-        Readers readers = Readers.start(setup.intake(), setup.opener(), queue, before);
-        try {
-            while (!closing) {
-                step(WAIT_MS);
+        // held until the last byte is written: two programs that keep one session would spoil it
+        try (SessionClaim held = setup.claim()) {
+            FolderMemory before = playEarlier();
+            Readers readers = Readers.start(setup.intake(), setup.opener(), queue, before);
+            try {
+                while (!closing) {
+                    step(WAIT_MS);
+                }
+            } finally {
+                readers.close();
+                end();
             }
-        } finally {
-            readers.close();
-            end();
+            Logger.debug("{} is free again", held.folder());
         }
     }
 

@@ -13,7 +13,7 @@ import org.nextpull.plan.SweepPlan;
  *
  * @param plan the sweep plan
  * @param intake what it reads from
- * @param captures the folder of this session; one that holds captures is gone on with
+ * @param claim on the folder of this session, one that holds captures is gone on with; the session gives it back when it has ended
  * @param experience what earlier days taught
  * @param keeper the notebook
  * @param opener opens ports
@@ -22,11 +22,16 @@ import org.nextpull.plan.SweepPlan;
 public record LiveSetup(
         SweepPlan plan,
         LiveIntake intake,
-        Path captures,
+        SessionClaim claim,
         Optional<Experience> experience,
         Keeper keeper,
         PortOpener opener,
         Clock clock) {
+    /** The folder of this session. */
+    public Path captures() {
+        return claim.folder();
+    }
+
     /**
      * Two clocks.
      *

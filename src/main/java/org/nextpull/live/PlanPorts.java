@@ -1,5 +1,6 @@
 package org.nextpull.live;
 
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -8,6 +9,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.intake.serial.PortOpener;
 import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.plan.PortFacts;
@@ -16,6 +18,8 @@ import org.nextpull.plan.WireFacts;
 
 /** The ports that a plan describes, and the device that the user names for the one whose table names none. */
 public final class PlanPorts {
+    private static final long LOOK_AGAIN_MS = 250;
+
     private PlanPorts() {}
 
     /**
@@ -46,6 +50,29 @@ public final class PlanPorts {
             return Outcome.of(new LiveIntake.Ports(List.of(port(usual, LineSettings.withHeaderLine()))));
         }
         return Outcome.of(ports(wires, named));
+    }
+
+    /**
+     * The ports of a session that are not there, after waiting for them; empty once all are. Not for the event thread.
+     *
+     * @param patience how long a port that is not there yet is waited for
+     */
+    public static List<Finding> missing(LiveIntake intake, PortOpener opener, Duration patience) {
+        List<LivePort> ports = intake instanceof LiveIntake.Ports described ? described.ports() : List.of();
+        for (long waitedMs = 0; ; waitedMs += LOOK_AGAIN_MS) {
+            List<Finding> missing = ports.stream()
+                    .flatMap(port -> opener.missing(port.wire()).stream())
+                    .toList();
+            if (missing.isEmpty() || waitedMs >= patience.toMillis()) {
+                return missing;
+            }
+            try {
+                Thread.sleep(LOOK_AGAIN_MS);
+            } catch (InterruptedException e) {
+                Thread.currentThread().interrupt();
+                return missing;
+            }
+        }
     }
 
     private static LiveIntake.Ports ports(List<WireFacts> wires, Optional<String> device) {

@@ -19,9 +19,12 @@ public final class SessionClaim implements AutoCloseable {
     private final Path folder;
     private final @Nullable FileChannel channel;
 
-    private SessionClaim(Path folder, @Nullable FileChannel channel) {
+    private final Runnable whenFree;
+
+    private SessionClaim(Path folder, @Nullable FileChannel channel, Runnable whenFree) {
         this.folder = folder;
         this.channel = channel;
+        this.whenFree = whenFree;
     }
 
     public Path folder() {
@@ -33,17 +36,22 @@ public final class SessionClaim implements AutoCloseable {
      * where something is to be kept in it.
      */
     public static Optional<SessionClaim> of(Path folder) {
+        return of(folder, () -> {});
+    }
+
+    /** The same; {@code whenFree} runs once the claim is given back. */
+    static Optional<SessionClaim> of(Path folder, Runnable whenFree) {
         try {
             Files.createDirectories(folder);
             FileChannel channel =
                     FileChannel.open(folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
             if (isLocked(channel)) {
-                return Optional.of(new SessionClaim(folder, channel));
+                return Optional.of(new SessionClaim(folder, channel, whenFree));
             }
             channel.close();
             return Optional.empty();
         } catch (IOException unwritable) {
-            return Optional.of(new SessionClaim(folder, null));
+            return Optional.of(new SessionClaim(folder, null, whenFree));
         }
     }
 
@@ -57,14 +65,15 @@ public final class SessionClaim implements AutoCloseable {
 
     @Override
     public void close() {
-        if (channel == null) {
-            return;
-        }
         try {
-            channel.close();
+            if (channel != null) {
+                channel.close();
+            }
         } catch (IOException gone) {
             // the lock goes with the program
             return;
+        } finally {
+            whenFree.run();
         }
     }
 }

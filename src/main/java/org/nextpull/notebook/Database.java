@@ -21,6 +21,7 @@ import org.jspecify.annotations.Nullable;
 final class Database implements AutoCloseable {
     private final Path file;
     private final Connection connection;
+    private boolean isOpen;
 
     Database(Path file, Connection connection) {
         this.file = file;
@@ -109,9 +110,16 @@ final class Database implements AutoCloseable {
         return list(sql, reader, arguments).stream().findFirst();
     }
 
-    /** Does something in a transaction of its own: begun as a writer, so that it cannot fail half way for want of the lock. */
+    /**
+     * Does something in a transaction: begun as a writer, so that it cannot fail half way for want of the lock. What is done within
+     * another one becomes part of that.
+     */
     <T> T inTransaction(Work<T> work) throws IOException {
+        if (isOpen) {
+            return work.run();
+        }
         run("begin immediate");
+        isOpen = true;
         boolean done = false;
         try {
             T result = work.run();
@@ -119,6 +127,7 @@ final class Database implements AutoCloseable {
             done = true;
             return result;
         } finally {
+            isOpen = false;
             if (!done) {
                 rollBack();
             }
@@ -127,10 +136,15 @@ final class Database implements AutoCloseable {
 
     /** Does something that only reads, over one state of the notebook whatever others write meanwhile. */
     <T> T inOneView(Work<T> work) throws IOException {
+        if (isOpen) {
+            return work.run();
+        }
         run("begin");
+        isOpen = true;
         try {
             return work.run();
         } finally {
+            isOpen = false;
             rollBack();
         }
     }

@@ -8,6 +8,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.text.KeyKind;
+import org.nextpull.plan.text.PlanDraft;
+import java.util.stream.Collectors;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.Act;
@@ -51,6 +58,72 @@ public final class Notebook implements AutoCloseable {
      */
     public long begin(SessionStart start) throws IOException {
         return SessionKeeper.begin(database, start);
+    }
+
+    /**
+     * Keeps a day that is over, as one transaction: of several that are kept at once, each sees what the others have kept.
+     *
+     * @throws NotebookException with {@code NOTEBOOK_HAS_PULLS} where a session holds pulls of the day: one that is kept twice would be
+     *     compared with itself and taught from twice
+     */
+    public long add(SessionStart start, SessionInput input, SessionResult result) throws IOException {
+        return database.inTransaction(() -> {
+            SortedSet<Long> holders = sessionsWith(result.sources());
+            if (!holders.isEmpty()) {
+                throw Trouble.because(
+                        FindingCode.NOTEBOOK_HAS_PULLS,
+                        file(),
+                        Detail.of(
+                                "sessions",
+                                holders.stream().map(String::valueOf).collect(Collectors.joining(" and "))));
+            }
+            long id = begin(start);
+            keepPull(id, start.started(), input, result);
+            close(id, start.started());
+            return id;
+        });
+    }
+
+    /** Takes a session out with all that belongs to it; its number is not given again. */
+    public void remove(long id) throws IOException {
+        database.inTransaction(() -> {
+            session(id);
+            return database.run("delete from session where id = ?", id);
+        });
+    }
+
+    /** Gives the engine of a session another name, also in its plan. */
+    public void rename(long id, String engine) throws IOException {
+        database.inTransaction(() -> {
+            SessionStart start = session(id).start();
+            String text = PlanDraft.of(start.planText(), start.planName())
+                    .value()
+                    .map(draft -> draft.with("engine", "name", KeyKind.TEXT, engine).text())
+                    .orElseThrow(() -> Trouble.noSession(file(), id));
+            return database.run("update session set engine = ?, plan_text = ? where id = ?", engine, text, id);
+        });
+    }
+
+    /**
+     * Says afterwards what a pull of a session that is over was really run with, and makes its figures and advice again.
+     *
+     * @param at now
+     */
+    public void correct(long id, Instant at, Act.Correct correction) throws IOException {
+        database.inTransaction(() -> {
+            int pulls = session(id).result().pulls().size();
+            if (correction.pull() < 1 || correction.pull() > pulls) {
+                throw new NotebookException(Finding.error(
+                        FindingCode.LIVE_PULL_UNKNOWN,
+                        Place.nowhere(),
+                        Detail.of("number", correction.pull()),
+                        Detail.of("pulls", pulls)));
+            }
+            keepAct(id, at, correction);
+            KeptSession now = session(id);
+            keepPull(id, at, now.input(), now.result());
+            return id;
+        });
     }
 
     /**

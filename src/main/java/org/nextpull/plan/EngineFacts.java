@@ -20,6 +20,9 @@ public record EngineFacts(
         OptionalDouble compressionRatio,
         Induction induction) {
 
+    /** Two ways of writing one displacement, 1.998 or 2.0 litres, are nearer than this share. */
+    private static final double SAME_SIZE = 0.02;
+
     /** How the engine breathes. */
     public enum Induction {
         NATURAL,
@@ -33,6 +36,21 @@ public record EngineFacts(
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 Induction.NATURAL);
+    }
+
+    /**
+     * Whether this can only be another engine: another name, number of cylinders or way of breathing, or a displacement that differs by
+     * over 2 %. What one of the two does not say tells nothing.
+     */
+    public boolean isOther(EngineFacts other) {
+        boolean named = name.isPresent()
+                && other.name.isPresent()
+                && !name.get().strip().equalsIgnoreCase(other.name.get().strip());
+        boolean built = cylinders.isPresent() && other.cylinders.isPresent() && !cylinders.equals(other.cylinders);
+        boolean sized = displacementM3.isPresent()
+                && other.displacementM3.isPresent()
+                && Math.abs(displacementM3.getAsDouble() / other.displacementM3.getAsDouble() - 1) > SAME_SIZE;
+        return named || built || sized || induction != other.induction;
     }
 
     public boolean isBoosted() {

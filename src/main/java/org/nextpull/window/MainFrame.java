@@ -9,8 +9,12 @@ import java.awt.Dimension;
 import java.awt.Frame;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
+import java.awt.event.WindowAdapter;
+import java.awt.event.WindowEvent;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
@@ -26,6 +30,7 @@ import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.KeyList;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.PageSwitch;
+import org.nextpull.window.page.Question;
 
 /** The frame: banners above the pages, the foot below them; cautions first, and the list of keys when it is asked for. */
 final class MainFrame {
@@ -48,6 +53,7 @@ final class MainFrame {
     private @Nullable Skin skin;
     private boolean begun;
     private Runnable onBegin = () -> {};
+    private Supplier<Optional<String>> onEnd = Optional::empty;
 
     MainFrame(Look look) {
         this.look = look;
@@ -58,7 +64,13 @@ final class MainFrame {
         root.add(middle, PAGES);
         root.add(keyList, KEYS);
         frame.setContentPane(root);
-        frame.setDefaultCloseOperation(JFrame.DISPOSE_ON_CLOSE);
+        frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
+        frame.addWindowListener(new WindowAdapter() {
+            @Override
+            public void windowClosing(WindowEvent event) {
+                end();
+            }
+        });
         frame.setMinimumSize(new Dimension(800, 500));
         root.addComponentListener(new ComponentAdapter() {
             @Override
@@ -112,6 +124,25 @@ final class MainFrame {
         onBegin = begin;
     }
 
+    /** What would be lost if the window were closed now, as a question; empty while nothing would be. */
+    void beforeEnd(Supplier<Optional<String>> lost) {
+        onEnd = lost;
+    }
+
+    /** Closes the window, after a question where something would be lost. */
+    private void end() {
+        Optional<String> lost = begun ? onEnd.get() : Optional.empty();
+        if (lost.isEmpty()) {
+            frame.dispose();
+            return;
+        }
+        cards.show(root, PAGES);
+        foot.ask(new Question(lost.get(), List.of(), texts -> {
+            frame.dispose();
+            return Optional.empty();
+        }));
+    }
+
     /** Binds the keys and shows the frame, cautions first. */
     void open(Dimension size) {
         keys().forEach(key -> key.bind(middle));
@@ -144,7 +175,7 @@ final class MainFrame {
         keys.add(KeyCommand.of("F11", "F11", "the whole screen, or a window", this::wholeScreen));
         keys.add(new KeyCommand(
                 List.of("F1", "shift SLASH", "typed ?"), "F1 or ?", "this list of keys", this::showKeys));
-        keys.add(KeyCommand.of("ctrl Q", "Ctrl Q", "end", frame::dispose));
+        keys.add(KeyCommand.of("ctrl Q", "Ctrl Q", "end", this::end));
         return keys;
     }
 

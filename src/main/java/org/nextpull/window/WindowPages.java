@@ -1,5 +1,15 @@
 package org.nextpull.window;
 
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.live.SessionClaim;
+import org.nextpull.live.EarlierSources;
+import org.nextpull.fit.Experience;
+import org.nextpull.finding.Place;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Detail;
+import java.nio.file.Files;
 import java.awt.EventQueue;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -37,6 +47,7 @@ final class WindowPages implements AutoCloseable {
     private final Path notebook;
     private final String version;
     private final Shelf shelf;
+    private final SessionFolders folders;
     private final StartDesk start;
     private volatile Optional<DaySource> day = Optional.empty();
 
@@ -45,21 +56,23 @@ final class WindowPages implements AutoCloseable {
         this.work = work;
         this.notebook = setup.notebook();
         this.version = setup.version();
+        this.folders = SessionFolders.beside(notebook);
         this.shelf = new Shelf(notebook);
         this.start = new StartDesk(work, main.foot(), ports, this::begin);
         ComparedDesk compared = new ComparedDesk(work, main.foot(), shelf);
         main.add(new EmptyBench());
         main.add(start);
-        main.add(new PastDesk(work, main.foot(), shelf, this::open, ids -> {
+        main.add(new PastDesk(work, main.foot(), shelf, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
             compared.sessions(ids);
             main.show(COMPARE);
-        }));
+        })));
         main.add(compared);
     }
 
     /** Fills a frame that is not shown yet. On the event thread. */
     static WindowPages fill(MainFrame main, WindowSetup setup, Work work, PortAccess ports) {
         WindowPages pages = new WindowPages(main, setup, work, ports);
+        main.beforeEnd(pages::lostAtEnd);
         main.whenBegun(() -> {
             setup.plan().ifPresent(pages.start::read);
             setup.day().ifPresentOrElse(pages::bench, () -> main.show(START));
@@ -78,10 +91,25 @@ final class WindowPages implements AutoCloseable {
         bench.start();
     }
 
+    private boolean isRecording() {
+        return day.filter(running -> running.player().isEmpty()).isPresent();
+    }
+
+    private Optional<String> lostAtEnd() {
+        if (isRecording()) {
+            return Optional.of(
+                    start.hasChanges()
+                            ? "A session is being recorded, and the plan has changes that are in no file. End both and close?"
+                            : "A session is being recorded. End it and close?");
+        }
+        return start.hasChanges()
+                ? Optional.of("The plan has changes that are in no file. Drop them and close?")
+                : Optional.empty();
+    }
+
     /** A running session is not ended by mistake. */
     private void benchOrAsk(DaySource source) {
-        boolean isRunning = day.filter(running -> running.player().isEmpty()).isPresent();
-        if (!isRunning) {
+        if (!isRecording()) {
             bench(source);
             return;
         }
@@ -94,22 +122,75 @@ final class WindowPages implements AutoCloseable {
     /** Begins a session; on the working thread. */
     private void begin(StartOrder order) {
         Instant now = Instant.now();
-        Path captures = SessionFolders.beside(notebook).claimFresh(now).folder();
-        SessionStart known = new SessionStart(
-                now, version, order.planFile().orElse("plan.toml"), order.planText(), Optional.of(captures.toString()));
+        RunningDay running = new RunningDay(name(order.intake()), listener -> {
+            SessionClaim claim = folders.claimFresh(now);
+            SessionStart known = new SessionStart(
+                    now,
+                    version,
+                    order.planFile().orElse("plan.toml"),
+                    order.planText(),
+                    Optional.of(claim.folder().toString()));
+            return LiveSession.start(
+                    setup(order.plan(), order.intake(), claim, shelf.experience(order.plan()), known), listener);
+        });
+        EventQueue.invokeLater(() -> benchOrAsk(running));
+    }
+
+    private LiveSetup setup(
+            SweepPlan plan,
+            LiveIntake intake,
+            SessionClaim claim,
+            Optional<Experience> experience,
+            SessionStart known) {
+        return new LiveSetup(
+                plan,
+                intake,
+                claim,
+                experience,
+                NotebookKeeper.open(notebook, known),
+                new SerialPorts(),
+                LiveSetup.Clock.system());
+    }
+
+    /** Whether this or another program is at a session. */
+    private boolean isRunning(KeptSession session) {
+        return session.start()
+                .capture()
+                .filter(capture -> folders.isRunning(Path.of(capture)))
+                .isPresent();
+    }
+
+    /** Goes on with a session that was kept; on the working thread. */
+    private Optional<Finding> goOn(KeptSession session) {
+        Optional<Path> captures = session.start().capture().map(Path::of).filter(Files::isDirectory);
+        if (captures.isEmpty()) {
+            return Optional.of(Finding.error(
+                    FindingCode.LIVE_WITHOUT_CAPTURE,
+                    Place.nowhere(),
+                    Detail.of("session", String.valueOf(session.id()))));
+        }
+        Path folder = captures.get();
+        if (isRunning(session)) {
+            return Optional.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(folder.toString())));
+        }
+        SweepPlan plan = session.start().plan().value().orElse(session.input().plan());
+        Outcome<LiveIntake> intake = EarlierSources.of(folder, plan);
+        if (intake.value().isEmpty()) {
+            return intake.findings().stream().findFirst();
+        }
         RunningDay running = new RunningDay(
-                name(order.intake()),
+                name(intake.value().get()),
                 listener -> LiveSession.start(
-                        new LiveSetup(
-                                order.plan(),
-                                order.intake(),
-                                captures,
-                                shelf.experience(order.plan()),
-                                NotebookKeeper.open(notebook, known),
-                                new SerialPorts(),
-                                LiveSetup.Clock.system()),
+                        setup(
+                                plan,
+                                intake.value().get(),
+                                folders.claim(folder)
+                                        .orElseThrow(() -> new IllegalStateException("it runs meanwhile: " + folder)),
+                                session.input().experience(),
+                                session.start()),
                         listener));
         EventQueue.invokeLater(() -> benchOrAsk(running));
+        return Optional.empty();
     }
 
     private static String name(LiveIntake intake) {

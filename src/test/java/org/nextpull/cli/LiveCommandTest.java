@@ -13,6 +13,14 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.fit.Experience;
+import java.time.Instant;
+import org.nextpull.intake.folder.FolderSettings;
+import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.live.Keeper;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.live.LiveListener;
+import org.nextpull.live.LiveSession;
+import org.nextpull.live.LiveSetup;
 import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.Notebook;
@@ -130,5 +138,87 @@ class LiveCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.err()).contains("warning: ").contains("shop.db");
         assertThat(run.out()).contains("Next pull: ", "The session ended after 0 pulls.");
+    }
+
+    @Test
+    void aSessionIsNamedToGoOnWithAndOneThatWasKeptFromLogsCannotBe() throws IOException {
+        keepAnEarlierDay();
+        assertThat(live(PLAN, "note first\nend\n").status()).isZero();
+        assertThat(live(PLAN, "note second\nend\n").status()).isZero();
+        assertThat(live(PLAN, "note again first\nend\n", "--resume", "2").status()).isZero();
+        try (Notebook kept = Notebook.openReadOnly(notebook)) {
+            assertThat(kept.list()).hasSize(3);
+            assertThat(kept.session(2).acts()).hasSize(2);
+            assertThat(kept.session(3).acts()).hasSize(1);
+        }
+        Run fromLogs = live(PLAN, "end\n", "--resume", "1");
+        assertThat(fromLogs.status()).isEqualTo(1);
+        assertThat(fromLogs.err()).contains("Session 1 has no raw data to go on with");
+        assertThat(live(PLAN, "end\n", "--resume", "9").err()).contains("9");
+        assertThat(live(PLAN, "end\n", "--resume", "9").status()).isEqualTo(1);
+        assertThat(live(PLAN, "end\n", "--resume=first").status()).isEqualTo(2);
+        try (Notebook kept = Notebook.openReadOnly(notebook)) {
+            assertThat(kept.list()).as("nothing was begun").hasSize(3);
+        }
+    }
+
+    @Test
+    void anotherEngineDoesNotGoIntoTheSession() throws IOException {
+        assertThat(live(PLAN, "note a\nend\n").status()).isZero();
+        Path session = SessionFolders.beside(notebook).newest().orElseThrow();
+        Run run = live("sweep-plans/hatchback-roller-mixture.toml", "note b\nend\n", "--resume");
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err())
+                .contains("two engines do not go into one session", "hill-climb two-litre", "1.2 hatchback");
+        try (Notebook kept = Notebook.openReadOnly(notebook)) {
+            assertThat(kept.list()).hasSize(1);
+            assertThat(kept.session(1).acts()).hasSize(1);
+        }
+        assertThat(SessionFolders.beside(notebook).isRunning(session))
+                .as("the claim is given back")
+                .isFalse();
+    }
+
+    @Test
+    void aPortThatIsNotThereIsAnErrorSoonAndLeavesNoSession() throws IOException {
+        long began = System.nanoTime();
+        Run run = Run.of(
+                "live",
+                "--plan",
+                PLAN,
+                "--port",
+                "/dev/no-such-port-here",
+                "--notebook",
+                notebook.toString(),
+                "--accept-cautions");
+        assertThat(run.status()).isEqualTo(1);
+        assertThat(run.err()).contains("/dev/no-such-port-here: there is no such port");
+        assertThat(System.nanoTime() - began).isLessThan(30_000_000_000L);
+        assertThat(notebook).doesNotExist();
+        assertThat(SessionFolders.beside(notebook).newest()).isEmpty();
+    }
+
+    @Test
+    void aSessionHoldsItsFolderUntilItHasEnded() throws IOException {
+        SessionFolders folders = SessionFolders.beside(notebook);
+        SessionClaim claim = folders.claimFresh(Instant.parse("2026-11-25T08:15:30Z"));
+        assertThat(folders.claim(claim.folder())).as("by the same program").isEmpty();
+        assertThat(folders.isRunning(claim.folder())).isTrue();
+        LiveSession session = LiveSession.start(
+                new LiveSetup(
+                        plan(Path.of(PLAN)),
+                        new LiveIntake.Folder(FolderSettings.usual(logs)),
+                        claim,
+                        Optional.empty(),
+                        Keeper.none(),
+                        new SerialPorts(),
+                        LiveSetup.Clock.system()),
+                new LiveListener() {});
+        Run elsewhere = live(PLAN, "end\n", "--resume");
+        assertThat(elsewhere.err()).contains("another program runs this session");
+        assertThat(elsewhere.status()).isEqualTo(1);
+        session.close();
+        assertThat(folders.isRunning(claim.folder())).isFalse();
+        assertThat(live(PLAN, "end\n", "--resume").status()).isZero();
     }
 }

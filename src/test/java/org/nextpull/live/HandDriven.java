@@ -62,7 +62,7 @@ final class HandDriven implements DayEvents {
         return new LiveSetup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
-                Path.of("nowhere"),
+                SessionClaim.of(Path.of("target", "nowhere")).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

@@ -30,7 +30,7 @@ final class LiveChild {
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
-                captures,
+                SessionClaim.of(captures).orElseThrow(),
                 Optional.empty(),
                 NotebookKeeper.open(notebook, start),
                 new SerialPorts(),

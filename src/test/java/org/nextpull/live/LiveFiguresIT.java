@@ -56,7 +56,7 @@ class LiveFiguresIT {
         return new LiveSetup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),
-                captures,
+                SessionClaim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

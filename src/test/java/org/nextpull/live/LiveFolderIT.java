@@ -40,7 +40,7 @@ class LiveFolderIT {
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Folder(new FolderSettings(folder, 300)),
-                captures,
+                SessionClaim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

@@ -50,7 +50,7 @@ class LiveSerialIT {
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
-                captures,
+                SessionClaim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

@@ -30,7 +30,7 @@ class NotebookKeeperTest {
         return new LiveSetup(
                 setup.plan(),
                 setup.intake(),
-                setup.captures(),
+                setup.claim(),
                 Optional.empty(),
                 keeper,
                 setup.opener(),

@@ -7,6 +7,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
@@ -35,7 +36,7 @@ class PagesHandbookTest {
             PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
             List<KeyCommand> keys = new ArrayList<>();
             keys.addAll(new StartDesk(work, foot, ports, order -> {}).keys());
-            keys.addAll(new PastDesk(work, foot, shelf, session -> {}, ids -> {}).keys());
+            keys.addAll(new PastDesk(work, foot, shelf, new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {})).keys());
             keys.addAll(new ComparedDesk(work, foot, shelf).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
         }

@@ -7,5 +7,8 @@ import org.nextpull.finding.Outcome;
 interface PortLibrary {
     List<PortInfo> list();
 
+    /** Whether there is such a port; it is not opened. */
+    boolean isThere(String device);
+
     Outcome<Port> open(WireSettings settings);
 }

@@ -39,6 +39,17 @@ final class SerialCommLibrary implements PortLibrary {
     }
 
     @Override
+    public boolean isThere(String device) {
+        nameOurselves();
+        try {
+            // the library makes an object for a device that is no listed port, such as a pseudo-terminal, only where that exists
+            return !SerialPort.getCommPort(device).getSystemPortPath().isBlank();
+        } catch (SerialPortInvalidPortException e) {
+            return false;
+        }
+    }
+
+    @Override
     public Outcome<Port> open(WireSettings settings) {
         nameOurselves();
         SerialPort port;

@@ -2,6 +2,7 @@ package org.nextpull.intake.serial;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -35,6 +36,18 @@ public final class SerialPorts implements PortOpener {
             return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
         }
         return asked(() -> library.open(settings));
+    }
+
+    @Override
+    public Optional<Finding> missing(WireSettings settings) {
+        Outcome<Boolean> there = asked(() -> Outcome.of(settings.device().isBlank() || library.isThere(settings.device())));
+        return there.value().filter(is -> !is).map(not -> {
+            String ports = list().value().orElse(List.of()).stream().map(PortInfo::name).collect(Collectors.joining(", "));
+            return Finding.error(
+                    FindingCode.WIRE_NOT_THERE,
+                    Place.inFile(settings.device()),
+                    Detail.of("ports", ports.isEmpty() ? "none" : ports));
+        });
     }
 
     private <T> Outcome<T> asked(java.util.function.Supplier<Outcome<T>> question) {

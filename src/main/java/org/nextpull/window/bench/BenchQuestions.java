@@ -20,6 +20,7 @@ import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
+import org.nextpull.window.page.FieldNumber;
 import org.nextpull.window.page.Question;
 
 /** What the operator can change by hand, each as a question at the foot; the answer becomes an act. Knows no view. */
@@ -117,8 +118,8 @@ final class BenchQuestions {
     }
 
     private Optional<String> corrected(MeasuredPull pull, boolean offset, List<String> texts) {
-        Typed<Double> spark = number(offset ? "Degrees added" : "Advance", texts.get(0));
-        Typed<Double> lambda = number("Lambda", texts.get(1));
+        FieldNumber spark = FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
+        FieldNumber lambda = FieldNumber.of("Lambda", texts.get(1));
         Optional<String> fault = spark.fault().or(lambda::fault);
         if (fault.isPresent()) {
             return fault;
@@ -145,8 +146,8 @@ final class BenchQuestions {
                         Question.Field.narrow(offset ? "Degrees added" : "Advance", advance.orElse("")),
                         Question.Field.narrow("Lambda", lambda.orElse(""))),
                 texts -> {
-                    Typed<Double> spark = number(offset ? "Degrees added" : "Advance", texts.get(0));
-                    Typed<Double> mixture = number("Lambda", texts.get(1));
+                    FieldNumber spark = FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
+                    FieldNumber mixture = FieldNumber.of("Lambda", texts.get(1));
                     Optional<String> fault = spark.fault().or(mixture::fault);
                     if (fault.isPresent()) {
                         return fault;
@@ -184,7 +185,7 @@ final class BenchQuestions {
                 "Change a limit of the plan:",
                 List.of(Question.Field.wide("Key of [limits]", ""), Question.Field.narrow("Value", "")),
                 texts -> {
-                    Typed<Double> value = number("Value", texts.get(1));
+                    FieldNumber value = FieldNumber.of("Value", texts.get(1));
                     if (value.fault().isPresent() || value.value().isEmpty()) {
                         return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
                     }
@@ -204,19 +205,5 @@ final class BenchQuestions {
 
     private static Optional<String> word(String text) {
         return Optional.of(text.strip()).filter(word -> !word.isEmpty());
-    }
-
-    /** A value, or nothing, or what is wrong. */
-    private record Typed<T>(Optional<T> value, Optional<String> fault) {}
-
-    /** A number with a point or a comma; an empty field is no number and no fault. */
-    private static Typed<Double> number(String field, String text) {
-        String plain = text.strip().replace(',', '.');
-        if (plain.isEmpty()) {
-            return new Typed<>(Optional.empty(), Optional.empty());
-        }
-        return plain.matches("[+-]?\\d{1,6}(\\.\\d{1,6})?")
-                ? new Typed<>(Optional.of(Double.valueOf(plain)), Optional.empty())
-                : new Typed<>(Optional.empty(), Optional.of(EntryText.noNumber(field, text.strip())));
     }
 }

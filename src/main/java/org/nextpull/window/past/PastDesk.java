@@ -1,5 +1,11 @@
 package org.nextpull.window.past;
 
+import org.nextpull.finding.Place;
+import org.nextpull.finding.FindingCode;
+import java.util.function.Predicate;
+import org.nextpull.report.EntryText;
+import java.util.function.Supplier;
+import java.util.function.Function;
 import java.awt.EventQueue;
 import java.time.Instant;
 import java.time.ZoneId;
@@ -33,8 +39,7 @@ public final class PastDesk implements Page {
     private final Work work;
     private final FootBar foot;
     private final Shelf shelf;
-    private final Consumer<KeptSession> bench;
-    private final Consumer<List<Long>> compare;
+    private final Ways ways;
     private final PastView view;
     private final Timer again;
     private final Latest<String> searching;
@@ -46,18 +51,29 @@ public final class PastDesk implements Page {
     private record Read(PastRow row, KeptSession session, SessionResult result) {}
 
     /**
+     * What leads from here to other pages.
+     *
+     * @param bench opens a session on the bench; called on the event thread
+     * @param goOn goes on with a session, or says why not; called on the working thread
+     * @param isRunning whether a session runs now, so that it is not changed behind its back; called on the working thread
+     * @param compare compares these sessions; called on the event thread
+     */
+    public record Ways(
+            Consumer<KeptSession> bench,
+            Function<KeptSession, Optional<Finding>> goOn,
+            Predicate<KeptSession> isRunning,
+            Consumer<List<Long>> compare) {}
+
+    /**
      * The page.
      *
      * @param shelf the notebook
-     * @param bench opens a session on the bench; called on the event thread
-     * @param compare compares these sessions; called on the event thread
      */
-    public PastDesk(Work work, FootBar foot, Shelf shelf, Consumer<KeptSession> bench, Consumer<List<Long>> compare) {
+    public PastDesk(Work work, FootBar foot, Shelf shelf, Ways ways) {
         this.work = work;
         this.foot = foot;
         this.shelf = shelf;
-        this.bench = bench;
-        this.compare = compare;
+        this.ways = ways;
         this.searching = new Latest<>(work::think, this::search);
         this.looking = new Latest<>(work::think, this::look);
         this.again = new Timer(AGAIN_MS, event -> again());
@@ -129,11 +145,24 @@ public final class PastDesk implements Page {
 
     private void open() {
         selected(row -> work.think(() -> shelf.session(row.id()), session -> {
-            session.value().ifPresent(bench);
+            session.value().ifPresent(ways.bench());
             if (session.isFailed()) {
                 foot.say(sentence(session.findings()));
             }
         }));
+    }
+
+    private void goOn() {
+        selected(row -> work.think(
+                () -> shelf.session(row.id()).then(session -> ways.goOn()
+                        .apply(session)
+                        .<Outcome<KeptSession>>map(Outcome::failed)
+                        .orElseGet(() -> Outcome.of(session))),
+                gone -> {
+                    if (gone.isFailed()) {
+                        foot.say(sentence(gone.findings()));
+                    }
+                }));
     }
 
     private void selected(Consumer<PastRow> use) {
@@ -145,7 +174,7 @@ public final class PastDesk implements Page {
         if (marked.size() < 2) {
             foot.say("Mark two sessions or more with Space, then compare them.");
         } else {
-            compare.accept(marked);
+            ways.compare().accept(marked);
         }
     }
 
@@ -190,6 +219,43 @@ public final class PastDesk implements Page {
                 })));
     }
 
+    private void remove() {
+        selected(row -> foot.ask(new Question(
+                "Remove session " + row.id() + " of " + row.started() + ", " + row.engine() + ", for good?",
+                List.of(),
+                texts -> change(row, () -> shelf.remove(row.id()), "Removed session " + row.id() + "."))));
+    }
+
+    private void rename() {
+        selected(row -> foot.ask(new Question(
+                "Another name for the engine of session " + row.id() + ".",
+                List.of(Question.Field.wide("Engine", row.engine())),
+                texts -> texts.get(0).isBlank()
+                        ? Optional.of(EntryText.NOTHING_SAID)
+                        : change(row, () -> shelf.rename(row.id(), texts.get(0).strip()), "Renamed."))));
+    }
+
+    private void correct() {
+        selected(row -> foot.ask(Corrections.question(
+                row.id(),
+                correction -> change(row, () -> shelf.correct(row.id(), Instant.now(), correction), "Corrected."))));
+    }
+
+    private Optional<String> change(PastRow row, Supplier<Outcome<Boolean>> change, String done) {
+        work.think(
+                () -> shelf.session(row.id())
+                        .then(session -> ways.isRunning().test(session)
+                                ? Outcome.failed(Finding.error(
+                                        FindingCode.LIVE_SESSION_RUNS,
+                                        Place.inFile(session.start().capture().orElse(""))))
+                                : change.get()),
+                changed -> {
+                    foot.say(changed.isFailed() ? sentence(changed.findings()) : done);
+                    refresh();
+                });
+        return Optional.empty();
+    }
+
     private void backUp() {
         foot.ask(new Question(
                 "Copy the whole notebook.", List.of(Question.Field.file("New file", "notebook-copy.db")), texts -> {
@@ -229,7 +295,11 @@ public final class PastDesk implements Page {
                         "mark the session for comparing",
                         () -> view.table().mark()),
                 KeyCommand.of("C", "C", "compare the marked sessions", this::compareMarked),
+                KeyCommand.of("R", "R", "go on with the session: record again", this::goOn),
                 KeyCommand.of("N", "N", "add a note to the session", this::note),
+                KeyCommand.of("P", "P", "correct what a pull was run with", this::correct),
+                KeyCommand.of("M", "M", "give the engine another name", this::rename),
+                KeyCommand.of("DELETE", "Del", "remove the session", this::remove),
                 KeyCommand.of("E", "E", "export sheet, CSV and JSON of the session", this::export),
                 KeyCommand.of("K", "K", "back up the notebook", this::backUp),
                 KeyCommand.of("F5", "F5", "read the notebook again", this::refresh));

@@ -72,8 +72,31 @@ public final class Shelf {
 
     /** Adds a remark to a session. */
     Outcome<Boolean> note(long id, Instant at, String text) {
+        return writing(notebook -> notebook.keepAct(id, at, new Act.Note(OptionalInt.empty(), text)));
+    }
+
+    /** Takes a session out; which must not run, as with the two below. */
+    Outcome<Boolean> remove(long id) {
+        return writing(notebook -> notebook.remove(id));
+    }
+
+    /** Gives the engine of a session another name. */
+    Outcome<Boolean> rename(long id, String engine) {
+        return writing(notebook -> notebook.rename(id, engine));
+    }
+
+    /** Says what a pull of a session was really run with. */
+    Outcome<Boolean> correct(long id, Instant at, Act.Correct correction) {
+        return writing(notebook -> notebook.correct(id, at, correction));
+    }
+
+    private interface Change {
+        void in(Notebook notebook) throws IOException;
+    }
+
+    private Outcome<Boolean> writing(Change change) {
         try (Notebook notebook = Notebook.open(file)) {
-            notebook.keepAct(id, at, new Act.Note(OptionalInt.empty(), text));
+            change.in(notebook);
             return Outcome.of(true);
         } catch (IOException fault) {
             return Outcome.failed(finding(fault));

@@ -1,6 +1,7 @@
 package org.nextpull.window.start;
 
 import java.awt.EventQueue;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -11,6 +12,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.live.LiveIntake;
+import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
@@ -29,6 +31,9 @@ import org.nextpull.window.work.Work;
  * on the working thread.
  */
 public final class StartDesk implements Page, AutoCloseable {
+    /** How long a port is waited for: one that was just plugged in needs a moment. */
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
+
     private final Work work;
     private final FootBar foot;
     private final PortAccess ports;
@@ -84,6 +89,11 @@ public final class StartDesk implements Page, AutoCloseable {
 
     private void fresh() {
         leaving(() -> other(PlanForm.fresh()));
+    }
+
+    /** Whether the plan has changes that are in no file. On the event thread. */
+    public boolean hasChanges() {
+        return form.isChanged();
     }
 
     /** Goes on at once where nothing would be lost, else asks. */
@@ -226,6 +236,14 @@ public final class StartDesk implements Page, AutoCloseable {
                 EventQueue.invokeLater(() -> {
                     view.source().say(sentences(intake.findings()));
                     foot.say(sentences(intake.findings()));
+                });
+                return;
+            }
+            List<Finding> missing = PlanPorts.missing(intake.value().get(), ports.opener(), PATIENCE);
+            if (!missing.isEmpty()) {
+                EventQueue.invokeLater(() -> {
+                    view.source().say(sentences(missing));
+                    foot.say(sentences(missing));
                 });
                 return;
             }

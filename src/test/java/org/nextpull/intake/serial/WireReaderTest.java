@@ -62,6 +62,11 @@ class WireReaderTest {
             }
 
             @Override
+            public boolean isThere(String device) {
+                throw failure();
+            }
+
+            @Override
             public Outcome<Port> open(WireSettings settings) {
                 throw failure();
             }

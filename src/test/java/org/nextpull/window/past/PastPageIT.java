@@ -8,6 +8,11 @@ import java.awt.GraphicsEnvironment;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
@@ -45,10 +50,21 @@ class PastPageIT {
         work.close();
     }
 
+    private PastDesk.Ways ways() {
+        return new PastDesk.Ways(
+                opened::add,
+                session -> Optional.of(Finding.error(
+                        FindingCode.LIVE_WITHOUT_CAPTURE,
+                        Place.nowhere(),
+                        Detail.of("session", String.valueOf(session.id())))),
+                session -> session.id() == 2,
+                compared::add);
+    }
+
     private DrivenPage open() throws Exception {
         Path file = SampleNotebook.with(
                 folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture", "hillclimb-knock"));
-        return DrivenPage.open(foot -> new PastDesk(work, foot, new Shelf(file), opened::add, compared::add), SMALL);
+        return DrivenPage.open(foot -> new PastDesk(work, foot, new Shelf(file), ways()), SMALL);
     }
 
     @Test
