@@ -1,5 +1,10 @@
 package org.nextpull.window;
 
+import java.awt.event.WindowEvent;
+import javax.swing.JFrame;
+import org.nextpull.live.SessionFolders;
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.awt.Component;
 import java.awt.Container;
 import java.awt.Dimension;
@@ -41,6 +46,7 @@ class PagesIT {
     private final Work work = new Work();
     private final List<AutoCloseable> open = new ArrayList<>();
     private Container root = new Container();
+    private JFrame frame = new JFrame();
 
     @BeforeAll
     static void needDisplay() {
@@ -64,6 +70,7 @@ class PagesIT {
             open.add(WindowPages.fill(main, setup, work, ports));
             main.open(new Dimension(1280, 720));
             root = main.root();
+            frame = main.frame();
             open.add(() -> Edt.run(() -> main.frame().dispose()));
         });
         click("I have read this");
@@ -164,6 +171,11 @@ class PagesIT {
                         .map(list -> ((javax.swing.JList<?>) list).getModel().getSize() >= 8)
                         .orElse(false)));
         picture("window-bench-live");
+        press("ctrl Q");
+        Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
+        assertThat(Edt.get(frame::isDisplayable)).as("a recording is not ended by a key").isTrue();
+        press("ESCAPE");
+        Edt.until("the session going on", () -> Edt.get(() -> find("Answer").isEmpty()));
         press("3");
         Edt.until("the session kept", () -> said("Sessions").contains("pulls used: 8 of 8"));
         picture("window-past");
@@ -171,6 +183,13 @@ class PagesIT {
         Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
         press("ENTER");
         Edt.until("the session on the bench", () -> said("Link").contains("session 1"));
+        press("3");
+        press("R");
+        Edt.until("the session gone on with", () -> said("Link").contains("connected"));
+        assertThat(SessionFolders.beside(folder.resolve("notebook.db")).newest())
+                .hasValueSatisfying(running -> assertThat(
+                                SessionFolders.beside(folder.resolve("notebook.db")).isRunning(running))
+                        .isTrue());
         press("4");
         press("A");
         type("Log, folder, or session:3", "session:1");
@@ -181,5 +200,24 @@ class PagesIT {
                 "the keys of that page",
                 () -> Edt.get(() -> find("A: compare a log or session too").isPresent()));
         picture("window-keys");
+    }
+
+    @Test
+    void aPlanWithChangesThatAreInNoFileIsNotDroppedByClosing() throws Exception {
+        open(Optional.empty());
+        Edt.until("the form", () -> Edt.get(() -> find("Exhaust (limits.exhaust_c)").isPresent()));
+        type("Exhaust (limits.exhaust_c)", "930");
+        Edt.run(() -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
+        Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
+        assertThat(Edt.get(frame::isDisplayable)).isTrue();
+        press("ENTER");
+        Edt.until("the end", () -> !Edt.get(frame::isDisplayable));
+    }
+
+    @Test
+    void aWindowThatHoldsNothingClosesAtOnce() {
+        open(Optional.empty());
+        press("ctrl Q");
+        Edt.until("the end", () -> !Edt.get(frame::isDisplayable));
     }
 }

@@ -113,13 +113,21 @@ public final class DrivenPage implements AutoCloseable {
     }
 
     private void act(String stroke) {
-        JComponent view = page.view();
+        act(page.view(), stroke);
+    }
+
+    private static void act(JComponent view, String stroke) {
         Object name =
                 view.getInputMap(JComponent.WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).get(KeyStroke.getKeyStroke(stroke));
         if (name == null) {
             throw new AssertionError("no key " + stroke);
         }
         view.getActionMap().get(name).actionPerformed(new java.awt.event.ActionEvent(view, 0, stroke));
+    }
+
+    /** Says yes to a question that has no field. */
+    public void confirm() {
+        run(() -> act((JComponent) find("Answer").orElseThrow(), "ENTER"));
     }
 
     /** The first part with that accessible name. */

@@ -106,6 +106,39 @@ class PastPageIT {
     }
 
     @Test
+    void sessionsAreCorrectedRenamedAndRemovedAfterAQuestionAndOneThatRunsIsNot() throws Exception {
+        try (DrivenPage page = open()) {
+            page.until("the list", () -> page.said("Sessions").contains("Session 3"));
+            page.press("R");
+            page.until("why not", () -> page.said("Message").contains("has no raw data to go on with"));
+            page.press("M");
+            page.type("Engine", "another engine");
+            page.enter("Engine");
+            page.until("renamed", () -> page.said("Sessions").contains("another engine"));
+            page.press("P");
+            page.type("Pull", "99");
+            page.type("Lambda", "0.9");
+            page.enter("Lambda");
+            page.until("no such pull", () -> page.said("Message").contains("no pull 99"));
+            page.press("P");
+            page.type("Pull", "1");
+            page.type("Label", "new plugs");
+            page.enter("Label");
+            page.until("corrected", () -> page.said("Sessions").contains("new plugs"));
+            page.press("DELETE");
+            assertThat(page.said("Sessions")).contains("Session 3");
+            page.confirm();
+            page.until("removed", () -> page.said("Message").contains("Removed session 3"));
+            page.until("the list", () -> !page.said("Sessions").contains("Session 3"));
+            page.until("the next", () -> page.said("Sessions").contains("Session 2"));
+            page.press("DELETE");
+            page.confirm();
+            page.until("it runs", () -> page.said("Message").contains("runs this session"));
+            assertThat(page.said("Sessions")).contains("Session 2");
+        }
+    }
+
+    @Test
     void thePageIsShownInEveryLook() throws Exception {
         try (DrivenPage page = open()) {
             page.until("the answer", () -> page.said("What the session says").contains("belt squeal"));
