@@ -5,16 +5,16 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Detail;
-import org.nextpull.plan.EngineFacts;
-import org.nextpull.report.Shown;
 import org.nextpull.fit.Experience;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
+import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.Shown;
 
 /** What the notebook teaches a running session. An engine waits, so one that cannot be read is a warning and teaches nothing. */
 final class EarlierDays {

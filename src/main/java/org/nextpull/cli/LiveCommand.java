@@ -78,8 +78,9 @@ final class LiveCommand implements Callable<Integer> {
             arity = "0..1",
             fallbackValue = NEWEST,
             paramLabel = "ID",
-            description = "Go on with a session after the program had ended: with this one of the notebook, else with the one that "
-                    + "began last.")
+            description =
+                    "Go on with a session after the program had ended: with this one of the notebook, else with the one that "
+                            + "began last.")
     private Optional<String> resume = Optional.empty();
 
     @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")

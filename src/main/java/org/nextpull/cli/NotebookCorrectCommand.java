@@ -23,8 +23,9 @@ import picocli.CommandLine.Spec;
         name = "correct",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "Says afterwards what a pull of a session was really run with; figures and advice are made again. What no option "
-                + "names stays as it is.")
+        description =
+                "Says afterwards what a pull of a session was really run with; figures and advice are made again. What no option "
+                        + "names stays as it is.")
 final class NotebookCorrectCommand implements Callable<Integer> {
     private static final double MOST_DEG = 90;
 
@@ -87,7 +88,9 @@ final class NotebookCorrectCommand implements Callable<Integer> {
                         lambda.map(value -> MixtureNumber.lambda(at, "--lambda", value)))
                 .withConfiguration(label, fuel);
         AskedSetting all = knock.map(word -> said.withKnock(mark(word))).orElse(said);
-        require(!all.equals(AskedSetting.none()), "Say what is to be corrected: --advance, --lambda, --fuel, --label or --knock.");
+        require(
+                !all.equals(AskedSetting.none()),
+                "Say what is to be corrected: --advance, --lambda, --fuel, --label or --knock.");
         return all;
     }
 

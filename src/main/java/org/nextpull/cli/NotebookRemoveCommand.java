@@ -18,8 +18,9 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "remove",
         mixinStandardHelpOptions = true,
-        description = "Takes sessions out of the notebook with all that belongs to them, after asking. What was captured of a live "
-                + "session stays in its folder, which is named.")
+        description =
+                "Takes sessions out of the notebook with all that belongs to them, after asking. What was captured of a live "
+                        + "session stays in its folder, which is named.")
 final class NotebookRemoveCommand implements Callable<Integer> {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
 
@@ -63,9 +64,12 @@ final class NotebookRemoveCommand implements Callable<Integer> {
                 book.remove(session.id());
                 return session.id();
             });
-            console.out().println("Removed session " + session.id() + "." + session.start().capture()
-                    .map(folder -> " Its raw data is still in " + folder + ".")
-                    .orElse(""));
+            console.out()
+                    .println("Removed session " + session.id() + "."
+                            + session.start()
+                                    .capture()
+                                    .map(folder -> " Its raw data is still in " + folder + ".")
+                                    .orElse(""));
         }
         return ExitCodes.DONE;
     }

@@ -14,8 +14,9 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "rename",
         mixinStandardHelpOptions = true,
-        description = "Gives the engine of a session another name, in the list and in the plan that is kept with it. Sessions of one "
-                + "name teach each other.")
+        description =
+                "Gives the engine of a session another name, in the list and in the plan that is kept with it. Sessions of one "
+                        + "name teach each other.")
 final class NotebookRenameCommand implements Callable<Integer> {
     private final Console console;
 
@@ -47,8 +48,12 @@ final class NotebookRenameCommand implements Callable<Integer> {
             book.rename(id, name.strip());
             return id;
         });
-        console.out().println("Session " + id + ": the engine is now \"" + name.strip() + "\", and was "
-                + session.summary().engine().map(was -> "\"" + was + "\"").orElse("without a name") + ".");
+        console.out()
+                .println("Session " + id + ": the engine is now \"" + name.strip() + "\", and was "
+                        + session.summary()
+                                .engine()
+                                .map(was -> "\"" + was + "\"")
+                                .orElse("without a name") + ".");
         return ExitCodes.DONE;
     }
 }

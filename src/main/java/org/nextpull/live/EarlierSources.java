@@ -33,14 +33,14 @@ public final class EarlierSources {
                             .map(CaptureSummary::source)
                             .filter(source -> !source.equals(OperatorLines.SOURCE))
                             .toList();
-            Optional<Path> folder = sources.stream()
-                    .flatMap(source -> folder(source).stream())
-                    .findFirst();
+            Optional<Path> folder =
+                    sources.stream().flatMap(source -> folder(source).stream()).findFirst();
             if (folder.isPresent()) {
                 return Outcome.of(new LiveIntake.Folder(FolderSettings.usual(folder.get())));
             }
-            Optional<String> device =
-                    plan.wires().size() > 1 ? Optional.empty() : sources.stream().findFirst();
+            Optional<String> device = plan.wires().size() > 1
+                    ? Optional.empty()
+                    : sources.stream().findFirst();
             return PlanPorts.of(plan, device).map(ports -> ports);
         } catch (IOException unreadable) {
             return Outcome.failed(Finding.error(

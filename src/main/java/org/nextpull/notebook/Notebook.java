@@ -8,15 +8,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.Collectors;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.plan.text.KeyKind;
-import org.nextpull.plan.text.PlanDraft;
-import java.util.stream.Collectors;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.KeyKind;
+import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.session.Act;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -98,7 +98,8 @@ public final class Notebook implements AutoCloseable {
             SessionStart start = session(id).start();
             String text = PlanDraft.of(start.planText(), start.planName())
                     .value()
-                    .map(draft -> draft.with("engine", "name", KeyKind.TEXT, engine).text())
+                    .map(draft ->
+                            draft.with("engine", "name", KeyKind.TEXT, engine).text())
                     .orElseThrow(() -> Trouble.noSession(file(), id));
             return database.run("update session set engine = ?, plan_text = ? where id = ?", engine, text, id);
         });

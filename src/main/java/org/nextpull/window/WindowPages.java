@@ -1,28 +1,28 @@
 package org.nextpull.window;
 
-import org.nextpull.plan.SweepPlan;
-import org.nextpull.live.SessionClaim;
-import org.nextpull.live.EarlierSources;
-import org.nextpull.fit.Experience;
-import org.nextpull.finding.Place;
-import org.nextpull.finding.Outcome;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.Detail;
-import java.nio.file.Files;
 import java.awt.EventQueue;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+import org.nextpull.fit.Experience;
 import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.live.EarlierSources;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
+import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.compared.ComparedDesk;
 import org.nextpull.window.day.DaySource;
@@ -62,10 +62,11 @@ final class WindowPages implements AutoCloseable {
         ComparedDesk compared = new ComparedDesk(work, main.foot(), shelf);
         main.add(new EmptyBench());
         main.add(start);
-        main.add(new PastDesk(work, main.foot(), shelf, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
-            compared.sessions(ids);
-            main.show(COMPARE);
-        })));
+        main.add(new PastDesk(
+                work, main.foot(), shelf, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
+                    compared.sessions(ids);
+                    main.show(COMPARE);
+                })));
         main.add(compared);
     }
 

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -13,7 +14,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.fit.Experience;
-import java.time.Instant;
 import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.Keeper;
@@ -145,7 +145,8 @@ class LiveCommandTest {
         keepAnEarlierDay();
         assertThat(live(PLAN, "note first\nend\n").status()).isZero();
         assertThat(live(PLAN, "note second\nend\n").status()).isZero();
-        assertThat(live(PLAN, "note again first\nend\n", "--resume", "2").status()).isZero();
+        assertThat(live(PLAN, "note again first\nend\n", "--resume", "2").status())
+                .isZero();
         try (Notebook kept = Notebook.openReadOnly(notebook)) {
             assertThat(kept.list()).hasSize(3);
             assertThat(kept.session(2).acts()).hasSize(2);

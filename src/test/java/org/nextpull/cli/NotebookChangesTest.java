@@ -73,7 +73,9 @@ class NotebookChangesTest {
         assertThat(notebook("", "list", "--json").json().path("sessions")).hasSize(1);
         Run unknown = notebook("yes\n", "remove", "1", "7");
         assertThat(unknown.status()).isEqualTo(ExitCodes.BAD_INPUT);
-        assertThat(notebook("", "list", "--json").json().path("sessions")).as("all or none").hasSize(1);
+        assertThat(notebook("", "list", "--json").json().path("sessions"))
+                .as("all or none")
+                .hasSize(1);
         Run removed = notebook("yes\n", "remove", "1");
         assertThat(removed.status()).as(removed.err()).isZero();
         assertThat(removed.out()).contains("Removed session 1.");
@@ -121,19 +123,25 @@ class NotebookChangesTest {
     @Test
     void aPullIsCorrectedAndTheFiguresAreMadeAgain() throws Exception {
         assertThat(add().status()).isZero();
-        String before = notebook("", "show", "1", "--json").json().at("/pulls/1/lambda").asText();
+        String before =
+                notebook("", "show", "1", "--json").json().at("/pulls/1/lambda").asText();
         Run corrected = notebook("", "correct", "1", "2", "--lambda", "0.95", "--label", "new plugs", "--knock", "yes");
         assertThat(corrected.status()).as(corrected.err()).isZero();
         assertThat(before).isNotEqualTo("0.95");
         var shown = notebook("", "show", "1", "--json").json();
         assertThat(shown.at("/pulls/1/label").asText()).isEqualTo("new plugs");
         assertThat(shown.at("/pulls/1/knock").asText()).isEqualTo("heard");
-        assertThat(notebook("", "list", "--json").json().at("/sessions/0/labels/0").asText())
+        assertThat(notebook("", "list", "--json")
+                        .json()
+                        .at("/sessions/0/labels/0")
+                        .asText())
                 .as("what is kept beside the samples")
                 .isEqualTo("new plugs");
-        assertThat(notebook("", "correct", "1", "99", "--lambda", "0.9").status()).isEqualTo(ExitCodes.BAD_INPUT);
+        assertThat(notebook("", "correct", "1", "99", "--lambda", "0.9").status())
+                .isEqualTo(ExitCodes.BAD_INPUT);
         assertThat(notebook("", "correct", "1", "2").status()).isEqualTo(ExitCodes.WRONG_USAGE);
-        assertThat(notebook("", "correct", "1", "2", "--knock", "maybe").status()).isEqualTo(ExitCodes.WRONG_USAGE);
+        assertThat(notebook("", "correct", "1", "2", "--knock", "maybe").status())
+                .isEqualTo(ExitCodes.WRONG_USAGE);
         assertThat(notebook("", "check").status()).isZero();
     }
 

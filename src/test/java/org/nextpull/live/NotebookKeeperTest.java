@@ -28,13 +28,7 @@ class NotebookKeeperTest {
     private static LiveSetup setup(Keeper keeper) {
         LiveSetup setup = HandDriven.setup(PLAN);
         return new LiveSetup(
-                setup.plan(),
-                setup.intake(),
-                setup.claim(),
-                Optional.empty(),
-                keeper,
-                setup.opener(),
-                setup.clock());
+                setup.plan(), setup.intake(), setup.claim(), Optional.empty(), keeper, setup.opener(), setup.clock());
     }
 
     private static HandDriven day(Keeper keeper) {

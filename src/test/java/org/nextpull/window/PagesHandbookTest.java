@@ -36,7 +36,12 @@ class PagesHandbookTest {
             PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
             List<KeyCommand> keys = new ArrayList<>();
             keys.addAll(new StartDesk(work, foot, ports, order -> {}).keys());
-            keys.addAll(new PastDesk(work, foot, shelf, new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {})).keys());
+            keys.addAll(new PastDesk(
+                            work,
+                            foot,
+                            shelf,
+                            new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {}))
+                    .keys());
             keys.addAll(new ComparedDesk(work, foot, shelf).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
         }

@@ -1,8 +1,5 @@
 package org.nextpull.window;
 
-import java.awt.event.WindowEvent;
-import javax.swing.JFrame;
-import org.nextpull.live.SessionFolders;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Component;
@@ -10,6 +7,7 @@ import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Graphics2D;
 import java.awt.event.ActionEvent;
+import java.awt.event.WindowEvent;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -20,6 +18,7 @@ import java.util.Optional;
 import javax.imageio.ImageIO;
 import javax.swing.AbstractButton;
 import javax.swing.JComponent;
+import javax.swing.JFrame;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
@@ -31,6 +30,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.work.Work;
@@ -173,7 +173,9 @@ class PagesIT {
         picture("window-bench-live");
         press("ctrl Q");
         Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
-        assertThat(Edt.get(frame::isDisplayable)).as("a recording is not ended by a key").isTrue();
+        assertThat(Edt.get(frame::isDisplayable))
+                .as("a recording is not ended by a key")
+                .isTrue();
         press("ESCAPE");
         Edt.until("the session going on", () -> Edt.get(() -> find("Answer").isEmpty()));
         press("3");
@@ -187,8 +189,8 @@ class PagesIT {
         press("R");
         Edt.until("the session gone on with", () -> said("Link").contains("connected"));
         assertThat(SessionFolders.beside(folder.resolve("notebook.db")).newest())
-                .hasValueSatisfying(running -> assertThat(
-                                SessionFolders.beside(folder.resolve("notebook.db")).isRunning(running))
+                .hasValueSatisfying(running -> assertThat(SessionFolders.beside(folder.resolve("notebook.db"))
+                                .isRunning(running))
                         .isTrue());
         press("4");
         press("A");
@@ -205,7 +207,9 @@ class PagesIT {
     @Test
     void aPlanWithChangesThatAreInNoFileIsNotDroppedByClosing() throws Exception {
         open(Optional.empty());
-        Edt.until("the form", () -> Edt.get(() -> find("Exhaust (limits.exhaust_c)").isPresent()));
+        Edt.until(
+                "the form",
+                () -> Edt.get(() -> find("Exhaust (limits.exhaust_c)").isPresent()));
         type("Exhaust (limits.exhaust_c)", "930");
         Edt.run(() -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
         Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));

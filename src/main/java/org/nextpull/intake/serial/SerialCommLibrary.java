@@ -42,7 +42,8 @@ final class SerialCommLibrary implements PortLibrary {
     public boolean isThere(String device) {
         nameOurselves();
         try {
-            // the library makes an object for a device that is no listed port, such as a pseudo-terminal, only where that exists
+            // the library makes an object for a device that is no listed port, such as a pseudo-terminal, only where
+            // that exists
             return !SerialPort.getCommPort(device).getSystemPortPath().isBlank();
         } catch (SerialPortInvalidPortException e) {
             return false;

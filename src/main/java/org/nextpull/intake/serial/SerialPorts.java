@@ -40,9 +40,12 @@ public final class SerialPorts implements PortOpener {
 
     @Override
     public Optional<Finding> missing(WireSettings settings) {
-        Outcome<Boolean> there = asked(() -> Outcome.of(settings.device().isBlank() || library.isThere(settings.device())));
+        Outcome<Boolean> there =
+                asked(() -> Outcome.of(settings.device().isBlank() || library.isThere(settings.device())));
         return there.value().filter(is -> !is).map(not -> {
-            String ports = list().value().orElse(List.of()).stream().map(PortInfo::name).collect(Collectors.joining(", "));
+            String ports = list().value().orElse(List.of()).stream()
+                    .map(PortInfo::name)
+                    .collect(Collectors.joining(", "));
             return Finding.error(
                     FindingCode.WIRE_NOT_THERE,
                     Place.inFile(settings.device()),

@@ -48,7 +48,9 @@ final class Corrections {
         }
         AskedSetting setting = AskedSetting.none()
                 .withValues(
-                        advance.value().map(Advance::ofDeg), Optional.empty(), lambda.value().map(Lambda::of))
+                        advance.value().map(Advance::ofDeg),
+                        Optional.empty(),
+                        lambda.value().map(Lambda::of))
                 .withConfiguration(word(texts.get(3)), word(texts.get(4)));
         return setting.equals(AskedSetting.none())
                 ? Optional.of(EntryText.NOTHING_SAID)

@@ -1,24 +1,24 @@
 package org.nextpull.window.past;
 
-import org.nextpull.finding.Place;
-import org.nextpull.finding.FindingCode;
-import java.util.function.Predicate;
-import org.nextpull.report.EntryText;
-import java.util.function.Supplier;
-import java.util.function.Function;
 import java.awt.EventQueue;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
+import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
@@ -154,10 +154,11 @@ public final class PastDesk implements Page {
 
     private void goOn() {
         selected(row -> work.think(
-                () -> shelf.session(row.id()).then(session -> ways.goOn()
-                        .apply(session)
-                        .<Outcome<KeptSession>>map(Outcome::failed)
-                        .orElseGet(() -> Outcome.of(session))),
+                () -> shelf.session(row.id())
+                        .then(session -> ways.goOn()
+                                .apply(session)
+                                .<Outcome<KeptSession>>map(Outcome::failed)
+                                .orElseGet(() -> Outcome.of(session))),
                 gone -> {
                     if (gone.isFailed()) {
                         foot.say(sentence(gone.findings()));
