@@ -11,7 +11,7 @@ import org.nextpull.unit.Temperature;
  * @param air the air
  * @param dewPoint empty for air too dry to have one
  * @param wetBulb thermodynamic wet bulb
- * @param densityAltitude in m, moisture included
+ * @param densityAltitude geopotential altitude in m at which the standard atmosphere is as dense as this air, moisture included
  * @param corrections one for each standard, with its findings
  */
 public record AirSheet(
@@ -24,6 +24,12 @@ public record AirSheet(
         corrections = List.copyOf(corrections);
     }
 
+    /**
+     * All figures of one air.
+     *
+     * @param place what the findings of the corrections are about
+     * @throws IllegalArgumentException where the temperature lies outside {@link HylandWexler#VALID_KELVINS}, or a factor is not positive
+     */
     public static AirSheet of(AirState air, Place place) {
         return new AirSheet(
                 air,
@@ -35,7 +41,11 @@ public record AirSheet(
                         .toList());
     }
 
-    /** What going from this air to another does to raw torque, by each standard that corrects at all. */
+    /**
+     * What going from this air to another does to raw torque, by each standard that corrects at all.
+     *
+     * @throws IllegalArgumentException when the vapour pressure of this air is not below the barometer of the later one
+     */
     public List<WeatherChange> changeTo(AirState later) {
         return CorrectionStandard.all().stream()
                 .filter(standard -> standard.limits().isPresent())

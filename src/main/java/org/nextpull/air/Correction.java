@@ -12,6 +12,11 @@ import org.nextpull.finding.Finding;
  * @param findings what lies outside the standard's range; empty when the factor may be used without a word
  */
 public record Correction(CorrectionStandard standard, double factor, AirState air, List<Finding> findings) {
+    /**
+     * Accepts any positive finite factor, outside the range of the standard too; its findings say so.
+     *
+     * @throws IllegalArgumentException when the factor is NaN, infinite, 0 or negative
+     */
     public Correction {
         findings = List.copyOf(findings);
         if (!(factor > 0) || !Double.isFinite(factor)) {

@@ -23,7 +23,10 @@ public sealed interface CorrectionStandard
     /** Name for people, with the documents that share the formula. */
     String title();
 
-    /** The factor for an air state; also outside the limits, so ask {@link #correction} for the findings. */
+    /**
+     * The dimensionless factor for an air state, corrected over measured torque. It is computed outside the limits too, so ask
+     * {@link #correction} for the findings.
+     */
     double factor(AirState air);
 
     /** The air at which the factor is 1. */
@@ -61,7 +64,12 @@ public sealed interface CorrectionStandard
                         Detail.of("nearest", String.join(", ", nearest.isEmpty() ? ids : nearest)))));
     }
 
-    /** Factor and findings together. */
+    /**
+     * Factor and findings together.
+     *
+     * @param place what the findings are about, such as the pull
+     * @throws IllegalArgumentException where the factor is not positive, as for a J1349 factor at more than six times normal pressure
+     */
     default Correction correction(AirState air, Place place) {
         return new Correction(this, factor(air), air, check(air, place));
     }

@@ -10,7 +10,7 @@ public final class DewPoint {
 
     private DewPoint() {}
 
-    /** The dew point by halving; empty for air so dry that it lies outside the range of {@link HylandWexler}. */
+    /** The dew point by halving, to better than 1e-12 K; empty for air so dry that it lies outside the range of {@link HylandWexler}. */
     public static Optional<Temperature> of(Pressure vapour) {
         double low = HylandWexler.VALID_KELVINS.low();
         double high = HylandWexler.VALID_KELVINS.high();

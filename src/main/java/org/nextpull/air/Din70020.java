@@ -7,6 +7,7 @@ import org.nextpull.unit.Temperature;
 /**
  * DIN 70020: factor = (1013 mbar / p) sqrt(T / 293) with the total pressure p, not the dry one, and T in K; humidity does not enter.
  * Reference 20 degC, 1013 mbar. Withdrawn in favour of DIN ISO 1585; it prints no range, so 7 % of correction is taken as the bound.
+ * Seen in secondary quotations, not in the document.
  */
 public record Din70020() implements CorrectionStandard {
     private static final double REFERENCE_PASCALS = 101_300;

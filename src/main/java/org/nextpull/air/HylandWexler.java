@@ -20,7 +20,7 @@ public final class HylandWexler {
     /**
      * Saturation pressure at a temperature; over ice up to the triple point, over water above it.
      *
-     * @throws IllegalArgumentException outside -100 to 200 degC
+     * @throws IllegalArgumentException outside {@link #VALID_KELVINS}
      */
     public static Pressure saturationPressure(Temperature temperature) {
         double t = temperature.kelvins();

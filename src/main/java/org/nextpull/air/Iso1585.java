@@ -7,7 +7,8 @@ import org.nextpull.unit.Temperature;
 /**
  * ISO 1585 for spark ignition, the same as UN R85, 88/195/EEC and JIS D 1001: factor = (99 kPa / pd)^1.2 (T / 298)^0.6 with the dry
  * pressure pd and T in K. Reference 298 K, 99 kPa dry (100 kPa less 1 kPa of vapour); used from 288 to 308 K, 80 to 110 kPa dry and
- * from 0.93 to 1.07. Outside, the standard wants the conditions printed beside the corrected value.
+ * from 0.93 to 1.07. Outside, the standard wants the conditions printed beside the corrected value. Formula and limits as the text of
+ * 88/195/EEC and a preview of ISO 1585:1982 give them in secondary quotations; R85 has it in annex 5, paragraph 5.4.
  */
 public record Iso1585() implements CorrectionStandard {
     private static final double REFERENCE_DRY_PASCALS = 99_000;

@@ -8,9 +8,9 @@ import org.nextpull.unit.Temperature;
 /**
  * Where a standard lets its factor be used.
  *
- * @param kelvins inlet air temperature; empty where the standard prints none
- * @param dryPascals dry pressure; empty where the standard prints none
- * @param factor the factor itself
+ * @param kelvins inlet air temperature in K; empty where the standard prints none
+ * @param dryPascals dry pressure in Pa; empty where the standard prints none
+ * @param factor the factor itself, dimensionless
  */
 public record Limits(Optional<Span> kelvins, Optional<Span> dryPascals, Span factor) {
     /** No more than 7 % of correction: the bound of ISO 1585 and SAE J1349, taken over for the older standards that print none. */

@@ -7,7 +7,7 @@ public sealed interface Moisture {
     /**
      * Relative humidity.
      *
-     * @param fraction 0 to 1; 0.6 for 60 %
+     * @param fraction dimensionless, 0 to 1; 0.6 for 60 %. Not checked here: {@link Weather#state} says what is wrong with it
      */
     record RelativeHumidity(double fraction) implements Moisture {}
 
@@ -17,7 +17,7 @@ public sealed interface Moisture {
     /** Temperature at which the air is saturated. */
     record DewPointReading(Temperature temperature) implements Moisture {}
 
-    /** Relative humidity in percent, 0 to 100. */
+    /** Relative humidity in percent, 0 to 100. Not checked here: {@link Weather#state} says what is wrong with it. */
     static Moisture ofHumidityPercent(double percent) {
         return new RelativeHumidity(percent / 100);
     }

@@ -4,7 +4,7 @@ import java.util.Optional;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 
-/** Torque as measured. */
+/** Torque as measured: the factor is 1 in any air. */
 public record NoCorrection() implements CorrectionStandard {
     @Override
     public String id() {

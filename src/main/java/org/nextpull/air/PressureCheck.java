@@ -12,7 +12,8 @@ import org.nextpull.unit.Pressure;
 /**
  * Recognises a barometer that cannot be the station pressure, above all the common mistake of taking the sea-level pressure of a weather
  * report: at 400 m it is 5 % too high and so is every corrected figure 5 % too low. Each rule is a comparison of two readings; below
- * about 100 m the mistake is too small to see.
+ * about 100 m the mistake is too small to see. The bounds are common practice, no source; pressure over altitude is that of
+ * {@link StandardAtmosphere}.
  */
 public final class PressureCheck {
     /** Two barometers of one place agree within this, in Pa. */
@@ -32,7 +33,12 @@ public final class PressureCheck {
 
     private PressureCheck() {}
 
-    /** Every disagreement among the readings. */
+    /**
+     * Every disagreement among the readings; empty when they agree or there are not two to compare.
+     *
+     * @param place what the findings are about
+     * @throws IllegalArgumentException at an altitude so high that the standard atmosphere has no pressure there (44 km)
+     */
     public static List<Finding> of(PressureReadings readings, Place place) {
         List<Finding> findings = new ArrayList<>();
         readings.given()

@@ -11,7 +11,7 @@ import org.nextpull.unit.Pressure;
  * @param logged median of the logger's barometer
  * @param manifoldAtRest manifold pressure with the engine stopped
  * @param manifoldAtFullLoad manifold pressure at full load of a naturally aspirated engine; leave it out for a boosted one
- * @param altitudeMetres altitude of the dyno above sea level
+ * @param altitudeMetres altitude of the dyno above sea level in m; the standard atmosphere has one from -5,000 to 11,000 m
  */
 public record PressureReadings(
         Optional<Pressure> given,
@@ -41,6 +41,11 @@ public record PressureReadings(
         return new PressureReadings(given, logged, manifoldAtRest, Optional.of(pressure), altitudeMetres);
     }
 
+    /**
+     * The same with the altitude of the dyno.
+     *
+     * @param metres above sea level, from -5,000 to 11,000
+     */
     public PressureReadings withAltitude(double metres) {
         return new PressureReadings(given, logged, manifoldAtRest, manifoldAtFullLoad, OptionalDouble.of(metres));
     }

@@ -8,7 +8,7 @@ import org.nextpull.unit.Unit;
 /**
  * SAE J607, called "STD" in the trade: factor = (29.92 inHg / pd) sqrt(T / 60 degF) with the dry pressure pd and absolute temperatures.
  * Reference 60 degF, 29.92 inHg dry. Withdrawn; reads about 4 % above SAE J1349 in the same air. It prints no range, so 7 % of
- * correction is taken as the bound.
+ * correction is taken as the bound. Seen in secondary quotations, not in the document.
  */
 public record SaeJ607() implements CorrectionStandard {
     private static final double REFERENCE_PASCALS = Unit.INCH_OF_MERCURY.toSi(29.92);

@@ -4,7 +4,7 @@ import org.nextpull.unit.Pressure;
 
 /**
  * The standard atmosphere of ISO 2533 up to 11,000 m: pressure at an altitude, and the altitude at which it has a given pressure or
- * density. Altitudes are geopotential, in m.
+ * density. Altitudes are geopotential, in m. Constants and the formula of its lowest layer are from memory.
  */
 public final class StandardAtmosphere {
     private static final double SEA_LEVEL_PASCALS = 101_325;
@@ -17,17 +17,27 @@ public final class StandardAtmosphere {
 
     private StandardAtmosphere() {}
 
+    /** Pressure at altitude 0, 101.325 kPa. */
     public static Pressure seaLevelPressure() {
         return Pressure.ofPascals(SEA_LEVEL_PASCALS);
     }
 
-    /** Pressure at an altitude from -5,000 to 11,000 m. */
+    /**
+     * Pressure at an altitude.
+     *
+     * @param altitudeMetres geopotential altitude in m; the layer reaches from -5,000 to 11,000 m, beyond which it is only continued
+     * @throws IllegalArgumentException for NaN, and above 44,330 m, where the continued layer has no pressure any more
+     */
     public static Pressure pressureAt(double altitudeMetres) {
         double warmth = 1 - LAPSE_KELVINS_PER_METRE * altitudeMetres / SEA_LEVEL_KELVINS;
         return Pressure.ofPascals(SEA_LEVEL_PASCALS * Math.pow(warmth, EXPONENT));
     }
 
-    /** Altitude in m at which the standard atmosphere has that pressure. */
+    /**
+     * Altitude in m at which the standard atmosphere has that pressure; negative above 101.325 kPa.
+     *
+     * @param pressure from 22.6 kPa, the upper end of the layer, below which it is only continued; not negative
+     */
     public static double altitudeOf(Pressure pressure) {
         return altitude(Math.pow(pressure.pascals() / SEA_LEVEL_PASCALS, 1 / EXPONENT));
     }

@@ -28,7 +28,12 @@ public record Weather(Pressure barometer, Temperature temperature, Moisture mois
     /** Air temperatures at which an engine is run: -40 to 80 degC. */
     private static final Span AIR_KELVINS = Span.of(233.15, 353.15);
 
-    /** The air state, or what is wrong with the readings; all errors at once. */
+    /**
+     * The air state, or what is wrong with the readings: an implausible barometer or temperature (both are said at once), a humidity
+     * outside 0 to 1, a wet bulb or dew point that no air has at that temperature. A humidity up to 1 % gives the air and a warning.
+     *
+     * @param place what the findings are about
+     */
     public Outcome<AirState> state(Place place) {
         List<Finding> findings = new ArrayList<>();
         if (!BAROMETER_PASCALS.contains(barometer.pascals())) {

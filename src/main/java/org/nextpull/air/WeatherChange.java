@@ -11,7 +11,8 @@ import java.util.Map;
  * @param standard the rule
  * @param before air of the first pull
  * @param after air of the later pull
- * @param ratios raw torque after over before from each cause alone, taken one after the other; their product is the whole change
+ * @param ratios raw torque after over before, dimensionless, from each cause alone, taken one after the other; their product is the whole
+ *     change
  */
 public record WeatherChange(CorrectionStandard standard, AirState before, AirState after, Map<Cause, Double> ratios) {
     /** What changed. */
@@ -27,6 +28,11 @@ public record WeatherChange(CorrectionStandard standard, AirState before, AirSta
         ratios = Collections.unmodifiableMap(copy);
     }
 
+    /**
+     * What changes between two airs: first the pressure, then the temperature, then the moisture.
+     *
+     * @throws IllegalArgumentException when the vapour pressure of the first air is not below the barometer of the second
+     */
     public static WeatherChange between(AirState before, AirState after, CorrectionStandard standard) {
         AirState pressed = new AirState(after.barometer(), before.temperature(), before.vapour());
         AirState warmed = new AirState(after.barometer(), after.temperature(), before.vapour());
@@ -37,7 +43,7 @@ public record WeatherChange(CorrectionStandard standard, AirState before, AirSta
         return new WeatherChange(standard, before, after, ratios);
     }
 
-    /** Raw torque after over raw torque before. */
+    /** Raw torque after over raw torque before, dimensionless and positive. */
     public double rawTorqueRatio() {
         return ratios.values().stream().reduce(1.0, (a, b) -> a * b);
     }

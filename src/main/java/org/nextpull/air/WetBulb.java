@@ -37,7 +37,12 @@ public final class WetBulb {
         return Pressure.ofPascals(barometer.pascals() * humidityRatio / (MoistAir.MASS_RATIO + humidityRatio));
     }
 
-    /** The wet bulb of air, by halving between the dry bulb and far below it. */
+    /**
+     * The wet bulb of air, by halving between the dry bulb and 60 K below it.
+     *
+     * @param air the air, not above saturation; its dry bulb below the boiling point at its barometer
+     * @throws IllegalArgumentException where the temperature lies outside {@link HylandWexler#VALID_KELVINS}
+     */
     public static Temperature of(AirState air) {
         Span valid = HylandWexler.VALID_KELVINS;
         double high = air.temperature().kelvins();

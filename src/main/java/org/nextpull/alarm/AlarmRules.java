@@ -12,10 +12,11 @@ import org.nextpull.unit.Pressure;
  *
  * @param limits the limits
  * @param band from whose lowest speed oil pressure is watched; empty for everywhere
- * @param fullLoad throttle from which the load is full, as a fraction
- * @param engineRevPerRollerRev gives the engine's speed where only the roller's is logged
+ * @param fullLoad throttle from which the load is full, as a fraction, 0.9 for 90 %
+ * @param engineRevPerRollerRev engine revolutions for one of the roller, positive; gives the engine's speed where only the roller's is
+ *     logged
  * @param baro barometer where the log has none
- * @param lambdaDelayS time from the cylinder to the lambda reading in s, where the plan gives it
+ * @param lambdaDelayS time from the cylinder to the lambda reading in s, 0 to 5, where the plan gives it
  */
 public record AlarmRules(
         Limits limits,

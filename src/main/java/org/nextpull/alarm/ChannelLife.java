@@ -13,11 +13,12 @@ import org.nextpull.finding.Place;
 
 /**
  * Whether one channel lived in a pull. A sensor that is dead, stuck or wrongly scaled goes on to read something; a limit is watched only
- * by one that can be told from that.
+ * by one that can be told from that. How long a reading may stand still, and what an engine can read, are common practice, no source.
  *
  * @param channel the channel
  * @param life how it stands
- * @param figure what shows it: for a blank channel the seconds without a reading, else the reading, in the project's unit
+ * @param figure what shows it: for a blank channel the seconds without a reading, else the reading in the project's unit of its quantity;
+ *     0 for a channel that is not logged
  */
 public record ChannelLife(Channel channel, Life life, double figure) {
     /** Longest time without a reading, in s, of a channel that is not logged more slowly than that. */

@@ -8,6 +8,11 @@ package org.nextpull.channel;
 public record Block(Samples samples) {
     public static final int MOST_ROWS = 4096;
 
+    /**
+     * Accepts no rows at all up to {@link #MOST_ROWS}.
+     *
+     * @throws IllegalArgumentException when there are more
+     */
     public Block {
         if (samples.rows() > MOST_ROWS) {
             throw new IllegalArgumentException("a block holds at most " + MOST_ROWS + " rows: " + samples.rows());

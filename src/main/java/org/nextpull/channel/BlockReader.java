@@ -10,7 +10,11 @@ public interface BlockReader extends AutoCloseable {
     /** How the source was understood; known from the start. */
     SourceDescription description();
 
-    /** The next block, or empty at the end. */
+    /**
+     * The next block, or empty at the end.
+     *
+     * @throws IOException when the source cannot be read; blocks given before stay good
+     */
     Optional<Block> next() throws IOException;
 
     /** What was found so far; complete once {@link #next} has returned empty. */

@@ -7,12 +7,18 @@ package org.nextpull.channel;
  * @param sensor number of the sensor of that role, from 1
  */
 public record Channel(Role role, int sensor) {
+    /**
+     * Accepts a sensor of any number from 1.
+     *
+     * @throws IllegalArgumentException when the number is 0 or negative
+     */
     public Channel {
         if (sensor < 1) {
             throw new IllegalArgumentException("sensors are numbered from 1: " + sensor);
         }
     }
 
+    /** The first, and mostly only, sensor of a role. */
     public static Channel of(Role role) {
         return new Channel(role, 1);
     }

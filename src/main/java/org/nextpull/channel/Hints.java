@@ -10,8 +10,9 @@ import org.nextpull.unit.Unit;
  *
  * @param headers header of the column for a role
  * @param units unit of the column for a role
- * @param afrScale stoichiometric air-fuel ratio that the gauge is scaled to; without it an air-fuel ratio gives no lambda
- * @param sampleHz rate of the rows where the log has no time
+ * @param afrScale stoichiometric air-fuel ratio that the gauge is scaled to, kg/kg, positive; without it an air-fuel ratio gives no
+ *     lambda
+ * @param sampleHz rows a second, positive, where the log has no time
  */
 public record Hints(
         Map<Role, String> headers, Map<Role, Unit> units, OptionalDouble afrScale, OptionalDouble sampleHz) {

@@ -7,6 +7,10 @@ public interface Recording {
     /** The name that findings and results give to it, such as the file as the user named it. */
     String name();
 
-    /** Opens it for reading once. */
+    /**
+     * Opens it for reading once; the caller closes what it gets.
+     *
+     * @throws IOException when the source is not there or is none that can be read
+     */
     BlockReader open() throws IOException;
 }

@@ -34,6 +34,7 @@ public final class Samples {
         this.fuels = fuels;
     }
 
+    /** A builder for those channels, whose order {@link Builder#set(int, double)} counts in. */
     public static Builder builder(List<Channel> channels) {
         return new Builder(channels);
     }
@@ -63,8 +64,9 @@ public final class Samples {
     }
 
     /**
-     * A cell that is known to be present.
+     * A cell that is known to be present, in the project's unit of its quantity.
      *
+     * @param row from 0 to below {@link #rows}
      * @throws IllegalStateException when it is not
      */
     public double value(Channel channel, int row) {
@@ -75,11 +77,12 @@ public final class Samples {
         return values[index][row];
     }
 
+    /** A cell in the project's unit of its quantity; empty where it is absent or the channel is not logged. */
     public OptionalDouble find(Channel channel, int row) {
         return isPresent(channel, row) ? OptionalDouble.of(value(channel, row)) : OptionalDouble.empty();
     }
 
-    /** The present values of a channel, in row order; empty when the channel is not logged. */
+    /** The present values of a channel in the project's unit of its quantity, in row order; empty when the channel is not logged. */
     public double[] presentValues(Channel channel) {
         int index = channels.indexOf(channel);
         if (index < 0) {
@@ -148,12 +151,24 @@ public final class Samples {
             return this;
         }
 
-        /** Sets a cell of the row started last. */
+        /**
+         * Sets a cell of the row started last.
+         *
+         * @param channel one of those that the builder was made for
+         * @param value finite, in the project's unit of the quantity
+         * @throws IllegalArgumentException for NaN or an infinite value
+         */
         public Builder set(Channel channel, double value) {
             return set(channels.indexOf(channel), value);
         }
 
-        /** Sets a cell of the row started last, by the channel's place in the list. */
+        /**
+         * Sets a cell of the row started last, by the channel's place in the list.
+         *
+         * @param channelIndex from 0
+         * @param value finite, in the project's unit of the quantity
+         * @throws IllegalArgumentException for NaN or an infinite value
+         */
         public Builder set(int channelIndex, double value) {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException("a sample must be finite; leave the cell out instead");

@@ -19,10 +19,15 @@ public record SparkMap(List<Cell> cells) implements Spark {
     /**
      * One breakpoint.
      *
-     * @param rpm speed, finite and not negative
+     * @param rpm speed in rpm, finite and not negative
      * @param advance advance that stands there
      */
     public record Cell(double rpm, Advance advance) {
+        /**
+         * Accepts any finite speed from 0.
+         *
+         * @throws IllegalArgumentException when the speed is NaN, infinite or negative
+         */
         public Cell {
             if (!(rpm >= 0) || Double.isInfinite(rpm)) {
                 throw new IllegalArgumentException("breakpoint at " + rpm + " rpm");
@@ -56,8 +61,9 @@ public record SparkMap(List<Cell> cells) implements Spark {
     /**
      * Cells from two arrays that run in parallel.
      *
-     * @param rpm rising speeds
-     * @param deg advance at each, degrees before top dead centre
+     * @param rpm rising speeds, finite and not negative
+     * @param deg advance at each, degrees before top dead centre, finite; at least as many as there are speeds
+     * @throws IllegalArgumentException where there is no speed, the speeds do not rise, or a number is not in its range
      */
     public static SparkMap of(double[] rpm, double[] deg) {
         List<Cell> cells = new ArrayList<>();
@@ -72,7 +78,7 @@ public record SparkMap(List<Cell> cells) implements Spark {
         return cells.size() == 1;
     }
 
-    /** Degrees of advance at a speed in rpm. */
+    /** Degrees of advance at a speed in rpm, on the straight line between the breakpoints around it. */
     public double degAt(double rpm) {
         Cell before = cells.get(0);
         if (rpm <= before.rpm()) {
@@ -97,7 +103,12 @@ public record SparkMap(List<Cell> cells) implements Spark {
         return deg;
     }
 
-    /** The map moved as a whole, positive degrees for more advance. */
+    /**
+     * The map moved as a whole.
+     *
+     * @param deg crank degrees, finite; positive for more advance
+     * @throws IllegalArgumentException for NaN or an infinite number
+     */
     public SparkMap shiftedBy(double deg) {
         List<Cell> moved = new ArrayList<>();
         for (Cell cell : cells) {
@@ -106,7 +117,9 @@ public record SparkMap(List<Cell> cells) implements Spark {
         return new SparkMap(moved);
     }
 
-    /** By how many degrees this is the other map moved as a whole; empty where it is not, or where the breakpoints differ. */
+    /**
+     * By how many crank degrees this is the other map moved as a whole, to 1e-6; empty where it is not, or where the breakpoints differ.
+     */
     public OptionalDouble shiftFrom(SparkMap other) {
         if (cells.size() != other.cells.size()) {
             return OptionalDouble.empty();

@@ -12,7 +12,7 @@ import org.nextpull.unit.Torque;
  * @param power mean power
  * @param torqueError standard error of the mean torque from the noise within the pull; says nothing of the scatter from pull to pull
  * @param powerError the same for the power
- * @param coverage share of the band's grid points that the curve has, above 0 and at most 1
+ * @param coverage share of the band's grid points that the curve has, dimensionless, above 0 and at most 1
  */
 public record BandMean(
         SpeedBand band, Torque torque, Power power, Torque torqueError, Power powerError, double coverage) {

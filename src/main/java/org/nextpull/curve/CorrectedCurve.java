@@ -21,6 +21,7 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
         return raw.grid();
     }
 
+    /** Corrected over measured torque, dimensionless and positive. */
     public double factor() {
         return correction.factor();
     }
@@ -45,7 +46,12 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
         return raw.peakPower().times(factor());
     }
 
-    /** The corrected points at the multiples of a distance in rpm. */
+    /**
+     * The corrected points at the multiples of a distance.
+     *
+     * @param everyRpm distance in rpm, from 1
+     * @throws IllegalArgumentException for a distance of 0 or less, where the curve has more than one point
+     */
     public List<CurvePoint> rowsEvery(int everyRpm) {
         return times(raw.rowsEvery(everyRpm));
     }

@@ -10,21 +10,38 @@ import org.nextpull.unit.Torque;
  *
  * @param speed the shaft whose speed runs along it
  * @param torqueAt the shaft that its torque is stated at
- * @param shaftRevPerSpeedRev revolutions of the torque's shaft for one of the speed's; power is torque times that shaft's speed
+ * @param shaftRevPerSpeedRev revolutions of the torque's shaft for one of the speed's, dimensionless and positive; power is torque times
+ *     that shaft's speed
  */
 public record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftRevPerSpeedRev) {
+    /**
+     * Accepts any positive finite ratio.
+     *
+     * @throws IllegalArgumentException when the ratio is NaN, infinite, 0 or negative
+     */
     public CurveAxes {
         if (!(shaftRevPerSpeedRev > 0) || !Double.isFinite(shaftRevPerSpeedRev)) {
             throw new IllegalArgumentException("a ratio of speeds is positive: " + shaftRevPerSpeedRev);
         }
     }
 
-    /** Power of a torque at a speed of these axes. */
+    /**
+     * Power of a torque at a speed of these axes.
+     *
+     * @param torque at the torque's shaft
+     * @param rpm speed of the speed's shaft in rpm, finite
+     * @throws IllegalArgumentException for NaN or an infinite speed
+     */
     public Power power(Torque torque, double rpm) {
         return torque.at(rpm * shaftRevPerSpeedRev);
     }
 
-    /** Torque of a power at a speed of these axes; the speed must not be zero. */
+    /**
+     * Torque of a power at a speed of these axes, at the torque's shaft.
+     *
+     * @param rpm speed of the speed's shaft in rpm, finite and not 0
+     * @throws IllegalArgumentException at speed 0 or NaN, where there is no such torque
+     */
     public Torque torque(Power power, double rpm) {
         return power.torqueAt(rpm * shaftRevPerSpeedRev);
     }

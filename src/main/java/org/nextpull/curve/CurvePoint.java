@@ -6,8 +6,8 @@ import org.nextpull.unit.Torque;
 /**
  * One point of a curve.
  *
- * @param rpm speed
- * @param torque torque there
+ * @param rpm speed along the axis of the curve, rpm, not negative
+ * @param torque torque there, at the shaft that the axes name
  * @param power power there
  * @param rows rows of the log that weigh in it
  */

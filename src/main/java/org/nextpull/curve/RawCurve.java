@@ -13,6 +13,11 @@ import org.nextpull.unit.SpeedBand;
  * @param noise how sure they are
  */
 public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise) {
+    /**
+     * Accepts points in the order given, which must be that of rising speed.
+     *
+     * @throws IllegalArgumentException without a point
+     */
     public RawCurve {
         points = List.copyOf(points);
         if (points.isEmpty()) {
@@ -35,7 +40,13 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
         return CurvePeak.ofPower(this);
     }
 
-    /** The points at the multiples of a distance in rpm, read between neighbours where the grid has none there. */
+    /**
+     * The points at the multiples of a distance, read between neighbours where the grid has none there. A curve of one point gives that
+     * one.
+     *
+     * @param everyRpm distance in rpm, from 1
+     * @throws IllegalArgumentException for a distance of 0 or less, where the curve has more than one point
+     */
     public List<CurvePoint> rowsEvery(int everyRpm) {
         return CurveRows.every(everyRpm, this);
     }

@@ -14,13 +14,18 @@ public record SpeedGrid(int stepRpm) {
 
     private static final double EDGE = 1e-6;
 
+    /**
+     * Accepts any step from 1 rpm up.
+     *
+     * @throws IllegalArgumentException for a step of 0 or less
+     */
     public SpeedGrid {
         if (stepRpm < 1) {
             throw new IllegalArgumentException("a grid has a positive step: " + stepRpm);
         }
     }
 
-    /** The points in a band, its ends included. */
+    /** The points in a band in rpm, rising, its ends included; none where the band is narrower than a step and holds none. */
     public double[] pointsIn(SpeedBand band) {
         long first = (long) Math.ceil(band.fromRpm() / stepRpm - EDGE);
         long last = (long) Math.floor(band.toRpm() / stepRpm + EDGE);

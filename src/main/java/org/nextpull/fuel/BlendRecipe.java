@@ -21,7 +21,7 @@ public final class BlendRecipe {
      * that does not burn, with a warning.
      *
      * @param name name of the blend
-     * @param elements mass fractions
+     * @param elements mass fractions, each 0 to 1, together at most 1
      * @param figures density and the like where the data sheet gives them
      * @param place where the blend was written
      */

@@ -14,10 +14,11 @@ public final class ChargeCooling {
     private ChargeCooling() {}
 
     /**
-     * Cooling in kelvin; empty where the latent heat of the fuel is not known.
+     * Cooling in K; empty where the latent heat of the fuel is not known.
      *
      * @param dose fuel and mixture
      * @param evaporatedPart fraction of the fuel that evaporates before the inlet valve closes, 0 to 1
+     * @throws IllegalArgumentException where the latent heat is known of what needs no air, such as water
      */
     public static OptionalDouble kelvins(FuelDose dose, double evaporatedPart) {
         OptionalDouble latent = dose.fuel().value(FuelProperty.LATENT_HEAT);

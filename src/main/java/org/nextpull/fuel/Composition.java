@@ -12,6 +12,11 @@ import java.util.Map;
 public record Composition(Map<Element, Double> massFractions) {
     private static final double ROUNDING = 1e-9;
 
+    /**
+     * Accepts any fractions that may be parts of one kilogram.
+     *
+     * @throws IllegalArgumentException when a fraction is negative or NaN, or all together exceed 1 by more than rounding (1e-9)
+     */
     public Composition {
         EnumMap<Element, Double> copy = new EnumMap<>(Element.class);
         copy.putAll(massFractions);
@@ -28,7 +33,12 @@ public record Composition(Map<Element, Double> massFractions) {
         massFractions = Collections.unmodifiableMap(copy);
     }
 
-    /** Composition of a molecule from its atoms; for petrol the atoms for each carbon, such as 1 and 1.87. */
+    /**
+     * Composition of a molecule from its atoms; for petrol the atoms for each carbon, such as 1 and 1.87.
+     *
+     * @param atoms number of each element's atoms, not negative and not all 0; only their ratios count
+     * @throws IllegalArgumentException when a number is negative or NaN, or all are 0
+     */
     public static Composition ofAtoms(Map<Element, Double> atoms) {
         EnumMap<Element, Double> counts = new EnumMap<>(Element.class);
         counts.putAll(atoms);
@@ -43,14 +53,15 @@ public record Composition(Map<Element, Double> massFractions) {
         return new Composition(fractions);
     }
 
-    /** Mass fraction of one element, 0 where it is not named. */
+    /** Mass fraction of one element, dimensionless, 0 where it is not named. */
     public double fraction(Element element) {
         return massFractions.getOrDefault(element, 0.0);
     }
 
     /**
      * Kilograms of dry air that burn a kilogram of fuel exactly: K (c + h/4 - o/2)/M for CcHhOo of molar mass M, with K the grams of
-     * air for a mole of oxygen. Zero for water, negative for what brings more oxygen than it needs.
+     * air for a mole of oxygen. Zero for water, negative for what brings more oxygen than it needs. The balance is that of any textbook
+     * (Heywood 1988, section 3.4, from memory).
      */
     public double stoichiometricAirFuelRatio() {
         double molesOxygenPerGram = 0;

@@ -7,10 +7,10 @@ import java.util.OptionalDouble;
  * Chemical energy by the lower heating value, in J. At equal air and lambda it is the energy for a kg of air that counts, and there
  * fuels differ by percents only.
  *
- * @param perKilogram of fuel
- * @param perCubicMetre of fuel; empty where the density is not known
- * @param perKilogramOfMixture of stoichiometric mixture
- * @param perKilogramOfAir burnt exactly
+ * @param perKilogram J for a kg of fuel
+ * @param perCubicMetre J for a m3 of fuel; empty where the density is not known
+ * @param perKilogramOfMixture J for a kg of stoichiometric mixture
+ * @param perKilogramOfAir J for a kg of air when the fuel is burnt exactly
  */
 public record EnergyContent(
         double perKilogram, OptionalDouble perCubicMetre, double perKilogramOfMixture, double perKilogramOfAir) {

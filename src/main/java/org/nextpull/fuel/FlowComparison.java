@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  *
  * @param dose the fuel asked about
  * @param against the fuel it is compared with
- * @param massRatio kg for each kg of the other fuel
+ * @param massRatio kg for each kg of the other fuel, positive
  * @param volumeRatio litres for each litre of the other fuel; empty where a density is not known
  * @param areaRatio area of a jet or nozzle over that for the other fuel at equal pressure across it: mass flow goes with the area and
  *     the root of the density, viscosity aside; empty where a density is not known
@@ -15,6 +15,11 @@ import java.util.OptionalDouble;
 public record FlowComparison(
         FuelDose dose, FuelDose against, double massRatio, OptionalDouble volumeRatio, OptionalDouble areaRatio) {
 
+    /**
+     * One fuel at its lambda beside another at its own.
+     *
+     * @throws IllegalArgumentException where one of them needs no air, such as water
+     */
     public static FlowComparison between(FuelDose dose, FuelDose against) {
         double mass = dose.perKilogramOfAir() / against.perKilogramOfAir();
         OptionalDouble mine = dose.fuel().density();
@@ -27,12 +32,16 @@ public record FlowComparison(
                 dose, against, mass, OptionalDouble.of(mass / heavier), OptionalDouble.of(mass / Math.sqrt(heavier)));
     }
 
-    /** Both fuels at the lambda that commonly makes most power on each. */
+    /**
+     * Both fuels at the lambda that commonly makes most power on each, lambda 1 where that is not known.
+     *
+     * @throws IllegalArgumentException where one of them needs no air, such as water
+     */
     public static FlowComparison atBestPower(Fuel fuel, Fuel against) {
         return between(FuelDose.atBestPower(fuel), FuelDose.atBestPower(against));
     }
 
-    /** Diameter of a round jet over that for the other fuel: the root of the area ratio. */
+    /** Diameter of a round jet over that for the other fuel: the root of the area ratio; empty where a density is not known. */
     public OptionalDouble diameterRatio() {
         return areaRatio.isPresent() ? OptionalDouble.of(Math.sqrt(areaRatio.getAsDouble())) : OptionalDouble.empty();
     }

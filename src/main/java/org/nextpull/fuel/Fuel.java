@@ -29,7 +29,7 @@ public record Fuel(String name, Composition composition, Map<FuelProperty, Sourc
         cautions = Collections.unmodifiableSet(set);
     }
 
-    /** Air-fuel ratio by mass at lambda 1, from the elements; not positive for water. */
+    /** Kilograms of air that burn a kilogram of it exactly, from the elements; not positive for water. */
     public double stoichiometricAirFuelRatio() {
         return composition.stoichiometricAirFuelRatio();
     }
@@ -44,23 +44,27 @@ public record Fuel(String name, Composition composition, Map<FuelProperty, Sourc
         return Optional.ofNullable(properties.get(property));
     }
 
-    /** A looked-up figure in the unit of its quantity. */
+    /** A looked-up figure in the project's unit of its quantity, {@link FuelProperty#quantity}; empty where it is not known. */
     public OptionalDouble value(FuelProperty property) {
         Sourced found = properties.get(property);
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(found.value());
     }
 
-    /** Density in kg/m3. */
+    /** Density in kg/m3 at 15 to 20 degC; empty where it is not known. */
     public OptionalDouble density() {
         return value(FuelProperty.DENSITY);
     }
 
-    /** Lower heating value in J/kg. */
+    /** Lower heating value in J/kg; empty where it is not known. */
     public OptionalDouble lowerHeatingValue() {
         return value(FuelProperty.LOWER_HEATING_VALUE);
     }
 
-    /** The scale on which lambda 1 is this fuel's own stoichiometric ratio. */
+    /**
+     * The scale on which lambda 1 is this fuel's own stoichiometric ratio.
+     *
+     * @throws IllegalArgumentException for what needs no air, such as water
+     */
     public LambdaScale scale() {
         return LambdaScale.of(stoichiometricAirFuelRatio());
     }

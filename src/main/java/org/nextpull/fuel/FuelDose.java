@@ -15,12 +15,20 @@ public record FuelDose(Fuel fuel, Lambda lambda) {
                 fuel, Lambda.of(fuel.value(FuelProperty.BEST_POWER_LAMBDA).orElse(1)));
     }
 
-    /** Air over fuel by mass. */
+    /**
+     * Kilograms of air for a kilogram of fuel, positive.
+     *
+     * @throws IllegalArgumentException for what needs no air, such as water
+     */
     public double airFuelRatio() {
         return fuel.scale().airFuelRatio(lambda);
     }
 
-    /** Fuel in kg for a kg of air. */
+    /**
+     * Kilograms of fuel for a kilogram of air, positive.
+     *
+     * @throws IllegalArgumentException for what needs no air, such as water
+     */
     public double perKilogramOfAir() {
         return 1 / airFuelRatio();
     }

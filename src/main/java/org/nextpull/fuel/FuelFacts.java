@@ -8,9 +8,9 @@ import org.nextpull.unit.Lambda;
  * What one fuel says beside another: a row of a table of fuels.
  *
  * @param fuel the fuel
- * @param airFuelRatio stoichiometric, from its elements
+ * @param airFuelRatio kg of air that burn a kg of it exactly, from its elements
  * @param energy empty where the heating value is not known
- * @param coolingKelvins cooling of the charge at lambda 1 if all of the fuel evaporates; empty where the latent heat is not known
+ * @param coolingKelvins cooling of the charge in K at lambda 1 if all of the fuel evaporates; empty where the latent heat is not known
  * @param atEqualLambda flow against the other fuel with both at lambda 1
  * @param atBestPower flow against the other fuel with each at its own lambda of best power; empty where one of them is not known
  */
@@ -22,6 +22,11 @@ public record FuelFacts(
         FlowComparison atEqualLambda,
         Optional<FlowComparison> atBestPower) {
 
+    /**
+     * One fuel beside another.
+     *
+     * @throws IllegalArgumentException where one of them needs no air, such as water
+     */
     public static FuelFacts of(Fuel fuel, Fuel against) {
         FuelDose dose = new FuelDose(fuel, Lambda.of(1));
         FlowComparison equal = FlowComparison.between(dose, new FuelDose(against, Lambda.of(1)));

@@ -7,9 +7,10 @@ import java.util.OptionalDouble;
  * What changes when one fuel takes the place of another at the same air.
  *
  * @param flow how much more of it is needed
- * @param coolingKelvins cooling of the charge if all of it evaporates; empty where the latent heat is not known
+ * @param coolingKelvins cooling of the charge in K if all of it evaporates; empty where the latent heat is not known
  * @param coolingAgainstKelvins the same with the other fuel
- * @param energyRatio heat from a kilogram of air burnt exactly, over that with the other fuel; empty where a heating value is not known
+ * @param energyRatio dimensionless: heat from a kilogram of air burnt exactly, over that with the other fuel; empty where a heating value
+ *     is not known
  */
 public record FuelSwap(
         FlowComparison flow,
@@ -17,6 +18,11 @@ public record FuelSwap(
         OptionalDouble coolingAgainstKelvins,
         OptionalDouble energyRatio) {
 
+    /**
+     * One fuel at its lambda in place of another at its own.
+     *
+     * @throws IllegalArgumentException where one of them needs no air, such as water
+     */
     public static FuelSwap between(FuelDose dose, FuelDose against) {
         Optional<EnergyContent> mine = EnergyContent.of(dose.fuel());
         Optional<EnergyContent> other = EnergyContent.of(against.fuel());

@@ -14,24 +14,25 @@ import org.nextpull.unit.Pressure;
  *
  * @param needed fuel flow that each must give, kg/s
  * @param heldOpen what each gives when held open, kg/s
- * @param sizeRatio how much larger or smaller injectors of the same kind would have to be for a duty of 85 %
+ * @param sizeRatio flow of injectors of the same kind that would have a duty of 85 %, over that of these; above 1 they are too small
  */
 public record InjectorDuty(double needed, double heldOpen, double sizeRatio) {
     /** Highest duty that leaves an injector time to open and close (common practice, no source). */
     public static final double HIGHEST_USUAL = 0.85;
 
-    /** Open time over cycle time, above 1 where they are too small. */
+    /** Open time over cycle time, dimensionless, 0.85 for 85 %; above 1 where they are too small. */
     public double fraction() {
         return needed / heldOpen;
     }
 
     /**
-     * The duty that a fuel flow needs.
+     * The duty that a fuel flow needs; no duty but a finding when the flow or the pressure is not positive, or the density of the fuel is
+     * not known. A duty above 85 % comes with a warning.
      *
-     * @param fuelFlow of the whole engine, kg/s
+     * @param fuelFlow of the whole engine, kg/s, positive
      * @param injectors how many share it, and their rating
-     * @param across pressure difference over them now: fuel pressure less manifold pressure
-     * @param fuel what flows through; its density must be known
+     * @param across pressure difference over them now: fuel pressure less manifold pressure, positive
+     * @param fuel what flows through
      */
     public static Outcome<InjectorDuty> of(double fuelFlow, Injectors injectors, Pressure across, Fuel fuel) {
         if (!(fuelFlow > 0) || !(across.pascals() > 0)) {
@@ -67,6 +68,11 @@ public record InjectorDuty(double needed, double heldOpen, double sizeRatio) {
      * @param rating of each
      */
     public record Injectors(int count, InjectorRating rating) {
+        /**
+         * Accepts one injector or more.
+         *
+         * @throws IllegalArgumentException when there is none
+         */
         public Injectors {
             if (count < 1) {
                 throw new IllegalArgumentException("an engine has at least one injector: " + count);

@@ -6,32 +6,48 @@ import org.nextpull.unit.Lambda;
  * A scale of air-fuel ratios. Oxygen sensors measure lambda; a gauge shows lambda times the ratio that it was set to, whatever fuel
  * burns: one set for petrol shows 14.7 times lambda on E85 too.
  *
- * @param ratioAtLambdaOne what the gauge shows at lambda 1, positive
+ * @param ratioAtLambdaOne what the gauge shows at lambda 1, kg of air for a kg of fuel, positive and finite
  */
 public record LambdaScale(double ratioAtLambdaOne) {
     private static final double PETROL_GAUGE = 14.7;
 
+    /**
+     * Accepts any positive finite ratio.
+     *
+     * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
+     */
     public LambdaScale {
         if (!(ratioAtLambdaOne > 0) || !Double.isFinite(ratioAtLambdaOne)) {
             throw new IllegalArgumentException("a scale needs a positive ratio: " + ratioAtLambdaOne);
         }
     }
 
+    /**
+     * A scale by what it shows at lambda 1.
+     *
+     * @param ratioAtLambdaOne kg of air for a kg of fuel, positive and finite
+     * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
+     */
     public static LambdaScale of(double ratioAtLambdaOne) {
         return new LambdaScale(ratioAtLambdaOne);
     }
 
-    /** The scale that most gauges are set to, 14.7. */
+    /** The scale that most gauges are set to, 14.7 (common practice, no source). */
     public static LambdaScale petrolGauge() {
         return new LambdaScale(PETROL_GAUGE);
     }
 
-    /** What the scale shows at a lambda. */
+    /** What the scale shows at a lambda: kg of air for a kg of the fuel it was made for, positive. */
     public double airFuelRatio(Lambda lambda) {
         return lambda.value() * ratioAtLambdaOne;
     }
 
-    /** The lambda behind a shown ratio, which must be positive. */
+    /**
+     * The lambda behind a shown ratio.
+     *
+     * @param airFuelRatio what the gauge shows, positive and finite
+     * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
+     */
     public Lambda lambda(double airFuelRatio) {
         return Lambda.of(airFuelRatio / ratioAtLambdaOne);
     }

@@ -22,7 +22,7 @@ public record NamedScale(String name, LambdaScale scale) {
 
     /**
      * The scale that somebody names: a number is what the gauge shows at lambda 1; a fuel stands for the ratio that the trade prints for
-     * it, and where none is known for that of its elements.
+     * it, and where none is known for that of its elements. A number outside 0.1 to 100 and an unknown fuel give a finding.
      */
     public static Outcome<NamedScale> find(String text, Blends known, Place place) {
         if (!looksLikeNumber(text)) {
@@ -39,7 +39,12 @@ public record NamedScale(String name, LambdaScale scale) {
         return Outcome.failed(Finding.error(FindingCode.FUEL_SCALE_UNKNOWN, place, Detail.of("value", text)));
     }
 
-    /** The scale that gauges for a fuel are commonly set to. */
+    /**
+     * The scale that gauges for a fuel are commonly set to.
+     *
+     * @param fuel a fuel that burns
+     * @throws IllegalArgumentException for a fuel without a printed ratio that needs no air, such as water
+     */
     public static NamedScale inPrint(Fuel fuel) {
         return new NamedScale(
                 fuel.name(),
@@ -47,7 +52,7 @@ public record NamedScale(String name, LambdaScale scale) {
                         fuel.value(FuelProperty.PRINTED_AIR_FUEL_RATIO).orElse(fuel.stoichiometricAirFuelRatio())));
     }
 
-    /** What the scale shows at a lambda. */
+    /** What the scale shows at a lambda, kg of air for a kg of fuel. */
     public double shows(Lambda lambda) {
         return scale.airFuelRatio(lambda);
     }

@@ -10,12 +10,23 @@ import org.nextpull.unit.Span;
  * @param source the source, with its standing: seen, from memory, common practice
  */
 public record Sourced(double value, Span spread, String source) {
+    /**
+     * Accepts a value within its spread.
+     *
+     * @throws IllegalArgumentException when the value lies outside the spread
+     */
     public Sourced {
         if (!spread.contains(value)) {
             throw new IllegalArgumentException("the value lies outside its own spread: " + value);
         }
     }
 
+    /**
+     * A value that is the whole of its spread, such as one off a data sheet.
+     *
+     * @param value in the unit of its quantity, finite
+     * @throws IllegalArgumentException for NaN or an infinite value
+     */
     public static Sourced exactly(double value, String source) {
         return new Sourced(value, Span.of(value, value), source);
     }

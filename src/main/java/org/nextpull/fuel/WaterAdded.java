@@ -16,8 +16,8 @@ import org.nextpull.unit.Lambda;
  *
  * @param before the fuel without the water
  * @param after the fuel with it
- * @param alcoholBefore alcohol as a fraction of the volume
- * @param alcoholAfter alcohol as a fraction of the volume
+ * @param alcoholBefore alcohol as a fraction of the volume, above 0
+ * @param alcoholAfter the same with the water
  */
 public record WaterAdded(Fuel before, Fuel after, double alcoholBefore, double alcoholAfter) {
     /** Water that E10 holds at room temperature, as a fraction of its volume, and no more (common practice, no source). */
@@ -26,9 +26,10 @@ public record WaterAdded(Fuel before, Fuel after, double alcoholBefore, double a
     private static final double NEARLY_PURE_ALCOHOL = 0.95;
 
     /**
-     * Adds water.
+     * Adds water. No fuel but a finding when the share is outside 0 to 1, when density or alcohol content is not known, and when there is
+     * no alcohol, with which alone water mixes. More water than the alcohol is known to hold comes with a warning.
      *
-     * @param fuel a fuel whose density and alcohol content are known
+     * @param fuel the fuel without the water
      * @param waterPerFuel litres of water for each litre of fuel, 0 to 1
      */
     public static Outcome<WaterAdded> to(Fuel fuel, double waterPerFuel) {

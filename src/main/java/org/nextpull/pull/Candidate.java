@@ -13,8 +13,8 @@ import org.nextpull.unit.SpeedBand;
  * @param source name of the recording
  * @param lines first and last line of the source that it uses
  * @param kind what it is
- * @param fromRpm speed at its start
- * @param toRpm speed at its end; below the start when the speed falls
+ * @param fromRpm speed at its start, rpm along the axis of {@code speed}
+ * @param toRpm speed at its end in rpm; below the start when the speed falls
  * @param samples the trimmed rows, lambda lined up; of a stepped pull only the settled parts of its plateaus
  * @param plateaus the plateaus as rows of the samples, in order of time; one for a hold, none for a sweep
  * @param speed where its speed is read from
@@ -100,6 +100,7 @@ public record Candidate(
         return lines.last();
     }
 
+    /** Time from its first to its last line, s. */
     public double durationS() {
         return lines.durationS();
     }

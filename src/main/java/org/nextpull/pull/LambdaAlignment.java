@@ -5,7 +5,11 @@ public sealed interface LambdaAlignment {
     /** By how much lambda was moved towards the start, s; 0 where nothing was done. */
     double appliedS();
 
-    /** The delay that the rules gave. */
+    /**
+     * The delay that the rules gave.
+     *
+     * @param appliedS the delay, s, 0 to 5
+     */
     record Given(double appliedS) implements LambdaAlignment {}
 
     /**

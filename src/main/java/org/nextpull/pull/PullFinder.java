@@ -61,7 +61,11 @@ public final class PullFinder {
         this.knock = new KnockRows(rules.knockLevel());
     }
 
-    /** All pulls of a recording; it is read twice where no throttle is logged. */
+    /**
+     * All pulls of a recording; it is read twice where no throttle is logged.
+     *
+     * @throws IOException when the recording cannot be opened or read to its end
+     */
     public static FoundPulls find(Recording recording, PullRules rules) throws IOException {
         PullFinder finder = new PullFinder(recording.name(), rules, survey(recording, rules));
         List<Candidate> candidates = new ArrayList<>();
@@ -74,7 +78,11 @@ public final class PullFinder {
         return new FoundPulls(candidates, finder.thrownAway(), finder.findings());
     }
 
-    /** The level of torque that a recording reaches; empty, and the recording not read, where a throttle is logged. */
+    /**
+     * The level of torque that a recording reaches; empty, and the recording not read, where a throttle is logged.
+     *
+     * @throws IOException when the recording cannot be opened or read to its end
+     */
     public static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
         try (BlockReader reader = recording.open()) {
             boolean throttle = reader.description().columns().stream()
@@ -174,7 +182,7 @@ public final class PullFinder {
         return collector != null && collector.isOver();
     }
 
-    /** Time at which the engine went to the full load that it is at now, s; empty when it is not. */
+    /** Time of the log in s at which the engine went to the full load that it is at now; empty when it is not. */
     public OptionalDouble loadedSinceS() {
         return collector == null ? OptionalDouble.empty() : collector.openSinceS();
     }

@@ -25,6 +25,11 @@ public record PullRules(
         Gearing gearing) {
     private static final double LONGEST_LAMBDA_DELAY_S = 5;
 
+    /**
+     * Accepts any delay that a lambda sensor in an exhaust can have, up to 5 s.
+     *
+     * @throws IllegalArgumentException when the delay is NaN, negative or longer
+     */
     public PullRules {
         double delay = lambdaDelayS.orElse(0);
         if (!(delay >= 0 && delay <= LONGEST_LAMBDA_DELAY_S)) {
@@ -32,6 +37,11 @@ public record PullRules(
         }
     }
 
+    /**
+     * The rules of a plan.
+     *
+     * @throws IllegalArgumentException when the plan has a lambda delay that is not 0 to 5 s, which its reader refuses
+     */
     public static PullRules of(SweepPlan plan) {
         return new PullRules(
                 plan.band().map(Band::speeds),

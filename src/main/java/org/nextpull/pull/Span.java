@@ -7,6 +7,11 @@ package org.nextpull.pull;
  * @param last last point, not before the first
  */
 record Span(int first, int last) {
+    /**
+     * Accepts a single point, which is first and last.
+     *
+     * @throws IllegalArgumentException when the first point is negative or the last lies before it
+     */
     Span {
         if (first < 0 || last < first) {
             throw new IllegalArgumentException("not a span: " + first + " to " + last);

@@ -12,7 +12,7 @@ import org.nextpull.plan.Gearing;
  *
  * @param channel where it is logged
  * @param axis what the speed is then that of
- * @param rpmPerUnit rpm of that axis for one unit of the channel
+ * @param rpmPerUnit rpm of that axis for one unit of the channel (rpm, or m/s of a road speed), positive
  */
 public record SpeedSource(Channel channel, Axis axis, double rpmPerUnit) {
     /** The shaft whose speed a pull runs through. */
@@ -59,7 +59,7 @@ public record SpeedSource(Channel channel, Axis axis, double rpmPerUnit) {
         return Optional.empty();
     }
 
-    /** Speed of a row in rpm. */
+    /** Speed of a row along the axis, rpm; empty where the channel has no value in it. */
     public OptionalDouble rpm(Samples samples, int row) {
         return samples.isPresent(channel, row)
                 ? OptionalDouble.of(samples.value(channel, row) * rpmPerUnit)

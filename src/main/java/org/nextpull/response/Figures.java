@@ -24,6 +24,11 @@ public record Figures(
         Optional<TorqueAtSpeed> peakTorque,
         Optional<PowerAtSpeed> peakPower,
         List<RowFigure> rows) {
+    /**
+     * Accepts a mean of either kind.
+     *
+     * @throws IllegalArgumentException without a mean torque and without a mean power
+     */
     public Figures {
         rows = List.copyOf(rows);
         if (meanTorque.isEmpty() && meanPower.isEmpty()) {

@@ -9,8 +9,8 @@ import org.nextpull.channel.KnockMark;
  * Knock of one pull, in the band and beside it.
  *
  * @param told what the channels and the operator say
- * @param events events under load, where they were counted
- * @param worstLevel highest graded level, where one was logged
+ * @param events dimensionless count of events under load, where they were counted
+ * @param worstLevel highest graded level on the logger's own scale, where one was logged
  * @param at each row in which knock was counted, in their order; empty where only the operator heard it
  * @param levels highest graded level around each speed of the result table, ascending; empty where none was logged
  * @param takenOut advance that the ignition took out by itself, ascending in speed

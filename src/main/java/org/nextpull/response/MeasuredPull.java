@@ -14,7 +14,7 @@ import org.nextpull.unit.Lambda;
  *
  * @param number number over the whole day, from 1
  * @param origin where it came from
- * @param order place in the day that drift is counted in, from 0
+ * @param order place in the day that drift is counted in, in pulls, from 0
  * @param setting what it was run with
  * @param standing whether it counts
  * @param correction the correction that its figures carry
@@ -102,7 +102,7 @@ public record MeasuredPull(
                 findings);
     }
 
-    /** The same pull at another place in the day. */
+    /** The same pull at another place in the day, counted in pulls from 0. */
     public MeasuredPull withOrder(double newOrder) {
         return new MeasuredPull(
                 number,

@@ -62,7 +62,7 @@ public final class PullMeasure {
      * @param asked what the operator set for it, where that is known
      * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
-     * @param order its place in the day, from 0
+     * @param order its place in the day, in pulls from 0
      */
     public MeasuredCurve measure(
             Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number, double order) {

@@ -15,7 +15,7 @@ import org.nextpull.unit.Torque;
  * The response of one pull that counts: the figure that scatter, fit and comparison work with.
  *
  * @param pull number of the pull
- * @param order its place in the day
+ * @param order its place in the day, in pulls from 0
  * @param setting what it was run with
  * @param value band-average corrected torque in N.m, or power in W, positive
  */
@@ -81,7 +81,10 @@ public record Reading(int pull, double order, Setting setting, double value) {
         return response.name().toLowerCase(Locale.ROOT);
     }
 
-    /** How far this response lies above another one, in percent of that. */
+    /**
+     * How far this response lies above another one, in percent of that; negative when it lies below. Both must be of one kind, torque or
+     * power.
+     */
     public double percentOver(Reading reference) {
         return 100 * (value / reference.value - 1);
     }

@@ -9,7 +9,7 @@ import org.nextpull.unit.Lambda;
  * What a pull was run with: the measured value where the log has one, else what was asked.
  *
  * @param advance flat spark advance, averaged over the band
- * @param offset degrees that were added everywhere to the present spark map
+ * @param offset crank degrees that were added everywhere to the present spark map
  * @param askedAdvance advance that was asked for, which an ignition may leave
  * @param lambda mixture, averaged over the band; the leanest of several sensors is in {@link MeasuredPull#leanestLambda}
  * @param askedLambda mixture that was asked for, kept since settings are grouped by it

@@ -8,13 +8,18 @@ import org.nextpull.unit.Lambda;
 /**
  * When two pulls were run with one setting.
  *
- * @param advanceDeg advances no further apart than this are one
- * @param lambda asked mixtures no further apart than this are one
+ * @param advanceDeg advances no further apart than this are one, crank degrees, not negative
+ * @param lambda asked mixtures no further apart than this are one, dimensionless, not negative
  */
 public record SameSetting(double advanceDeg, double lambda) {
     /** A measured lambda scatters about its target; where none was asked, mixtures within this are one. */
     private static final double LAMBDA_CONTROL = 0.010;
 
+    /**
+     * Whether two settings are one: the same label and fuel, and advance, offset and mixture each within the bounds or not known of both.
+     * Where a mixture was not asked in one of them, the measured ones decide, and 0.010 of lambda is their least bound (common practice,
+     * no source).
+     */
     public boolean matches(Setting one, Setting other) {
         return one.isSameConfiguration(other)
                 && near(one.advance().map(Advance::deg), other.advance().map(Advance::deg), advanceDeg)

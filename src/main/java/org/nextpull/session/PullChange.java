@@ -23,7 +23,7 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
      * One pull against another.
      *
      * @param pull number of the other
-     * @param percent how much this one reads more, in percent of the other
+     * @param percent how much this one reads more, in percent of the other; negative when it reads less
      */
     public record Against(int pull, double percent) {}
 

@@ -21,7 +21,11 @@ public final class PullPrint {
 
     private PullPrint() {}
 
-    /** The digest. That of no rows is one and the same, and says nothing. */
+    /**
+     * The digest. That of no rows is one and the same, and says nothing.
+     *
+     * @throws IllegalStateException on a Java without SHA-256, which its specification rules out
+     */
     public static String of(Samples samples) {
         MessageDigest digest = sha256();
         int row = chosen(samples);

@@ -6,6 +6,11 @@ package org.nextpull.unit;
  * @param value positive and finite; below 1 is rich
  */
 public record Lambda(double value) implements Comparable<Lambda> {
+    /**
+     * Accepts any positive finite number.
+     *
+     * @throws IllegalArgumentException for NaN, an infinite number, 0 and what is below 0
+     */
     public Lambda {
         Finite.require("lambda", value);
         if (value <= 0) {
@@ -13,6 +18,12 @@ public record Lambda(double value) implements Comparable<Lambda> {
         }
     }
 
+    /**
+     * A mixture by its dimensionless ratio.
+     *
+     * @param value positive and finite; below 1 is rich
+     * @throws IllegalArgumentException for NaN, an infinite number, 0 and what is below 0
+     */
     public static Lambda of(double value) {
         return new Lambda(value);
     }

@@ -7,6 +7,12 @@ package org.nextpull.unit;
  * @param toRpm upper end in rpm, above the lower
  */
 public record SpeedBand(double fromRpm, double toRpm) {
+    /**
+     * Accepts two finite speeds, of which the upper one is truly higher.
+     *
+     * @throws IllegalArgumentException for NaN or an infinite speed, for a lower end below 0, and when the upper end is not above the
+     *     lower one
+     */
     public SpeedBand {
         Finite.require("lower end of a speed band", fromRpm);
         Finite.require("upper end of a speed band", toRpm);
@@ -15,10 +21,12 @@ public record SpeedBand(double fromRpm, double toRpm) {
         }
     }
 
+    /** Upper less lower end in rpm, above 0. */
     public double widthRpm() {
         return toRpm - fromRpm;
     }
 
+    /** Whether a speed in rpm lies in the band, whose ends belong to it; NaN never does. */
     public boolean contains(double rpm) {
         return rpm >= fromRpm && rpm <= toRpm;
     }

@@ -8,7 +8,8 @@ import java.util.Optional;
  * A unit as loggers write it, with its exact conversion to the project's unit of the quantity: {@code si = value * factor + offset}.
  *
  * <p>Factors follow from the international definitions of the pound (0.45359237 kg), the inch (25.4 mm) and standard gravity
- * (9.80665 m/s2).
+ * (9.80665 m/s2); the horsepower is 550 ft.lbf/s, the metric one 75 kgf.m/s. A column of mercury has 13,595.1 kg/m3 (0 degC), the torr
+ * is 1/760 atm, the gallon is that of 231 cubic inches, and the Btu that of the international table (2326 J/kg for 1 Btu/lb, exact).
  */
 public enum Unit {
     SECOND(Quantity.TIME, "s", 1, "sec", "secs", "second", "seconds"),
@@ -149,6 +150,7 @@ public enum Unit {
         this.spellings = "|" + String.join("|", spellings) + "|";
     }
 
+    /** What it measures; values of two units are comparable only where this is the same. */
     public Quantity quantity() {
         return quantity;
     }
@@ -158,7 +160,7 @@ public enum Unit {
         return symbol;
     }
 
-    /** Turns a value in this unit into the project's unit of its quantity. */
+    /** Turns a value in this unit into the project's unit of its quantity, {@link Quantity#si}. */
     public double toSi(double value) {
         return value * factor + offset;
     }
