@@ -55,8 +55,9 @@ class RoomsTest {
             Map.entry("rig", "engine intake session plan channel unit finding fit advice"),
             Map.entry("live", RESULT_ROOMS + " intake notebook session"),
             Map.entry("report", RESULT_ROOMS + " chart notebook session"),
-            Map.entry("window", RESULT_ROOMS + " intake session notebook chart rig live report"),
-            Map.entry("cli", RESULT_ROOMS + " intake session notebook chart rig live report window"));
+            Map.entry("app", RESULT_ROOMS + " intake session notebook chart rig live report"),
+            Map.entry("window", RESULT_ROOMS + " intake session notebook chart rig live report app"),
+            Map.entry("cli", RESULT_ROOMS + " intake session notebook chart rig live report app window"));
 
     /** Library, and the only packages that may see it. */
     private static final Map<String, List<String>> LIBRARIES = Map.ofEntries(

@@ -2,6 +2,7 @@ package org.nextpull.cli;
 
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.DayInput;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.session.SessionResult;
@@ -37,7 +38,7 @@ final class AdviseCommand implements Callable<Integer> {
         DayInput input = day.read();
         SessionResult result = input.result();
         if (output.isJson()) {
-            console.out().println(new AdviseJson().advise(result, input.findings()));
+            console.out().println(new AdviseJson().advise(result));
         } else {
             console.out().print(new AdviseText(output.shown()).advise(result));
         }

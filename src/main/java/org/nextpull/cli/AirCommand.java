@@ -11,6 +11,7 @@ import org.nextpull.air.AirState;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.PressureCheck;
 import org.nextpull.air.Weather;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
@@ -66,8 +67,7 @@ final class AirCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Finding> findings = new ArrayList<>();
-        AirFacts facts = plan.map(PlanFile::read)
-                .map(file -> taken(Outcome.of(file.plan(), file.findings()), findings))
+        AirFacts facts = plan.map(name -> taken(PlanFile.read(name).map(PlanFile::plan), findings))
                 .orElseGet(SweepPlan::defaults)
                 .air();
         Optional<CorrectionStandard> chosen = plan.map(name -> facts.standard());

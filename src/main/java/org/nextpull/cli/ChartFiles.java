@@ -7,6 +7,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
@@ -15,7 +16,6 @@ import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.report.WrittenFiles;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 
@@ -72,7 +72,7 @@ record ChartFiles(String folder, List<Path> read, Console console) {
                 save(into.resolve(picture.getKey()), picture.getValue());
             }
         } catch (IOException unwritable) {
-            throw TextFile.notWritable(folder, String.valueOf(unwritable.getMessage()));
+            throw TextFile.notWritable(folder, unwritable);
         }
     }
 

@@ -4,6 +4,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.ComparedLabels;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.Looks;
 import org.nextpull.compare.MeasuredComparison;
@@ -114,10 +118,10 @@ final class CompareCommand implements Callable<Integer> {
         if (plan.isEmpty() && named.stream().allMatch(log -> log.session().isEmpty())) {
             throw new ParameterException(spec.commandLine(), "Missing required option: '--plan=PLAN'");
         }
-        DayInput input = new DayReader(notebook).day(plan, named);
+        DayInput input = Program.usable(DayReader.day(notebook.access(), plan, named));
         SessionResult result = input.result();
-        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), LabelsOfDay.SEED);
-        ComparedDay day = ComparedDay.of(input.session(), result, input.labels(), request);
+        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), ComparedLabels.SEED);
+        ComparedDay day = ComparedDay.of(result, input.labels(), request);
         List<Finding> findings = new ArrayList<>(input.findings());
         if (day.outcome().isFailed()) {
             findings.addAll(result.findings());

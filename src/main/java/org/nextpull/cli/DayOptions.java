@@ -1,9 +1,13 @@
 package org.nextpull.cli;
 
-import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.NotebookAccess;
+import org.nextpull.finding.Outcome;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
@@ -48,12 +52,12 @@ final class DayOptions {
         return plan;
     }
 
-    Path notebook() {
-        return notebook.file();
+    NotebookAccess notebook() {
+        return notebook.access();
     }
 
     DayInput read() {
-        return read(log -> new LabelledLog(Optional.empty(), log));
+        return read(LabelledLog::unlabelled);
     }
 
     /** Reads logs of which some are named with a label: {@code LABEL=LOG}. */
@@ -62,18 +66,18 @@ final class DayOptions {
     }
 
     private DayInput read(Function<String, LabelledLog> parse) {
-        DayReader reader = new DayReader(notebook);
+        NotebookAccess book = notebook.access();
         if (session.isPresent()) {
             require(logs.isEmpty() && plan.isEmpty(), "--session takes neither a plan nor logs: it has its own");
-            return reader.session(session.get());
+            return Program.usable(DayReader.session(book, session.get()));
         }
         require(!logs.isEmpty(), "Name a log, or a session of the notebook with --session.");
         List<LabelledLog> named = logs.stream().map(parse).toList();
         require(
                 plan.isPresent() || named.stream().anyMatch(log -> log.session().isPresent()),
                 "Missing required option: '--plan=PLAN'");
-        DayInput day = reader.day(plan, named);
-        return noNotebook ? day : reader.learned(day);
+        Outcome<DayInput> day = DayReader.day(book, plan, named);
+        return Program.usable(noNotebook ? day : day.then(read -> DayReader.learned(book, read)));
     }
 
     private void require(boolean holds, String message) {

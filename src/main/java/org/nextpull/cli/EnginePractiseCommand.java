@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.security.SecureRandom;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
 import org.nextpull.rig.Practice;
@@ -47,12 +48,11 @@ final class EnginePractiseCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PlanFile file = PlanFile.read(plan);
-        Messages.print(console.err(), file.findings());
+        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
         long chosen = seed.orElseGet(() -> (long) new SecureRandom().nextInt(SEEDS));
         console.err().println("Building the engine of seed " + chosen + "; --seed " + chosen + " brings it back.");
         Outcome<Practice> outcome = Practice.start(file.plan(), chosen);
-        Practice practice = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        Practice practice = Program.usable(outcome);
         PracticeTalk talk = new PracticeTalk(console, practice, new Shown(units));
         Ending ending = Ending.by(talk::interrupted);
         talk.hold();

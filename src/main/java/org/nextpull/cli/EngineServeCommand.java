@@ -10,10 +10,11 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.PlanFile;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.report.Shown;
-import org.nextpull.report.WrittenFiles;
 import org.nextpull.rig.ServeOrder;
 import org.nextpull.rig.ServedEngine;
 import org.nextpull.unit.UnitSystem;
@@ -88,8 +89,7 @@ final class EngineServeCommand implements Callable<Integer> {
         if (speed < ServeOrder.SLOWEST || speed > ServeOrder.FASTEST) {
             throw new ParameterException(spec.commandLine(), "--speed lies between 0.1 and 100, not at " + speed);
         }
-        PlanFile file = PlanFile.read(plan);
-        Messages.print(console.err(), file.findings());
+        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
         long chosen = seed.orElseGet(() -> (long) new SecureRandom().nextInt(SEEDS));
         Optional<Path> written = truth.map(EngineServeCommand::writable);
         written.ifPresent(target -> TextFile.require(WrittenFiles.of(target), List.of(file.path())));
@@ -97,7 +97,7 @@ final class EngineServeCommand implements Callable<Integer> {
         ServeTalk talk = new ServeTalk(console, new Shown(units));
         Outcome<ServedEngine> outcome =
                 ServedEngine.start(new ServeOrder(file.plan(), chosen, ports, speed), new SerialPorts(), talk);
-        ServedEngine engine = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        ServedEngine engine = Program.usable(outcome);
         try (Interruption interruption = Interruption.ending(engine::stop)) {
             talk.hold(engine);
             finish(engine, written);
@@ -120,7 +120,7 @@ final class EngineServeCommand implements Callable<Integer> {
             Files.writeString(file, text, StandardCharsets.UTF_8);
             console.out().println(file + ": truth");
         } catch (IOException fault) {
-            throw TextFile.notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
+            throw TextFile.notWritable(file.toString(), fault);
         }
     }
 
@@ -134,7 +134,7 @@ final class EngineServeCommand implements Callable<Integer> {
             }
             return file;
         } catch (InvalidPathException fault) {
-            throw TextFile.notWritable(name, String.valueOf(fault.getMessage()));
+            throw TextFile.notWritable(name, fault);
         }
     }
 }

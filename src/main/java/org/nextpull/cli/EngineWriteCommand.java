@@ -9,13 +9,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.advice.Proposal;
+import org.nextpull.app.PlanFile;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
-import org.nextpull.report.WrittenFiles;
 import org.nextpull.rig.DayOrder;
 import org.nextpull.rig.LogDialect;
 import org.nextpull.rig.WrittenDay;
@@ -68,8 +69,7 @@ final class EngineWriteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFile file = PlanFile.read(plan);
-        Messages.print(console.err(), file.findings());
+        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
         Path log = TextFile.path(out);
         Path truth = beside(log, ".truth.toml");
         Path asked = beside(log, ".settings.csv");
@@ -79,7 +79,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         DayOrder order = new DayOrder(file.plan(), seed, dialect);
         Outcome<WrittenDay> outcome = settings.map(name -> WrittenDay.of(order, rows(name), this::progress))
                 .orElseGet(() -> WrittenDay.following(order, this::progress));
-        WrittenDay day = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        WrittenDay day = Program.usable(outcome);
         if (day.settings().isPresent()) {
             TextFile.require(new WrittenFiles(log, List.of(asked)), read);
         }
@@ -108,7 +108,7 @@ final class EngineWriteCommand implements Callable<Integer> {
             Files.writeString(file, text, StandardCharsets.UTF_8);
             console.out().println(file + ": " + what);
         } catch (IOException fault) {
-            throw TextFile.notWritable(file.toString(), fault.getClass().getSimpleName() + ", " + fault.getMessage());
+            throw TextFile.notWritable(file.toString(), fault);
         }
     }
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
 import org.nextpull.alarm.AlarmRules;
+import org.nextpull.app.PlanFile;
 import org.nextpull.channel.Hints;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.SampleMemory;
@@ -54,8 +55,9 @@ final class InspectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        SweepPlan rules =
-                plan.isEmpty() ? SweepPlan.defaults() : PlanFile.read(plan).plan();
+        SweepPlan rules = plan.isEmpty()
+                ? SweepPlan.defaults()
+                : Program.usable(PlanFile.read(plan)).plan();
         Hints hints = rules.log().hints();
         Inputs inputs = new LogFiles(hints).read(logs);
         if (inputs.good().isEmpty()) {

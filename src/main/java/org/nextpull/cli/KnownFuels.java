@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
@@ -53,7 +54,7 @@ final class KnownFuels {
 
     /** The value with its findings kept, or bad input. */
     <T> T taken(Outcome<T> outcome) {
-        T value = outcome.value().orElseThrow(() -> new Program.BadInput(outcome.findings()));
+        T value = Program.usable(outcome);
         outcome.findings().stream()
                 .filter(finding -> !findings.contains(finding))
                 .forEach(findings::add);
@@ -66,10 +67,10 @@ final class KnownFuels {
     }
 
     private FuelChoice choice() {
-        FuelChoice choice = read.orElseGet(() -> plan.map(PlanFile::read)
-                .map(file -> taken(Outcome.of(file.plan(), file.findings())))
-                .orElseGet(SweepPlan::defaults)
-                .fuel());
+        FuelChoice choice =
+                read.orElseGet(() -> plan.map(name -> taken(PlanFile.read(name).map(PlanFile::plan)))
+                        .orElseGet(SweepPlan::defaults)
+                        .fuel());
         read = Optional.of(choice);
         return choice;
     }

@@ -9,12 +9,13 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.EarlierDays;
+import org.nextpull.app.LiveSources;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
@@ -27,12 +28,12 @@ import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
+import picocli.CommandLine;
 
 /** {@code live}: a running session. */
 @Command(
@@ -96,8 +97,7 @@ final class LiveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PlanFile file = PlanFile.read(plan);
-        Messages.print(console.err(), file.findings());
+        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
         LiveIntake intake = intake(file);
         if (!cautionsAreAccepted()) {
             return ExitCodes.WRONG_USAGE;
@@ -114,7 +114,7 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private void run(PlanFile file, LiveIntake intake, SessionClaim claim) throws IOException {
-        EarlierDays days = new EarlierDays(notebook, findings -> Messages.print(console.err(), findings));
+        EarlierDays days = new EarlierDays(notebook.access());
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
                 new Version().getVersion()[0],
@@ -125,7 +125,9 @@ final class LiveCommand implements Callable<Integer> {
                 file.plan(),
                 intake,
                 claim,
-                resume.isPresent() ? days.begunWith(claim.folder(), file) : days.known(file.plan()),
+                Messages.said(
+                        console.err(),
+                        resume.isPresent() ? days.begunWith(claim.folder(), file) : days.known(file.plan())),
                 NotebookKeeper.open(notebook.file(), start),
                 ports,
                 LiveSetup.Clock.system());
@@ -173,11 +175,7 @@ final class LiveCommand implements Callable<Integer> {
                     spec.commandLine(), "A session reads --port or --folder, not both.");
         }
         if (folder.isPresent()) {
-            if (!Files.isDirectory(folder.get())) {
-                throw new Program.BadInput(List.of(Finding.error(
-                        FindingCode.FILE_NOT_FOUND, Place.inFile(folder.get().toString()))));
-            }
-            return new LiveIntake.Folder(FolderSettings.usual(folder.get()));
+            return Program.usable(LiveSources.folder(folder.get().toString()));
         }
         if (port.isEmpty()
                 && file.plan().wires().stream().noneMatch(wire -> wire.device().isPresent())) {
@@ -185,8 +183,7 @@ final class LiveCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "Name what to read: --port DEV or --folder DIR, or a device in the plan's [[wire]].");
         }
-        Outcome<LiveIntake.Ports> described = PlanPorts.of(file.plan(), port);
-        return described.value().orElseThrow(() -> new Program.BadInput(described.findings()));
+        return Program.usable(LiveSources.ports(file.plan(), port));
     }
 
     private boolean cautionsAreAccepted() throws IOException {

@@ -2,6 +2,10 @@ package org.nextpull.cli;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.NotebookAccess;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Parameters;
 
@@ -25,8 +29,9 @@ final class LogOptions {
     }
 
     static DayInput read(String plan, List<String> logs) {
-        List<LabelledLog> unlabelled =
-                logs.stream().map(log -> new LabelledLog(Optional.empty(), log)).toList();
-        return new DayReader(new NotebookOption()).day(Optional.of(plan), unlabelled);
+        return Program.usable(DayReader.day(
+                NotebookAccess.ofUser(),
+                Optional.of(plan),
+                logs.stream().map(LabelledLog::unlabelled).toList()));
     }
 }

@@ -4,6 +4,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Severity;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
@@ -15,6 +16,13 @@ final class Messages {
 
     static void print(PrintWriter err, List<Finding> findings) {
         print(err, findings, new Shown(UnitSystem.METRIC));
+    }
+
+    /** What came out, with what is worth saying of it printed; or gives up with why nothing did. */
+    static <T> T said(PrintWriter err, Outcome<T> outcome) {
+        T value = Program.usable(outcome);
+        print(err, outcome.findings());
+        return value;
     }
 
     /** The same in the units that people asked for. */

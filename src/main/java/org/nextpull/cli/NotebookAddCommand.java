@@ -6,6 +6,8 @@ import java.time.LocalTime;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.PlanFile;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -47,7 +49,7 @@ final class NotebookAddCommand implements Callable<Integer> {
             Messages.print(console.err(), result.findings());
             return ExitCodes.BAD_INPUT;
         }
-        PlanFile plan = PlanFile.read(day.plan());
+        PlanFile plan = Program.usable(PlanFile.read(day.plan()));
         long id = notebook.writing(book -> {
             Instant now = on.map(date -> date.atTime(LocalTime.NOON)
                             .atZone(ZoneId.systemDefault())

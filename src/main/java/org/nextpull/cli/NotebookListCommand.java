@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.concurrent.Callable;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.json.NotebookJson;
@@ -28,8 +29,9 @@ final class NotebookListCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         // whoever has kept nothing yet has an empty list, not a fault; a file that was named must be there
-        boolean isNew = !notebook.isNamed() && !notebook.isThere();
-        List<SessionSummary> sessions = isNew ? List.of() : notebook.reading(Notebook::list);
+        NotebookAccess access = notebook.access();
+        List<SessionSummary> sessions =
+                Program.usable(access.isNamed() ? access.read(Notebook::list) : access.sessions(""));
         if (output.isJson()) {
             console.out().println(new NotebookJson().list(sessions));
         } else {

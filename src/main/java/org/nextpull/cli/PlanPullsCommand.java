@@ -5,6 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
 import org.nextpull.compare.PullAdvice;
 import org.nextpull.compare.PullPlan;
 import org.nextpull.finding.Finding;
@@ -123,7 +125,8 @@ final class PlanPullsCommand implements Callable<Integer> {
         require(labels.size() == 2 && !labels.get(0).equals(labels.get(1)), "--labels names two different labels");
         Scatter known = Optional.ofNullable(from.measured)
                 .map(measured -> LogOptions.read(measured.plan, measured.logs))
-                .or(() -> Optional.ofNullable(from.session).map(new DayReader(notebook)::session))
+                .or(() -> Optional.ofNullable(from.session)
+                        .map(id -> Program.usable(DayReader.session(notebook.access(), id))))
                 .map(PlanPullsCommand::measured)
                 .orElseGet(this::given);
         PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), labels);

@@ -4,6 +4,7 @@ import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
 import org.nextpull.report.json.FindingsJson;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -100,6 +101,11 @@ final class Program implements Runnable {
         }
         console.err().println(message);
         return ExitCodes.FAULT;
+    }
+
+    /** What came out, or gives up with why nothing did. */
+    static <T> T usable(Outcome<T> outcome) {
+        return outcome.value().orElseThrow(() -> new BadInput(outcome.findings()));
     }
 
     private static boolean isJson(List<String> args) {

@@ -1,6 +1,7 @@
 package org.nextpull.cli;
 
 import java.util.concurrent.Callable;
+import org.nextpull.app.DayInput;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.session.Replay;
@@ -38,7 +39,7 @@ final class ReplayCommand implements Callable<Integer> {
         if (output.isJson() && lines) {
             new AdviseJson().replayLines(replay).forEach(console.out()::println);
         } else if (output.isJson()) {
-            console.out().println(new AdviseJson().replay(replay, input.findings()));
+            console.out().println(new AdviseJson().replay(replay));
         } else {
             console.out().print(new AdviseText(output.shown()).replay(replay));
         }

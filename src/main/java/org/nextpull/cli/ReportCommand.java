@@ -4,10 +4,9 @@ import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.report.html.Heading;
-import org.nextpull.report.html.Sheet;
-import org.nextpull.session.ComparedDay;
-import org.nextpull.session.Replay;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.SheetFiles;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -54,19 +53,16 @@ final class ReportCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         DayInput input = day.readLabelled();
-        Optional<SheetFiles> files =
-                out.equals("-") ? Optional.empty() : Optional.of(new SheetFiles(out, input.files()));
-        Replay replay = input.replay();
-        SessionResult result = replay.whole();
-        Optional<ComparedDay> compared = LabelsOfDay.compared(input.session(), result, input.labels(), against);
-        Heading heading = new Heading(
-                title,
-                Optional.of("written on " + LocalDate.now(ZoneId.systemDefault())),
-                Optional.of("by " + new Version().getVersion()[0]));
-        String sheet = Sheet.of(replay, compared, units.shown(), heading);
-        files.ifPresentOrElse(
-                written -> written.write(sheet, result, input, console),
-                () -> console.out().println(sheet));
+        DaySheet sheet = DaySheet.of(input);
+        SessionResult result = sheet.replay().whole();
+        DaySheet.Order order = new DaySheet.Order(
+                title, against, LocalDate.now(ZoneId.systemDefault()), new Version().getVersion()[0], units.shown());
+        if (out.equals("-")) {
+            console.out().print(sheet.html(order));
+        } else {
+            Program.usable(SheetFiles.write(out, sheet, order))
+                    .forEach(file -> console.err().println("wrote " + file));
+        }
         Messages.print(console.err(), input.findings());
         boolean nothing = result.isWithoutAnswer();
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;

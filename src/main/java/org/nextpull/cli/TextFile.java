@@ -6,11 +6,11 @@ import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.report.WrittenFiles;
 
 /** A text that a command writes into a file. */
 final class TextFile {
@@ -21,7 +21,7 @@ final class TextFile {
         try {
             return Path.of(name);
         } catch (InvalidPathException impossible) {
-            throw notWritable(name, String.valueOf(impossible.getMessage()));
+            throw notWritable(name, impossible);
         }
     }
 
@@ -32,7 +32,7 @@ final class TextFile {
                 throw new Program.BadInput(List.of(refused));
             });
         } catch (IOException unreadable) {
-            throw notWritable(files.named().toString(), String.valueOf(unreadable.getMessage()));
+            throw notWritable(files.named().toString(), unreadable);
         }
     }
 
@@ -42,8 +42,12 @@ final class TextFile {
             Files.writeString(out, text, StandardCharsets.UTF_8);
             console.err().println("wrote " + out);
         } catch (IOException unwritable) {
-            throw notWritable(out.toString(), String.valueOf(unwritable.getMessage()));
+            throw notWritable(out.toString(), unwritable);
         }
+    }
+
+    static Program.BadInput notWritable(String file, Exception fault) {
+        return new Program.BadInput(List.of(WrittenFiles.notWritable(file, fault)));
     }
 
     static Program.BadInput notWritable(String file, String why) {

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import org.nextpull.app.DayInput;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
@@ -60,7 +61,7 @@ final class WindowCommand implements Callable<Integer> {
 
     private DaySource source(DayInput input) {
         Messages.print(console.err(), input.findings());
-        return ReplayedDay.of(name(input), input.session(), input.sources());
+        return ReplayedDay.of(name(input), input);
     }
 
     private static String name(DayInput input) {

@@ -29,13 +29,11 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
     /**
      * Compares.
      *
-     * @param input what the day is made from, for its order
      * @param result the day
      * @param labels label of each source that was named with one
      * @param request what is asked
      */
-    public static ComparedDay of(
-            SessionInput input, SessionResult result, Map<String, String> labels, ComparisonRequest request) {
+    public static ComparedDay of(SessionResult result, Map<String, String> labels, ComparisonRequest request) {
         List<MeasuredPull> pulls =
                 result.pulls().stream().map(pull -> labelled(pull, labels)).toList();
         Goal.Response response = result.plan().goal().response();
@@ -44,7 +42,7 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
         List<Finding> findings = new ArrayList<>(countedOnce(pulls));
         findings.addAll(like.findings());
         findings.addAll(outcome.findings());
-        return new ComparedDay(orderFrom(input, result), pulls, new Outcome<>(outcome.value(), findings));
+        return new ComparedDay(result.orderFrom(), pulls, new Outcome<>(outcome.value(), findings));
     }
 
     /** Sources that hold the same pulls, each pair of them once. */
@@ -64,10 +62,5 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
         return Optional.ofNullable(labels.get(pull.origin().source()))
                 .map(pull::withLabel)
                 .orElse(pull);
-    }
-
-    private static OrderFrom orderFrom(SessionInput input, SessionResult result) {
-        AskedSettings settings = AskedSettings.match(input.settings(), result.sources());
-        return DayOrder.of(input, result.sources(), settings).from();
     }
 }

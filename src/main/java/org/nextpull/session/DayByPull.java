@@ -7,11 +7,13 @@ import org.nextpull.response.MeasuredCurve;
 /** A day as it stood after each of its pulls. The logs are read once; what the operator changes by hand is worked out again without them. */
 public final class DayByPull {
     private final SessionInput input;
+    private final MeasuredDay day;
     private final SessionResult whole;
 
-    private DayByPull(SessionInput input, SessionResult whole) {
+    private DayByPull(SessionInput input, MeasuredDay day) {
         this.input = input;
-        this.whole = whole;
+        this.day = day;
+        this.whole = Session.conclude(input, day);
     }
 
     /** Reads the logs of a day. */
@@ -21,7 +23,7 @@ public final class DayByPull {
 
     /** A day whose logs were read before. */
     public static DayByPull of(SessionInput input, List<SourcePulls> sources) {
-        return new DayByPull(input, Session.evaluate(input, sources));
+        return new DayByPull(input, Session.measure(input, sources));
     }
 
     /**
@@ -30,7 +32,7 @@ public final class DayByPull {
      * @param changed what the day is made from, with the same logs
      */
     public DayByPull with(SessionInput changed) {
-        return new DayByPull(changed, Session.evaluate(changed, whole.sources()));
+        return new DayByPull(changed, Session.measure(changed, day.sources()));
     }
 
     /** What the day is made from. */
@@ -54,8 +56,7 @@ public final class DayByPull {
      * @param pulls how many, from 0 to {@link #pulls}
      */
     public SessionResult after(int pulls) {
-        List<MeasuredCurve> soFar = whole.measured().subList(0, pulls);
-        return Session.conclude(input, whole.sources(), soFar, List.of());
+        return Session.conclude(input, day.first(pulls));
     }
 
     /** The day after its first pulls with what was said after each of them. */

@@ -71,27 +71,29 @@ public final class Session {
 
     /** The result of a day whose logs were read before, as a live session does. */
     public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources) {
+        return conclude(input, measure(input, sources));
+    }
+
+    /** The pulls of a day with their curves. */
+    static MeasuredDay measure(SessionInput input, List<SourcePulls> sources) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
         List<MeasuredCurve> measured = new Measuring(input).measure(sources, settings);
         List<Finding> findings = new ArrayList<>(settings.findings());
-        findings.addAll(DayOrder.of(input, sources, settings).findings());
+        DayOrder order = DayOrder.of(input, sources, settings);
+        findings.addAll(order.findings());
         if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
             findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
         }
-        return conclude(input, sources, measured, findings);
+        return new MeasuredDay(sources, measured, order.from(), findings);
     }
 
-    /**
-     * The result of the pulls that were measured, by the chain's later part.
-     *
-     * @param curves the pulls
-     * @param found what was found on the way to them
-     */
-    static SessionResult conclude(
-            SessionInput input, List<SourcePulls> sources, List<MeasuredCurve> curves, List<Finding> found) {
+    /** The result of the pulls that were measured, by the chain's later part. */
+    static SessionResult conclude(SessionInput input, MeasuredDay day) {
+        List<SourcePulls> sources = day.sources();
+        List<MeasuredCurve> measured = KnockOfDay.heard(day.measured());
         SweepPlan plan = input.plan();
-        List<MeasuredCurve> measured = KnockOfDay.heard(curves);
-        List<Finding> findings = new ArrayList<>(found);
+        List<Finding> findings = new ArrayList<>(input.found());
+        findings.addAll(day.found());
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
         if (plan.goal().stages() == Goal.Stages.TOGETHER) {
@@ -117,6 +119,7 @@ public final class Session {
                 sources,
                 input.tables(),
                 measured,
+                day.orderFrom(),
                 repeatability,
                 input.experience(),
                 verdict(input, pulls, repeatability),

@@ -7,6 +7,7 @@ import org.nextpull.advice.PresentConditions;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.ResultTable;
+import org.nextpull.finding.Finding;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
 
@@ -21,6 +22,7 @@ import org.nextpull.plan.SweepPlan;
  * @param experience what earlier days taught, where there were any and the plan wants it
  * @param now the temperatures of this moment
  * @param next what is fitted for the next pull, as far as it differs from the last one
+ * @param found what was found on reading plan, settings and files, which the result says too
  */
 public record SessionInput(
         SweepPlan plan,
@@ -30,11 +32,13 @@ public record SessionInput(
         Amendments amendments,
         Optional<Experience> experience,
         PresentConditions now,
-        NextConfiguration next) {
+        NextConfiguration next,
+        List<Finding> found) {
     public SessionInput {
         recordings = List.copyOf(recordings);
         tables = List.copyOf(tables);
         settings = List.copyOf(settings);
+        found = List.copyOf(found);
     }
 
     /** Logs and tables under a plan, with nothing changed by hand and nothing known from before. */
@@ -52,30 +56,35 @@ public record SessionInput(
             Amendments amendments,
             Optional<Experience> experience,
             PresentConditions now) {
-        this(plan, recordings, tables, settings, amendments, experience, now, NextConfiguration.same());
+        this(plan, recordings, tables, settings, amendments, experience, now, NextConfiguration.same(), List.of());
     }
 
     public SessionInput withSettings(List<AskedSetting> newSettings) {
-        return new SessionInput(plan, recordings, tables, newSettings, amendments, experience, now, next);
+        return new SessionInput(plan, recordings, tables, newSettings, amendments, experience, now, next, found);
     }
 
     public SessionInput withAmendments(Amendments newAmendments) {
-        return new SessionInput(plan, recordings, tables, settings, newAmendments, experience, now, next);
+        return new SessionInput(plan, recordings, tables, settings, newAmendments, experience, now, next, found);
     }
 
     public SessionInput withExperience(Experience newExperience) {
-        return new SessionInput(plan, recordings, tables, settings, amendments, Optional.of(newExperience), now, next);
+        return new SessionInput(
+                plan, recordings, tables, settings, amendments, Optional.of(newExperience), now, next, found);
     }
 
     public SessionInput withNow(PresentConditions newNow) {
-        return new SessionInput(plan, recordings, tables, settings, amendments, experience, newNow, next);
+        return new SessionInput(plan, recordings, tables, settings, amendments, experience, newNow, next, found);
     }
 
     public SessionInput withNext(NextConfiguration newNext) {
-        return new SessionInput(plan, recordings, tables, settings, amendments, experience, now, newNext);
+        return new SessionInput(plan, recordings, tables, settings, amendments, experience, now, newNext, found);
     }
 
     public SessionInput withPlan(SweepPlan newPlan) {
-        return new SessionInput(newPlan, recordings, tables, settings, amendments, experience, now, next);
+        return new SessionInput(newPlan, recordings, tables, settings, amendments, experience, now, next, found);
+    }
+
+    public SessionInput withFound(List<Finding> newFound) {
+        return new SessionInput(plan, recordings, tables, settings, amendments, experience, now, next, newFound);
     }
 }

@@ -20,6 +20,7 @@ import org.nextpull.scatter.Repeatability;
  * @param sources the logs that were read
  * @param tables the tables of results that were read
  * @param measured all pulls in the order of the day, with their curves
+ * @param orderFrom where that order comes from
  * @param repeatability scatter and drift of the day
  * @param experience what earlier days taught and the verdict used
  * @param verdict the fits and the next step; empty when no pull was found or the plan sweeps nothing
@@ -31,6 +32,7 @@ public record SessionResult(
         List<SourcePulls> sources,
         List<ResultTable> tables,
         List<MeasuredCurve> measured,
+        OrderFrom orderFrom,
         Repeatability repeatability,
         Optional<Experience> experience,
         Optional<Verdict> verdict,

@@ -4,8 +4,14 @@ import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.time.LocalDate;
+import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.EarlierDays;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -23,6 +29,9 @@ import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.compared.ComparedDesk;
 import org.nextpull.window.day.DaySource;
@@ -30,7 +39,6 @@ import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.day.RunningDay;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.past.PastDesk;
-import org.nextpull.window.past.Shelf;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartDesk;
 import org.nextpull.window.start.StartOrder;
@@ -44,9 +52,8 @@ final class WindowPages implements AutoCloseable {
 
     private final MainFrame main;
     private final Work work;
-    private final Path notebook;
+    private final NotebookAccess notebook;
     private final String version;
-    private final Shelf shelf;
     private final SessionFolders folders;
     private final StartDesk start;
     private volatile Optional<DaySource> day = Optional.empty();
@@ -56,17 +63,16 @@ final class WindowPages implements AutoCloseable {
         this.work = work;
         this.notebook = setup.notebook();
         this.version = setup.version();
-        this.folders = SessionFolders.beside(notebook);
-        this.shelf = new Shelf(notebook);
+        this.folders = SessionFolders.beside(notebook.file());
         this.start = new StartDesk(work, main.foot(), ports, this::begin);
-        ComparedDesk compared = new ComparedDesk(work, main.foot(), shelf);
+        ComparedDesk compared = new ComparedDesk(work, main.foot(), notebook);
         main.add(new EmptyBench());
         main.add(start);
         main.add(new PastDesk(
-                work, main.foot(), shelf, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
+                work, main.foot(), notebook, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
                     compared.sessions(ids);
                     main.show(COMPARE);
-                })));
+                }, this::sheet)));
         main.add(compared);
     }
 
@@ -87,7 +93,7 @@ final class WindowPages implements AutoCloseable {
         day = Optional.of(source);
         before.ifPresent(WindowPages::end);
         main.banners().say(List.of());
-        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say);
+        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say, this::sheet);
         main.replace(BENCH, bench);
         bench.start();
     }
@@ -120,9 +126,14 @@ final class WindowPages implements AutoCloseable {
         }));
     }
 
+    private DaySheet.Order sheet(Shown shown) {
+        return DaySheet.Order.usual(LocalDate.now(ZoneId.systemDefault()), version, shown);
+    }
+
     /** Begins a session; on the working thread. */
     private void begin(StartOrder order) {
         Instant now = Instant.now();
+        Outcome<Optional<Experience>> earlier = new EarlierDays(notebook).known(order.plan());
         RunningDay running = new RunningDay(name(order.intake()), listener -> {
             SessionClaim claim = folders.claimFresh(now);
             SessionStart known = new SessionStart(
@@ -132,9 +143,21 @@ final class WindowPages implements AutoCloseable {
                     order.planText(),
                     Optional.of(claim.folder().toString()));
             return LiveSession.start(
-                    setup(order.plan(), order.intake(), claim, shelf.experience(order.plan()), known), listener);
+                    setup(
+                            order.plan(),
+                            order.intake(),
+                            claim,
+                            earlier.value().flatMap(experience -> experience),
+                            known),
+                    listener);
         });
-        EventQueue.invokeLater(() -> benchOrAsk(running));
+        EventQueue.invokeLater(() -> {
+            benchOrAsk(running);
+            earlier.findings().stream()
+                    .findFirst()
+                    .map(FindingText.in(new Shown(UnitSystem.METRIC))::withPlace)
+                    .ifPresent(main.foot()::say);
+        });
     }
 
     private LiveSetup setup(
@@ -148,7 +171,7 @@ final class WindowPages implements AutoCloseable {
                 intake,
                 claim,
                 experience,
-                NotebookKeeper.open(notebook, known),
+                NotebookKeeper.open(notebook.file(), known),
                 new SerialPorts(),
                 LiveSetup.Clock.system());
     }
@@ -204,7 +227,7 @@ final class WindowPages implements AutoCloseable {
     }
 
     private void open(KeptSession session) {
-        benchOrAsk(ReplayedDay.of("session " + session.id(), session.input(), session.sources()));
+        benchOrAsk(ReplayedDay.of("session " + session.id(), DayReader.of(notebook, session)));
     }
 
     /** Ending a session may take long. */

@@ -8,6 +8,9 @@ import java.awt.event.WindowEvent;
 import java.util.List;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.CountDownLatch;
+import java.util.function.Function;
+import org.nextpull.app.DaySheet;
+import org.nextpull.report.Shown;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
@@ -45,9 +48,9 @@ public final class WindowProgram {
     }
 
     /** A frame with the bench alone, not shown yet. On the event thread. */
-    static MainFrame assemble(DaySource source, Look look, Work work) {
+    static MainFrame assemble(DaySource source, Look look, Work work, Function<Shown, DaySheet.Order> sheets) {
         MainFrame main = new MainFrame(look);
-        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say);
+        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say, sheets);
         main.add(bench);
         main.whenBegun(bench::start);
         return main;

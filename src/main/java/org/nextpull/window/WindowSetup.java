@@ -1,7 +1,7 @@
 package org.nextpull.window;
 
-import java.nio.file.Path;
 import java.util.Optional;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 
@@ -14,4 +14,5 @@ import org.nextpull.window.look.Look;
  * @param version version of the program, for sessions that are kept
  * @param look how it looks at first
  */
-public record WindowSetup(Optional<DaySource> day, Optional<String> plan, Path notebook, String version, Look look) {}
+public record WindowSetup(
+        Optional<DaySource> day, Optional<String> plan, NotebookAccess notebook, String version, Look look) {}

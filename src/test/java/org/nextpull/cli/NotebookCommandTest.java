@@ -144,10 +144,18 @@ class NotebookCommandTest {
     }
 
     @Test
-    void pullsOfJoinedSessionsGoByTheirOwnNumbers() {
+    void sessionsWithoutLabelsAreComparedByTheirNumbers() {
         add("hillclimb-e10-mixture");
         Run joined = Run.of("compare", "then=session:1", "session:2", "--against", "then", "--notebook", file);
-        assertThat(joined.err()).contains("Pull 1 of session:2 has no label and is left out");
+        assertThat(joined.out()).contains("session 2 against then");
+    }
+
+    @Test
+    void pullsBesideASessionGoByTheNumbersOfTheirLog() {
+        String log = "sample-logs/hillclimb-e10-mixture.csv";
+        String plan = "sweep-plans/hillclimb-e10-mixture.toml";
+        Run joined = Run.of("compare", "--plan", plan, "then=session:1", log, "--against", "then", "--notebook", file);
+        assertThat(joined.err()).contains("Pull 1 of " + log + " has no label and is left out");
     }
 
     @Test

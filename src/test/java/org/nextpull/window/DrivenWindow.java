@@ -12,6 +12,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -22,6 +23,7 @@ import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
+import org.nextpull.app.DaySheet;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
@@ -37,7 +39,8 @@ final class DrivenWindow implements AutoCloseable {
     DrivenWindow(DaySource source, Look look, Dimension size) {
         this.source = source;
         this.main = Edt.get(() -> {
-            MainFrame made = WindowProgram.assemble(source, look, work);
+            MainFrame made = WindowProgram.assemble(
+                    source, look, work, shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown));
             made.open(size);
             return made;
         });

@@ -3,8 +3,8 @@ package org.nextpull.window;
 import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
+import org.nextpull.app.DaySheet;
 import org.nextpull.session.Act;
-import org.nextpull.session.Replay;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.Player;
@@ -37,7 +37,7 @@ final class HandFedDay implements DaySource {
     public void tell(Act act) {}
 
     @Override
-    public Replay replay() {
+    public DaySheet sheet() {
         try {
             sheets.await();
         } catch (InterruptedException stopped) {

@@ -1,5 +1,9 @@
 package org.nextpull.window;
 
+import java.time.LocalDate;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.NotebookAccess;
+
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
@@ -15,7 +19,6 @@ import org.nextpull.window.compared.ComparedDesk;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.past.PastDesk;
-import org.nextpull.window.past.Shelf;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartDesk;
 import org.nextpull.window.work.Work;
@@ -32,17 +35,17 @@ class PagesHandbookTest {
         List<String> there = new ArrayList<>();
         try (Work work = new Work()) {
             FootBar foot = new FootBar();
-            Shelf shelf = new Shelf(Path.of("no-such-notebook.db"));
+            NotebookAccess notebook = new NotebookAccess(Path.of("no-such-notebook.db"), false);
             PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
             List<KeyCommand> keys = new ArrayList<>();
             keys.addAll(new StartDesk(work, foot, ports, order -> {}).keys());
             keys.addAll(new PastDesk(
                             work,
                             foot,
-                            shelf,
-                            new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {}))
+                            notebook,
+                            new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {}, shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown)))
                     .keys());
-            keys.addAll(new ComparedDesk(work, foot, shelf).keys());
+            keys.addAll(new ComparedDesk(work, foot, notebook).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
         }
         assertThat(written).containsExactlyElementsOf(there);

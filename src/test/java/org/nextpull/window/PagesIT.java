@@ -27,6 +27,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.intake.serial.SerialPorts;
@@ -63,8 +64,8 @@ class PagesIT {
 
     private void open(Optional<String> plan) {
         PortAccess ports = new PortAccess(() -> Outcome.of(List.of(new PortInfo("COM9", "nobody"))), new SerialPorts());
-        WindowSetup setup =
-                new WindowSetup(Optional.empty(), plan, folder.resolve("notebook.db"), "test", Look.plain());
+        WindowSetup setup = new WindowSetup(
+                Optional.empty(), plan, new NotebookAccess(folder.resolve("notebook.db"), true), "test", Look.plain());
         Edt.run(() -> {
             MainFrame main = new MainFrame(setup.look());
             open.add(WindowPages.fill(main, setup, work, ports));

@@ -5,6 +5,11 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Optional;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
@@ -32,5 +37,15 @@ public final class SampleDays {
         } catch (IOException unreadable) {
             throw new UncheckedIOException(unreadable);
         }
+    }
+
+    /** A day as the command line reads it. */
+    public static DayInput day(String name) {
+        return DayReader.day(
+                        NotebookAccess.ofUser(),
+                        Optional.of("sweep-plans/" + name + ".toml"),
+                        List.of(LabelledLog.unlabelled("sample-logs/" + name + ".csv")))
+                .value()
+                .orElseThrow();
     }
 }

@@ -55,7 +55,7 @@ class WindowIT {
     }
 
     private static DrivenWindow open(String day, Look look) {
-        return new DrivenWindow(ReplayedDay.of(day + ".csv", SampleDays.input(day)), look, SMALL);
+        return new DrivenWindow(ReplayedDay.of(day + ".csv", SampleDays.day(day)), look, SMALL);
     }
 
     /** Reads the cautions and stands still before the first pull. */

@@ -40,16 +40,12 @@ public final class AdviseJson {
     private final PullJson pulls = new PullJson(findings);
     private final AdviceText words = new AdviceText(new Shown(UnitSystem.METRIC));
 
-    /**
-     * The document of {@code advise}.
-     *
-     * @param inputFindings what was found before the session, such as files that could not be used
-     */
-    public String advise(SessionResult result, List<Finding> inputFindings) {
-        return Json.pretty(document(result, inputFindings));
+    /** The document of {@code advise}. */
+    public String advise(SessionResult result) {
+        return Json.pretty(document(result));
     }
 
-    ObjectNode document(SessionResult result, List<Finding> inputFindings) {
+    ObjectNode document(SessionResult result) {
         ObjectNode document = Json.document();
         document.put("standard", result.plan().air().standard().id());
         document.put("torque_at", result.plan().dyno().torqueAt().id());
@@ -66,7 +62,7 @@ public final class AdviseJson {
                 result.repeatability().drift().map(Drift::percentPerPull),
                 4);
         verdict(document, result);
-        List<Finding> all = all(result, inputFindings);
+        List<Finding> all = all(result);
         if (result.isWithoutAnswer()) {
             findings.putError(document, all);
         }
@@ -85,8 +81,8 @@ public final class AdviseJson {
         }
     }
 
-    private static List<Finding> all(SessionResult result, List<Finding> inputFindings) {
-        List<Finding> all = new ArrayList<>(inputFindings);
+    private static List<Finding> all(SessionResult result) {
+        List<Finding> all = new ArrayList<>();
         result.sources().forEach(source -> all.addAll(source.findings()));
         all.addAll(result.findings());
         result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
@@ -210,8 +206,8 @@ public final class AdviseJson {
     }
 
     /** The document of {@code replay}. */
-    public String replay(Replay replay, List<Finding> inputFindings) {
-        ObjectNode document = document(replay.whole(), inputFindings);
+    public String replay(Replay replay) {
+        ObjectNode document = document(replay.whole());
         ArrayNode steps = document.putArray("steps");
         replay.steps().forEach(step -> steps.add(step(step)));
         if (replay.stoppedAfter().isPresent()) {

@@ -48,7 +48,7 @@ public final class NotebookJson {
 
     /** Everything of one session: its answer as {@code advise} gives it, plan, curves, acts and advice. */
     public String session(KeptSession session, SessionResult result) {
-        ObjectNode document = new AdviseJson().document(result, List.of());
+        ObjectNode document = new AdviseJson().document(result);
         document.set("session", summary(session.summary()));
         document.put("plan_text", session.start().planText());
         ArrayNode acts = document.putArray("acts");

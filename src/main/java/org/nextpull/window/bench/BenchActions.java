@@ -1,5 +1,6 @@
 package org.nextpull.window.bench;
 
+import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +12,13 @@ import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.SheetFiles;
+import org.nextpull.finding.Outcome;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
+import org.nextpull.report.FindingText;
 import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
@@ -21,8 +26,6 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Standing;
 import org.nextpull.session.Act;
 import org.nextpull.session.SessionResult;
-import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.day.DayFiles;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.Player;
@@ -38,13 +41,14 @@ final class BenchActions {
     private final FootBar foot;
     private final Supplier<Optional<PullCard>> selected;
     private final Supplier<Optional<DayMoment>> moment;
-    private final Supplier<UnitSystem> units;
+    private final Supplier<DaySheet.Order> sheets;
 
     /**
      * The actions.
      *
      * @param selected the pull that is selected
      * @param moment the day as it is shown
+     * @param sheets how sheets are written, in the units that are shown
      */
     BenchActions(
             DaySource source,
@@ -52,13 +56,13 @@ final class BenchActions {
             FootBar foot,
             Supplier<Optional<PullCard>> selected,
             Supplier<Optional<DayMoment>> moment,
-            Supplier<UnitSystem> units) {
+            Supplier<DaySheet.Order> sheets) {
         this.source = source;
         this.work = work;
         this.foot = foot;
         this.selected = selected;
         this.moment = moment;
-        this.units = units;
+        this.sheets = sheets;
     }
 
     List<KeyCommand> keys() {
@@ -111,13 +115,13 @@ final class BenchActions {
     }
 
     private BenchQuestions questions() {
-        return new BenchQuestions(this::tell, new Shown(units.get()));
+        return new BenchQuestions(this::tell, sheets.get().shown());
     }
 
     /** Hands on what was done by hand, and says back how it was understood. */
     private void tell(Act act) {
         source.tell(act);
-        String taken = new LiveText(new Shown(units.get())).taken(act);
+        String taken = new LiveText(sheets.get().shown()).taken(act);
         foot.say(doubt(act).map(doubt -> taken + " " + doubt).orElse(taken));
     }
 
@@ -173,13 +177,25 @@ final class BenchActions {
                         offset);
     }
 
+    private static String written(String name, Outcome<Path> written, Shown shown) {
+        return written.value()
+                .map(folder -> "Wrote " + name + ".html, .csv and .json into "
+                        + folder.toAbsolutePath().normalize() + ".")
+                .orElseGet(
+                        () -> FindingText.in(shown).sentence(written.findings().get(0)));
+    }
+
     private void export() {
         foot.ask(new Question(
                 "Write sheet, CSV and JSON.",
                 List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "sheet")),
                 texts -> {
-                    Shown shown = new Shown(units.get());
-                    work.think(() -> DayFiles.write(texts.get(0), texts.get(1), source.replay(), shown), foot::say);
+                    String name =
+                            texts.get(1).isBlank() ? "sheet" : texts.get(1).strip();
+                    DaySheet.Order order = sheets.get();
+                    work.think(
+                            () -> SheetFiles.write(texts.get(0), name, source.sheet(), order),
+                            written -> foot.say(written(name, written, order.shown())));
                     return Optional.empty();
                 }));
     }

@@ -4,8 +4,11 @@ import java.awt.EventQueue;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DaySheet;
+import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
@@ -26,6 +29,7 @@ public final class BenchDesk implements Page {
     private final Work work;
     private final FootBar foot;
     private final Consumer<List<String>> urgent;
+    private final Function<Shown, DaySheet.Order> sheets;
     private final BenchView view;
     private final Latest<DayMoment> moments;
     private final Latest<BenchPage> pages;
@@ -38,12 +42,19 @@ public final class BenchDesk implements Page {
      *
      * @param source where the day comes from
      * @param urgent shows what must be seen on every page
+     * @param sheets how sheets are written in those units
      */
-    public BenchDesk(DaySource source, Work work, FootBar foot, Consumer<List<String>> urgent) {
+    public BenchDesk(
+            DaySource source,
+            Work work,
+            FootBar foot,
+            Consumer<List<String>> urgent,
+            Function<Shown, DaySheet.Order> sheets) {
         this.source = source;
         this.work = work;
         this.foot = foot;
         this.urgent = urgent;
+        this.sheets = sheets;
         this.view = new BenchView(work);
         this.moments = new Latest<>(work::think, this::make);
         this.pages = new Latest<>(EventQueue::invokeLater, this::show);
@@ -110,7 +121,13 @@ public final class BenchDesk implements Page {
 
     @Override
     public List<KeyCommand> keys() {
-        return new BenchActions(source, work, foot, view::selected, () -> Optional.ofNullable(last), () -> units)
+        return new BenchActions(
+                        source,
+                        work,
+                        foot,
+                        view::selected,
+                        () -> Optional.ofNullable(last),
+                        () -> sheets.apply(new Shown(units)))
                 .keys();
     }
 }

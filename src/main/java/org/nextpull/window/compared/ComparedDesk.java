@@ -6,6 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
@@ -17,7 +21,6 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.past.Shelf;
 import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
@@ -27,7 +30,7 @@ public final class ComparedDesk implements Page {
             "Nothing is compared yet. Mark sessions on the page of past sessions, or add logs with A and their plan with P.";
 
     private final FootBar foot;
-    private final Shelf shelf;
+    private final NotebookAccess notebook;
     private final ComparedView view;
     private final Latest<Wanted> wanting;
     private Wanted wanted = new Wanted(List.of(), "", Optional.empty(), new Shown(UnitSystem.METRIC));
@@ -35,7 +38,7 @@ public final class ComparedDesk implements Page {
     private @Nullable Done done;
 
     /** What is to be compared, and for whom. */
-    private record Wanted(List<Contender> contenders, String plan, Optional<String> against, Shown shown) {
+    private record Wanted(List<LabelledLog> contenders, String plan, Optional<String> against, Shown shown) {
         Wanted {
             contenders = List.copyOf(contenders);
         }
@@ -51,11 +54,11 @@ public final class ComparedDesk implements Page {
     /**
      * The page.
      *
-     * @param shelf the notebook that sessions are taken from
+     * @param notebook the one that sessions are taken from
      */
-    public ComparedDesk(Work work, FootBar foot, Shelf shelf) {
+    public ComparedDesk(Work work, FootBar foot, NotebookAccess notebook) {
         this.foot = foot;
-        this.shelf = shelf;
+        this.notebook = notebook;
         this.view = new ComparedView(work);
         this.wanting = new Latest<>(work::think, this::compare);
         view.show(ComparedPage.saying(List.of(EMPTY)));
@@ -63,7 +66,7 @@ public final class ComparedDesk implements Page {
 
     /** Compares these sessions of the notebook. */
     public void sessions(List<Long> ids) {
-        want(new Wanted(ids.stream().map(Contender::ofSession).toList(), "", Optional.empty(), wanted.shown()));
+        want(new Wanted(ids.stream().map(LabelledLog::ofSession).toList(), "", Optional.empty(), wanted.shown()));
     }
 
     private void want(Wanted newWanted) {
@@ -79,7 +82,8 @@ public final class ComparedDesk implements Page {
     private void compare(Wanted asked) {
         Done known = done;
         if (known == null || !known.wanted().isSameQuestion(asked)) {
-            Outcome<ComparedInput> input = ComparedReader.read(asked.contenders(), asked.plan(), shelf);
+            Outcome<DayInput> input = DayReader.day(
+                    notebook, Optional.of(asked.plan()).filter(plan -> !plan.isBlank()), asked.contenders());
             if (input.value().isEmpty()) {
                 done = null;
                 show(ComparedPage.saying(new FindingLines(FindingText.in(asked.shown())).lines(input.findings())));
@@ -106,8 +110,8 @@ public final class ComparedDesk implements Page {
                     if (texts.get(1).isBlank()) {
                         return Optional.of("Name a log or a session.");
                     }
-                    List<Contender> more = new ArrayList<>(wanted.contenders());
-                    more.add(new Contender(texts.get(0), texts.get(1)));
+                    List<LabelledLog> more = new ArrayList<>(wanted.contenders());
+                    more.add(new LabelledLog(Optional.of(texts.get(0)), texts.get(1)));
                     want(new Wanted(more, wanted.plan(), Optional.empty(), wanted.shown()));
                     return Optional.empty();
                 }));
@@ -116,7 +120,7 @@ public final class ComparedDesk implements Page {
     private void takeOut() {
         int place = view.selected();
         if (place >= 0 && place < wanted.contenders().size()) {
-            List<Contender> left = new ArrayList<>(wanted.contenders());
+            List<LabelledLog> left = new ArrayList<>(wanted.contenders());
             left.remove(place);
             want(new Wanted(left, wanted.plan(), Optional.empty(), wanted.shown()));
         }

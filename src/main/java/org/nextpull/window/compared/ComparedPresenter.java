@@ -3,12 +3,12 @@ package org.nextpull.window.compared;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.app.ComparedLabels;
+import org.nextpull.app.DayInput;
 import org.nextpull.chart.ComparePlots;
 import org.nextpull.compare.Comparison;
-import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.LabelScatter;
-import org.nextpull.compare.Looks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
@@ -17,16 +17,11 @@ import org.nextpull.report.CompareWords;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.ComparedDay;
-import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 
 /** Compares what was read, and says what came of it. Knows no file and no view. */
 final class ComparedPresenter {
-    /** Any fixed number will do: the draws for bands must be the same each time. */
-    private static final long SEED = 20_260_101;
-
     private final Shown shown;
 
     ComparedPresenter(Shown shown) {
@@ -46,20 +41,10 @@ final class ComparedPresenter {
      *
      * @param against the label that the others are compared with; empty takes the one that ran first
      */
-    static Compared compare(ComparedInput input, Optional<String> against) {
-        SessionResult result = Session.evaluate(input.day().input(), input.day().sources());
-        List<String> labels = result.pulls().stream()
-                .filter(MeasuredPull::isUsed)
-                .flatMap(pull ->
-                        Optional.ofNullable(input.labels().get(pull.origin().source()))
-                                .or(() -> pull.setting().label())
-                                .stream())
-                .distinct()
-                .toList();
-        String reference = against.orElse(labels.isEmpty() ? "" : labels.get(0));
-        ComparisonRequest request =
-                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new Looks.Open(0), SEED);
-        ComparedDay day = ComparedDay.of(input.day().input(), result, input.labels(), request);
+    static Compared compare(DayInput input, Optional<String> against) {
+        SessionResult result = input.result();
+        List<String> labels = ComparedLabels.labels(result, input.labels());
+        ComparedDay day = ComparedLabels.of(result, input.labels(), against);
         List<Finding> findings = new ArrayList<>(input.findings());
         findings.addAll(day.outcome().findings());
         return new Compared(day, result, labels, findings);

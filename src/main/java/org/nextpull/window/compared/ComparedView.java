@@ -11,6 +11,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
+import org.nextpull.app.LabelledLog;
 import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.window.look.Look;
@@ -79,7 +80,7 @@ final class ComparedView extends JPanel implements Styled {
     }
 
     /** Shows what is to be compared. */
-    void show(List<Contender> contenders, String planName) {
+    void show(List<LabelledLog> contenders, String planName) {
         int before = list.getSelectedIndex();
         model.clear();
         contenders.forEach(one -> model.addElement(one.shown()));

@@ -2,8 +2,8 @@ package org.nextpull.window.day;
 
 import java.util.Optional;
 import java.util.function.Consumer;
+import org.nextpull.app.DaySheet;
 import org.nextpull.session.Act;
-import org.nextpull.session.Replay;
 
 /** Where a day comes from. Nothing here waits for anything: what it says comes to the watcher, on a thread of the source. */
 public interface DaySource extends AutoCloseable {
@@ -16,8 +16,8 @@ public interface DaySource extends AutoCloseable {
     /** Does what the operator asks for; what comes of it is told to the watcher. */
     void tell(Act act);
 
-    /** The day so far with what was said after each pull, for the sheet; may take long, so not for the event thread. */
-    Replay replay();
+    /** The day so far with what was said after each pull; may take long, so not for the event thread. */
+    DaySheet sheet();
 
     @Override
     void close();

@@ -13,14 +13,14 @@ import java.util.function.Consumer;
 import java.util.function.Supplier;
 import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DaySheet;
 import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
 import org.nextpull.session.Amendments;
 import org.nextpull.session.DayByPull;
 import org.nextpull.session.Replay;
-import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
-import org.nextpull.session.SourcePulls;
 import org.tinylog.Logger;
 
 /** A day gone through again pull by pull. Logs are read and pulls fitted on a thread of its own, each state when it is first shown. */
@@ -29,7 +29,7 @@ public final class ReplayedDay implements DaySource, Player {
     private static final double FIRST_SPEED_S = 4;
 
     private final String name;
-    private final SessionInput input;
+    private final DayInput input;
     private final Supplier<DayByPull> reader;
     private final ScheduledExecutorService thread;
     private volatile Consumer<DayMoment> watcher = moment -> {};
@@ -38,11 +38,11 @@ public final class ReplayedDay implements DaySource, Player {
     private final List<Act> acts;
     private Playback playback = Playback.start(0, FIRST_SPEED_S);
 
-    private ReplayedDay(String name, SessionInput input, Supplier<DayByPull> reader) {
+    private ReplayedDay(String name, DayInput input, Supplier<DayByPull> reader) {
         this.name = name;
         this.input = input;
         this.reader = reader;
-        this.acts = new ArrayList<>(earlier(input.amendments()));
+        this.acts = new ArrayList<>(earlier(input.session().amendments()));
         this.thread = Executors.newSingleThreadScheduledExecutor(task -> {
             Thread made = new Thread(task, "nextpull-window-day");
             made.setDaemon(true);
@@ -51,22 +51,12 @@ public final class ReplayedDay implements DaySource, Player {
     }
 
     /**
-     * A day of logs, which are read when it starts.
+     * A day whose logs were read before, or one of the notebook.
      *
      * @param name what the operator calls it
-     * @param input what it is made from
      */
-    public static ReplayedDay of(String name, SessionInput input) {
-        return new ReplayedDay(name, input, () -> DayByPull.of(input));
-    }
-
-    /**
-     * A day whose logs were read before, such as one of the notebook.
-     *
-     * @param sources the logs with their pulls
-     */
-    public static ReplayedDay of(String name, SessionInput input, List<SourcePulls> sources) {
-        return new ReplayedDay(name, input, () -> DayByPull.of(input, sources));
+    public static ReplayedDay of(String name, DayInput input) {
+        return new ReplayedDay(name, input, () -> DayByPull.of(input.session(), input.sources()));
     }
 
     /** What was done by hand before, as acts, so that more can be done. */
@@ -119,7 +109,7 @@ public final class ReplayedDay implements DaySource, Player {
         run(() -> {
             acts.add(act);
             if (day != null) {
-                day = day.with(Acts.of(acts).applied(input));
+                day = day.with(Acts.of(acts).applied(input.session()));
                 tell();
             }
         });
@@ -138,10 +128,11 @@ public final class ReplayedDay implements DaySource, Player {
     }
 
     @Override
-    public Replay replay() {
+    public DaySheet sheet() {
         try {
-            return thread.submit(() -> (day == null ? reader.get() : day).replay(playback.shown()))
+            Replay replay = thread.submit(() -> (day == null ? reader.get() : day).replay(playback.shown()))
                     .get();
+            return DaySheet.of(input, replay);
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new IllegalStateException("interrupted while the day was gone through", stopped);

@@ -9,6 +9,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Verdict;
+import org.nextpull.app.DaySheet;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
@@ -88,7 +89,7 @@ public final class RunningDay implements DaySource {
     }
 
     @Override
-    public synchronized Replay replay() {
+    public synchronized DaySheet sheet() {
         if (session == null) {
             throw new IllegalStateException("the session has not begun");
         }
@@ -99,7 +100,7 @@ public final class RunningDay implements DaySource {
             Optional.ofNullable(said.get(count))
                     .ifPresent(verdict -> steps.add(new Replay.Step(last.pull(), last.alarms(), verdict)));
         }
-        return new Replay(result, steps);
+        return DaySheet.ofRunning(new Replay(result, steps));
     }
 
     /** Waits for the session's own end without holding what its thread needs to get there. */

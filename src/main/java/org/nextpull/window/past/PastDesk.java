@@ -1,10 +1,14 @@
 package org.nextpull.window.past;
 
 import java.awt.EventQueue;
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
@@ -12,15 +16,23 @@ import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.NotebookAccess;
+import org.nextpull.app.SheetFiles;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.notebook.Copy;
 import org.nextpull.notebook.KeptSession;
+import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
+import org.nextpull.session.Act;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.look.Skin;
@@ -38,7 +50,7 @@ public final class PastDesk implements Page {
 
     private final Work work;
     private final FootBar foot;
-    private final Shelf shelf;
+    private final NotebookAccess notebook;
     private final Ways ways;
     private final PastView view;
     private final Timer again;
@@ -57,22 +69,24 @@ public final class PastDesk implements Page {
      * @param goOn goes on with a session, or says why not; called on the working thread
      * @param isRunning whether a session runs now, so that it is not changed behind its back; called on the working thread
      * @param compare compares these sessions; called on the event thread
+     * @param sheets how sheets are written in those units
      */
     public record Ways(
             Consumer<KeptSession> bench,
             Function<KeptSession, Optional<Finding>> goOn,
             Predicate<KeptSession> isRunning,
-            Consumer<List<Long>> compare) {}
+            Consumer<List<Long>> compare,
+            Function<Shown, DaySheet.Order> sheets) {}
 
     /**
      * The page.
      *
-     * @param shelf the notebook
+     * @param notebook the notebook
      */
-    public PastDesk(Work work, FootBar foot, Shelf shelf, Ways ways) {
+    public PastDesk(Work work, FootBar foot, NotebookAccess notebook, Ways ways) {
         this.work = work;
         this.foot = foot;
-        this.shelf = shelf;
+        this.notebook = notebook;
         this.ways = ways;
         this.searching = new Latest<>(work::think, this::search);
         this.looking = new Latest<>(work::think, this::look);
@@ -90,7 +104,7 @@ public final class PastDesk implements Page {
     }
 
     private void search(String words) {
-        Outcome<List<SessionSummary>> found = shelf.list(words);
+        Outcome<List<SessionSummary>> found = notebook.sessions(words);
         List<PastRow> rows = new PastPresenter(shown, ZoneId.systemDefault())
                 .rows(found.value().orElse(List.of()));
         String said = found.isFailed() ? sentence(found.findings()) : count(rows.size(), words);
@@ -107,13 +121,13 @@ public final class PastDesk implements Page {
                     ? "No session was kept yet. A session that is started here keeps itself."
                     : "No session holds all of these words.";
         }
-        return rows + (rows == 1 ? " session" : " sessions") + " in " + shelf.file() + ".";
+        return rows + (rows == 1 ? " session" : " sessions") + " in " + notebook.file() + ".";
     }
 
     private void look(PastRow row) {
         Read known = last;
         if (known == null || !known.row().equals(row)) {
-            Outcome<KeptSession> session = shelf.session(row.id());
+            Outcome<KeptSession> session = notebook.session(row.id());
             if (session.value().isEmpty()) {
                 EventQueue.invokeLater(() -> view.say(sentence(session.findings())));
                 return;
@@ -144,7 +158,7 @@ public final class PastDesk implements Page {
     }
 
     private void open() {
-        selected(row -> work.think(() -> shelf.session(row.id()), session -> {
+        selected(row -> work.think(() -> notebook.session(row.id()), session -> {
             session.value().ifPresent(ways.bench());
             if (session.isFailed()) {
                 foot.say(sentence(session.findings()));
@@ -154,7 +168,7 @@ public final class PastDesk implements Page {
 
     private void goOn() {
         selected(row -> work.think(
-                () -> shelf.session(row.id())
+                () -> notebook.session(row.id())
                         .then(session -> ways.goOn()
                                 .apply(session)
                                 .<Outcome<KeptSession>>map(Outcome::failed)
@@ -189,9 +203,12 @@ public final class PastDesk implements Page {
                     }
                     Shown units = shown;
                     work.think(
-                            () -> shelf.session(row.id())
-                                    .then(session -> PastFiles.write(
-                                            session, texts.get(0), texts.get(1).strip(), units)),
+                            () -> notebook.session(row.id())
+                                    .then(session -> SheetFiles.write(
+                                            texts.get(0),
+                                            texts.get(1).strip(),
+                                            DaySheet.of(DayReader.of(notebook, session)),
+                                            ways.sheets().apply(units))),
                             written -> foot.say(written.value()
                                     .map(folder -> "Wrote " + texts.get(1).strip() + ".html, .csv and .json into "
                                             + folder + ".")
@@ -207,8 +224,10 @@ public final class PastDesk implements Page {
                         return Optional.of("Nothing is written.");
                     }
                     work.think(
-                            () -> shelf.note(
-                                    row.id(), Instant.now(), texts.get(0).strip()),
+                            () -> changed(book -> book.keepAct(
+                                    row.id(),
+                                    Instant.now(),
+                                    new Act.Note(OptionalInt.empty(), texts.get(0).strip()))),
                             kept -> {
                                 foot.say(kept.isFailed() ? sentence(kept.findings()) : "Noted.");
                                 work.think(() -> {
@@ -224,7 +243,7 @@ public final class PastDesk implements Page {
         selected(row -> foot.ask(new Question(
                 "Remove session " + row.id() + " of " + row.started() + ", " + row.engine() + ", for good?",
                 List.of(),
-                texts -> change(row, () -> shelf.remove(row.id()), "Removed session " + row.id() + "."))));
+                texts -> change(row, () -> changed(book -> book.remove(row.id())), "Removed session " + row.id() + "."))));
     }
 
     private void rename() {
@@ -233,18 +252,18 @@ public final class PastDesk implements Page {
                 List.of(Question.Field.wide("Engine", row.engine())),
                 texts -> texts.get(0).isBlank()
                         ? Optional.of(EntryText.NOTHING_SAID)
-                        : change(row, () -> shelf.rename(row.id(), texts.get(0).strip()), "Renamed."))));
+                        : change(row, () -> changed(book -> book.rename(row.id(), texts.get(0).strip())), "Renamed."))));
     }
 
     private void correct() {
         selected(row -> foot.ask(Corrections.question(
                 row.id(),
-                correction -> change(row, () -> shelf.correct(row.id(), Instant.now(), correction), "Corrected."))));
+                correction -> change(row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
     }
 
     private Optional<String> change(PastRow row, Supplier<Outcome<Boolean>> change, String done) {
         work.think(
-                () -> shelf.session(row.id())
+                () -> notebook.session(row.id())
                         .then(session -> ways.isRunning().test(session)
                                 ? Outcome.failed(Finding.error(
                                         FindingCode.LIVE_SESSION_RUNS,
@@ -257,11 +276,32 @@ public final class PastDesk implements Page {
         return Optional.empty();
     }
 
+    private interface Change {
+        void in(Notebook book) throws IOException;
+    }
+
+    private Outcome<Boolean> changed(Change change) {
+        return notebook.write(book -> {
+            change.in(book);
+            return true;
+        });
+    }
+
+    /** A copy that is whole, also while a session runs; writes over nothing. */
+    private Outcome<Copy> backUp(String target) {
+        try {
+            Path copy = Path.of(target);
+            return notebook.read(book -> book.backUp(copy));
+        } catch (InvalidPathException odd) {
+            return Outcome.failed(WrittenFiles.notWritable(target, odd));
+        }
+    }
+
     private void backUp() {
         foot.ask(new Question(
                 "Copy the whole notebook.", List.of(Question.Field.file("New file", "notebook-copy.db")), texts -> {
                     work.think(
-                            () -> shelf.backUp(texts.get(0)),
+                            () -> backUp(texts.get(0).strip()),
                             copied -> foot.say(copied.value()
                                     .map(copy -> "Copied " + Shown.count(copy.sessions(), "session") + " to "
                                             + copy.file() + " and read it back.")

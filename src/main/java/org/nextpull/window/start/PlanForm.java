@@ -1,6 +1,7 @@
 package org.nextpull.window.start;
 
 import java.util.Optional;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
@@ -23,6 +24,12 @@ record PlanForm(PlanDraft draft, Optional<String> file, PlanDraft written) {
                 .withTable("timing")
                 .withTable("limits");
         return new PlanForm(draft, Optional.empty(), draft);
+    }
+
+    /** The plan in a file; failed where it cannot be read or is no TOML. Not for the event thread. */
+    static Outcome<PlanForm> read(String name) {
+        String file = name.strip();
+        return PlanFile.text(file).then(text -> of(text, file));
     }
 
     /** The text of a file; failed where it is no TOML. */

@@ -1,6 +1,10 @@
 package org.nextpull.window.start;
 
 import java.util.Optional;
+import org.nextpull.app.LiveSources;
+import org.nextpull.finding.Outcome;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.plan.SweepPlan;
 
 /**
  * Where the operator wants values from.
@@ -15,6 +19,11 @@ record SourceChoice(boolean isFolder, String name) {
 
     static SourceChoice folder(String name) {
         return new SourceChoice(true, name.strip());
+    }
+
+    /** What a session would read from, out of this choice and what the plan says of its wires. Not for the event thread. */
+    Outcome<LiveIntake> source(SweepPlan plan) {
+        return isFolder ? LiveSources.folder(name) : LiveSources.ports(plan, device());
     }
 
     /** The port that was named; empty leaves it to the plan. */

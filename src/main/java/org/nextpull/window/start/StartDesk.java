@@ -8,6 +8,7 @@ import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.PortInfo;
@@ -118,7 +119,7 @@ public final class StartDesk implements Page, AutoCloseable {
 
     /** Opens the plan in that file. */
     public void read(String file) {
-        work.think(() -> PlanFiles.read(file), read -> {
+        work.think(() -> PlanForm.read(file), read -> {
             read.value().ifPresent(this::other);
             foot.say(read.isFailed() ? sentences(read.findings()) : "Opened " + file + ".");
         });
@@ -140,7 +141,7 @@ public final class StartDesk implements Page, AutoCloseable {
 
     private void write(PlanForm written, String file) {
         boolean isOwn = written.file().equals(Optional.of(file));
-        work.think(() -> !isOwn && PlanFiles.exists(file), taken -> {
+        work.think(() -> !isOwn && PlanFile.exists(file), taken -> {
             if (taken) {
                 foot.ask(new Question("There is a " + file + " already. Write over it?", List.of(), texts -> {
                     writeNow(written, file);
@@ -153,7 +154,7 @@ public final class StartDesk implements Page, AutoCloseable {
     }
 
     private void writeNow(PlanForm written, String file) {
-        work.think(() -> PlanFiles.write(written, file), fault -> {
+        work.think(() -> PlanFile.write(written.draft().text(), file), fault -> {
             if (fault.isEmpty()) {
                 change(now -> new PlanForm(now.draft(), Optional.of(file), written.draft()));
             }
@@ -194,7 +195,7 @@ public final class StartDesk implements Page, AutoCloseable {
         view.source().say("Looking at " + (choice.name().isEmpty() ? "the wires of the plan" : choice.name()) + ".");
         work.think(() -> {
             stopWatching();
-            Outcome<LiveIntake> intake = SourceIntake.of(choice, plan);
+            Outcome<LiveIntake> intake = choice.source(plan);
             if (intake.value().isPresent()) {
                 watching = true;
                 arrivals =
@@ -231,7 +232,7 @@ public final class StartDesk implements Page, AutoCloseable {
         PlanForm ordered = form;
         SourceChoice choice = view.source().choice();
         work.think(() -> {
-            Outcome<LiveIntake> intake = SourceIntake.of(choice, plan.value().get());
+            Outcome<LiveIntake> intake = choice.source(plan.value().get());
             if (intake.value().isEmpty()) {
                 EventQueue.invokeLater(() -> {
                     view.source().say(sentences(intake.findings()));

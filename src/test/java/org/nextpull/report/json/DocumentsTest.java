@@ -54,10 +54,11 @@ class DocumentsTest {
                 .orElseThrow();
         Inputs inputs = new LogFiles(plan.log().hints()).read(List.of(file.toString()));
         Input.Log input = inputs.logs().get(0);
-        Replay day = Replay.of(SessionInput.of(plan, List.of(input.recording()), List.of()));
         List<Finding> odd = List.of(Finding.warning(FindingCode.FILE_NAMED_TWICE, Place.inFile("again.csv")));
-        advise = MAPPER.readTree(new AdviseJson().advise(day.whole(), odd));
-        replay = MAPPER.readTree(new AdviseJson().replay(day, odd));
+        Replay day = Replay.of(
+                SessionInput.of(plan, List.of(input.recording()), List.of()).withFound(odd));
+        advise = MAPPER.readTree(new AdviseJson().advise(day.whole()));
+        replay = MAPPER.readTree(new AdviseJson().replay(day));
         replayLines = new AdviseJson().replayLines(day);
         InspectJson files =
                 new InspectJson().add(LogReading.read(input.recording(), PullRules.of(plan), AlarmRules.of(plan)));

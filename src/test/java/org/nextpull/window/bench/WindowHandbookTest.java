@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -14,8 +15,9 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
+import org.nextpull.app.DaySheet;
+import org.nextpull.report.Shown;
 import org.nextpull.session.Act;
-import org.nextpull.session.Replay;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
@@ -36,7 +38,7 @@ class WindowHandbookTest {
         public void tell(Act act) {}
 
         @Override
-        public Replay replay() {
+        public DaySheet sheet() {
             throw new IllegalStateException("no day");
         }
 
@@ -52,7 +54,7 @@ class WindowHandbookTest {
                             new FootBar(),
                             Optional::empty,
                             Optional::empty,
-                            () -> UnitSystem.METRIC)
+                            () -> DaySheet.Order.usual(LocalDate.EPOCH, "test", new Shown(UnitSystem.METRIC)))
                     .keys();
         }
     }

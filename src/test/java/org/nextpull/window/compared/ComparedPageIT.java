@@ -12,10 +12,10 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
-import org.nextpull.window.past.Shelf;
 import org.nextpull.window.work.Work;
 
 @Timeout(180)
@@ -40,8 +40,8 @@ class ComparedPageIT {
     }
 
     private DrivenPage open() {
-        DrivenPage page =
-                DrivenPage.open(foot -> new ComparedDesk(work, foot, new Shelf(folder.resolve("none.db"))), SMALL);
+        DrivenPage page = DrivenPage.open(
+                foot -> new ComparedDesk(work, foot, new NotebookAccess(folder.resolve("none.db"), false)), SMALL);
         page.press("A");
         page.type("Log, folder, or session:3", "sample-logs/hillclimb-manifold.csv");
         page.enter("Log, folder, or session:3");

@@ -7,12 +7,16 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.CompareText;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.past.SampleNotebook;
-import org.nextpull.window.past.Shelf;
 
 class ComparedPresenterTest {
     private static final String PLAN = "sweep-plans/hillclimb-manifold.toml";
@@ -21,17 +25,21 @@ class ComparedPresenterTest {
     @TempDir
     private Path folder = Path.of(".");
 
-    private static ComparedInput read(List<Contender> contenders, String plan, Shelf shelf) {
-        return ComparedReader.read(contenders, plan, shelf).value().orElseThrow();
+    private static Outcome<DayInput> all(List<LabelledLog> contenders, String plan, NotebookAccess notebook) {
+        return DayReader.day(notebook, Optional.of(plan).filter(name -> !name.isEmpty()), contenders);
     }
 
-    private Shelf none() {
-        return new Shelf(folder.resolve("none.db"));
+    private static DayInput read(List<LabelledLog> contenders, String plan, NotebookAccess notebook) {
+        return all(contenders, plan, notebook).value().orElseThrow();
+    }
+
+    private NotebookAccess none() {
+        return new NotebookAccess(folder.resolve("none.db"), false);
     }
 
     @Test
     void thePageSaysWhatTheCommandLineSays() {
-        ComparedInput input = read(List.of(new Contender("", "sample-logs/hillclimb-manifold.csv")), PLAN, none());
+        DayInput input = read(List.of(LabelledLog.unlabelled("sample-logs/hillclimb-manifold.csv")), PLAN, none());
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.of("before"));
         ComparedPage page = new ComparedPresenter(METRIC).page(compared);
         String printed = new CompareText(METRIC)
@@ -50,7 +58,7 @@ class ComparedPresenterTest {
 
     @Test
     void withoutANamedReferenceTheFirstThatRanIsIt() {
-        ComparedInput input = read(List.of(new Contender("", "sample-logs/hillclimb-manifold.csv")), PLAN, none());
+        DayInput input = read(List.of(LabelledLog.unlabelled("sample-logs/hillclimb-manifold.csv")), PLAN, none());
         ComparedPresenter.Compared first = ComparedPresenter.compare(input, Optional.empty());
         assertThat(new ComparedPresenter(METRIC).page(first).verdicts().get(0))
                 .contains("against " + first.labels().get(0));
@@ -58,8 +66,9 @@ class ComparedPresenterTest {
 
     @Test
     void sessionsWithoutLabelsAreToldApartByTheirNumbers() throws Exception {
-        Shelf shelf = new Shelf(SampleNotebook.with(folder, List.of("hillclimb-e10-timing", "hillclimb-e10-mixture")));
-        ComparedInput input = read(List.of(Contender.ofSession(1), Contender.ofSession(2)), "", shelf);
+        NotebookAccess notebook = new NotebookAccess(
+                SampleNotebook.with(folder, List.of("hillclimb-e10-timing", "hillclimb-e10-mixture")), false);
+        DayInput input = read(List.of(LabelledLog.ofSession(1), LabelledLog.ofSession(2)), "", notebook);
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.empty());
         assertThat(compared.labels()).containsExactly("session 1", "session 2");
         ComparedPage page = new ComparedPresenter(METRIC).page(compared);
@@ -70,33 +79,33 @@ class ComparedPresenterTest {
 
     @Test
     void aKeptSessionStandsBesideALogUnderItsOwnLabels() throws Exception {
-        Shelf shelf = new Shelf(SampleNotebook.with(folder, List.of("hillclimb-manifold")));
-        ComparedInput kept = read(List.of(Contender.ofSession(1)), "", shelf);
+        NotebookAccess notebook = new NotebookAccess(SampleNotebook.with(folder, List.of("hillclimb-manifold")), false);
+        DayInput kept = read(List.of(LabelledLog.ofSession(1)), "", notebook);
         assertThat(ComparedPresenter.compare(kept, Optional.empty()).labels()).contains("before");
-        ComparedInput both = read(
-                List.of(Contender.ofSession(1), new Contender("again", "sample-logs/hillclimb-e10-timing.csv")),
+        DayInput both = read(
+                List.of(
+                        LabelledLog.ofSession(1),
+                        new LabelledLog(Optional.of("again"), "sample-logs/hillclimb-e10-timing.csv")),
                 PLAN,
-                shelf);
+                notebook);
         assertThat(ComparedPresenter.compare(both, Optional.empty()).labels()).contains("again");
     }
 
     @Test
     void whatCannotBeComparedSaysWhy() {
-        Contender log = new Contender("a", "sample-logs/hillclimb-manifold.csv");
-        assertThat(ComparedReader.read(List.of(log), "", none()).findings())
+        LabelledLog log = new LabelledLog(Optional.of("a"), "sample-logs/hillclimb-manifold.csv");
+        assertThat(all(List.of(log), "", none()).findings())
                 .extracting(finding -> finding.code())
                 .containsExactly(FindingCode.COMPARE_WITHOUT_PLAN);
-        assertThat(ComparedReader.read(List.of(Contender.ofSession(4)), "", none())
-                        .isFailed())
+        assertThat(all(List.of(LabelledLog.ofSession(4)), "", none()).isFailed())
                 .isTrue();
-        assertThat(ComparedReader.read(List.of(log), "no-such.toml", none()).isFailed())
-                .isTrue();
+        assertThat(all(List.of(log), "no-such.toml", none()).isFailed()).isTrue();
         ComparedPage one = new ComparedPresenter(METRIC)
                 .page(ComparedPresenter.compare(read(List.of(log), PLAN, none()), Optional.empty()));
         assertThat(one.verdicts()).hasSize(1).first().asString().contains("needs two");
-        ComparedPage missing = new ComparedPresenter(METRIC)
-                .page(ComparedPresenter.compare(
-                        read(List.of(new Contender("a", "no-such.csv")), PLAN, none()), Optional.empty()));
-        assertThat(missing.verdicts()).anyMatch(line -> line.contains("no-such.csv"));
+        assertThat(all(List.of(new LabelledLog(Optional.of("a"), "no-such.csv")), PLAN, none())
+                        .findings())
+                .extracting(finding -> finding.place().file().orElse(""))
+                .contains("no-such.csv");
     }
 }

@@ -81,7 +81,7 @@ class RunningDayIT {
             assertThat(page.recording().sentence()).startsWith("Recording, ");
             day.tell(new Act.Strike(2, "throttle slipped"));
             until(moment -> moment.result().pulls().get(1).standing() == Standing.STRUCK);
-            Replay replay = day.replay();
+            Replay replay = day.sheet().replay();
             assertThat(replay.whole().pulls()).hasSize(pulls);
             assertThat(replay.steps()).isNotEmpty();
         }

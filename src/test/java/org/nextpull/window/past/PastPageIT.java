@@ -1,5 +1,9 @@
 package org.nextpull.window.past;
 
+import java.time.LocalDate;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.NotebookAccess;
+
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.api.Assumptions.assumeFalse;
 
@@ -58,13 +62,14 @@ class PastPageIT {
                         Place.nowhere(),
                         Detail.of("session", String.valueOf(session.id())))),
                 session -> session.id() == 2,
-                compared::add);
+                compared::add,
+                shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown));
     }
 
     private DrivenPage open() throws Exception {
         Path file = SampleNotebook.with(
                 folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture", "hillclimb-knock"));
-        return DrivenPage.open(foot -> new PastDesk(work, foot, new Shelf(file), ways()), SMALL);
+        return DrivenPage.open(foot -> new PastDesk(work, foot, new NotebookAccess(file, false), ways()), SMALL);
     }
 
     @Test

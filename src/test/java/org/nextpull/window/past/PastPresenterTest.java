@@ -8,11 +8,14 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
+import org.nextpull.session.Act;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 
@@ -23,27 +26,29 @@ class PastPresenterTest {
     @TempDir
     private Path folder = Path.of(".");
 
-    private Shelf shelf() throws IOException {
-        return new Shelf(SampleNotebook.with(folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture")));
+    private NotebookAccess notebook() throws IOException {
+        return new NotebookAccess(
+                SampleNotebook.with(folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture")), false);
     }
 
     @Test
     void sessionsAreListedNewestFirstAndFoundByWords() throws IOException {
-        Shelf shelf = shelf();
+        NotebookAccess notebook = notebook();
         PastPresenter presenter = new PastPresenter(METRIC, UTC);
-        List<PastRow> rows = presenter.rows(shelf.list("").value().orElseThrow());
+        List<PastRow> rows = presenter.rows(notebook.sessions("").value().orElseThrow());
         assertThat(rows).extracting(PastRow::id).containsExactly(2L, 1L);
         assertThat(rows.get(1).started()).isEqualTo("2026-05-02 08:30");
         assertThat(rows.get(1).spoken()).contains("hill-climb two-litre").contains("closed");
-        assertThat(presenter.rows(shelf.list("hatchback").value().orElseThrow()))
+        assertThat(presenter.rows(notebook.sessions("hatchback").value().orElseThrow()))
                 .extracting(PastRow::id)
                 .containsExactly(2L);
-        assertThat(shelf.list("nothing-of-the-kind").value().orElseThrow()).isEmpty();
+        assertThat(notebook.sessions("nothing-of-the-kind").value().orElseThrow())
+                .isEmpty();
     }
 
     @Test
     void aSessionSaysWhatTheCommandLineSaysOfTheSameDay() throws IOException {
-        KeptSession kept = shelf().session(1).value().orElseThrow();
+        KeptSession kept = notebook().session(1).value().orElseThrow();
         SessionResult result = kept.result();
         PastSession page = new PastPresenter(METRIC, UTC).session(kept, result);
         String printed = new AdviseText(METRIC).advise(result);
@@ -56,38 +61,30 @@ class PastPresenterTest {
 
     @Test
     void aNotebookThatIsNotThereIsEmptyAndADamagedOneSaysSo() throws IOException {
-        assertThat(new Shelf(folder.resolve("none.db")).list("").value().orElseThrow())
+        assertThat(new NotebookAccess(folder.resolve("none.db"), false)
+                        .sessions("")
+                        .value()
+                        .orElseThrow())
                 .isEmpty();
         Path broken =
                 Files.writeString(folder.resolve("broken.db"), "this is no notebook, but long enough ".repeat(60));
-        assertThat(new Shelf(broken).list("").isFailed()).isTrue();
-        assertThat(new Shelf(broken).note(1, Instant.EPOCH, "x").isFailed()).isTrue();
-    }
-
-    @Test
-    void aSessionIsExportedAndTheNotebookCopied() throws IOException {
-        Shelf shelf = shelf();
-        KeptSession kept = shelf.session(1).value().orElseThrow();
-        Path out = folder.resolve("out");
-        assertThat(PastFiles.write(kept, out.toString(), "day", METRIC).value()).contains(out);
-        assertThat(out.resolve("day.html")).content().contains("session 1 of 2026-05-02");
-        assertThat(out.resolve("day.csv")).isNotEmptyFile();
-        assertThat(out.resolve("day.json")).content().contains("belt squeal");
-        String copy = folder.resolve("copy.db").toString();
-        assertThat(shelf.backUp(copy).value().orElseThrow().sessions()).isEqualTo(2);
-        assertThat(shelf.backUp(copy).isFailed()).as("writes over nothing").isTrue();
-        assertThat(PastFiles.write(kept, folder.resolve("copy.db").toString(), "day", METRIC)
-                        .isFailed())
-                .isTrue();
+        assertThat(new NotebookAccess(broken, false).sessions("").isFailed()).isTrue();
+        assertThat(new NotebookAccess(broken, false).session(1).isFailed()).isTrue();
     }
 
     @Test
     void aNoteIsKept() throws IOException {
-        Shelf shelf = shelf();
-        assertThat(shelf.note(2, Instant.parse("2026-06-01T10:00:00Z"), "tyres changed")
+        NotebookAccess notebook = notebook();
+        assertThat(notebook.write(book -> {
+                            book.keepAct(
+                                    2,
+                                    Instant.parse("2026-06-01T10:00:00Z"),
+                                    new Act.Note(OptionalInt.empty(), "tyres changed"));
+                            return true;
+                        })
                         .isFailed())
                 .isFalse();
-        KeptSession kept = shelf.session(2).value().orElseThrow();
+        KeptSession kept = notebook.session(2).value().orElseThrow();
         assertThat(new PastPresenter(METRIC, UTC).session(kept, kept.result()).hand())
                 .anyMatch(line -> line.contains("tyres changed"));
     }

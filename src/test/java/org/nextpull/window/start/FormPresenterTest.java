@@ -14,6 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.app.PlanFile;
 import org.nextpull.plan.text.KeyKind;
 import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.plan.text.PlanKey;
@@ -209,15 +210,15 @@ class FormPresenterTest {
                 .switched("timing", false)
                 .switched("band", false);
         String file = folder.resolve("new/plan.toml").toString();
-        assertThat(PlanFiles.write(form, file)).isEmpty();
-        PlanForm read = PlanFiles.read(file).value().orElseThrow();
+        assertThat(PlanFile.write(form.draft().text(), file)).isEmpty();
+        PlanForm read = PlanForm.read(file).value().orElseThrow();
         assertThat(read.draft()).isEqualTo(form.draft());
         assertThat(read.plan().value()).isEqualTo(form.plan().value());
         try (Stream<Path> files = Files.list(folder.resolve("new"))) {
             assertThat(files).hasSize(1);
         }
-        assertThat(PlanFiles.write(form, folder.toString())).isPresent();
-        assertThat(PlanFiles.read(folder.resolve("none.toml").toString()).isFailed())
+        assertThat(PlanFile.write(form.draft().text(), folder.toString())).isPresent();
+        assertThat(PlanForm.read(folder.resolve("none.toml").toString()).isFailed())
                 .isTrue();
         assertThat(form.isChanged()).isTrue();
         assertThat(form.saved(file).isChanged()).isFalse();

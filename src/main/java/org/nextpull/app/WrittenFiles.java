@@ -1,7 +1,10 @@
-package org.nextpull.report;
+package org.nextpull.app;
 
 import java.io.IOException;
+import java.nio.file.AccessDeniedException;
+import java.nio.file.FileAlreadyExistsException;
 import java.nio.file.Files;
+import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -20,12 +23,6 @@ import org.nextpull.finding.Place;
 public record WrittenFiles(Path named, List<Path> beside) {
     public WrittenFiles {
         beside = List.copyOf(beside);
-    }
-
-    /** A sheet, its pulls as CSV and its figures as JSON, under one name. */
-    public static WrittenFiles sheet(Path folder, String stem) {
-        return new WrittenFiles(
-                folder.resolve(stem + ".html"), List.of(folder.resolve(stem + ".csv"), folder.resolve(stem + ".json")));
     }
 
     public static WrittenFiles of(Path named) {
@@ -55,6 +52,21 @@ public record WrittenFiles(Path named, List<Path> beside) {
                                 FindingCode.FILE_OF_ANOTHER,
                                 Place.inFile(file.toString()),
                                 Detail.of("named", named.toString())));
+    }
+
+    /** That nothing could be written there, and why, in words. */
+    public static Finding notWritable(String name, Exception fault) {
+        String why;
+        if (fault instanceof NoSuchFileException) {
+            why = "there is no such folder";
+        } else if (fault instanceof AccessDeniedException) {
+            why = "it may not be written to";
+        } else if (fault instanceof FileAlreadyExistsException) {
+            why = "a file of that name is in the way";
+        } else {
+            why = String.valueOf(fault.getMessage());
+        }
+        return Finding.error(FindingCode.FOLDER_NOT_WRITABLE, Place.inFile(name), Detail.of("why", why));
     }
 
     /** Also through links: one file may go by several names. */

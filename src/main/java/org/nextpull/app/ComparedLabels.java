@@ -1,0 +1,52 @@
+package org.nextpull.app;
+
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.compare.ComparisonRequest;
+import org.nextpull.compare.Looks;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.ComparedDay;
+import org.nextpull.session.SessionResult;
+
+/** The comparison of a day's labels, with the one that ran first as the reference unless another is named. */
+public final class ComparedLabels {
+    /** Any fixed number will do: the draws for bands must be the same each time. */
+    public static final long SEED = 20_260_101;
+
+    private ComparedLabels() {}
+
+    /**
+     * The labels of the pulls that are used, in the order in which they ran first.
+     *
+     * @param named label of each source that was named with one
+     */
+    public static List<String> labels(SessionResult result, Map<String, String> named) {
+        return result.pulls().stream()
+                .filter(MeasuredPull::isUsed)
+                .flatMap(pull ->
+                        Optional.ofNullable(named.get(pull.origin().source()))
+                                .or(() -> pull.setting().label())
+                                .stream())
+                .distinct()
+                .toList();
+    }
+
+    /** The comparison, where there are several labels or a reference is named. */
+    public static Optional<ComparedDay> ofSeveral(
+            SessionResult result, Map<String, String> named, Optional<String> against) {
+        return against.isPresent() || labels(result, named).size() > 1
+                ? Optional.of(of(result, named, against))
+                : Optional.empty();
+    }
+
+    /** The comparison, or why there is none. */
+    public static ComparedDay of(SessionResult result, Map<String, String> named, Optional<String> against) {
+        String reference =
+                against.or(() -> labels(result, named).stream().findFirst()).orElse("");
+        return ComparedDay.of(
+                result,
+                named,
+                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new Looks.Open(0), SEED));
+    }
+}

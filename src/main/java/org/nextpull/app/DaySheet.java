@@ -1,0 +1,72 @@
+package org.nextpull.app;
+
+import java.nio.file.Path;
+import java.time.LocalDate;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.notebook.SessionSummary;
+import org.nextpull.report.Shown;
+import org.nextpull.report.html.Heading;
+import org.nextpull.report.html.Sheet;
+import org.nextpull.session.Replay;
+
+/**
+ * A day, as far as its sheet goes.
+ *
+ * @param replay the day and what was said after each pull
+ * @param labels label of each source that was named with one
+ * @param kept the session of the notebook, where the day is one
+ * @param files what the day was read from, which nothing may be written over
+ */
+public record DaySheet(Replay replay, Map<String, String> labels, Optional<SessionSummary> kept, List<Path> files) {
+    public DaySheet {
+        labels = Map.copyOf(labels);
+        files = List.copyOf(files);
+    }
+
+    /** The sheet of a day that was read. */
+    public static DaySheet of(DayInput day) {
+        return of(day, day.replay());
+    }
+
+    /** The sheet of a day that was read, as far as it is gone through. */
+    public static DaySheet of(DayInput day, Replay replay) {
+        return new DaySheet(replay, day.labels(), day.kept(), day.files());
+    }
+
+    /** The sheet of a session that runs. */
+    public static DaySheet ofRunning(Replay replay) {
+        return new DaySheet(replay, Map.of(), Optional.empty(), List.of());
+    }
+
+    /**
+     * How a sheet is written.
+     *
+     * @param title the job in the operator's words; empty takes the name of the engine
+     * @param against label that the others are compared with; empty takes the one that ran first
+     * @param written the day on which it is written
+     * @param software name and version of the program
+     * @param shown the units
+     */
+    public record Order(
+            Optional<String> title, Optional<String> against, LocalDate written, String software, Shown shown) {
+
+        /** Without a title and without a reference of one's own. */
+        public static Order usual(LocalDate written, String software, Shown shown) {
+            return new Order(Optional.empty(), Optional.empty(), written, software, shown);
+        }
+    }
+
+    /** The sheet, with the comparison of the day's labels where there are several. */
+    public String html(Order order) {
+        Optional<String> session = kept.map(one -> "session " + one.id() + " of "
+                + one.started().toString().substring(0, 10) + ", kept by " + one.version() + "; ");
+        Heading heading = new Heading(
+                order.title(),
+                Optional.of(session.orElse("") + "written on " + order.written()),
+                Optional.of("by " + order.software()));
+        return Sheet.of(
+                replay, ComparedLabels.ofSeveral(replay.whole(), labels, order.against()), order.shown(), heading);
+    }
+}
