@@ -42,7 +42,9 @@ final class AdviseCommand implements Callable<Integer> {
         } else {
             console.out().print(new AdviseText(output.shown()).advise(result));
         }
-        Messages.print(console.err(), input.findings());
+        if (output.isJson()) {
+            Messages.print(console.err(), input.findings());
+        }
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, output.shown().units()));
         boolean nothing = result.isWithoutAnswer();

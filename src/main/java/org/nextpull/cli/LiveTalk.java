@@ -4,16 +4,20 @@ import java.time.Instant;
 import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Severity;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
@@ -43,6 +47,7 @@ final class LiveTalk implements LiveListener {
     private final AlarmText alarms;
     private final ZoneId zone;
     private Optional<Advice> said = Optional.empty();
+    private final Set<FindingCode> found = EnumSet.noneOf(FindingCode.class);
     private boolean running;
     private boolean cooling;
     private boolean ended;
@@ -66,12 +71,17 @@ final class LiveTalk implements LiveListener {
 
     @Override
     public void said(ArrivalTime at, Finding finding) {
+        found.add(finding.code());
         print(at, List.of(words.finding(finding)));
     }
 
     @Override
     public void pullEnded(LiveState state, MeasuredCurve pull) {
         List<String> lines = new ArrayList<>(words.pull(state.result(), pull.pull()));
+        pull.pull().findings().stream()
+                .filter(finding -> finding.severity() != Severity.NOTE)
+                .forEach(finding -> found.add(finding.code()));
+        lines.addAll(words.found(state.result(), found));
         if (isNewest(pull.pull(), state)) {
             WatchText.of(state.result()).ifPresent(lines::add);
             state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));

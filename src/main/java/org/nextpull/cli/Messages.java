@@ -2,10 +2,9 @@ package org.nextpull.cli;
 
 import java.io.PrintWriter;
 import java.util.List;
-import java.util.Locale;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Severity;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
@@ -27,12 +26,8 @@ final class Messages {
 
     /** The same in the units that people asked for. */
     static void print(PrintWriter err, List<Finding> findings, Shown shown) {
-        FindingText text = FindingText.in(shown);
-        for (Finding finding : findings) {
-            String word = finding.severity() == Severity.NOTE
-                    ? ""
-                    : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
-            err.println(word + text.withPlace(finding));
-        }
+        new FindingLines(FindingText.in(shown))
+                .said(findings)
+                .forEach(line -> err.println(line.marked()));
     }
 }

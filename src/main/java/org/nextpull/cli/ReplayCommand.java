@@ -43,7 +43,9 @@ final class ReplayCommand implements Callable<Integer> {
         } else {
             console.out().print(new AdviseText(output.shown()).replay(replay));
         }
-        Messages.print(console.err(), input.findings());
+        if (output.isJson()) {
+            Messages.print(console.err(), input.findings());
+        }
         return input.someFailed() || replay.whole().isWithoutAnswer() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 }

@@ -10,11 +10,20 @@ import java.util.OptionalDouble;
  * @param code what it is
  * @param severity how much it matters
  * @param details the values that its sentence needs
- * @param place where it belongs
+ * @param place where it belongs; the first place where it stands for several
+ * @param count how many it stands for, at least 1
  */
-public record Finding(FindingCode code, Severity severity, List<Detail> details, Place place) {
+public record Finding(FindingCode code, Severity severity, List<Detail> details, Place place, long count) {
     public Finding {
         details = List.copyOf(details);
+        if (count < 1) {
+            throw new IllegalArgumentException("a finding stands for at least one: " + count);
+        }
+    }
+
+    /** A single one. */
+    public Finding(FindingCode code, Severity severity, List<Detail> details, Place place) {
+        this(code, severity, details, place, 1);
     }
 
     public static Finding note(FindingCode code, Place place, Detail... details) {
@@ -30,12 +39,22 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
     }
 
     public Finding at(Place newPlace) {
-        return new Finding(code, severity, details, newPlace);
+        return new Finding(code, severity, details, newPlace, count);
     }
 
     /** The same, but no reason to stop. */
     public Finding asWarning() {
-        return new Finding(code, Severity.WARNING, details, place);
+        return new Finding(code, Severity.WARNING, details, place, count);
+    }
+
+    /** The same for so many. */
+    Finding withCount(long newCount) {
+        return new Finding(code, severity, details, place, newCount);
+    }
+
+    /** Whether it says the same of the same place, for however many. */
+    boolean isSameAs(Finding other) {
+        return withCount(1).equals(other.withCount(1));
     }
 
     public boolean isError() {

@@ -1,6 +1,8 @@
 package org.nextpull.finding;
 
+import java.util.EnumSet;
 import java.util.Locale;
+import java.util.Set;
 
 /** Every finding that the tool can make. The handbook page "Findings" lists them; {@code report} has a sentence for each. */
 public enum FindingCode {
@@ -13,6 +15,10 @@ public enum FindingCode {
     FILE_IS_NO_FILE,
     /** {message}; mend the line. */
     PLAN_SYNTAX,
+    /** {value} has a decimal comma, and a plan takes a decimal point; write {mended}. */
+    PLAN_DECIMAL_COMMA,
+    /** {file} is named as the plan and looks like a log; give the plan after --plan, and logs without it. */
+    PLAN_IS_LOG,
     /** The plan is not text: it holds the character {value}; save it as plain UTF-8 text. */
     PLAN_NOT_TEXT,
     /** {file} has {length} characters, more than {most}; it is no plan. */
@@ -70,6 +76,8 @@ public enum FindingCode {
     FILE_IS_TABLE,
     /** {file} is a settings file, not a log; name it as settings under [log] in the plan. */
     FILE_IS_SETTINGS,
+    /** {file} is named as a log and looks like a plan; give it after --plan. */
+    FILE_IS_PLAN,
     /** {file} was named twice; it is read once. */
     FILE_NAMED_TWICE,
     /** {file} holds no log; give a folder or a zip with CSV files in it. */
@@ -249,6 +257,8 @@ public enum FindingCode {
     // fuels
     /** There is no fuel "{name}"; the nearest are {nearest}. Name one of these, or write your own as a [[blend]] in the plan. */
     FUEL_UNKNOWN,
+    /** "{name}" names pump petrol by its octane or grade, which says nothing of what it burns to; name it by its ethanol, as the pump does: e0, e5 or e10. */
+    FUEL_NAMED_BY_OCTANE,
     /** The blend "{name}" has the name of a listed fuel or of another blend; give it a name of its own. */
     FUEL_NAME_TAKEN,
     /** {part} of the blend "{name}" is {value}; a fraction lies between 0 and 1. */
@@ -609,6 +619,22 @@ public enum FindingCode {
     // window
     /** There is no display to open the window on; open it where there is one, or use advise, replay or live. */
     NO_DISPLAY;
+
+    private static final Set<FindingCode> HAZARDS = EnumSet.of(
+            LIMIT_NOT_WATCHED,
+            KNOCK_BESIDE_BAND,
+            EXHAUST_STILL_RISING,
+            BOOST_WITHOUT_BAROMETER,
+            PULL_WHEEL_SLIP,
+            FUEL_INJECTOR_DUTY_HIGH,
+            FUEL_INJECTORS_TOO_SMALL,
+            ADVANCE_NOT_AS_ASKED,
+            LAMBDA_NOT_AS_ASKED);
+
+    /** Whether it bears on what can hurt an engine or people: such findings are said first. */
+    public boolean isHazard() {
+        return HAZARDS.contains(this);
+    }
 
     /** The code as JSON and the handbook write it: {@code file-not-found}. */
     public String id() {

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -16,6 +17,10 @@ import org.nextpull.finding.Place;
 
 /** The fuels that can be named: the listed ones and a plan's own. Immutable; names match whatever their case and separators. */
 public final class Blends {
+    /** Octane numbers and grades of pump petrol, with or without the words around them (common practice, no source). */
+    private static final Pattern OCTANE = Pattern.compile(
+            "(?:ron|aki|octane|super|premium|regular|plus|unleaded|8[5-9]|9[0-9]|10[0-5])+");
+
     private static final Map<String, String> OTHER_NAMES =
             Map.of("gasoline", "petrol", "e0", "petrol", "e100", "ethanol", "m100", "methanol", "avgas", "avgas-100ll");
 
@@ -55,11 +60,17 @@ public final class Blends {
     public Outcome<Fuel> findPart(String name, Place place) {
         return lookUp(name)
                 .map(Outcome::of)
-                .orElseGet(() -> Outcome.failed(Finding.error(
+                .orElseGet(() -> Outcome.failed(unknown(name, place)));
+    }
+
+    private Finding unknown(String name, Place place) {
+        return OCTANE.matcher(key(name)).matches()
+                ? Finding.error(FindingCode.FUEL_NAMED_BY_OCTANE, place, Detail.of("name", name))
+                : Finding.error(
                         FindingCode.FUEL_UNKNOWN,
                         place,
                         Detail.of("name", name),
-                        Detail.of("nearest", String.join(", ", nearest(name))))));
+                        Detail.of("nearest", String.join(", ", nearest(name))));
     }
 
     /** Every fuel that burns, the listed ones first. */

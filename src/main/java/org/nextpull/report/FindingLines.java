@@ -1,6 +1,7 @@
 package org.nextpull.report;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Locale;
@@ -8,10 +9,16 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Gathering;
+import org.nextpull.finding.Severity;
 
-/** Findings, a sentence each; one that many pulls share is said once, with the pulls that it also holds for. */
+/**
+ * Findings, a sentence each: what can hurt first, then errors, warnings and notes. Equal ones are said once, with the first place, and
+ * with the pulls that it also holds for or how many there are.
+ */
 public final class FindingLines {
     private static final int MOST_IN_FULL = 5;
+    private static final int MOST_PULLS = 12;
 
     private final FindingText sentences;
 
@@ -19,11 +26,41 @@ public final class FindingLines {
         this.sentences = sentences;
     }
 
-    /** The lines, in the order in which their codes first occur. */
+    /**
+     * What is said of findings that are alike.
+     *
+     * @param severity how much they matter
+     * @param sentence the sentence of the first with its place, and the others
+     */
+    public record Line(Severity severity, String sentence) {
+        /** With its severity in front, where it is more than worth knowing. */
+        public String marked() {
+            return severity == Severity.NOTE ? sentence : withSeverity();
+        }
+
+        String withSeverity() {
+            return severity.name().toLowerCase(Locale.ROOT) + ": " + sentence;
+        }
+    }
+
+    /** The findings gathered, what can hurt first; equally grave ones stay in their order. */
+    public static List<Finding> sorted(List<Finding> findings) {
+        return Gathering.of(findings).stream()
+                .sorted(Comparator.comparing((Finding finding) -> !finding.code().isHazard())
+                        .thenComparing(Finding::severity, Comparator.reverseOrder()))
+                .toList();
+    }
+
+    /** The lines, each with its severity in front. */
     public List<String> lines(List<Finding> findings) {
+        return said(findings).stream().map(Line::withSeverity).toList();
+    }
+
+    /** What is said, each sentence with its severity. */
+    public List<Line> said(List<Finding> findings) {
         Map<FindingCode, List<Finding>> byCode = new EnumMap<>(FindingCode.class);
         List<FindingCode> order = new ArrayList<>();
-        for (Finding finding : findings) {
+        for (Finding finding : sorted(findings)) {
             byCode.computeIfAbsent(finding.code(), code -> {
                         order.add(code);
                         return new ArrayList<>();
@@ -42,7 +79,7 @@ public final class FindingLines {
                 same.stream().anyMatch(finding -> finding.place().pull().isPresent());
         return ofPulls || same.size() > MOST_IN_FULL
                 ? List.of(same)
-                : same.stream().distinct().map(List::of).toList();
+                : same.stream().map(List::of).toList();
     }
 
     /** The lines as one text, each ended. */
@@ -50,19 +87,23 @@ public final class FindingLines {
         return lines(findings).stream().map(line -> line + "\n").collect(Collectors.joining());
     }
 
-    private String line(List<Finding> same) {
+    private Line line(List<Finding> same) {
         Finding first = same.get(0);
-        String also = same.size() == 1 ? "" : also(same.subList(1, same.size()));
-        return first.severity().name().toLowerCase(Locale.ROOT) + ": " + sentences.withPlace(first) + also;
+        return new Line(first.severity(), sentences.withPlace(first) + also(same));
     }
 
-    private static String also(List<Finding> others) {
-        List<String> pulls = others.stream()
+    private static String also(List<Finding> same) {
+        List<String> pulls = same.stream()
+                .skip(1)
                 .flatMap(finding -> finding.place().pull().stream().mapToObj(String::valueOf))
                 .distinct()
                 .toList();
-        return pulls.isEmpty()
-                ? " (and " + others.size() + " more like it)"
-                : " (likewise pull " + String.join(", ", pulls) + ")";
+        if (!pulls.isEmpty()) {
+            String more = pulls.size() > MOST_PULLS ? " and " + (pulls.size() - MOST_PULLS) + " more" : "";
+            return " (likewise pull "
+                    + pulls.stream().limit(MOST_PULLS).collect(Collectors.joining(", ")) + more + ")";
+        }
+        long others = same.stream().mapToLong(Finding::count).sum() - 1;
+        return others == 0 ? "" : " (and " + others + " more like it)";
     }
 }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Collectors;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
@@ -15,6 +16,7 @@ import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
@@ -140,6 +142,20 @@ public final class LiveText {
             case INLET_AIR -> "inlet air";
             case EXHAUST -> "exhaust";
         };
+    }
+
+    /**
+     * What was found of the day and its pulls that was not said before; a code is said once.
+     *
+     * @param said the codes that were said, to which these are added
+     */
+    public List<String> found(SessionResult result, Set<FindingCode> said) {
+        List<Finding> news = result.found().stream()
+                .filter(finding -> !said.contains(finding.code()))
+                .toList();
+        news.forEach(finding -> said.add(finding.code()));
+        return new FindingLines(sentences)
+                .said(news).stream().map(FindingLines.Line::marked).toList();
     }
 
     /** A finding as a line: {@code warning: ...}. */

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
@@ -82,9 +83,20 @@ public final class Session {
         DayOrder order = DayOrder.of(input, sources, settings);
         findings.addAll(order.findings());
         if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
-            findings.add(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere()));
+            findings.addAll(noPull(input, sources));
         }
         return new MeasuredDay(sources, measured, order.from(), findings);
+    }
+
+    /** That there is no pull to go by, for each file that should have held one. */
+    private static List<Finding> noPull(SessionInput input, List<SourcePulls> sources) {
+        Stream<Place> files = Stream.concat(
+                        sources.stream().map(SourcePulls::name),
+                        input.tables().stream().map(table -> table.description().name()))
+                .map(Place::inFile);
+        List<Finding> each = files.map(place -> Finding.error(FindingCode.NO_PULL_TO_USE, place))
+                .toList();
+        return each.isEmpty() ? List.of(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere())) : each;
     }
 
     /** The result of the pulls that were measured, by the chain's later part. */

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.Gathering;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -67,6 +68,23 @@ public record SessionResult(
     /** Whether nothing was met in a pull, or the operator lifted what was: only such a pull may be called the best. */
     public boolean isClean(MeasuredPull pull) {
         return pull.isClean() || amendments.lifted().contains(pull.number());
+    }
+
+    /** What was found of the day, its plan and its files, beside that of single pulls; equal ones gathered. */
+    public List<Finding> foundOfDay() {
+        Gathering all = new Gathering();
+        all.addAll(findings);
+        verdict.ifPresent(said -> all.addAll(said.findings()));
+        sources.forEach(source -> all.addAll(source.findings()));
+        return all.findings();
+    }
+
+    /** Everything that was found: of the day and of every pull. Every door says these, and no other list. */
+    public List<Finding> found() {
+        Gathering all = new Gathering();
+        all.addAll(foundOfDay());
+        measured.forEach(one -> all.addAll(one.pull().findings()));
+        return all.findings();
     }
 
     /** Whether a pull counts, and where the plan sweeps, gives the figure that is fitted: without one there is no answer. */

@@ -78,7 +78,7 @@ class ReportCommandTest {
         assertThat(written.status()).as(written.err()).isZero();
         Run back = Run.of("advise", "--no-notebook", "--plan", plan, path("e10.csv"));
         assertThat(back.status()).as(back.err()).isZero();
-        assertThat(back.err()).contains("is a table of results");
+        assertThat(back.out()).contains("is a table of results");
     }
 
     private static JsonNode compared(String log) {

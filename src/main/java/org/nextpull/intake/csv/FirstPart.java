@@ -39,7 +39,20 @@ record FirstPart(Encoding encoding, String text, boolean complete) {
             return Outcome.failed(Finding.error(FindingCode.FILE_BINARY, place));
         }
         FirstPart part = read(source, encoding);
-        return part.text().isBlank() ? Outcome.failed(Finding.error(FindingCode.FILE_EMPTY, place)) : Outcome.of(part);
+        if (part.text().isBlank()) {
+            return Outcome.failed(Finding.error(FindingCode.FILE_EMPTY, place));
+        }
+        return part.isPlan() ? Outcome.failed(Finding.error(FindingCode.FILE_IS_PLAN, place)) : Outcome.of(part);
+    }
+
+    /** A plan begins with a table in brackets, below nothing but comments. */
+    private boolean isPlan() {
+        return text.lines()
+                .map(String::strip)
+                .filter(line -> !line.isEmpty() && !line.startsWith("#"))
+                .findFirst()
+                .filter(line -> line.matches("\\[{1,2}[a-z]+]{1,2}(?:\\s*#.*)?"))
+                .isPresent();
     }
 
     private static byte[] firstBytes(ByteSource source) throws IOException {

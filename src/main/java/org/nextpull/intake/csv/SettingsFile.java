@@ -14,6 +14,7 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Gathering;
 import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
@@ -40,7 +41,7 @@ public final class SettingsFile {
     private final String name;
     private final List<String> header;
     private final NumberReader numbers;
-    private final List<Finding> findings = new ArrayList<>();
+    private final Gathering findings = new Gathering();
     private final Set<String> pulls = new HashSet<>();
 
     private SettingsFile(String name, List<String> header, NumberReader numbers) {
@@ -118,7 +119,7 @@ public final class SettingsFile {
         file.sayUnknown(rows.get(0));
         List<AskedSetting> settings = new ArrayList<>();
         rows.stream().skip(1).forEach(row -> file.row(row).ifPresent(settings::add));
-        return Outcome.of(List.copyOf(settings), file.findings);
+        return Outcome.of(List.copyOf(settings), file.findings.findings());
     }
 
     private static int known(List<String> fields) {

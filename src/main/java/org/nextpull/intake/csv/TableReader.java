@@ -14,6 +14,7 @@ import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Gathering;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.Columns;
@@ -43,7 +44,7 @@ final class TableReader {
 
     /** Reads the rows; {@code before} are the findings on the columns. */
     Outcome<Input> read(List<Finding> before) {
-        List<Finding> findings = new ArrayList<>();
+        Gathering findings = new Gathering();
         findings.add(Finding.note(FindingCode.FILE_IS_TABLE, Place.inFile(name)));
         findings.addAll(before);
         List<ResultRow> rows = new ArrayList<>();
@@ -68,11 +69,11 @@ final class TableReader {
         }
         if (rows.isEmpty()) {
             findings.add(Finding.error(FindingCode.FILE_WITHOUT_VALUES, Place.inFile(name)));
-            return Outcome.failed(findings);
+            return Outcome.failed(findings.findings());
         }
         SourceDescription description = new SourceDescription(
                 name, encoding.name(), head.separator().shown(), head.style().decimal(), columns.described());
-        return Outcome.of(new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings));
+        return Outcome.of(new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings.findings()));
     }
 
     private ResultRow row(TextRow row, RowCells cells) {

@@ -5,8 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.TreeSet;
-import java.util.stream.Stream;
-import org.nextpull.finding.Finding;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
@@ -36,14 +34,6 @@ final class RemarksPart {
     }
 
     Section findings() {
-        Stream<Finding> ofPulls = result.pulls().stream().flatMap(pull -> pull.findings().stream());
-        Stream<Finding> ofFiles = result.sources().stream().flatMap(source -> source.findings().stream());
-        Stream<Finding> ofDay = Stream.concat(
-                result.findings().stream(), result.verdict().stream().flatMap(verdict -> verdict.findings().stream()));
-        List<Finding> all = Stream.of(ofDay, ofFiles, ofPulls)
-                .flatMap(findings -> findings)
-                .distinct()
-                .toList();
-        return Section.of("Findings").withItems(new FindingLines(sentences).lines(all));
+        return Section.of("Findings").withItems(new FindingLines(sentences).lines(result.found()));
     }
 }

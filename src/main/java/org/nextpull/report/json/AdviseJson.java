@@ -2,7 +2,6 @@ package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -62,7 +61,7 @@ public final class AdviseJson {
                 result.repeatability().drift().map(Drift::percentPerPull),
                 4);
         verdict(document, result);
-        List<Finding> all = all(result);
+        List<Finding> all = result.foundOfDay();
         if (result.isWithoutAnswer()) {
             findings.putError(document, all);
         }
@@ -79,14 +78,6 @@ public final class AdviseJson {
             ArrayNode pulls = node.putArray("pulls");
             gap.pulls().forEach(pulls::add);
         }
-    }
-
-    private static List<Finding> all(SessionResult result) {
-        List<Finding> all = new ArrayList<>();
-        result.sources().forEach(source -> all.addAll(source.findings()));
-        all.addAll(result.findings());
-        result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
-        return all.stream().distinct().toList();
     }
 
     private void verdict(ObjectNode document, SessionResult result) {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
@@ -26,6 +27,9 @@ public final class FindingsJson {
         } else {
             node.putNull("pull");
         }
+        if (finding.count() > 1) {
+            node.put("count", finding.count());
+        }
         return node;
     }
 
@@ -39,7 +43,7 @@ public final class FindingsJson {
     }
 
     void addAll(ArrayNode array, List<Finding> findings) {
-        findings.forEach(finding -> array.add(node(finding)));
+        FindingLines.sorted(findings).forEach(finding -> array.add(node(finding)));
     }
 
     /** The error of a document: the first finding that is an error, else the first. */

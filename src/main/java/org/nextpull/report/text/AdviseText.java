@@ -1,6 +1,5 @@
 package org.nextpull.report.text;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.nextpull.advice.Action;
@@ -9,8 +8,6 @@ import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.Severity;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
@@ -42,6 +39,9 @@ public final class AdviseText {
     /** The answer of a day. */
     public String advise(SessionResult result) {
         StringBuilder text = new StringBuilder();
+        if (result.isWithoutAnswer()) {
+            text.append("No pull could be used, so nothing was learned.\n").append(findings(result)).append('\n');
+        }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()
                 .map(Verdict::advice)
@@ -49,7 +49,9 @@ public final class AdviseText {
                         text.append(heard(result, advice)).append(next(advice)).append('\n'));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
         text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
-        text.append(findings(result));
+        if (!result.isWithoutAnswer()) {
+            text.append(findings(result));
+        }
         return text.toString();
     }
 
@@ -149,15 +151,7 @@ public final class AdviseText {
     }
 
     private String findings(SessionResult result) {
-        List<Finding> all = new ArrayList<>();
-        for (MeasuredPull pull : result.pulls()) {
-            pull.findings().stream()
-                    .filter(finding -> finding.severity() != Severity.NOTE)
-                    .forEach(all::add);
-        }
-        all.addAll(result.findings());
-        result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
-        String text = new FindingLines(sentences).text(all);
+        String text = new FindingLines(sentences).text(result.found());
         return text.isEmpty() ? "" : "\n" + text;
     }
 

@@ -30,7 +30,7 @@ public final class InspectText {
         source.description()
                 .ifPresent(description ->
                         text.append(how(description) + rows(source) + "\n" + columns(description.columns())));
-        return text + "\n" + pulls(source.candidates()) + findings(source.findings());
+        return text + "\n" + pulls(source) + findings(source.findings());
     }
 
     private static String rows(SourcePulls source) {
@@ -72,9 +72,10 @@ public final class InspectText {
         return table.text();
     }
 
-    private String pulls(List<Candidate> candidates) {
+    private String pulls(SourcePulls source) {
+        List<Candidate> candidates = source.candidates();
         if (candidates.isEmpty()) {
-            return "  no pull was found\n";
+            return "  no pull was found in " + source.name() + "\n";
         }
         TextTable table = new TextTable("  pull", "lines", "rpm", "kind", "seconds", "use");
         for (Candidate candidate : candidates) {

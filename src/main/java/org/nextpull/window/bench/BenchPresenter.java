@@ -1,9 +1,7 @@
 package org.nextpull.window.bench;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
@@ -20,6 +18,7 @@ import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.ConditionText;
+import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.LeadText;
 import org.nextpull.report.PlaybackText;
@@ -127,8 +126,7 @@ public final class BenchPresenter {
         if (result.hasPulls()) {
             day.add(new Remark(Tone.PLAIN, answers.repeatability(result)));
         }
-        findings(result)
-                .forEach(finding -> day.add(new Remark(Tones.of(finding.severity()), sentences.withPlace(finding))));
+        day.addAll(found(result));
         return day;
     }
 
@@ -146,15 +144,14 @@ public final class BenchPresenter {
         });
     }
 
-    /** What is worth knowing of the day and its logs, each code once. Before the first pull nothing is missing yet. */
-    private static List<Finding> findings(SessionResult result) {
-        List<Finding> all = new ArrayList<>(result.findings());
-        result.verdict().ifPresent(verdict -> all.addAll(verdict.findings()));
-        result.sources().forEach(source -> all.addAll(source.findings()));
-        Map<FindingCode, Finding> once = new LinkedHashMap<>();
-        all.stream()
+    /** What was found of the day, its logs and its pulls. Before the first pull nothing is missing yet. */
+    private List<Remark> found(SessionResult result) {
+        List<Finding> all = result.found().stream()
                 .filter(finding -> result.hasPulls() || finding.code() != FindingCode.NO_PULL_TO_USE)
-                .forEach(finding -> once.putIfAbsent(finding.code(), finding));
-        return List.copyOf(once.values());
+                .toList();
+        return new FindingLines(sentences)
+                .said(all).stream()
+                        .map(line -> new Remark(Tones.of(line.severity()), line.sentence()))
+                        .toList();
     }
 }

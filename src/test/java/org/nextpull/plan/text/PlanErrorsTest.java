@@ -373,7 +373,6 @@ class PlanErrorsTest {
     @CsvSource(
             delimiter = '|',
             value = {
-                "[air]/baro_kpa = 0,8 | 2 | 13",
                 "[air]/baro_kpa = 0.8.0 | 2 | 15",
                 "[air]/baro_kpa = | 2 | 11",
                 "[engine]/name = \"open | 2 | 13",
@@ -393,10 +392,20 @@ class PlanErrorsTest {
                 .containsExactly(
                         FindingCode.PLAN_UNKNOWN_KEY,
                         FindingCode.PLAN_WRONG_TYPE,
-                        FindingCode.PLAN_SYNTAX,
+                        FindingCode.PLAN_DECIMAL_COMMA,
                         FindingCode.PLAN_OUT_OF_RANGE);
         assertThat(errors.stream().mapToLong(finding -> finding.place().line().orElse(0)))
                 .containsExactly(2L, 3L, 5L, 6L);
+    }
+
+    @Test
+    void aDecimalCommaIsSaidWithTheNumberToWrite() {
+        Finding finding = only("[air]\nbaro_kpa = 98,45  # at the wall\n");
+        assertPlace(finding, FindingCode.PLAN_DECIMAL_COMMA, 2, 14);
+        assertThat(finding.text("mended")).contains("98.45");
+        assertThat(errors("[pull]\nhold_speeds = [3600 4900,5]\n"))
+                .extracting(Finding::code)
+                .containsOnly(FindingCode.PLAN_SYNTAX);
     }
 
     @Test

@@ -1,0 +1,54 @@
+package org.nextpull.finding;
+
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+
+/**
+ * Findings as they come, equal ones as one with their count and the first of their places, so that a file of any length gives no more of
+ * them than there are kinds. Equal are those of one code, column and pull at several lines; without a line only those that say the same.
+ */
+public final class Gathering {
+    private final Map<Kind, Finding> kinds = new LinkedHashMap<>();
+
+    private record Kind(
+            FindingCode code,
+            Severity severity,
+            Optional<String> file,
+            Optional<String> key,
+            OptionalInt pull,
+            List<Detail> said) {
+        static Kind of(Finding finding) {
+            Place place = finding.place();
+            List<Detail> said = place.line().isPresent() ? List.of() : finding.details();
+            return new Kind(finding.code(), finding.severity(), place.file(), place.key(), place.pull(), said);
+        }
+    }
+
+    /** These findings, gathered. */
+    public static List<Finding> of(List<Finding> findings) {
+        Gathering gathering = new Gathering();
+        gathering.addAll(findings);
+        return gathering.findings();
+    }
+
+    /** Adds one; the same finding twice is still one. */
+    public void add(Finding finding) {
+        kinds.merge(
+                Kind.of(finding),
+                finding,
+                (first, next) -> first.isSameAs(next) ? first : first.withCount(first.count() + next.count()));
+    }
+
+    /** Adds them in their order. */
+    public void addAll(List<Finding> findings) {
+        findings.forEach(this::add);
+    }
+
+    /** What was gathered, in the order in which each kind first came. */
+    public List<Finding> findings() {
+        return List.copyOf(kinds.values());
+    }
+}
