@@ -72,8 +72,8 @@ public record NotebookAccess(Path file, boolean isNamed) {
                 .then(session -> session.start()
                         .capture()
                         .filter(capture -> folders.isRunning(Path.of(capture)))
-                        .<Outcome<KeptSession>>map(capture -> Outcome.failed(
-                                Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(capture))))
+                        .<Outcome<KeptSession>>map(capture ->
+                                Outcome.failed(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(capture))))
                         .orElseGet(() -> Outcome.of(session)));
     }
 

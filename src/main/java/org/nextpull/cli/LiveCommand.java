@@ -28,12 +28,12 @@ import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
+import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.Spec;
-import picocli.CommandLine;
 
 /** {@code live}: a running session. */
 @Command(

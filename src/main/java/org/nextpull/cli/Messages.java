@@ -26,8 +26,6 @@ final class Messages {
 
     /** The same in the units that people asked for. */
     static void print(PrintWriter err, List<Finding> findings, Shown shown) {
-        new FindingLines(FindingText.in(shown))
-                .said(findings)
-                .forEach(line -> err.println(line.marked()));
+        new FindingLines(FindingText.in(shown)).said(findings).forEach(line -> err.println(line.marked()));
     }
 }

@@ -18,8 +18,8 @@ import org.nextpull.finding.Place;
 /** The fuels that can be named: the listed ones and a plan's own. Immutable; names match whatever their case and separators. */
 public final class Blends {
     /** Octane numbers and grades of pump petrol, with or without the words around them (common practice, no source). */
-    private static final Pattern OCTANE = Pattern.compile(
-            "(?:ron|aki|octane|super|premium|regular|plus|unleaded|8[5-9]|9[0-9]|10[0-5])+");
+    private static final Pattern OCTANE =
+            Pattern.compile("(?:ron|aki|octane|super|premium|regular|plus|unleaded|8[5-9]|9[0-9]|10[0-5])+");
 
     private static final Map<String, String> OTHER_NAMES =
             Map.of("gasoline", "petrol", "e0", "petrol", "e100", "ethanol", "m100", "methanol", "avgas", "avgas-100ll");
@@ -58,9 +58,7 @@ public final class Blends {
 
     /** A fuel or another part of a blend, such as water. */
     public Outcome<Fuel> findPart(String name, Place place) {
-        return lookUp(name)
-                .map(Outcome::of)
-                .orElseGet(() -> Outcome.failed(unknown(name, place)));
+        return lookUp(name).map(Outcome::of).orElseGet(() -> Outcome.failed(unknown(name, place)));
     }
 
     private Finding unknown(String name, Place place) {

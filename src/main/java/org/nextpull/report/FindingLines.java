@@ -46,7 +46,8 @@ public final class FindingLines {
     /** The findings gathered, what can hurt first; equally grave ones stay in their order. */
     public static List<Finding> sorted(List<Finding> findings) {
         return Gathering.of(findings).stream()
-                .sorted(Comparator.comparing((Finding finding) -> !finding.code().isHazard())
+                .sorted(Comparator.comparing(
+                                (Finding finding) -> !finding.code().isHazard())
                         .thenComparing(Finding::severity, Comparator.reverseOrder()))
                 .toList();
     }
@@ -100,8 +101,7 @@ public final class FindingLines {
                 .toList();
         if (!pulls.isEmpty()) {
             String more = pulls.size() > MOST_PULLS ? " and " + (pulls.size() - MOST_PULLS) + " more" : "";
-            return " (likewise pull "
-                    + pulls.stream().limit(MOST_PULLS).collect(Collectors.joining(", ")) + more + ")";
+            return " (likewise pull " + pulls.stream().limit(MOST_PULLS).collect(Collectors.joining(", ")) + more + ")";
         }
         long others = same.stream().mapToLong(Finding::count).sum() - 1;
         return others == 0 ? "" : " (and " + others + " more like it)";

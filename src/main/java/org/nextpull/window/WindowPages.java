@@ -69,10 +69,18 @@ final class WindowPages implements AutoCloseable {
         main.add(new EmptyBench());
         main.add(start);
         main.add(new PastDesk(
-                work, main.foot(), notebook, new PastDesk.Ways(this::open, this::goOn, this::isRunning, ids -> {
-                    compared.sessions(ids);
-                    main.show(COMPARE);
-                }, this::sheet)));
+                work,
+                main.foot(),
+                notebook,
+                new PastDesk.Ways(
+                        this::open,
+                        this::goOn,
+                        this::isRunning,
+                        ids -> {
+                            compared.sessions(ids);
+                            main.show(COMPARE);
+                        },
+                        this::sheet)));
         main.add(compared);
     }
 

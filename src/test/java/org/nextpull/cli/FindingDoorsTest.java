@@ -94,7 +94,9 @@ class FindingDoorsTest {
     }
 
     private static void saysAll(String door, String text) {
-        sentences().forEach((code, sentence) -> assertThat(text).as(door + ": " + code).contains(sentence));
+        sentences()
+                .forEach((code, sentence) ->
+                        assertThat(text).as(door + ": " + code).contains(sentence));
     }
 
     @Test
@@ -116,15 +118,24 @@ class FindingDoorsTest {
         for (String command : List.of("advise", "replay")) {
             JsonNode document = Run.of(command + " --json " + day).json();
             List<String> codes = new ArrayList<>(document.path("findings").findValuesAsText("code"));
-            document.path("pulls").forEach(pull -> codes.addAll(pull.path("findings").findValuesAsText("code")));
-            assertThat(codes).as(command).containsAll(sentences().keySet().stream().map(FindingCode::id).toList());
+            document.path("pulls")
+                    .forEach(pull -> codes.addAll(pull.path("findings").findValuesAsText("code")));
+            assertThat(codes)
+                    .as(command)
+                    .containsAll(
+                            sentences().keySet().stream().map(FindingCode::id).toList());
         }
     }
 
     @Test
     void theSheet() {
         String sheet = Run.of("report --out - " + day).out();
-        saysAll("report", sheet.replace("&#x3D;", "=").replace("&quot;", "\"").replace("&#39;", "'").replace("&amp;", "&"));
+        saysAll(
+                "report",
+                sheet.replace("&#x3D;", "=")
+                        .replace("&quot;", "\"")
+                        .replace("&#39;", "'")
+                        .replace("&amp;", "&"));
     }
 
     @Test

@@ -121,8 +121,7 @@ class SheetDoorsTest {
     private static void byPast(String name) {
         try (Work work = new Work()) {
             FootBar foot = onEventThread(FootBar::new);
-            PastDesk past = onEventThread(
-                    () -> new PastDesk(
+            PastDesk past = onEventThread(() -> new PastDesk(
                     work,
                     foot,
                     notebook(),

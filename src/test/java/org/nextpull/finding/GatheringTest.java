@@ -21,8 +21,7 @@ class GatheringTest {
             gathering.add(row(line, "lambda"));
         }
         gathering.add(row(7, "torque_nm"));
-        assertThat(gathering.findings())
-                .containsExactly(row(2, "lambda").withCount(400_000), row(7, "torque_nm"));
+        assertThat(gathering.findings()).containsExactly(row(2, "lambda").withCount(400_000), row(7, "torque_nm"));
     }
 
     @Test
@@ -34,8 +33,10 @@ class GatheringTest {
 
     @Test
     void whatHasNoLineStaysApartWhereItSaysSomethingElse() {
-        Finding coolant = Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "oil_c"));
-        Finding oil = Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "coolant_c"));
+        Finding coolant =
+                Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "oil_c"));
+        Finding oil =
+                Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "coolant_c"));
         assertThat(Gathering.of(List.of(coolant, oil))).containsExactly(coolant, oil);
     }
 }

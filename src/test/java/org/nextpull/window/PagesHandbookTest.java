@@ -1,18 +1,17 @@
 package org.nextpull.window;
 
-import java.time.LocalDate;
-import org.nextpull.app.DaySheet;
-import org.nextpull.app.NotebookAccess;
-
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.nextpull.app.DaySheet;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.window.compared.ComparedDesk;
@@ -43,7 +42,12 @@ class PagesHandbookTest {
                             work,
                             foot,
                             notebook,
-                            new PastDesk.Ways(session -> {}, session -> Optional.empty(), session -> false, ids -> {}, shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown)))
+                            new PastDesk.Ways(
+                                    session -> {},
+                                    session -> Optional.empty(),
+                                    session -> false,
+                                    ids -> {},
+                                    shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown)))
                     .keys());
             keys.addAll(new ComparedDesk(work, foot, notebook).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));

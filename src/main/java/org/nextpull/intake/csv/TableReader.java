@@ -73,7 +73,8 @@ final class TableReader {
         }
         SourceDescription description = new SourceDescription(
                 name, encoding.name(), head.separator().shown(), head.style().decimal(), columns.described());
-        return Outcome.of(new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings.findings()));
+        return Outcome.of(
+                new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings.findings()));
     }
 
     private ResultRow row(TextRow row, RowCells cells) {

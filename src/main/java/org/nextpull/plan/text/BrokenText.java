@@ -51,7 +51,8 @@ record BrokenText(List<TomlParseError> errors, String text, String file) {
                 .filter(line -> !line.isEmpty() && !line.startsWith("#"))
                 .findFirst()
                 .filter(line -> line.indexOf('=') < 0)
-                .filter(line -> line.chars().filter(sign -> ",;\t".indexOf(sign) >= 0).count() > 1)
+                .filter(line ->
+                        line.chars().filter(sign -> ",;\t".indexOf(sign) >= 0).count() > 1)
                 .isPresent();
     }
 
@@ -72,8 +73,7 @@ record BrokenText(List<TomlParseError> errors, String text, String file) {
         Place place = Place.atLine(file, error.position().line())
                 .withColumn(error.position().column());
         return comma(error, lines, place)
-                .orElseGet(() ->
-                        Finding.error(FindingCode.PLAN_SYNTAX, place, Detail.of("message", message(error))));
+                .orElseGet(() -> Finding.error(FindingCode.PLAN_SYNTAX, place, Detail.of("message", message(error))));
     }
 
     private static String message(TomlParseError error) {

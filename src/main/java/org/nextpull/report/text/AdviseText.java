@@ -40,7 +40,9 @@ public final class AdviseText {
     public String advise(SessionResult result) {
         StringBuilder text = new StringBuilder();
         if (result.isWithoutAnswer()) {
-            text.append("No pull could be used, so nothing was learned.\n").append(findings(result)).append('\n');
+            text.append("No pull could be used, so nothing was learned.\n")
+                    .append(findings(result))
+                    .append('\n');
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()

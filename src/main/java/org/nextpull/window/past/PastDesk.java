@@ -227,7 +227,8 @@ public final class PastDesk implements Page {
                             () -> changed(book -> book.keepAct(
                                     row.id(),
                                     Instant.now(),
-                                    new Act.Note(OptionalInt.empty(), texts.get(0).strip()))),
+                                    new Act.Note(
+                                            OptionalInt.empty(), texts.get(0).strip()))),
                             kept -> {
                                 foot.say(kept.isFailed() ? sentence(kept.findings()) : "Noted.");
                                 work.think(() -> {
@@ -243,7 +244,8 @@ public final class PastDesk implements Page {
         selected(row -> foot.ask(new Question(
                 "Remove session " + row.id() + " of " + row.started() + ", " + row.engine() + ", for good?",
                 List.of(),
-                texts -> change(row, () -> changed(book -> book.remove(row.id())), "Removed session " + row.id() + "."))));
+                texts -> change(
+                        row, () -> changed(book -> book.remove(row.id())), "Removed session " + row.id() + "."))));
     }
 
     private void rename() {
@@ -252,13 +254,18 @@ public final class PastDesk implements Page {
                 List.of(Question.Field.wide("Engine", row.engine())),
                 texts -> texts.get(0).isBlank()
                         ? Optional.of(EntryText.NOTHING_SAID)
-                        : change(row, () -> changed(book -> book.rename(row.id(), texts.get(0).strip())), "Renamed."))));
+                        : change(
+                                row,
+                                () -> changed(book ->
+                                        book.rename(row.id(), texts.get(0).strip())),
+                                "Renamed."))));
     }
 
     private void correct() {
         selected(row -> foot.ask(Corrections.question(
                 row.id(),
-                correction -> change(row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
+                correction -> change(
+                        row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
     }
 
     private Optional<String> change(PastRow row, Supplier<Outcome<Boolean>> change, String done) {
