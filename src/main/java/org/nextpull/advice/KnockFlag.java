@@ -13,6 +13,11 @@ public record KnockFlag(OptionalDouble rpm, boolean isOfLevel) {
         return new KnockFlag(OptionalDouble.of(rpm), false);
     }
 
+    /** A graded level that was too high at a speed. */
+    public static KnockFlag ofLevelAtRpm(double rpm) {
+        return new KnockFlag(OptionalDouble.of(rpm), true);
+    }
+
     public static KnockFlag somewhere() {
         return new KnockFlag(OptionalDouble.empty(), false);
     }

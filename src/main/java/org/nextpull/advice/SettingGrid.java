@@ -22,7 +22,8 @@ final class SettingGrid {
     private final double[][] share;
 
     /**
-     * @param present map that stands in the engine; its breakpoints are the cells, and those that feed no row keep its values
+     * @param present map that stands in the engine; its breakpoints are the cells, and those that feed no row keep its values where no limit
+     *     forbids them
      */
     SettingGrid(double[] rows, SparkMap present, double resolutionDeg) {
         this.rows = rows.clone();
@@ -69,9 +70,9 @@ final class SettingGrid {
         }
         List<SparkMap.Cell> made = new ArrayList<>();
         for (int c = 0; c < cells.length; c++) {
-            double deg = feeds(c)
-                    ? Math.floor(value[c] / resolution + ROUNDING) * resolution
-                    : present.cells().get(c).advance().deg();
+            double stands = present.cells().get(c).advance().deg();
+            double limited = feeds(c) ? value[c] : Math.min(stands, limit.applyAsDouble(cells[c]));
+            double deg = limited == stands ? stands : Math.floor(limited / resolution + ROUNDING) * resolution;
             made.add(new SparkMap.Cell(cells[c], Advance.ofDeg(deg)));
         }
         return new SparkMap(made);

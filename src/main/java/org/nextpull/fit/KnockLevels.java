@@ -1,5 +1,7 @@
 package org.nextpull.fit;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import org.nextpull.math.SymmetricFactor;
 
@@ -42,16 +44,14 @@ public final class KnockLevels {
         double[] h = normal.rows();
         double[] right = new double[size];
         double precision = 1 / (SCATTER * SCATTER);
-        for (Level level : levels) {
-            if (level.lnOfLimit() > NOISE) {
-                double a = level.advanceDeg() - AT_DEG;
-                double y = level.lnOfLimit() - LEVEL_AT - SLOPE.centre() * a;
-                h[level.row() * size + level.row()] += precision;
-                h[level.row() * size + rows] += precision * a;
-                h[rows * size + rows] += precision * a * a;
-                right[level.row()] += precision * y;
-                right[rows] += precision * a * y;
-            }
+        for (Level level : telling(levels)) {
+            double a = level.advanceDeg() - AT_DEG;
+            double y = level.lnOfLimit() - LEVEL_AT - SLOPE.centre() * a;
+            h[level.row() * size + level.row()] += precision;
+            h[level.row() * size + rows] += precision * a;
+            h[rows * size + rows] += precision * a * a;
+            right[level.row()] += precision * y;
+            right[rows] += precision * a * y;
         }
         for (int r = 0; r < rows; r++) {
             for (int s = r; s < rows; s++) {
@@ -65,6 +65,25 @@ public final class KnockLevels {
         normal.solve(right);
         mean = right;
         covariance = normal.inverseFrom(0);
+    }
+
+    /** Readings above the noise; of a row without any, its most advanced, which was at the noise or below it. */
+    private List<Level> telling(List<Level> levels) {
+        List<Level> telling = new ArrayList<>();
+        for (int r = 0; r < rows; r++) {
+            int row = r;
+            List<Level> own =
+                    levels.stream().filter(level -> level.row() == row).toList();
+            List<Level> above =
+                    own.stream().filter(level -> level.lnOfLimit() > NOISE).toList();
+            telling.addAll(above);
+            if (above.isEmpty()) {
+                own.stream()
+                        .max(Comparator.comparingDouble(Level::advanceDeg))
+                        .ifPresent(level -> telling.add(new Level(row, level.advanceDeg(), NOISE)));
+            }
+        }
+        return telling;
     }
 
     /** Highest advance of each row at which the level stays under its limit with a chance of nine in ten, degrees. */

@@ -22,16 +22,11 @@ final class MapAim implements SurfaceAim {
     @Override
     public double[] leastWithin(double nearBestPercent) {
         double[] least = new double[posterior.rows().size()];
+        double[] best = wantedDeg();
         for (int r = 0; r < least.length; r++) {
-            int row = r;
-            least[r] = posterior.mean(cell -> least(cell, row, nearBestPercent));
+            least[r] = NearBest.least(posterior, new NearBest.Place(r, hundredths), Math.min(best[r], caps.deg(r)), nearBestPercent);
         }
         return least;
-    }
-
-    private double least(SolvedCell cell, int row, double nearBestPercent) {
-        double peak = SparkMixture.peak(posterior.columns(), cell, row, hundredths);
-        return peak - NearBest.degBelow(cell, row, Math.max(0, peak - caps.deg(row)), nearBestPercent);
     }
 
     @Override

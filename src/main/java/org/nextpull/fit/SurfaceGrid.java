@@ -86,7 +86,7 @@ final class SurfaceGrid {
     }
 
     private boolean isKept() {
-        return surface.priors().nodesMayStray() || !solver.isBesideItsNode();
+        return solver.table.pullCount <= surface.priors().strayPulls() || !solver.isBesideItsNode();
     }
 
     private static List<SolvedCell> weighted(List<SolvedCell.Solution> solutions, double best) {

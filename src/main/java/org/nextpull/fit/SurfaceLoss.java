@@ -1,6 +1,7 @@
 package org.nextpull.fit;
 
 import org.nextpull.math.Normal;
+import org.nextpull.unit.Span;
 
 /**
  * Torque that a map leaves, as the posterior has it: closed form node by node, the chance by a gamma distribution with the same mean
@@ -9,6 +10,9 @@ import org.nextpull.math.Normal;
 public final class SurfaceLoss {
     private static final double LEAST_SHARE = 0.4;
     private static final double PER_TEN = 0.1;
+    private static final double LOW = 0.05;
+    private static final double MOST_PERCENT = 64;
+    private static final int HALVINGS = 24;
     private static final double NO_LOSS = 1e-9;
 
     private final SurfacePosterior posterior;
@@ -37,6 +41,31 @@ public final class SurfaceLoss {
             chance += cell.weight * work.chanceAbove(TorqueLeft.MUCH_PERCENT);
         }
         return new TorqueLeft(expected, chance);
+    }
+
+    /** The 90 % interval of what is left by a map, percent. */
+    public Span interval(double[] deg) {
+        return Span.of(quantile(deg, LOW), quantile(deg, 1 - LOW));
+    }
+
+    private double quantile(double[] deg, double probability) {
+        double low = 0;
+        double high = MOST_PERCENT;
+        Cell work = new Cell(deg.length);
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            double above = 0;
+            for (SolvedCell cell : posterior.cells) {
+                work.judge(cell, deg);
+                above += cell.weight * work.chanceAbove(middle);
+            }
+            if (above > 1 - probability) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return (low + high) / 2;
     }
 
     /** Mean and variance of the loss in one node; arrays are kept from node to node. */

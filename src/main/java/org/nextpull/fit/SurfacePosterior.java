@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
 
 /**
  * What pulls say of torque over speed, advance and mixture, all rows of all pulls at once: a weighted handful of solved nodes, each a
@@ -77,6 +78,18 @@ public final class SurfacePosterior {
         return new SurfaceLoss(this, hundredths(lambda), caps);
     }
 
+    /** The best single number over all rows, its spread as reported. */
+    public NormalMixture bestFlat() {
+        return new FlatAim(this, 0, Double.POSITIVE_INFINITY).best().widened(surface.priors().limitWidening());
+    }
+
+    /** What the best map would gain over one number, percent of torque, as a 90 % interval. Knock is not looked at. */
+    public Span gainOfMap(double flatDeg) {
+        double[] deg = new double[rows().size()];
+        Arrays.fill(deg, flatDeg);
+        return loss(RowCaps.none(deg.length)).interval(deg);
+    }
+
     double hundredths(Lambda lambda) {
         return surface.priors().mixture().map(prior -> prior.hundredths(lambda)).orElse(0.0);
     }
@@ -130,6 +143,11 @@ public final class SurfacePosterior {
     /** Mean level of a day against the first, percent of the torque. */
     public double dayLevelPercent(int day) {
         return day == 0 ? 0 : mean(cell -> cell.common[columns.level(day)]);
+    }
+
+    /** What these pulls teach of another day, or of another fuel. */
+    public SurfaceKnowledge knowledge() {
+        return new SurfaceLesson(this).knowledge();
     }
 
     /** How much a pull counts: 1.25 where it agrees; below 0.4 the pull as a whole looks like an outlier. */

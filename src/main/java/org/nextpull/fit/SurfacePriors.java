@@ -13,8 +13,8 @@ import org.nextpull.channel.SparkMap;
  * @param drift percent of the torque a pull
  * @param mixture where lambda is swept, or varies
  * @param limitWidening factor of the standard deviation in reported limits
- * @param nodesMayStray whether a node of the grid counts whose readings ask for a curvature far from its own. It then fits a fall that
- *     its own curve could not, and with many pulls it wins; kept for figures that were made so
+ * @param strayPulls up to so many pulls a node of the grid counts though the readings ask for a curvature far from its own. It fits a
+ *     fall that its own curve could not: with the pulls of a day that keeps the intervals honest, with many more such nodes win
  */
 public record SurfacePriors(
         MapPrior map,
@@ -24,8 +24,9 @@ public record SurfacePriors(
         Belief drift,
         Optional<MixturePrior> mixture,
         double limitWidening,
-        boolean nodesMayStray) {
+        int strayPulls) {
     private static final double USUAL_LIMIT_WIDENING = 1.06;
+    private static final int USUAL_STRAY_PULLS = 16;
 
     /** The program's own: chosen so that intervals hold where one of these is off. */
     public static SurfacePriors usual(SparkMap guess) {
@@ -37,30 +38,30 @@ public record SurfacePriors(
                 new Belief(-0.015, 0.012),
                 Optional.empty(),
                 USUAL_LIMIT_WIDENING,
-                false);
+                USUAL_STRAY_PULLS);
     }
 
     public SurfacePriors withMap(MapPrior newMap) {
-        return new SurfacePriors(newMap, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, nodesMayStray);
+        return new SurfacePriors(newMap, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, strayPulls);
     }
 
     public SurfacePriors withLnCurvature(Belief newCurvature) {
-        return new SurfacePriors(map, newCurvature, lnScatter, shape, drift, mixture, limitWidening, nodesMayStray);
+        return new SurfacePriors(map, newCurvature, lnScatter, shape, drift, mixture, limitWidening, strayPulls);
     }
 
     public SurfacePriors withMixture(Optional<MixturePrior> newMixture) {
-        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, newMixture, limitWidening, nodesMayStray);
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, newMixture, limitWidening, strayPulls);
     }
 
     public SurfacePriors withDrift(Belief newDrift) {
-        return new SurfacePriors(map, lnCurvature, lnScatter, shape, newDrift, mixture, limitWidening, nodesMayStray);
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, newDrift, mixture, limitWidening, strayPulls);
     }
 
     public SurfacePriors withLimitWidening(double factor) {
-        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, factor, nodesMayStray);
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, factor, strayPulls);
     }
 
-    public SurfacePriors withStrayNodes() {
-        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, true);
+    public SurfacePriors withStrayPulls(int pulls) {
+        return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, pulls);
     }
 }

@@ -46,7 +46,7 @@ public record MapFixture(JsonNode json) {
                 .withMap(new MapPrior(guess, MapSpread.ofGuess(), Optional.empty(), 0))
                 .withLnCurvature(new Belief(Math.log(4e-4), 0.65))
                 .withLimitWidening(1)
-                .withStrayNodes();
+                .withStrayPulls(Integer.MAX_VALUE);
     }
 
     public List<SurfacePull> pulls() {

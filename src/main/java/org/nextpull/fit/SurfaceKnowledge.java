@@ -1,0 +1,76 @@
+package org.nextpull.fit;
+
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+
+/**
+ * What the pulls of earlier days, or of another fuel, taught, as means and spreads.
+ *
+ * @param map best-torque map, its level included
+ * @param doubt covariance of its shape
+ * @param lnCurvature ln of the curvature, relative loss per degree squared
+ * @param lnScatter ln of the scatter, percent
+ * @param shape form of the curves
+ * @param drift percent a pull
+ * @param mixture what was learned of the mixture, where it was part of the surface
+ */
+public record SurfaceKnowledge(
+        SparkMap map,
+        CarriedShape doubt,
+        Belief lnCurvature,
+        Belief lnScatter,
+        ShapePriors shape,
+        Belief drift,
+        Optional<MixturePrior> mixture) {
+    private static final double CURVATURE_DOUBT = 0.5;
+    private static final double LEAST_SCATTER_DOUBT = 0.3;
+    private static final double DRIFT_DOUBT = 0.005;
+    private static final double ASYMMETRY_DOUBT = 0.08;
+    private static final double ASYMMETRY_SLOPE_DOUBT = 0.02;
+    private static final double CURVATURE_FORM_DOUBT = 0.05;
+    private static final double SPARK_SHIFT_DOUBT = 0.15;
+    private static final double BEST_LAMBDA_DOUBT = 2.5;
+    private static final double FALL_DOUBT = 0.3;
+    private static final double MIXTURE_WIDENING = 1.45;
+
+    /**
+     * Priors of a new day with its own guess of the level: the shape is that of the map learned, every doubt widened by what days and
+     * fuels differ.
+     */
+    public SurfacePriors priors(SurfacePriors usual) {
+        MapPrior prior = usual.map();
+        double[] rpm = doubt.learned().rpm();
+        double level = 0;
+        for (double at : rpm) {
+            level += (prior.guess().degAt(at) - map.degAt(at)) / rpm.length;
+        }
+        return new SurfacePriors(
+                new MapPrior(map.shiftedBy(level), MapSpread.ofCarry(), Optional.of(doubt), prior.wideShare()),
+                wider(lnCurvature, CURVATURE_DOUBT),
+                new Belief(lnScatter.centre(), Math.max(LEAST_SCATTER_DOUBT, lnScatter.sd())),
+                new ShapePriors(
+                        wider(shape.asymmetry(), ASYMMETRY_DOUBT),
+                        wider(shape.asymmetrySlope(), ASYMMETRY_SLOPE_DOUBT),
+                        wider(shape.curvatureSlope(), CURVATURE_FORM_DOUBT),
+                        wider(shape.curvatureWave(), CURVATURE_FORM_DOUBT),
+                        wider(shape.curvatureRipple(), CURVATURE_FORM_DOUBT)),
+                wider(drift, DRIFT_DOUBT),
+                usual.mixture().map(guessed -> mixture.map(known -> wider(known)).orElse(guessed)),
+                usual.limitWidening(),
+                usual.strayPulls());
+    }
+
+    private static MixturePrior wider(MixturePrior known) {
+        return new MixturePrior(
+                known.guess(),
+                wider(known.sparkShift(), SPARK_SHIFT_DOUBT),
+                new Belief(known.best().centre(), BEST_LAMBDA_DOUBT),
+                wider(known.lnFall(), FALL_DOUBT),
+                wider(known.asymmetry(), ASYMMETRY_DOUBT),
+                MIXTURE_WIDENING);
+    }
+
+    private static Belief wider(Belief known, double doubt) {
+        return new Belief(known.centre(), Math.hypot(known.sd(), doubt));
+    }
+}

@@ -1,0 +1,54 @@
+package org.nextpull.advice.bench;
+
+import java.util.LinkedHashMap;
+import java.util.Map;
+
+/**
+ * Prints the figures of the planner of maps on invented engines: {@code MapBench ENGINES SEED [NAME...]}, names as in the first column.
+ * Distributions of engines, scatter and knock are those of a simulation study, no published source.
+ */
+public final class MapBench {
+    private MapBench() {}
+
+    /** A kind of engine and how its days are run. */
+    record Case(MapClass kind, MapDay.Rules rules) {}
+
+    static Map<String, Case> cases() {
+        Map<String, Case> cases = new LinkedHashMap<>();
+        MapClass usual = MapClass.usual();
+        for (int step = 2; step <= 4; step += 2) {
+            MapDay.Rules rules = MapDay.Rules.of(step);
+            String by = " " + step + " deg";
+            cases.put("spark" + by, new Case(usual, rules));
+            cases.put("knock flag" + by, new Case(usual.withKnock(), rules));
+            cases.put("knock level" + by, new Case(usual.withKnock(), rules.graded()));
+            cases.put("both" + by, new Case(usual, rules.both()));
+            cases.put("both, knock flag" + by, new Case(usual.withKnock(), rules.both()));
+            cases.put("flat ignition" + by, new Case(usual, rules.flat()));
+            cases.put("flat curves" + by, new Case(usual.flatCurves(), rules));
+            cases.put("steep curves" + by, new Case(usual.steepCurves(), rules));
+            cases.put("lopsided" + by, new Case(usual.lopsided(), rules));
+            cases.put("badly guessed" + by, new Case(usual.badlyGuessed(), rules));
+            cases.put("wandering" + by, new Case(usual.wandering(), rules));
+            cases.put("scattered" + by, new Case(usual.scattered(), rules));
+            cases.put("drifting" + by, new Case(usual.drifting(), rules));
+            cases.put("peak proven" + by, new Case(usual, rules.near(0)));
+            cases.put("nodes in their place only" + by, new Case(usual, rules.withoutStrays()));
+        }
+        return cases;
+    }
+
+    public static void main(String[] args) {
+        int engines = Integer.parseInt(args[0]);
+        long seed = Long.parseLong(args[1]);
+        cases().forEach((name, one) -> {
+            boolean isWanted = args.length == 2;
+            for (int i = 2; i < args.length; i++) {
+                isWanted |= name.equals(args[i]);
+            }
+            if (isWanted) {
+                System.out.println(name + ": " + MapFigures.of(one.kind(), one.rules(), engines, seed));
+            }
+        });
+    }
+}

@@ -1,0 +1,222 @@
+package org.nextpull.advice.bench;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.KnockFlag;
+import org.nextpull.advice.MapAnswer;
+import org.nextpull.advice.MapDecision;
+import org.nextpull.advice.MapEnding;
+import org.nextpull.advice.MapEvidence;
+import org.nextpull.advice.MapPlanner;
+import org.nextpull.advice.MapRules;
+import org.nextpull.advice.MixtureRules;
+import org.nextpull.advice.SparkRules;
+import org.nextpull.advice.TriedPull;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.KnockLevels;
+import org.nextpull.fit.MixturePrior;
+import org.nextpull.fit.PeakMap;
+import org.nextpull.fit.Surface;
+import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.fit.SurfacePriors;
+import org.nextpull.fit.SurfacePull;
+import org.nextpull.math.NormalMixture;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.SpeedBand;
+
+/** One day with an invented engine, from its start to the planner's stop. */
+public final class MapDay {
+    /** What is listened to. */
+    public enum Ear {
+        FLAG,
+        LEVEL
+    }
+
+    /**
+     * How days are run.
+     *
+     * @param stepDeg largest step
+     * @param isFlat whether the ignition holds one number
+     * @param sweepsMixture whether the mixture is swept too
+     * @param ear how knock is heard
+     * @param nearBestPercent what the map that stays may give away
+     * @param straysCount whether nodes that fit beside their curvature count
+     */
+    public record Rules(
+            double stepDeg, boolean isFlat, boolean sweepsMixture, Ear ear, double nearBestPercent, boolean straysCount) {
+        public static Rules of(double stepDeg) {
+            return new Rules(stepDeg, false, false, Ear.FLAG, 0.2, true);
+        }
+
+        public Rules flat() {
+            return new Rules(stepDeg, true, sweepsMixture, ear, nearBestPercent, straysCount);
+        }
+
+        public Rules both() {
+            return new Rules(stepDeg, isFlat, true, ear, nearBestPercent, straysCount);
+        }
+
+        public Rules graded() {
+            return new Rules(stepDeg, isFlat, sweepsMixture, Ear.LEVEL, nearBestPercent, straysCount);
+        }
+
+        public Rules near(double percent) {
+            return new Rules(stepDeg, isFlat, sweepsMixture, ear, percent, straysCount);
+        }
+
+        public Rules withoutStrays() {
+            return new Rules(stepDeg, isFlat, sweepsMixture, ear, nearBestPercent, false);
+        }
+    }
+
+    private static final SpeedBand BAND = new SpeedBand(3000, 6500);
+    private static final double MOST_DEG = 50;
+
+    private final MapEngine engine;
+    private final Rules rules;
+    private final List<SurfacePull> pulls = new ArrayList<>();
+    private final List<TriedPull> tried = new ArrayList<>();
+    private final List<KnockLevels.Level> levels = new ArrayList<>();
+    private double pastPeak = Double.NEGATIVE_INFINITY;
+    private int knocking;
+    private double deepest;
+
+    private MapDay(MapEngine engine, Rules rules) {
+        this.engine = engine;
+        this.rules = rules;
+    }
+
+    public static MapOutcome run(MapClass kind, Rules rules, long seed) {
+        return new MapDay(new MapEngine(kind, rules.sweepsMixture(), seed), rules).run();
+    }
+
+    private MapOutcome run() {
+        double start = Math.floor((MapEngine.GUESS_DEG - 6 - 4 * engine.random().nextDouble()) * 2) / 2;
+        SparkMap map = rules.isFlat() ? SparkMap.flat(Advance.ofDeg(start)) : cells(start);
+        Optional<Lambda> lambda =
+                rules.sweepsMixture() ? Optional.of(Lambda.of(MapEngine.GUESS_LAMBDA.value() - 0.02)) : Optional.empty();
+        MapPlanner planner = new MapPlanner(new MapRules(
+                new SparkRules(-5, MOST_DEG, rules.stepDeg(), 0.5, 2),
+                rules.sweepsMixture()
+                        ? Optional.of(new MixtureRules(Lambda.of(0.79), Lambda.of(0.95), 0.034, 0.005))
+                        : Optional.empty(),
+                MapEnding.usual(rules.nearBestPercent(), 16),
+                false));
+        while (true) {
+            pull(map, lambda);
+            SurfacePosterior posterior = SurfacePosterior.of(new Surface(engine.rows, pulls, priors()));
+            Optional<KnockLevels> heard = rules.ear() == Ear.LEVEL
+                    ? Optional.of(new KnockLevels(engine.rows, levels))
+                    : Optional.empty();
+            MapDecision decision = planner.decide(new MapEvidence(posterior, tried, heard, map));
+            if (decision instanceof MapDecision.Pull next) {
+                map = next.setting().map().orElseThrow();
+                lambda = next.setting().lambda();
+            } else {
+                return outcome(posterior, (MapDecision.Stop) decision);
+            }
+        }
+    }
+
+    private static SparkMap cells(double start) {
+        double[] rpm = new double[8];
+        double[] deg = new double[8];
+        for (int c = 0; c < rpm.length; c++) {
+            rpm[c] = 3000 + 500.0 * c;
+            deg[c] = start;
+        }
+        return SparkMap.of(rpm, deg);
+    }
+
+    private SurfacePriors priors() {
+        SurfacePriors usual = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(MapEngine.GUESS_DEG)))
+                .withMixture(
+                        rules.sweepsMixture()
+                                ? Optional.of(MixturePrior.ofGuess(MapEngine.GUESS_LAMBDA))
+                                : Optional.empty());
+        return rules.straysCount() ? usual : usual.withStrayPulls(0);
+    }
+
+    private void pull(SparkMap map, Optional<Lambda> lambda) {
+        double[] deg = map.degAt(engine.rows.rpm());
+        double z = engine.hundredths(lambda);
+        pulls.add(engine.pull(pulls.size(), deg, z));
+        List<KnockFlag> flags = new ArrayList<>();
+        if (rules.ear() == Ear.FLAG) {
+            engine.heard(deg, z).forEach(row -> flags.add(KnockFlag.atRpm(engine.rows.rpm(row))));
+        } else {
+            for (int r = 0; r < MapEngine.ROWS; r++) {
+                double level = engine.lnLevel(r, deg[r], z);
+                levels.add(new KnockLevels.Level(r, deg[r], level));
+                if (level > 0.5) {
+                    flags.add(KnockFlag.ofLevelAtRpm(engine.rows.rpm(r)));
+                }
+            }
+        }
+        tried.add(new TriedPull(map, lambda, BAND, flags, false));
+        double depth = engine.depth(deg, z);
+        if (depth > 0) {
+            knocking++;
+            deepest = Math.max(deepest, depth);
+        }
+        for (int r = 0; r < MapEngine.ROWS; r++) {
+            pastPeak = Math.max(pastPeak, deg[r] - engine.peak(r, z));
+        }
+    }
+
+    private MapOutcome outcome(SurfacePosterior posterior, MapDecision.Stop stop) {
+        MapAnswer answer = stop.answer();
+        EngineSetting judged = rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
+        double[] deg = judged.map().orElseThrow().degAt(engine.rows.rpm());
+        double z = engine.hundredths(judged.lambda());
+        EngineSetting left = answer.leave().orElse(answer.peak());
+        double[] stays = left.map().orElseThrow().degAt(engine.rows.rpm());
+        PeakMap peaks = judged.lambda().map(posterior::peaks).orElseGet(posterior::peaks);
+        int covered = 0;
+        for (int r = 0; r < MapEngine.ROWS; r++) {
+            NormalMixture row = peaks.reported(r);
+            double truth = engine.peak(r, z);
+            covered += row.quantile(0.05) <= truth && truth <= row.quantile(0.95) ? 1 : 0;
+        }
+        boolean lambdaCovered = posterior.bestLambda()
+                .map(best -> {
+                    double truth = MapEngine.GUESS_LAMBDA.value() + engine.bestHundredths / 100;
+                    return best.quantile(0.05) <= truth && truth <= best.quantile(0.95);
+                })
+                .orElse(true);
+        double bestFlat = rules.isFlat() ? engine.bestFlat() : 0;
+        double leftPercent = rules.isFlat()
+                ? engine.flatLoss(deg[0]) - engine.flatLoss(bestFlat)
+                : engine.left(deg, z, 0);
+        return new MapOutcome(
+                tried.size(),
+                leftPercent,
+                rules.isFlat() ? leftPercent : engine.left(deg, z, 2),
+                engine.left(stays, engine.hundredths(left.lambda()), 0),
+                (double) covered / MapEngine.ROWS,
+                lambdaCovered,
+                pastPeak,
+                knocking,
+                deepest,
+                stop.reason(),
+                flatCoverage(posterior, bestFlat),
+                Arrays.stream(stays).max().orElse(0));
+    }
+
+    private MapOutcome.Flat flatCoverage(SurfacePosterior posterior, double bestFlat) {
+        if (!rules.isFlat()) {
+            return new MapOutcome.Flat(true, true);
+        }
+        NormalMixture number = posterior.bestFlat();
+        double ran = tried.get(tried.size() - 1).spark().degAt(0);
+        double gain = engine.flatLoss(ran);
+        org.nextpull.unit.Span said = posterior.gainOfMap(ran);
+        return new MapOutcome.Flat(
+                number.quantile(0.05) <= bestFlat && bestFlat <= number.quantile(0.95),
+                said.low() <= gain && gain <= said.high());
+    }
+}
