@@ -196,8 +196,13 @@ public final class MapPlanner {
                 return pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.CLIMB, proven);
             }
             return count % 2 == 1
-                    ? pull(view.shifted(-BELOW_DEG), lambda, PullPurpose.BRACKET_BELOW, proven)
+                    ? pull(below(), lambda, PullPurpose.BRACKET_BELOW, proven)
                     : pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.BRACKET_ABOVE, proven);
+        }
+
+        /** A pull below the best: where the least map is to stay, that map, which may then be proven already. */
+        private SparkMap below() {
+            return rules.ending().nearBestPercent() > 0 ? leastMap().map() : view.shifted(-BELOW_DEG);
         }
 
         private boolean hasNoGain(MapDecision next, Optional<Judged> proven) {
