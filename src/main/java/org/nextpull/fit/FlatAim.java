@@ -41,11 +41,10 @@ final class FlatAim implements SurfaceAim {
 
     @Override
     public double[] leastWithin(double nearBestPercent) {
-        return everywhere(posterior.mean(cell -> {
-            FlatNumber number = number(cell);
-            double capped = Math.max(0, number.deg() - cap);
-            return number.deg() - Math.sqrt(capped * capped + nearBestPercent / number.curvature());
-        }));
+        double curvature = posterior.mean(cell -> number(cell).curvature());
+        double best = best().mean();
+        double capped = Math.max(0, best - cap);
+        return everywhere(best - Math.sqrt(capped * capped + nearBestPercent / curvature));
     }
 
     @Override
