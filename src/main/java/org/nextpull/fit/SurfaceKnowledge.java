@@ -55,7 +55,8 @@ public record SurfaceKnowledge(
                         wider(shape.curvatureWave(), CURVATURE_FORM_DOUBT),
                         wider(shape.curvatureRipple(), CURVATURE_FORM_DOUBT)),
                 wider(drift, DRIFT_DOUBT),
-                usual.mixture().map(guessed -> mixture.map(known -> wider(known)).orElse(guessed)),
+                usual.mixture()
+                        .map(guessed -> mixture.map(known -> wider(known)).orElse(guessed)),
                 usual.limitWidening(),
                 usual.strayPulls());
     }

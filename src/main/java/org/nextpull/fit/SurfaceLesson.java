@@ -28,16 +28,20 @@ final class SurfaceLesson {
                         column(curvature + 2),
                         column(curvature + 3)),
                 column(posterior.columns().drift(posterior.surface().days() - 1)),
-                posterior.surface().priors().mixture().flatMap(prior -> posterior
-                        .columns()
-                        .mixture
-                        .map(first -> new MixturePrior(
-                                prior.guess(),
-                                column(first),
-                                column(first + 1),
-                                column(first + 2),
-                                column(first + 3),
-                                prior.widening()))));
+                posterior
+                        .surface()
+                        .priors()
+                        .mixture()
+                        .flatMap(prior -> posterior
+                                .columns()
+                                .mixture
+                                .map(first -> new MixturePrior(
+                                        prior.guess(),
+                                        column(first),
+                                        column(first + 1),
+                                        column(first + 2),
+                                        column(first + 3),
+                                        prior.widening()))));
     }
 
     private Belief column(int j) {
@@ -60,8 +64,8 @@ final class SurfaceLesson {
         for (SolvedCell cell : posterior.cells) {
             for (int r = 0; r < rows; r++) {
                 for (int s = 0; s < rows; s++) {
-                    covariance[r * rows + s] += cell.weight
-                            * (cell.peaks(r, s) + (cell.peak[r] - mean[r]) * (cell.peak[s] - mean[s]));
+                    covariance[r * rows + s] +=
+                            cell.weight * (cell.peaks(r, s) + (cell.peak[r] - mean[r]) * (cell.peak[s] - mean[s]));
                 }
             }
         }

@@ -80,7 +80,9 @@ public final class SurfacePosterior {
 
     /** The best single number over all rows, its spread as reported. */
     public NormalMixture bestFlat() {
-        return new FlatAim(this, 0, Double.POSITIVE_INFINITY).best().widened(surface.priors().limitWidening());
+        return new FlatAim(this, 0, Double.POSITIVE_INFINITY)
+                .best()
+                .widened(surface.priors().limitWidening());
     }
 
     /** What the best map would gain over one number, percent of torque, as a 90 % interval. Knock is not looked at. */

@@ -29,7 +29,8 @@ class HoldPlannerTest {
 
     @Test
     void goesBackIntoTheTwoGapsOnceItFalls() {
-        assertThat(planner.next(plateaus(18, 500, 22, 501, 26, 500.8), FREE, false)).isEqualTo(new HoldStep.Set(24));
+        assertThat(planner.next(plateaus(18, 500, 22, 501, 26, 500.8), FREE, false))
+                .isEqualTo(new HoldStep.Set(24));
         assertThat(planner.next(plateaus(18, 500, 22, 501, 26, 500.8, 24, 501.2), FREE, false))
                 .isEqualTo(new HoldStep.Set(20));
         assertThat(planner.next(plateaus(18, 500, 22, 501, 26, 500.8, 24, 501.2, 20, 500.7), FREE, false))

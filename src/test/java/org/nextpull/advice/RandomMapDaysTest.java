@@ -104,7 +104,8 @@ class RandomMapDaysTest {
             flags.add(random.nextInt(6) == 0 ? KnockFlag.somewhere() : KnockFlag.atRpm(2000 + random.nextInt(5000)));
         }
         double from = rows[0] - 300 + (random.nextInt(4) == 0 ? random.nextInt(900) : 0);
-        double to = Math.max(from + 100, rows[rows.length - 1] + 300 - (random.nextInt(4) == 0 ? random.nextInt(900) : 0));
+        double to =
+                Math.max(from + 100, rows[rows.length - 1] + 300 - (random.nextInt(4) == 0 ? random.nextInt(900) : 0));
         Optional<Lambda> lambda =
                 withMixture ? Optional.of(Lambda.of(0.80 + 0.005 * random.nextInt(30))) : Optional.empty();
         return new TriedPull(map, lambda, new SpeedBand(from, to), flags, random.nextInt(8) == 0);

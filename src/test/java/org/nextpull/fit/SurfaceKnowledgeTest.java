@@ -11,7 +11,10 @@ import org.nextpull.unit.Advance;
 
 class SurfaceKnowledgeTest {
     private static MapFixture stop() throws IOException {
-        return MapFixture.all().filter(f -> f.toString().equals("stop")).findFirst().orElseThrow();
+        return MapFixture.all()
+                .filter(f -> f.toString().equals("stop"))
+                .findFirst()
+                .orElseThrow();
     }
 
     @Test
@@ -19,7 +22,8 @@ class SurfaceKnowledgeTest {
         SurfacePosterior before = SurfacePosterior.of(stop().surface());
         SurfacePriors usual = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(30)));
         SurfacePriors learned = before.knowledge().priors(usual);
-        PeakMap now = SurfacePosterior.of(new Surface(stop().rows(), List.of(), learned)).peaks();
+        PeakMap now = SurfacePosterior.of(new Surface(stop().rows(), List.of(), learned))
+                .peaks();
         double mean = 0;
         for (int r = 0; r < 14; r++) {
             mean += now.mean(r) / 14;
@@ -27,15 +31,15 @@ class SurfaceKnowledgeTest {
         assertThat(mean).isCloseTo(30, within(1e-6));
         double rise = before.peaks().mean(13) - before.peaks().mean(0);
         assertThat(now.mean(13) - now.mean(0)).isCloseTo(rise, within(1e-6));
-        assertThat(learned.lnCurvature().centre())
-                .isCloseTo(Math.log(before.curvaturePercent() / 100), within(0.2));
+        assertThat(learned.lnCurvature().centre()).isCloseTo(Math.log(before.curvaturePercent() / 100), within(0.2));
         assertThat(learned.lnCurvature().sd()).isBetween(0.5, 0.75);
     }
 
     @Test
     void whatWasLearnedOfTheShapeNarrowsItAndNotTheLevel() throws IOException {
         SurfacePriors usual = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(27)));
-        SurfacePriors learned = SurfacePosterior.of(stop().surface()).knowledge().priors(usual);
+        SurfacePriors learned =
+                SurfacePosterior.of(stop().surface()).knowledge().priors(usual);
         double[] narrow = learned.map().covariance(stop().rows(), 1);
         double[] plain = usual.map().covariance(stop().rows(), 1);
         assertThat(riseVariance(narrow)).isLessThan(riseVariance(plain) / 2);

@@ -29,7 +29,8 @@ class MapBenchTest {
 
     @Test
     void aGradedLevelKeepsMostPullsOutOfKnock() {
-        MapFigures figures = MapFigures.of(MapClass.usual().withKnock(), MapDay.Rules.of(4).graded(), 30, SEED);
+        MapFigures figures =
+                MapFigures.of(MapClass.usual().withKnock(), MapDay.Rules.of(4).graded(), 30, SEED);
         assertThat(figures.mean(MapOutcome::knocking)).isLessThan(0.6);
         assertThat(figures.mean(MapOutcome::left)).isLessThan(0.4);
     }

@@ -25,7 +25,8 @@ public record MapClass(
         Span drift,
         double knocking) {
     public static MapClass usual() {
-        return new MapClass(Span.of(1.5e-4, 9e-4), 3, Span.of(0, 12), 1.2, 0.35, Span.of(0.15, 0.6), Span.of(-0.03, 0), 0);
+        return new MapClass(
+                Span.of(1.5e-4, 9e-4), 3, Span.of(0, 12), 1.2, 0.35, Span.of(0.15, 0.6), Span.of(-0.03, 0), 0);
     }
 
     public MapClass flatCurves() {

@@ -47,7 +47,12 @@ public final class MapDay {
      * @param straysCount whether nodes that fit beside their curvature count
      */
     public record Rules(
-            double stepDeg, boolean isFlat, boolean sweepsMixture, Ear ear, double nearBestPercent, boolean straysCount) {
+            double stepDeg,
+            boolean isFlat,
+            boolean sweepsMixture,
+            Ear ear,
+            double nearBestPercent,
+            boolean straysCount) {
         public static Rules of(double stepDeg) {
             return new Rules(stepDeg, false, false, Ear.FLAG, 0.2, true);
         }
@@ -97,8 +102,9 @@ public final class MapDay {
     private MapOutcome run() {
         double start = Math.floor((MapEngine.GUESS_DEG - 6 - 4 * engine.random().nextDouble()) * 2) / 2;
         SparkMap map = rules.isFlat() ? SparkMap.flat(Advance.ofDeg(start)) : cells(start);
-        Optional<Lambda> lambda =
-                rules.sweepsMixture() ? Optional.of(Lambda.of(MapEngine.GUESS_LAMBDA.value() - 0.02)) : Optional.empty();
+        Optional<Lambda> lambda = rules.sweepsMixture()
+                ? Optional.of(Lambda.of(MapEngine.GUESS_LAMBDA.value() - 0.02))
+                : Optional.empty();
         MapPlanner planner = new MapPlanner(new MapRules(
                 new SparkRules(-5, MOST_DEG, rules.stepDeg(), 0.5, 2),
                 rules.sweepsMixture()
@@ -109,9 +115,8 @@ public final class MapDay {
         while (true) {
             pull(map, lambda);
             SurfacePosterior posterior = SurfacePosterior.of(new Surface(engine.rows, pulls, priors()));
-            Optional<KnockLevels> heard = rules.ear() == Ear.LEVEL
-                    ? Optional.of(new KnockLevels(engine.rows, levels))
-                    : Optional.empty();
+            Optional<KnockLevels> heard =
+                    rules.ear() == Ear.LEVEL ? Optional.of(new KnockLevels(engine.rows, levels)) : Optional.empty();
             MapDecision decision = planner.decide(new MapEvidence(posterior, tried, heard, map));
             if (decision instanceof MapDecision.Pull next) {
                 map = next.setting().map().orElseThrow();
@@ -170,7 +175,8 @@ public final class MapDay {
 
     private MapOutcome outcome(SurfacePosterior posterior, MapDecision.Stop stop) {
         MapAnswer answer = stop.answer();
-        EngineSetting judged = rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
+        EngineSetting judged =
+                rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
         double[] deg = judged.map().orElseThrow().degAt(engine.rows.rpm());
         double z = engine.hundredths(judged.lambda());
         EngineSetting left = answer.leave().orElse(answer.peak());
@@ -182,16 +188,16 @@ public final class MapDay {
             double truth = engine.peak(r, z);
             covered += row.quantile(0.05) <= truth && truth <= row.quantile(0.95) ? 1 : 0;
         }
-        boolean lambdaCovered = posterior.bestLambda()
+        boolean lambdaCovered = posterior
+                .bestLambda()
                 .map(best -> {
                     double truth = MapEngine.GUESS_LAMBDA.value() + engine.bestHundredths / 100;
                     return best.quantile(0.05) <= truth && truth <= best.quantile(0.95);
                 })
                 .orElse(true);
         double bestFlat = rules.isFlat() ? engine.bestFlat() : 0;
-        double leftPercent = rules.isFlat()
-                ? engine.flatLoss(deg[0]) - engine.flatLoss(bestFlat)
-                : engine.left(deg, z, 0);
+        double leftPercent =
+                rules.isFlat() ? engine.flatLoss(deg[0]) - engine.flatLoss(bestFlat) : engine.left(deg, z, 0);
         return new MapOutcome(
                 tried.size(),
                 leftPercent,

@@ -151,12 +151,15 @@ final class MapEngine {
             double own = rowError * random.nextGaussian() * (random.nextDouble() < 0.004 ? 5 : 1);
             boolean isMissing = atEnd ? r >= ROWS - missing : r < missing;
             if (!isMissing) {
-                double percent = 10 * Math.sin(3 * u) + level + bent + own + drift * order
+                double percent = 10 * Math.sin(3 * u)
+                        + level
+                        + bent
+                        + own
+                        + drift * order
                         - sparkFall(r, deg[r], z)
                         - mixtureFall(z);
-                Optional<Lambda> lambda = sweepsMixture
-                        ? Optional.of(Lambda.of(GUESS_LAMBDA.value() + z / 100))
-                        : Optional.empty();
+                Optional<Lambda> lambda =
+                        sweepsMixture ? Optional.of(Lambda.of(GUESS_LAMBDA.value() + z / 100)) : Optional.empty();
                 readings.add(new SurfaceReading(r, Advance.ofDeg(deg[r]), lambda, percent, 0));
             }
         }
