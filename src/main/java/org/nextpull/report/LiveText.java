@@ -85,7 +85,7 @@ public final class LiveText {
     private static String scatter(SessionResult result) {
         return result.repeatability()
                 .scatter()
-                .map(scatter -> " (scatter " + Shown.fixed(scatter.percent(), 2) + " %)")
+                .map(scatter -> " (scatter from pull to pull " + Shown.fixed(scatter.percent(), 2) + " %)")
                 .orElse("");
     }
 

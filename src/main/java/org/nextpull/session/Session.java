@@ -111,7 +111,7 @@ public final class Session {
         if (plan.goal().stages() == Goal.Stages.TOGETHER) {
             findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
         }
-        if (!sweeps(plan)) {
+        if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
         boolean areLogs = measured.stream().anyMatch(one -> one.curve().isPresent());
@@ -163,6 +163,16 @@ public final class Session {
                 plan.mixture().map(mixture -> mixture.step().resolution()).orElse(0.005);
         return RepeatabilityEstimate.of(
                 Reading.of(pulls, plan.goal().response()), new SameSetting(0.6 * advance, 0.6 * lambda));
+    }
+
+    /** A day of several labels is for comparing them, and wants no sweep. */
+    private static boolean hasLabelsToCompare(List<MeasuredPull> pulls) {
+        return pulls.stream()
+                        .filter(MeasuredPull::isUsed)
+                        .flatMap(pull -> pull.setting().label().stream())
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability) {

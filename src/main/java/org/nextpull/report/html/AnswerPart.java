@@ -32,7 +32,7 @@ final class AnswerPart {
         WatchText.of(result).ifPresent(sentences::add);
         result.verdict().ifPresent(verdict -> say(verdict, sentences));
         sentences.addAll(verdictsOnLabels);
-        if (result.verdict().isEmpty()) {
+        if (result.verdict().isEmpty() && verdictsOnLabels.isEmpty()) {
             sentences.add(
                     result.pulls().stream().anyMatch(MeasuredPull::isUsed)
                             ? "The plan sweeps nothing, so no setting is advised."
