@@ -66,7 +66,8 @@ class SampleDayTest {
         String text = Run.of("replay" + files).out();
         assertThat(text)
                 .contains(
-                        "knock-limited advance " + replay.at("/chosen/advance_deg").asText() + " deg",
+                        "knock-limited advance "
+                                + replay.at("/chosen/advance_deg").asText() + " deg",
                         "The stop after pull 9 stands: the 3 pulls since then")
                 .doesNotContain("best-torque", ": MBT");
     }
