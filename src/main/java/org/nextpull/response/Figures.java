@@ -13,8 +13,8 @@ import org.nextpull.unit.Torque;
  * @param meanPower likewise for power
  * @param withinPullPercent standard error of the band average from the noise inside the pull, in percent of it; the scatter from
  *     pull to pull is larger and is what intervals use
- * @param peakTorque highest torque in the band
- * @param peakPower highest power in the band
+ * @param peakTorque highest torque of the smoothed curve, which may go on beyond the band
+ * @param peakPower highest power of the smoothed curve
  * @param rows torque and advance at each row's speed that the pull covered, ascending
  */
 public record Figures(
