@@ -93,9 +93,8 @@ class SamplesTest {
 
     @Test
     void aRowOfOtherSamplesBringsTheChannelsThatBothHave() {
-        Samples joined = Samples.builder(List.of(TIME, LAMBDA))
-                .appendRow(mixed(4), 3)
-                .build();
+        Samples joined =
+                Samples.builder(List.of(TIME, LAMBDA)).appendRow(mixed(4), 3).build();
 
         assertThat(joined.find(TIME, 0)).isEmpty();
         assertThat(joined.find(LAMBDA, 0)).hasValue(0.803);

@@ -10,8 +10,7 @@ import org.nextpull.unit.Advance;
 import org.nextpull.unit.SpeedBand;
 
 class SparkMapTest {
-    private static final SparkMap MAP =
-            SparkMap.of(new double[] {2000, 4000, 6000}, new double[] {18, 26, 24});
+    private static final SparkMap MAP = SparkMap.of(new double[] {2000, 4000, 6000}, new double[] {18, 26, 24});
 
     /** A quarter of the way from 2000 to 4000 rpm is a quarter of the way from 18 to 26 deg. */
     @Test
@@ -48,7 +47,8 @@ class SparkMapTest {
         assertThat(MAP.covers(new SpeedBand(2000, 6000))).isTrue();
         assertThat(MAP.covers(new SpeedBand(1999, 6000))).isFalse();
         assertThat(MAP.covers(new SpeedBand(2000, 6001))).isFalse();
-        assertThat(SparkMap.flat(Advance.ofDeg(30)).covers(new SpeedBand(0, 9000))).isTrue();
+        assertThat(SparkMap.flat(Advance.ofDeg(30)).covers(new SpeedBand(0, 9000)))
+                .isTrue();
     }
 
     @Test

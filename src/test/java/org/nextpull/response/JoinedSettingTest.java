@@ -31,8 +31,7 @@ class JoinedSettingTest {
 
     private static AskedSetting asked(double advanceDeg, double lambda) {
         return AskedSetting.none()
-                .withValues(
-                        Optional.of(Advance.ofDeg(advanceDeg)), Optional.empty(), Optional.of(Lambda.of(lambda)))
+                .withValues(Optional.of(Advance.ofDeg(advanceDeg)), Optional.empty(), Optional.of(Lambda.of(lambda)))
                 .withConfiguration(Optional.of("asked label"), Optional.empty());
     }
 

@@ -56,8 +56,7 @@ class PullMeasureTest {
     void bandMeansAreThoseOfTheGridTimesTheFactor() {
         Figures figures = measured(DIN, Sweep.ofRisingTorque()).figures().orElseThrow();
 
-        assertThat(figures.meanTorque().map(Torque::newtonMetres).orElseThrow())
-                .isCloseTo(180 * 1.013, within(1e-6));
+        assertThat(figures.meanTorque().map(Torque::newtonMetres).orElseThrow()).isCloseTo(180 * 1.013, within(1e-6));
         assertThat(figures.meanPower().map(Power::watts).orElseThrow()).isCloseTo(86_254.17 * 1.013, within(0.1));
     }
 

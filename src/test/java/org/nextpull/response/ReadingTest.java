@@ -86,7 +86,8 @@ class ReadingTest {
     @Test
     void aFigureThatIsNotPositiveRefusesItsPull() {
         for (double newtonMetres : new double[] {0, -180}) {
-            MeasuredPull pull = pulls(1, row(OptionalInt.empty(), torque(newtonMetres), NO_POWER, true)).get(0);
+            MeasuredPull pull = pulls(1, row(OptionalInt.empty(), torque(newtonMetres), NO_POWER, true))
+                    .get(0);
 
             MeasuredPull judged = Reading.positive(pull, Goal.Response.POWER);
 
