@@ -19,7 +19,7 @@ import org.nextpull.unit.SpeedBand;
  * @param plateaus the plateaus as rows of the samples, in order of time; one for a hold, none for a sweep
  * @param speed where its speed is read from
  * @param lambda how lambda was lined up
- * @param knock the rows under load in which knock was counted in it or just beside it, as logged; none where none was
+ * @param knock the rows under load in which knock was counted in it or just beside it, lambda as its sensor answered; none where none was
  * @param refusal why it cannot be used; empty for a good pull
  * @param findings what else is worth saying about it
  */

@@ -58,7 +58,7 @@ public final class PullFinder {
         this.rules = rules;
         this.level = level;
         this.maker = new CandidateMaker(source, rules, level);
-        this.knock = new KnockRows(rules.knockLevel());
+        this.knock = new KnockRows(rules);
     }
 
     /**

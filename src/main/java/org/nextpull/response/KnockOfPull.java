@@ -87,7 +87,7 @@ final class KnockOfPull {
         return deg.isPresent() ? Optional.of(Advance.ofDeg(deg.getAsDouble())) : Optional.empty();
     }
 
-    /** Within the pull, where the mixture is lined up with what was burnt; beside it as logged. */
+    /** Within the pull, where the mixture is lined up with what was burnt; beside it as the sensor answered. */
     private Optional<Lambda> lambda(Samples rows, int row) {
         long line = rows.line(row);
         int within = IntStream.range(0, samples.rows())

@@ -91,7 +91,9 @@ public final class PullMeasure {
                 StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
         int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
         KnockHeard knock = KnockOfPull.of(candidate, asked, plan.limits(), PullLimits.hasKnock(alarms), every);
-        besideBand(knock, place).ifPresent(findings::add);
+        if (!candidate.isKnockAlone()) {
+            besideBand(knock, place).ifPresent(findings::add);
+        }
         notRead(candidate, knock, place).ifPresent(findings::add);
         MeasuredPull pull = new MeasuredPull(
                 number,

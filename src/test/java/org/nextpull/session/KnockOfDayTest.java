@@ -168,6 +168,23 @@ class KnockOfDayTest {
         assertThat(next(result)).isLessThan(18);
     }
 
+    /** The sensor shows the lean idle still when it knocks: that blocks the mixture that was burnt, not only one as lean as idle. */
+    @Test
+    void aSensorThatAnswersLateDoesNotHideTheMixtureThatKnocked() {
+        BenchLog log = climb();
+        log.advance(26).move(6, t -> 2800 + 500 * t, 0.949, rpm -> BenchLog.torque(rpm)).idle(3);
+        double[] shown = {1};
+        log.with(BenchLog.LAMBDA, cells -> {
+            double burnt = at(cells, BenchLog.THROTTLE) > 0.3 ? 0.87 : 1;
+            shown[0] += (burnt - shown[0]) * 0.1;
+            return shown[0];
+        });
+        SessionResult result = day(log.with(KNOCK, knockAbove(26, 2800, 2850)));
+        assertThat(last(result).standing()).isEqualTo(Standing.NO_PULL);
+        assertThat(last(result).setting().lambda().orElseThrow().value()).isBetween(0.869, 0.875);
+        assertThat(next(result)).isLessThan(24);
+    }
+
     @Test
     void countsAtIdleAreNoKnock() {
         SessionResult result = day(climb().with(KNOCK, cells -> at(cells, BenchLog.THROTTLE) < 0.3 ? 3 : 0));
