@@ -76,7 +76,8 @@ public final class Advisor {
             return new Advice(
                     Action.WAIT,
                     AdviceCode.NOT_WATCHED,
-                    // where knock has since forbidden what was proven, only what is wanted is left, which has passed the gate
+                    // where knock has since forbidden what was proven, only what is wanted is left, which has passed
+                    // the gate
                     gate.pass(proven, factorOf(draft.reason())).or(() -> setting),
                     held.get(),
                     Optional.empty(),

@@ -172,7 +172,9 @@ class KnockOfDayTest {
     @Test
     void aSensorThatAnswersLateDoesNotHideTheMixtureThatKnocked() {
         BenchLog log = climb();
-        log.advance(26).move(6, t -> 2800 + 500 * t, 0.949, rpm -> BenchLog.torque(rpm)).idle(3);
+        log.advance(26)
+                .move(6, t -> 2800 + 500 * t, 0.949, rpm -> BenchLog.torque(rpm))
+                .idle(3);
         double[] shown = {1};
         log.with(BenchLog.LAMBDA, cells -> {
             double burnt = at(cells, BenchLog.THROTTLE) > 0.3 ? 0.87 : 1;
