@@ -105,7 +105,7 @@ final class Exclusions {
     }
 
     private boolean isCleanAt(TriedPull pull, double rpm) {
-        return !pull.metLimit() && bans.stream().noneMatch(ban -> ban.pull() == pull && ban.reaches(rpm));
+        return !pull.metLimit() && bans.stream().noneMatch(ban -> ban.pull().equals(pull) && ban.reaches(rpm));
     }
 
     private static double givenUp(TriedPull pull, Optional<Lambda> lambda) {

@@ -98,7 +98,7 @@ final class FlagLooks {
         }
         double rpm = look.flag.rpm().getAsDouble();
         for (KnockFlag other : look.pull.flags()) {
-            if (other != look.flag
+            if (!other.equals(look.flag)
                     && (other.rpm().isEmpty() || Math.abs(other.rpm().getAsDouble() - rpm) <= NEIGHBOUR_RPM)) {
                 look.isConfirmed = true;
             }
@@ -121,7 +121,7 @@ final class FlagLooks {
     /** The pull as it counts now, without flags that were struck. */
     TriedPull withoutStruck(TriedPull pull) {
         return pull.withFlags(inOrder.stream()
-                .filter(look -> look.pull == pull && !look.isStruck())
+                .filter(look -> look.pull.equals(pull) && !look.isStruck())
                 .map(Look::flag)
                 .toList());
     }
