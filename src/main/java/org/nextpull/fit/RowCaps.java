@@ -18,6 +18,8 @@ public final class RowCaps {
     }
 
     /**
+     * Those caps.
+     *
      * @param deg most advance of each row; positive infinity for none
      * @throws IllegalArgumentException where one is no number
      */
