@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.PullOutlook;
+import org.nextpull.fit.RowCaps;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
@@ -102,10 +103,9 @@ final class MixtureSearch {
     /** Expected torque left at the target after a pull, percent. */
     double leftAfter(MapView target, SparkMap map, Optional<Lambda> lambda) {
         SurfacePosterior posterior = day.posterior();
-        double[] deg = map.degAt(target.rows);
-        double[] reach = new double[deg.length];
+        double[] reach = new double[target.rows.length];
         for (int r = 0; r < reach.length; r++) {
-            reach[r] = Math.max(target.limit.mostAdvancedClean(target.rows[r]), deg[r]);
+            reach[r] = Math.max(target.limit.mostAdvancedClean(target.rows[r]), map.degAt(target.rows[r]));
         }
         Optional<MixturePrior> prior = posterior.surface().priors().mixture();
         double hundredths =
@@ -113,6 +113,7 @@ final class MixtureSearch {
         double leanest = rules.flatMap(
                         there -> prior.map(known -> known.hundredths(Lambda.of(leanestAfter(there, lambda)))))
                 .orElse(Double.POSITIVE_INFINITY);
-        return outlook.leftAfter(new PullOutlook.NextPull(deg, hundredths, reach, leanest), target.lossCaps);
+        return outlook.leftAfter(
+                new PullOutlook.NextPull(map, hundredths, RowCaps.ofDeg(reach), leanest), target.lossCaps);
     }
 }

@@ -107,7 +107,18 @@ final class PullErrors {
     }
 
     /** What rows and common columns leave of the readings, their weights and variances. */
-    record Fitted(double[] left, double[] weight, double[] variance) {}
+    static final class Fitted {
+        private final double[] left;
+        private final double[] weight;
+        private final double[] variance;
+
+        /** The arrays are read, not kept. */
+        Fitted(double[] left, double[] weight, double[] variance) {
+            this.left = left;
+            this.weight = weight;
+            this.variance = variance;
+        }
+    }
 
     /** Splits what is left of the readings of a pull into its effects and their own errors; what their tails cost in log weight. */
     double judge(int pull, double scatter, Fitted fitted) {

@@ -2,6 +2,7 @@ package org.nextpull.fit;
 
 import java.util.Comparator;
 import java.util.List;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.math.Normal;
 import org.nextpull.math.SymmetricFactor;
 
@@ -29,12 +30,12 @@ public final class PullOutlook {
     /**
      * One more pull and where the engine may then stand.
      *
-     * @param deg advance at each row
+     * @param map advance that stands in it
      * @param hundredths lambda from the guess; 0 where the mixture is no part of the surface
      * @param reach most advanced clean advance at each row after it
      * @param leanest leanest lambda that may be run after it, hundredths from the guess; infinite where there is no mixture
      */
-    public record NextPull(double[] deg, double hundredths, double[] reach, double leanest) {}
+    public record NextPull(SparkMap map, double hundredths, RowCaps reach, double leanest) {}
 
     /** Expected torque left after the pull, percent. */
     public double leftAfter(NextPull pull, RowCaps caps) {
@@ -48,7 +49,8 @@ public final class PullOutlook {
     private double left(ImaginedPull imagined, NextPull pull, RowCaps caps) {
         SolvedCell cell = imagined.cell;
         int rows = posterior.rows().size();
-        SymmetricFactor after = imagined.factorAfter(pull.deg(), pull.hundredths());
+        SymmetricFactor after =
+                imagined.factorAfter(pull.map().degAt(posterior.rows().rpm()), pull.hundredths());
         double[] covariance = after.inverseFrom(rows);
         int commons = cell.common.length;
         int width = commons + rows;
@@ -66,7 +68,7 @@ public final class PullOutlook {
             }
             double sd = Math.sqrt(SparkMixture.variance(posterior.columns(), cell, r, best));
             double free = caps.isCapped(r) ? Normal.below((caps.deg(r) - peak) / sd) : 1;
-            double gap = Math.max(0, Math.min(peak, caps.deg(r)) - pull.reach()[r]);
+            double gap = Math.max(0, Math.min(peak, caps.deg(r)) - pull.reach().deg(r));
             sum += cell.curvature[r] * free * (spread + gap * gap) / rows;
         }
         if (shift >= 0) {

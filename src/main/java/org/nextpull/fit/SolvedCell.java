@@ -64,15 +64,39 @@ final class SolvedCell {
     }
 
     /** A node solved, before it is known what it counts. */
-    record Solution(
-            SurfaceNode node,
-            double logWeight,
-            double[] peak,
-            double[] common,
-            double[] levelWeight,
-            double[] curvature,
-            double[] asymmetry,
-            double[] factor) {
+    static final class Solution {
+        private final SurfaceNode node;
+        private final double logWeight;
+        private final double[] peak;
+        private final double[] common;
+        private final double[] levelWeight;
+        private final double[] curvature;
+        private final double[] asymmetry;
+        private final double[] factor;
+
+        /** The arrays are handed over. */
+        Solution(
+                SurfaceNode node,
+                double logWeight,
+                double[] peak,
+                double[] common,
+                double[] levelWeight,
+                double[] curvature,
+                double[] asymmetry,
+                double[] factor) {
+            this.node = node;
+            this.logWeight = logWeight;
+            this.peak = peak;
+            this.common = common;
+            this.levelWeight = levelWeight;
+            this.curvature = curvature;
+            this.asymmetry = asymmetry;
+            this.factor = factor;
+        }
+
+        double logWeight() {
+            return logWeight;
+        }
 
         SolvedCell weighted(double weight) {
             int size = 2 * peak.length + common.length;

@@ -42,7 +42,7 @@ public final class PlainText {
                 return Outcome.failed(Finding.error(
                         FindingCode.PLAN_TOO_LONG,
                         place,
-                        Detail.of("length", Files.size(path)),
+                        Detail.of("length", (double) Files.size(path)),
                         Detail.of("most", mostBytes)));
             }
             return Outcome.of(StandardCharsets.UTF_8

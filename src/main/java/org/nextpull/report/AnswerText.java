@@ -2,6 +2,7 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
@@ -147,8 +148,9 @@ public final class AnswerText {
         answer.openRows().forEach(row -> band.put(row.rpm(), row.why() == why));
         List<String> stretches = new ArrayList<>();
         Optional<Double> from = Optional.empty();
-        for (double rpm : band.keySet()) {
-            if (!band.get(rpm)) {
+        for (Map.Entry<Double, Boolean> row : band.entrySet()) {
+            double rpm = row.getKey();
+            if (!row.getValue()) {
                 from = Optional.empty();
                 continue;
             }

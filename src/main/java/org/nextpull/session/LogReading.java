@@ -86,7 +86,7 @@ public final class LogReading {
         Finding finding = Finding.error(
                 FindingCode.LOG_TOO_LARGE_FOR_MEMORY,
                 Place.inFile(recording.name()),
-                Detail.of("line", line),
+                Detail.of("line", (double) line),
                 Detail.of("megabytes", Math.max(0, Math.rint(mostBytes / 1e6))));
         return new SourcePulls(
                 recording.name(),
