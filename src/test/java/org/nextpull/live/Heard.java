@@ -1,10 +1,12 @@
 package org.nextpull.live;
 
+import java.time.Duration;
 import java.util.List;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Predicate;
+import org.nextpull.Await;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -38,13 +40,9 @@ final class Heard implements LiveListener {
     }
 
     /** Waits until a session is so. */
-    static void await(LiveSession session, Predicate<LiveState> so) throws InterruptedException {
-        long deadline = System.nanoTime() + 300_000_000_000L;
-        while (!so.test(session.state())) {
-            if (System.nanoTime() > deadline) {
-                throw new AssertionError("it did not become so within five minutes: " + session.state());
-            }
-            Thread.sleep(10);
+    static void await(LiveSession session, Predicate<LiveState> so) {
+        if (!Await.comes(Duration.ofMinutes(5), () -> so.test(session.state()))) {
+            throw new AssertionError("it did not become so within five minutes: " + session.state());
         }
     }
 }

@@ -8,18 +8,19 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Random;
 import java.util.concurrent.atomic.AtomicLongArray;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.Await;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -121,9 +122,7 @@ class LiveFiguresIT {
         long start = System.nanoTime();
         for (int line = 0; line < sentNs.length(); line++) {
             long due = start + line * (1_000_000_000L / linesASecond);
-            while (System.nanoTime() < due) {
-                LockSupport.parkNanos(due - System.nanoTime());
-            }
+            Await.moment(due);
             boolean hot = line > 0 && line % every == 0;
             String text = String.format(Locale.ROOT, "%d,4.5,%d,%d\r\n", 1500, hot ? 900 : 600, line);
             sentNs.set(line, System.nanoTime());
@@ -173,9 +172,7 @@ class LiveFiguresIT {
             }
             port.write(text.toString().getBytes(StandardCharsets.US_ASCII));
             long due = start + (line + 100) * 100_000;
-            while (System.nanoTime() < due) {
-                LockSupport.parkNanos(due - System.nanoTime());
-            }
+            Await.moment(due);
         }
     }
 
@@ -209,7 +206,7 @@ class LiveFiguresIT {
                 while (System.nanoTime() < end) {
                     random.nextBytes(noise);
                     far.write(noise);
-                    LockSupport.parkNanos(1_000_000);
+                    Await.pass(Duration.ofMillis(1));
                 }
                 heard.alarms.clear();
                 far.write("\n".getBytes(StandardCharsets.US_ASCII));
@@ -227,7 +224,7 @@ class LiveFiguresIT {
         try {
             for (int line = 0; line < 1000; line++) {
                 port.write(("1500,4.5," + (line % 2 == 0 ? 900 : 600) + "\n").getBytes(StandardCharsets.US_ASCII));
-                LockSupport.parkNanos(10_000_000);
+                Await.pass(Duration.ofMillis(10));
             }
         } catch (IOException e) {
             throw new UncheckedIOException(e);

@@ -7,14 +7,16 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
+import java.util.concurrent.TimeUnit;
 import java.util.concurrent.atomic.AtomicBoolean;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
@@ -96,7 +98,7 @@ class LiveKillIT {
                     break;
                 }
             }
-            Thread.sleep(afterMs);
+            assertThat(child.waitFor(afterMs, TimeUnit.MILLISECONDS)).as("it ended by itself").isFalse();
             child.toHandle().destroyForcibly();
             assertThat(child.waitFor()).as("killed by the signal").isEqualTo(128 + 9);
         }
@@ -125,12 +127,10 @@ class LiveKillIT {
                 far.write(line.getBytes(StandardCharsets.US_ASCII));
             } catch (IOException nobodyReads) {
                 // the buffer of the wire is full until somebody does
-                LockSupport.parkNanos(1_000_000);
+                Await.pass(Duration.ofMillis(1));
             }
             long due = start + row * 20_000_000L / LiveChild.FASTER;
-            while (System.nanoTime() < due) {
-                LockSupport.parkNanos(due - System.nanoTime());
-            }
+            Await.moment(due);
         }
     }
 }

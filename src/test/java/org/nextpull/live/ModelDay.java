@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.concurrent.locks.LockSupport;
+import org.nextpull.Await;
 import org.nextpull.intake.serial.Port;
 
 /** The lines of a day on the model engine, and how a logger sends them: at the pace of the time in them, or so many times faster. */
@@ -48,9 +48,7 @@ final class ModelDay {
             jumped += Math.max(0, step - 1);
             double sinceS = times.get(line) - times.get(from) - jumped;
             long due = start + (long) (sinceS / faster * NS);
-            while (System.nanoTime() < due) {
-                LockSupport.parkNanos(due - System.nanoTime());
-            }
+            Await.moment(due);
             // its own time is left out: between two pulls of a log may lie minutes, which nobody waits for here
             String text = lines.get(line);
             port.write((text.substring(text.indexOf(',') + 1) + "\n").getBytes(StandardCharsets.US_ASCII));

@@ -9,6 +9,8 @@ import java.nio.file.Path;
 import java.util.HashMap;
 import java.util.Map;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -54,16 +56,10 @@ class NotebookKillIT {
                 .start();
         try (BufferedReader out = child.inputReader(StandardCharsets.US_ASCII)) {
             assertThat(out.readLine()).isEqualTo("ready");
-            Thread killer = new Thread(() -> {
-                try {
-                    Thread.sleep(afterMs);
-                } catch (InterruptedException e) {
-                    Thread.currentThread().interrupt();
-                }
-                // not through the process itself, which would close the stream that is still read
-                child.toHandle().destroyForcibly();
-            });
-            killer.start();
+            // not through the process itself, which would close the stream that is still read
+            CompletableFuture<Void> killed = CompletableFuture.runAsync(
+                    () -> child.toHandle().destroyForcibly(),
+                    CompletableFuture.delayedExecutor(afterMs, TimeUnit.MILLISECONDS));
             for (String line = out.readLine(); line != null; line = out.readLine()) {
                 String[] words = line.split(" ", -1);
                 // the last line may be cut
@@ -71,7 +67,7 @@ class NotebookKillIT {
                     said.merge(Long.parseLong(words[0]), Integer.parseInt(words[1]), Math::max);
                 }
             }
-            killer.join();
+            killed.join();
             assertThat(child.waitFor()).as("killed by the signal").isEqualTo(128 + 9);
         }
     }

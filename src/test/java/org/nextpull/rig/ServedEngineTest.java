@@ -13,6 +13,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.nextpull.Await;
 import org.nextpull.advice.Proposal;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -165,9 +166,7 @@ class ServedEngineTest {
     void liftingOffCutsThePull() throws InterruptedException {
         ServedEngine engine = start(PLAN + RPM_ONLY, 1);
         tell(engine, new ServeCommand.Pull());
-        while (!told.heard.contains("began 1")) {
-            Thread.sleep(5);
-        }
+        Await.until("the pull began", () -> told.heard.contains("began 1"));
         tell(engine, new ServeCommand.Lift(), new ServeCommand.End());
         engine.awaitEnd();
         assertThat(told.heard).containsExactly("began 1", "cut 1");

@@ -23,6 +23,7 @@ import javax.swing.JList;
 import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
+import org.nextpull.Await;
 import org.nextpull.app.DaySheet;
 import org.nextpull.window.bench.BenchDesk;
 import org.nextpull.window.day.DaySource;
@@ -155,7 +156,7 @@ final class DrivenWindow implements AutoCloseable {
     }
 
     void until(String what, BooleanSupplier isSo) {
-        Edt.until(what, isSo);
+        Await.until(what, isSo);
     }
 
     void change(Look look) {

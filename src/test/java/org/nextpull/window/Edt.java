@@ -3,13 +3,11 @@ package org.nextpull.window;
 import java.awt.EventQueue;
 import java.lang.reflect.InvocationTargetException;
 import java.util.concurrent.atomic.AtomicReference;
-import java.util.function.BooleanSupplier;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 
 /** Asks the event thread, and waits until it shows something. */
 final class Edt {
-    private static final long PATIENCE_NS = 60_000_000_000L;
 
     private Edt() {}
 
@@ -31,25 +29,6 @@ final class Edt {
             throw new AssertionError("interrupted", stopped);
         } catch (InvocationTargetException fault) {
             throw new AssertionError("the event thread failed", fault.getCause());
-        }
-    }
-
-    /** Waits until something is so; a minute is far more than any machine needs, and then it never will be. */
-    static void until(String what, BooleanSupplier isSo) {
-        long end = System.nanoTime() + PATIENCE_NS;
-        while (!isSo.getAsBoolean()) {
-            if (System.nanoTime() > end) {
-                throw new AssertionError("never seen: " + what);
-            }
-            pause(20);
-        }
-    }
-
-    static void pause(long millis) {
-        try {
-            Thread.sleep(millis);
-        } catch (InterruptedException stopped) {
-            Thread.currentThread().interrupt();
         }
     }
 }

@@ -12,6 +12,7 @@ import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -27,6 +28,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.PortInfo;
@@ -105,12 +107,12 @@ class PagesIT {
     }
 
     private void click(String name) {
-        Edt.until(name, () -> Edt.get(() -> find(name).isPresent()));
+        Await.until(name, () -> Edt.get(() -> find(name).isPresent()));
         Edt.run(() -> ((AbstractButton) find(name).orElseThrow()).doClick(0));
     }
 
     private void type(String name, String text) {
-        Edt.until(name, () -> Edt.get(() -> find(name).isPresent()));
+        Await.until(name, () -> Edt.get(() -> find(name).isPresent()));
         Edt.run(() -> ((JTextField) find(name).orElseThrow()).setText(text));
     }
 
@@ -155,40 +157,40 @@ class PagesIT {
     void aSessionIsStartedSeenKeptOpenedAgainAndCompared() throws Exception {
         Path logs = Files.createDirectory(folder.resolve("logs"));
         open(Optional.of("sweep-plans/hillclimb-manifold.toml"));
-        Edt.until("the plan", () -> said("Plan").contains("hillclimb-manifold"));
+        Await.until("the plan", () -> said("Plan").contains("hillclimb-manifold"));
         click("Folder of logs");
         type("Port or folder", logs.toString());
         press("F6");
-        Edt.until("the folder", () -> said("What arrives").contains("No log in this folder yet"));
+        Await.until("the folder", () -> said("What arrives").contains("No log in this folder yet"));
         picture("window-start");
         press("ctrl ENTER");
-        Edt.until("the folder being watched", () -> said("Link").contains("connected"));
+        Await.until("the folder being watched", () -> said("Link").contains("connected"));
         // a file that is there at the first look counts as one from before the session
-        Edt.pause(1500);
+        Await.pass(Duration.ofMillis(1500));
         Files.copy(Path.of("sample-logs/hillclimb-manifold.csv"), logs.resolve("day.csv"));
-        Edt.until(
+        Await.until(
                 "the pulls",
                 () -> Edt.get(() -> find("Pulls")
                         .map(list -> ((javax.swing.JList<?>) list).getModel().getSize() >= 8)
                         .orElse(false)));
         picture("window-bench-live");
         press("ctrl Q");
-        Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
+        Await.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
         assertThat(Edt.get(frame::isDisplayable))
                 .as("a recording is not ended by a key")
                 .isTrue();
         press("ESCAPE");
-        Edt.until("the session going on", () -> Edt.get(() -> find("Answer").isEmpty()));
+        Await.until("the session going on", () -> Edt.get(() -> find("Answer").isEmpty()));
         press("3");
-        Edt.until("the session kept", () -> said("Sessions").contains("pulls used: 8 of 8"));
+        Await.until("the session kept", () -> said("Sessions").contains("pulls used: 8 of 8"));
         picture("window-past");
         press("ENTER");
-        Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
+        Await.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
         press("ENTER");
-        Edt.until("the session on the bench", () -> said("Link").contains("session 1"));
+        Await.until("the session on the bench", () -> said("Link").contains("session 1"));
         press("3");
         press("R");
-        Edt.until("the session gone on with", () -> said("Link").contains("connected"));
+        Await.until("the session gone on with", () -> said("Link").contains("connected"));
         assertThat(SessionFolders.beside(folder.resolve("notebook.db")).newest())
                 .hasValueSatisfying(running -> assertThat(SessionFolders.beside(folder.resolve("notebook.db"))
                                 .isRunning(running))
@@ -197,9 +199,9 @@ class PagesIT {
         press("A");
         type("Log, folder, or session:3", "session:1");
         enter("Log, folder, or session:3");
-        Edt.until("the verdict", () -> said("Verdict").contains("after against before"));
+        Await.until("the verdict", () -> said("Verdict").contains("after against before"));
         press("F1");
-        Edt.until(
+        Await.until(
                 "the keys of that page",
                 () -> Edt.get(() -> find("A: compare a log or session too").isPresent()));
         picture("window-keys");
@@ -208,21 +210,21 @@ class PagesIT {
     @Test
     void aPlanWithChangesThatAreInNoFileIsNotDroppedByClosing() throws Exception {
         open(Optional.empty());
-        Edt.until(
+        Await.until(
                 "the form",
                 () -> Edt.get(() -> find("Exhaust (limits.exhaust_c)").isPresent()));
         type("Exhaust (limits.exhaust_c)", "930");
         Edt.run(() -> frame.dispatchEvent(new WindowEvent(frame, WindowEvent.WINDOW_CLOSING)));
-        Edt.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
+        Await.until("the question", () -> Edt.get(() -> find("Answer").isPresent()));
         assertThat(Edt.get(frame::isDisplayable)).isTrue();
         press("ENTER");
-        Edt.until("the end", () -> !Edt.get(frame::isDisplayable));
+        Await.until("the end", () -> !Edt.get(frame::isDisplayable));
     }
 
     @Test
     void aWindowThatHoldsNothingClosesAtOnce() {
         open(Optional.empty());
         press("ctrl Q");
-        Edt.until("the end", () -> !Edt.get(frame::isDisplayable));
+        Await.until("the end", () -> !Edt.get(frame::isDisplayable));
     }
 }

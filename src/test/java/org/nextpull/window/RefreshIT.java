@@ -3,6 +3,7 @@ package org.nextpull.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Dimension;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -10,6 +11,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.nextpull.Await;
 import org.nextpull.session.DayByPull;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.Playback;
@@ -104,7 +106,7 @@ class RefreshIT {
         long least = Long.MAX_VALUE;
         for (int round = 0; round < 5; round++) {
             System.gc();
-            Edt.pause(60);
+            Await.pass(Duration.ofMillis(60));
             Runtime runtime = Runtime.getRuntime();
             least = Math.min(least, runtime.totalMemory() - runtime.freeMemory());
         }

@@ -8,6 +8,8 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.Optional;
 import java.util.Random;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.intake.wire.Arrival;
@@ -47,22 +49,16 @@ class CaptureKillIT {
         try (BufferedReader out = child.inputReader(StandardCharsets.US_ASCII)) {
             String first = out.readLine();
             assertThat(first).isEqualTo(Long.toString(from));
-            Thread killer = new Thread(() -> {
-                try {
-                    Thread.sleep(afterMs);
-                } catch (InterruptedException e) {
-                    Thread.currentThread().interrupt();
-                }
-                // not through the process itself, which would close the stream that is still read
-                child.toHandle().destroyForcibly();
-            });
-            killer.start();
+            // not through the process itself, which would close the stream that is still read
+            CompletableFuture<Void> killed = CompletableFuture.runAsync(
+                    () -> child.toHandle().destroyForcibly(),
+                    CompletableFuture.delayedExecutor(afterMs, TimeUnit.MILLISECONDS));
             long said = from;
             for (String line = out.readLine(); line != null; line = out.readLine()) {
                 boolean whole = line.length() >= Long.toString(from).length();
                 said = whole && Long.parseLong(line) == said + 1 ? said + 1 : said;
             }
-            killer.join();
+            killed.join();
             assertThat(child.waitFor()).as("killed by the signal").isEqualTo(128 + 9);
             return said;
         }

@@ -380,14 +380,19 @@ class FolderWatchTest {
 
     @Test
     void theReaderLooksByItself() throws Exception {
+        write("before.csv", PULL + "4000\n");
         watch = new FolderWatch(new FolderSettings(folder, 100), queue, new FolderMemory());
         try (FolderReader reader = FolderReader.start(watch, queue)) {
             assertThat(reader).isNotNull();
             Optional<Arrival> arrival = queue.take(10_000);
             assertThat(arrival).get().isInstanceOf(Arrival.Connected.class);
-            Thread.sleep(600);
+            // the log of before is passed over at the first look; only then is another one new
+            while (!(arrival.orElseThrow() instanceof Arrival.FromFile)) {
+                arrival = queue.take(10_000);
+            }
             write("a.csv", PULL);
-            while (!(arrival.orElseThrow() instanceof Arrival.FileComplete)) {
+            while (!(arrival.orElseThrow() instanceof Arrival.FileComplete whole
+                    && whole.file().equals("a.csv"))) {
                 arrival = queue.take(10_000);
             }
         }

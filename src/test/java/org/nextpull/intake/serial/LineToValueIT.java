@@ -14,11 +14,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.concurrent.atomic.AtomicLongArray;
-import java.util.concurrent.locks.LockSupport;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.Await;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Hints;
@@ -111,9 +111,7 @@ class LineToValueIT {
             long start = System.nanoTime();
             for (int line = 0; line < sentNs.length(); line++) {
                 long due = start + line * (1_000_000_000L / linesASecond);
-                while (System.nanoTime() < due) {
-                    LockSupport.parkNanos(due - System.nanoTime());
-                }
+                Await.moment(due);
                 String text = String.format(Locale.ROOT, "%d,180.5,%d\r\n", 3000 + line % 4000, line);
                 sentNs.set(line, System.nanoTime());
                 port.write(text.getBytes(StandardCharsets.US_ASCII));

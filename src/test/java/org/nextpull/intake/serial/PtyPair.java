@@ -3,8 +3,10 @@ package org.nextpull.intake.serial;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.concurrent.TimeUnit;
+import java.time.Duration;
+import java.util.function.BooleanSupplier;
 import org.junit.jupiter.api.Assumptions;
+import org.nextpull.Await;
 
 /** Two pseudo-terminals, each the other end of the other, made by {@code socat}; closing it is pulling the plug. */
 public final class PtyPair implements AutoCloseable {
@@ -19,7 +21,7 @@ public final class PtyPair implements AutoCloseable {
     }
 
     /** Makes a pair whose ends are links in a folder. Without {@code socat} the test is skipped, but fails on the build server. */
-    public static PtyPair plugIn(Path folder) throws IOException, InterruptedException {
+    public static PtyPair plugIn(Path folder) throws IOException {
         Path near = folder.resolve("near");
         Path far = folder.resolve("far");
         Process socat;
@@ -35,13 +37,11 @@ public final class PtyPair implements AutoCloseable {
             Assumptions.abort("socat is not installed, so nothing was tested on a pseudo-terminal");
             throw e;
         }
-        long deadline = System.nanoTime() + TimeUnit.SECONDS.toNanos(10);
-        while (!(Files.exists(near) && Files.exists(far))) {
-            if (System.nanoTime() > deadline || !socat.isAlive()) {
-                socat.destroyForcibly();
-                throw new IOException("socat made no pseudo-terminals");
-            }
-            Thread.sleep(10);
+        BooleanSupplier isMade = () -> Files.exists(near) && Files.exists(far);
+        Await.comes(Duration.ofSeconds(10), () -> isMade.getAsBoolean() || !socat.isAlive());
+        if (!isMade.getAsBoolean()) {
+            socat.destroyForcibly();
+            throw new IOException("socat made no pseudo-terminals");
         }
         return new PtyPair(near, far, socat);
     }

@@ -12,6 +12,7 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.wire.Arrival;
@@ -151,15 +152,10 @@ class SerialPortsIT {
                 }
                 port.write(text.toString().getBytes(StandardCharsets.US_ASCII));
                 long due = start + (line + 100) * 100_000;
-                long aheadMs = (due - System.nanoTime()) / 1_000_000;
-                if (aheadMs > 0) {
-                    Thread.sleep(aheadMs);
-                }
+                Await.moment(due);
             }
         } catch (IOException e) {
             throw new java.io.UncheckedIOException(e);
-        } catch (InterruptedException e) {
-            Thread.currentThread().interrupt();
         }
     }
 

@@ -32,6 +32,7 @@ import javax.swing.JTextField;
 import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
+import org.nextpull.Await;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.TypeScale;
@@ -39,7 +40,6 @@ import org.nextpull.window.work.Work;
 
 /** One page of the window with the foot below it, driven by its keys and buttons and read by accessible names. */
 public final class DrivenPage implements AutoCloseable {
-    private static final long PATIENCE_NS = 60_000_000_000L;
 
     private final FootBar foot;
     private final Page page;
@@ -216,17 +216,7 @@ public final class DrivenPage implements AutoCloseable {
 
     /** Waits until something is so. */
     public void until(String what, BooleanSupplier isSo) {
-        long end = System.nanoTime() + PATIENCE_NS;
-        while (!isSo.getAsBoolean()) {
-            if (System.nanoTime() > end) {
-                throw new AssertionError("never seen: " + what);
-            }
-            try {
-                Thread.sleep(20);
-            } catch (InterruptedException stopped) {
-                Thread.currentThread().interrupt();
-            }
-        }
+        Await.until(what, isSo);
     }
 
     /** Lets every queue run dry: a page may ask for a picture, and a picture for another. */

@@ -6,6 +6,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
@@ -15,6 +16,7 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.channel.Hints;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -191,11 +193,7 @@ class ArrivalsTest {
             row++;
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
             System.arraycopy(bytes, 0, buffer, 0, bytes.length);
-            try {
-                Thread.sleep(2);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
+            Await.pass(Duration.ofMillis(2));
             return bytes.length;
         }
 

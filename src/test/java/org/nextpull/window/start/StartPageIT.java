@@ -10,6 +10,7 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -24,6 +25,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PortInfo;
@@ -189,11 +191,7 @@ class StartPageIT {
             row++;
             byte[] bytes = text.getBytes(StandardCharsets.UTF_8);
             System.arraycopy(bytes, 0, buffer, 0, bytes.length);
-            try {
-                Thread.sleep(10);
-            } catch (InterruptedException e) {
-                Thread.currentThread().interrupt();
-            }
+            Await.pass(Duration.ofMillis(10));
             return bytes.length;
         }
 
