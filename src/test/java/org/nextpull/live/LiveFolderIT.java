@@ -79,7 +79,8 @@ class LiveFolderIT {
         };
         LiveSession session = LiveSession.start(setup(folder, captures), listener);
         try (session) {
-            // a file that is there at the first look counts as one from before the session, and nothing tells of that look
+            // a file that is there at the first look counts as one from before the session, and nothing tells of that
+            // look
             Await.pass(Duration.ofMillis(600));
             Files.copy(LOG, folder.resolve("day.csv"));
             for (MeasuredPull pull : advised.pulls()) {

@@ -98,7 +98,9 @@ class LiveKillIT {
                     break;
                 }
             }
-            assertThat(child.waitFor(afterMs, TimeUnit.MILLISECONDS)).as("it ended by itself").isFalse();
+            assertThat(child.waitFor(afterMs, TimeUnit.MILLISECONDS))
+                    .as("it ended by itself")
+                    .isFalse();
             child.toHandle().destroyForcibly();
             assertThat(child.waitFor()).as("killed by the signal").isEqualTo(128 + 9);
         }
