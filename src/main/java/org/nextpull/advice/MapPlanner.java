@@ -16,6 +16,7 @@ import org.nextpull.unit.Lambda;
 public final class MapPlanner {
     private static final double STILL_CLIMBING_DEG = 0.5;
     private static final double BELOW_DEG = 4;
+    private static final double NEARLY_KNOWN = 3;
     private static final double ABOVE_DEG = 1;
     private static final int LEAST_FOR_PROOF = 2;
     private static final int LEAST_FOR_NO_GAIN = 4;
@@ -200,9 +201,15 @@ public final class MapPlanner {
                     : pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.BRACKET_ABOVE, proven);
         }
 
-        /** A pull below the best: where the least map is to stay, that map, which may then be proven already. */
+        /**
+         * A pull below the best: where that is nearly known, the map that is to stay, which may then be proven already; before, further
+         * below, where the curve tells more.
+         */
         private SparkMap below() {
-            return rules.ending().nearBestPercent() > 0 ? leastMap().map() : view.shifted(-BELOW_DEG);
+            boolean isNearlyKnown = peak.left.chanceOfMuch() <= NEARLY_KNOWN * rules.ending().chanceOfMuch();
+            return rules.ending().nearBestPercent() > 0 && isNearlyKnown
+                    ? leastMap().map()
+                    : view.shifted(-BELOW_DEG);
         }
 
         private boolean hasNoGain(MapDecision next, Optional<Judged> proven) {
