@@ -206,7 +206,8 @@ public final class MapPlanner {
          * below, where the curve tells more.
          */
         private SparkMap below() {
-            boolean isNearlyKnown = peak.left.chanceOfMuch() <= NEARLY_KNOWN * rules.ending().chanceOfMuch();
+            boolean isNearlyKnown =
+                    peak.left.chanceOfMuch() <= NEARLY_KNOWN * rules.ending().chanceOfMuch();
             return rules.ending().nearBestPercent() > 0 && isNearlyKnown
                     ? leastMap().map()
                     : view.shifted(-BELOW_DEG);
