@@ -8,6 +8,11 @@ package org.nextpull.chart;
  * @param scale pixels of the picture for each of these, from 0.5 to 8; 2 is sharp on paper
  */
 public record ChartSize(int width, int height, double scale) {
+    /**
+     * Accepts sides from 100 and a scale from 0.5 to 8.
+     *
+     * @throws IllegalArgumentException when one of them is outside its range
+     */
     public ChartSize {
         if (width < 100 || height < 100 || !(scale >= 0.5 && scale <= 8)) {
             throw new IllegalArgumentException("no size for a chart: " + width + " x " + height + " x " + scale);

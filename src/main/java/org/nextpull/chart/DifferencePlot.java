@@ -14,6 +14,11 @@ import java.util.List;
  */
 public record DifferencePlot(
         String title, String yTitle, int intervalPercent, List<Point> mean, Band interval, double worth) {
+    /**
+     * Accepts 0 where every difference matters.
+     *
+     * @throws IllegalArgumentException when the smallest difference is negative or NaN
+     */
     public DifferencePlot {
         mean = List.copyOf(mean);
         if (!(worth >= 0)) {

@@ -13,6 +13,11 @@ import java.util.function.Function;
  * @param findings what was found on the way, in order
  */
 public record Outcome<T>(Optional<T> value, List<Finding> findings) {
+    /**
+     * Accepts a value with any findings, and no value with an error among them.
+     *
+     * @throws IllegalArgumentException without a value and without an error
+     */
     public Outcome {
         findings = List.copyOf(findings);
         if (value.isEmpty() && findings.stream().noneMatch(Finding::isError)) {

@@ -13,6 +13,11 @@ import java.util.List;
  */
 public record ColumnTable(
         String name, long headerLine, List<String> headers, List<String> units, List<ProbeColumn> probes) {
+    /**
+     * Accepts as many probes as headers.
+     *
+     * @throws IllegalArgumentException when their numbers differ
+     */
     public ColumnTable {
         headers = List.copyOf(headers);
         units = List.copyOf(units);

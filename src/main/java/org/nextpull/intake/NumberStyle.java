@@ -6,6 +6,11 @@ package org.nextpull.intake;
  * @param decimal decimal mark, a point or a comma
  */
 public record NumberStyle(char decimal) {
+    /**
+     * Accepts a point or a comma.
+     *
+     * @throws IllegalArgumentException for any other mark
+     */
     public NumberStyle {
         if (decimal != '.' && decimal != ',') {
             throw new IllegalArgumentException("a decimal mark is a point or a comma: " + decimal);

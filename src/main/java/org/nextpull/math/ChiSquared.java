@@ -19,7 +19,12 @@ public final class ChiSquared {
         return new ChiSquared(degreesOfFreedom);
     }
 
-    /** Below this value lies the given probability, above 0 and below 1. */
+    /**
+     * Below this value lies the given probability.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException for 0, 1, what is beyond them, and NaN
+     */
     public double quantile(double probability) {
         return distribution.inverseCumulativeProbability(Probability.inside(probability));
     }
@@ -29,7 +34,13 @@ public final class ChiSquared {
         return distribution.survivalProbability(value);
     }
 
-    /** Interval of the true standard deviation, equal tails, from one estimated with these degrees of freedom. */
+    /**
+     * Interval of the true standard deviation, equal tails, from one estimated with these degrees of freedom.
+     *
+     * @param estimate in any unit, which is that of the interval too; not negative
+     * @param confidence above 0 and below 1
+     * @throws IllegalArgumentException for a confidence of 0, 1, beyond them, or NaN
+     */
     public Interval standardDeviation(double estimate, double confidence) {
         double tail = (1 - Probability.inside(confidence)) / 2;
         double degreesOfFreedom = distribution.getDegreesOfFreedom();

@@ -9,6 +9,12 @@ package org.nextpull.math;
  * @param degreesOfFreedom above 0, not always whole
  */
 public record Estimate(double value, double standardError, double degreesOfFreedom) {
+    /**
+     * Accepts infinite degrees of freedom, as of an error that is known.
+     *
+     * @throws IllegalArgumentException when the figure is not finite, its error is NaN, infinite or negative, or the degrees of freedom
+     *     are 0, negative or NaN
+     */
     public Estimate {
         if (!Double.isFinite(value) || !(standardError >= 0) || !Double.isFinite(standardError)) {
             throw new IllegalArgumentException("not an estimate: " + value + " with error " + standardError);

@@ -15,7 +15,12 @@ public final class FisherF {
         return new FisherF(numerator, denominator);
     }
 
-    /** Below this value lies the given probability, above 0 and below 1. */
+    /**
+     * Below this value lies the given probability.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException for 0, 1, what is beyond them, and NaN
+     */
     public double quantile(double probability) {
         return distribution.inverseCumulativeProbability(Probability.inside(probability));
     }

@@ -18,7 +18,13 @@ public final class NoncentralT {
         this.shift = shift;
     }
 
-    /** Degrees of freedom at least 1; the shift is the true difference in standard errors. */
+    /**
+     * The distribution of a t statistic when there is a true difference.
+     *
+     * @param degreesOfFreedom at least 1, not always whole
+     * @param shift the true difference in standard errors, finite
+     * @throws IllegalArgumentException when the degrees of freedom are below 1 or NaN, or the shift is not finite
+     */
     public static NoncentralT of(double degreesOfFreedom, double shift) {
         if (!(degreesOfFreedom >= 1) || !Double.isFinite(shift)) {
             throw new IllegalArgumentException("no distribution with " + degreesOfFreedom + " and " + shift);

@@ -8,7 +8,12 @@ public final class Normal {
 
     private Normal() {}
 
-    /** Below this value lies the given probability, above 0 and below 1. */
+    /**
+     * Below this value lies the given probability.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException for 0, 1, what is beyond them, and NaN
+     */
     public static double quantile(double probability) {
         return STANDARD.inverseCumulativeProbability(Probability.inside(probability));
     }

@@ -8,6 +8,11 @@ package org.nextpull.math;
  * @param steps number of steps, at least 1
  */
 public record OdeSpan(double from, double to, int steps) {
+    /**
+     * Accepts a span of no length.
+     *
+     * @throws IllegalArgumentException when the end lies before the start, one of them is NaN, or there is no step
+     */
     public OdeSpan {
         if (!(to >= from) || steps < 1) {
             throw new IllegalArgumentException("not a span: " + from + " to " + to + " in " + steps);

@@ -20,7 +20,12 @@ public final class Quantiles {
         return new Quantiles(sample.sorted());
     }
 
-    /** The quantile at a fraction from 0 to 1; the ends are the least and the largest number. */
+    /**
+     * The quantile at a fraction; the ends are the least and the largest number.
+     *
+     * @param fraction from 0 to 1, dimensionless
+     * @throws IllegalArgumentException when it is not, or NaN
+     */
     public double at(double fraction) {
         if (!(fraction >= 0 && fraction <= 1)) {
             throw new IllegalArgumentException("a fraction lies from 0 to 1, not at " + fraction);

@@ -99,16 +99,30 @@ public final class Series {
         return generate(values.length, index -> change.applyAsDouble(values[index]));
     }
 
-    /** Both rows, place by place. */
+    /**
+     * Both rows, place by place.
+     *
+     * @throws IllegalArgumentException when the sizes differ, or the operator gives what is no finite number
+     */
     public Series combine(Series other, DoubleBinaryOperator operator) {
         requireSameSize(other);
         return generate(values.length, index -> operator.applyAsDouble(values[index], other.values[index]));
     }
 
+    /**
+     * Sum, place by place.
+     *
+     * @throws IllegalArgumentException when the sizes differ
+     */
     public Series plus(Series other) {
         return combine(other, Double::sum);
     }
 
+    /**
+     * Difference, place by place.
+     *
+     * @throws IllegalArgumentException when the sizes differ
+     */
     public Series minus(Series other) {
         return combine(other, (left, right) -> left - right);
     }
@@ -169,11 +183,21 @@ public final class Series {
         return rough + correction / values.length;
     }
 
+    /**
+     * The least number.
+     *
+     * @throws IllegalStateException when empty
+     */
     public double min() {
         requireAtLeast(1);
         return stream().min().orElseThrow();
     }
 
+    /**
+     * The largest number.
+     *
+     * @throws IllegalStateException when empty
+     */
     public double max() {
         requireAtLeast(1);
         return stream().max().orElseThrow();
@@ -206,7 +230,11 @@ public final class Series {
         return sumOfSquaredDeviations() / (values.length - 1);
     }
 
-    /** Sample standard deviation, divided by n - 1; as {@link #variance()}. */
+    /**
+     * Sample standard deviation, divided by n - 1; as {@link #variance()}.
+     *
+     * @throws IllegalStateException with fewer than two numbers
+     */
     public double standardDeviation() {
         return Math.sqrt(variance());
     }

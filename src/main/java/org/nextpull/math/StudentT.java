@@ -23,12 +23,22 @@ public final class StudentT {
         return distribution.getDegreesOfFreedom();
     }
 
-    /** Below this value lies the given probability, above 0 and below 1. */
+    /**
+     * Below this value lies the given probability.
+     *
+     * @param probability above 0 and below 1
+     * @throws IllegalArgumentException for 0, 1, what is beyond them, and NaN
+     */
     public double quantile(double probability) {
         return distribution.inverseCumulativeProbability(Probability.inside(probability));
     }
 
-    /** Between minus and plus this value lies the given probability: 2.776 for 0.95 and 4 degrees of freedom. */
+    /**
+     * Between minus and plus this value lies the given probability: 2.776 for 0.95 and 4 degrees of freedom.
+     *
+     * @param confidence above 0 and below 1
+     * @throws IllegalArgumentException for 0, 1, what is beyond them, and NaN
+     */
     public double twoSided(double confidence) {
         return distribution.inverseSurvivalProbability((1 - Probability.inside(confidence)) / 2);
     }

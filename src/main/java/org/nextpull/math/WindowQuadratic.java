@@ -16,6 +16,7 @@ public final class WindowQuadratic {
      *
      * @param x abscissas, never falling
      * @param y as many ordinates
+     * @throws IllegalArgumentException when there is no point, the numbers of x and y differ, or x falls
      */
     public WindowQuadratic(Series x, Series y) {
         if (x.size() != y.size() || x.isEmpty()) {

@@ -15,6 +15,11 @@ public record ServeOrder(SweepPlan plan, long seed, List<String> ports, double s
     public static final double SLOWEST = 0.1;
     public static final double FASTEST = 100;
 
+    /**
+     * Accepts a speed from {@link #SLOWEST} to {@link #FASTEST}.
+     *
+     * @throws IllegalArgumentException for any other
+     */
     public ServeOrder {
         ports = List.copyOf(ports);
         if (!(speed >= SLOWEST && speed <= FASTEST)) {

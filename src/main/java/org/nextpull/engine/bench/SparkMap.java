@@ -16,6 +16,11 @@ public record SparkMap(List<Node> nodes) {
      */
     public record Node(double rpm, double deg) {}
 
+    /**
+     * Accepts one node or more.
+     *
+     * @throws IllegalArgumentException without a node
+     */
     public SparkMap {
         nodes = List.copyOf(nodes);
         if (nodes.isEmpty()) {

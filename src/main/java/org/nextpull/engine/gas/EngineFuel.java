@@ -33,6 +33,11 @@ public record EngineFuel(
     private static final double HYDROCARBON_KG_PER_MOL = 0.105;
     private static final double ETHANOL_KG_PER_MOL = 0.04607;
 
+    /**
+     * Accepts any positive density and octane index.
+     *
+     * @throws IllegalArgumentException when one of them is 0, negative or NaN
+     */
     public EngineFuel {
         if (!(density > 0) || !(octane > 0)) {
             throw new IllegalArgumentException("not a fuel: density " + density + ", octane " + octane);

@@ -7,6 +7,11 @@ package org.nextpull.engine.gas;
  * @param latentHeat heat of evaporation in J/kg, above 0
  */
 public record FuelEnergy(double lowerHeatingValue, double latentHeat) {
+    /**
+     * Accepts any positive heats.
+     *
+     * @throws IllegalArgumentException when one of them is 0, negative or NaN
+     */
     public FuelEnergy {
         if (!(lowerHeatingValue > 0) || !(latentHeat > 0)) {
             throw new IllegalArgumentException("not a fuel: heat " + lowerHeatingValue + ", latent " + latentHeat);

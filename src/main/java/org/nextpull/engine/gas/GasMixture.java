@@ -91,7 +91,11 @@ public final class GasMixture implements Gas {
             return this;
         }
 
-        /** The mixture of what was added; at least something must have been. */
+        /**
+         * The mixture of what was added.
+         *
+         * @throws IllegalStateException when nothing was
+         */
         public GasMixture build() {
             if (!(mass > 0)) {
                 throw new IllegalStateException("a mixture of nothing");

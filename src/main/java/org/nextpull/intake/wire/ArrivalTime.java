@@ -9,6 +9,11 @@ package org.nextpull.intake.wire;
 public record ArrivalTime(long sessionNs, long wallMs) {
     private static final double NS_A_SECOND = 1e9;
 
+    /**
+     * Accepts any time from the beginning of the session.
+     *
+     * @throws IllegalArgumentException for one before it
+     */
     public ArrivalTime {
         if (sessionNs < 0) {
             throw new IllegalArgumentException("a session begins at 0 ns: " + sessionNs);

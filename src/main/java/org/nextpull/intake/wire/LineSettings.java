@@ -14,6 +14,11 @@ import org.nextpull.plan.WireFacts;
  * @param byteNs nanoseconds that a byte takes on the line; 0 where it takes none
  */
 public record LineSettings(WireFacts.Lines kind, List<String> columns, double delayS, long byteNs) {
+    /**
+     * Accepts a delay from 0 to 60 s.
+     *
+     * @throws IllegalArgumentException for any other
+     */
     public LineSettings {
         columns = List.copyOf(columns);
         if (!(delayS >= 0 && delayS <= 60)) {

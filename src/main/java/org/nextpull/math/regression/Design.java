@@ -11,6 +11,11 @@ import org.nextpull.math.Series;
  * @param intercept whether a constant comes first
  */
 public record Design(List<Series> columns, boolean intercept) {
+    /**
+     * Accepts one column or more.
+     *
+     * @throws IllegalArgumentException without a column, or when the columns differ in length
+     */
     public Design {
         columns = List.copyOf(columns);
         if (columns.isEmpty()) {

@@ -12,7 +12,12 @@ import org.nextpull.math.StudentT;
 public final class Fieller {
     private Fieller() {}
 
-    /** Set of the vertex of a fit of degree 2. */
+    /**
+     * Set of the vertex of a fit of degree 2.
+     *
+     * @param confidence above 0 and below 1, 0.95 for 95 %
+     * @throws IllegalArgumentException for a fit of another degree or a confidence outside its range
+     */
     public static ConfidenceSet vertex(PolynomialFit fit, double confidence) {
         if (fit.degree() != 2) {
             throw new IllegalArgumentException("a vertex needs a fit of degree 2, not " + fit.degree());

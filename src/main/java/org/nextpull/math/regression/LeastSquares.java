@@ -22,7 +22,11 @@ public final class LeastSquares {
 
     private LeastSquares() {}
 
-    /** All readings with the same weight; one reading a row of the design. */
+    /**
+     * All readings with the same weight; one reading a row of the design.
+     *
+     * @throws IllegalArgumentException when readings and rows of the design differ in number
+     */
     public static FitResult<LinearFit> fit(Design design, Series readings) {
         return fit(design, readings, Series.constant(readings.size(), 1));
     }
@@ -31,6 +35,7 @@ public final class LeastSquares {
      * Weighted fit.
      *
      * @param weights above 0, proportional to one over the variance of a reading
+     * @throws IllegalArgumentException when readings, weights and rows of the design differ in number, or a weight is 0 or negative
      */
     public static FitResult<LinearFit> fit(Design design, Series readings, Series weights) {
         int rows = design.rows();

@@ -12,12 +12,23 @@ import org.nextpull.math.Series;
  */
 public record PolynomialFit(LinearFit standardised, Interval range) {
 
-    /** All readings with the same weight; degree at least 1. */
+    /**
+     * All readings with the same weight.
+     *
+     * @param degree at least 1
+     * @throws IllegalArgumentException for a degree below 1, or when the numbers of x and y differ
+     */
     public static FitResult<PolynomialFit> fit(Series x, Series y, int degree) {
         return fit(x, y, Series.constant(x.size(), 1), degree);
     }
 
-    /** Weighted fit; weights above 0, proportional to one over the variance of a reading. */
+    /**
+     * Weighted fit.
+     *
+     * @param weights above 0, proportional to one over the variance of a reading
+     * @param degree at least 1
+     * @throws IllegalArgumentException for a degree below 1, when x, y and weights differ in number, or when a weight is 0 or negative
+     */
     public static FitResult<PolynomialFit> fit(Series x, Series y, Series weights, int degree) {
         if (degree < 1) {
             throw new IllegalArgumentException("the degree is at least 1, not " + degree);
