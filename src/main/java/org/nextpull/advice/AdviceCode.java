@@ -22,6 +22,8 @@ public enum AdviceCode {
     BRACKET_MIXTURE,
     /** Timing again, at the mixture that was found. */
     CHECK_TIMING,
+    /** A map and a mixture that together tell most. */
+    EXPLORE,
     /** A setting again, since that tells more than a new one. */
     REPEAT_SETTING,
     /** One pull carries the verdict: it is run again before it is believed. */

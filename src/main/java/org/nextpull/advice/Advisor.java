@@ -2,6 +2,7 @@ package org.nextpull.advice;
 
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.nextpull.finding.Finding;
 import org.nextpull.plan.Limit;
 
 /**
@@ -17,7 +18,14 @@ public final class Advisor {
 
     /** The verdict of a day so far; a stop that was said stands until something opens the day again. */
     public static Verdict judge(Day day) {
-        return new KeptStop(day, Advisor::byPulls).verdict();
+        return MapDay.isOf(day)
+                ? new MapAdvisor(DayView.of(day)).verdict()
+                : new KeptStop(day, Advisor::byPulls).verdict();
+    }
+
+    /** Why there can be no verdict of a day whose ignition holds a map; empty where there can. */
+    public static Optional<Finding> hindrance(Day day) {
+        return MapDay.isOf(day) ? new MapDay(DayView.of(day)).hindrance() : Optional.empty();
     }
 
     private static Verdict byPulls(Day day) {
@@ -32,6 +40,7 @@ public final class Advisor {
         return new Verdict(
                 outlook.timing().map(SweepState::answer),
                 outlook.mixture().map(SweepState::answer),
+                Optional.empty(),
                 leave,
                 advice(outlook, leave),
                 Stream.of(outlook.timing(), outlook.mixture())

@@ -104,6 +104,15 @@ final class Exclusions {
         return least < Double.POSITIVE_INFINITY ? least - step - rules.knockMarginDeg() : stood - step;
     }
 
+    /** What clean pulls ran at a speed, whatever their mixture, degrees in order; empty where none got there. */
+    double[] cleanDeg(double rpm) {
+        return pulls.stream()
+                .filter(pull -> pull.reached().contains(rpm) && isCleanAt(pull, rpm))
+                .mapToDouble(pull -> pull.spark().degAt(rpm))
+                .sorted()
+                .toArray();
+    }
+
     private boolean isCleanAt(TriedPull pull, double rpm) {
         return !pull.metLimit() && bans.stream().noneMatch(ban -> ban.pull().equals(pull) && ban.reaches(rpm));
     }

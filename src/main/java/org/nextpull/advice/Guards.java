@@ -55,7 +55,12 @@ final class Guards {
     /** The longest step toward advance or lean. */
     Reach.Step step(Axis axis) {
         Way way = axis.factor() == Factor.TIMING ? Way.ADVANCE : Way.LEAN;
-        return new Reach.Step(axis.step().largest() * (unwatched(way).isEmpty() ? 1 : HALF));
+        return new Reach.Step(axis.step().largest() * shareOfStep(way));
+    }
+
+    /** The share of the plan's step that may be gone that way. */
+    double shareOfStep(Way way) {
+        return unwatched(way).isEmpty() ? 1 : HALF;
     }
 
     /** The least advance that may be asked for while the heat of the exhaust is not watched: half a step below the least clean one. */
@@ -69,10 +74,19 @@ final class Guards {
 
     /** Why a setting is not asked for yet; empty when it may be. */
     Optional<Reason.NotWatched> held(Proposal setting, Factor stage) {
-        if (isBracket(stage) && unwatched(Way.LEAN).contains(Limit.LEAN)) {
+        return held(ways(setting), isBracket(stage));
+    }
+
+    /**
+     * The same of a setting that goes those ways.
+     *
+     * @param isBracket whether it belongs to a search for the mixture
+     */
+    Optional<Reason.NotWatched> held(List<Way> ways, boolean isBracket) {
+        if (isBracket && unwatched(Way.LEAN).contains(Limit.LEAN)) {
             return Optional.of(new Reason.NotWatched(List.of(Limit.LEAN), false));
         }
-        List<Limit> missing = ways(setting).stream()
+        List<Limit> missing = ways.stream()
                 .flatMap(way -> unwatched(way).stream())
                 .filter(limit -> !view.day().ownWatch().contains(limit))
                 .distinct()

@@ -277,7 +277,16 @@ public final class MapPlanner {
             for (int r = 0; r < view.rows.length; r++) {
                 by.add(view.decidedBy(peak.map, r));
             }
-            return new MapAnswer(peak.setting(), peak.left, proven.map(Judged::setting), proven.map(Judged::left), by);
+            Judged least = leastMap();
+            return new MapAnswer(
+                    peak.setting(),
+                    peak.left,
+                    least.setting(),
+                    least.left,
+                    proven.map(Judged::setting),
+                    proven.map(Judged::left),
+                    view.caps,
+                    by);
         }
     }
 }

@@ -11,7 +11,7 @@ import org.nextpull.unit.Span;
  * above the start, and where a limit of the plan is not watched, everywhere.
  */
 final class Reach {
-    private static final double UNHEARD_DEG = 6;
+    static final double UNHEARD_DEG = 6;
 
     private Reach() {}
 

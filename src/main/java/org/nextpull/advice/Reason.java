@@ -3,6 +3,7 @@ package org.nextpull.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Temperature;
 
@@ -94,4 +95,32 @@ public sealed interface Reason {
      * @param pulls pulls used so far
      */
     record Ended(Optional<Evidence> evidence, int pulls) implements Reason {}
+
+    /**
+     * The first pull of a map.
+     *
+     * @param shiftDeg degrees that it lies from the present map
+     */
+    record FirstMap(double shiftDeg) implements Reason {}
+
+    /**
+     * The search for a map goes on.
+     *
+     * @param purpose what the pull is for
+     * @param pulls pulls so far
+     * @param left torque that the most torque's map, as far as it may be run next, is expected to leave
+     * @param scatterPercent scatter from pull to pull that the fit works with
+     * @param listen knock is not measured: the operator must listen during this pull and mark it
+     */
+    record MapSearch(PullPurpose purpose, int pulls, TorqueLeft left, double scatterPercent, boolean listen)
+            implements Reason {}
+
+    /**
+     * The end of a day of a map.
+     *
+     * @param pulls pulls so far
+     * @param left what stays to be had at the map of most torque
+     * @param scatterPercent scatter from pull to pull that the fit works with
+     */
+    record MapEnded(int pulls, TorqueLeft left, double scatterPercent) implements Reason {}
 }

@@ -9,6 +9,7 @@ import org.nextpull.finding.Finding;
  *
  * @param timing the timing sweep, as soon as any advance was run
  * @param mixture the mixture bracket, as soon as one began
+ * @param map the map of a day whose ignition holds one, as soon as a pull gave torque; such a day has no sweeps
  * @param chosen what would be left in the engine if the day ended now; empty before a clean pull
  * @param advice the next step
  * @param findings what is worth saying about the day as a whole
@@ -16,6 +17,7 @@ import org.nextpull.finding.Finding;
 public record Verdict(
         Optional<SweepAnswer> timing,
         Optional<SweepAnswer> mixture,
+        Optional<MapState> map,
         Optional<Chosen> chosen,
         Advice advice,
         List<Finding> findings) {

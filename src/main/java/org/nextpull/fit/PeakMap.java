@@ -2,9 +2,13 @@ package org.nextpull.fit;
 
 import org.nextpull.channel.SparkMap;
 import org.nextpull.math.NormalMixture;
+import org.nextpull.unit.Span;
 
 /** The best-torque map at one mixture: a belief a row. Immutable. */
 public final class PeakMap {
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+
     private final SurfacePosterior posterior;
     private final double hundredths;
     private final double[] mean;
@@ -49,6 +53,17 @@ public final class PeakMap {
     /** The belief of a row as it is reported: wider, since priors may be off. */
     public NormalMixture reported(int row) {
         return belief(row).widened(posterior.surface().priors().limitWidening());
+    }
+
+    /** The chance that a row's peak lies below an advance. */
+    public double chanceBelow(int row, double deg) {
+        return belief(row).below(deg);
+    }
+
+    /** 5 to 95 % of a row as it is reported, degrees. */
+    public Span ninety(int row) {
+        NormalMixture reported = reported(row);
+        return Span.of(reported.quantile(LOW), reported.quantile(HIGH));
     }
 
     /** The means as a map over the rows. */

@@ -7,7 +7,7 @@ import org.nextpull.unit.Span;
  * The spark-timing sweep, table {@code [timing]}. With {@link Sets#OFFSET} all three advances are degrees added to the present map.
  *
  * @param sets what the operator sets
- * @param start where the sweep starts
+ * @param start where the sweep starts; with {@link Sets#MAP} degrees added to the present map
  * @param least the most retarded setting allowed
  * @param most the most advanced setting allowed
  * @param step in deg
@@ -29,7 +29,8 @@ public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, 
     }
 
     public TimingPlan {
-        if (least.compareTo(start) > 0 || start.compareTo(most) > 0) {
+        boolean isOutside = least.compareTo(start) > 0 || start.compareTo(most) > 0;
+        if (sets != Sets.MAP && isOutside) {
             throw new IllegalArgumentException("start outside its limits: " + least + ", " + start + ", " + most);
         }
     }

@@ -26,6 +26,17 @@ record Bounds<T extends Comparable<T>>(T start, T low, T high) {
         return Optional.of(new Bounds<>(start.get(), low.get(), high.get()));
     }
 
+    /** Reads two needed limits and a start that is counted from elsewhere, so that it need not lie between them. */
+    static <T extends Comparable<T>> Optional<Bounds<T>> readLimits(TableReader table, Keys<T> keys, T usualStart) {
+        T start = table.find(keys.start()).orElse(usualStart);
+        Optional<T> low = table.need(keys.low());
+        Optional<T> high = table.need(keys.high());
+        if (!ordered(table, keys.low(), low, keys.high(), high)) {
+            return Optional.empty();
+        }
+        return low.flatMap(least -> high.map(most -> new Bounds<>(start, least, most)));
+    }
+
     private static <T extends Comparable<T>> boolean ordered(
             TableReader table, PlanKey<T> lowKey, Optional<T> low, PlanKey<T> highKey, Optional<T> high) {
         if (low.isEmpty() || high.isEmpty() || low.get().compareTo(high.get()) <= 0) {

@@ -18,14 +18,15 @@ final class TimingTable {
             .usual(Sets.FLAT)
             .said(
                     "You set",
-                    "One advance for the whole pull, or degrees added everywhere to the present map. `map`, an advance in each cell,"
-                            + " is understood, but taken as `flat` yet.");
+                    "One advance for the whole pull, an advance in each cell of a map over speed, or degrees added everywhere to a map"
+                            + " that no log shows. A log whose advance varies over speed within a pull is taken as a map.");
     private static final Bounds.Keys<Advance> BOUNDS = new Bounds.Keys<>(
             PlanKey.of("start_deg", KeyFormat.advance())
-                    .needed("needed")
+                    .needed("needed; `0` with `sets = \"map\"`")
                     .said(
                             "Start",
-                            "Where the sweep starts: on the retarded side, where the engine is known to run clean."),
+                            "Where the sweep starts: on the retarded side, where the engine is known to run clean. For a map, how far the"
+                                    + " first pull lies from the present map."),
             PlanKey.of("least_deg", KeyFormat.advance())
                     .needed("needed")
                     .said("Min advance", "Never less advance: retard heats the exhaust."),
@@ -45,11 +46,11 @@ final class TimingTable {
                             "What the ignition can be set to; proposals are rounded to it, toward retard."));
 
     private static final PlanKey<List<Double>> MAP_RPM = PlanKey.of("map_rpm", KeyFormat.speeds())
-            .unused()
-            .said("Map speeds", "Speeds of the cells of the ignition's map.");
+            .said("Map speeds", "Speeds of the cells of the ignition's map; the rows of the band where left out.");
     private static final PlanKey<List<MapFacts.Cell>> PRESENT_MAP = PlanKey.of("present_map", KeyFormat.cells())
-            .unused()
-            .said("Present map", "What the ignition's map holds before the sweep; it covers the band.");
+            .said(
+                    "Present map",
+                    "What the ignition's map holds before the sweep; it covers the band. What the first pull logged where left out.");
 
     static final PlanTable<TimingPlan> TABLE = PlanTable.<TimingPlan>of(
                     "timing", Presence.SWITCHED, "Spark timing", "The spark sweep. Off where spark stays as it is.")
@@ -73,13 +74,12 @@ final class TimingTable {
             return Optional.empty();
         }
         Sets sets = table.get(SETS);
-        if (sets == Sets.MAP) {
-            table.notUsedYet(SETS);
-        }
         MapFacts map = map(table, sets);
         Optional<Step> step = STEP.read(table);
-        return Bounds.read(table, BOUNDS)
-                .flatMap(
+        Optional<Bounds<Advance>> bounds = sets == Sets.MAP
+                ? Bounds.readLimits(table, BOUNDS, Advance.ofDeg(0))
+                : Bounds.read(table, BOUNDS);
+        return bounds.flatMap(
                         deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
     }
 

@@ -1,0 +1,54 @@
+package org.nextpull.advice;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.TorqueLeft;
+import org.nextpull.unit.Lambda;
+
+/**
+ * Where a day of a map stands, for people to read.
+ *
+ * @param present map that stood in the engine before the day; its breakpoints are the cells
+ * @param last what the last pull ran, at the cells
+ * @param rows the speeds of the answer, rising
+ * @param knockLimits what knock forbids, by speed; only speeds where it forbids something
+ * @param peak map of most torque, as far as it may be run next
+ * @param leftAtPeak what it leaves of what knock and the plan allow
+ * @param least the least advance near enough to that
+ * @param leftAtLeast what it leaves
+ * @param lambda best mixture, as far as it may be run next; empty where it is not swept
+ * @param scatterPercent scatter from pull to pull that the fit works with
+ * @param driftPercent drift a pull that the fit works with
+ */
+public record MapState(
+        SparkMap present,
+        SparkMap last,
+        List<MapRow> rows,
+        List<KnockAtRow> knockLimits,
+        SparkMap peak,
+        TorqueLeft leftAtPeak,
+        SparkMap least,
+        TorqueLeft leftAtLeast,
+        Optional<Lambda> lambda,
+        double scatterPercent,
+        double driftPercent) {
+    public MapState {
+        rows = List.copyOf(rows);
+        knockLimits = List.copyOf(knockLimits);
+    }
+
+    /**
+     * What knock forbids at a speed.
+     *
+     * @param rpm the speed
+     * @param deg the most advance that it leaves: where it was heard, less the plan's margin
+     * @param pull the pull that set it
+     */
+    public record KnockAtRow(double rpm, double deg, int pull) {}
+
+    /** Whether pulls bracket the peak at every speed, or knock or the plan decides it. */
+    public boolean isAnswered() {
+        return rows.stream().allMatch(row -> row.answer().isPresent());
+    }
+}
