@@ -35,10 +35,10 @@ final class MapAdvisor {
         MapEvidence evidence = new MapEvidence(
                 SurfacePosterior.of(maps.surface()),
                 maps.tried(),
-                Optional.empty(),
+                maps.levels(),
                 maps.present().orElseThrow());
         MapDecision decision = new MapPlanner(allowed.rules()).decide(evidence);
-        MapState state = new MapReading(maps, evidence, decision.answer(), allowed.spark(), view.here()).state();
+        MapState state = new MapReading(maps, evidence, decision.answer(), allowed.spark()).state();
         Optional<Chosen> leave = leave(evidence, decision.answer(), state);
         return verdict(Optional.of(state), leave, advice(decision, state, leave));
     }
@@ -87,7 +87,7 @@ final class MapAdvisor {
                     .orElseGet(() -> stop(AdviceCode.KNOCK_LIMITED, ended(state), leave));
         }
         Reason reason = new Reason.MapSearch(
-                pull.purpose(), view.here().size(), state.leftAtPeak(), state.scatterPercent(), !isHeardIn(last()));
+                pull.purpose(), view.here().size(), state.leftAtPeak(), state.scatterPercent(), isUnheard());
         Draft draft = new Draft(
                 pull.purpose() == PullPurpose.LOOK_AGAIN ? Action.REPEAT : Action.PULL,
                 code(pull.purpose()),
@@ -152,12 +152,9 @@ final class MapAdvisor {
         return new Reason.MapEnded(view.here().size(), state.leftAtPeak(), state.scatterPercent());
     }
 
-    private MeasuredPull last() {
-        return view.here().get(view.here().size() - 1);
-    }
-
-    private static boolean isHeardIn(MeasuredPull pull) {
-        return pull.knock().isMeasured();
+    private boolean isUnheard() {
+        List<MeasuredPull> here = view.here();
+        return !here.get(here.size() - 1).knock().isMeasured();
     }
 
     private Proposal proposal(EngineSetting setting) {
@@ -191,13 +188,14 @@ final class MapAdvisor {
     /** What stays in the engine if the day ended now: the map that was proven, else the best of those that were run clean. */
     private Optional<Chosen> leave(MapEvidence evidence, MapAnswer answer, MapState state) {
         return answer.leave()
-                .map(setting -> new Chosen(settable(setting), by(state)))
-                .or(() -> bestRun(evidence, answer))
+                .map(setting -> new Chosen(settable(setting), by(state), proof(state, Chosen.Standing.PROVEN)))
+                .or(() -> bestRun(evidence, answer, state))
                 .or(() -> Optional.of(allowed.retreat(state.present()))
                         .filter(allowed::isWithinPlan)
                         .map(map -> new Chosen(
                                 proposal(EngineSetting.of(map, state.lambda())),
-                                view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT)));
+                                view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
+                                proof(state, Chosen.Standing.NOT_RUN))));
     }
 
     private Proposal settable(EngineSetting run) {
@@ -213,14 +211,24 @@ final class MapAdvisor {
                         : decided.contains(ChosenBy.HIGHEST_TRIED) ? ChosenBy.HIGHEST_TRIED : ChosenBy.PEAK;
     }
 
-    private Optional<Chosen> bestRun(MapEvidence evidence, MapAnswer answer) {
+    private static Chosen.Proof proof(MapState state, Chosen.Standing standing) {
+        boolean isBracketed = state.rows().stream().allMatch(MapRow::isBracketed);
+        List<Factor> timing = List.of(Factor.TIMING);
+        return new Chosen.Proof(isBracketed ? timing : List.of(), isBracketed ? List.of() : timing, standing);
+    }
+
+    private Optional<Chosen> bestRun(MapEvidence evidence, MapAnswer answer, MapState state) {
+        long clean = evidence.pulls().stream().filter(TriedPull::isClean).count();
+        Chosen.Standing standing = clean == 1 ? Chosen.Standing.ONLY_ONE : Chosen.Standing.NOT_PROVEN;
         return evidence.pulls().stream()
                 .filter(TriedPull::isClean)
                 .filter(pull -> isUnder(answer, pull.spark()))
                 .min(Comparator.comparingDouble(
                         pull -> left(evidence, answer, pull).expectedPercent()))
                 .map(pull -> new Chosen(
-                        settable(EngineSetting.of(pull.spark(), pull.lambda())), ChosenBy.HIGHEST_TRIED));
+                        settable(EngineSetting.of(pull.spark(), pull.lambda())),
+                        ChosenBy.HIGHEST_TRIED,
+                        proof(state, standing)));
     }
 
     private boolean isUnder(MapAnswer answer, SparkMap map) {

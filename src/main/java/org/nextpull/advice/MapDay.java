@@ -12,6 +12,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
+import org.nextpull.fit.KnockLevels;
 import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.Surface;
@@ -215,17 +216,51 @@ final class MapDay {
         return lambda.isPresent() ? Optional.of(Lambda.of(lambda.getAsDouble())) : Optional.empty();
     }
 
-    /** The pulls of the present configuration as far as they tell how far the engine may go. */
-    List<TriedPull> tried() {
-        return new TriedMaps(view, timing, present()).of(view.here());
+    /** The pulls of the present configuration, and what else knocked on its fuel, in order. */
+    List<MeasuredPull> counting() {
+        return view.day().pulls().stream()
+                .filter(pull -> view.here().contains(pull) || isKnockBesides(pull))
+                .toList();
     }
 
-    /** The same of all other pulls of the day, whose knock makes a new configuration start lower. */
+    private boolean isKnockBesides(MeasuredPull stretch) {
+        return !stretch.isPull()
+                && stretch.knock().isHeard()
+                && stretch.setting().isOnFuel(view.fuel());
+    }
+
+    /** The same as far as they tell how far the engine may go. */
+    List<TriedPull> tried() {
+        return new TriedMaps(view, timing, present()).of(counting());
+    }
+
+    /** Pulls of other configurations, whose knock makes this one start lower. */
     List<TriedPull> triedElsewhere() {
+        List<MeasuredPull> here = counting();
         return new TriedMaps(view, timing, present())
                 .of(view.day().pulls().stream()
-                        .filter(pull -> !view.here().contains(pull))
+                        .filter(pull -> !here.contains(pull) && pull.knock().isHeard())
                         .toList());
+    }
+
+    /** How a graded knock level grows at each speed; empty where the plan has no limit of it or no pull a level. */
+    Optional<KnockLevels> levels() {
+        OptionalDouble limit = view.day().plan().limits().knockLevel();
+        if (limit.isEmpty()) {
+            return Optional.empty();
+        }
+        SpeedRows speeds = SpeedRows.ofRpm(rows);
+        List<KnockLevels.Level> levels = new ArrayList<>();
+        for (MeasuredPull pull : used) {
+            SparkMap spark = TriedMaps.logged(readRows(pull), timing);
+            pull.knock().levels().stream()
+                    .filter(level -> level.level() > 0 && !view.day().lifted().contains(pull.number()))
+                    .forEach(level -> levels.add(new KnockLevels.Level(
+                            speeds.nearest(level.rpm()),
+                            spark.degAt(level.rpm()),
+                            Math.log(level.level() / limit.getAsDouble()))));
+        }
+        return levels.isEmpty() ? Optional.empty() : Optional.of(new KnockLevels(speeds, levels));
     }
 
     /** The map that stood in the engine before the day: the plan's, else what the first pull logged. Its breakpoints are the cells. */

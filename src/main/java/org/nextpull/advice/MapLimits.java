@@ -199,7 +199,7 @@ final class MapLimits {
         Arrays.fill(floor, Double.NEGATIVE_INFINITY);
         for (int i = 0; i < tried.size(); i++) {
             SparkMap hot = tried.get(i).spark();
-            if (wasHot(view.here().get(i)) && isNoRicher(lambda, tried.get(i).lambda())) {
+            if (wasHot(maps.counting().get(i)) && isNoRicher(lambda, tried.get(i).lambda())) {
                 for (int r = 0; r < rows.length; r++) {
                     double rpm = rows[r];
                     boolean isProven = tried.stream()

@@ -1,33 +1,31 @@
 package org.nextpull.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.PeakMap;
 import org.nextpull.fit.SurfacePosterior;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
 
 /** Reads what a day of a map says off its posterior and the planner's answer. */
 final class MapReading {
-    /** A peak is bracketed where the most advanced clean advance lies beyond it with this chance, and the least one before it. */
+    /** An advance is bracketed where the most advanced clean one lies beyond it with this chance, and the least one before it. */
     private static final double BEYOND = 0.75;
 
     private final MapDay day;
     private final MapEvidence evidence;
     private final MapAnswer answer;
     private final SparkRules rules;
-    private final List<MeasuredPull> here;
 
-    MapReading(MapDay day, MapEvidence evidence, MapAnswer answer, SparkRules rules, List<MeasuredPull> here) {
+    MapReading(MapDay day, MapEvidence evidence, MapAnswer answer, SparkRules rules) {
         this.day = day;
         this.evidence = evidence;
         this.answer = answer;
         this.rules = rules;
-        this.here = here;
     }
 
     MapState state() {
@@ -42,6 +40,7 @@ final class MapReading {
                 answer.leftAtPeak(),
                 answer.least().map().orElseThrow(),
                 answer.leftAtLeast(),
+                answer.leftByLeave(),
                 answer.peak().lambda(),
                 posterior.scatterPercent(),
                 posterior.driftPercent(0));
@@ -58,37 +57,48 @@ final class MapReading {
         List<MapRow> rows = new ArrayList<>();
         for (int r = 0; r < speeds.length; r++) {
             double[] clean = exclusions.cleanDeg(speeds[r]);
-            ChosenBy by = answer.decidedBy().get(r);
+            OptionalDouble run = Arrays.stream(clean).max();
             double leastDeg = least.degAt(speeds[r]);
-            double below = peak.degAt(speeds[r]) - leastDeg;
-            Optional<MapRow.Peak> found = by == ChosenBy.PEAK && isBracketed(peaks, r, clean)
-                    ? Optional.of(peak(peaks, r, leastDeg, below))
-                    : Optional.empty();
-            boolean isHeld = by == ChosenBy.KNOCK_LIMIT || by == ChosenBy.PLAN_LIMIT;
-            boolean isRun = clean.length > 0 && clean[clean.length - 1] >= leastDeg - rules.resolutionDeg();
-            rows.add(new MapRow(
-                    speeds[r],
-                    found.isPresent() || (isHeld && isRun)
-                            ? Optional.of(new MapRow.Best(leastDeg, found))
-                            : Optional.empty(),
-                    clean.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(clean[clean.length - 1]),
-                    by));
+            ChosenBy by = answer.decidedBy().get(r);
+            Optional<MapRow.Best> best = run.isEmpty()
+                    ? Optional.empty()
+                    : by == ChosenBy.PEAK
+                            ? free(new Row(peaks, r, clean), leastDeg, peak.degAt(speeds[r]) - leastDeg)
+                            : held(by, leastDeg, run.getAsDouble());
+            rows.add(new MapRow(speeds[r], best, run, by));
         }
         return rows;
     }
 
-    private static boolean isBracketed(PeakMap peaks, int row, double[] clean) {
-        return clean.length > 1
-                && clean[0] < peaks.mean(row)
-                && peaks.chanceBelow(row, clean[clean.length - 1]) >= BEYOND;
+    /** A row with what clean pulls ran there, in order. */
+    private record Row(PeakMap peaks, int row, double[] clean) {
+        /** Whether clean pulls surely reach beyond the peak less some degrees, and lie on both sides of it. */
+        boolean brackets(double belowPeakDeg) {
+            double run = clean[clean.length - 1];
+            return clean.length > 1
+                    && clean[0] < peaks.mean(row) - belowPeakDeg
+                    && peaks.chanceBelow(row, run + belowPeakDeg) >= BEYOND;
+        }
     }
 
-    /** The interval of the best advance is that of the peak, as far below it as the best is. */
-    private static MapRow.Peak peak(PeakMap peaks, int row, double leastDeg, double below) {
-        Span ninety = peaks.ninety(row);
-        return new MapRow.Peak(
-                peaks.mean(row),
-                Span.of(Math.min(leastDeg, ninety.low() - below), Math.max(leastDeg, ninety.high() - below)));
+    /** A row that neither knock nor the plan holds. The interval of the best is that of the peak, as far below it as the best is. */
+    private static Optional<MapRow.Best> free(Row row, double leastDeg, double below) {
+        if (!row.brackets(below)) {
+            return Optional.empty();
+        }
+        Span ninety = row.peaks().ninety(row.row());
+        Span interval = Span.of(Math.min(leastDeg, ninety.low() - below), Math.max(leastDeg, ninety.high() - below));
+        return Optional.of(new MapRow.Best(
+                leastDeg,
+                Optional.of(interval),
+                row.brackets(0) ? OptionalDouble.of(row.peaks().mean(row.row())) : OptionalDouble.empty()));
+    }
+
+    /** A row that knock or the plan holds below its peak: its best is stated once it was run. */
+    private Optional<MapRow.Best> held(ChosenBy by, double leastDeg, double runDeg) {
+        return by == ChosenBy.HIGHEST_TRIED || runDeg < leastDeg - rules.resolutionDeg()
+                ? Optional.empty()
+                : Optional.of(new MapRow.Best(leastDeg, Optional.empty(), OptionalDouble.empty()));
     }
 
     private List<MapState.KnockAtRow> knockLimits() {
@@ -103,7 +113,7 @@ final class MapReading {
                 double ban = new Exclusions(one, rules, speeds, new FlagLooks(one, false)).banDeg(rpm, lambda);
                 if (ban < lowest) {
                     lowest = ban;
-                    set = here.get(i).number();
+                    set = day.counting().get(i).number();
                 }
             }
             if (lowest < Double.POSITIVE_INFINITY) {

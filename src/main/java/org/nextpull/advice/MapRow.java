@@ -8,7 +8,7 @@ import org.nextpull.unit.Span;
  * One speed of the answer of a map.
  *
  * @param rpm the speed
- * @param answer the best advance there; empty where no clean pull went beyond it yet and nothing else decides it
+ * @param answer the best advance there; empty where clean pulls do not surely reach it yet and nothing else decides it
  * @param runDeg the most advanced clean advance that was run there; empty where there was none
  * @param by what decides it
  */
@@ -17,20 +17,13 @@ public record MapRow(double rpm, Optional<Best> answer, OptionalDouble runDeg, C
      * The best advance of a speed.
      *
      * @param deg the least advance that is near enough to the best that knock and the plan allow, rounded toward retard
-     * @param peak the peak with its interval; empty where knock or the plan holds the advance below it
+     * @param interval of it, 5 to 95 %; empty where knock or the plan holds it below that of the engine
+     * @param peakDeg mean of where the peak may lie; empty where clean pulls do not surely go beyond it
      */
-    public record Best(double deg, Optional<Peak> peak) {}
-
-    /**
-     * The peak of a speed.
-     *
-     * @param deg mean of where it may lie
-     * @param interval of the best advance, 5 to 95 %
-     */
-    public record Peak(double deg, Span interval) {}
+    public record Best(double deg, Optional<Span> interval, OptionalDouble peakDeg) {}
 
     /** Whether clean pulls went beyond the peak and stayed below it. */
     public boolean isBracketed() {
-        return answer.flatMap(Best::peak).isPresent();
+        return answer.filter(best -> best.peakDeg().isPresent()).isPresent();
     }
 }

@@ -17,6 +17,7 @@ import org.nextpull.unit.Lambda;
  * @param leftAtPeak what it leaves of what knock and the plan allow
  * @param least the least advance near enough to that
  * @param leftAtLeast what it leaves
+ * @param leftByLeave what the map leaves that stays in the engine; empty while no map that was run will do
  * @param lambda best mixture, as far as it may be run next; empty where it is not swept
  * @param scatterPercent scatter from pull to pull that the fit works with
  * @param driftPercent drift a pull that the fit works with
@@ -30,6 +31,7 @@ public record MapState(
         TorqueLeft leftAtPeak,
         SparkMap least,
         TorqueLeft leftAtLeast,
+        Optional<TorqueLeft> leftByLeave,
         Optional<Lambda> lambda,
         double scatterPercent,
         double driftPercent) {
@@ -46,9 +48,4 @@ public record MapState(
      * @param pull the pull that set it
      */
     public record KnockAtRow(double rpm, double deg, int pull) {}
-
-    /** Whether pulls bracket the peak at every speed, or knock or the plan decides it. */
-    public boolean isAnswered() {
-        return rows.stream().allMatch(row -> row.answer().isPresent());
-    }
 }

@@ -3,12 +3,15 @@ package org.nextpull.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.Band;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
+import org.nextpull.response.SparkTakenOut;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.SpeedBand;
 
@@ -21,6 +24,12 @@ final class TriedMaps {
     private static final double MEANT = 0.2;
     /** Pulls that are in no plan's band may have reached any speed. */
     private static final SpeedBand ANY_SPEED = new SpeedBand(0, 100_000);
+
+    /** Events this near to each other are one flag. */
+    private static final double ONE_FLAG_RPM = 25;
+
+    /** A row that a cell beside it feeds with less than this says too little of the cell. */
+    private static final double LEAST_SHARE = 0.25;
 
     private final DayView view;
     private final TimingPlan timing;
@@ -39,7 +48,8 @@ final class TriedMaps {
             List<RowFigure> rows = pull.figures().map(Figures::rows).orElse(List.of()).stream()
                     .filter(row -> row.advance().isPresent())
                     .toList();
-            Optional<SparkMap> spark = rows.isEmpty() ? guessed(pull, last) : Optional.of(logged(rows, timing));
+            Optional<SparkMap> spark =
+                    rows.isEmpty() ? guessed(pull, last) : Optional.of(withCellsBeside(logged(rows, timing)));
             spark.ifPresent(map -> tried.add(tried(pull, map, rows)));
             last = rows.isEmpty() ? last : spark;
         }
@@ -54,13 +64,24 @@ final class TriedMaps {
                 MapDay.lambda(pull),
                 rows.size() < 2
                         ? view.day().plan().band().map(Band::speeds).orElse(ANY_SPEED)
-                        : new SpeedBand(rows.get(0).rpm(), rows.get(rows.size() - 1).rpm()),
-                isLifted || !pull.knock().isHeard() ? List.of() : flags(),
+                        : new SpeedBand(
+                                spark.cells().get(0).rpm(),
+                                spark.cells().get(spark.cells().size() - 1).rpm()),
+                isLifted || !pull.knock().isHeard() ? List.of() : flags(pull.knock()),
                 metLimit || !pull.isUsed());
     }
 
-    private static List<KnockFlag> flags() {
-        return List.of(KnockFlag.somewhere());
+    /** Knock at each speed where it was heard; where nobody knows the speed, everywhere. */
+    private static List<KnockFlag> flags(KnockHeard knock) {
+        List<KnockFlag> flags = DoubleStream.concat(
+                        knock.at().stream().flatMapToDouble(at -> at.rpm().stream()),
+                        knock.takenOut().stream().mapToDouble(SparkTakenOut::rpm))
+                .map(rpm -> Math.rint(rpm / ONE_FLAG_RPM) * ONE_FLAG_RPM)
+                .distinct()
+                .mapToObj(KnockFlag::atRpm)
+                .toList();
+        boolean isAnySpeedUnknown = knock.at().stream().anyMatch(at -> at.rpm().isEmpty());
+        return flags.isEmpty() || isAnySpeedUnknown ? List.of(KnockFlag.somewhere()) : flags;
     }
 
     /**
@@ -76,6 +97,39 @@ final class TriedMaps {
                                         .orElseThrow()))
                         .orElse(map))
                 .or(() -> mean.map(SparkMap::flat));
+    }
+
+    /**
+     * The map with the next cell on either side of its rows, where that feeds them: the line from the last cell inside through the last
+     * row leads to it. A pull that ran through the row counts as having reached it, since it decides the advance that was run there.
+     */
+    private SparkMap withCellsBeside(SparkMap rows) {
+        List<SparkMap.Cell> cells = new ArrayList<>(rows.cells());
+        double first = cells.get(0).rpm();
+        double last = cells.get(cells.size() - 1).rpm();
+        double[] known = present.map(map ->
+                        map.cells().stream().mapToDouble(SparkMap.Cell::rpm).toArray())
+                .orElse(new double[0]);
+        for (int i = 0; i + 1 < known.length; i++) {
+            if (known[i] < first && first < known[i + 1]) {
+                beside(rows, known[i], first, known[i + 1]).ifPresent(cell -> cells.add(0, cell));
+            }
+            if (known[i] < last && last < known[i + 1]) {
+                beside(rows, known[i + 1], last, known[i]).ifPresent(cells::add);
+            }
+        }
+        return new SparkMap(cells);
+    }
+
+    private Optional<SparkMap.Cell> beside(SparkMap rows, double cell, double row, double inner) {
+        double share = (row - inner) / (cell - inner);
+        if (share < LEAST_SHARE) {
+            return Optional.empty();
+        }
+        double atInner = rows.degAt(inner);
+        double deg = atInner + (rows.degAt(row) - atInner) / share;
+        double resolution = timing.step().resolution();
+        return Optional.of(new SparkMap.Cell(cell, Advance.ofDeg(Math.rint(deg / resolution) * resolution)));
     }
 
     /** Rows as a map: a value that is all but one that can be set was meant to be that. */

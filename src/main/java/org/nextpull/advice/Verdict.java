@@ -27,11 +27,11 @@ public record Verdict(
 
     /** The same with another next step, and what that leaves. */
     Verdict withAdvice(Advice newAdvice) {
-        return new Verdict(timing, mixture, newAdvice.leave(), newAdvice, findings);
+        return new Verdict(timing, mixture, map, newAdvice.leave(), newAdvice, findings);
     }
 
     /** The same with a stop named that was said earlier. */
     public Verdict withEarlier(EarlierStop stop) {
-        return new Verdict(timing, mixture, chosen, advice.withEarlier(stop), findings);
+        return new Verdict(timing, mixture, map, chosen, advice.withEarlier(stop), findings);
     }
 }

@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.io.PrintWriter;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.app.DayInput;
@@ -26,6 +27,13 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(names = "--charts", paramLabel = "DIR", description = "Also write the charts as PNG into this folder.")
     private Optional<String> charts = Optional.empty();
 
+    @Option(
+            names = "--map",
+            paramLabel = "FILE",
+            description = "Also write the next map, after a stop the one to leave, as rpm,advance_deg; with - on "
+                    + "standard output, and the answer on standard error.")
+    private Optional<String> map = Optional.empty();
+
     @Mixin
     private OutputOptions output = new OutputOptions();
 
@@ -37,16 +45,20 @@ final class AdviseCommand implements Callable<Integer> {
     public Integer call() {
         DayInput input = day.read();
         SessionResult result = input.result();
+        Optional<MapFile> file = map.map(name -> new MapFile(name, console));
+        PrintWriter answer =
+                file.filter(MapFile::isStandardOutput).isPresent() ? console.err() : console.out();
         if (output.isJson()) {
-            console.out().println(new AdviseJson().advise(result));
+            answer.println(new AdviseJson().advise(result));
         } else {
-            console.out().print(new AdviseText(output.shown()).advise(result));
+            answer.print(new AdviseText(output.shown()).advise(result));
         }
         if (output.isJson()) {
             Messages.print(console.err(), input.findings());
         }
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, output.shown().units()));
+        file.ifPresent(to -> to.write(result, input.files()));
         boolean nothing = result.isWithoutAnswer();
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }

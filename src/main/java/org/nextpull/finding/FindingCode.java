@@ -430,6 +430,8 @@ public enum FindingCode {
     SPARK_TAKEN_OUT_KNOCK,
     /** In pull {pull} of {file} the ignition took out {deg} deg of advance by itself near {rpm} rpm, against the other pulls. You say that it was not knock; find out what it was. */
     SPARK_TAKEN_OUT,
+    /** The advice names no map, so none is written to {file}. A map is advised where the ignition holds one: sets = "map" in [timing]. */
+    NO_MAP_TO_WRITE,
     /** The advance in the log changes over speed, so the ignition holds a map, and the answer is one. Say sets = "map" in [timing] to say so yourself; its start_deg then counts from the present map. */
     MAP_TOLD_BY_LOG,
     /** No pull has a logged spark advance, so nobody knows the map that it ran. Log the advance, or say sets = "offset" and write down what you add to the map. */

@@ -64,7 +64,9 @@ public final class AdviceText {
         String lambda = setting.lambda()
                 .map(value -> "lambda " + Shown.fixed(value.value(), 3))
                 .orElse("");
-        return advance.isEmpty() || lambda.isEmpty() ? advance + lambda : advance + ", " + lambda;
+        String spark = setting.map().map(MapText::range).orElse(advance);
+        String both = spark.isEmpty() || lambda.isEmpty() ? spark + lambda : spark + ", " + lambda;
+        return both.isEmpty() ? "the map that stands in the engine" : both;
     }
 
     /** The spark and the mixture of what somebody asked for. */
@@ -84,7 +86,10 @@ public final class AdviceText {
 
     static String by(Chosen chosen) {
         return switch (chosen.by()) {
-            case PEAK -> peak(chosen.proof());
+            case PEAK ->
+                chosen.setting().map().isPresent()
+                        ? "at each speed the least advance near enough to its peak" + unproven(chosen.proof())
+                        : peak(chosen.proof());
             case KNOCK_LIMIT -> limited(chosen, "the knock limit decides, not the peak");
             case PLAN_LIMIT -> limited(chosen, "a limit of the plan decides, not the peak");
             case HIGHEST_TRIED ->
@@ -144,6 +149,12 @@ public final class AdviceText {
             return limit(advice.code(), reached);
         } else if (reason instanceof Reason.NotWatched missing) {
             return notWatched(missing);
+        } else if (reason instanceof Reason.FirstMap first) {
+            return MapText.first(first);
+        } else if (reason instanceof Reason.MapSearch search) {
+            return MapText.search(search);
+        } else if (reason instanceof Reason.MapEnded end) {
+            return MapText.ended(advice.code(), end);
         }
         return ended(advice.code(), (Reason.Ended) reason);
     }

@@ -32,6 +32,10 @@ final class BriefAdvice {
                 || reason instanceof Reason.Knocked
                 || reason instanceof Reason.NotWatched) {
             return firstSentence(words.reason(advice));
+        } else if (reason instanceof Reason.FirstMap
+                || reason instanceof Reason.MapSearch
+                || reason instanceof Reason.MapEnded) {
+            return firstSentence(words.reason(advice));
         } else if (reason instanceof Reason.LimitReached reached) {
             return limit(advice.code(), reached);
         }

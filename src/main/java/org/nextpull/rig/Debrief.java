@@ -12,7 +12,7 @@ import java.util.OptionalDouble;
  * @param left the setting that the advice leaves in the engine; empty when nothing clean was run
  * @param truth what is best
  * @param torqueLeftPercent torque over the band that the setting left gives away against the best one that the plan allows and that does
- *     not knock, in percent of it
+ *     not knock, in percent of it; of a map against the best map, knock aside
  * @param scatterPercent true scatter from pull to pull, one standard deviation
  */
 public record Debrief(
@@ -26,7 +26,7 @@ public record Debrief(
     /**
      * The setting that is left.
      *
-     * @param advanceDeg the same at every speed; an offset counts from the present map
+     * @param advanceDeg the same at every speed, of a map its mean over the band; an offset counts from the present map
      * @param lambda mixture
      */
     public record Left(double advanceDeg, double lambda) {}

@@ -28,18 +28,27 @@ final class Debriefing {
                 .mixture()
                 .map(allowed -> nearest(allowed, rig.truth().mixture()))
                 .orElseGet(() -> rig.startLambda());
-        Truth truth = TruthFinder.find(
-                rig.engine(), point(mixture), rig.band(), 2 * rig.band().width());
+        double every = rig.setsMap()
+                ? rig.plan().band().orElseThrow().rowsEveryRpm()
+                : 2 * rig.band().width();
+        Truth truth = TruthFinder.find(rig.engine(), point(mixture), rig.band(), every);
         double permitted = rig.plan()
                 .timing()
                 .map(timing -> Math.min(truth.peak().deg(), Math.min(mostDeg(timing), onsetDeg(truth))))
                 .orElseGet(rig::presentMapDeg);
-        Debrief.Left allowed = new Debrief.Left(permitted, mixture.value());
-        double best = torque(allowed, rig.day().settled());
+        SparkMap allowed = rig.setsMap() ? bestMap(truth) : SparkMap.flat(permitted);
+        double best = torque(allowed, mixture, rig.day().settled());
         Optional<Debrief.Left> left = leave.map(setting ->
                 new Debrief.Left(rig.advanceDeg(setting), rig.lambda(setting).value()));
-        OptionalDouble given = left.map(setting -> OptionalDouble.of(Math.max(
-                        0, 100 * (1 - torque(setting, rig.day().settled()) / best))))
+        OptionalDouble given = leave.map(setting -> OptionalDouble.of(Math.max(
+                        0,
+                        100
+                                * (1
+                                        - torque(
+                                                        rig.spark(setting),
+                                                        rig.lambda(setting),
+                                                        rig.day().settled())
+                                                / best))))
                 .orElse(OptionalDouble.empty());
         return new Debrief(
                 rig.seed(),
@@ -49,7 +58,7 @@ final class Debriefing {
                 new Debrief.TrueBest(
                         new Debrief.Timing(truth.peak().deg(), rig.goodDeg(truth), truth.onset()),
                         mixture.value(),
-                        torque(allowed, Surroundings.reference())),
+                        torque(allowed, mixture, Surroundings.reference())),
                 given,
                 100 * rig.day().scatter().torque());
     }
@@ -77,12 +86,20 @@ final class Debriefing {
                 rig.day().settled());
     }
 
-    private double torque(Debrief.Left setting, Surroundings around) {
+    /** The best advance of each speed that the plan allows, knock aside. */
+    private SparkMap bestMap(Truth truth) {
+        double most = mostDeg(rig.plan().timing().orElseThrow());
+        return new SparkMap(truth.rows().stream()
+                .map(row -> new SparkMap.Node(row.rpm(), Math.min(most, row.peak().deg())))
+                .toList());
+    }
+
+    private double torque(SparkMap spark, Lambda lambda, Surroundings around) {
         Span band = rig.band();
         return FullLoadCurve.of(
                         rig.engine(),
-                        SparkMap.flat(setting.advanceDeg()),
-                        point(Lambda.of(setting.lambda())).in(around),
+                        spark,
+                        point(lambda).in(around),
                         band)
                 .value()
                 .orElseThrow()

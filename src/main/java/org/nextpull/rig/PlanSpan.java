@@ -29,6 +29,13 @@ final class PlanSpan {
             setting.offset()
                     .map(Advance::deg)
                     .ifPresent(deg -> check("offset", deg, allowed).ifPresent(findings::add));
+            setting.map().stream()
+                    .flatMap(map -> map.cells().stream())
+                    .filter(cell -> plan.band()
+                            .filter(band -> band.contains(cell.rpm()))
+                            .isPresent())
+                    .forEach(cell -> check("advance", cell.advance().deg(), allowed)
+                            .ifPresent(findings::add));
         });
         plan.mixture().ifPresent(mixture -> {
             Span allowed = mixture.allowedLambda();

@@ -134,19 +134,47 @@ record RigEngine(
         return plan.timing().isPresent() && (setsOffset() || !kit.logsAdvance());
     }
 
-    /** The advance, the same at every speed, that a proposal means: the present map where the plan leaves timing alone. */
-    double advanceDeg(Proposal setting) {
-        return setting.advance()
-                .map(Advance::deg)
+    /** The spark that a proposal means: the present map where it says nothing of it. */
+    SparkMap spark(Proposal setting) {
+        return setting.map()
+                .map(map -> new SparkMap(map.cells().stream()
+                        .map(cell -> new SparkMap.Node(cell.rpm(), cell.advance().deg()))
+                        .toList()))
+                .or(() -> setting.advance().map(advance -> SparkMap.flat(advance.deg())))
                 .orElseGet(() ->
-                        presentMapDeg() + setting.offset().map(Advance::deg).orElse(0.0));
+                        presentMap().plus(setting.offset().map(Advance::deg).orElse(0.0)));
     }
 
-    /** The map that is in the engine before the day. */
+    /** The advance of a proposal: of a map its mean over the rows of the truth. */
+    double advanceDeg(Proposal setting) {
+        SparkMap spark = spark(setting);
+        return spark.nodes().size() == 1
+                ? spark.degAt(0)
+                : truth.rows().stream()
+                .mapToDouble(row -> spark.degAt(row.rpm()))
+                .average()
+                .orElseThrow();
+    }
+
+    /** The map that is in the engine before the day: the plan's, else a flat one. */
+    private SparkMap presentMap() {
+        List<SparkMap.Node> said = plan.timing().map(timing -> timing.map().present()).orElse(List.of()).stream()
+                .map(cell -> new SparkMap.Node(cell.rpm(), cell.advance().deg()))
+                .toList();
+        return said.isEmpty() ? SparkMap.flat(presentMapDeg()) : new SparkMap(said);
+    }
+
+    /** The advance of a flat map that is in the engine before the day. */
     double presentMapDeg() {
         double good = goodDeg(truth);
         double below = plan.timing().isPresent() ? MAP_BELOW_BEST_DEG : 0;
         return Math.floor((good - below) / HALF_DEG) * HALF_DEG;
+    }
+
+    boolean setsMap() {
+        return plan.timing()
+                .map(timing -> timing.sets() == TimingPlan.Sets.MAP)
+                .orElse(false);
     }
 
     /** The least advance that is as good as the best, as far as the plan's margin keeps it from knock. */
@@ -167,7 +195,7 @@ record RigEngine(
 
     /** The setting that the day starts at. */
     Proposal startSetting() {
-        Optional<Advance> start = plan.timing().map(TimingPlan::start);
+        Optional<Advance> start = setsMap() ? Optional.empty() : plan.timing().map(TimingPlan::start);
         return new Proposal(
                 setsOffset() ? Optional.empty() : start,
                 setsOffset() ? start : Optional.empty(),
@@ -175,7 +203,7 @@ record RigEngine(
     }
 
     BenchSetting benchSetting(Proposal setting, Optional<String> label) {
-        return new BenchSetting(engine, SparkMap.flat(advanceDeg(setting)), lambda(setting), fuel, label);
+        return new BenchSetting(engine, spark(setting), lambda(setting), fuel, label);
     }
 
     private static Lambda startLambda(SweepPlan plan) {

@@ -108,7 +108,14 @@ public final class Session {
         findings.addAll(day.found());
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
-        if (plan.goal().stages() == Goal.Stages.TOGETHER) {
+        Optional<Finding> hindrance = sweeps(plan)
+                ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
+                : Optional.empty();
+        hindrance.ifPresent(findings::add);
+        Optional<Verdict> verdict =
+                hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability);
+        if (plan.goal().stages() == Goal.Stages.TOGETHER
+                && verdict.flatMap(Verdict::map).isEmpty()) {
             findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
         }
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
@@ -134,7 +141,7 @@ public final class Session {
                 day.orderFrom(),
                 repeatability,
                 input.experience(),
-                verdict(input, pulls, repeatability),
+                verdict,
                 input.amendments(),
                 findings);
     }

@@ -24,7 +24,7 @@ import org.nextpull.scatter.Repeatability;
  * @param orderFrom where that order comes from
  * @param repeatability scatter and drift of the day
  * @param experience what earlier days taught and the verdict used
- * @param verdict the fits and the next step; empty when no pull was found or the plan sweeps nothing
+ * @param verdict the fits and the next step; empty when the plan sweeps nothing, or when something hinders it that the findings name
  * @param amendments what the operator changed by hand
  * @param findings what is wrong or worth saying, beside that of single pulls
  */
@@ -90,8 +90,9 @@ public record SessionResult(
     /** Whether a pull counts, and where the plan sweeps, gives the figure that is fitted: without one there is no answer. */
     public boolean isWithoutAnswer() {
         List<MeasuredPull> pulls = pulls();
-        return verdict.isPresent()
-                ? Reading.of(pulls, plan.goal().response()).isEmpty()
+        boolean sweeps = plan.timing().isPresent() || plan.mixture().isPresent();
+        return sweeps
+                ? verdict.isEmpty() || Reading.of(pulls, plan.goal().response()).isEmpty()
                 : pulls.stream().noneMatch(MeasuredPull::isUsed);
     }
 

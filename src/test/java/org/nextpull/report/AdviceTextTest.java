@@ -19,8 +19,10 @@ import org.nextpull.advice.Condition;
 import org.nextpull.advice.Evidence;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Proposal;
+import org.nextpull.advice.PullPurpose;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
+import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -53,6 +55,7 @@ class AdviceTextTest {
             case REPEAT_BASELINE -> new Reason.Baseline(1, 2);
             case CLIMB_TIMING, BRACKET_TIMING, CHECK_TIMING, REPEAT_SETTING, REPEAT_DOUBTFUL ->
                 new Reason.Searching(Factor.TIMING, evidence(Factor.TIMING), true);
+            case EXPLORE -> new Reason.MapSearch(PullPurpose.EXPLORE, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
             case CLIMB_MIXTURE, BRACKET_MIXTURE ->
                 new Reason.Searching(Factor.MIXTURE, evidence(Factor.MIXTURE), false);
             case START_MIXTURE, RICH_STEP -> new Reason.BackedOff(2, 27);

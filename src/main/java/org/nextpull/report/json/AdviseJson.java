@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Capped;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.MapState;
 import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.Optimum;
 import org.nextpull.advice.Proposal;
@@ -84,10 +85,14 @@ public final class AdviseJson {
         Optional<Verdict> verdict = result.verdict();
         Goal.Response response = result.plan().goal().response();
         KnockMark knock = dayKnock(result.pulls());
-        putOrNull(document, "timing", verdict.flatMap(Verdict::timing).map(answer -> timing(answer, knock, response)));
+        Optional<MapState> map = verdict.flatMap(Verdict::map);
+        Optional<ObjectNode> timing = map.isPresent()
+                ? map.map(state -> MapJson.timing(state, knock))
+                : verdict.flatMap(Verdict::timing).map(answer -> timing(answer, knock, response));
+        putOrNull(document, "timing", timing);
         putOrNull(document, "mixture", verdict.flatMap(Verdict::mixture).map(AdviseJson::mixture));
         putOrNull(document, "chosen", verdict.flatMap(Verdict::chosen).map(AdviseJson::chosen));
-        putOrNull(document, "next", verdict.map(said -> next(said.advice())));
+        putOrNull(document, "next", verdict.map(this::next));
     }
 
     private static void putOrNull(ObjectNode document, String key, Optional<ObjectNode> node) {
@@ -139,6 +144,8 @@ public final class AdviseJson {
         for (OpenRow row : answer.openRows()) {
             Json.put(open.addObject().put("why", row.why().id()), "rpm", row.rpm(), 0);
         }
+        node.putArray("knock_limits");
+        node.putNull("gain_over_flat_percent");
         outliers(node, answer);
         return node;
     }
@@ -174,13 +181,16 @@ public final class AdviseJson {
     private static void setting(ObjectNode node, Proposal setting) {
         Json.put(node, "advance_deg", setting.advance().map(Advance::deg), 2);
         Json.put(node, "offset_deg", setting.offset().map(Advance::deg), 2);
+        MapJson.put(node, setting.map());
         Json.put(node, "lambda", setting.lambda().map(Lambda::value), 4);
     }
 
-    private ObjectNode next(Advice advice) {
+    private ObjectNode next(Verdict verdict) {
+        Advice advice = verdict.advice();
         ObjectNode node = Json.object();
         node.put("action", advice.action().id());
         setting(node, advice.setting().orElse(new Proposal(Optional.empty(), Optional.empty(), Optional.empty())));
+        MapJson.putShift(node, advice.setting().flatMap(Proposal::map), verdict.map());
         node.put("code", advice.code().id());
         node.put("because", words.because(advice));
         putOrNull(node, "wait", advice.waitFor().map(AdviseJson::wait));
@@ -228,7 +238,7 @@ public final class AdviseJson {
                     .put("text", words.passed(alarm));
         }
         putOrNull(node, "chosen", step.verdict().chosen().map(AdviseJson::chosen));
-        node.set("next", next(step.verdict().advice()));
+        node.set("next", next(step.verdict()));
         return node;
     }
 }

@@ -46,9 +46,9 @@ public final class AdviseText {
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()
-                .map(Verdict::advice)
-                .ifPresent(advice ->
-                        text.append(heard(result, advice)).append(next(advice)).append('\n'));
+                .ifPresent(verdict -> text.append(heard(result, verdict.advice()))
+                        .append(next(verdict))
+                        .append('\n'));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
         text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
         if (!result.isWithoutAnswer()) {
@@ -64,8 +64,9 @@ public final class AdviseText {
                 : "";
     }
 
-    private String next(Advice advice) {
-        return words.headline(advice) + "\n  " + words.because(advice) + "\n";
+    private String next(Verdict verdict) {
+        Advice advice = verdict.advice();
+        return words.headline(advice) + "\n  " + words.because(advice) + "\n" + MapTables.toSet(verdict);
     }
 
     private String answers(SessionResult result, Verdict verdict) {
@@ -75,7 +76,8 @@ public final class AdviseText {
         String moved = answers.moved(verdict).stream()
                 .map(sentence -> "  " + sentence + "\n")
                 .collect(Collectors.joining());
-        return timing.isEmpty() && mixture.isEmpty() ? "" : timing + mixture + moved + "\n";
+        String map = verdict.map().map(MapTables::answer).orElse("");
+        return timing.isEmpty() && mixture.isEmpty() && map.isEmpty() ? "" : timing + mixture + moved + map + "\n";
     }
 
     private String timing(SessionResult result, SweepAnswer answer) {
@@ -171,7 +173,7 @@ public final class AdviseText {
                             .map(knock -> knock + " ")
                             .orElse(""))
                     .append(alarms(step))
-                    .append(next(step.verdict().advice()))
+                    .append(next(step.verdict()))
                     .append('\n');
         }
         text.append(StopText.of(replay)).append("\n\n");

@@ -310,8 +310,6 @@ class PlanErrorsTest {
                 .extracting(finding -> finding.code() + " " + finding.severity() + " "
                         + finding.place().key().orElse(""))
                 .containsExactly(
-                        "PLAN_KEY_UNUSED WARNING timing.sets",
-                        "PLAN_KEY_UNUSED WARNING timing.present_map",
                         "PLAN_KEY_UNUSED WARNING pull.hold_speeds",
                         "PLAN_KEY_UNUSED WARNING pull.hold_most_s");
         var plan = outcome.value().orElseThrow();
