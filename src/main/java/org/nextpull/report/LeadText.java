@@ -35,12 +35,17 @@ public final class LeadText {
 
     /** The next step of a day as it stands. */
     public Lead of(SessionResult result) {
-        return result.verdict().map(verdict -> of(result, verdict)).orElseGet(LeadText::nothing);
+        return result.verdict().map(verdict -> of(result, verdict)).orElseGet(() -> nothing(result));
     }
 
-    private static Lead nothing() {
-        String why = "The plan has neither timing nor mixture to sweep.";
-        return new Lead(Lead.Kind.NOTHING, "No sweep", List.of(), "", why, Optional.empty(), why);
+    private static Lead nothing(SessionResult result) {
+        boolean sweeps =
+                result.plan().timing().isPresent() || result.plan().mixture().isPresent();
+        String why = sweeps
+                ? "What was found in the log leaves no setting to advise; see the warnings."
+                : "The plan has neither timing nor mixture to sweep.";
+        return new Lead(
+                Lead.Kind.NOTHING, sweeps ? "No advice" : "No sweep", List.of(), "", why, Optional.empty(), why);
     }
 
     private Lead of(SessionResult result, Verdict verdict) {
@@ -137,6 +142,8 @@ public final class LeadText {
                         "deg",
                         "spark advance",
                         change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
+        wanted.map()
+                .ifPresent(map -> figures.add(new Lead.Figure(MapText.degrees(map), "deg", "spark map", "")));
         wanted.offset()
                 .map(Advance::deg)
                 .ifPresent(deg -> figures.add(new Lead.Figure(

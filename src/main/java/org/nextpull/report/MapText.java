@@ -1,6 +1,7 @@
 package org.nextpull.report;
 
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
@@ -16,11 +17,29 @@ public final class MapText {
 
     /** A map in a few words: {@code map of 18.0 to 27.5 deg}. */
     static String range(SparkMap map) {
-        double[] deg = map.cells().stream()
+        double[] deg = inOrder(map);
+        return "map of " + Shown.fixed(deg[0], 1) + " to " + Shown.fixed(deg[deg.length - 1], 1) + " deg";
+    }
+
+    /** Its degrees alone, lowest to highest: {@code 18.0-27.5}. */
+    static String degrees(SparkMap map) {
+        double[] deg = inOrder(map);
+        return Shown.fixed(deg[0], 1) + "-" + Shown.fixed(deg[deg.length - 1], 1);
+    }
+
+    private static double[] inOrder(SparkMap map) {
+        return map.cells().stream()
                 .mapToDouble(cell -> cell.advance().deg())
                 .sorted()
                 .toArray();
-        return "map of " + Shown.fixed(deg[0], 1) + " to " + Shown.fixed(deg[deg.length - 1], 1) + " deg";
+    }
+
+    /** Every cell: {@code 3500 rpm 18.0 deg, 4000 rpm 20.5 deg}. */
+    public static String cells(SparkMap map) {
+        return map.cells().stream()
+                .map(cell -> Shown.fixed(cell.rpm(), 0) + " rpm "
+                        + Shown.fixed(cell.advance().deg(), 1) + " deg")
+                .collect(Collectors.joining(", "));
     }
 
     static String first(Reason.FirstMap first) {

@@ -4,10 +4,12 @@ import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.KnockText;
+import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WatchText;
 import org.nextpull.response.MeasuredPull;
@@ -35,7 +37,7 @@ final class AnswerPart {
         if (result.verdict().isEmpty() && verdictsOnLabels.isEmpty()) {
             sentences.add(
                     result.pulls().stream().anyMatch(MeasuredPull::isUsed)
-                            ? "The plan sweeps nothing, so no setting is advised."
+                            ? "No setting is advised: the plan sweeps nothing, or the remarks name what hinders it."
                             : "No pull could be used, so there is no answer.");
         }
         sentences.add(answers.repeatability(result));
@@ -48,10 +50,17 @@ final class AnswerPart {
             sentences.addAll(KnockText.leading(result));
         }
         verdict.chosen().map(words::leave).ifPresent(sentences::add);
+        verdict.chosen()
+                .flatMap(chosen -> chosen.setting().map())
+                .ifPresent(map -> sentences.add("That map: " + MapText.cells(map) + "."));
         sentences.add(
                 advice.action() == Action.STOP
                         ? "The day has ended. " + words.because(advice)
                         : "The day has not ended. " + words.headline(advice) + ". " + words.because(advice));
+        advice.setting()
+                .flatMap(Proposal::map)
+                .ifPresent(map -> sentences.add("The next map: " + MapText.cells(map) + "."));
+        verdict.map().map(MapText::standing).ifPresent(sentences::add);
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
         verdict.timing().flatMap(answer -> answers.knockLimit(result, answer)).ifPresent(sentences::add);
         verdict.mixture().ifPresent(answer -> {

@@ -1,0 +1,186 @@
+package org.nextpull.advice;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.Figures;
+import org.nextpull.response.KnockAt;
+import org.nextpull.response.KnockHeard;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.RowFigure;
+import org.nextpull.scatter.Repeatability;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Torque;
+
+/** Days whose ignition holds a map, at the level of the whole advice. */
+class MapDayTest {
+    private static final SweepPlan PLAN = plan("sets = 'map'");
+    private static final double NOTHING = 1e-9;
+
+    private static SweepPlan plan(String sets) {
+        return Pulls.plan("""
+                [band]
+                from_rpm = 3000
+                to_rpm = 6000
+                rows_every_rpm = 500
+                [timing]
+                least_deg = 10
+                most_deg = 40
+                %s
+                """.formatted(sets));
+    }
+
+    private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
+        MeasuredPull flat = new Pulls().clean(advance.applyAsDouble(4500), 0.87, 200).list().get(0);
+        List<RowFigure> rows = new ArrayList<>();
+        for (double rpm = 3000; rpm <= 6000; rpm += 500) {
+            rows.add(new RowFigure(
+                    rpm,
+                    Torque.ofNewtonMetres(torque.applyAsDouble(rpm)),
+                    Optional.of(Advance.ofDeg(advance.applyAsDouble(rpm)))));
+        }
+        return new MeasuredPull(
+                number,
+                flat.origin(),
+                number - 1.0,
+                flat.setting(),
+                flat.standing(),
+                flat.correction(),
+                Optional.of(new Figures(
+                        Optional.of(Torque.ofNewtonMetres(200)),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        rows)),
+                flat.knock(),
+                flat.leanestLambda(),
+                flat.conditions(),
+                flat.limitsMet(),
+                flat.unwatched(),
+                flat.findings());
+    }
+
+    /** An engine whose best advance rises from 24 deg at 3,000 rpm to 36 at 6,000 and which loses 0.03 % a degree squared beside it. */
+    private static MeasuredPull run(int number, DoubleUnaryOperator advance) {
+        return pull(number, advance, rpm -> {
+            double off = advance.applyAsDouble(rpm) - (24 + (rpm - 3000) / 250);
+            return 200 * (1 - 3e-4 * off * off);
+        });
+    }
+
+    private static MeasuredPull knocking(MeasuredPull pull, double rpm) {
+        KnockAt at = new KnockAt(OptionalDouble.of(rpm), Optional.empty(), Optional.empty(), 1);
+        return pull.withKnock(new KnockHeard(
+                KnockMark.HEARD,
+                OptionalDouble.of(1),
+                OptionalDouble.empty(),
+                List.of(at),
+                List.of(),
+                List.of(),
+                false));
+    }
+
+    private static DoubleUnaryOperator rising(double deg) {
+        return rpm -> deg + (rpm - 3000) / 500;
+    }
+
+    private static Day day(SweepPlan plan, MeasuredPull... pulls) {
+        return new Day(
+                plan,
+                List.of(pulls),
+                Set.of(),
+                Repeatability.unknown(),
+                Optional.empty(),
+                PresentConditions.unknown());
+    }
+
+    private static SparkMap next(Day day) {
+        return Advisor.judge(day).advice().setting().flatMap(Proposal::map).orElseThrow();
+    }
+
+    @Test
+    void eachSpeedClimbsByNoMoreThanAStep() {
+        SparkMap next = next(day(PLAN, run(1, rising(16))));
+        for (SparkMap.Cell cell : next.cells()) {
+            double before = rising(16).applyAsDouble(cell.rpm());
+            assertThat(cell.advance().deg()).isGreaterThan(before).isLessThanOrEqualTo(before + 2 + NOTHING);
+        }
+    }
+
+    @Test
+    void knockAtASpeedHoldsItAndItsNeighboursAloneAndForGood() {
+        Day day = day(PLAN, run(1, rising(16)), run(2, rising(18)), knocking(run(3, rising(20)), 4500));
+        SparkMap next = next(day);
+        assertThat(next.degAt(4500)).isLessThanOrEqualTo(rising(18).applyAsDouble(4500) + NOTHING);
+        assertThat(next.degAt(3000)).isGreaterThan(rising(20).applyAsDouble(3000));
+        assertThat(next.degAt(6000)).isGreaterThan(rising(20).applyAsDouble(6000));
+        assertThat(Advisor.judge(day).map().orElseThrow().knockLimits())
+                .extracting(MapState.KnockAtRow::pull)
+                .isNotEmpty()
+                .containsOnly(3);
+    }
+
+    @Test
+    void knockWhoseSpeedNobodyKnowsHoldsEverySpeed() {
+        MeasuredPull heard = run(3, rising(20)).withKnock(KnockHeard.marked(KnockMark.HEARD));
+        Advice advice = Advisor.judge(day(PLAN, run(1, rising(16)), run(2, rising(18)), heard))
+                .advice();
+        SparkMap set = advice.setting()
+                .or(() -> advice.leave().map(Chosen::setting))
+                .flatMap(Proposal::map)
+                .orElseThrow();
+        for (SparkMap.Cell cell : set.cells()) {
+            assertThat(cell.advance().deg())
+                    .isLessThanOrEqualTo(rising(18).applyAsDouble(cell.rpm()) + NOTHING);
+        }
+    }
+
+    @Test
+    void aMapIsToldFromTheLogAndSaid() {
+        Day flat = day(plan("start_deg = 16"), run(1, rpm -> 16), run(2, rpm -> 18));
+        assertThat(MapDay.isOf(flat)).isFalse();
+        Verdict verdict = Advisor.judge(day(plan("start_deg = 16"), run(1, rising(16)), run(2, rising(18))));
+        assertThat(verdict.advice().setting().flatMap(Proposal::map)).isPresent();
+        assertThat(verdict.findings()).extracting(Finding::code).containsExactly(FindingCode.MAP_TOLD_BY_LOG);
+    }
+
+    @Test
+    void anAdvanceThatIsStuckGivesAFindingAndNoMap() {
+        Day stuck = day(PLAN, run(1, rpm -> 20), run(2, rpm -> 20));
+        assertThat(Advisor.hindrance(stuck)).map(Finding::code).contains(FindingCode.MAP_ADVANCE_STUCK);
+        assertThat(Advisor.hindrance(day(PLAN, run(1, rpm -> 20), run(2, rpm -> 22))))
+                .isEmpty();
+    }
+
+    @Test
+    void theDayEndsWithAMapThatWasRunAndLiesWithinItsOwnIntervals() {
+        List<MeasuredPull> pulls = new ArrayList<>(List.of(run(1, rising(16))));
+        Verdict verdict = Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new)));
+        while (verdict.advice().action() != Action.STOP && pulls.size() < 12) {
+            SparkMap next = verdict.advice().setting().flatMap(Proposal::map).orElseThrow();
+            pulls.add(run(pulls.size() + 1, next::degAt));
+            verdict = Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new)));
+        }
+        assertThat(verdict.advice().action()).isEqualTo(Action.STOP);
+        SparkMap left = verdict.chosen().orElseThrow().setting().map().orElseThrow();
+        assertThat(pulls)
+                .anySatisfy(pull -> assertThat(pull.figures().orElseThrow().rows())
+                        .allSatisfy(row -> assertThat(row.advance().orElseThrow().deg())
+                                .isEqualTo(left.degAt(row.rpm()))));
+        assertThat(verdict.map().orElseThrow().rows())
+                .filteredOn(row -> row.answer().isPresent())
+                .hasSizeGreaterThan(3);
+    }
+}
