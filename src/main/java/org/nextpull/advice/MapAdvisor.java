@@ -122,12 +122,7 @@ final class MapAdvisor {
                     Action.WAIT, AdviceCode.OUT_OF_WINDOW, Optional.of(draft.setting()), reason, waiting, leave);
         }
         return new Advice(
-                draft.action(),
-                draft.code(),
-                Optional.of(draft.setting()),
-                draft.reason(),
-                Optional.empty(),
-                leave);
+                draft.action(), draft.code(), Optional.of(draft.setting()), draft.reason(), Optional.empty(), leave);
     }
 
     private Advice richer(Reason.LimitReached heat, MapState state, Optional<Chosen> leave) {
@@ -139,8 +134,7 @@ final class MapAdvisor {
             return stop(AdviceCode.LIMIT_MET, heat, leave);
         }
         Optional<WaitFor> cooling = limits.exhaustCooling(heat);
-        AdviceCode code =
-                heat.limit() == Limit.EXHAUST ? AdviceCode.COOL_EXHAUST : AdviceCode.TOO_LEAN;
+        AdviceCode code = heat.limit() == Limit.EXHAUST ? AdviceCode.COOL_EXHAUST : AdviceCode.TOO_LEAN;
         return new Advice(cooling.isPresent() ? Action.WAIT : Action.PULL, code, setting, heat, cooling, leave);
     }
 
@@ -180,8 +174,7 @@ final class MapAdvisor {
             case KNOCK_LIMITED -> AdviceCode.KNOCK_LIMITED;
             case PLAN_LIMITED -> AdviceCode.PLAN_LIMIT;
             case BUDGET -> AdviceCode.BUDGET;
-            case NO_ROOM ->
-                view.bans().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
+            case NO_ROOM -> view.bans().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
         };
     }
 

@@ -94,8 +94,7 @@ final class MapDay {
         Optional<Advance> asked = pull.setting().advance();
         return rowsOf(pull).stream()
                 .filter(row -> row.torque().newtonMetres() > 0)
-                .map(row ->
-                        new RowFigure(row.rpm(), row.torque(), row.advance().or(() -> asked)))
+                .map(row -> new RowFigure(row.rpm(), row.torque(), row.advance().or(() -> asked)))
                 .filter(row -> row.advance().isPresent())
                 .toList();
     }
@@ -269,7 +268,8 @@ final class MapDay {
                 .map(cell -> new SparkMap.Cell(cell.rpm(), cell.advance()))
                 .toList();
         if (!said.isEmpty()) {
-            return Optional.of(onCells(new SparkMap(said), said.stream().map(SparkMap.Cell::rpm).toList()));
+            return Optional.of(onCells(
+                    new SparkMap(said), said.stream().map(SparkMap.Cell::rpm).toList()));
         }
         return used.stream()
                 .findFirst()
@@ -279,7 +279,8 @@ final class MapDay {
     }
 
     private SparkMap onCells(SparkMap map, List<Double> usual) {
-        List<Double> speeds = timing.map().breakpointsRpm().isEmpty() ? usual : timing.map().breakpointsRpm();
+        List<Double> speeds =
+                timing.map().breakpointsRpm().isEmpty() ? usual : timing.map().breakpointsRpm();
         double[] rpm = speeds.stream().mapToDouble(Double::doubleValue).toArray();
         return set(SparkMap.of(rpm, map.degAt(rpm)));
     }

@@ -116,9 +116,10 @@ final class MapLimits {
                     Math.min(
                             here.banDeg(cell.rpm(), Optional.empty()),
                             elsewhere.banDeg(cell.rpm(), Optional.empty()) - margin));
-            double deg = Math.min(most, Math.max(timing.least().deg(), cell.advance().deg()));
-            cells.add(new SparkMap.Cell(
-                    cell.rpm(), Advance.ofDeg(Math.floor(deg / resolution + NOTHING) * resolution)));
+            double deg =
+                    Math.min(most, Math.max(timing.least().deg(), cell.advance().deg()));
+            cells.add(
+                    new SparkMap.Cell(cell.rpm(), Advance.ofDeg(Math.floor(deg / resolution + NOTHING) * resolution)));
         }
         return new SparkMap(cells);
     }
@@ -128,7 +129,8 @@ final class MapLimits {
     }
 
     boolean isWithinPlan(SparkMap map) {
-        return map.cells().stream().allMatch(cell -> cell.advance().deg() >= timing.least().deg() - NOTHING);
+        return map.cells().stream()
+                .allMatch(cell -> cell.advance().deg() >= timing.least().deg() - NOTHING);
     }
 
     /** The setting as far as steps and knock allow it at its mixture; empty where they leave less than the plan's least advance. */
@@ -199,7 +201,8 @@ final class MapLimits {
         Arrays.fill(floor, Double.NEGATIVE_INFINITY);
         for (int i = 0; i < tried.size(); i++) {
             SparkMap hot = tried.get(i).spark();
-            if (wasHot(maps.counting().get(i)) && isNoRicher(lambda, tried.get(i).lambda())) {
+            if (wasHot(maps.counting().get(i))
+                    && isNoRicher(lambda, tried.get(i).lambda())) {
                 for (int r = 0; r < rows.length; r++) {
                     double rpm = rows[r];
                     boolean isProven = tried.stream()
@@ -221,7 +224,9 @@ final class MapLimits {
     /** Whether a mixture lies less than a step on the rich side of another; one that is not known does. */
     private boolean isNoRicher(Optional<Lambda> mixture, Optional<Lambda> of) {
         double step = view.mixture().map(axis -> axis.step().largest()).orElse(0.0);
-        return mixture.isEmpty() || of.isEmpty() || mixture.get().value() > of.get().value() - step + NOTHING;
+        return mixture.isEmpty()
+                || of.isEmpty()
+                || mixture.get().value() > of.get().value() - step + NOTHING;
     }
 
     /** Why a setting is not asked for yet; empty when it may be. */
@@ -278,8 +283,8 @@ final class MapLimits {
                 .flatMap(pull -> pull.lambda().stream())
                 .reduce((one, other) -> one.value() >= other.value() ? one : other);
         Optional<Lambda> lambda = setting.lambda()
-                .map(wanted -> leanest.filter(most -> most.value() < wanted.value())
-                        .orElse(wanted));
+                .map(wanted ->
+                        leanest.filter(most -> most.value() < wanted.value()).orElse(wanted));
         return EngineSetting.of(made(deg, lambda), lambda);
     }
 }

@@ -50,8 +50,7 @@ final class MapReading {
         double[] speeds = day.rows();
         SurfacePosterior posterior = evidence.posterior();
         PeakMap peaks = answer.peak().lambda().map(posterior::peaks).orElseGet(posterior::peaks);
-        Exclusions exclusions =
-                new Exclusions(evidence.pulls(), rules, speeds, new FlagLooks(evidence.pulls(), false));
+        Exclusions exclusions = new Exclusions(evidence.pulls(), rules, speeds, new FlagLooks(evidence.pulls(), false));
         SparkMap least = answer.least().map().orElseThrow();
         SparkMap peak = answer.peak().map().orElseThrow();
         List<MapRow> rows = new ArrayList<>();

@@ -46,8 +46,7 @@ final class AdviseCommand implements Callable<Integer> {
         DayInput input = day.read();
         SessionResult result = input.result();
         Optional<MapFile> file = map.map(name -> new MapFile(name, console));
-        PrintWriter answer =
-                file.filter(MapFile::isStandardOutput).isPresent() ? console.err() : console.out();
+        PrintWriter answer = file.filter(MapFile::isStandardOutput).isPresent() ? console.err() : console.out();
         if (output.isJson()) {
             answer.println(new AdviseJson().advise(result));
         } else {

@@ -3,10 +3,10 @@ package org.nextpull.cli;
 import java.nio.file.Path;
 import java.util.List;
 import org.nextpull.advice.Verdict;
+import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.app.WrittenFiles;
 import org.nextpull.report.csv.MapCsv;
 import org.nextpull.session.SessionResult;
 
@@ -32,8 +32,8 @@ record MapFile(String name, Console console) {
         String text = result.verdict()
                 .map(Verdict::advice)
                 .flatMap(MapCsv::of)
-                .orElseThrow(() -> new Program.BadInput(
-                        List.of(Finding.error(FindingCode.NO_MAP_TO_WRITE, Place.inFile(name)))));
+                .orElseThrow(() ->
+                        new Program.BadInput(List.of(Finding.error(FindingCode.NO_MAP_TO_WRITE, Place.inFile(name)))));
         if (isStandardOutput()) {
             console.out().print(text);
         } else {

@@ -142,8 +142,7 @@ public final class LeadText {
                         "deg",
                         "spark advance",
                         change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
-        wanted.map()
-                .ifPresent(map -> figures.add(new Lead.Figure(MapText.degrees(map), "deg", "spark map", "")));
+        wanted.map().ifPresent(map -> figures.add(new Lead.Figure(MapText.degrees(map), "deg", "spark map", "")));
         wanted.offset()
                 .map(Advance::deg)
                 .ifPresent(deg -> figures.add(new Lead.Figure(

@@ -58,7 +58,8 @@ public final class MapText {
             case LOOK_AGAIN -> "One knock flag stands alone, so its speed is looked at again.";
             case PROVE -> "This is the map that would stay in the engine; it is run to prove it.";
         };
-        String listen = search.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
+        String listen =
+                search.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
         return aim + " After " + Shown.count(search.pulls(), "pull") + " about "
                 + percent(search.left().expectedPercent()) + " of torque is still to be had by knowing the map better"
                 + ", at a scatter from pull to pull of " + percent(search.scatterPercent()) + "." + listen;
@@ -90,7 +91,8 @@ public final class MapText {
         long answered =
                 state.rows().stream().filter(row -> row.answer().isPresent()).count();
         long bracketed = state.rows().stream().filter(MapRow::isBracketed).count();
-        return "Map, " + Shown.count(state.rows().size(), "speed") + ": " + answered + " answered, the peak itself bracketed at "
+        return "Map, " + Shown.count(state.rows().size(), "speed") + ": " + answered
+                + " answered, the peak itself bracketed at "
                 + bracketed + ". The map of most torque leaves about "
                 + percent(state.leftAtPeak().expectedPercent()) + ", the least that is near enough "
                 + percent(state.leftAtLeast().expectedPercent())

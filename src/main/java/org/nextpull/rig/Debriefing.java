@@ -90,17 +90,14 @@ final class Debriefing {
     private SparkMap bestMap(Truth truth) {
         double most = mostDeg(rig.plan().timing().orElseThrow());
         return new SparkMap(truth.rows().stream()
-                .map(row -> new SparkMap.Node(row.rpm(), Math.min(most, row.peak().deg())))
+                .map(row ->
+                        new SparkMap.Node(row.rpm(), Math.min(most, row.peak().deg())))
                 .toList());
     }
 
     private double torque(SparkMap spark, Lambda lambda, Surroundings around) {
         Span band = rig.band();
-        return FullLoadCurve.of(
-                        rig.engine(),
-                        spark,
-                        point(lambda).in(around),
-                        band)
+        return FullLoadCurve.of(rig.engine(), spark, point(lambda).in(around), band)
                 .value()
                 .orElseThrow()
                 .meanTorque(band);

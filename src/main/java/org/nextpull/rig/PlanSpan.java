@@ -34,8 +34,8 @@ final class PlanSpan {
                     .filter(cell -> plan.band()
                             .filter(band -> band.contains(cell.rpm()))
                             .isPresent())
-                    .forEach(cell -> check("advance", cell.advance().deg(), allowed)
-                            .ifPresent(findings::add));
+                    .forEach(cell ->
+                            check("advance", cell.advance().deg(), allowed).ifPresent(findings::add));
         });
         plan.mixture().ifPresent(mixture -> {
             Span allowed = mixture.allowedLambda();

@@ -138,7 +138,8 @@ record RigEngine(
     SparkMap spark(Proposal setting) {
         return setting.map()
                 .map(map -> new SparkMap(map.cells().stream()
-                        .map(cell -> new SparkMap.Node(cell.rpm(), cell.advance().deg()))
+                        .map(cell ->
+                                new SparkMap.Node(cell.rpm(), cell.advance().deg()))
                         .toList()))
                 .or(() -> setting.advance().map(advance -> SparkMap.flat(advance.deg())))
                 .orElseGet(() ->
@@ -151,9 +152,9 @@ record RigEngine(
         return spark.nodes().size() == 1
                 ? spark.degAt(0)
                 : truth.rows().stream()
-                .mapToDouble(row -> spark.degAt(row.rpm()))
-                .average()
-                .orElseThrow();
+                        .mapToDouble(row -> spark.degAt(row.rpm()))
+                        .average()
+                        .orElseThrow();
     }
 
     /** The map that is in the engine before the day: the plan's, else a flat one. */
@@ -172,9 +173,7 @@ record RigEngine(
     }
 
     boolean setsMap() {
-        return plan.timing()
-                .map(timing -> timing.sets() == TimingPlan.Sets.MAP)
-                .orElse(false);
+        return plan.timing().map(timing -> timing.sets() == TimingPlan.Sets.MAP).orElse(false);
     }
 
     /** The least advance that is as good as the best, as far as the plan's margin keeps it from knock. */

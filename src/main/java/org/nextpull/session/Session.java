@@ -112,8 +112,7 @@ public final class Session {
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
-        Optional<Verdict> verdict =
-                hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability);
+        Optional<Verdict> verdict = hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability);
         if (plan.goal().stages() == Goal.Stages.TOGETHER
                 && verdict.flatMap(Verdict::map).isEmpty()) {
             findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));

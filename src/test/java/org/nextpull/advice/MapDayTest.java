@@ -42,7 +42,8 @@ class MapDayTest {
     }
 
     private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
-        MeasuredPull flat = new Pulls().clean(advance.applyAsDouble(4500), 0.87, 200).list().get(0);
+        MeasuredPull flat =
+                new Pulls().clean(advance.applyAsDouble(4500), 0.87, 200).list().get(0);
         List<RowFigure> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
             rows.add(new RowFigure(
@@ -98,12 +99,7 @@ class MapDayTest {
 
     private static Day day(SweepPlan plan, MeasuredPull... pulls) {
         return new Day(
-                plan,
-                List.of(pulls),
-                Set.of(),
-                Repeatability.unknown(),
-                Optional.empty(),
-                PresentConditions.unknown());
+                plan, List.of(pulls), Set.of(), Repeatability.unknown(), Optional.empty(), PresentConditions.unknown());
     }
 
     private static SparkMap next(Day day) {
@@ -142,8 +138,7 @@ class MapDayTest {
                 .flatMap(Proposal::map)
                 .orElseThrow();
         for (SparkMap.Cell cell : set.cells()) {
-            assertThat(cell.advance().deg())
-                    .isLessThanOrEqualTo(rising(18).applyAsDouble(cell.rpm()) + NOTHING);
+            assertThat(cell.advance().deg()).isLessThanOrEqualTo(rising(18).applyAsDouble(cell.rpm()) + NOTHING);
         }
     }
 
@@ -177,8 +172,8 @@ class MapDayTest {
         SparkMap left = verdict.chosen().orElseThrow().setting().map().orElseThrow();
         assertThat(pulls)
                 .anySatisfy(pull -> assertThat(pull.figures().orElseThrow().rows())
-                        .allSatisfy(row -> assertThat(row.advance().orElseThrow().deg())
-                                .isEqualTo(left.degAt(row.rpm()))));
+                        .allSatisfy(row ->
+                                assertThat(row.advance().orElseThrow().deg()).isEqualTo(left.degAt(row.rpm()))));
         assertThat(verdict.map().orElseThrow().rows())
                 .filteredOn(row -> row.answer().isPresent())
                 .hasSizeGreaterThan(3);

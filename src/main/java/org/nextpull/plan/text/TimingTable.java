@@ -76,11 +76,10 @@ final class TimingTable {
         Sets sets = table.get(SETS);
         MapFacts map = map(table, sets);
         Optional<Step> step = STEP.read(table);
-        Optional<Bounds<Advance>> bounds = sets == Sets.MAP
-                ? Bounds.readLimits(table, BOUNDS, Advance.ofDeg(0))
-                : Bounds.read(table, BOUNDS);
+        Optional<Bounds<Advance>> bounds =
+                sets == Sets.MAP ? Bounds.readLimits(table, BOUNDS, Advance.ofDeg(0)) : Bounds.read(table, BOUNDS);
         return bounds.flatMap(
-                        deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
+                deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
     }
 
     private static MapFacts map(TableReader table, Sets sets) {

@@ -23,8 +23,8 @@ public final class MapCsv {
     private static String text(SparkMap map) {
         StringBuilder text = new StringBuilder(CsvLine.of(List.of("rpm", "advance_deg")));
         for (SparkMap.Cell cell : map.cells()) {
-            text.append(CsvLine.of(List.of(
-                    Shown.plain(cell.rpm()), Shown.plain(cell.advance().deg()))));
+            text.append(CsvLine.of(
+                    List.of(Shown.plain(cell.rpm()), Shown.plain(cell.advance().deg()))));
         }
         return text.toString();
     }

@@ -63,7 +63,8 @@ final class MapJson {
         node.set("left_at_peak_map", left(state.leftAtPeak()));
         node.set("left_at_least_map", left(state.leftAtLeast()));
         state.leftByLeave()
-                .ifPresentOrElse(found -> node.set("left_by_chosen_map", left(found)), () -> node.putNull("left_by_chosen_map"));
+                .ifPresentOrElse(
+                        found -> node.set("left_by_chosen_map", left(found)), () -> node.putNull("left_by_chosen_map"));
         Json.put(node, "scatter_percent", state.scatterPercent(), 3);
         Json.put(node, "drift_percent_per_pull", state.driftPercent(), 3);
         node.putArray("outliers");

@@ -30,9 +30,8 @@ final class MapTables {
 
     private static String toSet(SparkMap map, Optional<SparkMap> last, boolean stops) {
         String wanted = stops ? "leave" : "next";
-        TextTable table = last.isPresent()
-                ? new TextTable("  rpm", "now", wanted, "change")
-                : new TextTable("  rpm", wanted);
+        TextTable table =
+                last.isPresent() ? new TextTable("  rpm", "now", wanted, "change") : new TextTable("  rpm", wanted);
         for (int cell = 0; cell < map.cells().size(); cell++) {
             String rpm = "  " + Shown.fixed(map.cells().get(cell).rpm(), 0);
             String deg = Shown.fixed(map.cells().get(cell).advance().deg(), 1);
@@ -71,11 +70,12 @@ final class MapTables {
         TextTable knock = new TextTable("  rpm", "knock limit", "pull");
         state.knockLimits()
                 .forEach(limit -> knock.row(
-                        "  " + Shown.fixed(limit.rpm(), 0),
-                        Shown.fixed(limit.deg(), 1),
-                        String.valueOf(limit.pull())));
-        return MapText.standing(state) + "\n" + "  By speed, each 90 % interval on its own; run is the most advanced clean pull:\n"
+                        "  " + Shown.fixed(limit.rpm(), 0), Shown.fixed(limit.deg(), 1), String.valueOf(limit.pull())));
+        return MapText.standing(state) + "\n"
+                + "  By speed, each 90 % interval on its own; run is the most advanced clean pull:\n"
                 + table.text()
-                + (state.knockLimits().isEmpty() ? "" : "  What knock leaves, less the plan's margin:\n" + knock.text());
+                + (state.knockLimits().isEmpty()
+                        ? ""
+                        : "  What knock leaves, less the plan's margin:\n" + knock.text());
     }
 }

@@ -310,8 +310,7 @@ class PlanErrorsTest {
                 .extracting(finding -> finding.code() + " " + finding.severity() + " "
                         + finding.place().key().orElse(""))
                 .containsExactly(
-                        "PLAN_KEY_UNUSED WARNING pull.hold_speeds",
-                        "PLAN_KEY_UNUSED WARNING pull.hold_most_s");
+                        "PLAN_KEY_UNUSED WARNING pull.hold_speeds", "PLAN_KEY_UNUSED WARNING pull.hold_most_s");
         var plan = outcome.value().orElseThrow();
         assertThat(plan.timing().orElseThrow().sets()).isEqualTo(TimingPlan.Sets.MAP);
         assertThat(plan.timing().orElseThrow().map().present())
