@@ -16,8 +16,8 @@ class SampleMapTest {
 
     @Test
     void theDocumentHasTheMapAndARowForEachSpeed() {
-        JsonNode advice = Run.of("advise", "--no-notebook", "--json", "--plan", PLAN, LOG)
-                .json();
+        JsonNode advice =
+                Run.of("advise", "--no-notebook", "--json", "--plan", PLAN, LOG).json();
         assertThat(advice.at("/next/action").asText()).isEqualTo("stop");
         assertThat(advice.at("/next/map").isNull()).isTrue();
         assertThat(advice.at("/chosen/advance_deg").isNull()).isTrue();
@@ -26,7 +26,8 @@ class SampleMapTest {
         assertThat(advice.at("/timing/rows")).hasSize(14);
         for (JsonNode row : advice.at("/timing/rows")) {
             assertThat(row.at("/best_deg").asDouble())
-                    .isBetween(row.at("/low_deg").asDouble(), row.at("/high_deg").asDouble());
+                    .isBetween(
+                            row.at("/low_deg").asDouble(), row.at("/high_deg").asDouble());
             assertThat(row.at("/best_deg").asDouble())
                     .isLessThanOrEqualTo(row.at("/run_deg").asDouble());
         }
