@@ -15,7 +15,9 @@ import org.nextpull.fit.Belief;
 import org.nextpull.fit.Experience;
 import org.nextpull.fit.Kin;
 import org.nextpull.fit.PooledScatter;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.Act;
 import org.nextpull.session.Acts;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SourcePulls;
@@ -78,11 +80,21 @@ final class SessionReader {
         return new KeptSession(
                 summary,
                 start,
-                Acts.of(acts.stream().map(KeptAct::act).toList()).applied(learned),
+                done(start, acts).applied(learned),
                 sources,
                 acts,
                 pulls(),
                 new AdviceRows(database, session).read());
+    }
+
+    /** What was done by hand. A session without raw data of its own was kept from logs: nobody could be asked who watches. */
+    private static Acts done(SessionStart start, List<KeptAct> kept) {
+        List<Act> acts = new ArrayList<>();
+        if (start.capture().isEmpty()) {
+            acts.add(new Act.OwnWatch(List.of(Limit.values())));
+        }
+        kept.forEach(act -> acts.add(act.act()));
+        return Acts.of(acts);
     }
 
     private SessionStart start() throws IOException {
