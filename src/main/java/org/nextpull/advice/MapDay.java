@@ -112,8 +112,7 @@ final class MapDay {
                 .map(deg -> Finding.error(
                         FindingCode.MAP_ADVANCE_STUCK,
                         Place.nowhere(),
-                        Detail.of("deg", deg),
-                        Detail.of("count", used.size())));
+                        Detail.of("deg", deg)));
     }
 
     private boolean isAnyRowShared() {

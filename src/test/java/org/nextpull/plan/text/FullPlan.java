@@ -77,6 +77,7 @@ final class FullPlan {
 
             [limits]
             knock_events = 3
+            knock_level = 1.5
             knock_margin_deg = 2.5
             most_rpm = 7200
             lean_lambda = 0.96

@@ -421,8 +421,8 @@ class PlanErrorsTest {
     }
 
     @Test
-    void aLineOfAMegabyteIsReadOrRefusedLikeAnyOther() {
-        String long1 = "x".repeat(1_000_000);
+    void aLineOfMostOfAPlanIsReadOrRefusedLikeAnyOther() {
+        String long1 = "x".repeat(400_000);
         assertThat(PlanText.read("# " + long1, "plan.toml").isFailed()).isFalse();
         assertThat(PlanText.read("[engine]\nname = '" + long1 + "'", "plan.toml")
                         .isFailed())

@@ -73,8 +73,8 @@ class StartPageIT {
                             "From (band.from_rpm)", "3000",
                             "To (band.to_rpm)", "6500",
                             "Start (timing.start_deg)", "20",
-                            "Least (timing.least_deg)", "12",
-                            "Most (timing.most_deg)", "36",
+                            "Min advance (timing.least_deg)", "12",
+                            "Max advance (timing.most_deg)", "36",
                             "Exhaust (limits.exhaust_c)", "9300")
                     .forEach(page::type);
             page.until(
@@ -158,7 +158,7 @@ class StartPageIT {
             page.press("F6");
             page.until("values", () -> page.said("What arrives").contains("Values arrive"));
             page.type("Exhaust (limits.exhaust_c)", "93O");
-            page.type("Leanest reading (limits.lean_lambda)", "");
+            page.type("Lean alarm (limits.lean_lambda)", "");
             page.until(
                     "an error", () -> page.said("Whether the session can start").contains("to mend"));
             for (boolean dark : new boolean[] {false, true}) {
