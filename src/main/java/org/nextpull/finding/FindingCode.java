@@ -430,7 +430,7 @@ public enum FindingCode {
     SPARK_TAKEN_OUT_KNOCK,
     /** In pull {pull} of {file} the ignition took out {deg} deg of advance by itself near {rpm} rpm, against the other pulls. You say that it was not knock; find out what it was. */
     SPARK_TAKEN_OUT,
-    /** The advice names no map, so none is written to {file}; set sets = "map" under [timing] where the ignition holds a map. */
+    /** The advice names no map, so none is written to {file}; write sets = "map" in [timing] where the ignition holds one, or leave out --map. */
     NO_MAP_TO_WRITE,
     /** The advance in the log changes over speed, so the ignition holds a map, and the answer is one. Say sets = "map" in [timing] to say so yourself; its start_deg then counts from the present map. */
     MAP_TOLD_BY_LOG,
@@ -438,7 +438,7 @@ public enum FindingCode {
     MAP_WITHOUT_ADVANCE,
     /** No speed was reached by more than one pull, so no two settings can be held against each other. Run pulls over one band. */
     MAP_SPEEDS_NOT_SHARED,
-    /** The log has {deg} deg at every speed of every pull: its advance column is stuck, or one number was run each time. Mend the column, or change the map by a step and pull again. */
+    /** The log has {deg} deg at every speed of each pull: its advance column is stuck, or one number was run each time. Mend the column, or change the map by a step and pull again. */
     MAP_ADVANCE_STUCK,
     /** Pull {pull} of {file} ran at {measured} deg of advance, not at the {asked} deg that were asked for; the measured value counts. */
     ADVANCE_NOT_AS_ASKED,
