@@ -109,10 +109,7 @@ final class MapDay {
             return Optional.of(Finding.error(FindingCode.MAP_SPEEDS_NOT_SHARED, Place.nowhere()));
         }
         return stuckAt()
-                .map(deg -> Finding.error(
-                        FindingCode.MAP_ADVANCE_STUCK,
-                        Place.nowhere(),
-                        Detail.of("deg", deg)));
+                .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)));
     }
 
     private boolean isAnyRowShared() {
