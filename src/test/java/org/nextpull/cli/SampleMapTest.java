@@ -23,6 +23,7 @@ class SampleMapTest {
         assertThat(advice.at("/chosen/advance_deg").isNull()).isTrue();
         assertThat(advice.at("/chosen/map")).hasSize(8);
         assertThat(advice.at("/chosen/map/0/rpm").asInt()).isEqualTo(3500);
+        assertThat(advice.at("/timing/rows_proven").asBoolean()).isTrue();
         assertThat(advice.at("/timing/rows")).hasSize(14);
         for (JsonNode row : advice.at("/timing/rows")) {
             assertThat(row.at("/best_deg").asDouble())

@@ -49,7 +49,7 @@ final class MapJson {
         node.putNull("knock_limit_deg");
         node.putNull("torque_nm");
         node.putNull("power_kw");
-        node.put("rows_proven", false);
+        node.put("rows_proven", state.leftByLeave().isPresent());
         ArrayNode rows = node.putArray("rows");
         state.rows().forEach(row -> row(rows.addObject(), row));
         ArrayNode limits = node.putArray("knock_limits");
