@@ -62,21 +62,20 @@ final class MapReading {
             Optional<MapRow.Best> best = run.isEmpty()
                     ? Optional.empty()
                     : by == ChosenBy.PEAK
-                            ? free(new Row(peaks, r, clean), leastDeg, peak.degAt(speeds[r]) - leastDeg)
+                            ? free(new Row(peaks, r, Span.of(clean[0], run.getAsDouble())), leastDeg, peak.degAt(speeds[r]) - leastDeg)
                             : held(by, leastDeg, run.getAsDouble());
             rows.add(new MapRow(speeds[r], best, run, by));
         }
         return rows;
     }
 
-    /** A row with what clean pulls ran there, in order. */
-    private record Row(PeakMap peaks, int row, double[] clean) {
+    /** A row with the least and the most that clean pulls ran there, degrees. */
+    private record Row(PeakMap peaks, int row, Span clean) {
         /** Whether clean pulls surely reach beyond the peak less some degrees, and lie on both sides of it. */
         boolean brackets(double belowPeakDeg) {
-            double run = clean[clean.length - 1];
-            return clean.length > 1
-                    && clean[0] < peaks.mean(row) - belowPeakDeg
-                    && peaks.chanceBelow(row, run + belowPeakDeg) >= BEYOND;
+            return clean.low() < clean.high()
+                    && clean.low() < peaks.mean(row) - belowPeakDeg
+                    && peaks.chanceBelow(row, clean.high() + belowPeakDeg) >= BEYOND;
         }
     }
 

@@ -79,7 +79,7 @@ enum TopShape {
     }
 
     Swept sweep(long seed) {
-        Random random = new Random(1_000_003 * seed + ordinal());
+        Random random = new Random(1_000_003 * seed + List.of(values()).indexOf(this));
         double top = 25.5 + 5 * random.nextDouble();
         List<Double> settings = new ArrayList<>(List.of(20.0));
         for (double advance = 20; advance < top + 5; advance += 2) {

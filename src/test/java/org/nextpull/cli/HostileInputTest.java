@@ -60,7 +60,7 @@ class HostileInputTest {
             String response, String header, String values, String says) throws IOException {
         StringBuilder table = new StringBuilder("order,advance_deg," + header + "\n");
         int order = 1;
-        for (String value : values.split(",\\s*")) {
+        for (String value : values.split(",\\s*", -1)) {
             table.append(order)
                     .append(',')
                     .append(18 + 2 * order++)
