@@ -62,7 +62,10 @@ final class MapReading {
             Optional<MapRow.Best> best = run.isEmpty()
                     ? Optional.empty()
                     : by == ChosenBy.PEAK
-                            ? free(new Row(peaks, r, Span.of(clean[0], run.getAsDouble())), leastDeg, peak.degAt(speeds[r]) - leastDeg)
+                            ? free(
+                                    new Row(peaks, r, Span.of(clean[0], run.getAsDouble())),
+                                    leastDeg,
+                                    peak.degAt(speeds[r]) - leastDeg)
                             : held(by, leastDeg, run.getAsDouble());
             rows.add(new MapRow(speeds[r], best, run, by));
         }

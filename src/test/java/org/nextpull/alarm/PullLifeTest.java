@@ -121,7 +121,8 @@ class PullLifeTest {
     @Test
     void aLimitWithoutAColumnIsNotWatchedAndSaysNothingForEachPull() {
         PullLife life = of(Limit.EXHAUST, Rows.ofPull(ROWS));
-        assertThat(life.unwatched()).hasEntrySatisfying(Limit.EXHAUST, gap -> assertThat(gap.life()).isEqualTo(Life.NOT_LOGGED));
+        assertThat(life.unwatched())
+                .hasEntrySatisfying(Limit.EXHAUST, gap -> assertThat(gap.life()).isEqualTo(Life.NOT_LOGGED));
         assertThat(said(life)).isEmpty();
     }
 }
