@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.compare.ComparisonRequest;
-import org.nextpull.compare.Looks;
+import org.nextpull.compare.InterimLooks;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.SessionResult;
@@ -47,6 +47,6 @@ public final class ComparedLabels {
         return ComparedDay.of(
                 result,
                 named,
-                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new Looks.Open(0), SEED));
+                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new InterimLooks.Open(0), SEED));
     }
 }

@@ -9,7 +9,7 @@ import org.nextpull.app.DayInput;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.LabelledLog;
 import org.nextpull.compare.ComparisonRequest;
-import org.nextpull.compare.Looks;
+import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
@@ -90,7 +90,7 @@ final class CompareCommand implements Callable<Integer> {
         private boolean eachBlock;
     }
 
-    /** Looks that are counted. */
+    /** InterimLooks that are counted. */
     static final class Counted {
         @Option(
                 names = "--planned",
@@ -150,21 +150,21 @@ final class CompareCommand implements Callable<Integer> {
         return worth.orElse(result.plan().goal().worthPercent());
     }
 
-    private Looks looks() {
+    private InterimLooks looks() {
         Counted counted = looking.counted;
         if (counted.before < 0) {
             throw new ParameterException(spec.commandLine(), "--looks-before is not negative: " + counted.before);
         }
         if (looking.eachBlock) {
-            return new Looks.EachBlock();
+            return new InterimLooks.EachBlock();
         }
         if (counted.planned.isEmpty()) {
-            return new Looks.Open(counted.before);
+            return new InterimLooks.Open(counted.before);
         }
         int planned = counted.planned.get();
         if (planned < LEAST_PLANNED) {
             throw new ParameterException(spec.commandLine(), "--planned is at least " + LEAST_PLANNED + ": " + planned);
         }
-        return new Looks.Planned(planned, counted.before);
+        return new InterimLooks.Planned(planned, counted.before);
     }
 }

@@ -8,7 +8,7 @@ package org.nextpull.compare;
  * @param looks how often the pulls are looked at
  * @param seed of the draws for bands and several labels; the same seed gives the same result
  */
-public record ComparisonRequest(String reference, double worthPercent, Looks looks, long seed) {
+public record ComparisonRequest(String reference, double worthPercent, InterimLooks looks, long seed) {
     public ComparisonRequest {
         if (!(worthPercent > 0) || !Double.isFinite(worthPercent)) {
             throw new IllegalArgumentException("the worth is above 0 %, not " + worthPercent);

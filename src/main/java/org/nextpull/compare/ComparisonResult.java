@@ -28,7 +28,7 @@ public record ComparisonResult(
         List<String> ranking,
         List<List<String>> groups,
         List<LabelScatter> scatters,
-        Optional<Drift> drift,
+        Drift drift,
         Optional<Double> warmUpPercent,
         List<LevelCurve> curves,
         Optional<FurtherPulls> further,

@@ -17,7 +17,7 @@ import org.nextpull.math.regression.LinearFit;
 /**
  * Curves over speed with bands that hold at all speeds together: the difference of two labels, and the mean of each. The largest t over
  * the rows is drawn from the fitted model (a parametric bootstrap) with a given seed. The rows of one pull go up and down together,
- * which the draws keep; the correlation is drawn in toward none, since few pulls show more of it than there is. A row's scatter is the
+ * which the draws keep, and what the drift of the day leaves in a difference moves all rows alike; the correlation is drawn in toward none, since few pulls show more of it than there is. A row's scatter is the
  * mean of its own and of all rows' scatter, so that a row whose few pulls agree by chance gets no narrow band. A mean curve rests on the
  * few pulls of one label, and a few agree by chance: its band is the wider of those by the label's own scatter and by that of all
  * labels together.
@@ -30,28 +30,19 @@ final class CurveBand {
     private final List<ComparedPull> pulls;
     private final long seed;
     private final List<Double> speeds;
-    private final Design design;
-    private final List<LinearFit> fits;
+    private final List<Series> values;
+    private final List<Series> levels;
 
     CurveBand(DayFit day, List<ComparedPull> pulls, long seed) {
         this.day = day;
         this.pulls = pulls;
         this.seed = seed;
         this.speeds = commonSpeeds(pulls);
-        this.design = day.terms().design(day.labels(), pulls);
-        this.fits = fits();
-    }
-
-    /** The same model at each speed. */
-    private List<LinearFit> fits() {
-        List<LinearFit> found = new ArrayList<>();
-        for (int row = 0; row < speeds.size(); row++) {
-            int place = row;
-            Series values = Series.of(
-                    pulls.stream().mapToDouble(pull -> pull.rows().get(place).value()));
-            found.add(LeastSquares.fit(design, values, day.fit().weights()).orElseThrow());
-        }
-        return found;
+        this.values = IntStream.range(0, speeds.size())
+                .mapToObj(row -> Series.of(
+                        pulls.stream().mapToDouble(pull -> pull.rows().get(row).value())))
+                .toList();
+        this.levels = values.stream().map(day.fit()::coefficients).toList();
     }
 
     /** Rows of a label against the reference; empty unless all pulls have the same rows. */
@@ -61,7 +52,7 @@ final class CurveBand {
         List<RowDifference> rows = new ArrayList<>();
         for (int row = 0; row < halfPercents.length; row++) {
             double reference = reference(row);
-            double difference = fits.get(row).estimate(contrast).value();
+            double difference = sum(levels.get(row), contrast);
             double percent = 100 * difference / reference;
             rows.add(new RowDifference(
                     speeds.get(row),
@@ -78,7 +69,7 @@ final class CurveBand {
         double[] halfPercents = ofLevel(contrast);
         List<LevelCurve.Row> rows = new ArrayList<>();
         for (int row = 0; row < halfPercents.length; row++) {
-            double level = fits.get(row).estimate(contrast).value();
+            double level = sum(levels.get(row), contrast);
             rows.add(new LevelCurve.Row(
                     speeds.get(row), new LevelCurve.Level(level, halfPercents[row] * reference(row) / 100)));
         }
@@ -87,7 +78,11 @@ final class CurveBand {
 
     /** Level of the reference at a row. */
     private double reference(int row) {
-        return fits.get(row).coefficient(0);
+        return levels.get(row).get(0);
+    }
+
+    private static double sum(Series coefficients, Series contrast) {
+        return coefficients.combine(contrast, (one, weight) -> one * weight).sum();
     }
 
     private static List<Double> commonSpeeds(List<ComparedPull> pulls) {
@@ -104,8 +99,7 @@ final class CurveBand {
     }
 
     private RowErrors errors(Series contrast) {
-        return new RowErrors(
-                labelPlaces(), day.fit().influence(contrast), day.fit().weights(), day);
+        return new RowErrors(labelPlaces(), day, contrast);
     }
 
     /** Half width of the band of a difference at each row, in percent of the reference there. */
@@ -139,9 +133,10 @@ final class CurveBand {
     private double[][] residuals(Series weights) {
         double[][] residuals = new double[pulls.size()][speeds.size()];
         for (int row = 0; row < speeds.size(); row++) {
+            Series left = day.fit().residuals(values.get(row));
             for (int pull = 0; pull < pulls.size(); pull++) {
                 residuals[pull][row] =
-                        100 * fits.get(row).residuals().get(pull) / reference(row) * Math.sqrt(weights.get(pull));
+                        100 * left.get(pull) / reference(row) * Math.sqrt(weights.get(pull));
             }
         }
         return residuals;
@@ -154,8 +149,8 @@ final class CurveBand {
             Function<double[][], double[]> standardErrors,
             IntToDoubleFunction relativeScatter) {
         int rows = residuals[0].length;
-        double[][] root = RowCorrelation.root(residuals, fits.get(rows - 1).degreesOfFreedom());
-        double[][] maker = ResidualMaker.of(design, day.fit().weights());
+        double[][] root = RowCorrelation.root(residuals, day.fit().pooled().degreesOfFreedom());
+        double[][] maker = ResidualMaker.of(day.fit());
         RandomGenerator random = new SplittableRandom(seed);
         return Quantiles.of(Series.generate(DRAWS, draw -> {
                     double[][] noise = new double[residuals.length][];
@@ -163,9 +158,10 @@ final class CurveBand {
                         noise[pull] = RowCorrelation.draw(root, relativeScatter.applyAsDouble(pull), random);
                     }
                     double[] drawn = standardErrors.apply(ResidualMaker.apply(maker, noise));
+                    double drift = errors.shared() * random.nextGaussian();
                     double most = 0;
                     for (int row = 0; row < rows; row++) {
-                        most = Math.max(most, Math.abs(errors.difference(noise, row)) / drawn[row]);
+                        most = Math.max(most, Math.abs(drift + errors.difference(noise, row)) / drawn[row]);
                     }
                     return most;
                 }))

@@ -6,49 +6,41 @@ import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.GroupedFit;
 import org.nextpull.math.regression.VariancePart;
+import org.nextpull.scatter.Drift;
 
 /**
- * The fitted day: a level for each label, the slow change over the pulls, warm-up of the first pulls where they show it.
+ * The fitted day: a level for each label, with the slow change of the day taken out.
  *
  * @param labels the reference first
- * @param terms what the model holds besides the labels
- * @param fit coefficient 0 is the reference at the middle of the day, then one difference a label, then drift, then warm-up
+ * @param orders place of each pull in the day
+ * @param unit what one percent is, in the unit of the pulls
+ * @param warmUp whether the first pulls show a warm-up
+ * @param fit in percent of the mean of the reference; coefficient 0 is the reference, then one difference a label
  */
-record DayFit(List<String> labels, DayTerms terms, GroupedFit fit) {
+record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, GroupedFit fit) {
     DayFit {
         labels = List.copyOf(labels);
     }
 
-    /** Level of the reference, with the mean drift and warm-up of the day. */
+    /** Level of the reference in mid-day, in the unit of the pulls. */
     double referenceLevel() {
-        return fit.fit().coefficient(0);
+        return level(labels.get(0));
     }
 
     /** Level of a label under the same conditions. */
     double level(String label) {
-        return contrastValue(levelOf(label));
-    }
-
-    private double contrastValue(Series contrast) {
-        return fit.fit().estimate(contrast).value();
+        return fit.estimate(levelOf(label)).value() * unit;
     }
 
     /** Level of a label as weights of the coefficients. */
     Series levelOf(String label) {
         int place = labels.indexOf(label);
-        return unit(index -> index == 0 || (place > 0 && index == place));
+        return Series.generate(labels.size(), index -> index == 0 || index == place ? 1 : 0);
     }
 
     /** Difference of two labels as weights of the coefficients. */
     Series contrast(String label, String against) {
-        int plus = labels.indexOf(label);
-        int minus = labels.indexOf(against);
-        return Series.generate(coefficients(), index -> {
-            if (index == 0) {
-                return 0;
-            }
-            return (index == plus ? 1 : 0) - (index == minus ? 1 : 0);
-        });
+        return levelOf(label).minus(levelOf(against));
     }
 
     /** Difference of two labels in percent of the reference. */
@@ -56,20 +48,26 @@ record DayFit(List<String> labels, DayTerms terms, GroupedFit fit) {
         return fit.estimate(contrast(label, against)).rescaled(toPercent(), 0);
     }
 
-    /** Change a pull in percent of the reference. */
-    Optional<Estimate> driftPercent() {
-        return terms.drift()
-                ? Optional.of(
-                        fit.estimate(unit(index -> index == labels.size())).rescaled(toPercent(), 0))
-                : Optional.empty();
+    /** How many times the variance of a difference from the reference is what the scatter alone makes of it. */
+    double driftFactor(String label) {
+        Series contrast = contrast(label, labels.get(0));
+        double all = fit.covariance(List.of(contrast)).get(0, 0);
+        return all / (all - fit.sharedVariance(contrast));
     }
 
-    /** What the very first pull lacked or had too much, in percent of the reference. */
-    Optional<Estimate> warmUpPercent() {
-        return terms.warmUp()
-                ? Optional.of(
-                        fit.estimate(unit(index -> index == coefficients() - 1)).rescaled(toPercent(), 0))
-                : Optional.empty();
+    /** Straight change a pull, in percent of the reference. */
+    Drift drift() {
+        Estimate drift = shared(DayDrift.straight(orders));
+        return new Drift(drift.value(), drift.standardError());
+    }
+
+    /** What the very first pull lacked or had too much, in percent of the reference; empty unless it shows. */
+    Optional<Double> warmUpPercent() {
+        return warmUp ? Optional.of(shared(DayDrift.warmUp(orders)).value()) : Optional.empty();
+    }
+
+    private Estimate shared(DayDrift.Part part) {
+        return fit.sharedPart(part.column(), part.variance()).rescaled(toPercent(), 0);
     }
 
     /** Scatter of one pull of a label, one standard deviation in percent, with its degrees of freedom. */
@@ -77,15 +75,8 @@ record DayFit(List<String> labels, DayTerms terms, GroupedFit fit) {
         return fit.scatters().get(labels.indexOf(label));
     }
 
+    /** From percent of the mean of the reference's pulls to percent of its level in mid-day. */
     double toPercent() {
-        return 100 / referenceLevel();
-    }
-
-    int coefficients() {
-        return fit.fit().coefficients().size();
-    }
-
-    private Series unit(java.util.function.IntPredicate member) {
-        return Series.generate(coefficients(), index -> member.test(index) ? 1 : 0);
+        return 100 / fit.coefficients().get(0);
     }
 }

@@ -7,77 +7,85 @@ import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.GroupedFit;
-import org.nextpull.math.regression.LeastSquares;
 import org.nextpull.math.regression.OutlierWeights;
+import org.nextpull.math.regression.ReadingErrors;
+import org.nextpull.math.regression.VariancePart;
 
 /**
- * Fits the levels of the labels together with the slow change of the day. Drift is always in the model where the pulls are enough:
- * leaving it out when it does not show is how blocks run one after the other claim differences that are drift. Its price is in the
- * interval. The warm-up term is in the model only where the first pulls show it at one in a hundred: always there, it would cost more
- * than it saves.
+ * The model of a day: a level for each label, a scatter for each label, and the drift of {@link DayDrift}. It is worked out in percent of
+ * the mean of the reference, since that is what drift and scatter are known in.
  */
 final class DayModel {
-    /**
-     * Degrees of freedom with which labels are taken to scatter alike when degrees of freedom are counted. Simulated with four pulls
-     * each, plain Satterthwaite (0) makes 4.1 % false claims where 5 are allowed and finds less; this makes 4.8 %, and 5.5 % where one
-     * label scatters twice as much as the other.
-     */
-    private static final double LIKENESS = 1.5;
+    /** Pull-to-pull scatter as it usually is, in percent (common practice, no source); it counts little. */
+    private static final double USUAL_PERCENT = 0.3;
 
+    private static final double USUAL_FREEDOM = 0.15;
     private static final double WARM_UP_SHOWS = 0.01;
     private static final double LAST_FIRST_ORDER = 1.5;
-    private static final int FREEDOM_BESIDE_WARM_UP = 3;
+    private static final int FREEDOM_BESIDE_WARM_UP = 5;
 
     private DayModel() {}
 
     /**
-     * The fit; empty when the pulls cannot carry even the levels alone.
+     * The day as its pulls tell it.
      *
      * @param labels the reference first; each label has at least two pulls
      */
-    static Optional<DayFit> fit(List<String> labels, List<ComparedPull> pulls) {
-        int levels = labels.size();
-        boolean drift = pulls.size() >= levels + 2;
-        if (pulls.size() >= levels + 2 + FREEDOM_BESIDE_WARM_UP && warmUpShows(labels, pulls)) {
-            Optional<DayFit> fit = fit(labels, pulls, new DayTerms(drift, true));
-            if (fit.isPresent()) {
-                return fit;
-            }
-        }
-        Optional<DayFit> fit = fit(labels, pulls, new DayTerms(drift, false));
-        return fit.isPresent() || !drift ? fit : fit(labels, pulls, new DayTerms(false, false));
+    static DayFit fit(List<String> labels, List<ComparedPull> pulls) {
+        double unit = pulls.stream()
+                        .filter(pull -> pull.label().equals(labels.get(0)))
+                        .mapToDouble(ComparedPull::value)
+                        .average()
+                        .orElseThrow()
+                / 100;
+        Series percents = Series.of(pulls.stream().mapToDouble(pull -> pull.value() / unit));
+        Series orders = Series.of(pulls.stream().mapToDouble(ComparedPull::order));
+        List<String> ran = pulls.stream().map(ComparedPull::label).toList();
+        Design design = design(labels, ran);
+        boolean warmUp = pulls.size() >= labels.size() + FREEDOM_BESIDE_WARM_UP
+                && orders.min() <= LAST_FIRST_ORDER
+                && fit(design.with(DayDrift.straight(orders).column()), percents, errors(labels, ran, orders, false))
+                                .pOfLacking(DayDrift.warmUp(orders).column())
+                        < WARM_UP_SHOWS;
+        ReadingErrors errors = errors(labels, ran, orders, warmUp);
+        Series weights = OutlierWeights.of(design, percents, errors).orElseThrow();
+        return new DayFit(labels, orders, unit, warmUp, fit(design, percents, errors.withWeights(weights)));
     }
 
-    static Optional<DayFit> fit(List<String> labels, List<ComparedPull> pulls, DayTerms terms) {
-        Design design = terms.design(labels, pulls);
-        Series values = values(pulls);
-        List<Integer> groups = new ArrayList<>();
-        for (ComparedPull pull : pulls) {
-            groups.add(labels.indexOf(pull.label()));
-        }
-        return OutlierWeights.of(design, values)
-                .found()
-                .flatMap(weights -> GroupedFit.fit(design, values, groups, weights, LIKENESS)
-                        .found())
-                .map(fit -> new DayFit(labels, terms, fit));
+    private static GroupedFit fit(Design design, Series percents, ReadingErrors errors) {
+        return GroupedFit.fit(design, percents, errors).orElseThrow();
     }
 
-    private static boolean warmUpShows(List<String> labels, List<ComparedPull> pulls) {
-        double first = pulls.stream().mapToDouble(ComparedPull::order).min().orElse(0);
-        if (first > LAST_FIRST_ORDER) {
-            return false;
-        }
-        Design design = new DayTerms(true, true).design(labels, pulls);
-        return LeastSquares.fit(design, values(pulls))
-                .found()
-                .filter(fit -> {
-                    Estimate warmUp = fit.estimate(fit.coefficients().size() - 1);
-                    return 2 * Math.min(warmUp.pAbove(0), warmUp.pBelow(0)) < WARM_UP_SHOWS;
-                })
-                .isPresent();
+    /**
+     * The difference of two labels, in percent, as it will come out on average if there is none.
+     *
+     * @param labels all labels of the day
+     * @param ran label of each pull
+     * @param orders place of each pull in the day
+     * @param scatterPercent pull-to-pull standard deviation of each label, above 0
+     */
+    static Estimate expected(List<String> labels, List<String> ran, Series orders, double scatterPercent) {
+        GroupedFit fit = GroupedFit.expected(
+                        design(labels, ran), errors(labels, ran, orders, false), scatterPercent * scatterPercent)
+                .orElseThrow();
+        return fit.estimate(Series.generate(labels.size(), index -> index == 1 ? 1 : 0));
     }
 
-    private static Series values(List<ComparedPull> pulls) {
-        return Series.of(pulls.stream().mapToDouble(ComparedPull::value));
+    private static ReadingErrors errors(List<String> labels, List<String> ran, Series orders, boolean warmUp) {
+        return new ReadingErrors(
+                DayDrift.squarePercent(orders, warmUp),
+                ran.stream().map(labels::indexOf).toList(),
+                Series.constant(ran.size(), 1),
+                Optional.of(new VariancePart(USUAL_PERCENT * USUAL_PERCENT, USUAL_FREEDOM)),
+                DayDrift.ALLOWANCE);
+    }
+
+    /** Columns: labels after the reference. */
+    private static Design design(List<String> labels, List<String> ran) {
+        List<Series> columns = new ArrayList<>();
+        for (String label : labels.subList(1, labels.size())) {
+            columns.add(Series.of(ran.stream().mapToDouble(own -> own.equals(label) ? 1 : 0)));
+        }
+        return new Design(columns, true);
     }
 }

@@ -10,13 +10,13 @@ import java.util.Optional;
  * @param order labels of the further pulls, one by one
  * @param looks how the comparison must then be taken for its looks together to keep their error
  */
-public record FurtherPulls(List<String> order, Looks looks) {
+public record FurtherPulls(List<String> order, InterimLooks looks) {
     public FurtherPulls {
         order = List.copyOf(order);
     }
 
     /** The further pulls of a result with so many pulls done; empty when all is settled or what is not is out of reach. */
-    static Optional<FurtherPulls> of(ComparisonResult result, Looks looks, int done) {
+    static Optional<FurtherPulls> of(ComparisonResult result, InterimLooks looks, int done) {
         List<String> labels = new ArrayList<>(List.of(result.reference().label()));
         int needed = 0;
         for (Comparison one : result.comparisons()) {

@@ -12,7 +12,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.Interval;
-import org.nextpull.scatter.Drift;
 
 /**
  * Compares labels with a reference: differences with drift taken out, intervals that hold for all labels together, verdicts, ranking
@@ -23,7 +22,7 @@ public final class LabelComparison {
 
     /** The comparison; without a value when the pulls cannot carry one, and then the findings say why. */
     public static Outcome<ComparisonResult> of(List<ComparedPull> pulls, ComparisonRequest request) {
-        List<Finding> findings = new ArrayList<>(Refusals.of(pulls, request.reference()));
+        List<Finding> findings = new ArrayList<>(Preconditions.of(pulls, request.reference()));
         if (findings.stream().anyMatch(Finding::isError)) {
             return Outcome.failed(findings);
         }
@@ -31,13 +30,9 @@ public final class LabelComparison {
                 .sorted(Comparator.comparingDouble(ComparedPull::order))
                 .toList();
         List<String> labels = labels(inOrder, request.reference());
-        Optional<DayFit> day = DayModel.fit(labels, inOrder);
-        if (day.isEmpty()) {
-            findings.add(Remarks.notFitted());
-            return Outcome.failed(findings);
-        }
-        ComparisonResult result = result(day.get(), inOrder, request);
-        findings.addAll(Remarks.of(day.get(), inOrder, result, request));
+        DayFit day = DayModel.fit(labels, inOrder);
+        ComparisonResult result = result(day, inOrder, request);
+        findings.addAll(Remarks.of(day, inOrder, result, request));
         Optional<FurtherPulls> further = FurtherPulls.of(result, request.looks(), inOrder.size());
         return Outcome.of(result.with(further, findings), findings);
     }
@@ -51,10 +46,10 @@ public final class LabelComparison {
 
     private static ComparisonResult result(DayFit day, List<ComparedPull> pulls, ComparisonRequest request) {
         List<String> others = day.labels().subList(1, day.labels().size());
-        Looks looks = request.looks();
+        InterimLooks looks = request.looks();
         PairErrors pairs = PairErrors.againstReference(day, request.seed());
         Errors errors = new Errors(
-                pairs.each(Looks.ERROR),
+                pairs.each(InterimLooks.ERROR),
                 pairs.each(looks.sameError()),
                 pairs.each(looks.claimError(pulls.size())),
                 pairs.each(looks.next(pulls.size(), 1).claimError(Integer.MAX_VALUE)));
@@ -74,10 +69,10 @@ public final class LabelComparison {
                 ranking,
                 Groups.of(
                         ranking,
-                        differ(day, PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
+                        differ(day, ran(pulls), PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
                 Remarks.scatters(day, pulls),
-                day.driftPercent().map(drift -> new Drift(drift.value(), drift.standardError())),
-                day.warmUpPercent().map(Estimate::value),
+                day.drift(),
+                day.warmUpPercent(),
                 day.labels().stream()
                         .map(label -> new LevelCurve(label, curves.levels(label)))
                         .filter(curve -> !curve.rows().isEmpty())
@@ -87,10 +82,15 @@ public final class LabelComparison {
                 List.of());
     }
 
-    private static BiPredicate<String, String> differ(DayFit day, double error) {
+    private static List<String> ran(List<ComparedPull> pulls) {
+        return pulls.stream().map(ComparedPull::label).toList();
+    }
+
+    private static BiPredicate<String, String> differ(DayFit day, List<String> ran, double error) {
         return (one, other) -> {
             Estimate difference = day.differencePercent(one, other);
-            return Math.abs(difference.value()) > difference.halfWidth(1 - error);
+            return ChangeOvers.suffice(ran, one, other)
+                    && Math.abs(difference.value()) > difference.halfWidth(1 - error);
         };
     }
 
@@ -107,17 +107,20 @@ public final class LabelComparison {
         Estimate difference = day.differencePercent(label, request.reference());
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());
-        Verdict verdict = verdict(interval(difference, errors.same()), claim, request, pulls.size());
+        boolean changed = ChangeOvers.suffice(ran(pulls), label, request.reference());
+        Verdict verdict = changed
+                ? verdict(interval(difference, errors.same()), claim, request, pulls.size())
+                : Verdict.CANNOT_TELL;
         return new Comparison(
                 label,
                 day.level(label),
-                new Comparison.Difference(difference.value() / day.toPercent(), difference.value(), interval),
+                new Comparison.Difference(difference.value() * day.referenceLevel() / 100, difference.value(), interval),
                 verdict,
                 new Comparison.Basis(
                         difference.standardError(),
                         difference.degreesOfFreedom(),
                         claim,
-                        DriftFactor.of(day, pulls, label)),
+                        day.driftFactor(label)),
                 verdict == Verdict.CANNOT_TELL ? pullsNeeded(day, pulls, request, label, errors) : OptionalInt.empty(),
                 rows);
     }
@@ -143,7 +146,7 @@ public final class LabelComparison {
      */
     private static OptionalInt pullsNeeded(
             DayFit day, List<ComparedPull> pulls, ComparisonRequest request, String label, Errors errors) {
-        if (request.looks() instanceof Looks.Planned planned && !planned.isFinal(pulls.size())) {
+        if (request.looks() instanceof InterimLooks.Planned planned && !planned.isFinal(pulls.size())) {
             return OptionalInt.of(planned.pulls() - pulls.size());
         }
         double worth = request.worthPercent();

@@ -2,26 +2,25 @@ package org.nextpull.compare;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.math.Estimate;
 import org.nextpull.math.NoncentralT;
 import org.nextpull.math.Series;
 import org.nextpull.math.StudentT;
-import org.nextpull.math.regression.Design;
-import org.nextpull.math.regression.LeastSquares;
 
 /**
- * How many pulls, in which order, will tell two labels apart: worked out before the day from the scatter. Drift is fitted in every
- * case, so its size costs nothing and its presence costs what the order makes it cost.
+ * How many pulls, in which order, will tell two labels apart: worked out before the day from the scatter, by the arithmetic of the
+ * comparison itself.
  *
  * @param order labels pull by pull
- * @param halfWidthPercent half width that the 95 % interval will have, on average
- * @param power probability that a true difference of the wanted size is then found
+ * @param halfWidthPercent half width that the 95 % interval will have, on average, in percent of the first label
+ * @param power probability that a true difference of the wanted size is then found, if this number of pulls was fixed beforehand
+ * @param powerUnplanned the same if nothing was fixed, so that further pulls could have followed
  */
-public record PullPlan(List<String> order, double halfWidthPercent, double power) {
+public record PullPlan(List<String> order, double halfWidthPercent, double power, double powerUnplanned) {
     /** Beyond this many pulls a wish is out of reach of a day. */
     public static final int MOST_PULLS = 120;
 
-    private static final double ERROR = 0.05;
-    private static final int COEFFICIENTS = 3;
+    private static final int HALVINGS = 60;
 
     public PullPlan {
         order = List.copyOf(order);
@@ -35,7 +34,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
      */
     public record Wish(double differencePercent, double power) {
         public Wish {
-            if (!(differencePercent > 0) || !(power > ERROR && power < 1)) {
+            if (!(differencePercent > 0) || !(power > InterimLooks.ERROR && power < 1)) {
                 throw new IllegalArgumentException("no plan for " + differencePercent + " % at " + power);
             }
         }
@@ -46,7 +45,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
     }
 
     /**
-     * The least plan that fulfils the wish, in whole blocks there and back; empty when {@link #MOST_PULLS} do not.
+     * The least plan that fulfils the wish, in whole fours of pulls; empty when {@link #MOST_PULLS} do not.
      *
      * @param scatterPercent pull-to-pull standard deviation, above 0
      * @param labels two different labels
@@ -55,8 +54,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
         if (labels.size() != 2 || labels.get(0).equals(labels.get(1)) || !(scatterPercent > 0)) {
             throw new IllegalArgumentException("a plan needs two different labels and a scatter above 0");
         }
-        int step = order == PullOrder.BLOCKS ? 2 : 4;
-        for (int pulls = 4; pulls <= MOST_PULLS; pulls += step) {
+        for (int pulls = 4; pulls <= MOST_PULLS; pulls += 4) {
             PullPlan plan = of(scatterPercent, wish, order.of(labels, pulls));
             if (plan.power >= wish.power) {
                 return Optional.of(plan);
@@ -65,19 +63,62 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
         return Optional.empty();
     }
 
-    /** What a given order of two labels, at least two pulls of each, will tell. */
+    /**
+     * What a given order of two labels will tell.
+     *
+     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param order at least two pulls of each label
+     */
     public static PullPlan of(double scatterPercent, Wish wish, List<String> order) {
-        Series isSecond = Series.of(order.stream().mapToDouble(label -> label.equals(order.get(0)) ? 0 : 1));
-        Series place = Series.generate(order.size(), index -> index);
-        double error = LeastSquares.fit(Design.withIntercept(isSecond, place), Series.constant(order.size(), 0))
-                        .orElseThrow()
-                        .unscaled()
-                        .standardError(1)
-                * scatterPercent;
-        double freedom = order.size() - COEFFICIENTS;
-        double critical = StudentT.of(freedom).twoSided(1 - ERROR);
-        NoncentralT truth = NoncentralT.of(freedom, wish.differencePercent / error);
-        double power = truth.above(critical) + (1 - truth.above(-critical));
-        return new PullPlan(order, critical * error, power);
+        Estimate expected = expected(scatterPercent, order);
+        return new PullPlan(
+                order,
+                expected.halfWidth(1 - InterimLooks.ERROR),
+                power(expected, wish.differencePercent, new InterimLooks.Planned(order.size()), order),
+                power(expected, wish.differencePercent, new InterimLooks.Open(0), order));
+    }
+
+    /**
+     * The difference, in percent, that a given order of two labels finds with the wanted power.
+     *
+     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param power above 0.05 and below 1
+     */
+    static double resolved(double scatterPercent, double power, List<String> order) {
+        Estimate expected = expected(scatterPercent, order);
+        InterimLooks planned = new InterimLooks.Planned(order.size());
+        double low = 0;
+        double high = 100 * expected.standardError();
+        for (int halving = 0; halving < HALVINGS; halving++) {
+            double middle = (low + high) / 2;
+            if (power(expected, middle, planned, order) >= power) {
+                high = middle;
+            } else {
+                low = middle;
+            }
+        }
+        return high;
+    }
+
+    private static Estimate expected(double scatterPercent, List<String> order) {
+        List<String> labels = order.stream().distinct().toList();
+        return DayModel.expected(labels, order, Series.generate(order.size(), place -> place), scatterPercent);
+    }
+
+    private static double power(Estimate expected, double difference, InterimLooks looks, List<String> order) {
+        if (!ChangeOvers.suffice(order, order.get(0), other(order))) {
+            return 0;
+        }
+        double freedom = expected.degreesOfFreedom();
+        double critical = StudentT.of(freedom).twoSided(1 - looks.claimError(order.size()));
+        NoncentralT truth = NoncentralT.of(freedom, difference / expected.standardError());
+        return truth.above(critical) + (1 - truth.above(-critical));
+    }
+
+    private static String other(List<String> order) {
+        return order.stream()
+                .filter(label -> !label.equals(order.get(0)))
+                .findFirst()
+                .orElseThrow();
     }
 }

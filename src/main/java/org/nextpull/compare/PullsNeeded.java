@@ -3,9 +3,8 @@ package org.nextpull.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
+import java.util.function.IntPredicate;
 import org.nextpull.math.Series;
-import org.nextpull.math.StudentT;
-import org.nextpull.math.regression.LeastSquares;
 
 /** How many further pulls, there and back between two labels, narrow their difference to a wanted half width. */
 final class PullsNeeded {
@@ -19,38 +18,44 @@ final class PullsNeeded {
      *
      * @param pulls that were run
      * @param label compared with the first of the fit's labels
-     * @param halfWidthPercent wanted, above 0
-     * @param error of the comparison, two-sided
+     * @param halfWidthPercent wanted, in percent of the reference, above 0
+     * @param error of the comparison, two-sided, above 0, below 1
      */
     static OptionalInt further(
             DayFit day, List<ComparedPull> pulls, String label, double halfWidthPercent, double error) {
-        String reference = day.labels().get(0);
-        double sd = Math.sqrt(day.fit().pooled().variance()) * day.toPercent();
-        Series contrast = day.contrast(label, reference);
-        List<String> labels =
-                new ArrayList<>(pulls.stream().map(ComparedPull::label).toList());
-        List<Double> orders =
-                new ArrayList<>(pulls.stream().map(ComparedPull::order).toList());
-        double last = orders.stream().mapToDouble(Double::doubleValue).max().orElse(0);
-        List<String> order = PullOrder.THERE_AND_BACK.of(List.of(reference, label), MOST);
-        for (int extra = 1; extra <= MOST; extra++) {
-            labels.add(order.get(extra - 1));
-            orders.add(last + extra);
-            if (extra % 2 == 0) {
-                double unit = unitError(day, labels, Series.of(orders), contrast);
-                double freedom = labels.size() - day.coefficients();
-                if (StudentT.of(freedom).twoSided(1 - error) * sd * unit <= halfWidthPercent) {
-                    return OptionalInt.of(extra);
-                }
+        IntPredicate suffices = new Further(day, pulls, label, halfWidthPercent, error);
+        if (!suffices.test(MOST)) {
+            return OptionalInt.empty();
+        }
+        int tooFew = 0;
+        int enough = MOST;
+        while (enough - tooFew > 2) {
+            int middle = tooFew + (enough - tooFew) / 4 * 2;
+            if (suffices.test(middle)) {
+                enough = middle;
+            } else {
+                tooFew = middle;
             }
         }
-        return OptionalInt.empty();
+        return OptionalInt.of(enough);
     }
 
-    private static double unitError(DayFit day, List<String> labels, Series orders, Series contrast) {
-        return LeastSquares.fit(day.terms().design(day.labels(), labels, orders), Series.constant(orders.size(), 0))
-                .found()
-                .map(fit -> Math.sqrt(fit.unscaled().variance(contrast)))
-                .orElse(Double.POSITIVE_INFINITY);
+    /** Whether so many further pulls are enough; more never narrow the interval less, but for the end of a turn. */
+    private record Further(DayFit day, List<ComparedPull> pulls, String label, double halfWidthPercent, double error)
+            implements IntPredicate {
+        @Override
+        public boolean test(int extra) {
+            String reference = day.labels().get(0);
+            List<String> ran =
+                    new ArrayList<>(pulls.stream().map(ComparedPull::label).toList());
+            ran.addAll(PullOrder.THERE_AND_BACK.of(List.of(reference, label), extra));
+            double last = day.orders().max();
+            Series orders = day.orders().append(Series.generate(extra, pull -> last + 1 + pull));
+            double scatter = Math.sqrt(day.fit().pooled().variance()) * day.toPercent();
+            List<String> labels = new ArrayList<>(List.of(reference, label));
+            day.labels().stream().filter(other -> !labels.contains(other)).forEach(labels::add);
+            return ChangeOvers.suffice(ran, label, reference)
+                    && DayModel.expected(labels, ran, orders, scatter).halfWidth(1 - error) <= halfWidthPercent;
+        }
     }
 }

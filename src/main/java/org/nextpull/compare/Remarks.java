@@ -19,10 +19,6 @@ final class Remarks {
 
     private Remarks() {}
 
-    static Finding notFitted() {
-        return Finding.error(FindingCode.COMPARE_NOT_SEPARABLE, Place.nowhere());
-    }
-
     static List<LabelScatter> scatters(DayFit day, List<ComparedPull> pulls) {
         return day.labels().stream()
                 .map(label -> {
@@ -40,18 +36,12 @@ final class Remarks {
 
     static List<Finding> of(DayFit day, List<ComparedPull> pulls, ComparisonResult result, ComparisonRequest request) {
         List<Finding> findings = new ArrayList<>();
-        if (!day.terms().drift()) {
-            findings.add(warning(
-                    FindingCode.COMPARE_WITHOUT_DRIFT,
-                    Detail.of("pulls", pulls.size()),
-                    Detail.of("labels", day.labels().size())));
-        }
         result.warmUpPercent()
                 .ifPresent(
                         percent -> findings.add(warning(FindingCode.COMPARE_WARM_UP, Detail.of("percent", percent))));
         outliers(day, pulls, findings);
         unequalScatter(result.scatters(), findings);
-        if (!result.isFinal() && request.looks() instanceof Looks.Planned planned) {
+        if (!result.isFinal() && request.looks() instanceof InterimLooks.Planned planned) {
             findings.add(warning(
                     FindingCode.COMPARE_NOT_FINAL,
                     Detail.of("pulls", pulls.size()),
@@ -59,23 +49,28 @@ final class Remarks {
                     Detail.of("missing", planned.pulls() - pulls.size())));
         }
         for (Comparison comparison : result.comparisons()) {
-            ofOne(comparison, result, findings);
+            ofOne(comparison, pulls, result, findings);
         }
         return findings;
     }
 
-    private static void ofOne(Comparison comparison, ComparisonResult result, List<Finding> findings) {
+    private static void ofOne(
+            Comparison comparison, List<ComparedPull> pulls, ComparisonResult result, List<Finding> findings) {
         Detail label = Detail.of("label", comparison.label());
         Detail reference = Detail.of("reference", result.reference().label());
         double factor = comparison.basis().driftFactor();
-        if (factor > HARD_TO_TELL) {
+        List<String> ran = pulls.stream().map(ComparedPull::label).toList();
+        boolean once = !ChangeOvers.suffice(ran, comparison.label(), result.reference().label());
+        if (once) {
+            findings.add(warning(FindingCode.COMPARE_ONE_CHANGE_OVER, label, reference));
+        } else if (factor > HARD_TO_TELL) {
             findings.add(
                     warning(FindingCode.COMPARE_IN_BLOCKS, label, reference, Detail.of("factor", Math.sqrt(factor))));
         }
         if (comparison.verdict() != Verdict.CANNOT_TELL) {
             return;
         }
-        if (result.isFinal() && comparison.difference().interval().excludesZero()) {
+        if (!once && result.isFinal() && comparison.difference().interval().excludesZero()) {
             findings.add(Finding.note(FindingCode.COMPARE_HELD_BACK, Place.nowhere(), label));
         }
         if (comparison.pullsNeeded().isEmpty()) {

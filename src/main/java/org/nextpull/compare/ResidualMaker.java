@@ -1,21 +1,20 @@
 package org.nextpull.compare;
 
 import org.nextpull.math.Series;
-import org.nextpull.math.regression.Design;
-import org.nextpull.math.regression.LeastSquares;
+import org.nextpull.math.regression.GroupedFit;
 
-/** The matrix that takes weighted readings to their weighted residuals; it hangs on the design alone. */
+/** The matrix that takes weighted readings to their weighted residuals; it hangs on the order of the pulls and their weights. */
 final class ResidualMaker {
     private ResidualMaker() {}
 
-    static double[][] of(Design design, Series weights) {
+    static double[][] of(GroupedFit fit) {
+        Series weights = fit.weights();
         int size = weights.size();
         double[][] maker = new double[size][size];
         for (int reading = 0; reading < size; reading++) {
             int one = reading;
-            Series unit = Series.generate(size, row -> row == one ? 1 / Math.sqrt(weights.get(row)) : 0);
             Series residuals =
-                    LeastSquares.fit(design, unit, weights).orElseThrow().residuals();
+                    fit.residuals(Series.generate(size, row -> row == one ? 1 / Math.sqrt(weights.get(row)) : 0));
             for (int row = 0; row < size; row++) {
                 maker[row][reading] = residuals.get(row) * Math.sqrt(weights.get(row));
             }

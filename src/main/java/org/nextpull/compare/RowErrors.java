@@ -11,13 +11,20 @@ final class RowErrors {
     private final Series weights;
     private final List<VariancePart> scatters;
     private final double pooled;
+    private final double shared;
 
-    RowErrors(List<Integer> labelOfPull, Series influence, Series weights, DayFit day) {
+    RowErrors(List<Integer> labelOfPull, DayFit day, Series contrast) {
         this.labelOfPull = labelOfPull;
-        this.influence = influence;
-        this.weights = weights;
+        this.influence = day.fit().influence(contrast);
+        this.weights = day.fit().weights();
+        this.shared = Math.sqrt(day.fit().sharedVariance(contrast)) * day.toPercent();
         this.scatters = day.fit().scatters();
         this.pooled = day.fit().pooled().variance();
+    }
+
+    /** Standard deviation, in percent, that the drift of the day leaves in the difference at every row alike. */
+    double shared() {
+        return shared;
     }
 
     /** Scatter of a pull's label over that of all, 1 when there is none to tell. */
@@ -46,7 +53,7 @@ final class RowErrors {
             }
         }
         for (int row = 0; row < rows; row++) {
-            variances[row] = Math.sqrt(variances[row]);
+            variances[row] = Math.sqrt(variances[row] + shared * shared);
         }
         return variances;
     }
@@ -68,7 +75,7 @@ final class RowErrors {
             }
         }
         for (int row = 0; row < rows; row++) {
-            own[row] = Math.sqrt(share * (own[row] + mean) / 2);
+            own[row] = Math.sqrt(share * (own[row] + mean) / 2 + shared * shared);
         }
         return own;
     }

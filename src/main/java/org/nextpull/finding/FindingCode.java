@@ -460,11 +460,9 @@ public enum FindingCode {
     COMPARE_ONE_LABEL,
     /** There is only one pull of {label}, and a difference cannot be told from scatter without a second one; run {label} again. */
     COMPARE_ONE_PULL,
-    /** The order of the pulls and their labels go together so that no difference can be worked out; run the labels in turn, A B B A. */
-    COMPARE_NOT_SEPARABLE,
-    /** {pulls} pulls in this order do not let drift be told from {labels} labels, so the differences may be drift; run the labels in turn, A B B A. */
-    COMPARE_WITHOUT_DRIFT,
-    /** {label} and {reference} were pulled one after the other, so drift and difference are hard to tell apart: the interval is {factor} times as wide as without drift. Run them in turn, {reference} {label} {label} {reference}. */
+    /** {label} and {reference} were changed over only once, so nobody can tell whether the label or the day has changed, and no verdict rests on it; run further pulls of both in turn, {reference} {label} {label} {reference}. */
+    COMPARE_ONE_CHANGE_OVER,
+    /** The order of the pulls leaves the drift of the day in the difference of {label} and {reference}: the interval is {factor} times as wide as the scatter alone would make it. Run further pulls of both in turn, {reference} {label} {label} {reference}. */
     COMPARE_IN_BLOCKS,
     /** The very first pull differed by {percent} % because the engine was still warming up; this was taken out. Warm up longer before the first pull. */
     COMPARE_WARM_UP,

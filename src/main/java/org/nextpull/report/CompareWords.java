@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.Looks;
+import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.plan.Goal;
@@ -82,20 +82,18 @@ public final class CompareWords {
                 .orElse(List.of());
     }
 
-    private static String option(Looks looks) {
-        if (looks instanceof Looks.Planned planned) {
+    private static String option(InterimLooks looks) {
+        if (looks instanceof InterimLooks.Planned planned) {
             return "--planned " + planned.pulls()
                     + (planned.earlier() > 0 ? " --looks-before " + planned.earlier() : "");
         }
-        return looks instanceof Looks.Open open ? "--looks-before " + open.earlier() : "--each-block";
+        return looks instanceof InterimLooks.Open open ? "--looks-before " + open.earlier() : "--each-block";
     }
 
     /** The slow change that was taken out. */
     public static String drift(ComparisonResult result) {
-        return result.drift()
-                .map(found ->
-                        "Slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull, taken out.")
-                .orElse("Too few pulls to tell a slow change over the day.");
+        return "Slow change over the day "
+                + Shown.fixed(result.drift().percentPerPull(), 3) + " % a pull, taken out.";
     }
 
     /** Where the order of the pulls comes from. */

@@ -278,7 +278,7 @@ class CompareCommandTest {
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(Files.size(charts.resolve("mean-curves.png"))).isGreaterThan(1000);
         assertThat(Files.size(charts.resolve("b-against-a.png"))).isGreaterThan(1000);
-        assertThat(run.err()).contains("hard to tell apart");
+        assertThat(run.err()).contains("changed over only once");
     }
 
     @Test

@@ -25,7 +25,11 @@ class PlanPullsCommandTest {
         assertThat(json.at("/interleaved/order/2").asText()).isEqualTo("after");
         assertThat(json.at("/interleaved/pulls").asInt())
                 .isEqualTo(json.at("/interleaved/order").size())
-                .isLessThan(json.at("/blocks/pulls").asInt());
+                .isLessThan(json.at("/two_change_overs/pulls").asInt());
+        assertThat(json.at("/three_change_overs/pulls").asInt())
+                .isLessThan(json.at("/two_change_overs/pulls").asInt());
+        assertThat(json.at("/interleaved/power_unplanned").asDouble())
+                .isLessThan(json.at("/interleaved/power").asDouble());
         assertThat(json.at("/interleaved/power").asDouble()).isGreaterThanOrEqualTo(0.8);
         assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1").out()).contains("there and back", "A B B A");
     }
@@ -38,7 +42,7 @@ class PlanPullsCommandTest {
         JsonNode json =
                 Run.of("plan-pulls --scatter 0.5 --difference 0.1 --json").json();
         assertThat(json.at("/interleaved").isNull()).isTrue();
-        assertThat(json.at("/blocks").isNull()).isTrue();
+        assertThat(json.at("/three_change_overs").isNull()).isTrue();
         assertThat(json.at("/resolved_by_most_percent").asDouble()).isGreaterThan(0.1);
     }
 

@@ -30,7 +30,7 @@ class CurveBandTest {
     }
 
     private static List<RowDifference> rows(List<ComparedPull> pulls, long seed) {
-        DayFit day = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+        DayFit day = DayModel.fit(List.of("A", "B"), pulls);
         return new CurveBand(day, pulls, seed).against("B");
     }
 
@@ -65,7 +65,7 @@ class CurveBandTest {
         int held = 0;
         for (int day = 0; day < days; day++) {
             List<ComparedPull> pulls = day("ABBAABBA", 1, random);
-            DayFit fit = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+            DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
             boolean all = true;
             for (LevelCurve.Row row : new CurveBand(fit, pulls, day).levels("B")) {
                 double atFirst = 150 + 5 * (row.rpm() - 3000) / 250;
@@ -83,7 +83,7 @@ class CurveBandTest {
     @Test
     void aMeanCurveIsSurerThanADifference() {
         List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(25));
-        DayFit fit = DayModel.fit(List.of("A", "B"), pulls).orElseThrow();
+        DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
         CurveBand band = new CurveBand(fit, pulls, 1);
         List<LevelCurve.Row> reference = band.levels("A");
         List<LevelCurve.Row> other = band.levels("B");

@@ -33,7 +33,7 @@ import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Torque;
 
 class MeasuredComparisonTest {
-    private static final ComparisonRequest REQUEST = new ComparisonRequest("A", 1, new Looks.Planned(8), 1);
+    private static final ComparisonRequest REQUEST = new ComparisonRequest("A", 1, new InterimLooks.Planned(8), 1);
     private static final double[] VALUES = {200, 203.1, 203, 199.9, 200.1, 203, 202.9, 200};
 
     private record Ran(double inletC, double lambda, double advanceDeg) {

@@ -38,9 +38,20 @@ class PullPlanTest {
         PullPlan plan =
                 PullPlan.least(0.3, wish, LABELS, PullOrder.THERE_AND_BACK).orElseThrow();
         assertThat(plan.order()).containsExactly("A", "B", "B", "A", "A", "B", "B", "A");
-        PullPlan blocks = PullPlan.least(0.3, wish, LABELS, PullOrder.BLOCKS).orElseThrow();
-        assertThat(blocks.pulls()).isBetween(16, 24);
-        assertThat(blocks.order().subList(0, blocks.pulls() / 2)).containsOnly("A");
+        PullPlan three = PullPlan.least(0.3, wish, LABELS, PullOrder.THREE_CHANGE_OVERS).orElseThrow();
+        PullPlan two = PullPlan.least(0.3, wish, LABELS, PullOrder.TWO_CHANGE_OVERS).orElseThrow();
+        assertThat(three.pulls()).isBetween(8, 12);
+        assertThat(two.pulls()).isBetween(12, 32);
+        assertThat(two.order().subList(0, two.pulls() / 4)).containsOnly("A");
+    }
+
+    /** After one change-over nobody can tell whether the label or the day has changed, however many pulls there are. */
+    @Test
+    void oneChangeOverFindsNothing() {
+        List<String> blocks = List.of("A", "A", "A", "A", "B", "B", "B", "B");
+        assertThat(PullPlan.of(0.1, new PullPlan.Wish(3, 0.9), blocks).power()).isZero();
+        List<String> back = List.of("A", "A", "B", "B", "B", "B", "A", "A");
+        assertThat(PullPlan.of(0.1, new PullPlan.Wish(3, 0.9), back).power()).isGreaterThan(0.9);
     }
 
     @Test
@@ -68,7 +79,9 @@ class PullPlanTest {
     void ordersGoThereAndBack() {
         assertThat(PullOrder.THERE_AND_BACK.of(List.of("A", "B", "C"), 7))
                 .containsExactly("A", "B", "C", "C", "B", "A", "A");
-        assertThat(PullOrder.BLOCKS.of(LABELS, 4)).containsExactly("A", "A", "B", "B");
+        assertThat(String.join("", PullOrder.TWO_CHANGE_OVERS.of(LABELS, 8))).isEqualTo("AABBBBAA");
+        assertThat(String.join("", PullOrder.THREE_CHANGE_OVERS.of(LABELS, 8))).isEqualTo("ABBBAAAB");
+        assertThat(String.join("", PullOrder.THREE_CHANGE_OVERS.of(LABELS, 12))).isEqualTo("AABBBBAAAABB");
     }
 
     @Test

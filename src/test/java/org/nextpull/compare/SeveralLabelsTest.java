@@ -13,7 +13,7 @@ import org.nextpull.math.Series;
 import org.nextpull.math.StudentT;
 import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.GroupedFit;
-import org.nextpull.math.regression.VariancePart;
+import org.nextpull.math.regression.ReadingErrors;
 
 class SeveralLabelsTest {
     /** Three standard errors of the 95 % point of 40,000 draws. */
@@ -39,9 +39,7 @@ class SeveralLabelsTest {
         GroupedFit fit = GroupedFit.fit(
                         new Design(columns, true),
                         Series.generate(rows, row -> row % 2),
-                        groups,
-                        Series.constant(rows, 1),
-                        0)
+                        ReadingErrors.ofGroups(groups))
                 .orElseThrow();
         List<Series> contrasts = new ArrayList<>();
         for (int treatment = 1; treatment <= treatments; treatment++) {
@@ -51,7 +49,10 @@ class SeveralLabelsTest {
         double each =
                 SimultaneousLevel.of(fit.covariance(contrasts), freedom, 3).each(0.05);
         assertThat(StudentT.of(freedom).twoSided(1 - each)).isCloseTo(critical, within(DRAWN));
-        assertThat(fit.scatters()).contains(new VariancePart(0.5, 1));
+        assertThat(fit.scatters()).allSatisfy(part -> {
+            assertThat(part.variance()).isCloseTo(0.5, within(1e-12));
+            assertThat(part.degreesOfFreedom()).isCloseTo(1, within(1e-12));
+        });
     }
 
     /** The mean of a chi-squared is its degrees of freedom, the variance twice that. */
@@ -80,7 +81,7 @@ class SeveralLabelsTest {
     void labelsAreRankedAndGroupedByWhatDiffers() {
         ComparisonResult result = LabelComparison.of(
                         day(new double[] {0, 3, 0.05, 3.1}, 0.1, new SplittableRandom(6)),
-                        new ComparisonRequest("A", 1, new Looks.Planned(16), 1))
+                        new ComparisonRequest("A", 1, new InterimLooks.Planned(16), 1))
                 .value()
                 .orElseThrow();
         assertThat(result.ranking().subList(0, 2)).containsExactlyInAnyOrder("B", "D");
@@ -100,7 +101,7 @@ class SeveralLabelsTest {
         for (int day = 0; day < days; day++) {
             boolean any = LabelComparison.of(
                             day(new double[] {0, 0, 0, 0}, 0.3, random),
-                            new ComparisonRequest("A", 1, new Looks.Planned(16), day))
+                            new ComparisonRequest("A", 1, new InterimLooks.Planned(16), day))
                     .value()
                     .orElseThrow()
                     .comparisons()

@@ -3,7 +3,10 @@ package org.nextpull.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.SplittableRandom;
+import java.util.function.IntToDoubleFunction;
 import java.util.random.RandomGenerator;
+import java.util.stream.IntStream;
+import org.nextpull.math.Estimate;
 
 /**
  * Invented days with a known truth: two labels A and B around 200 N.m.
@@ -22,13 +25,75 @@ record SimulatedDay(
         double scatterRatio,
         Slow slow,
         double outliers) {
-    /** Linear change in percent over ten pulls, and what the first pull lacks, dying out as exp(-pull / 3). */
-    record Slow(double percentPerTen, double coldPercent) {
-        static final Slow NONE = new Slow(0, 0);
+    /** What changes over the day apart from the labels, in percent, pull by pull. */
+    @FunctionalInterface
+    interface Slow {
+        Slow NONE = (pulls, random) -> new double[pulls];
+
+        double[] percents(int pulls, RandomGenerator random);
+
+        /** So much over ten pulls. */
+        static Slow straight(double percentPerTen) {
+            return (pulls, random) -> each(pulls, place -> percentPerTen * place / 10);
+        }
+
+        /** A parabola that leaves the straight line between first and last pull by so much in mid-day. */
+        static Slow bow(double percent) {
+            return (pulls, random) -> each(pulls, place -> {
+                double part = place / (pulls - 1.0);
+                return 4 * percent * part * (1 - part);
+            });
+        }
+
+        /** Half a wave about the mean, from so much above to so much below. */
+        static Slow halfWave(double percent) {
+            return (pulls, random) -> each(pulls, place -> percent * Math.cos(Math.PI * place / (pulls - 1.0)));
+        }
+
+        /** Settles by so much, by 63 % of it in so many pulls. */
+        static Slow settling(double percent, double settlePulls) {
+            return (pulls, random) -> each(pulls, place -> percent * (1 - Math.exp(-place / settlePulls)));
+        }
+
+        /** Goes up or down from pull to pull by chance, with this standard deviation. */
+        static Slow walk(double percent) {
+            return (pulls, random) -> {
+                double[] percents = new double[pulls];
+                for (int place = 1; place < pulls; place++) {
+                    percents[place] = percents[place - 1] + percent * random.nextGaussian();
+                }
+                return percents;
+            };
+        }
+
+        /** Leaps by so much before the pull in mid-day. */
+        static Slow step(double percent) {
+            return (pulls, random) -> each(pulls, place -> place < pulls / 2 ? 0 : percent);
+        }
+
+        default Slow and(Slow other) {
+            return (pulls, random) -> {
+                double[] one = percents(pulls, random);
+                double[] two = other.percents(pulls, random);
+                return each(pulls, place -> one[place] + two[place]);
+            };
+        }
+
+        private static double[] each(int pulls, IntToDoubleFunction percent) {
+            return IntStream.range(0, pulls).mapToDouble(percent).toArray();
+        }
     }
 
     static SimulatedDay of(String order, double differencePercent, Slow slow) {
         return new SimulatedDay(order, differencePercent, 0.3, 1, slow, 0);
+    }
+
+    SimulatedDay withDifference(double percent) {
+        return new SimulatedDay(order, percent, scatterPercent, scatterRatio, slow, outliers);
+    }
+
+    SimulatedDay withScatter(double percent) {
+        return new SimulatedDay(order, differencePercent, percent, scatterRatio, slow, outliers);
     }
 
     SimulatedDay withScatterRatio(double ratio) {
@@ -41,6 +106,7 @@ record SimulatedDay(
 
     List<ComparedPull> pulls(RandomGenerator random) {
         List<ComparedPull> pulls = new ArrayList<>();
+        double[] percents = slow.percents(order.length(), random);
         for (int place = 0; place < order.length(); place++) {
             String label = order.substring(place, place + 1);
             boolean isB = label.equals("B");
@@ -50,8 +116,7 @@ record SimulatedDay(
             }
             double percent = 100
                     + (isB ? differencePercent : 0)
-                    + slow.percentPerTen() * place / 10
-                    - slow.coldPercent() * Math.exp(-place / 3.0)
+                    + percents[place]
                     + scatter * random.nextGaussian();
             pulls.add(new ComparedPull(place + 1, place, label, 2 * percent, List.of()));
         }
@@ -59,23 +124,30 @@ record SimulatedDay(
     }
 
     /** Verdicts of many days, in percent of them. */
-    Rates run(int days, double worth, Looks looks, long seed) {
+    Rates run(int days, double worth, InterimLooks looks, long seed) {
         RandomGenerator random = new SplittableRandom(seed);
         int claims = 0;
         int same = 0;
         double half = 0;
         for (int day = 0; day < days; day++) {
-            Comparison comparison = LabelComparison.of(pulls(random), new ComparisonRequest("A", worth, looks, seed))
-                    .value()
-                    .orElseThrow()
-                    .comparisons()
-                    .get(0);
-            PercentInterval claim = comparison.basis().claimInterval();
-            claims += claim.excludesZero() ? 1 : 0;
-            same += comparison.verdict() == Verdict.SAME ? 1 : 0;
-            half += comparison.difference().interval().halfWidth() / days;
+            List<ComparedPull> pulls = pulls(random);
+            Estimate difference = difference(pulls);
+            claims += isClaimed(pulls, difference, looks) ? 1 : 0;
+            same += Math.abs(difference.value()) + difference.halfWidth(1 - looks.sameError()) <= worth ? 1 : 0;
+            half += difference.halfWidth(0.95) / days;
         }
         return new Rates(100.0 * claims / days, 100.0 * same / days, half);
+    }
+
+    /** Difference of B from A in percent, without what a whole comparison works out beside it. */
+    static Estimate difference(List<ComparedPull> pulls) {
+        return DayModel.fit(List.of("A", "B"), pulls).differencePercent("B", "A");
+    }
+
+    /** Whether a difference is claimed at this look, whatever the worth: a small claim is a claim. */
+    static boolean isClaimed(List<ComparedPull> pulls, Estimate difference, InterimLooks looks) {
+        return ChangeOvers.suffice(pulls.stream().map(ComparedPull::label).toList(), "A", "B")
+                && Math.abs(difference.value()) > difference.halfWidth(1 - looks.claimError(pulls.size()));
     }
 
     /** Days on which a difference was claimed, whatever the worth; days with "same"; mean half width of the interval. */

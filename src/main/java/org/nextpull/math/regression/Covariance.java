@@ -2,7 +2,7 @@ package org.nextpull.math.regression;
 
 import org.nextpull.math.Series;
 
-/** Covariance of fitted coefficients: immutable, symmetric, already scaled by the residual variance. */
+/** Covariance of fitted coefficients, already scaled by the residual variance, or of readings: immutable, symmetric. */
 public final class Covariance {
     private final Series cells;
     private final int size;
@@ -13,7 +13,7 @@ public final class Covariance {
     }
 
     /** Copies a square matrix and takes the mean of each cell and its mirror. */
-    static Covariance of(double[][] matrix) {
+    public static Covariance of(double[][] matrix) {
         int size = matrix.length;
         return new Covariance(
                 Series.generate(
@@ -21,7 +21,17 @@ public final class Covariance {
                 size);
     }
 
-    /** How many coefficients there are. */
+    /** Of figures that have nothing in common, nor any scatter. */
+    public static Covariance none(int size) {
+        return new Covariance(Series.constant(size * size, 0), size);
+    }
+
+    /** The same in a unit that makes every figure {@code factor} times as large. */
+    public Covariance rescaled(double factor) {
+        return new Covariance(cells.times(factor * factor), size);
+    }
+
+    /** How many figures there are. */
     public int size() {
         return size;
     }

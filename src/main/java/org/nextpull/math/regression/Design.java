@@ -2,6 +2,8 @@ package org.nextpull.math.regression;
 
 import java.util.ArrayList;
 import java.util.List;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.RealMatrix;
 import org.nextpull.math.Series;
 
 /**
@@ -47,6 +49,13 @@ public record Design(List<Series> columns, boolean intercept) {
         return new Design(columns, true);
     }
 
+    /** The same with one more column at the end. */
+    public Design with(Series column) {
+        List<Series> all = new ArrayList<>(columns);
+        all.add(column);
+        return new Design(all, intercept);
+    }
+
     public int rows() {
         return columns.get(0).size();
     }
@@ -54,5 +63,18 @@ public record Design(List<Series> columns, boolean intercept) {
     /** How many coefficients there are. */
     public int coefficients() {
         return columns.size() + (intercept ? 1 : 0);
+    }
+
+    /** A line a reading, a column a coefficient. */
+    RealMatrix matrix() {
+        int shift = intercept ? 1 : 0;
+        double[][] cells = new double[rows()][coefficients()];
+        for (int row = 0; row < cells.length; row++) {
+            cells[row][0] = 1;
+            for (int column = 0; column < columns.size(); column++) {
+                cells[row][column + shift] = columns.get(column).get(row);
+            }
+        }
+        return new Array2DRowRealMatrix(cells, false);
     }
 }

@@ -1,81 +1,155 @@
 package org.nextpull.math.regression;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.stream.IntStream;
+import org.apache.commons.math3.linear.ArrayRealVector;
+import org.apache.commons.math3.linear.RealVector;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
+import org.nextpull.math.StudentT;
 
 /**
- * A linear model whose readings fall into groups that scatter differently, with weights that resist outliers. Each group has its own
- * variance; the degrees of freedom of an estimate follow Satterthwaite. For two groups and nothing else in the model this is Welch's
- * test.
+ * A linear model whose readings fall into groups that scatter differently and share errors of a known covariance. The variance of each
+ * group is estimated by restricted maximum likelihood (Patterson and Thompson, Biometrika 58, 1971); the degrees of freedom of an
+ * estimate follow Satterthwaite (Biometrics 2, 1946), where what the readings share counts as known. For two groups, nothing shared and nothing else in the
+ * model this is Welch's test, for one group it is ordinary least squares.
  */
 public final class GroupedFit {
-    private final Design design;
-    private final LinearFit fit;
-    private final Series weights;
-    private final List<Integer> groups;
+    private static final int ROUNDS = 200;
+    private static final double SETTLED = 1e-5;
+    /** A group without freedom of its own borrows nothing from its exact fit. */
+    private static final double LEAST_FREEDOM = 1e-6;
+    /** Of the variance of all readings: below it a scatter is rounding. */
+    private static final double ROUNDING = 1e-14;
+
+    private final ReadingErrors errors;
+    private final Series readings;
+    private final Projection projection;
+    private final double[] own;
     private final List<VariancePart> scatters;
-    private final double likeness;
 
     private GroupedFit(
-            Design design,
-            LinearFit fit,
-            Series weights,
-            List<Integer> groups,
-            List<VariancePart> scatters,
-            double likeness) {
-        this.design = design;
-        this.fit = fit;
-        this.weights = weights;
-        this.groups = groups;
+            ReadingErrors errors, Series readings, Projection projection, double[] own, List<VariancePart> scatters) {
+        this.errors = errors;
+        this.readings = readings;
+        this.projection = projection;
+        this.own = own;
         this.scatters = scatters;
-        this.likeness = likeness;
+    }
+
+    /** Fits; one reading a row of the design. */
+    public static FitResult<GroupedFit> fit(Design design, Series readings, ReadingErrors errors) {
+        return LeastSquares.fit(design, readings, errors.weights())
+                .map(plain -> settled(design, readings, errors, plain.residualSd() * plain.residualSd()));
+    }
+
+    private static GroupedFit settled(Design design, Series readings, ReadingErrors errors, double start) {
+        double least = Math.max(
+                Double.MIN_NORMAL,
+                ROUNDING * readings.map(value -> value * value).mean());
+        double[] variances = new double[errors.groupCount()];
+        Arrays.fill(variances, Math.max(start, least));
+        for (int round = 0; ; round++) {
+            double[] own = own(errors, variances);
+            Projection projection = Projection.of(design, errors.shared(), own);
+            List<VariancePart> parts = scatters(errors, projection, own, projection.rest(readings));
+            double moved = 0;
+            for (int group = 0; group < variances.length; group++) {
+                double variance = Math.max(least, parts.get(group).variance());
+                moved = Math.max(moved, Math.abs(Math.log(variance / variances[group])));
+                variances[group] = variance;
+            }
+            if (moved < SETTLED || round == ROUNDS) {
+                return new GroupedFit(errors, readings, projection, own, parts);
+            }
+        }
     }
 
     /**
-     * Fits.
+     * The fit as it will come out, on average, of readings that scatter with these variances: all estimates are 0, their errors are
+     * those to be expected.
      *
-     * @param groups group of each reading, from 0, none empty
-     * @param weights of the readings, from 0 (excluded) to 1, as {@link OutlierWeights} gives them
-     * @param likeness how strongly groups are taken to scatter alike when degrees of freedom are counted, in degrees of freedom; 0 for
-     *     plain Satterthwaite, which counts too few when groups are small and alike
+     * @param variance of a reading of weight 1 of each group, above 0, in the square of the unit of the readings
      */
-    public static FitResult<GroupedFit> fit(
-            Design design, Series readings, List<Integer> groups, Series weights, double likeness) {
-        List<Integer> places = List.copyOf(groups);
-        return LeastSquares.fit(design, readings, weights)
-                .map(fit -> new GroupedFit(design, fit, weights, places, scatters(fit, places, weights), likeness));
-    }
-
-    /** A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. */
-    private static List<VariancePart> scatters(LinearFit fit, List<Integer> groups, Series weights) {
-        int count = 1 + groups.stream().mapToInt(Integer::intValue).max().orElse(0);
-        List<VariancePart> parts = new ArrayList<>();
-        for (int group = 0; group < count; group++) {
-            double squares = 0;
-            double freedom = 0;
-            for (int row = 0; row < groups.size(); row++) {
-                if (groups.get(row) == group) {
-                    squares += weights.get(row)
-                            * fit.residuals().get(row)
-                            * fit.residuals().get(row);
-                    freedom += weights.get(row) * (1 - fit.leverages().get(row));
-                }
+    public static FitResult<GroupedFit> expected(Design design, ReadingErrors errors, double variance) {
+        Series zero = Series.constant(design.rows(), 0);
+        return LeastSquares.fit(design, zero, errors.weights()).map(plain -> {
+            double[] own = own(errors, Series.constant(errors.groupCount(), variance).toArray());
+            Projection projection = Projection.of(design, errors.shared(), own);
+            List<VariancePart> parts = new ArrayList<>();
+            for (VariancePart part : scatters(errors, projection, own, zero)) {
+                parts.add(new VariancePart(variance, part.degreesOfFreedom()));
             }
-            // a group without freedom of its own borrows nothing from its exact fit
-            parts.add(freedom > 1e-6 ? new VariancePart(squares / freedom, freedom) : new VariancePart(0, 1e-6));
-        }
-        return parts;
+            return new GroupedFit(errors, zero, projection, own, parts);
+        });
     }
 
-    public LinearFit fit() {
-        return fit;
+    private static double[] own(ReadingErrors errors, double[] variances) {
+        double[] own = new double[errors.groups().size()];
+        for (int row = 0; row < own.length; row++) {
+            own[row] = variances[errors.groups().get(row)] / errors.weights().get(row);
+        }
+        return own;
+    }
+
+    /**
+     * A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. What is usual counts
+     * beside it, or the scatter of all groups if that is larger, so that an unsteady day is not made out to be a usual one.
+     */
+    private static List<VariancePart> scatters(
+            ReadingErrors errors, Projection projection, double[] own, Series rest) {
+        double[] squares = new double[errors.groupCount()];
+        double[] freedom = new double[errors.groupCount()];
+        for (int row = 0; row < own.length; row++) {
+            int group = errors.groups().get(row);
+            double weight = errors.weights().get(row);
+            double residual = own[row] * rest.get(row);
+            squares[group] += weight * residual * residual;
+            freedom[group] += weight * own[row] * projection.rest(row);
+        }
+        if (errors.usual().isPresent()) {
+            VariancePart usual = errors.usual().get();
+            double variance = Math.max(
+                    usual.variance(),
+                    Arrays.stream(squares).sum() / Arrays.stream(freedom).sum());
+            for (int group = 0; group < squares.length; group++) {
+                squares[group] += variance * usual.degreesOfFreedom();
+                freedom[group] += usual.degreesOfFreedom();
+            }
+        }
+        return IntStream.range(0, squares.length)
+                .mapToObj(group -> freedom[group] > LEAST_FREEDOM
+                        ? new VariancePart(squares[group] / freedom[group], freedom[group])
+                        : new VariancePart(0, LEAST_FREEDOM))
+                .toList();
+    }
+
+    /** In the order of the design, the constant first where there is one. */
+    public Series coefficients() {
+        return coefficients(readings);
+    }
+
+    /** Coefficients of other readings of the same pulls, by the same weights. */
+    public Series coefficients(Series others) {
+        return projection.coefficients(others);
+    }
+
+    /** What is each reading's own: neither in the model nor in what the readings share. */
+    public Series residuals() {
+        return residuals(readings);
+    }
+
+    /** Residuals of other readings of the same pulls, by the same weights. */
+    public Series residuals(Series others) {
+        Series rest = projection.rest(others);
+        return Series.generate(own.length, row -> own[row] * rest.get(row));
     }
 
     /** Weights that the readings were given. */
     public Series weights() {
-        return weights;
+        return errors.weights();
     }
 
     /** Variance of a reading of each group, with its degrees of freedom. */
@@ -96,40 +170,96 @@ public final class GroupedFit {
 
     /** What each reading adds to a weighted sum of the coefficients. */
     public Series influence(Series contrast) {
-        int size = contrast.size();
-        double[] spread = new double[size];
-        for (int row = 0; row < size; row++) {
-            for (int column = 0; column < size; column++) {
-                spread[row] += fit.unscaled().get(row, column) * contrast.get(column);
-            }
-        }
-        int shift = design.intercept() ? 1 : 0;
-        return Series.generate(weights.size(), reading -> {
-            double sum = shift == 1 ? spread[0] : 0;
-            for (int column = 0; column < design.columns().size(); column++) {
-                sum += spread[column + shift] * design.columns().get(column).get(reading);
-            }
-            return sum * weights.get(reading);
-        });
+        return projection.influence(contrast);
+    }
+
+    /** Variance that a weighted sum of the coefficients is allowed for what the readings share, in the square of their unit. */
+    public double sharedVariance(Series contrast) {
+        Series influence = influence(contrast);
+        return allowedVariance(influence, influence);
     }
 
     /** A weighted sum of the coefficients. */
     public Estimate estimate(Series contrast) {
         Series influence = influence(contrast);
-        VariancePart pooled = pooled();
-        List<VariancePart> forFreedom = new ArrayList<>();
-        double variance = 0;
-        for (int group = 0; group < scatters.size(); group++) {
-            VariancePart own = scatters.get(group);
-            double share = share(influence, influence, group);
-            variance += share * own.variance();
-            double alike = (own.degreesOfFreedom() * own.variance() + likeness * pooled.variance())
-                    / (own.degreesOfFreedom() + likeness);
-            forFreedom.add(new VariancePart(share * alike, own.degreesOfFreedom()));
+        double variance = allowedVariance(influence, influence);
+        double[] shares = new double[scatters.size()];
+        for (int group = 0; group < shares.length; group++) {
+            shares[group] = share(influence, influence, group);
+            variance += shares[group] * scatters.get(group).variance();
         }
+        double value = 0;
+        for (int row = 0; row < own.length; row++) {
+            value += influence.get(row) * readings.get(row);
+        }
+        return new Estimate(value, Math.sqrt(variance), freedom(variance, shares));
+    }
+
+    /**
+     * Degrees of freedom of a variance that adds up from shares of the groups' scatters: 2 v^2 over the variance of v, that of the
+     * scatters being the inverse of their information (Giesbrecht and Burns, Biometrics 41, 1985).
+     */
+    private double freedom(double variance, double[] shares) {
+        int size = shares.length;
+        double[][] information = new double[size][size];
+        double[] parts = new double[size];
+        for (int group = 0; group < size; group++) {
+            parts[group] = shares[group] * scale(group);
+            information[group][group] =
+                    errors.usual().map(VariancePart::degreesOfFreedom).orElse(0.0) / 2;
+        }
+        for (int row = 0; row < own.length; row++) {
+            for (int column = 0; column < own.length; column++) {
+                int left = errors.groups().get(row);
+                int right = errors.groups().get(column);
+                double cell = projection.rest(row, column);
+                information[left][right] += cell * cell / 2
+                        * (scale(left) / errors.weights().get(row)) * (scale(right) / errors.weights().get(column));
+            }
+        }
+        RealVector change = new ArrayRealVector(parts, false);
+        double spread = Projection.inverse(information)
+                .operate(change)
+                .dotProduct(change);
+        double found = spread > 0 ? 2 * variance * variance / spread : pooled().degreesOfFreedom();
         // groups of two readings own half a degree of freedom each; together they still have one
-        double freedom = Math.max(VariancePart.satterthwaite(forFreedom), Math.min(1, pooled.degreesOfFreedom()));
-        return new Estimate(fit.estimate(contrast).value(), Math.sqrt(variance), freedom);
+        return Math.max(found, Math.min(1, pooled().degreesOfFreedom()));
+    }
+
+    /** The variance of a reading of a group that the projection was made with. */
+    private double scale(int group) {
+        int row = errors.groups().indexOf(group);
+        return own[row] * errors.weights().get(row);
+    }
+
+    private double allowedVariance(Series left, Series right) {
+        return errors.allowance() * errors.shared().between(left, right);
+    }
+
+    /**
+     * A straight part of what the readings share, as they tell it, of whatever size; its prior does not draw it in.
+     *
+     * @param column what the readings get from the part at a coefficient of 1
+     * @param variance of the coefficient in {@link ReadingErrors#shared()}, 0 for a part that is not in it
+     */
+    public Estimate sharedPart(Series column, double variance) {
+        double information = product(column, column);
+        double error = Math.sqrt(Math.max(0, 1 / information - variance));
+        return new Estimate(
+                product(column, readings) / information, error, pooled().degreesOfFreedom());
+    }
+
+    /** Two-sided p-value of "a column that the model lacks has no part in the readings", by Student's t. */
+    public double pOfLacking(Series column) {
+        double left = own.length - coefficients().size() - 1.0;
+        double information = product(column, column);
+        double score = product(column, readings) / Math.sqrt(information);
+        double rest = product(readings, readings) - score * score;
+        return rest > 0 ? 2 * StudentT.of(left).above(Math.abs(score) / Math.sqrt(rest / left)) : 1;
+    }
+
+    private double product(Series left, Series right) {
+        return projection.rest(right).combine(left, (one, other) -> one * other).sum();
     }
 
     /** Covariance of several weighted sums of the coefficients. */
@@ -138,6 +268,7 @@ public final class GroupedFit {
         double[][] matrix = new double[contrasts.size()][contrasts.size()];
         for (int row = 0; row < matrix.length; row++) {
             for (int column = 0; column < matrix.length; column++) {
+                matrix[row][column] = allowedVariance(influences.get(row), influences.get(column));
                 for (int group = 0; group < scatters.size(); group++) {
                     matrix[row][column] += share(influences.get(row), influences.get(column), group)
                             * scatters.get(group).variance();
@@ -149,11 +280,20 @@ public final class GroupedFit {
 
     private double share(Series left, Series right, int group) {
         double sum = 0;
-        for (int row = 0; row < groups.size(); row++) {
-            if (groups.get(row) == group) {
-                sum += left.get(row) * right.get(row) / weights.get(row);
+        for (int row = 0; row < own.length; row++) {
+            if (errors.groups().get(row) == group) {
+                sum += left.get(row) * right.get(row) / errors.weights().get(row);
             }
         }
         return sum;
+    }
+
+    /** Variance of what is a reading's own, at its weight. */
+    double ownVariance(int reading) {
+        return own[reading];
+    }
+
+    Projection projection() {
+        return projection;
     }
 }

@@ -7,12 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.Looks;
+import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
-import org.nextpull.scatter.Drift;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
@@ -31,7 +30,7 @@ public final class CompareJson {
         document.put("interval_percent", (int) ComparisonResult.INTERVAL_PERCENT);
         Json.put(document, "worth_percent", result.worthPercent(), 3);
         document.put("final", result.isFinal());
-        Json.put(document, "drift_percent_per_pull", result.drift().map(Drift::percentPerPull), 4);
+        Json.put(document, "drift_percent_per_pull", result.drift().percentPerPull(), 4);
         Json.put(document, "warm_up_percent", result.warmUpPercent(), 3);
         ArrayNode array = document.putArray("comparisons");
         result.comparisons().forEach(one -> array.add(comparison(one, both)));
@@ -57,7 +56,7 @@ public final class CompareJson {
         ObjectNode node = document.putObject("further");
         ArrayNode order = node.putArray("order");
         result.further().get().order().forEach(order::add);
-        if (result.further().get().looks() instanceof Looks.Planned planned) {
+        if (result.further().get().looks() instanceof InterimLooks.Planned planned) {
             node.put("planned", planned.pulls());
             node.put("looks_before", planned.earlier());
         }

@@ -16,7 +16,8 @@ public final class PullAdviceJson {
         Json.put(document, "scatter_percent", scatter.percent(), 4);
         Json.put(document, "scatter_df", scatter.degreesOfFreedom(), 1);
         put(document, "interleaved", advice.interleaved());
-        put(document, "blocks", advice.blocks());
+        put(document, "three_change_overs", advice.threeChangeOvers());
+        put(document, "two_change_overs", advice.twoChangeOvers());
         if (advice.cautious().isPresent()) {
             document.put("cautious_pulls", advice.cautious().getAsInt());
         } else {
@@ -37,5 +38,6 @@ public final class PullAdviceJson {
         plan.get().order().forEach(order::add);
         Json.put(node, "half_width_percent", plan.get().halfWidthPercent(), 4);
         Json.put(node, "power", plan.get().power(), 4);
+        Json.put(node, "power_unplanned", plan.get().powerUnplanned(), 4);
     }
 }

@@ -1,5 +1,7 @@
 package org.nextpull.report.text;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.compare.PullAdvice;
 import org.nextpull.compare.PullPlan;
@@ -29,8 +31,16 @@ public final class PullAdviceText {
                 .append(Shown.fixed(plan.halfWidthPercent(), 2))
                 .append(" %; such a difference is then found in ")
                 .append(Shown.fixed(100 * plan.power(), 0))
-                .append(" of 100 days.\n");
-        text.append(blocks(advice.blocks()));
+                .append(" of 100 days if it is compared with --planned ")
+                .append(plan.pulls())
+                .append(", in ")
+                .append(Shown.fixed(100 * plan.powerUnplanned(), 0))
+                .append(" if nothing was planned.\n");
+        text.append("In blocks: with three change-overs ")
+                .append(blocks(advice.threeChangeOvers()))
+                .append("; with two ")
+                .append(blocks(advice.twoChangeOvers()))
+                .append("; with one never, since nobody can tell then whether the label or the day has changed.\n");
         text.append(
                 advice.cautious().isPresent()
                         ? "The scatter itself is only known so well: "
@@ -41,9 +51,19 @@ public final class PullAdviceText {
     }
 
     private static String blocks(Optional<PullPlan> blocks) {
-        return blocks.map(plan -> "One label after the other would take " + plan.pulls()
-                        + " pulls, since the slow change of the day then hides in the difference.\n")
-                .orElse(
-                        "One label after the other is out of reach: the slow change of the day then hides in the difference.\n");
+        return blocks.map(plan -> plan.pulls() + " pulls (" + lengths(plan.order()) + ")").orElse("out of reach");
+    }
+
+    /** A block after the other: {@code 3 A, 7 B, 7 A, 3 B}. */
+    private static String lengths(List<String> order) {
+        List<String> lengths = new ArrayList<>();
+        int first = 0;
+        for (int end = 1; end <= order.size(); end++) {
+            if (end == order.size() || !order.get(end).equals(order.get(first))) {
+                lengths.add(end - first + " " + order.get(first));
+                first = end;
+            }
+        }
+        return String.join(", ", lengths);
     }
 }

@@ -4,7 +4,7 @@ package org.nextpull.compare;
  * How often the pulls are looked at. A difference that is claimed at the first look that shows one is claimed too often, so it must be
  * settled beforehand when a look may claim, or each look must claim less easily.
  */
-public sealed interface Looks {
+public sealed interface InterimLooks {
     /** Error that a whole comparison may make when nothing differs. */
     double ERROR = 0.05;
 
@@ -15,7 +15,7 @@ public sealed interface Looks {
      * @param pulls planned pulls of all labels together, at least 4
      * @param earlier looks that came before the number was fixed, not negative; the last look then claims as an open one would
      */
-    record Planned(int pulls, int earlier) implements Looks {
+    record Planned(int pulls, int earlier) implements InterimLooks {
         private static final double EARLY = 0.0005;
 
         public Planned {
@@ -41,7 +41,7 @@ public sealed interface Looks {
         }
 
         @Override
-        public Looks next(int done, int further) {
+        public InterimLooks next(int done, int further) {
             return isFinal(done) ? new Planned(done + further, earlier + 1) : this;
         }
 
@@ -57,7 +57,7 @@ public sealed interface Looks {
      *
      * @param earlier looks that came before this one, not negative
      */
-    record Open(int earlier) implements Looks {
+    record Open(int earlier) implements InterimLooks {
         private static final double FIRST = 0.04;
 
         public Open {
@@ -72,7 +72,7 @@ public sealed interface Looks {
         }
 
         @Override
-        public Looks next(int done, int further) {
+        public InterimLooks next(int done, int further) {
             return new Planned(done + further, earlier + 1);
         }
 
@@ -86,7 +86,7 @@ public sealed interface Looks {
      * A look after each block there and back, six at most, planned so from the start: each look may make the same error (Pocock,
      * Biometrika 64, 1977), and for "same" likewise. Ends soonest on a large difference.
      */
-    record EachBlock() implements Looks {
+    record EachBlock() implements InterimLooks {
         private static final double EACH = 0.0125;
 
         @Override
@@ -95,7 +95,7 @@ public sealed interface Looks {
         }
 
         @Override
-        public Looks next(int done, int further) {
+        public InterimLooks next(int done, int further) {
             return this;
         }
 
@@ -116,7 +116,7 @@ public sealed interface Looks {
     }
 
     /** How the next look must be taken, after so many further pulls, for all looks together to keep their error. */
-    Looks next(int done, int further);
+    InterimLooks next(int done, int further);
 
     /** Error at which a difference may be claimed now, with so many pulls done. */
     double claimError(int done);

@@ -12,10 +12,10 @@ import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Place;
 
 /** Why pulls cannot be compared at all. */
-final class Refusals {
+final class Preconditions {
     private static final int LEAST_EACH = 2;
 
-    private Refusals() {}
+    private Preconditions() {}
 
     static List<Finding> of(List<ComparedPull> pulls, String reference) {
         Map<String, Integer> counts = new LinkedHashMap<>();
