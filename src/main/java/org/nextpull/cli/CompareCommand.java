@@ -90,7 +90,7 @@ final class CompareCommand implements Callable<Integer> {
         private boolean eachBlock;
     }
 
-    /** InterimLooks that are counted. */
+    /** Looks that are counted. */
     static final class Counted {
         @Option(
                 names = "--planned",

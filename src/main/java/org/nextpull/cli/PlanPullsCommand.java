@@ -29,7 +29,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Before the day: how many pulls of two labels, in which order, resolve a given difference, from the scatter "
-                        + "from pull to pull. Drift is fitted in any case.")
+                        + "from pull to pull. Drift is allowed for in any case.")
 final class PlanPullsCommand implements Callable<Integer> {
     private final Console console;
 

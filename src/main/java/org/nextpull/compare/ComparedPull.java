@@ -10,12 +10,13 @@ import java.util.List;
  * @param label configuration
  * @param value band average of the response, above 0, in any unit that all pulls share
  * @param rows response at each row's speed, ascending; may be empty
+ * @throws IllegalArgumentException when the value is not above 0 and finite, or the order is not finite
  */
 public record ComparedPull(int number, double order, String label, double value, List<RowValue> rows) {
     /**
      * Response at one speed.
      *
-     * @param rpm speed
+     * @param rpm speed in 1/min
      * @param value response there, in the unit of the band average
      */
     public record RowValue(double rpm, double value) {}

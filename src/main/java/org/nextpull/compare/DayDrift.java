@@ -14,7 +14,7 @@ final class DayDrift {
     /** Times the likely variance that an interval allows for. */
     static final double ALLOWANCE = 4;
 
-    private static final double STRAIGHT_PERCENT = 0.06;
+    private static final double STRAIGHT_PERCENT = 0.05;
     private static final double BOW_PERCENT = 0.6;
     private static final double WALK_PERCENT = 0.03;
     /** Any size: only a warm-up that shows is in the drift at all. */

@@ -48,11 +48,20 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
         return fit.estimate(contrast(label, against)).rescaled(toPercent(), 0);
     }
 
-    /** How many times the variance of a difference from the reference is what the scatter alone makes of it. */
-    double driftFactor(String label) {
-        Series contrast = contrast(label, labels.get(0));
-        double all = fit.covariance(List.of(contrast)).get(0, 0);
-        return all / (all - fit.sharedVariance(contrast));
+    /** How many times the variance of a difference from the reference is what the scatter alone would make of it. */
+    double driftFactor(String label, List<ComparedPull> pulls) {
+        double error = fit.estimate(contrast(label, labels.get(0))).standardError();
+        double alone = ofMean(label, pulls) + ofMean(labels.get(0), pulls);
+        return alone > 0 ? error * error / alone : 1;
+    }
+
+    /** Variance of the mean of a label's pulls by its scatter. */
+    private double ofMean(String label, List<ComparedPull> pulls) {
+        double weights = 0;
+        for (int pull = 0; pull < pulls.size(); pull++) {
+            weights += pulls.get(pull).label().equals(label) ? fit.weights().get(pull) : 0;
+        }
+        return scatter(label).variance() / weights;
     }
 
     /** Straight change a pull, in percent of the reference. */

@@ -5,7 +5,7 @@ package org.nextpull.compare;
  * settled beforehand when a look may claim, or each look must claim less easily.
  */
 public sealed interface InterimLooks {
-    /** Error that a whole comparison may make when nothing differs. */
+    /** Error that a whole comparison may make when nothing differs, as a part of one. */
     double ERROR = 0.05;
 
     /**
@@ -14,6 +14,7 @@ public sealed interface InterimLooks {
      *
      * @param pulls planned pulls of all labels together, at least 4
      * @param earlier looks that came before the number was fixed, not negative; the last look then claims as an open one would
+     * @throws IllegalArgumentException for fewer than 4 pulls or a negative number of looks
      */
     record Planned(int pulls, int earlier) implements InterimLooks {
         private static final double EARLY = 0.0005;
@@ -56,6 +57,7 @@ public sealed interface InterimLooks {
      * that all of them together make no more false claims than one.
      *
      * @param earlier looks that came before this one, not negative
+     * @throws IllegalArgumentException when it is negative
      */
     record Open(int earlier) implements InterimLooks {
         private static final double FIRST = 0.04;
@@ -110,7 +112,7 @@ public sealed interface InterimLooks {
         }
     }
 
-    /** Error of the interval that must lie within the worth for "same". */
+    /** Error, as a part of one, of the interval that must lie within the worth for "same". */
     default double sameError() {
         return ERROR;
     }
@@ -118,9 +120,9 @@ public sealed interface InterimLooks {
     /** How the next look must be taken, after so many further pulls, for all looks together to keep their error. */
     InterimLooks next(int done, int further);
 
-    /** Error at which a difference may be claimed now, with so many pulls done. */
+    /** Error, as a part of one, at which a difference may be claimed now, with so many pulls done. */
     double claimError(int done);
 
-    /** Whether the verdict stands. */
+    /** Whether the verdict stands with so many pulls done. */
     boolean isFinal(int done);
 }

@@ -14,8 +14,9 @@ import org.nextpull.math.Estimate;
 import org.nextpull.math.Interval;
 
 /**
- * Compares labels with a reference: differences with drift taken out, intervals that hold for all labels together, verdicts, ranking
- * and groups.
+ * Compares labels with a reference: differences with the drift of the day allowed for, intervals that hold for all labels together
+ * (Dunnett, JASA 50, 1955), verdicts, ranking and groups. No verdict rests on one change-over: after it nobody can tell whether the
+ * label or the day has changed.
  */
 public final class LabelComparison {
     private LabelComparison() {}
@@ -120,7 +121,7 @@ public final class LabelComparison {
                         difference.standardError(),
                         difference.degreesOfFreedom(),
                         claim,
-                        day.driftFactor(label)),
+                        day.driftFactor(label, pulls)),
                 verdict == Verdict.CANNOT_TELL ? pullsNeeded(day, pulls, request, label, errors) : OptionalInt.empty(),
                 rows);
     }

@@ -13,7 +13,7 @@ public record LevelCurve(String label, List<Row> rows) {
         rows = List.copyOf(rows);
     }
 
-    /** The curve at one speed. */
+    /** The curve at one speed, in 1/min. */
     public record Row(double rpm, Level level) {}
 
     /**
@@ -24,10 +24,12 @@ public record LevelCurve(String label, List<Row> rows) {
      *     overlap do not show that labels are alike: the difference has a narrower interval of its own
      */
     public record Level(double value, double halfWidth) {
+        /** Lower end of the band, in the unit of the pulls. */
         public double low() {
             return value - halfWidth;
         }
 
+        /** Upper end of the band, in the unit of the pulls. */
         public double high() {
             return value + halfWidth;
         }

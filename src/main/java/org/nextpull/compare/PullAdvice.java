@@ -24,7 +24,13 @@ public record PullAdvice(
         double resolvedByMost) {
     private static final double SCATTER_CONFIDENCE = 0.80;
 
-    /** Plans for two labels. */
+    /**
+     * Plans for two labels.
+     *
+     * @param scatter pull-to-pull scatter, above 0
+     * @param labels two different labels, the reference first
+     * @throws IllegalArgumentException when there is no scatter, or not two labels
+     */
     public static PullAdvice of(Scatter scatter, PullPlan.Wish wish, List<String> labels) {
         if (!(scatter.percent() > 0)) {
             throw new IllegalArgumentException("pulls without any scatter need no plan; measure it");

@@ -31,6 +31,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
      *
      * @param differencePercent true difference that must be found, above 0
      * @param power probability of finding it, above 0.05 and below 1; common choices are 0.8 and 0.9
+     * @throws IllegalArgumentException outside these ranges
      */
     public record Wish(double differencePercent, double power) {
         public Wish {
@@ -40,6 +41,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
         }
     }
 
+    /** How many pulls of both labels together. */
     public int pulls() {
         return order.size();
     }
@@ -49,6 +51,7 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
      *
      * @param scatterPercent pull-to-pull standard deviation, above 0
      * @param labels two different labels
+     * @throws IllegalArgumentException when the scatter is not above 0, or the labels are not two different ones
      */
     public static Optional<PullPlan> least(double scatterPercent, Wish wish, List<String> labels, PullOrder order) {
         if (labels.size() != 2 || labels.get(0).equals(labels.get(1)) || !(scatterPercent > 0)) {
