@@ -52,12 +52,12 @@ class RoomsTest {
             Map.entry("session", RESULT_ROOMS),
             Map.entry("notebook", RESULT_ROOMS + " session"),
             Map.entry("chart", RESULT_ROOMS + " session"),
-            Map.entry("rig", "engine intake session plan channel unit finding fit advice"),
+            Map.entry("simulator", "engine intake session plan channel unit finding fit advice"),
             Map.entry("live", RESULT_ROOMS + " intake notebook session"),
             Map.entry("report", RESULT_ROOMS + " chart notebook session"),
-            Map.entry("app", RESULT_ROOMS + " intake session notebook chart rig live report"),
-            Map.entry("window", RESULT_ROOMS + " intake session notebook chart rig live report app"),
-            Map.entry("cli", RESULT_ROOMS + " intake session notebook chart rig live report app window"));
+            Map.entry("app", RESULT_ROOMS + " intake session notebook chart simulator live report"),
+            Map.entry("window", RESULT_ROOMS + " intake session notebook chart simulator live report app"),
+            Map.entry("cli", RESULT_ROOMS + " intake session notebook chart simulator live report app window"));
 
     /** Library, and the only packages that may see it. */
     private static final Map<String, List<String>> LIBRARIES = Map.ofEntries(
@@ -74,7 +74,8 @@ class RoomsTest {
             Map.entry("javax.swing..", List.of("window", "chart")),
             Map.entry("picocli..", List.of("cli")),
             Map.entry(
-                    "org.tinylog..", List.of("intake", "notebook", "chart", "rig", "live", "report", "window", "cli")));
+                    "org.tinylog..",
+                    List.of("intake", "notebook", "chart", "simulator", "live", "report", "window", "cli")));
 
     static Stream<String> rooms() {
         return TABLE.keySet().stream().sorted();

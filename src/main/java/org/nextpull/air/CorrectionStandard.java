@@ -33,7 +33,7 @@ public sealed interface CorrectionStandard
     AirState reference();
 
     /** The standard's own range; empty for no correction. */
-    Optional<Limits> limits();
+    Optional<ValidRange> limits();
 
     /** Whether the standard has been withdrawn and serves only comparison with old figures. */
     boolean withdrawn();

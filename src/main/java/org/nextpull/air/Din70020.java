@@ -35,8 +35,8 @@ public record Din70020() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<Limits> limits() {
-        return Optional.of(Limits.ofFactorOnly());
+    public Optional<ValidRange> limits() {
+        return Optional.of(ValidRange.ofFactorOnly());
     }
 
     @Override

@@ -39,8 +39,8 @@ public record Iso1585() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<Limits> limits() {
-        return Optional.of(Limits.ofKilopascals(80, 110));
+    public Optional<ValidRange> limits() {
+        return Optional.of(ValidRange.ofKilopascals(80, 110));
     }
 
     @Override

@@ -28,7 +28,7 @@ public record NoCorrection() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<Limits> limits() {
+    public Optional<ValidRange> limits() {
         return Optional.empty();
     }
 

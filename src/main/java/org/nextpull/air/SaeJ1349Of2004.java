@@ -38,8 +38,8 @@ public record SaeJ1349Of2004() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<Limits> limits() {
-        return Optional.of(Limits.ofKilopascals(90, 105));
+    public Optional<ValidRange> limits() {
+        return Optional.of(ValidRange.ofKilopascals(90, 105));
     }
 
     @Override

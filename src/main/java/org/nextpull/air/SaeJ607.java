@@ -36,8 +36,8 @@ public record SaeJ607() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<Limits> limits() {
-        return Optional.of(Limits.ofFactorOnly());
+    public Optional<ValidRange> limits() {
+        return Optional.of(ValidRange.ofFactorOnly());
     }
 
     @Override

@@ -14,7 +14,8 @@ import org.nextpull.plan.Limit;
  * @param worst the worst value, in the project's unit of the limit's quantity; for knock the events under load
  * @param allowed the plan's limit, in the same unit
  */
-public record Alarm(Limit limit, Channel channel, Moment since, Moment until, int rows, double worst, double allowed) {
+public record Alarm(
+        Limit limit, Channel channel, RowPlace since, RowPlace until, int rows, double worst, double allowed) {
 
     /** What to do. */
     public Counsel counsel() {

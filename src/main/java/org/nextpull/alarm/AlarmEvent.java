@@ -7,7 +7,7 @@ package org.nextpull.alarm;
  * @param alarm the alarm as it now stands
  * @param at the row that changed it
  */
-public record AlarmEvent(Kind kind, Alarm alarm, Moment at) {
+public record AlarmEvent(Kind kind, Alarm alarm, RowPlace at) {
 
     /** What changed. */
     public enum Kind {

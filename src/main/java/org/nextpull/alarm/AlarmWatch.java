@@ -20,14 +20,14 @@ import org.nextpull.plan.Limits;
  */
 public final class AlarmWatch {
     private final List<Watcher> watchers;
-    private final RunningState state;
+    private final EngineRunning state;
     private OptionalDouble lastTimeS = OptionalDouble.empty();
 
     public AlarmWatch(AlarmRules rules) {
-        this(Watchers.of(rules.limits()), new RunningState(rules));
+        this(Watchers.of(rules.limits()), new EngineRunning(rules));
     }
 
-    private AlarmWatch(List<Watcher> watchers, RunningState state) {
+    private AlarmWatch(List<Watcher> watchers, EngineRunning state) {
         this.watchers = watchers;
         this.state = state;
     }
@@ -64,7 +64,7 @@ public final class AlarmWatch {
     }
 
     private void take(Row row, List<AlarmEvent> events) {
-        Moment at = row.moment();
+        RowPlace at = row.moment();
         boolean backwards =
                 at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
         if (backwards) {

@@ -18,7 +18,7 @@ final class Episode {
     private final double allowed;
     private final double patienceS;
     private Optional<Alarm> beyond = Optional.empty();
-    private Optional<Moment> lastLooked = Optional.empty();
+    private Optional<RowPlace> lastLooked = Optional.empty();
     private double beyondS;
     private boolean wasBeyond;
     private boolean sounding;
@@ -38,7 +38,7 @@ final class Episode {
         return sounding ? beyond : Optional.empty();
     }
 
-    void beyond(Channel channel, double value, Moment at, Consumer<AlarmEvent> events) {
+    void beyond(Channel channel, double value, RowPlace at, Consumer<AlarmEvent> events) {
         count(at);
         wasBeyond = true;
         beyond = Optional.of(beyond.map(alarm -> longer(alarm, channel, value, at))
@@ -54,7 +54,7 @@ final class Episode {
      * Counts the time beyond the limit less the time within it, down to none: a good reading among many bad ones takes back its own time
      * and no more. Without a clock nothing is counted, and an alarm does not wait.
      */
-    private void count(Moment at) {
+    private void count(RowPlace at) {
         if (at.timeS().isEmpty()) {
             beyondS = 0;
             return;
@@ -64,7 +64,7 @@ final class Episode {
         lastLooked = Optional.of(at);
     }
 
-    private static Alarm longer(Alarm alarm, Channel channel, double value, Moment at) {
+    private static Alarm longer(Alarm alarm, Channel channel, double value, RowPlace at) {
         boolean worse = alarm.isWorse(value);
         return new Alarm(
                 alarm.limit(),
@@ -76,7 +76,7 @@ final class Episode {
                 alarm.allowed());
     }
 
-    void within(Moment at, Consumer<AlarmEvent> events) {
+    void within(RowPlace at, Consumer<AlarmEvent> events) {
         count(at);
         wasBeyond = false;
         if (!sounding && beyondS <= 0) {
@@ -89,7 +89,7 @@ final class Episode {
     }
 
     /** The limit does not hold at this moment: what was counted towards it is forgotten. */
-    void without(Moment at, Consumer<AlarmEvent> events) {
+    void without(RowPlace at, Consumer<AlarmEvent> events) {
         within(at, events);
         if (!sounding) {
             forget();
@@ -104,7 +104,7 @@ final class Episode {
     }
 
     /** Clears at once. */
-    void end(Moment at, Consumer<AlarmEvent> events) {
+    void end(RowPlace at, Consumer<AlarmEvent> events) {
         sounding().ifPresent(alarm -> events.accept(new AlarmEvent(Kind.CLEARED, alarm, at)));
         sounding = false;
         forget();

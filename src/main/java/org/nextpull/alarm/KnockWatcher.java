@@ -18,7 +18,7 @@ final class KnockWatcher implements Watcher {
 
     private final Episode episode;
     private final OptionalDouble mostLevel;
-    private Optional<Moment> loaded = Optional.empty();
+    private Optional<RowPlace> loaded = Optional.empty();
     private double events;
 
     KnockWatcher(int eventsThatCount, OptionalDouble mostLevel) {
@@ -27,8 +27,8 @@ final class KnockWatcher implements Watcher {
     }
 
     @Override
-    public void take(Row row, RunningState state, Consumer<AlarmEvent> out) {
-        Moment at = row.moment();
+    public void take(Row row, EngineRunning state, Consumer<AlarmEvent> out) {
+        RowPlace at = row.moment();
         if (!state.isLoadedForKnock()) {
             if (loaded.map(at::secondsSince).orElse(APART_S) >= APART_S) {
                 events = 0;
@@ -54,7 +54,7 @@ final class KnockWatcher implements Watcher {
         }
     }
 
-    private boolean isQuiet(Moment at) {
+    private boolean isQuiet(RowPlace at) {
         // without a clock the count goes on while the load is on
         return episode.sounding()
                 .filter(alarm -> at.timeS().isPresent())
@@ -68,7 +68,7 @@ final class KnockWatcher implements Watcher {
     }
 
     @Override
-    public void restart(Moment at, Consumer<AlarmEvent> out) {
+    public void restart(RowPlace at, Consumer<AlarmEvent> out) {
         events = 0;
         loaded = Optional.empty();
         episode.end(at, out);

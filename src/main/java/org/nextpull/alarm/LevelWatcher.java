@@ -22,12 +22,12 @@ final class LevelWatcher implements Watcher {
      * @param applies whether the limit holds at this moment
      * @param zero what is taken off the reading
      */
-    record When(Predicate<RunningState> applies, ToDoubleFunction<RunningState> zero) {
+    record When(Predicate<EngineRunning> applies, ToDoubleFunction<EngineRunning> zero) {
         static final When ALWAYS = new When(state -> true, state -> 0);
-        static final When FULL_LOAD = new When(RunningState::isFullLoad, state -> 0);
-        static final When FULL_LOAD_AT_SENSOR = new When(RunningState::isFullLoadAtSensor, state -> 0);
-        static final When ABOVE_BAND_START = new When(RunningState::isAboveBandStart, state -> 0);
-        static final When ABOVE_BAROMETER = new When(state -> true, RunningState::baroPascals);
+        static final When FULL_LOAD = new When(EngineRunning::isFullLoad, state -> 0);
+        static final When FULL_LOAD_AT_SENSOR = new When(EngineRunning::isFullLoadAtSensor, state -> 0);
+        static final When ABOVE_BAND_START = new When(EngineRunning::isAboveBandStart, state -> 0);
+        static final When ABOVE_BAROMETER = new When(state -> true, EngineRunning::baroPascals);
     }
 
     LevelWatcher(Role role, Limit limit, When when, Episode episode) {
@@ -38,7 +38,7 @@ final class LevelWatcher implements Watcher {
     }
 
     @Override
-    public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
+    public void take(Row row, EngineRunning state, Consumer<AlarmEvent> events) {
         if (!when.applies().test(state)) {
             episode.without(row.moment(), events);
             return;
@@ -82,7 +82,7 @@ final class LevelWatcher implements Watcher {
     }
 
     @Override
-    public void restart(Moment at, Consumer<AlarmEvent> events) {
+    public void restart(RowPlace at, Consumer<AlarmEvent> events) {
         episode.end(at, events);
     }
 

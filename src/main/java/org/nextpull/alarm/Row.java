@@ -25,7 +25,7 @@ record Row(BlockView view, int index) {
         return view.sensors(role);
     }
 
-    Moment moment() {
-        return new Moment(view.line(index), find(Role.TIME));
+    RowPlace moment() {
+        return new RowPlace(view.line(index), find(Role.TIME));
     }
 }

@@ -17,7 +17,7 @@ final class SpeedWatcher implements Watcher {
     }
 
     @Override
-    public void take(Row row, RunningState state, Consumer<AlarmEvent> events) {
+    public void take(Row row, EngineRunning state, Consumer<AlarmEvent> events) {
         boolean engine = row.find(Role.ENGINE_SPEED).isPresent();
         if (state.rpm().isEmpty() || !(engine || row.find(Role.ROLLER_SPEED).isPresent())) {
             return;
@@ -36,7 +36,7 @@ final class SpeedWatcher implements Watcher {
     }
 
     @Override
-    public void restart(Moment at, Consumer<AlarmEvent> events) {
+    public void restart(RowPlace at, Consumer<AlarmEvent> events) {
         episode.end(at, events);
     }
 }

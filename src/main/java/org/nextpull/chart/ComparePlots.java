@@ -33,7 +33,7 @@ public final class ComparePlots {
                 curve.rows().stream()
                         .map(row -> new Point(row.rpm(), unit.fromSi(row.level().value())))
                         .toList(),
-                Optional.of(new Band(
+                Optional.of(new DrawnBand(
                         curve.rows().stream()
                                 .map(row -> new Point(
                                         row.rpm(), unit.fromSi(row.level().low())))
@@ -60,7 +60,7 @@ public final class ComparePlots {
                 "difference of torque, %",
                 (int) ComparisonResult.INTERVAL_PERCENT,
                 rows.stream().map(row -> new Point(row.rpm(), row.percent())).toList(),
-                new Band(
+                new DrawnBand(
                         rows.stream()
                                 .map(row -> new Point(row.rpm(), row.band().low()))
                                 .toList(),

@@ -29,8 +29,8 @@ final class DifferenceChart {
         return frame;
     }
 
-    private static Band level(Extent x, double low, double high) {
-        return new Band(
+    private static DrawnBand level(Extent x, double low, double high) {
+        return new DrawnBand(
                 List.of(new Point(x.low(), low), new Point(x.high(), low)),
                 List.of(new Point(x.low(), high), new Point(x.high(), high)));
     }

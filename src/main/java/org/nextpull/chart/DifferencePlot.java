@@ -13,7 +13,7 @@ import java.util.List;
  * @param worth the smallest difference that matters, in the unit of the axis; drawn to both sides of zero
  */
 public record DifferencePlot(
-        String title, String yTitle, int intervalPercent, List<Point> mean, Band interval, double worth) {
+        String title, String yTitle, int intervalPercent, List<Point> mean, DrawnBand interval, double worth) {
     /**
      * Accepts 0 where every difference matters.
      *

@@ -22,7 +22,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) {
      * @param mean mean over its pulls, over speed in rpm
      * @param band interval of that mean; empty where it rests on one pull
      */
-    public record Curve(String name, List<Point> mean, Optional<Band> band) {
+    public record Curve(String name, List<Point> mean, Optional<DrawnBand> band) {
         public Curve {
             mean = List.copyOf(mean);
         }

@@ -28,7 +28,7 @@ public record SweepPlot(
         List<Point> doubtful,
         List<Point> knocked,
         List<Point> curve,
-        Optional<Band> band,
+        Optional<DrawnBand> band,
         Optional<Point> chosen,
         Optional<Interval> interval,
         List<ReferenceLine> lines) {

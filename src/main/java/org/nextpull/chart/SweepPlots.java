@@ -141,11 +141,11 @@ public final class SweepPlots {
                 .orElse(false);
     }
 
-    private Optional<Band> band(List<FitPoint> curve) {
+    private Optional<DrawnBand> band(List<FitPoint> curve) {
         if (curve.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new Band(
+        return Optional.of(new DrawnBand(
                 curve.stream()
                         .map(point -> new Point(
                                 point.setting(), unit.fromSi(point.interval().low())))

@@ -2,7 +2,7 @@ package org.nextpull.cli;
 
 import java.util.Locale;
 import org.nextpull.report.Shown;
-import org.nextpull.rig.Debrief;
+import org.nextpull.simulator.Debrief;
 import org.nextpull.unit.Quantity;
 
 /** The truth beside what was found, in words. */

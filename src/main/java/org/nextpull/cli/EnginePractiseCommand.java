@@ -7,7 +7,7 @@ import java.util.concurrent.Callable;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
-import org.nextpull.rig.Practice;
+import org.nextpull.simulator.Practice;
 import org.nextpull.unit.UnitSystem;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
@@ -54,7 +54,7 @@ final class EnginePractiseCommand implements Callable<Integer> {
         Outcome<Practice> outcome = Practice.start(file.plan(), chosen);
         Practice practice = Program.usable(outcome);
         PracticeTalk talk = new PracticeTalk(console, practice, new Shown(units));
-        Ending ending = Ending.by(talk::interrupted);
+        OrderlyEnd ending = OrderlyEnd.by(talk::interrupted);
         talk.hold();
         ending.done();
         return ExitCodes.DONE;

@@ -17,9 +17,9 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
-import org.nextpull.rig.DayOrder;
-import org.nextpull.rig.LogDialect;
-import org.nextpull.rig.WrittenDay;
+import org.nextpull.simulator.EngineDayOrder;
+import org.nextpull.simulator.LogDialect;
+import org.nextpull.simulator.WrittenDay;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Option;
 
@@ -76,7 +76,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         List<Path> read = new ArrayList<>(List.of(file.path()));
         settings.map(TextFile::path).ifPresent(read::add);
         TextFile.require(new WrittenFiles(log, List.of(truth)), read);
-        DayOrder order = new DayOrder(file.plan(), seed, dialect);
+        EngineDayOrder order = new EngineDayOrder(file.plan(), seed, dialect);
         Outcome<WrittenDay> outcome = settings.map(name -> WrittenDay.of(order, rows(name), this::progress))
                 .orElseGet(() -> WrittenDay.following(order, this::progress));
         WrittenDay day = Program.usable(outcome);

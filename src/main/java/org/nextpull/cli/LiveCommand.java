@@ -135,10 +135,10 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private void run(LiveSetup setup, Shown shown) throws IOException {
-        Outbox out = new Outbox(console.out());
+        AsyncPrinter out = new AsyncPrinter(console.out());
         LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault());
         LiveSession session = LiveSession.start(setup, talk);
-        Ending ending = Ending.by(() -> end(talk, session, out));
+        OrderlyEnd ending = OrderlyEnd.by(() -> end(talk, session, out));
         try {
             converse(talk, session);
         } finally {
@@ -147,7 +147,7 @@ final class LiveCommand implements Callable<Integer> {
         }
     }
 
-    private static void end(LiveTalk talk, LiveSession session, Outbox out) {
+    private static void end(LiveTalk talk, LiveSession session, AsyncPrinter out) {
         session.close();
         talk.ended(session.state());
         out.close();

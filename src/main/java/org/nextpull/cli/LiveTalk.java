@@ -31,7 +31,7 @@ import org.nextpull.report.WatchText;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** A running session in a terminal: plain lines, each with the time of day, and what is typed between them. */
 final class LiveTalk implements LiveListener {
@@ -41,7 +41,7 @@ final class LiveTalk implements LiveListener {
     private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss ", Locale.ROOT);
     private static final String INDENT = "         ";
 
-    private final Outbox out;
+    private final AsyncPrinter out;
     private final Shown shown;
     private final LiveText words;
     private final AlarmText alarms;
@@ -55,7 +55,7 @@ final class LiveTalk implements LiveListener {
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
     private double failingSaidS;
 
-    LiveTalk(Outbox out, Shown shown, ZoneId zone) {
+    LiveTalk(AsyncPrinter out, Shown shown, ZoneId zone) {
         this.out = out;
         this.shown = shown;
         this.words = new LiveText(shown);
@@ -101,8 +101,8 @@ final class LiveTalk implements LiveListener {
     @Override
     public void changed(LiveState state) {
         List<String> lines = new ArrayList<>();
-        List<Act> done = state.acts().all();
-        for (Act act : done.subList(Math.min(acts, done.size()), done.size())) {
+        List<OperatorAction> done = state.acts().all();
+        for (OperatorAction act : done.subList(Math.min(acts, done.size()), done.size())) {
             if (!isOwn(act)) {
                 lines.add(words.taken(act));
             }
@@ -129,8 +129,8 @@ final class LiveTalk implements LiveListener {
     }
 
     /** What the session took down of its own accord is said with the pull. */
-    private static boolean isOwn(Act act) {
-        return act instanceof Act.Setting setting
+    private static boolean isOwn(OperatorAction act) {
+        return act instanceof OperatorAction.Setting setting
                 && (setting.assumed() || setting.setting().equals(AskedSetting.none()));
     }
 
@@ -237,6 +237,6 @@ final class LiveTalk implements LiveListener {
 
     private void set(LiveState state, Proposal setting, LiveSession session) {
         new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> out.lines(List.of(doubt)));
-        session.tell(new Act.Setting(state.nextPull(), LiveTyped.asked(setting), false));
+        session.tell(new OperatorAction.Setting(state.nextPull(), LiveTyped.asked(setting), false));
     }
 }

@@ -11,12 +11,12 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** What an operator typed while a session runs. */
 sealed interface LiveTyped {
     /** Something to be done. */
-    record Do(Act act) implements LiveTyped {}
+    record Do(OperatorAction act) implements LiveTyped {}
 
     /** What was proposed is set. */
     record AsProposed() implements LiveTyped {}
@@ -67,8 +67,9 @@ sealed interface LiveTyped {
             case "limit" -> limit(words);
             case "next" -> next(words);
             case "correct" -> correct(words, rest, day);
-            case "strike" -> named(words, "strike 3 the clutch slipped", (pull, why) -> new Act.Strike(pull, why));
-            case "restore" -> named(words, "restore 3", (pull, why) -> new Act.Restore(pull));
+            case "strike" ->
+                named(words, "strike 3 the clutch slipped", (pull, why) -> new OperatorAction.Strike(pull, why));
+            case "restore" -> named(words, "restore 3", (pull, why) -> new OperatorAction.Restore(pull));
             case "lift" -> lift(words);
             case "unwatched" -> unwatched(words, day);
             case "knock" -> mark(words, day, KnockMark.HEARD);
@@ -92,14 +93,14 @@ sealed interface LiveTyped {
         }
         String rest = text.substring(first.length()).strip();
         return pull(first).isPresent() && !rest.isEmpty()
-                ? new Do(new Act.Note(pull(first), rest))
-                : new Do(new Act.Note(OptionalInt.empty(), text));
+                ? new Do(new OperatorAction.Note(pull(first), rest))
+                : new Do(new OperatorAction.Note(OptionalInt.empty(), text));
     }
 
     private static LiveTyped limit(List<String> words) {
         OptionalDouble value = words.size() == 3 ? Typed.number(words.get(2)) : OptionalDouble.empty();
         return value.isPresent()
-                ? new Do(new Act.ChangeLimit(words.get(1), value.getAsDouble()))
+                ? new Do(new OperatorAction.ChangeLimit(words.get(1), value.getAsDouble()))
                 : new Wrong("limit needs a key of the plan's [limits] and a number, such as: limit exhaust_c 900");
     }
 
@@ -121,7 +122,7 @@ sealed interface LiveTyped {
                 fuel = part.equals("fuel") ? Optional.of(open.toString()) : fuel;
             }
         }
-        return label.isEmpty() && fuel.isEmpty() ? wrongNext() : new Do(new Act.Next(label, fuel));
+        return label.isEmpty() && fuel.isEmpty() ? wrongNext() : new Do(new OperatorAction.Next(label, fuel));
     }
 
     private static LiveTyped wrongNext() {
@@ -135,7 +136,7 @@ sealed interface LiveTyped {
         }
         Typed values = Typed.of(rest.substring(words.get(1).length()), day.plan());
         if (values instanceof Typed.Setting setting) {
-            return new Do(new Act.Correct(number.getAsInt(), asked(setting.setting())));
+            return new Do(new OperatorAction.Correct(number.getAsInt(), asked(setting.setting())));
         }
         return values instanceof Typed.Wrong wrong
                 ? wrong(wrong)
@@ -150,7 +151,7 @@ sealed interface LiveTyped {
         if (words.size() < 3) {
             return new Wrong("lift needs the number of a pull and your reason, such as: lift 3 a loose stay rang");
         }
-        return named(words, "lift 3 a loose stay rang", (pull, why) -> new Act.Lift(pull, why));
+        return named(words, "lift 3 a loose stay rang", (pull, why) -> new OperatorAction.Lift(pull, why));
     }
 
     private static LiveTyped unwatched(List<String> words, Context day) {
@@ -167,24 +168,24 @@ sealed interface LiveTyped {
                 ? new Wrong(
                         "every limit of the plan was watched in the last pull; name the one that you watch, such as:"
                                 + " unwatched exhaust")
-                : new Do(new Act.OwnWatch(limits));
+                : new Do(new OperatorAction.OwnWatch(limits));
     }
 
     private static LiveTyped mark(List<String> words, Context day, KnockMark mark) {
         AskedSetting marked = AskedSetting.none().withKnock(mark);
         if (words.size() == 1 && day.running()) {
-            return new Do(new Act.Setting(day.nextPull(), marked, false));
+            return new Do(new OperatorAction.Setting(day.nextPull(), marked, false));
         }
         OptionalInt number = words.size() > 1 ? pull(words.get(1)) : OptionalInt.of(day.nextPull() - 1);
         return number.isEmpty()
                 ? new Wrong("knock and quiet mark the last pull, or the one whose number follows: knock 3")
-                : new Do(new Act.Correct(number.getAsInt(), marked));
+                : new Do(new OperatorAction.Correct(number.getAsInt(), marked));
     }
 
     /** Makes an act of a pull and words. */
     @FunctionalInterface
     interface OnPull {
-        Act of(int pull, String words);
+        OperatorAction of(int pull, String words);
     }
 
     private static LiveTyped named(List<String> words, String example, OnPull act) {

@@ -7,7 +7,7 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.report.ActText;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
@@ -68,7 +68,7 @@ final class NotebookCorrectCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        Act.Correct correction = new Act.Correct(pull, setting());
+        OperatorAction.Correct correction = new OperatorAction.Correct(pull, setting());
         KeptSession session = notebook.ended(id);
         notebook.writing(book -> {
             book.correct(session.id(), InstantSource.system().instant(), correction);

@@ -13,8 +13,8 @@ import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.rig.Practice;
 import org.nextpull.session.SessionResult;
+import org.nextpull.simulator.Practice;
 import org.nextpull.unit.Quantity;
 
 /** The conversation of a practice day: proposes, reads what is typed, runs the pull, until the user or the advice ends it. */

@@ -7,8 +7,8 @@ import org.nextpull.finding.Finding;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
-import org.nextpull.rig.ServeCommand;
-import org.nextpull.rig.ServedEngine;
+import org.nextpull.simulator.ServeCommand;
+import org.nextpull.simulator.ServedEngine;
 
 /** The talk with a served engine: what is typed goes to it, what it does is told. */
 final class ServeTalk implements ServedEngine.Listener {

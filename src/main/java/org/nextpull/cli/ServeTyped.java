@@ -5,7 +5,7 @@ import java.util.Locale;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.rig.ServeCommand;
+import org.nextpull.simulator.ServeCommand;
 
 /** What a user typed to a served engine. */
 sealed interface ServeTyped {

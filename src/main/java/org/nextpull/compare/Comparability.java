@@ -33,7 +33,7 @@ final class Comparability {
         labels.remove(reference);
         List<MeasuredPull> ofReference = labelled(pulls, reference);
         for (String label : labels) {
-            for (Condition condition : Condition.values()) {
+            for (ComparedCondition condition : ComparedCondition.values()) {
                 differs(condition, labelled(pulls, label), ofReference)
                         .map(amount -> Finding.warning(
                                 condition.code(),
@@ -54,7 +54,8 @@ final class Comparability {
     }
 
     /** The difference of the medians where it is larger than the condition allows; empty also where it was not measured. */
-    private static Optional<Double> differs(Condition condition, List<MeasuredPull> own, List<MeasuredPull> others) {
+    private static Optional<Double> differs(
+            ComparedCondition condition, List<MeasuredPull> own, List<MeasuredPull> others) {
         Series one = condition.readings(own);
         Series other = condition.readings(others);
         if (one.isEmpty() || other.isEmpty()) {

@@ -19,7 +19,7 @@ public record Comparison(
         String label,
         double level,
         Difference difference,
-        Verdict verdict,
+        ComparisonVerdict verdict,
         Basis basis,
         OptionalInt pullsNeeded,
         List<RowDifference> rows) {
@@ -49,6 +49,6 @@ public record Comparison(
 
     /** A difference that is real and yet too small to matter. */
     public boolean isRealButSmall() {
-        return verdict == Verdict.SAME && difference.interval().excludesZero();
+        return verdict == ComparisonVerdict.SAME && difference.interval().excludesZero();
     }
 }

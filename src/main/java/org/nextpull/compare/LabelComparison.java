@@ -70,7 +70,10 @@ public final class LabelComparison {
                 ranking,
                 Groups.of(
                         ranking,
-                        differ(day, ran(pulls), PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
+                        differ(
+                                day,
+                                ran(pulls),
+                                PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
                 Remarks.scatters(day, pulls),
                 day.drift(),
                 day.warmUpPercent(),
@@ -109,20 +112,23 @@ public final class LabelComparison {
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());
         boolean changed = ChangeOvers.suffice(ran(pulls), label, request.reference());
-        Verdict verdict = changed
+        ComparisonVerdict verdict = changed
                 ? verdict(interval(difference, errors.same()), claim, request, pulls.size())
-                : Verdict.CANNOT_TELL;
+                : ComparisonVerdict.CANNOT_TELL;
         return new Comparison(
                 label,
                 day.level(label),
-                new Comparison.Difference(difference.value() * day.referenceLevel() / 100, difference.value(), interval),
+                new Comparison.Difference(
+                        difference.value() * day.referenceLevel() / 100, difference.value(), interval),
                 verdict,
                 new Comparison.Basis(
                         difference.standardError(),
                         difference.degreesOfFreedom(),
                         claim,
                         day.driftFactor(label, pulls)),
-                verdict == Verdict.CANNOT_TELL ? pullsNeeded(day, pulls, request, label, errors) : OptionalInt.empty(),
+                verdict == ComparisonVerdict.CANNOT_TELL
+                        ? pullsNeeded(day, pulls, request, label, errors)
+                        : OptionalInt.empty(),
                 rows);
     }
 
@@ -131,14 +137,15 @@ public final class LabelComparison {
         return new PercentInterval(interval.low(), interval.high());
     }
 
-    private static Verdict verdict(PercentInterval same, PercentInterval claim, ComparisonRequest request, int pulls) {
+    private static ComparisonVerdict verdict(
+            PercentInterval same, PercentInterval claim, ComparisonRequest request, int pulls) {
         if (same.isWithin(request.worthPercent()) && request.looks().isFinal(pulls)) {
-            return Verdict.SAME;
+            return ComparisonVerdict.SAME;
         }
         if (claim.low() > 0) {
-            return Verdict.MORE;
+            return ComparisonVerdict.MORE;
         }
-        return claim.high() < 0 ? Verdict.LESS : Verdict.CANNOT_TELL;
+        return claim.high() < 0 ? ComparisonVerdict.LESS : ComparisonVerdict.CANNOT_TELL;
     }
 
     /**

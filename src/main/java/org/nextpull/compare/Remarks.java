@@ -60,14 +60,15 @@ final class Remarks {
         Detail reference = Detail.of("reference", result.reference().label());
         double factor = comparison.basis().driftFactor();
         List<String> ran = pulls.stream().map(ComparedPull::label).toList();
-        boolean once = !ChangeOvers.suffice(ran, comparison.label(), result.reference().label());
+        boolean once =
+                !ChangeOvers.suffice(ran, comparison.label(), result.reference().label());
         if (once) {
             findings.add(warning(FindingCode.COMPARE_ONE_CHANGE_OVER, label, reference));
         } else if (factor > HARD_TO_TELL) {
             findings.add(
                     warning(FindingCode.COMPARE_IN_BLOCKS, label, reference, Detail.of("factor", Math.sqrt(factor))));
         }
-        if (comparison.verdict() != Verdict.CANNOT_TELL) {
+        if (comparison.verdict() != ComparisonVerdict.CANNOT_TELL) {
             return;
         }
         if (!once && result.isFinal() && comparison.difference().interval().excludesZero()) {

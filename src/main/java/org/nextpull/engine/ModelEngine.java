@@ -10,8 +10,8 @@ import org.nextpull.engine.cycle.Run;
 import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.cycle.Walls;
 import org.nextpull.engine.cycle.Wiebe;
+import org.nextpull.engine.gas.FreshCharge;
 import org.nextpull.engine.gas.GasState;
-import org.nextpull.engine.gas.Mixture;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -109,7 +109,7 @@ public final class ModelEngine {
         double warmer = Math.pow(compression, COMPRESSION_EXPONENT);
         GasState start = trapped.filling().state();
         GasState state = new GasState(start.pascals() * compression * warmer, start.kelvins() * warmer);
-        Mixture mixture = new Mixture(
+        FreshCharge mixture = new FreshCharge(
                 point.fuel(), point.lambda(), point.surroundings().air().humidityRatio());
         double dilution = trapped.inventory().residual() + mixture.waterFraction();
         double velocity = point.fuel().flame().speed(point.lambda().value(), dilution, state);

@@ -17,19 +17,20 @@ final class PointLimits {
         AirState air = point.surroundings().air();
         double earliest = 180 - design.valves().inletClosesDeg() - BEFORE_SPARK_DEG;
         return Stream.of(
-                        new Limit("rpm", 500, 20_000).check(point.rpm()),
-                        new Limit("advance_deg", LATEST_SPARK_DEG, earliest)
+                        new DesignRange("rpm", 500, 20_000).check(point.rpm()),
+                        new DesignRange("advance_deg", LATEST_SPARK_DEG, earliest)
                                 .check(point.advance().deg()),
-                        new Limit("lambda", 0.65, 1.5).check(point.lambda().value()),
-                        new Limit("octane", 40, 130).check(point.fuel().octane()),
-                        new Limit("barometer_pa", 5e4, 1.2e5)
+                        new DesignRange("lambda", 0.65, 1.5)
+                                .check(point.lambda().value()),
+                        new DesignRange("octane", 40, 130).check(point.fuel().octane()),
+                        new DesignRange("barometer_pa", 5e4, 1.2e5)
                                 .check(air.barometer().pascals()),
-                        new Limit("vapour_pa", 0, 1e4).check(air.vapour().pascals()),
-                        new Limit("inlet_air_k", 230, 380)
+                        new DesignRange("vapour_pa", 0, 1e4).check(air.vapour().pascals()),
+                        new DesignRange("inlet_air_k", 230, 380)
                                 .check(air.temperature().kelvins()),
-                        new Limit("coolant_k", 250, 420)
+                        new DesignRange("coolant_k", 250, 420)
                                 .check(point.surroundings().coolant().kelvins()),
-                        new Limit("oil_k", 250, 450)
+                        new DesignRange("oil_k", 250, 450)
                                 .check(point.surroundings().oil().kelvins()))
                 .flatMap(Optional::stream)
                 .toList();

@@ -5,9 +5,9 @@ import org.nextpull.engine.cycle.Filling;
 import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.gas.Air;
 import org.nextpull.engine.gas.EngineFuel;
+import org.nextpull.engine.gas.FreshCharge;
 import org.nextpull.engine.gas.GasMixture;
 import org.nextpull.engine.gas.GasState;
-import org.nextpull.engine.gas.Mixture;
 import org.nextpull.engine.gas.Products;
 
 /**
@@ -49,7 +49,7 @@ record Trapping(
     static Trapping of(EngineDesign design, OperatingPoint point) {
         AirState air = point.surroundings().air();
         EngineFuel fuel = point.fuel();
-        Mixture mixture = new Mixture(fuel, point.lambda(), air.humidityRatio());
+        FreshCharge mixture = new FreshCharge(fuel, point.lambda(), air.humidityRatio());
         double boost = design.boost().pascals(point.rpm());
         double barometer = air.barometer().pascals();
         double ratio = (barometer + boost) / barometer;

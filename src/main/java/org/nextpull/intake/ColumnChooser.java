@@ -82,7 +82,7 @@ final class ColumnChooser {
                         role,
                         reader.unitIn(table.headers().get(index), rowUnit(index), role.quantity()),
                         OptionalInt.empty(),
-                        Standing.PLAIN,
+                        NameStanding.PLAIN,
                         false,
                         true));
             }
@@ -118,7 +118,7 @@ final class ColumnChooser {
         List<Meaning> meanings = name.meanings().stream()
                 .filter(meaning -> !isHinted(meaning.role()) || KEPT_BESIDE.contains(meaning.role()))
                 .toList();
-        if (meanings.isEmpty() || (name.standing() == Standing.NOT_MEASURED && !isOffset(meanings))) {
+        if (meanings.isEmpty() || (name.standing() == NameStanding.NOT_MEASURED && !isOffset(meanings))) {
             return Optional.empty();
         }
         Meaning meaning = meanings.size() == 1 ? meanings.get(0) : byMagnitude(meanings, index);
@@ -229,13 +229,14 @@ final class ColumnChooser {
     }
 
     private void sayStanding(ColumnDraft chosen) {
-        if (chosen.standing() == Standing.CORRECTED && (chosen.role() == Role.TORQUE || chosen.role() == Role.POWER)) {
+        if (chosen.standing() == NameStanding.CORRECTED
+                && (chosen.role() == Role.TORQUE || chosen.role() == Role.POWER)) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_ALREADY_CORRECTED,
                     place(chosen.header()),
                     Detail.of("header", chosen.header()),
                     Detail.of("channel", chosen.role().id())));
-        } else if (chosen.standing() == Standing.PEAK) {
+        } else if (chosen.standing() == NameStanding.PEAK) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_OF_PEAKS,
                     place(chosen.header()),

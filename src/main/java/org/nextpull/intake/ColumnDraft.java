@@ -23,7 +23,7 @@ record ColumnDraft(
         Role role,
         Optional<Unit> unit,
         OptionalInt number,
-        Standing standing,
+        NameStanding standing,
         boolean gauge,
         boolean hinted) {
 

@@ -8,7 +8,7 @@ final class Expected {
     private Expected() {}
 
     /** Values outside are a sensor's fault code or a broken line, never a measurement; empty where anything goes. */
-    static Optional<Range> possible(Role role) {
+    static Optional<ValueRange> possible(Role role) {
         return switch (role) {
             case ENGINE_SPEED, ROLLER_SPEED -> range(0, 30_000);
             case TORQUE -> range(-20_000, 20_000);
@@ -20,8 +20,9 @@ final class Expected {
             case THROTTLE, INJECTOR_DUTY -> range(-0.2, 2);
             case HUMIDITY -> range(0, 1.05);
             // an exhaust sensor at its upper stop, or beyond, must not pass for none: it stays, and is far too hot
-            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, Double.MAX_VALUE));
-            case COOLANT_TEMPERATURE, OIL_TEMPERATURE, INLET_AIR_TEMPERATURE -> Optional.of(Range.ofCelsius(-60, 250));
+            case EXHAUST_TEMPERATURE -> Optional.of(ValueRange.ofCelsius(-60, Double.MAX_VALUE));
+            case COOLANT_TEMPERATURE, OIL_TEMPERATURE, INLET_AIR_TEMPERATURE ->
+                Optional.of(ValueRange.ofCelsius(-60, 250));
             case BAROMETER -> range(40_000, 120_000);
             case MANIFOLD_PRESSURE -> range(0, 1e6);
             case OIL_PRESSURE -> range(-1e5, 2e6);
@@ -34,12 +35,12 @@ final class Expected {
     }
 
     /** Where the middle value of a log taken under load usually lies; empty where the usual range is too wide to tell units apart. */
-    static Optional<Range> usual(Role role) {
+    static Optional<ValueRange> usual(Role role) {
         return switch (role) {
-            case COOLANT_TEMPERATURE -> Optional.of(Range.ofCelsius(55, 118));
-            case OIL_TEMPERATURE -> Optional.of(Range.ofCelsius(50, 150));
-            case INLET_AIR_TEMPERATURE -> Optional.of(Range.ofCelsius(1, 65));
-            case EXHAUST_TEMPERATURE -> Optional.of(Range.ofCelsius(350, 1100));
+            case COOLANT_TEMPERATURE -> Optional.of(ValueRange.ofCelsius(55, 118));
+            case OIL_TEMPERATURE -> Optional.of(ValueRange.ofCelsius(50, 150));
+            case INLET_AIR_TEMPERATURE -> Optional.of(ValueRange.ofCelsius(1, 65));
+            case EXHAUST_TEMPERATURE -> Optional.of(ValueRange.ofCelsius(350, 1100));
             case BAROMETER -> range(78_000, 106_000);
             case OIL_PRESSURE -> range(80_000, 900_000);
             case ENGINE_SPEED -> range(500, 15_000);
@@ -47,7 +48,7 @@ final class Expected {
         };
     }
 
-    private static Optional<Range> range(double low, double high) {
-        return Optional.of(new Range(low, high));
+    private static Optional<ValueRange> range(double low, double high) {
+        return Optional.of(new ValueRange(low, high));
     }
 }

@@ -9,8 +9,8 @@ import java.util.List;
  * @param meanings what it may mean; several where its unit would be needed to tell; none where it is not known
  * @param standing what the words around the name say
  */
-record HeaderName(String header, List<Meaning> meanings, Standing standing) {
+record HeaderName(String header, List<Meaning> meanings, NameStanding standing) {
     boolean isKnown() {
-        return !meanings.isEmpty() && standing != Standing.NOT_MEASURED;
+        return !meanings.isEmpty() && standing != NameStanding.NOT_MEASURED;
     }
 }

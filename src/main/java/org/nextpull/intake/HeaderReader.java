@@ -38,8 +38,8 @@ final class HeaderReader {
         Matcher brackets = BRACKETS.matcher(name);
         while (brackets.find()) {
             String inside = brackets.group(1);
-            boolean words =
-                    Standing.words(inside).stream().allMatch(HeaderReader::isWordOfName) && !UnitText.isUnit(inside);
+            boolean words = NameStanding.words(inside).stream().allMatch(HeaderReader::isWordOfName)
+                    && !UnitText.isUnit(inside);
             if (!words) {
                 unit = Optional.of(inside);
                 name = name.substring(0, brackets.start()) + " " + name.substring(brackets.end());
@@ -47,8 +47,8 @@ final class HeaderReader {
             }
         }
         String bare = BRACKETS.matcher(name).replaceAll(" $1 ").strip();
-        List<String> words = Standing.words(bare);
-        Standing standing = Standing.of(words);
+        List<String> words = NameStanding.words(bare);
+        NameStanding standing = NameStanding.of(words);
         if (bare.isEmpty() && unit.isPresent()) {
             bare = unit.orElseThrow();
             unit = Optional.empty();
@@ -56,8 +56,9 @@ final class HeaderReader {
         Optional<String> given = unit.or(() -> rowUnit).filter(text -> !text.matches("[\\s/.\u2013\u2014-]*"));
         List<Meaning> meanings = match(bare, given);
         if (meanings.isEmpty()) {
-            List<String> kept =
-                    words.stream().filter(word -> !Standing.isQualifier(word)).toList();
+            List<String> kept = words.stream()
+                    .filter(word -> !NameStanding.isQualifier(word))
+                    .toList();
             meanings = kept.size() < words.size() ? match(String.join("_", kept), given) : meanings;
         }
         return new HeaderName(header, meanings, standing);
@@ -84,7 +85,7 @@ final class HeaderReader {
     }
 
     private static boolean isWordOfName(String word) {
-        return Standing.isKnown(word)
+        return NameStanding.isKnown(word)
                 || word.matches("bank|cyl|cylinder|zyl|sensor|left|right|wideband|wb|engine|motor|\\d+");
     }
 

@@ -28,7 +28,8 @@ public record MappedColumn(
     /** Whether an engine can have a value as it is written in a cell; if not, it is a sensor's fault code or a broken line. */
     public boolean isPossible(double written) {
         double si = toSi(written);
-        Optional<Range> possible = reading == Reading.ABOVE_AIR ? Optional.empty() : Expected.possible(channel.role());
+        Optional<ValueRange> possible =
+                reading == Reading.ABOVE_AIR ? Optional.empty() : Expected.possible(channel.role());
         return Double.isFinite(si) && (possible.isEmpty() || possible.get().holds(si));
     }
 

@@ -27,7 +27,7 @@ final class UnitDoubts {
 
     private static Optional<Finding> doubt(ColumnTable table, ColumnDraft draft, double written) {
         Unit named = draft.unit().orElseThrow();
-        Optional<Range> usual = Expected.usual(draft.role());
+        Optional<ValueRange> usual = Expected.usual(draft.role());
         if (usual.isEmpty() || usual.get().holds(named.toSi(written))) {
             return Optional.empty();
         }

@@ -12,20 +12,20 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 
 /** The acts of a session so far; one that names a pull which is not there, or a limit that the plan does not know, is not taken. */
 final class ActBook {
-    private final List<Act> taken = new ArrayList<>();
-    private Acts acts = Acts.none();
+    private final List<OperatorAction> taken = new ArrayList<>();
+    private OperatorActions acts = OperatorActions.none();
     private SweepPlan plan;
 
     ActBook(SweepPlan plan) {
         this.plan = plan;
     }
 
-    Acts acts() {
+    OperatorActions acts() {
         return acts;
     }
 
@@ -40,7 +40,7 @@ final class ActBook {
      * @param pulls how many pulls there are
      * @return why it is not taken; empty when it is
      */
-    List<Finding> take(Act act, int pulls) {
+    List<Finding> take(OperatorAction act, int pulls) {
         Optional<Finding> unknown = unknownPull(act, pulls);
         if (unknown.isPresent()) {
             return List.of(unknown.get());
@@ -49,28 +49,28 @@ final class ActBook {
         if (!unknownFuel.isEmpty()) {
             return unknownFuel;
         }
-        if (act instanceof Act.ChangeLimit change) {
-            Outcome<SweepPlan> changed = Acts.changed(plan, change);
+        if (act instanceof OperatorAction.ChangeLimit change) {
+            Outcome<SweepPlan> changed = OperatorActions.changed(plan, change);
             if (changed.isFailed()) {
                 return changed.findings();
             }
             plan = changed.value().orElse(plan);
         }
         taken.add(act);
-        acts = Acts.of(taken);
+        acts = OperatorActions.of(taken);
         return List.of();
     }
 
     /** Whether it was settled what a pull was set to, even if nobody could say; a mark of knock alone settles nothing. */
     boolean isSettled(int pull) {
         return taken.stream()
-                .anyMatch(act -> act instanceof Act.Setting setting
+                .anyMatch(act -> act instanceof OperatorAction.Setting setting
                         && setting.pull() == pull
                         && setting.setting().knock() == KnockMark.NOT_MEASURED);
     }
 
-    private List<Finding> unknownFuel(Act act) {
-        return act instanceof Act.Next next
+    private List<Finding> unknownFuel(OperatorAction act) {
+        return act instanceof OperatorAction.Next next
                 ? next.fuel().stream()
                         .map(fuel -> plan.fuel().blends().then(known -> known.find(fuel, Place.nowhere())))
                         .flatMap(found -> found.value().isPresent() ? Stream.empty() : found.findings().stream())
@@ -78,8 +78,8 @@ final class ActBook {
                 : List.of();
     }
 
-    private static Optional<Finding> unknownPull(Act act, int pulls) {
-        int most = act instanceof Act.Setting || act instanceof Act.Note ? pulls + 1 : pulls;
+    private static Optional<Finding> unknownPull(OperatorAction act, int pulls) {
+        int most = act instanceof OperatorAction.Setting || act instanceof OperatorAction.Note ? pulls + 1 : pulls;
         OptionalInt number = pullOf(act);
         return number.isEmpty() || (number.getAsInt() >= 1 && number.getAsInt() <= most)
                 ? Optional.empty()
@@ -90,18 +90,18 @@ final class ActBook {
                         Detail.of("pulls", pulls)));
     }
 
-    private static OptionalInt pullOf(Act act) {
-        if (act instanceof Act.Strike strike) {
+    private static OptionalInt pullOf(OperatorAction act) {
+        if (act instanceof OperatorAction.Strike strike) {
             return OptionalInt.of(strike.pull());
-        } else if (act instanceof Act.Restore restore) {
+        } else if (act instanceof OperatorAction.Restore restore) {
             return OptionalInt.of(restore.pull());
-        } else if (act instanceof Act.Lift lift) {
+        } else if (act instanceof OperatorAction.Lift lift) {
             return OptionalInt.of(lift.pull());
-        } else if (act instanceof Act.Correct correct) {
+        } else if (act instanceof OperatorAction.Correct correct) {
             return OptionalInt.of(correct.pull());
-        } else if (act instanceof Act.Setting setting) {
+        } else if (act instanceof OperatorAction.Setting setting) {
             return OptionalInt.of(setting.pull());
         }
-        return act instanceof Act.Note note ? note.pull() : OptionalInt.empty();
+        return act instanceof OperatorAction.Note note ? note.pull() : OptionalInt.empty();
     }
 }

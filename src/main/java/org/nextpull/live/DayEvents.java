@@ -2,7 +2,7 @@ package org.nextpull.live;
 
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.response.MeasuredCurve;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** What a running day has to tell, on the thread that feeds it. */
 interface DayEvents {
@@ -19,7 +19,7 @@ interface DayEvents {
     void pullEnded(MeasuredCurve pull);
 
     /** The day did an act of its own accord, which is to be captured. */
-    void acted(Act act);
+    void acted(OperatorAction act);
 
     /** Something changed that is to be shown at once. */
     void changed();

@@ -10,7 +10,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -61,11 +61,11 @@ final class Desk {
         executor.execute(() -> waiting.getAndSet(Optional.empty()).ifPresent(this::answer));
     }
 
-    void keep(Instant at, Act act) {
+    void keep(Instant at, OperatorAction act) {
         executor.execute(() -> keeper.act(at, act));
     }
 
-    void keepEarlier(Instant at, List<Act> acts) {
+    void keepEarlier(Instant at, List<OperatorAction> acts) {
         executor.execute(() -> keeper.earlier(at, acts));
     }
 

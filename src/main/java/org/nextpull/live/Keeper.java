@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalLong;
 import org.nextpull.finding.Finding;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 
@@ -27,10 +27,10 @@ public interface Keeper {
     void day(Instant at, SessionInput input, SessionResult result);
 
     /** Keeps the acts of a session that is gone on with, as far as they are not kept yet. */
-    void earlier(Instant at, List<Act> acts);
+    void earlier(Instant at, List<OperatorAction> acts);
 
     /** Keeps an act. */
-    void act(Instant at, Act act);
+    void act(Instant at, OperatorAction act);
 
     /** The session has ended. */
     void close(Instant at);
@@ -53,10 +53,10 @@ public interface Keeper {
             public void day(Instant at, SessionInput input, SessionResult result) {}
 
             @Override
-            public void earlier(Instant at, List<Act> acts) {}
+            public void earlier(Instant at, List<OperatorAction> acts) {}
 
             @Override
-            public void act(Instant at, Act act) {}
+            public void act(Instant at, OperatorAction act) {}
 
             @Override
             public void close(Instant at) {}

@@ -28,8 +28,8 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.RefusalReason;
 import org.nextpull.response.MeasuredCurve;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 
@@ -63,7 +63,7 @@ final class LiveDay {
     private SessionResult result;
     private boolean replaying;
     /** What had been said when each pull was found in the captures: an act that came later is not about it. */
-    private final Map<Integer, Acts> saidBefore = new HashMap<>();
+    private final Map<Integer, OperatorActions> saidBefore = new HashMap<>();
 
     /** Whether rows come as they are measured; what a file held before it was looked at is no news. */
     private boolean written = true;
@@ -210,7 +210,7 @@ final class LiveDay {
         ask();
     }
 
-    private void settle(int number, Acts said, Supplier<Optional<Proposal>> proposed) {
+    private void settle(int number, OperatorActions said, Supplier<Optional<Proposal>> proposed) {
         List<Candidate> all = FirstPulls.candidates(pulls.pulls());
         PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
         Optional<PullSettings.Ended> before =
@@ -221,13 +221,13 @@ final class LiveDay {
         });
     }
 
-    private void take(Act act) {
+    private void take(OperatorAction act) {
         List<Finding> wrong = book.take(act, pulls.count());
         wrong.forEach(finding -> say(now, finding));
         if (!wrong.isEmpty()) {
             return;
         }
-        if (act instanceof Act.ChangeLimit) {
+        if (act instanceof OperatorAction.ChangeLimit) {
             AlarmRules limits = AlarmRules.of(book.plan());
             alarms.limits(limits);
             pulls.limits(limits);

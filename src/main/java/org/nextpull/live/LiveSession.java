@@ -22,7 +22,7 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
 import org.nextpull.response.MeasuredCurve;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.tinylog.Logger;
 
 /**
@@ -96,7 +96,7 @@ public final class LiveSession implements AutoCloseable {
     }
 
     /** Does what the operator asks for, in the order of asking; what cannot be done is said. */
-    public void tell(Act act) {
+    public void tell(OperatorAction act) {
         queue.words(OperatorLines.SOURCE, OperatorLines.line(act));
     }
 
@@ -272,7 +272,7 @@ public final class LiveSession implements AutoCloseable {
         }
 
         @Override
-        public void acted(Act act) {
+        public void acted(OperatorAction act) {
             String line = OperatorLines.line(act);
             ArrivalTime now = queue.now();
             captures.received(Chunk.of(OperatorLines.SOURCE, now, line));

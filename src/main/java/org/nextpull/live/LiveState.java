@@ -14,7 +14,7 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionResult;
 
 /**
@@ -46,7 +46,7 @@ public record LiveState(
         OptionalDouble pullSinceS,
         OptionalDouble coolDownLeftS,
         int nextPull,
-        Acts acts,
+        OperatorActions acts,
         List<Notice> notices,
         OptionalLong notebookSession,
         Optional<Finding> notebookFailing) {

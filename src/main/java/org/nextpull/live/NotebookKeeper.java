@@ -17,7 +17,7 @@ import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.NotebookException;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.notebook.SessionSummary;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 
@@ -31,7 +31,7 @@ public final class NotebookKeeper implements Keeper {
     private final Path file;
     private final SessionStart start;
     private final List<Finding> news = new ArrayList<>();
-    private final List<Act> acts = new ArrayList<>();
+    private final List<OperatorAction> acts = new ArrayList<>();
     private final List<Instant> actsAt = new ArrayList<>();
     private Optional<Notebook> notebook = Optional.empty();
     private int kept;
@@ -71,15 +71,15 @@ public final class NotebookKeeper implements Keeper {
     }
 
     @Override
-    public void earlier(Instant at, List<Act> earlier) {
-        for (Act act : earlier) {
+    public void earlier(Instant at, List<OperatorAction> earlier) {
+        for (OperatorAction act : earlier) {
             acts.add(act);
             actsAt.add(at);
         }
     }
 
     @Override
-    public void act(Instant at, Act act) {
+    public void act(Instant at, OperatorAction act) {
         acts.add(act);
         actsAt.add(at);
         attempt(at, () -> keepActs(notebook()));

@@ -5,8 +5,8 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.session.Act;
-import org.nextpull.session.ActLine;
+import org.nextpull.session.ActionLine;
+import org.nextpull.session.OperatorAction;
 
 /** The acts in what arrives from the operator, who is a source like the others: each act a line. */
 final class OperatorLines {
@@ -15,11 +15,11 @@ final class OperatorLines {
 
     private final ByteArrayOutputStream rest = new ByteArrayOutputStream();
 
-    List<Act> acts(Chunk chunk) {
-        List<Act> acts = new ArrayList<>();
+    List<OperatorAction> acts(Chunk chunk) {
+        List<OperatorAction> acts = new ArrayList<>();
         for (byte next : chunk.toArray()) {
             if (next == '\n') {
-                ActLine.read(rest.toString(StandardCharsets.UTF_8)).ifPresent(acts::add);
+                ActionLine.read(rest.toString(StandardCharsets.UTF_8)).ifPresent(acts::add);
                 rest.reset();
             } else {
                 rest.write(next);
@@ -28,7 +28,7 @@ final class OperatorLines {
         return acts;
     }
 
-    static String line(Act act) {
-        return ActLine.write(act) + "\n";
+    static String line(OperatorAction act) {
+        return ActionLine.write(act) + "\n";
     }
 }

@@ -8,8 +8,8 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 
 /**
  * What a pull that has just ended was set to, as far as nobody has said so and its log does not: as the refused one before it, for
@@ -34,12 +34,13 @@ final class PullSettings {
      * @param proposed what was proposed for it; asked for only where it is needed
      * @return empty when there is nothing to add; an act that says nothing where something would have to be said and nobody can
      */
-    Optional<Act.Setting> of(Ended ended, Optional<Ended> before, Acts acts, Supplier<Optional<Proposal>> proposed) {
+    Optional<OperatorAction.Setting> of(
+            Ended ended, Optional<Ended> before, OperatorActions acts, Supplier<Optional<Proposal>> proposed) {
         int number = ended.number();
         AskedSetting configuration = configuration(acts, number);
         boolean isNews = !configuration.equals(AskedSetting.none());
         if (acts.isSet(number) || isLogged(ended.candidate())) {
-            return isNews ? Optional.of(new Act.Setting(number, configuration, false)) : Optional.empty();
+            return isNews ? Optional.of(new OperatorAction.Setting(number, configuration, false)) : Optional.empty();
         }
         Optional<Integer> refused = before.filter(
                         earlier -> !earlier.candidate().isUsable())
@@ -51,10 +52,11 @@ final class PullSettings {
                 .or(() -> proposed.get().map(PullSettings::asked))
                 .map(known -> unlogged(ended.candidate(), known))
                 .orElseGet(AskedSetting::none);
-        return Optional.of(new Act.Setting(number, values.orElse(configuration), guessed && values.hasValues()));
+        return Optional.of(
+                new OperatorAction.Setting(number, values.orElse(configuration), guessed && values.hasValues()));
     }
 
-    private static AskedSetting configuration(Acts acts, int number) {
+    private static AskedSetting configuration(OperatorActions acts, int number) {
         AskedSetting known = acts.settingOf(number).orElseGet(AskedSetting::none);
         return AskedSetting.none()
                 .withConfiguration(

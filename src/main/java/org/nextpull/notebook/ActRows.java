@@ -7,8 +7,8 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.session.Act;
-import org.nextpull.session.ActLine;
+import org.nextpull.session.ActionLine;
+import org.nextpull.session.OperatorAction;
 
 /** What the operator did, as lines, with the free words beside them for searching. */
 final class ActRows {
@@ -20,7 +20,7 @@ final class ActRows {
         this.session = session;
     }
 
-    void add(Instant at, Act act) throws NotebookException {
+    void add(Instant at, OperatorAction act) throws NotebookException {
         database.run(
                 "insert into act (session, position, at, pulls, line, words) values (?,"
                         + " (select count(*) from act where session = ?), ?,"
@@ -29,30 +29,30 @@ final class ActRows {
                 session,
                 at,
                 session,
-                ActLine.write(act),
+                ActionLine.write(act),
                 words(act));
     }
 
-    private static Optional<String> words(Act act) {
-        if (act instanceof Act.Strike strike) {
+    private static Optional<String> words(OperatorAction act) {
+        if (act instanceof OperatorAction.Strike strike) {
             return Optional.of(strike.why());
         }
-        if (act instanceof Act.Lift lift) {
+        if (act instanceof OperatorAction.Lift lift) {
             return Optional.of(lift.why());
         }
-        if (act instanceof Act.Note note) {
+        if (act instanceof OperatorAction.Note note) {
             return Optional.of(note.text());
         }
-        return act instanceof Act.Correct correct ? correct.setting().note() : Optional.empty();
+        return act instanceof OperatorAction.Correct correct ? correct.setting().note() : Optional.empty();
     }
 
     List<KeptAct> read() throws IOException {
         return database.list("select * from act where session = ? order by position", this::act, session);
     }
 
-    private KeptAct act(Row row) throws SQLException, NotebookException {
+    private KeptAct act(QueryRow row) throws SQLException, NotebookException {
         String line = row.text("line");
-        Act act = ActLine.read(line)
+        OperatorAction act = ActionLine.read(line)
                 .orElseThrow(() ->
                         Trouble.because(FindingCode.NOTEBOOK_STRANGE_VALUE, database.file(), Detail.of("why", line)));
         return new KeptAct(Instant.parse(row.text("at")), row.integer("pulls"), act);

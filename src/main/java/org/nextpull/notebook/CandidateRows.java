@@ -23,7 +23,7 @@ import org.nextpull.pull.Refusal;
 import org.nextpull.pull.RefusalReason;
 import org.nextpull.pull.RowRange;
 import org.nextpull.pull.SpeedSource;
-import org.nextpull.session.PullPrint;
+import org.nextpull.session.PullFingerprint;
 
 /** The candidates of a session with their samples. One that was written already is not written again. */
 final class CandidateRows {
@@ -61,7 +61,7 @@ final class CandidateRows {
                 .put("rpm_per_unit", candidate.speed().rpmPerUnit())
                 .put("refusal", candidate.refusal().map(refusal -> Ids.of(refusal.reason())))
                 .put("plateaus", plateaus(candidate.plateaus()))
-                .put("fingerprint", PullPrint.of(candidate.samples()))
+                .put("fingerprint", PullFingerprint.of(candidate.samples()))
                 .put("samples", SampleBlob.write(candidate.samples()))
                 .put("knock", SampleBlob.write(candidate.knock()));
         align(entry, candidate.lambda());
@@ -103,7 +103,7 @@ final class CandidateRows {
                 source.position());
     }
 
-    private Candidate candidate(Row row, SourceRows.Kept source, Map<FindingRows.Owner, List<Finding>> known)
+    private Candidate candidate(QueryRow row, SourceRows.Kept source, Map<FindingRows.Owner, List<Finding>> known)
             throws SQLException, IOException {
         Key key = new Key(source.position(), row.integer("number"));
         List<Finding> refusals = known.getOrDefault(owner(FindingRows.Kind.REFUSAL, key), List.of());
@@ -130,14 +130,14 @@ final class CandidateRows {
     }
 
     /** A candidate that was kept without them has those within its samples. */
-    private Samples knock(Row row) throws SQLException, IOException {
+    private Samples knock(QueryRow row) throws SQLException, IOException {
         Optional<byte[]> kept = row.findBlob("knock");
         return kept.isPresent()
                 ? samples(row, kept.get())
                 : KnockReading.rows(samples(row, row.blob("samples")), OptionalDouble.empty());
     }
 
-    private Samples samples(Row row, byte[] bytes) throws SQLException, IOException {
+    private Samples samples(QueryRow row, byte[] bytes) throws SQLException, IOException {
         try {
             return SampleBlob.read(bytes);
         } catch (IOException damaged) {
@@ -150,7 +150,7 @@ final class CandidateRows {
         }
     }
 
-    private static LambdaAlignment alignment(Row row) throws SQLException {
+    private static LambdaAlignment alignment(QueryRow row) throws SQLException {
         OptionalDouble delay = row.findReal("lambda_delay_s");
         return switch (row.text("lambda_aligned")) {
             case "given" -> new LambdaAlignment.Given(delay.orElse(0));

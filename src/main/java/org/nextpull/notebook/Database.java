@@ -30,7 +30,7 @@ final class Database implements AutoCloseable {
 
     /** Makes a value from a row. */
     interface RowReader<T> {
-        T read(Row row) throws SQLException, IOException;
+        T read(QueryRow row) throws SQLException, IOException;
     }
 
     /** Something that is done whole or not at all. */
@@ -93,7 +93,7 @@ final class Database implements AutoCloseable {
             bind(statement, arguments);
             List<T> list = new ArrayList<>();
             try (ResultSet rows = statement.executeQuery()) {
-                Row row = new Row(rows);
+                QueryRow row = new QueryRow(rows);
                 while (rows.next()) {
                     list.add(reader.read(row));
                 }

@@ -113,18 +113,18 @@ final class FindingRows {
         return findings;
     }
 
-    private static Owner owner(Row row) throws SQLException {
+    private static Owner owner(QueryRow row) throws SQLException {
         return new Owner(Ids.constant(Kind.class, row.text("owner")), row.integer("source"), row.integer("number"));
     }
 
-    private static Detail detail(Row row) throws SQLException {
+    private static Detail detail(QueryRow row) throws SQLException {
         Optional<String> words = row.find("words");
         return words.isPresent()
                 ? Detail.of(row.text("name"), words.get())
                 : Detail.of(row.text("name"), row.real("number"));
     }
 
-    private static Finding finding(Row row, List<Detail> details) throws SQLException {
+    private static Finding finding(QueryRow row, List<Detail> details) throws SQLException {
         Optional<String> line = row.find("line");
         OptionalInt column = row.findInteger("column_number");
         Place place = new Place(

@@ -1,7 +1,7 @@
 package org.nextpull.notebook;
 
 import java.time.Instant;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /**
  * Something that the operator did by hand.
@@ -10,4 +10,4 @@ import org.nextpull.session.Act;
  * @param pulls how many pulls there were then
  * @param act what
  */
-public record KeptAct(Instant at, int pulls, Act act) {}
+public record KeptAct(Instant at, int pulls, OperatorAction act) {}

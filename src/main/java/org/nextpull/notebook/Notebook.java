@@ -17,7 +17,7 @@ import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.KeyKind;
 import org.nextpull.plan.text.PlanDraft;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
@@ -110,7 +110,7 @@ public final class Notebook implements AutoCloseable {
      *
      * @param at now
      */
-    public void correct(long id, Instant at, Act.Correct correction) throws IOException {
+    public void correct(long id, Instant at, OperatorAction.Correct correction) throws IOException {
         database.inTransaction(() -> {
             int pulls = session(id).result().pulls().size();
             if (correction.pull() < 1 || correction.pull() > pulls) {
@@ -142,7 +142,7 @@ public final class Notebook implements AutoCloseable {
     }
 
     /** Keeps what the operator did. */
-    public void keepAct(long id, Instant at, Act act) throws IOException {
+    public void keepAct(long id, Instant at, OperatorAction act) throws IOException {
         keeper(id).act(at, act);
     }
 

@@ -64,7 +64,7 @@ final class PastDays {
                 : new Teaching(own, Kin.ENGINE).experience();
     }
 
-    private Optional<PastDay> day(Row row) throws SQLException {
+    private Optional<PastDay> day(QueryRow row) throws SQLException {
         Optional<String> engine = row.find("engine");
         boolean isSameEngine = engine.isPresent()
                 && plan.engine()
@@ -86,7 +86,7 @@ final class PastDays {
                         : Optional.empty()));
     }
 
-    private boolean isSameClass(Row row) throws SQLException {
+    private boolean isSameClass(QueryRow row) throws SQLException {
         EngineFacts engine = plan.engine();
         OptionalInt cylinders = row.findInteger("cylinders");
         OptionalDouble displacement = row.findReal("displacement_m3");
@@ -100,7 +100,7 @@ final class PastDays {
                 && isNear;
     }
 
-    private static Optional<Belief> belief(Row row, String column) throws SQLException {
+    private static Optional<Belief> belief(QueryRow row, String column) throws SQLException {
         double sd = row.real(column + "_sd");
         return row.find(column, centre -> new Belief(centre, sd));
     }

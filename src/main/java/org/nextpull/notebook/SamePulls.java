@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import org.nextpull.pull.Candidate;
-import org.nextpull.session.PullPrint;
+import org.nextpull.session.PullFingerprint;
 import org.nextpull.session.SourcePulls;
 
 /** Finds the sessions that hold pulls of a day, the same in every sample. */
@@ -21,7 +21,7 @@ final class SamePulls {
                     sessions.addAll(database.list(
                             "select distinct session from candidate where fingerprint = ?",
                             row -> row.wide("session"),
-                            PullPrint.of(candidate.samples())));
+                            PullFingerprint.of(candidate.samples())));
                 }
             }
         }

@@ -15,7 +15,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.scatter.Drift;
 import org.nextpull.scatter.Scatter;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
@@ -145,7 +145,7 @@ final class SessionKeeper {
         }
     }
 
-    void act(Instant at, Act act) throws IOException {
+    void act(Instant at, OperatorAction act) throws IOException {
         database.inTransaction(() -> {
             requireSession();
             new ActRows(database, session).add(at, act);

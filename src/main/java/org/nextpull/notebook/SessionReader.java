@@ -17,8 +17,8 @@ import org.nextpull.fit.Kin;
 import org.nextpull.fit.PooledScatter;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SourcePulls;
 import org.nextpull.unit.Temperature;
@@ -88,13 +88,13 @@ final class SessionReader {
     }
 
     /** What was done by hand. A session without raw data of its own was kept from logs: nobody could be asked who watches. */
-    private static Acts done(SessionStart start, List<KeptAct> kept) {
-        List<Act> acts = new ArrayList<>();
+    private static OperatorActions done(SessionStart start, List<KeptAct> kept) {
+        List<OperatorAction> acts = new ArrayList<>();
         if (start.capture().isEmpty()) {
-            acts.add(new Act.OwnWatch(List.of(Limit.values())));
+            acts.add(new OperatorAction.OwnWatch(List.of(Limit.values())));
         }
         kept.forEach(act -> acts.add(act.act()));
-        return Acts.of(acts);
+        return OperatorActions.of(acts);
     }
 
     private SessionStart start() throws IOException {
@@ -134,12 +134,12 @@ final class SessionReader {
                 session);
     }
 
-    private static Optional<Belief> belief(Row row, String column) throws SQLException {
+    private static Optional<Belief> belief(QueryRow row, String column) throws SQLException {
         double sd = row.real(column + "_sd");
         return row.find(column, centre -> new Belief(centre, sd));
     }
 
-    private static Optional<PooledScatter> scatter(Row row) throws SQLException {
+    private static Optional<PooledScatter> scatter(QueryRow row) throws SQLException {
         OptionalDouble freedom = row.findReal("scatter_df");
         return row.find("scatter_percent", percent -> new PooledScatter(percent, freedom.orElse(0)));
     }

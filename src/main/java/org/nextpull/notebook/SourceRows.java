@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.Moment;
+import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.KnockMark;
@@ -147,7 +147,7 @@ final class SourceRows {
                 session);
     }
 
-    private Optional<SourceDescription> description(Row row) throws SQLException, IOException {
+    private Optional<SourceDescription> description(QueryRow row) throws SQLException, IOException {
         Optional<String> name = row.find("described_name");
         if (name.isEmpty()) {
             return Optional.empty();
@@ -160,7 +160,7 @@ final class SourceRows {
         return Optional.of(new SourceDescription(name.get(), encoding, separator, decimal, columns));
     }
 
-    private static Column column(Row row) throws SQLException {
+    private static Column column(QueryRow row) throws SQLException {
         Optional<String> role = row.find("role");
         OptionalInt sensor = row.findInteger("sensor");
         return new Column(
@@ -175,8 +175,8 @@ final class SourceRows {
                 row -> new Alarm(
                         Ids.constant(Limit.class, row.text("limit_name")),
                         new Channel(Ids.role(row.text("role")), row.integer("sensor")),
-                        new Moment(row.wide("since_line"), row.findReal("since_s")),
-                        new Moment(row.wide("until_line"), row.findReal("until_s")),
+                        new RowPlace(row.wide("since_line"), row.findReal("since_s")),
+                        new RowPlace(row.wide("until_line"), row.findReal("until_s")),
                         row.integer("row_count"),
                         row.real("worst"),
                         row.real("allowed")),

@@ -90,7 +90,7 @@ final class Summaries {
         return database.first(SELECT + "where s.capture = ? order by s.id desc limit 1", Summaries::summary, capture);
     }
 
-    private static SessionSummary summary(Row row) throws SQLException {
+    private static SessionSummary summary(QueryRow row) throws SQLException {
         return new SessionSummary(
                 row.wide("id"),
                 Instant.parse(row.text("started")),

@@ -50,13 +50,13 @@ final class CandidateMaker {
 
     List<Candidate> candidates(Stretch stretch, SpeedSource speed) {
         SpeedTrace trace = SpeedTrace.of(stretch.samples(), stretch.core(), speed);
-        List<Draft> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
+        List<FoundStretch> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
         if (drafts.isEmpty()) {
             return List.of();
         }
         LambdaAlignment alignment = alignment(stretch);
         List<Candidate> candidates = new ArrayList<>();
-        for (Draft draft : drafts) {
+        for (FoundStretch draft : drafts) {
             boolean cut = stretch.end() == Stretch.End.CUT && candidates.size() == drafts.size() - 1;
             candidates.add(candidate(cut ? stopped(draft) : draft, stretch.samples(), trace, speed, alignment));
         }
@@ -99,8 +99,8 @@ final class CandidateMaker {
                 List.of());
     }
 
-    private static Draft stopped(Draft draft) {
-        return draft.withObjection(Draft.Objection.of(RefusalReason.DATA_STOPPED));
+    private static FoundStretch stopped(FoundStretch draft) {
+        return draft.withObjection(FoundStretch.Objection.of(RefusalReason.DATA_STOPPED));
     }
 
     private LambdaAlignment alignment(Stretch stretch) {
@@ -116,19 +116,19 @@ final class CandidateMaker {
     }
 
     private Candidate candidate(
-            Draft draft, Samples all, SpeedTrace trace, SpeedSource speed, LambdaAlignment alignment) {
+            FoundStretch draft, Samples all, SpeedTrace trace, SpeedSource speed, LambdaAlignment alignment) {
         number++;
         TrimmedRows rows = TrimmedRows.of(all, trace, draft.parts(), alignment.appliedS());
         Place place = Place.inFile(source).withLine(rows.samples().line(0)).withPull(number);
         List<Finding> findings = new ArrayList<>();
         double missing = missing(rows);
-        Optional<Draft.Objection> objection = draft.objection()
+        Optional<FoundStretch.Objection> objection = draft.objection()
                 .or(() -> draft.kind().isSweep()
                         ? WheelSlip.of(rows.samples(), speed, rules.gearing())
                         : Optional.empty())
                 .or(() -> missing > MISSING_REFUSED
-                        ? Optional.of(
-                                Draft.Objection.of(RefusalReason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
+                        ? Optional.of(FoundStretch.Objection.of(
+                                RefusalReason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
                         : Optional.empty())
                 .or(() -> tooLittleLoad(rows.samples(), speed))
                 .or(this::throwAway);
@@ -157,7 +157,7 @@ final class CandidateMaker {
                 findings);
     }
 
-    private static double rpm(Draft draft, Span part, boolean atStart, SpeedTrace trace) {
+    private static double rpm(FoundStretch draft, TracePoints part, boolean atStart, SpeedTrace trace) {
         if (!draft.kind().isSweep()) {
             return part.meanRpm(trace);
         }
@@ -193,7 +193,7 @@ final class CandidateMaker {
         return expected > present ? 1 - present / expected : 0;
     }
 
-    private Optional<Draft.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
+    private Optional<FoundStretch.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
         if (samples.has(ThrottleGate.THROTTLE) || level.isEmpty()) {
             return Optional.empty();
         }
@@ -213,17 +213,18 @@ final class CandidateMaker {
                     Series.copyOf(torques, 0, count).median() / level.get().newtonMetres();
             return share >= FULL_LOAD_SHARE
                     ? Optional.empty()
-                    : Optional.of(Draft.Objection.of(RefusalReason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
+                    : Optional.of(
+                            FoundStretch.Objection.of(RefusalReason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
         });
     }
 
-    private Optional<Draft.Objection> throwAway() {
+    private Optional<FoundStretch.Objection> throwAway() {
         if (thrownAway >= rules.throwAwayFirst()) {
             return Optional.empty();
         }
         thrownAway++;
         return Optional.of(
-                Draft.Objection.of(RefusalReason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
+                FoundStretch.Objection.of(RefusalReason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
     }
 
     private static Optional<Finding> lambdaFinding(Samples samples, LambdaAlignment alignment, Place place) {

@@ -30,11 +30,11 @@ final class HoldSearch {
         this.rules = rules;
     }
 
-    List<Draft> drafts(List<Span> plateaus) {
-        List<Draft> drafts = new ArrayList<>();
-        for (Span plateau : plateaus) {
-            for (Span level : levels(plateau)) {
-                drafts.add(new Draft(
+    List<FoundStretch> drafts(List<TracePoints> plateaus) {
+        List<FoundStretch> drafts = new ArrayList<>();
+        for (TracePoints plateau : plateaus) {
+            for (TracePoints level : levels(plateau)) {
+                drafts.add(new FoundStretch(
                         PullKind.HOLD,
                         List.of(StepSearch.settled(
                                 settling, trace, level, rules.pulls().settleS())),
@@ -45,12 +45,12 @@ final class HoldSearch {
     }
 
     /** The parts of a plateau with one spark setting each; the whole plateau where no spark is logged. */
-    List<Span> levels(Span plateau) {
+    List<TracePoints> levels(TracePoints plateau) {
         Optional<Channel> spark = spark();
         if (spark.isEmpty()) {
             return List.of(plateau);
         }
-        List<Span> levels = new ArrayList<>();
+        List<TracePoints> levels = new ArrayList<>();
         int start = plateau.first();
         int off = 0;
         int offSince = start;
@@ -87,16 +87,16 @@ final class HoldSearch {
                 .findFirst();
     }
 
-    private void addIfLong(int first, int last, List<Span> levels) {
+    private void addIfLong(int first, int last, List<TracePoints> levels) {
         if (last > first && trace.durationS(first, last) >= LEAST_S) {
-            levels.add(new Span(first, last));
+            levels.add(new TracePoints(first, last));
         }
     }
 
-    private Optional<Draft.Objection> objection(Span level) {
+    private Optional<FoundStretch.Objection> objection(TracePoints level) {
         double hold = rules.pulls().holdS();
         if (level.durationS(trace) < hold - ROUNDING_S) {
-            return Optional.of(Draft.Objection.of(
+            return Optional.of(FoundStretch.Objection.of(
                     RefusalReason.HOLD_TOO_SHORT,
                     Detail.of("seconds", level.durationS(trace)),
                     Detail.of("want", hold)));
@@ -104,7 +104,7 @@ final class HoldSearch {
         double rpm = level.meanRpm(trace);
         return rules.band()
                 .filter(band -> rpm < band.fromRpm() - EDGE_RPM || rpm > band.toRpm() + EDGE_RPM)
-                .map(band -> Draft.Objection.of(
+                .map(band -> FoundStretch.Objection.of(
                         RefusalReason.OUTSIDE_BAND,
                         Detail.of("from", rpm),
                         Detail.of("to", rpm),

@@ -21,8 +21,8 @@ final class Legs {
     }
 
     /** The legs in order of time, each running from one turn to the next. */
-    List<Span> all() {
-        List<Span> legs = new ArrayList<>();
+    List<TracePoints> all() {
+        List<TracePoints> legs = new ArrayList<>();
         if (trace.size() < 2) {
             return legs;
         }
@@ -37,14 +37,14 @@ final class Legs {
             double rpm = trace.smoothRpm(point);
             if (direction >= 0 && trace.smoothRpm(high) - rpm > turn) {
                 if (high > start) {
-                    legs.add(new Span(start, high));
+                    legs.add(new TracePoints(start, high));
                 }
                 start = high;
                 low = point;
                 direction = -1;
             } else if (direction <= 0 && rpm - trace.smoothRpm(low) > turn) {
                 if (low > start) {
-                    legs.add(new Span(start, low));
+                    legs.add(new TracePoints(start, low));
                 }
                 start = low;
                 high = point;
@@ -52,18 +52,18 @@ final class Legs {
             }
         }
         if (trace.size() - 1 > start) {
-            legs.add(new Span(start, trace.size() - 1));
+            legs.add(new TracePoints(start, trace.size() - 1));
         }
         return legs;
     }
 
     /** The moving part of a leg: without plateaus at its ends and without ends that hardly move. */
-    Span moving(Span leg, List<Span> plateaus) {
+    TracePoints moving(TracePoints leg, List<TracePoints> plateaus) {
         int first = leg.first();
         int last = leg.last();
         double half = (trace.smoothRpm(first) + trace.smoothRpm(last)) / 2;
         boolean rising = leg.rise(trace) > 0;
-        for (Span plateau : plateaus) {
+        for (TracePoints plateau : plateaus) {
             if (plateau.last() <= first || plateau.first() >= last) {
                 continue;
             }
@@ -74,10 +74,10 @@ final class Legs {
                 last = Math.min(last, Math.max(plateau.first(), first));
             }
         }
-        return last > first ? withoutSlowEnds(new Span(first, last)) : leg;
+        return last > first ? withoutSlowEnds(new TracePoints(first, last)) : leg;
     }
 
-    private Span withoutSlowEnds(Span part) {
+    private TracePoints withoutSlowEnds(TracePoints part) {
         double slow = MOVING_SHARE * Math.abs(part.rise(trace)) / Math.max(1e-9, part.durationS(trace));
         double sign = Math.signum(part.rise(trace));
         int first = part.first();
@@ -88,7 +88,7 @@ final class Legs {
         while (last > first && sign * trace.rate(last) < slow) {
             last--;
         }
-        return last > first ? new Span(first, last) : part;
+        return last > first ? new TracePoints(first, last) : part;
     }
 
     private double range() {

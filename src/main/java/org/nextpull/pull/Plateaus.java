@@ -18,8 +18,8 @@ final class Plateaus {
     }
 
     /** The plateaus of at least that length, in order of time. */
-    List<Span> ofAtLeast(double seconds) {
-        List<Span> found = new ArrayList<>();
+    List<TracePoints> ofAtLeast(double seconds) {
+        List<TracePoints> found = new ArrayList<>();
         int point = 0;
         while (point < trace.size()) {
             point = next(point, seconds, found);
@@ -28,7 +28,7 @@ final class Plateaus {
     }
 
     /** Looks for the next plateau from a point on, and says where to go on. */
-    private int next(int from, double seconds, List<Span> found) {
+    private int next(int from, double seconds, List<TracePoints> found) {
         Deque<Integer> lowest = new ArrayDeque<>();
         Deque<Integer> highest = new ArrayDeque<>();
         int first = from;
@@ -68,7 +68,7 @@ final class Plateaus {
         return trace.smoothRpm(highest.getFirst()) - trace.smoothRpm(lowest.getFirst());
     }
 
-    private void add(int first, int last, double seconds, List<Span> found) {
+    private void add(int first, int last, double seconds, List<TracePoints> found) {
         double tolerance = tolerance(trace.smoothRpm(first));
         int third = (last - first) / 3;
         double early = median(first, first + third);
@@ -80,7 +80,7 @@ final class Plateaus {
     }
 
     /** Leaves the ends out where the speed still comes or already goes. */
-    private Span withoutApproach(int from, int to, double rpm, double tolerance) {
+    private TracePoints withoutApproach(int from, int to, double rpm, double tolerance) {
         int first = from;
         int last = to;
         while (first < last && Math.abs(trace.smoothRpm(first) - rpm) > tolerance) {
@@ -89,7 +89,7 @@ final class Plateaus {
         while (last > first && Math.abs(trace.smoothRpm(last) - rpm) > tolerance) {
             last--;
         }
-        return new Span(first, last);
+        return new TracePoints(first, last);
     }
 
     private double median(int first, int last) {

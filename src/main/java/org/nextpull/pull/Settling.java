@@ -37,7 +37,7 @@ final class Settling {
     }
 
     /** The point of a span at which the load has settled, at the latest {@code mostS} after its start. */
-    int settledAt(Span span, double mostS) {
+    int settledAt(TracePoints span, double mostS) {
         double start = trace.timeS(span.first());
         if (effort.isEmpty()) {
             return firstAfter(span, Math.min(BLIND_S, mostS));
@@ -66,7 +66,7 @@ final class Settling {
         return Math.abs(piece.mean() - later.at(middle)) <= limit;
     }
 
-    private int firstAfter(Span span, double afterS) {
+    private int firstAfter(TracePoints span, double afterS) {
         int point = span.first();
         while (point < span.last() && trace.timeS(point) - trace.timeS(span.first()) < afterS) {
             point++;

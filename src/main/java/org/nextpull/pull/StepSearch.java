@@ -12,22 +12,22 @@ final class StepSearch {
     private static final double ROUNDING_S = 0.1;
 
     private final SpeedTrace trace;
-    private final List<Span> plateaus;
+    private final List<TracePoints> plateaus;
     private final Settling settling;
     private final PullRules rules;
 
     /**
      * Looks at plateaus that may be shorter than the rules want.
      */
-    StepSearch(SpeedTrace trace, List<Span> plateaus, Settling settling, PullRules rules) {
+    StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
         this.trace = trace;
         this.plateaus = plateaus;
         this.settling = settling;
         this.rules = rules;
     }
 
-    List<Draft> drafts() {
-        List<Draft> drafts = new ArrayList<>();
+    List<FoundStretch> drafts() {
+        List<FoundStretch> drafts = new ArrayList<>();
         int first = 0;
         while (first < plateaus.size() - 1) {
             boolean up = isUp(first);
@@ -45,24 +45,24 @@ final class StepSearch {
         return plateaus.get(plateau + 1).meanRpm(trace) > plateaus.get(plateau).meanRpm(trace);
     }
 
-    private Draft draft(List<Span> steps, boolean up) {
-        List<Span> settled = steps.stream()
+    private FoundStretch draft(List<TracePoints> steps, boolean up) {
+        List<TracePoints> settled = steps.stream()
                 .map(step -> settled(settling, trace, step, rules.pulls().settleS()))
                 .toList();
-        return new Draft(up ? PullKind.STEPS_UP : PullKind.STEPS_DOWN, settled, objection(steps, up));
+        return new FoundStretch(up ? PullKind.STEPS_UP : PullKind.STEPS_DOWN, settled, objection(steps, up));
     }
 
     /** A plateau without its settling; at least half of it is kept. */
-    static Span settled(Settling settling, SpeedTrace trace, Span plateau, double settleS) {
+    static TracePoints settled(Settling settling, SpeedTrace trace, TracePoints plateau, double settleS) {
         double most = Math.min(settleS, plateau.durationS(trace) / 2);
-        return new Span(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
+        return new TracePoints(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
     }
 
-    private Optional<Draft.Objection> objection(List<Span> steps, boolean up) {
+    private Optional<FoundStretch.Objection> objection(List<TracePoints> steps, boolean up) {
         double hold = rules.pulls().holdS();
-        for (Span step : steps) {
+        for (TracePoints step : steps) {
             if (step.durationS(trace) < hold - ROUNDING_S) {
-                return Optional.of(Draft.Objection.of(
+                return Optional.of(FoundStretch.Objection.of(
                         RefusalReason.HOLD_TOO_SHORT,
                         Detail.of("seconds", step.durationS(trace)),
                         Detail.of("want", hold)));
@@ -71,7 +71,7 @@ final class StepSearch {
         return rules.band().flatMap(band -> missesBand(band, steps, up));
     }
 
-    private Optional<Draft.Objection> missesBand(SpeedBand band, List<Span> steps, boolean up) {
+    private Optional<FoundStretch.Objection> missesBand(SpeedBand band, List<TracePoints> steps, boolean up) {
         double from = steps.get(0).meanRpm(trace);
         double to = steps.get(steps.size() - 1).meanRpm(trace);
         boolean spans =
@@ -81,12 +81,12 @@ final class StepSearch {
         }
         boolean beginsWell = up ? from <= band.fromRpm() + EDGE_RPM : from >= band.toRpm() - EDGE_RPM;
         if (beginsWell) {
-            return Optional.of(Draft.Objection.of(
+            return Optional.of(FoundStretch.Objection.of(
                     RefusalReason.CUT_SHORT,
                     Detail.of("rpm", to),
                     Detail.of("want", up ? band.toRpm() : band.fromRpm())));
         }
-        return Optional.of(Draft.Objection.of(
+        return Optional.of(FoundStretch.Objection.of(
                 RefusalReason.OUTSIDE_BAND,
                 Detail.of("from", from),
                 Detail.of("to", to),

@@ -28,7 +28,7 @@ final class StretchJudge {
     private final PullRules rules;
     private final boolean throttleLogged;
     private final Settling settling;
-    private final List<Span> plateaus;
+    private final List<TracePoints> plateaus;
     private final SweepSearch sweeps;
 
     StretchJudge(Stretch stretch, SpeedTrace trace, SpeedSource speed, PullRules rules) {
@@ -41,7 +41,7 @@ final class StretchJudge {
         this.sweeps = new SweepSearch(stretch, trace, plateaus, settling, rules);
     }
 
-    List<Draft> drafts() {
+    List<FoundStretch> drafts() {
         if (trace.size() < 2) {
             return List.of();
         }
@@ -53,9 +53,9 @@ final class StretchJudge {
         };
     }
 
-    private List<Draft> byItself() {
-        List<Span> speeds = joined();
-        List<Span> legs = sweeps.legs();
+    private List<FoundStretch> byItself() {
+        List<TracePoints> speeds = joined();
+        List<TracePoints> legs = sweeps.legs();
         if (speeds.size() >= 3 && legs.stream().noneMatch(leg -> crosses(leg, SWEEP_SHARE))) {
             return steps();
         }
@@ -68,7 +68,7 @@ final class StretchJudge {
         return speeds.size() == 1 ? holds() : sweeps.drafts(throttleLogged);
     }
 
-    private boolean isSweep(Span leg) {
+    private boolean isSweep(TracePoints leg) {
         double held =
                 plateaus.stream().mapToDouble(span -> span.durationS(trace)).sum();
         double swept = leg.durationS(trace);
@@ -78,7 +78,7 @@ final class StretchJudge {
         return plateaus.isEmpty() || (swept >= SWEEP_S && Math.abs(leg.rise(trace)) >= SWEEP_RPM);
     }
 
-    private boolean crossesBand(Span leg) {
+    private boolean crossesBand(TracePoints leg) {
         double low = Math.min(trace.smoothRpm(leg.first()), trace.smoothRpm(leg.last()));
         double high = Math.max(trace.smoothRpm(leg.first()), trace.smoothRpm(leg.last()));
         return rules.band()
@@ -88,7 +88,7 @@ final class StretchJudge {
     }
 
     /** Whether a leg that never rests runs through that share of the speeds of the stretch. */
-    private boolean crosses(Span leg, double share) {
+    private boolean crosses(TracePoints leg, double share) {
         boolean rests = plateaus.stream().anyMatch(span -> span.first() >= leg.first() && span.last() <= leg.last());
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -99,21 +99,22 @@ final class StretchJudge {
         return !rests && Math.abs(leg.rise(trace)) >= share * (high - low);
     }
 
-    private List<Draft> steps() {
+    private List<FoundStretch> steps() {
         return new StepSearch(trace, joined(), settling, rules).drafts();
     }
 
-    private List<Draft> holds() {
+    private List<FoundStretch> holds() {
         return new HoldSearch(stretch.samples(), trace, settling, rules).drafts(plateaus);
     }
 
     /** The plateaus with neighbours of one speed made into one. */
-    private List<Span> joined() {
-        List<Span> joined = new ArrayList<>();
-        for (Span plateau : plateaus) {
-            Optional<Span> before = joined.isEmpty() ? Optional.empty() : Optional.of(joined.get(joined.size() - 1));
+    private List<TracePoints> joined() {
+        List<TracePoints> joined = new ArrayList<>();
+        for (TracePoints plateau : plateaus) {
+            Optional<TracePoints> before =
+                    joined.isEmpty() ? Optional.empty() : Optional.of(joined.get(joined.size() - 1));
             if (before.isPresent() && isSameSpeed(before.get(), plateau)) {
-                joined.set(joined.size() - 1, new Span(before.get().first(), plateau.last()));
+                joined.set(joined.size() - 1, new TracePoints(before.get().first(), plateau.last()));
             } else {
                 joined.add(plateau);
             }
@@ -121,7 +122,7 @@ final class StretchJudge {
         return joined;
     }
 
-    private boolean isSameSpeed(Span one, Span other) {
+    private boolean isSameSpeed(TracePoints one, TracePoints other) {
         double rpm = one.meanRpm(trace);
         return Math.abs(rpm - other.meanRpm(trace)) <= Math.max(SAME_RPM, SAME_SHARE * Math.abs(rpm));
     }

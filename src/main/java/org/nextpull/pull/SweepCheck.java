@@ -32,10 +32,10 @@ final class SweepCheck {
     private static final double EDGE_ROWS = 0.6;
 
     private final SpeedTrace trace;
-    private final Span sweep;
+    private final TracePoints sweep;
     private final Optional<SpeedBand> band;
 
-    SweepCheck(SpeedTrace trace, Span sweep, Optional<SpeedBand> band) {
+    SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band) {
         this.trace = trace;
         this.sweep = sweep;
         this.band = band;
@@ -46,21 +46,21 @@ final class SweepCheck {
      *
      * @param endReason what to call it when the sweep ends before the band does
      */
-    Optional<Draft.Objection> objection(RefusalReason endReason) {
+    Optional<FoundStretch.Objection> objection(RefusalReason endReason) {
         return Stream.of(tooFew(), hole(), jump(), missesBand(endReason), tooShort(), wavers())
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
-    private Optional<Draft.Objection> tooFew() {
+    private Optional<FoundStretch.Objection> tooFew() {
         int rows = sweep.last() - sweep.first() + 1;
         return rows >= LEAST_ROWS
                 ? Optional.empty()
-                : Optional.of(Draft.Objection.of(
+                : Optional.of(FoundStretch.Objection.of(
                         RefusalReason.TOO_FEW_SAMPLES, Detail.of("rows", rows), Detail.of("want", LEAST_ROWS)));
     }
 
-    private Optional<Draft.Objection> tooShort() {
+    private Optional<FoundStretch.Objection> tooShort() {
         double seconds = sweep.durationS(trace);
         double rpm = Math.abs(sweep.rise(trace));
         double least = band.isPresent() ? LEAST_RPM : LEAST_RPM_WITHOUT_BAND;
@@ -68,11 +68,11 @@ final class SweepCheck {
                 rpm >= Math.min(least, band.map(SpeedBand::widthRpm).orElse(least) - 2 * EDGE_RPM);
         return seconds >= LEAST_S && wideEnough
                 ? Optional.empty()
-                : Optional.of(Draft.Objection.of(
+                : Optional.of(FoundStretch.Objection.of(
                         RefusalReason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
     }
 
-    private Optional<Draft.Objection> hole() {
+    private Optional<FoundStretch.Objection> hole() {
         double usual = trace.usualStepS(sweep.first(), sweep.last());
         double longest = Math.max(HOLE_S, HOLE_ROWS * usual);
         double widest = Math.max(WIDE_HOLE_RPM, HOLE_STEPS * rowsApartRpm());
@@ -80,14 +80,14 @@ final class SweepCheck {
             double seconds = trace.timeS(point + 1) - trace.timeS(point);
             double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
             if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usual && rpm > widest)) {
-                return Optional.of(Draft.Objection.of(
+                return Optional.of(FoundStretch.Objection.of(
                         RefusalReason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
             }
         }
         return Optional.empty();
     }
 
-    private Optional<Draft.Objection> jump() {
+    private Optional<FoundStretch.Objection> jump() {
         double usual = trace.usualStepS(sweep.first(), sweep.last());
         double rate = sweep.rise(trace) / Math.max(1e-9, sweep.durationS(trace));
         for (int point = sweep.first(); point < sweep.last(); point++) {
@@ -97,7 +97,7 @@ final class SweepCheck {
                     Math.abs(rate) * seconds + JUMP_RPM,
                     Math.max(JUMP_SHARE * trace.rpm(point), JUMP_NOISES * trace.noise()));
             if (Math.abs(leap) > limit) {
-                return Optional.of(Draft.Objection.of(
+                return Optional.of(FoundStretch.Objection.of(
                         RefusalReason.SPEED_JUMP,
                         Detail.of("rpm", Math.abs(trace.rpm(point + 1) - trace.rpm(point))),
                         Detail.of("at", trace.rpm(point))));
@@ -106,14 +106,14 @@ final class SweepCheck {
         return Optional.empty();
     }
 
-    private Optional<Draft.Objection> wavers() {
+    private Optional<FoundStretch.Objection> wavers() {
         double sign = Math.signum(sweep.rise(trace));
         double most = sign * trace.smoothRpm(sweep.first());
         for (int point = sweep.first(); point <= sweep.last(); point++) {
             double now = sign * trace.smoothRpm(point);
             double limit = Math.max(WAVER_RPM, Math.max(WAVER_SHARE * Math.abs(now), WAVER_NOISES * trace.noise()));
             if (most - now > limit) {
-                return Optional.of(Draft.Objection.of(
+                return Optional.of(FoundStretch.Objection.of(
                         RefusalReason.SPEED_NOT_MONOTONE,
                         Detail.of("rpm", most - now),
                         Detail.of("at", trace.smoothRpm(point))));
@@ -127,7 +127,7 @@ final class SweepCheck {
         return Math.abs(sweep.rise(trace)) / Math.max(1, sweep.last() - sweep.first());
     }
 
-    private Optional<Draft.Objection> missesBand(RefusalReason endReason) {
+    private Optional<FoundStretch.Objection> missesBand(RefusalReason endReason) {
         if (band.isEmpty()) {
             return Optional.empty();
         }
@@ -142,10 +142,10 @@ final class SweepCheck {
             return Optional.empty();
         }
         if (beginsWell && endReason != RefusalReason.OUTSIDE_BAND) {
-            return Optional.of(Draft.Objection.of(
+            return Optional.of(FoundStretch.Objection.of(
                     endReason, Detail.of("rpm", to), Detail.of("want", rising ? wanted.toRpm() : wanted.fromRpm())));
         }
-        return Optional.of(Draft.Objection.of(
+        return Optional.of(FoundStretch.Objection.of(
                 RefusalReason.OUTSIDE_BAND,
                 Detail.of("from", from),
                 Detail.of("to", to),

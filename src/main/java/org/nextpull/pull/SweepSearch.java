@@ -18,11 +18,11 @@ final class SweepSearch {
 
     private final Stretch stretch;
     private final SpeedTrace trace;
-    private final List<Span> plateaus;
+    private final List<TracePoints> plateaus;
     private final Settling settling;
     private final PullRules rules;
 
-    SweepSearch(Stretch stretch, SpeedTrace trace, List<Span> plateaus, Settling settling, PullRules rules) {
+    SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
         this.stretch = stretch;
         this.trace = trace;
         this.plateaus = plateaus;
@@ -31,10 +31,10 @@ final class SweepSearch {
     }
 
     /** The legs that count, as they move. */
-    List<Span> legs() {
+    List<TracePoints> legs() {
         Legs legs = new Legs(trace);
-        List<Span> moving = new ArrayList<>();
-        for (Span leg : legs.all()) {
+        List<TracePoints> moving = new ArrayList<>();
+        for (TracePoints leg : legs.all()) {
             moving.add(legs.moving(leg, plateaus));
         }
         double longest =
@@ -42,7 +42,7 @@ final class SweepSearch {
         return moving.stream().filter(leg -> counts(leg, longest)).toList();
     }
 
-    private boolean counts(Span leg, double longest) {
+    private boolean counts(TracePoints leg, double longest) {
         double seconds = leg.durationS(trace);
         if (Math.abs(leg.rise(trace)) < LEAST_RPM || seconds < LEAST_S) {
             return false;
@@ -51,22 +51,22 @@ final class SweepSearch {
         return rising || (seconds >= LEAST_FALL_S && seconds >= LEAST_FALL_SHARE * longest);
     }
 
-    List<Draft> drafts(boolean throttleLogged) {
-        List<Draft> drafts = new ArrayList<>();
-        for (Span leg : legs()) {
+    List<FoundStretch> drafts(boolean throttleLogged) {
+        List<FoundStretch> drafts = new ArrayList<>();
+        for (TracePoints leg : legs()) {
             double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
             double most = Math.max(0, rules.pulls().settleS() - sinceLoad);
-            Span sweep = new Span(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
+            TracePoints sweep = new TracePoints(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
             PullKind kind = leg.rise(trace) > 0 ? PullKind.RISING : PullKind.FALLING;
-            Optional<Draft.Objection> objection =
+            Optional<FoundStretch.Objection> objection =
                     new SweepCheck(trace, sweep, rules.band()).objection(endReason(leg, throttleLogged));
-            drafts.add(new Draft(kind, List.of(sweep), objection));
+            drafts.add(new FoundStretch(kind, List.of(sweep), objection));
         }
         return drafts;
     }
 
     /** Why a leg ended, for one that ends before the band does. */
-    private RefusalReason endReason(Span leg, boolean throttleLogged) {
+    private RefusalReason endReason(TracePoints leg, boolean throttleLogged) {
         boolean toTheEnd = trace.timeS(trace.size() - 1) - trace.timeS(leg.last()) < LEAST_S;
         if (!toTheEnd) {
             return plateaus.stream().anyMatch(plateau -> Math.abs(plateau.first() - leg.last()) <= 1)

@@ -21,7 +21,7 @@ record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
         parts = List.copyOf(parts);
     }
 
-    static TrimmedRows of(Samples all, SpeedTrace trace, List<Span> parts, double lambdaDelayS) {
+    static TrimmedRows of(Samples all, SpeedTrace trace, List<TracePoints> parts, double lambdaDelayS) {
         int[] spikeRows = trace.spikeRows();
         Map<Channel, Timed> late = new HashMap<>();
         if (lambdaDelayS > 0) {
@@ -32,7 +32,7 @@ record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
         Samples.Builder builder = Samples.builder(all.channels());
         List<RowRange> ranges = new ArrayList<>();
         int spikes = 0;
-        for (Span part : parts) {
+        for (TracePoints part : parts) {
             int first = builder.rows();
             for (int row = trace.row(part.first()); row <= trace.row(part.last()); row++) {
                 if (Arrays.binarySearch(spikeRows, row) >= 0) {

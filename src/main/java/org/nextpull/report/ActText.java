@@ -5,42 +5,42 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** What the operator did by hand, in words. */
 public final class ActText {
     private ActText() {}
 
     /** A sentence without its full stop: {@code struck pull 3: slipped}. */
-    public static String of(Act act) {
-        if (act instanceof Act.Strike strike) {
+    public static String of(OperatorAction act) {
+        if (act instanceof OperatorAction.Strike strike) {
             return "struck pull " + strike.pull() + because(strike.why());
         }
-        if (act instanceof Act.Restore restore) {
+        if (act instanceof OperatorAction.Restore restore) {
             return "took pull " + restore.pull() + " in again";
         }
-        if (act instanceof Act.Lift lift) {
+        if (act instanceof OperatorAction.Lift lift) {
             return "lifted what knock and limits of pull " + lift.pull() + " forbid" + because(lift.why());
         }
-        if (act instanceof Act.Correct correct) {
+        if (act instanceof OperatorAction.Correct correct) {
             return "corrected pull " + correct.pull() + ": " + setting(correct.setting());
         }
-        if (act instanceof Act.Setting setting) {
+        if (act instanceof OperatorAction.Setting setting) {
             return (setting.assumed() ? "taken as proposed for pull " : "set for pull ") + setting.pull() + ": "
                     + setting(setting.setting());
         }
-        if (act instanceof Act.Note note) {
+        if (act instanceof OperatorAction.Note note) {
             return note.pull().isPresent()
                     ? "on pull " + note.pull().getAsInt() + ": " + note.text()
                     : "note: " + note.text();
         }
-        if (act instanceof Act.ChangeLimit change) {
+        if (act instanceof OperatorAction.ChangeLimit change) {
             return "changed the limit " + change.key() + " to " + Shown.plain(change.value());
         }
-        if (act instanceof Act.OwnWatch watch) {
+        if (act instanceof OperatorAction.OwnWatch watch) {
             return "watches by hand, where no channel does: " + limits(watch);
         }
-        Act.Next next = (Act.Next) act;
+        OperatorAction.Next next = (OperatorAction.Next) act;
         List<String> parts = new ArrayList<>();
         next.label().ifPresent(label -> parts.add("label " + label));
         next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
@@ -48,7 +48,7 @@ public final class ActText {
     }
 
     /** The limits that are watched by hand. */
-    public static String limits(Act.OwnWatch watch) {
+    public static String limits(OperatorAction.OwnWatch watch) {
         return watch.limits().stream().map(WatchText::name).collect(Collectors.joining(", "));
     }
 

@@ -21,7 +21,7 @@ import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.PullChange;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -175,33 +175,33 @@ public final class LiveText {
     }
 
     /** What was taken down of an act of the operator. */
-    public String taken(Act act) {
-        if (act instanceof Act.Strike strike) {
+    public String taken(OperatorAction act) {
+        if (act instanceof OperatorAction.Strike strike) {
             return "Pull " + strike.pull() + " does not count any more; its knock and limits still do.";
-        } else if (act instanceof Act.Restore restore) {
+        } else if (act instanceof OperatorAction.Restore restore) {
             return "Pull " + restore.pull() + " counts again.";
-        } else if (act instanceof Act.Lift lift) {
+        } else if (act instanceof OperatorAction.Lift lift) {
             return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
                     + ".";
-        } else if (act instanceof Act.Correct correct) {
+        } else if (act instanceof OperatorAction.Correct correct) {
             return "Pull " + correct.pull() + " was run with " + asked(correct.setting())
                     + (correct.setting().hasValues()
                             ? ", on your word; what its log measured counts before that."
                             : ".");
-        } else if (act instanceof Act.Setting setting) {
+        } else if (act instanceof OperatorAction.Setting setting) {
             return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
-        } else if (act instanceof Act.Note note) {
+        } else if (act instanceof OperatorAction.Note note) {
             return "Noted"
                     + (note.pull().isPresent() ? " on pull " + note.pull().getAsInt() : "") + ".";
-        } else if (act instanceof Act.ChangeLimit change) {
+        } else if (act instanceof OperatorAction.ChangeLimit change) {
             return "The limit " + change.key() + " is " + Shown.plain(change.value())
                     + " from now on; what earlier pulls met stays.";
         }
-        if (act instanceof Act.OwnWatch watch) {
+        if (act instanceof OperatorAction.OwnWatch watch) {
             return "You watch by hand, where no channel does: " + ActText.limits(watch)
                     + ". Steps toward what it guards are half as long.";
         }
-        Act.Next next = (Act.Next) act;
+        OperatorAction.Next next = (OperatorAction.Next) act;
         return "Fitted from now on: "
                 + List.of(
                                 next.label().map(label -> "label " + label),

@@ -31,7 +31,7 @@ public record MeasuredPull(
         Origin origin,
         double order,
         Setting setting,
-        Standing standing,
+        PullStatus standing,
         Optional<Correction> correction,
         Optional<Figures> figures,
         KnockHeard knock,
@@ -53,7 +53,7 @@ public record MeasuredPull(
 
     /** Whether it is a pull, though perhaps one that does not count, and not only a stretch that is kept for its knock. */
     public boolean isPull() {
-        return standing != Standing.NO_PULL;
+        return standing != PullStatus.NO_PULL;
     }
 
     /** Clean: no knock heard and no limit met. A pull in which knock was not measured may be clean. */
@@ -68,7 +68,7 @@ public record MeasuredPull(
                 : unwatched.stream().noneMatch(missing -> missing.limit() == limit);
     }
 
-    public MeasuredPull withStanding(Standing newStanding) {
+    public MeasuredPull withStanding(PullStatus newStanding) {
         return new MeasuredPull(
                 number,
                 origin,

@@ -153,16 +153,16 @@ public final class PullMeasure {
         return correction;
     }
 
-    private static Standing standing(Candidate candidate, Optional<CorrectedCurve> curve) {
+    private static PullStatus standing(Candidate candidate, Optional<CorrectedCurve> curve) {
         if (candidate.refusal().isPresent()) {
             return switch (candidate.refusal().get().reason()) {
-                case KNOCK_ALONE -> Standing.NO_PULL;
-                case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> Standing.CUT_SHORT;
-                case THROWN_AWAY_FIRST -> Standing.THROWN_AWAY;
-                default -> Standing.REFUSED;
+                case KNOCK_ALONE -> PullStatus.NO_PULL;
+                case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> PullStatus.CUT_SHORT;
+                case THROWN_AWAY_FIRST -> PullStatus.THROWN_AWAY;
+                default -> PullStatus.REFUSED;
             };
         }
-        return curve.isPresent() ? Standing.USED : Standing.REFUSED;
+        return curve.isPresent() ? PullStatus.USED : PullStatus.REFUSED;
     }
 
     private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve) {

@@ -39,7 +39,7 @@ public final class TableResponses {
                             row.fuel(),
                             row.label(),
                             Optional.empty()),
-                    row.used() ? Standing.USED : Standing.STRUCK,
+                    row.used() ? PullStatus.USED : PullStatus.STRUCK,
                     Optional.empty(),
                     figures(row),
                     KnockHeard.marked(row.knock()),

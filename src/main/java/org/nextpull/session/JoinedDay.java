@@ -50,6 +50,6 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
         SessionInput input = SessionInput.of(plan, List.of(), tables)
                 .withSettings(settings)
                 .withAmendments(new Amendments(struck, lifted, corrected));
-        return new JoinedDay(input, CountedOnce.in(sources, input.amendments()));
+        return new JoinedDay(input, DuplicatePulls.in(sources, input.amendments()));
     }
 }

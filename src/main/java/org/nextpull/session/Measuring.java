@@ -13,8 +13,8 @@ import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullMeasure;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
-import org.nextpull.response.Standing;
 import org.nextpull.response.TableResponses;
 
 /** Measures every candidate of the day and puts the pulls into the order in which they were run. */
@@ -71,7 +71,7 @@ final class Measuring {
     private MeasuredCurve struck(MeasuredCurve one) {
         MeasuredPull pull = one.pull();
         return input.amendments().struck().containsKey(pull.number())
-                ? one.withPull(pull.withStanding(Standing.STRUCK))
+                ? one.withPull(pull.withStanding(PullStatus.STRUCK))
                 : one;
     }
 }

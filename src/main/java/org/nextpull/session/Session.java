@@ -27,8 +27,8 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
-import org.nextpull.response.Standing;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.RepeatabilityEstimate;
 import org.nextpull.scatter.SameSetting;
@@ -193,7 +193,7 @@ public final class Session {
             return Optional.of(verdict);
         }
         List<MeasuredPull> restored = pulls.stream()
-                .map(pull -> byHand.struck().containsKey(pull.number()) ? pull.withStanding(Standing.USED) : pull)
+                .map(pull -> byHand.struck().containsKey(pull.number()) ? pull.withStanding(PullStatus.USED) : pull)
                 .toList();
         Advice counted = Advisor.judge(day(input, restored, Set.of(), repeatability(plan, restored)))
                 .advice();

@@ -32,15 +32,15 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.bench.BenchDesk;
-import org.nextpull.window.compared.ComparedDesk;
+import org.nextpull.window.bench.BenchController;
+import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.day.RunningDay;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.past.PastDesk;
+import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
-import org.nextpull.window.start.StartDesk;
+import org.nextpull.window.start.StartController;
 import org.nextpull.window.start.StartOrder;
 import org.nextpull.window.work.Work;
 
@@ -55,7 +55,7 @@ final class WindowPages implements AutoCloseable {
     private final NotebookAccess notebook;
     private final String version;
     private final SessionFolders folders;
-    private final StartDesk start;
+    private final StartController start;
     private volatile Optional<DaySource> day = Optional.empty();
 
     private WindowPages(MainFrame main, WindowSetup setup, Work work, PortAccess ports) {
@@ -64,15 +64,15 @@ final class WindowPages implements AutoCloseable {
         this.notebook = setup.notebook();
         this.version = setup.version();
         this.folders = SessionFolders.beside(notebook.file());
-        this.start = new StartDesk(work, main.foot(), ports, this::begin);
-        ComparedDesk compared = new ComparedDesk(work, main.foot(), notebook);
+        this.start = new StartController(work, main.foot(), ports, this::begin);
+        ComparedController compared = new ComparedController(work, main.foot(), notebook);
         main.add(new EmptyBench());
         main.add(start);
-        main.add(new PastDesk(
+        main.add(new PastController(
                 work,
                 main.foot(),
                 notebook,
-                new PastDesk.Ways(
+                new PastController.Ways(
                         this::open,
                         this::goOn,
                         this::isRunning,
@@ -101,7 +101,7 @@ final class WindowPages implements AutoCloseable {
         day = Optional.of(source);
         before.ifPresent(WindowPages::end);
         main.banners().say(List.of());
-        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say, this::sheet);
+        BenchController bench = new BenchController(source, work, main.foot(), main.banners()::say, this::sheet);
         main.replace(BENCH, bench);
         bench.start();
     }

@@ -11,7 +11,7 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Function;
 import org.nextpull.app.DaySheet;
 import org.nextpull.report.Shown;
-import org.nextpull.window.bench.BenchDesk;
+import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.start.PortAccess;
@@ -50,7 +50,7 @@ public final class WindowProgram {
     /** A frame with the bench alone, not shown yet. On the event thread. */
     static MainFrame assemble(DaySource source, Look look, Work work, Function<Shown, DaySheet.Order> sheets) {
         MainFrame main = new MainFrame(look);
-        BenchDesk bench = new BenchDesk(source, work, main.foot(), main.banners()::say, sheets);
+        BenchController bench = new BenchController(source, work, main.foot(), main.banners()::say, sheets);
         main.add(bench);
         main.whenBegun(bench::start);
         return main;

@@ -16,8 +16,8 @@ import org.nextpull.response.KnockHeard;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.Setting;
-import org.nextpull.response.Standing;
 import org.nextpull.response.Unwatched;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -114,33 +114,33 @@ final class Pulls {
 
     /** A clean pull in which knock was listened for. */
     Pulls clean(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.NONE, Standing.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NONE, PullStatus.USED, List.of());
     }
 
     Pulls unheard(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.NOT_MEASURED, Standing.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NOT_MEASURED, PullStatus.USED, List.of());
     }
 
     Pulls knocked(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.HEARD, Standing.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.HEARD, PullStatus.USED, List.of());
     }
 
     /** A pull that was cut short because it knocked. */
     Pulls knockedAndCut(double advanceDeg, double lambda) {
-        return add(advanceDeg, lambda, 100, KnockMark.HEARD, Standing.CUT_SHORT, List.of());
+        return add(advanceDeg, lambda, 100, KnockMark.HEARD, PullStatus.CUT_SHORT, List.of());
     }
 
     /** A stretch under load that is no pull, in which it knocked. */
     Pulls knockedOutsideAPull(double advanceDeg, double lambda) {
-        return add(advanceDeg, lambda, 0, KnockMark.HEARD, Standing.NO_PULL, List.of());
+        return add(advanceDeg, lambda, 0, KnockMark.HEARD, PullStatus.NO_PULL, List.of());
     }
 
     Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
         return add(
-                advanceDeg, lambda, 200, KnockMark.NONE, Standing.USED, List.of(new LimitMet(limit, worst, allowed)));
+                advanceDeg, lambda, 200, KnockMark.NONE, PullStatus.USED, List.of(new LimitMet(limit, worst, allowed)));
     }
 
-    Pulls standing(Standing standing) {
+    Pulls standing(PullStatus standing) {
         MeasuredPull last = pulls.remove(pulls.size() - 1);
         pulls.add(last.withStanding(standing));
         return this;
@@ -151,7 +151,7 @@ final class Pulls {
             double lambda,
             double torqueNm,
             KnockMark knock,
-            Standing standing,
+            PullStatus standing,
             List<LimitMet> limits) {
         int number = pulls.size() + 1;
         pulls.add(new MeasuredPull(
@@ -169,7 +169,7 @@ final class Pulls {
                         Optional.empty()),
                 standing,
                 Optional.empty(),
-                standing == Standing.CUT_SHORT || standing == Standing.NO_PULL
+                standing == PullStatus.CUT_SHORT || standing == PullStatus.NO_PULL
                         ? Optional.empty()
                         : Optional.of(new Figures(
                                 Optional.of(Torque.ofNewtonMetres(torqueNm)),

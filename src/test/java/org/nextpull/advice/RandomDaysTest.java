@@ -10,7 +10,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Standing;
+import org.nextpull.response.PullStatus;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -143,7 +143,7 @@ class RandomDaysTest {
         if (random.nextInt(8) == 0 && advance + 2 >= truth.knockDeg()) {
             day.knockedOutsideAPull(advance + 2 * random.nextDouble(), lambda);
         } else if (random.nextInt(10) == 0) {
-            day.standing(random.nextBoolean() ? Standing.CUT_SHORT : Standing.STRUCK);
+            day.standing(random.nextBoolean() ? PullStatus.CUT_SHORT : PullStatus.STRUCK);
         }
     }
 

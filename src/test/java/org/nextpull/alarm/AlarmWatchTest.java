@@ -69,7 +69,7 @@ class AlarmWatchTest {
         Alarm alarm = only(AlarmWatch.over(rules(limits), rows.samples()));
         assertThat(alarm.limit()).isEqualTo(limit);
         assertThat(alarm.channel()).isEqualTo(Channel.of(role));
-        assertThat(alarm.since()).isEqualTo(new Moment(14, OptionalDouble.of(1.2)));
+        assertThat(alarm.since()).isEqualTo(new RowPlace(14, OptionalDouble.of(1.2)));
         assertThat(alarm.rows()).isEqualTo(1);
         assertThat(alarm.worst()).isCloseTo(limit == Limit.BOOST ? 90_001 : beyond, within(1e-6));
     }

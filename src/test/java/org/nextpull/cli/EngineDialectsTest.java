@@ -14,7 +14,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.nextpull.rig.LogDialect;
+import org.nextpull.simulator.LogDialect;
 
 /** What {@code engine write} writes is read again by the commands that read any other log, and they find what was run. */
 class EngineDialectsTest {

@@ -14,7 +14,7 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -35,7 +35,7 @@ class LiveTypedTest {
         return LiveTyped.of(line, new LiveTyped.Context(BOTH, 4, false, List.of(Limit.EXHAUST, Limit.LEAN)));
     }
 
-    private static Act act(String line) {
+    private static OperatorAction act(String line) {
         return ((LiveTyped.Do) typed(line)).act();
     }
 
@@ -54,28 +54,29 @@ class LiveTypedTest {
 
     @Test
     void wordsAreActs() {
-        assertThat(act("correct 3 26 0.87")).isEqualTo(new Act.Correct(3, setting(26, 0.87)));
-        assertThat(act("strike 3 the Clutch slipped")).isEqualTo(new Act.Strike(3, "the Clutch slipped"));
-        assertThat(act("strike 3")).isEqualTo(new Act.Strike(3, "struck by the operator"));
-        assertThat(act("restore 3")).isEqualTo(new Act.Restore(3));
-        assertThat(act("Lift 2 a loose stay rang")).isEqualTo(new Act.Lift(2, "a loose stay rang"));
-        assertThat(act("note smells rich")).isEqualTo(new Act.Note(OptionalInt.empty(), "smells rich"));
-        assertThat(act("note 3 smells rich")).isEqualTo(new Act.Note(OptionalInt.of(3), "smells rich"));
-        assertThat(act("limit exhaust_c 900")).isEqualTo(new Act.ChangeLimit("exhaust_c", 900));
+        assertThat(act("correct 3 26 0.87")).isEqualTo(new OperatorAction.Correct(3, setting(26, 0.87)));
+        assertThat(act("strike 3 the Clutch slipped")).isEqualTo(new OperatorAction.Strike(3, "the Clutch slipped"));
+        assertThat(act("strike 3")).isEqualTo(new OperatorAction.Strike(3, "struck by the operator"));
+        assertThat(act("restore 3")).isEqualTo(new OperatorAction.Restore(3));
+        assertThat(act("Lift 2 a loose stay rang")).isEqualTo(new OperatorAction.Lift(2, "a loose stay rang"));
+        assertThat(act("note smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.empty(), "smells rich"));
+        assertThat(act("note 3 smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.of(3), "smells rich"));
+        assertThat(act("limit exhaust_c 900")).isEqualTo(new OperatorAction.ChangeLimit("exhaust_c", 900));
         assertThat(act("next label long runners"))
-                .isEqualTo(new Act.Next(Optional.of("long runners"), Optional.empty()));
-        assertThat(act("next label B fuel e85")).isEqualTo(new Act.Next(Optional.of("B"), Optional.of("e85")));
+                .isEqualTo(new OperatorAction.Next(Optional.of("long runners"), Optional.empty()));
+        assertThat(act("next label B fuel e85"))
+                .isEqualTo(new OperatorAction.Next(Optional.of("B"), Optional.of("e85")));
     }
 
     @Test
     void knockMarksTheRunningPullOrTheLastOne() {
         AskedSetting heard = AskedSetting.none().withKnock(KnockMark.HEARD);
-        assertThat(act("knock")).isEqualTo(new Act.Correct(3, heard));
-        assertThat(act("knock 2")).isEqualTo(new Act.Correct(2, heard));
+        assertThat(act("knock")).isEqualTo(new OperatorAction.Correct(3, heard));
+        assertThat(act("knock 2")).isEqualTo(new OperatorAction.Correct(2, heard));
         assertThat(((LiveTyped.Do) LiveTyped.of("knock", new LiveTyped.Context(BOTH, 4, true, List.of()))).act())
-                .isEqualTo(new Act.Setting(4, heard, false));
+                .isEqualTo(new OperatorAction.Setting(4, heard, false));
         assertThat(act("quiet"))
-                .isEqualTo(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.NONE)));
+                .isEqualTo(new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.NONE)));
     }
 
     @Test
@@ -117,9 +118,9 @@ class LiveTypedTest {
     @Test
     void whatNothingWatchesIsWatchedByHandOnceItIsSaid() {
         assertThat(typed("unwatched"))
-                .isEqualTo(new LiveTyped.Do(new Act.OwnWatch(List.of(Limit.EXHAUST, Limit.LEAN))));
+                .isEqualTo(new LiveTyped.Do(new OperatorAction.OwnWatch(List.of(Limit.EXHAUST, Limit.LEAN))));
         assertThat(typed("unwatched fuel-pressure"))
-                .isEqualTo(new LiveTyped.Do(new Act.OwnWatch(List.of(Limit.FUEL_PRESSURE))));
+                .isEqualTo(new LiveTyped.Do(new OperatorAction.OwnWatch(List.of(Limit.FUEL_PRESSURE))));
         assertThat(typed("unwatched gearbox")).isInstanceOf(LiveTyped.Wrong.class);
         assertThat(LiveTyped.of("unwatched", new LiveTyped.Context(BOTH, 4, false, List.of())))
                 .isInstanceOf(LiveTyped.Wrong.class);

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.notebook.Notebook;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 class NotebookCommandTest {
     private static final String TIMING = "hillclimb-e10-timing";
@@ -59,7 +59,8 @@ class NotebookCommandTest {
 
     private void note(String text) throws IOException {
         try (Notebook notebook = Notebook.open(Path.of(file))) {
-            notebook.keepAct(1, Instant.parse("2026-05-09T11:00:00Z"), new Act.Note(OptionalInt.of(2), text));
+            notebook.keepAct(
+                    1, Instant.parse("2026-05-09T11:00:00Z"), new OperatorAction.Note(OptionalInt.of(2), text));
         }
     }
 

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.nextpull.rig.DemoLogs;
+import org.nextpull.simulator.DemoLogs;
 
 /**
  * Holds the README to what the program prints. With {@code -Dnextpull.remake=true} the sample logs, the README's blocks and its picture

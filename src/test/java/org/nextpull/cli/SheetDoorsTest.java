@@ -27,11 +27,11 @@ import org.nextpull.app.LabelledLog;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
-import org.nextpull.window.bench.BenchDesk;
+import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.past.PastDesk;
+import org.nextpull.window.past.PastController;
 import org.nextpull.window.work.Work;
 
 /** The same day is written byte for byte alike, whichever door it leaves by. The day is invented and compares two parts. */
@@ -108,8 +108,8 @@ class SheetDoorsTest {
         try (Work work = new Work();
                 ReplayedDay replayed = ReplayedDay.of("the day", day)) {
             FootBar foot = onEventThread(FootBar::new);
-            BenchDesk bench =
-                    onEventThread(() -> new BenchDesk(replayed, work, foot, urgent -> {}, SheetDoorsTest::sheets));
+            BenchController bench = onEventThread(
+                    () -> new BenchController(replayed, work, foot, urgent -> {}, SheetDoorsTest::sheets));
             replayed.start(moment -> {});
             replayed.play(start -> start.step(start.of()));
             export(bench, foot, name);
@@ -121,11 +121,11 @@ class SheetDoorsTest {
     private static void byPast(String name) {
         try (Work work = new Work()) {
             FootBar foot = onEventThread(FootBar::new);
-            PastDesk past = onEventThread(() -> new PastDesk(
+            PastController past = onEventThread(() -> new PastController(
                     work,
                     foot,
                     notebook(),
-                    new PastDesk.Ways(
+                    new PastController.Ways(
                             session -> {},
                             session -> Optional.empty(),
                             session -> false,

@@ -23,9 +23,9 @@ import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
 import org.nextpull.response.Setting;
-import org.nextpull.response.Standing;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -75,7 +75,7 @@ class MeasuredComparisonTest {
                 new Origin("day.csv", 1, number),
                 number - 1,
                 setting,
-                Standing.USED,
+                PullStatus.USED,
                 Optional.of(new Correction(standard, 1, air, List.of())),
                 Optional.of(figures),
                 KnockHeard.marked(KnockMark.NONE),
@@ -110,7 +110,7 @@ class MeasuredComparisonTest {
         MeasuredComparison comparison = outcome.value().orElseThrow();
         assertThat(outcome.findings()).isEmpty();
         Comparison torque = comparison.by(Goal.Response.TORQUE).of("B").orElseThrow();
-        assertThat(torque.verdict()).isEqualTo(Verdict.MORE);
+        assertThat(torque.verdict()).isEqualTo(ComparisonVerdict.MORE);
         assertThat(torque.rows())
                 .extracting(RowDifference::rpm)
                 .containsExactly(3000.0, 3500.0, 4000.0, 4500.0, 5000.0, 5500.0, 6000.0);
@@ -143,7 +143,7 @@ class MeasuredComparisonTest {
     void struckPullsAndPullsWithoutALabelAreLeftOut() {
         List<MeasuredPull> pulls = day(Ran.ALIKE);
         pulls.add(pull(9, "", 150, Ran.ALIKE, new Iso1585()));
-        pulls.add(pull(10, "B", 100, Ran.ALIKE, new Iso1585()).withStanding(Standing.STRUCK));
+        pulls.add(pull(10, "B", 100, Ran.ALIKE, new Iso1585()).withStanding(PullStatus.STRUCK));
         Outcome<MeasuredComparison> outcome = compare(pulls);
         assertThat(codes(outcome)).containsExactly(FindingCode.COMPARE_WITHOUT_LABEL);
         assertThat(outcome.value()).isEqualTo(compare(day(Ran.ALIKE)).value());

@@ -88,8 +88,8 @@ class SeveralLabelsTest {
         assertThat(result.groups()).hasSize(2);
         assertThat(result.groups().get(1)).containsExactlyInAnyOrder("A", "C");
         assertThat(result.comparisons()).extracting(Comparison::label).hasSize(3);
-        assertThat(result.of("B").orElseThrow().verdict()).isEqualTo(Verdict.MORE);
-        assertThat(result.of("C").orElseThrow().verdict()).isEqualTo(Verdict.SAME);
+        assertThat(result.of("B").orElseThrow().verdict()).isEqualTo(ComparisonVerdict.MORE);
+        assertThat(result.of("C").orElseThrow().verdict()).isEqualTo(ComparisonVerdict.SAME);
     }
 
     /** Seeded, 400 days of four equal fuels: any of the three differences from the reference is claimed in 5 % + 3 standard errors. */

@@ -18,7 +18,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** A running day without threads and clocks: the test says what arrives and when. All that arrives is kept, as a capture would. */
 final class HandDriven implements DayEvents {
@@ -95,7 +95,7 @@ final class HandDriven implements DayEvents {
         arrive(Chunk.of(PORT, at(), text + "\n"));
     }
 
-    void tell(Act act) {
+    void tell(OperatorAction act) {
         arrive(Chunk.of(OperatorLines.SOURCE, at(), OperatorLines.line(act)));
     }
 
@@ -195,7 +195,7 @@ final class HandDriven implements DayEvents {
     }
 
     @Override
-    public void acted(Act act) {
+    public void acted(OperatorAction act) {
         captured.add(Chunk.of(OperatorLines.SOURCE, at(), OperatorLines.line(act)));
     }
 

@@ -23,8 +23,8 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.plan.Limit;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Standing;
-import org.nextpull.session.Act;
+import org.nextpull.response.PullStatus;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 
@@ -38,8 +38,8 @@ class LiveDayTest {
                 (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f", rpm, torque, throttle));
     }
 
-    private static Act.Setting set(int pull, double advanceDeg) {
-        return new Act.Setting(
+    private static OperatorAction.Setting set(int pull, double advanceDeg) {
+        return new OperatorAction.Setting(
                 pull,
                 AskedSetting.none()
                         .withValues(Optional.of(Advance.ofDeg(advanceDeg)), Optional.empty(), Optional.empty()),
@@ -108,7 +108,7 @@ class LiveDayTest {
         assertThat(advance(bench.pullOf(1))).isEqualTo(18);
         assertThat(advance(bench.pullOf(2))).as("said while it ran").isEqualTo(17);
         assertThat(codes(bench.pullOf(1))).doesNotContain(FindingCode.SETTING_ASSUMED);
-        bench.tell(new Act.Correct(1, set(1, 16).setting()));
+        bench.tell(new OperatorAction.Correct(1, set(1, 16).setting()));
         assertThat(advance(bench.pullOf(1))).isEqualTo(16);
     }
 
@@ -130,7 +130,7 @@ class LiveDayTest {
         bench.tell(set(1, 18));
         bench.rows(3, 2800, 4200, 1, 1);
         bench.idle(4);
-        assertThat(bench.pullOf(1).standing()).isEqualTo(Standing.CUT_SHORT);
+        assertThat(bench.pullOf(1).standing()).isEqualTo(PullStatus.CUT_SHORT);
         bench.pull(1);
         assertThat(advance(bench.pullOf(2))).isEqualTo(18);
         assertThat(codes(bench.pullOf(2))).doesNotContain(FindingCode.SETTING_ASSUMED);
@@ -147,7 +147,7 @@ class LiveDayTest {
         bench.arrive(new Arrival.Lost(HandDriven.PORT, bench.at(), why, 0));
         bench.silence(1.5);
         assertThat(bench.ended).hasSize(2);
-        assertThat(bench.ended.get(1).standing()).isEqualTo(Standing.CUT_SHORT);
+        assertThat(bench.ended.get(1).standing()).isEqualTo(PullStatus.CUT_SHORT);
         assertThat(codes(bench.ended.get(1))).contains(FindingCode.PULL_DATA_STOPPED);
         assertThat(bench.pullOf(1).isUsed()).isTrue();
         bench.arrive(new Arrival.Connected(HandDriven.PORT, bench.at()));
@@ -172,10 +172,10 @@ class LiveDayTest {
         HandDriven bench = plain("");
         bench.pull(1);
         SessionResult before = bench.state().result();
-        bench.tell(new Act.Strike(7, "x"));
-        bench.tell(new Act.Note(OptionalInt.of(9), "x"));
-        bench.tell(new Act.ChangeLimit("exhaust", 900));
-        bench.tell(new Act.ChangeLimit("exhaust_c", 9000));
+        bench.tell(new OperatorAction.Strike(7, "x"));
+        bench.tell(new OperatorAction.Note(OptionalInt.of(9), "x"));
+        bench.tell(new OperatorAction.ChangeLimit("exhaust", 900));
+        bench.tell(new OperatorAction.ChangeLimit("exhaust_c", 9000));
         assertThat(bench.codes())
                 .contains(FindingCode.LIVE_PULL_UNKNOWN, FindingCode.PLAN_UNKNOWN_KEY, FindingCode.PLAN_OUT_OF_RANGE);
         assertThat(bench.state().result()).isEqualTo(before);
@@ -209,7 +209,7 @@ class LiveDayTest {
     void aLimitHoldsFromItsChangeOnAndWhatWasMetBeforeStays() {
         HandDriven bench = withExhaust("[limits]\nexhaust_c = 850\n", 900);
         bench.pull(1);
-        bench.tell(new Act.ChangeLimit("exhaust_c", 950));
+        bench.tell(new OperatorAction.ChangeLimit("exhaust_c", 950));
         bench.pull(1);
         assertThat(bench.alarms)
                 .filteredOn(event -> event.kind() == AlarmEvent.Kind.SOUNDED)
@@ -227,7 +227,7 @@ class LiveDayTest {
         bench.pull(1);
         bench.pull(1.02);
         assertThat(proposed(bench)).isGreaterThan(20);
-        bench.tell(new Act.Next(Optional.of("long runners"), Optional.empty()));
+        bench.tell(new OperatorAction.Next(Optional.of("long runners"), Optional.empty()));
         assertThat(proposed(bench)).isEqualTo(20);
         bench.pull(1);
         assertThat(bench.pullOf(4).setting().label()).contains("long runners");
@@ -237,7 +237,7 @@ class LiveDayTest {
     @Test
     void anUnknownFuelIsNotAnnounced() {
         HandDriven bench = plain("");
-        bench.tell(new Act.Next(Optional.empty(), Optional.of("e58")));
+        bench.tell(new OperatorAction.Next(Optional.empty(), Optional.of("e58")));
         assertThat(bench.codes()).contains(FindingCode.FUEL_UNKNOWN);
         assertThat(bench.state().acts().all()).isEmpty();
     }
@@ -268,7 +268,7 @@ class LiveDayTest {
         assertThat(bench.state().advice().map(Advice::code)).contains(AdviceCode.NOT_WATCHED);
         assertThat(proposed(bench)).isEqualTo(20);
 
-        bench.tell(new Act.OwnWatch(bench.state().result().unwatchedNow()));
+        bench.tell(new OperatorAction.OwnWatch(bench.state().result().unwatchedNow()));
         assertThat(bench.state().advice().map(Advice::code)).contains(AdviceCode.CLIMB_TIMING);
         assertThat(proposed(bench)).isEqualTo(21);
         HandDriven again = bench.replayed(HandDriven.setup(HandDriven.plan(limits)));
@@ -294,7 +294,7 @@ class LiveDayTest {
         bench.pull(1);
         bench.pull(1);
         bench.pull(1.02);
-        bench.tell(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD)));
+        bench.tell(new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD)));
         assertThat(bench.pullOf(3).knock().isHeard()).isTrue();
         assertThat(codes(bench.pullOf(3))).as("its setting stays as assumed").contains(FindingCode.SETTING_ASSUMED);
         assertThat(proposed(bench)).isLessThanOrEqualTo(20);
@@ -321,9 +321,9 @@ class LiveDayTest {
         HandDriven bench = withExhaust("[limits]\nexhaust_c = 850\n", 900);
         bench.tell(set(1, 18));
         bench.pull(1);
-        bench.tell(new Act.ChangeLimit("exhaust_c", 950));
+        bench.tell(new OperatorAction.ChangeLimit("exhaust_c", 950));
         bench.pull(1.01);
-        bench.tell(new Act.Lift(1, "the sensor touched the pipe"));
+        bench.tell(new OperatorAction.Lift(1, "the sensor touched the pipe"));
         bench.rows(2, 2800, 3800, 1, 1);
         bench.arrive(new Arrival.Lost(HandDriven.PORT, bench.at(), Arrival.Cause.UNPLUGGED, 0));
         bench.silence(3);
@@ -331,8 +331,8 @@ class LiveDayTest {
         bench.line("rpm,torque [Nm],throttle [%],EGT [degC]");
         bench.idle(2);
         bench.pull(1.02);
-        bench.tell(new Act.Strike(2, "wrong gear"));
-        bench.tell(new Act.Note(OptionalInt.of(4), "smells rich"));
+        bench.tell(new OperatorAction.Strike(2, "wrong gear"));
+        bench.tell(new OperatorAction.Note(OptionalInt.of(4), "smells rich"));
         LiveState before = bench.state();
         HandDriven again = bench.replayed(HandDriven.setup(HandDriven.plan("[limits]\nexhaust_c = 850\n")));
         assertThat(again.state().acts().all()).isEqualTo(before.acts().all());
@@ -352,7 +352,7 @@ class LiveDayTest {
                 (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,20.0", rpm, torque, throttle));
         bench.pull(1);
         bench.pull(1);
-        bench.tell(new Act.Next(Optional.of("long runners"), Optional.empty()));
+        bench.tell(new OperatorAction.Next(Optional.of("long runners"), Optional.empty()));
         bench.pull(1);
         LiveState before = bench.state();
         HandDriven again = bench.replayed(HandDriven.setup(HandDriven.plan("")));

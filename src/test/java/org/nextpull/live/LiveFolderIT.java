@@ -24,7 +24,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -88,7 +88,7 @@ class LiveFolderIT {
                         .extracting(MeasuredPull::figures)
                         .isEqualTo(pull.figures());
             }
-            session.tell(new Act.Strike(2, "test"));
+            session.tell(new OperatorAction.Strike(2, "test"));
             Heard.await(session, state -> !state.acts().all().isEmpty());
         }
         LiveState before = session.state();

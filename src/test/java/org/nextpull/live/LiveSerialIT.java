@@ -25,7 +25,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -96,7 +96,7 @@ class LiveSerialIT {
                 Heard.await(session, state -> heard.heard(FindingCode.WIRE_CONNECTED));
                 day.send(far, 0, day.lines().size(), FASTER);
                 Heard.await(session, state -> state.nextPull() > 10);
-                session.tell(new Act.Strike(3, "test"));
+                session.tell(new OperatorAction.Strike(3, "test"));
                 Heard.await(session, state -> !state.acts().all().isEmpty());
             }
             live = session.state();

@@ -14,7 +14,7 @@ import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** A session kept in a real notebook, as the running day asks for it. */
 class NotebookKeeperTest {
@@ -51,8 +51,8 @@ class NotebookKeeperTest {
         HandDriven bench = day(keeper);
         bench.pull(1);
         bench.pull(1.01);
-        bench.tell(new Act.Strike(1, "wrong gear"));
-        bench.tell(new Act.Next(Optional.of("B"), Optional.empty()));
+        bench.tell(new OperatorAction.Strike(1, "wrong gear"));
+        bench.tell(new OperatorAction.Next(Optional.of("B"), Optional.empty()));
         bench.pull(1.02);
         LiveState state = bench.state();
         KeptSession kept = kept(file, keeper.session().getAsLong());
@@ -72,7 +72,7 @@ class NotebookKeeperTest {
         NotebookKeeper keeper = NotebookKeeper.open(file, start());
         HandDriven bench = day(keeper);
         bench.pull(1);
-        bench.tell(new Act.Strike(1, "wrong gear"));
+        bench.tell(new OperatorAction.Strike(1, "wrong gear"));
         LiveState before = bench.state();
         NotebookKeeper again = NotebookKeeper.open(file, start());
         assertThat(again.session()).isEqualTo(keeper.session());
@@ -112,7 +112,7 @@ class NotebookKeeperTest {
         NotebookKeeper keeper = NotebookKeeper.open(file, start());
         HandDriven bench = day(keeper);
         bench.pull(1);
-        bench.tell(new Act.Strike(1, "wrong gear"));
+        bench.tell(new OperatorAction.Strike(1, "wrong gear"));
         try (var files = Files.list(folder)) {
             for (Path each : files.toList()) {
                 Files.delete(each);

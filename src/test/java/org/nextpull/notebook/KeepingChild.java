@@ -4,7 +4,7 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalInt;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 
 /** A program that keeps sessions pull by pull and says after each commit what is kept, until it is killed. */
@@ -25,7 +25,8 @@ final class KeepingChild {
                 for (int count = 1; count <= candidates; count++) {
                     notebook.keepPull(id, SampleDays.MORNING, day.first(count).input(), results.get(count - 1));
                     System.out.println(id + " " + count);
-                    notebook.keepAct(id, SampleDays.MORNING, new Act.Note(OptionalInt.of(count), "after " + count));
+                    notebook.keepAct(
+                            id, SampleDays.MORNING, new OperatorAction.Note(OptionalInt.of(count), "after " + count));
                 }
                 notebook.close(id, SampleDays.MORNING);
             }

@@ -18,7 +18,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 
 /** Notebooks of every older version of the tables, as they were written then, in {@code src/test/resources/notebook}. */
 class MigrationTest {
@@ -49,7 +49,8 @@ class MigrationTest {
         try (Notebook notebook = Notebook.open(file)) {
             KeptSession kept = notebook.session(1);
             assertThat(kept.pulls()).hasSize(2);
-            assertThat(((Act.Note) kept.acts().get(0).act()).text()).isEqualTo("tables of version " + version);
+            assertThat(((OperatorAction.Note) kept.acts().get(0).act()).text())
+                    .isEqualTo("tables of version " + version);
             assertThat(notebook.check().findings()).isEmpty();
         }
         try (Notebook notebook = Notebook.openReadOnly(file)) {

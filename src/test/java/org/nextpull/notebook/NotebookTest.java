@@ -11,7 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 
@@ -63,8 +63,8 @@ class NotebookTest {
         SampleDays.Day day = SampleDays.of("hillclimb-e10-timing");
         try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
             long id = SampleDays.keep(notebook, day);
-            Act strike = new Act.Strike(3, "tyre; \"slip\"\t'quoted'\n");
-            Act note = new Act.Note(OptionalInt.empty(), "=cmd|'/c calc'!A1");
+            OperatorAction strike = new OperatorAction.Strike(3, "tyre; \"slip\"\t'quoted'\n");
+            OperatorAction note = new OperatorAction.Note(OptionalInt.empty(), "=cmd|'/c calc'!A1");
             notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4000), strike);
             notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4001), note);
             KeptSession kept = notebook.session(id);
@@ -83,7 +83,8 @@ class NotebookTest {
         try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
             long timing = SampleDays.keep(notebook, SampleDays.of("hillclimb-e10-timing"));
             long manifold = SampleDays.keep(notebook, SampleDays.of("hillclimb-manifold"));
-            notebook.keepAct(timing, SampleDays.MORNING, new Act.Note(OptionalInt.empty(), "100% new_plugs"));
+            notebook.keepAct(
+                    timing, SampleDays.MORNING, new OperatorAction.Note(OptionalInt.empty(), "100% new_plugs"));
             assertThat(notebook.list()).extracting(SessionSummary::id).containsExactly(manifold, timing);
             assertThat(notebook.list().get(0).labels()).containsExactly("before", "after");
             assertThat(ids(notebook.find("new_plugs"))).containsExactly(timing);

@@ -18,13 +18,13 @@ import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.Counsel;
-import org.nextpull.alarm.Moment;
+import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.Limit;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
@@ -64,18 +64,20 @@ class LiveTextTest {
     void whatWasTakenDownIsSaidBack() {
         AskedSetting setting = AskedSetting.none()
                 .withValues(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
-        assertThat(METRIC.taken(new Act.Setting(4, setting, false)))
+        assertThat(METRIC.taken(new OperatorAction.Setting(4, setting, false)))
                 .isEqualTo("Set for pull 4: 26.0 deg, lambda 0.870.");
-        assertThat(METRIC.taken(new Act.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD))))
+        assertThat(METRIC.taken(
+                        new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD))))
                 .isEqualTo("Pull 3 was run with knock heard.");
-        assertThat(METRIC.taken(new Act.Note(OptionalInt.of(2), "x"))).isEqualTo("Noted on pull 2.");
-        assertThat(METRIC.taken(new Act.Next(Optional.of("B"), Optional.of("e85"))))
+        assertThat(METRIC.taken(new OperatorAction.Note(OptionalInt.of(2), "x")))
+                .isEqualTo("Noted on pull 2.");
+        assertThat(METRIC.taken(new OperatorAction.Next(Optional.of("B"), Optional.of("e85"))))
                 .isEqualTo("Fitted from now on: label B, fuel e85.");
     }
 
     @Test
     void anAlarmSaysWhatAndHowMuchAndToLift() {
-        Moment row = new Moment(5, OptionalDouble.of(1));
+        RowPlace row = new RowPlace(5, OptionalDouble.of(1));
         Alarm alarm =
                 new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, 273.15 + 912, 273.15 + 900);
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));

@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.Moment;
+import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
@@ -98,7 +98,7 @@ class PullMeasureTest {
         MeasuredPull pull = measured(ISO, Sweep.ofRisingTorque());
 
         assertThat(pull.figures()).isEmpty();
-        assertThat(pull.standing()).isEqualTo(Standing.REFUSED);
+        assertThat(pull.standing()).isEqualTo(PullStatus.REFUSED);
         assertThat(codes(pull)).contains(FindingCode.AIR_READING_MISSING);
         assertThat(new PullMeasure(Sweep.plan(ISO)).airLacking(Set.of())).containsExactly("humidity");
         assertThat(new PullMeasure(Sweep.plan(DIN)).airLacking(Set.of())).isEmpty();
@@ -124,7 +124,7 @@ class PullMeasureTest {
     }
 
     private static Alarm alarm(Limit limit, Role role, double worst, double allowed) {
-        Moment moment = new Moment(10, OptionalDouble.of(0.1));
+        RowPlace moment = new RowPlace(10, OptionalDouble.of(0.1));
         return new Alarm(limit, Channel.of(role), moment, moment, 1, worst, allowed);
     }
 

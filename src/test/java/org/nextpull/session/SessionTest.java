@@ -17,7 +17,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Standing;
+import org.nextpull.response.PullStatus;
 import org.nextpull.session.Days.Named;
 import org.nextpull.unit.Advance;
 
@@ -92,7 +92,7 @@ class SessionTest {
         assertThat(result.pulls().get(3).findings())
                 .extracting(finding -> finding.code())
                 .containsExactly(FindingCode.PULL_COUNTED_ALREADY);
-        assertThat(result.pulls().get(4).standing()).isEqualTo(Standing.STRUCK);
+        assertThat(result.pulls().get(4).standing()).isEqualTo(PullStatus.STRUCK);
     }
 
     @Test
@@ -153,7 +153,7 @@ class SessionTest {
                 .withSettings(settings())
                 .withAmendments(new Amendments(Map.of(2, "fan was off"), Set.of(), Map.of())));
 
-        assertThat(result.pulls().get(1).standing()).isEqualTo(Standing.STRUCK);
+        assertThat(result.pulls().get(1).standing()).isEqualTo(PullStatus.STRUCK);
         assertThat(result.verdict().orElseThrow().timing().orElseThrow().pulls())
                 .containsExactly(1, 3);
     }
@@ -171,11 +171,11 @@ class SessionTest {
                 least_deg = 10
                 most_deg = 46
                 """);
-        List<Standing> split = Session.evaluate(Days.ofLogs(plan, several())).pulls().stream()
+        List<PullStatus> split = Session.evaluate(Days.ofLogs(plan, several())).pulls().stream()
                 .map(MeasuredPull::standing)
                 .toList();
 
-        assertThat(split).containsExactly(Standing.THROWN_AWAY, Standing.THROWN_AWAY, Standing.USED);
+        assertThat(split).containsExactly(PullStatus.THROWN_AWAY, PullStatus.THROWN_AWAY, PullStatus.USED);
     }
 
     @Test

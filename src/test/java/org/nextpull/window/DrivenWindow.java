@@ -25,7 +25,7 @@ import javax.swing.KeyStroke;
 import javax.swing.text.JTextComponent;
 import org.nextpull.Await;
 import org.nextpull.app.DaySheet;
-import org.nextpull.window.bench.BenchDesk;
+import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.work.Work;
@@ -193,7 +193,7 @@ final class DrivenWindow implements AutoCloseable {
 
     /** How many pictures the charts have drawn. */
     int pictures() {
-        return Edt.get(() -> ((BenchDesk) main.current()).pictures());
+        return Edt.get(() -> ((BenchController) main.current()).pictures());
     }
 
     /** Holds the threads that work and draw until the latch opens. */

@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import org.nextpull.app.DaySheet;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.Player;
@@ -34,7 +34,7 @@ final class HandFedDay implements DaySource {
     }
 
     @Override
-    public void tell(Act act) {}
+    public void tell(OperatorAction act) {}
 
     @Override
     public DaySheet sheet() {

@@ -14,12 +14,12 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.window.compared.ComparedDesk;
+import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
-import org.nextpull.window.past.PastDesk;
+import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
-import org.nextpull.window.start.StartDesk;
+import org.nextpull.window.start.StartController;
 import org.nextpull.window.work.Work;
 
 /** Holds the handbook's lists of keys together with the keys that the pages have. */
@@ -37,19 +37,19 @@ class PagesHandbookTest {
             NotebookAccess notebook = new NotebookAccess(Path.of("no-such-notebook.db"), false);
             PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
             List<KeyCommand> keys = new ArrayList<>();
-            keys.addAll(new StartDesk(work, foot, ports, order -> {}).keys());
-            keys.addAll(new PastDesk(
+            keys.addAll(new StartController(work, foot, ports, order -> {}).keys());
+            keys.addAll(new PastController(
                             work,
                             foot,
                             notebook,
-                            new PastDesk.Ways(
+                            new PastController.Ways(
                                     session -> {},
                                     session -> Optional.empty(),
                                     session -> false,
                                     ids -> {},
                                     shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown)))
                     .keys());
-            keys.addAll(new ComparedDesk(work, foot, notebook).keys());
+            keys.addAll(new ComparedController(work, foot, notebook).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
         }
         assertThat(written).containsExactlyElementsOf(there);

@@ -22,12 +22,12 @@ public final class Bench {
 
     private final Brake brake;
     private final Instruments instruments;
-    private final Day day;
+    private final WeatherDay day;
     private final Noise noise;
     private int pulls;
     private double logS;
 
-    public Bench(Brake brake, Instruments instruments, Day day, long seed) {
+    public Bench(Brake brake, Instruments instruments, WeatherDay day, long seed) {
         this.brake = brake;
         this.instruments = instruments;
         this.day = day;
@@ -44,9 +44,9 @@ public final class Bench {
     }
 
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
-    public Outcome<BenchPull> pull(BenchSetting setting, Program program) {
+    public Outcome<BenchPull> pull(BenchSetting setting, BrakeProgram program) {
         return prepare(setting, program).map(ready -> {
-            List<Moment> moments = ready.drive(program, program.range().low());
+            List<BenchMoment> moments = ready.drive(program, program.range().low());
             Samples log = ready.sensors(
                             new SensorState(Sensors.loadAt(moments.get(0).throttle())))
                     .log(moments, logS);
@@ -56,18 +56,18 @@ public final class Bench {
     }
 
     /** All that the next pull needs; the pull counts from here on. */
-    Outcome<PreparedPull> prepare(BenchSetting setting, Program program) {
+    Outcome<PreparedPull> prepare(BenchSetting setting, BrakeProgram program) {
         Outcome<PreparedPull> prepared = prepared(pulls + 1, noise.branch(), setting, program);
         pulls += prepared.isFailed() ? 0 : 1;
         return prepared;
     }
 
     /** The next pull as it might be, with chance of its own; nothing counts. */
-    Outcome<PreparedPull> preview(BenchSetting setting, Program program) {
+    Outcome<PreparedPull> preview(BenchSetting setting, BrakeProgram program) {
         return prepared(pulls + 1, new Noise(0), setting, program);
     }
 
-    private Outcome<PreparedPull> prepared(int number, Noise chance, BenchSetting setting, Program program) {
+    private Outcome<PreparedPull> prepared(int number, Noise chance, BenchSetting setting, BrakeProgram program) {
         Lambda lambda =
                 Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
         Surroundings around = new Surroundings(
@@ -87,8 +87,8 @@ public final class Bench {
                 .map(curves -> new PreparedPull(conditions, curves, sparks, brake, instruments, chance));
     }
 
-    private static List<SparkMap> sparks(BenchSetting setting, Program program) {
-        if (program instanceof Program.SparkSteps steps) {
+    private static List<SparkMap> sparks(BenchSetting setting, BrakeProgram program) {
+        if (program instanceof BrakeProgram.SparkSteps steps) {
             return steps.advances().stream()
                     .map(advance -> SparkMap.flat(advance.deg()))
                     .toList();

@@ -19,7 +19,7 @@ final class Driver {
     private static final double MOST_RUN_S = 120;
 
     private final double interval;
-    private final List<Moment> moments = new ArrayList<>();
+    private final List<BenchMoment> moments = new ArrayList<>();
     private double time;
     private int stage;
 
@@ -36,19 +36,19 @@ final class Driver {
      * @param torque full-load torque in N.m over engine speed in rpm
      * @param fromRpm speed at which the engine runs before
      */
-    static List<Moment> drive(
-            Program program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
+    static List<BenchMoment> drive(
+            BrakeProgram program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
         Driver driver = new Driver(sampleHz);
         double start = program.range().low();
         driver.approach(fromRpm, start);
         driver.hold(start, BEFORE_S, PART_THROTTLE);
         driver.open(start);
-        if (program instanceof Program.Acceleration acceleration) {
+        if (program instanceof BrakeProgram.Acceleration acceleration) {
             driver.hold(start, SETTLING_S, 1);
             driver.ramp(start, program.range().high(), acceleration.rpmPerSecond());
-        } else if (program instanceof Program.Steps steps) {
+        } else if (program instanceof BrakeProgram.Steps steps) {
             driver.plateaus(steps);
-        } else if (program instanceof Program.SparkSteps steps) {
+        } else if (program instanceof BrakeProgram.SparkSteps steps) {
             driver.sparkSteps(steps);
         } else {
             Brake.Roller roller =
@@ -73,7 +73,7 @@ final class Driver {
     }
 
     private void add(double rpm, double rpmPerSecond, double throttle) {
-        moments.add(new Moment(time, new Moment.Motion(rpm, rpmPerSecond), throttle, stage));
+        moments.add(new BenchMoment(time, new BenchMoment.Motion(rpm, rpmPerSecond), throttle, stage));
         time += interval;
     }
 
@@ -99,7 +99,7 @@ final class Driver {
         }
     }
 
-    private void plateaus(Program.Steps steps) {
+    private void plateaus(BrakeProgram.Steps steps) {
         double rpm = steps.range().low();
         hold(rpm, steps.holdS(), 1);
         while (rpm + steps.stepRpm() <= steps.range().high() + 1e-6) {
@@ -109,7 +109,7 @@ final class Driver {
         }
     }
 
-    private void sparkSteps(Program.SparkSteps steps) {
+    private void sparkSteps(BrakeProgram.SparkSteps steps) {
         for (int step = 0; step < steps.advances().size(); step++) {
             stage = step;
             hold(steps.rpm(), steps.holdS(), 1);
@@ -117,7 +117,7 @@ final class Driver {
     }
 
     /** Torque less losses at the roller speeds up the roller and the engine's own inertia. */
-    private void rollUp(Program program, Brake brake, Brake.Roller roller, DoubleUnaryOperator torque) {
+    private void rollUp(BrakeProgram program, Brake brake, Brake.Roller roller, DoubleUnaryOperator torque) {
         double ratio = roller.engineRevPerRollerRev();
         double inertia = roller.inertia() + brake.engineInertia() * ratio * ratio;
         double rpm = program.range().low();

@@ -25,7 +25,7 @@ record PreparedPull(
     }
 
     /** The moments of the pull, from a speed at which the engine runs. */
-    List<Moment> drive(Program program, double fromRpm) {
+    List<BenchMoment> drive(BrakeProgram program, double fromRpm) {
         FullLoadCurve first = curves.get(0);
         return Driver.drive(
                 program, instruments.sampleHz(), brake, rpm -> first.torque(rpm) * conditions.factorAt(rpm), fromRpm);

@@ -17,7 +17,7 @@ public final class RunningEngine {
 
     private final Bench bench;
     private final Noise idleNoise;
-    private final Deque<Moment> ahead = new ArrayDeque<>();
+    private final Deque<BenchMoment> ahead = new ArrayDeque<>();
     private final SensorState state = new SensorState(Sensors.loadAt(IDLE_THROTTLE));
     private PreparedPull latest;
     private Sensors sensors;
@@ -40,7 +40,7 @@ public final class RunningEngine {
      * @param program how it will be driven
      * @param seed of the scatter that is seen while it idles
      */
-    public static Outcome<RunningEngine> start(Bench bench, BenchSetting setting, Program program, long seed) {
+    public static Outcome<RunningEngine> start(Bench bench, BenchSetting setting, BrakeProgram program, long seed) {
         return bench.preview(setting, program).map(first -> new RunningEngine(bench, first, seed));
     }
 
@@ -54,7 +54,7 @@ public final class RunningEngine {
     }
 
     /** Begins a pull, from whatever speed the engine runs at; gives its number, or says why it cannot be run. */
-    public Outcome<Integer> pull(BenchSetting setting, Program program) {
+    public Outcome<Integer> pull(BenchSetting setting, BrakeProgram program) {
         return bench.prepare(setting, program).map(next -> {
             Surroundings before = latest.conditions().surroundings();
             Surroundings now = next.conditions().surroundings();
@@ -83,7 +83,7 @@ public final class RunningEngine {
         Samples.Builder builder = Samples.builder(
                 bench.instruments().roles().stream().map(Channel::of).toList());
         boolean pulling = isPulling();
-        Moment moment = pulling ? ahead.removeFirst() : idle();
+        BenchMoment moment = pulling ? ahead.removeFirst() : idle();
         sensors.row(builder, moment, pulling ? beganS : 0);
         rpm = moment.motion().rpm();
         timeS += 1 / bench.instruments().sampleHz();
@@ -93,11 +93,11 @@ public final class RunningEngine {
         return builder.build();
     }
 
-    private Moment idle() {
+    private BenchMoment idle() {
         double step = Driver.FALL_RPM_PER_S / bench.instruments().sampleHz();
         boolean falls = rpm > IDLE_RPM;
         double next = falls ? Math.max(IDLE_RPM, rpm - step) : IDLE_RPM;
         double rate = falls ? -Driver.FALL_RPM_PER_S : 0;
-        return new Moment(timeS, new Moment.Motion(next, rate), falls ? 0 : IDLE_THROTTLE, 0);
+        return new BenchMoment(timeS, new BenchMoment.Motion(next, rate), falls ? 0 : IDLE_THROTTLE, 0);
     }
 }

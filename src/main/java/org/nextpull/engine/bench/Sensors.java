@@ -70,17 +70,17 @@ final class Sensors {
     }
 
     /** Rows of the pull, times counted on from a time of the log. */
-    Samples log(List<Moment> moments, double startS) {
+    Samples log(List<BenchMoment> moments, double startS) {
         Samples.Builder builder =
                 Samples.builder(instruments.roles().stream().map(Channel::of).toList());
-        for (Moment moment : moments) {
+        for (BenchMoment moment : moments) {
             row(builder, moment, startS);
         }
         return builder.build();
     }
 
     /** The next moment as a row, unless the logger drops it. */
-    void row(Samples.Builder builder, Moment moment, double startS) {
+    void row(Samples.Builder builder, BenchMoment moment, double startS) {
         follow(moment, 1 / instruments.sampleHz());
         if (noise.chance(instruments.imperfections().dropped())) {
             return;
@@ -94,7 +94,7 @@ final class Sensors {
         }
     }
 
-    private void follow(Moment moment, double interval) {
+    private void follow(BenchMoment moment, double interval) {
         double wanted = Math.max(0, (moment.throttle() - CLOSED) / (1 - CLOSED));
         state.load += (wanted - state.load) * (1 - Math.exp(-interval / TORQUE_LAG_S));
         double rpm = moment.motion().rpm();
@@ -110,11 +110,11 @@ final class Sensors {
         state.coolant.follow(full, interval);
     }
 
-    private FullLoadCurve curve(Moment moment) {
+    private FullLoadCurve curve(BenchMoment moment) {
         return curves.get(moment.stage());
     }
 
-    private OptionalDouble read(Role role, Moment moment, double startS) {
+    private OptionalDouble read(Role role, BenchMoment moment, double startS) {
         Surroundings around = conditions.surroundings();
         double rpm = moment.motion().rpm();
         return switch (role) {
@@ -159,7 +159,7 @@ final class Sensors {
     }
 
     /** Torque at the brake: what the engine makes, less what its inertia takes up unless the log adds that. */
-    private double torque(Moment moment) {
+    private double torque(BenchMoment moment) {
         double rpm = moment.motion().rpm();
         double full = curve(moment).torque(rpm) * conditions.factorAt(rpm);
         double made = full * state.load - DRAG_SHARE * full * (1 - state.load);
@@ -170,13 +170,13 @@ final class Sensors {
     }
 
     /** A closed throttle leaves a vacuum behind it. */
-    private double manifold(Moment moment) {
+    private double manifold(BenchMoment moment) {
         double full = curve(moment).manifoldPascals(moment.motion().rpm());
         return full * (VACUUM_SHARE + (1 - VACUUM_SHARE) * Math.min(1, state.load));
     }
 
     /** Injectors sized so that the fastest, fullest cylinder needs most of its cycle. */
-    private double injectorDuty(Moment moment) {
+    private double injectorDuty(BenchMoment moment) {
         double flow = Math.max(0.05, state.load)
                 * curve(moment).fuelFlow(moment.motion().rpm());
         return flow / (conditions.cylinders() * INJECTOR_KG_PER_S);
@@ -191,13 +191,13 @@ final class Sensors {
         return OptionalDouble.of(seen + noise.normal(instruments.lambda().noise()));
     }
 
-    private double advance(Moment moment) {
+    private double advance(BenchMoment moment) {
         return moment.throttle() >= FULL_THROTTLE
                 ? sparks.get(moment.stage()).degAt(moment.motion().rpm())
                 : PART_LOAD_ADVANCE_DEG;
     }
 
-    private double knockEvents(Moment moment) {
+    private double knockEvents(BenchMoment moment) {
         double cycles = moment.motion().rpm() / 120 * conditions.cylinders() / instruments.sampleHz();
         double integral =
                 loaded(moment) * curve(moment).knockIntegral(moment.motion().rpm());
@@ -205,7 +205,7 @@ final class Sensors {
     }
 
     /** Part load does not knock. */
-    private double loaded(Moment moment) {
+    private double loaded(BenchMoment moment) {
         return moment.throttle() >= FULL_THROTTLE ? state.load : 0;
     }
 }

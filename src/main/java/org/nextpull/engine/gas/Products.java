@@ -30,7 +30,7 @@ public record Products(GasMixture gas, double heat) {
      * @param mixture what burns
      * @param spread standard deviation of lambda within the cylinder
      */
-    public static Products of(Mixture mixture, double spread) {
+    public static Products of(FreshCharge mixture, double spread) {
         Elements elements = mixture.fuel().elements();
         double co = 0;
         double h2 = 0;
@@ -73,7 +73,7 @@ public record Products(GasMixture gas, double heat) {
         }
     }
 
-    private static Products assemble(Mixture mixture, Unused unused, double oxygen) {
+    private static Products assemble(FreshCharge mixture, Unused unused, double oxygen) {
         EngineFuel fuel = mixture.fuel();
         Elements elements = fuel.elements();
         Lambda lambda = mixture.lambda();

@@ -87,7 +87,7 @@ final class Understanding {
         }
         findings.addAll(columns.findings());
         if (TableRecognition.isTable(head, columns, hints)) {
-            return new TableReader(source.name(), part.encoding(), head, columns).read(findings);
+            return new ResultTableReader(source.name(), part.encoding(), head, columns).read(findings);
         }
         Optional<Finding> missing = missing(head, columns);
         if (missing.isPresent()) {

@@ -29,7 +29,7 @@ final class SourceLines implements LineFramer.Lines {
     private final LineWatch watch;
     private final Fields values = new Fields();
     private final LineParser.Names names = new LineParser.Names();
-    private final Map<String, RowTrack> tracks = new LinkedHashMap<>();
+    private final Map<String, LineDecoder> tracks = new LinkedHashMap<>();
     private final List<TrackRows> ready = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private ArrivalTime at = new ArrivalTime(0, 0);
@@ -73,8 +73,8 @@ final class SourceLines implements LineFramer.Lines {
         }
     }
 
-    private RowTrack track(String address) {
-        return tracks.computeIfAbsent(address, key -> new RowTrack(source, settings.delayS(), reader, hints));
+    private LineDecoder track(String address) {
+        return tracks.computeIfAbsent(address, key -> new LineDecoder(source, settings.delayS(), reader, hints));
     }
 
     /** How many make-ups of lines are known to come. */
@@ -91,9 +91,9 @@ final class SourceLines implements LineFramer.Lines {
     }
 
     private void learnAgain() {
-        tracks.values().forEach(RowTrack::settle);
+        tracks.values().forEach(LineDecoder::settle);
         collect();
-        tracks.values().forEach(RowTrack::learnAgain);
+        tracks.values().forEach(LineDecoder::learnAgain);
     }
 
     /** A file begins, so the first line is a whole one. */
@@ -121,7 +121,7 @@ final class SourceLines implements LineFramer.Lines {
 
     /** Nothing more will come: what is held back is read. */
     void finish() {
-        tracks.values().forEach(RowTrack::settle);
+        tracks.values().forEach(LineDecoder::settle);
         collect();
     }
 
@@ -170,7 +170,7 @@ final class SourceLines implements LineFramer.Lines {
     }
 
     private LineParser.Result separated(double arrivedS, boolean half) {
-        RowTrack track = track("");
+        LineDecoder track = track("");
         if (settings.columns().isEmpty()) {
             List<String> header = headerLine();
             if (!header.isEmpty()) {
@@ -242,12 +242,12 @@ final class SourceLines implements LineFramer.Lines {
     }
 
     private LineParser.Result pairs(double arrivedS) {
-        RowTrack track = track("");
+        LineDecoder track = track("");
         return taken(track.named(number, arrivedS, values, names.all()), track);
     }
 
     private LineParser.Result sentence(double arrivedS) {
-        Optional<RowTrack> track =
+        Optional<LineDecoder> track =
                 Optional.ofNullable(tracks.get(names.address())).or(() -> Optional.ofNullable(tracks.get("")));
         if (track.isEmpty()) {
             return LineParser.Result.PASSED_OVER;
@@ -258,7 +258,7 @@ final class SourceLines implements LineFramer.Lines {
         return taken(track.get().line(number, arrivedS, values), track.get());
     }
 
-    private LineParser.Result taken(boolean readable, RowTrack track) {
+    private LineParser.Result taken(boolean readable, LineDecoder track) {
         if (track.isLost()) {
             learnAgain();
         } else if (track.isFull()) {

@@ -128,10 +128,10 @@ final class AcrossTables {
             problems.error(
                     FindingCode.PLAN_MAP_SHORT,
                     TimingTable.presentMap(tables.timing()),
-                    Detail.of("first", Shown.number(first)),
-                    Detail.of("last", Shown.number(last)),
-                    Detail.of("from", Shown.number(band.fromRpm())),
-                    Detail.of("to", Shown.number(band.toRpm())));
+                    Detail.of("first", PlanValueText.number(first)),
+                    Detail.of("last", PlanValueText.number(last)),
+                    Detail.of("from", PlanValueText.number(band.fromRpm())),
+                    Detail.of("to", PlanValueText.number(band.toRpm())));
         }
     }
 

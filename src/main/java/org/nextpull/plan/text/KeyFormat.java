@@ -50,7 +50,7 @@ record KeyFormat<T>(
                 KeyKind.NUMBER,
                 range.text(),
                 (table, key) -> table.number(key, range).stream().boxed().findFirst(),
-                Shown::number);
+                PlanValueText::number);
     }
 
     /** A number in {@code unit}, as the project's unit of the same quantity. */
@@ -99,7 +99,7 @@ record KeyFormat<T>(
     }
 
     static KeyFormat<String> text() {
-        return of(KeyKind.TEXT, "any text", TableReader::text, Shown::text);
+        return of(KeyKind.TEXT, "any text", TableReader::text, PlanValueText::text);
     }
 
     static KeyFormat<List<String>> texts() {
@@ -107,7 +107,7 @@ record KeyFormat<T>(
                 KeyKind.TEXTS,
                 "texts",
                 (table, key) -> table.has(key) ? Optional.of(new ListReader(table, key).texts()) : Optional.empty(),
-                texts -> texts.stream().map(Shown::text).collect(Collectors.joining(", ", "[", "]")));
+                texts -> texts.stream().map(PlanValueText::text).collect(Collectors.joining(", ", "[", "]")));
     }
 
     /** Speeds in rpm, rising. */
@@ -116,7 +116,7 @@ record KeyFormat<T>(
                 KeyKind.IN_TEXT,
                 "rising, " + Range.RPM.text(),
                 (table, key) -> new ListReader(table, key).speeds(),
-                found -> found.stream().map(Shown::number).collect(Collectors.joining(", ", "[", "]")));
+                found -> found.stream().map(PlanValueText::number).collect(Collectors.joining(", ", "[", "]")));
         return speeds.in(Unit.RPM);
     }
 
@@ -131,8 +131,8 @@ record KeyFormat<T>(
                                 .map(cell -> new MapFacts.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
                                 .toList()),
                 cells -> cells.stream()
-                        .map(cell -> "[" + Shown.number(cell.rpm()) + ", "
-                                + Shown.number(cell.advance().deg()) + "]")
+                        .map(cell -> "[" + PlanValueText.number(cell.rpm()) + ", "
+                                + PlanValueText.number(cell.advance().deg()) + "]")
                         .collect(Collectors.joining(", ", "[", "]")));
     }
 
@@ -142,7 +142,7 @@ record KeyFormat<T>(
     }
 
     static <E extends Enum<E>> KeyFormat<E> word(Class<E> words) {
-        return oneOf(List.of(words.getEnumConstants()), Shown::word);
+        return oneOf(List.of(words.getEnumConstants()), PlanValueText::word);
     }
 
     /** One of some values by the word that a plan writes for each. */
@@ -152,7 +152,7 @@ record KeyFormat<T>(
                 KeyKind.WORD,
                 words.stream().map(text -> "`\"" + text + "\"`").collect(Collectors.joining(", ")),
                 (table, key) -> table.oneOf(key, words).map(text -> values.get(words.indexOf(text))),
-                value -> Shown.text(word.apply(value)));
+                value -> PlanValueText.text(word.apply(value)));
         return format.choosing(table -> words);
     }
 
@@ -160,21 +160,21 @@ record KeyFormat<T>(
     static <T> KeyFormat<T> oneOfNumbers(List<T> values, Function<T, Double> number) {
         List<Double> numbers = values.stream().map(number).toList();
         Range range = new Range(numbers.get(0), numbers.get(numbers.size() - 1));
-        List<String> words = numbers.stream().map(Shown::number).toList();
+        List<String> words = numbers.stream().map(PlanValueText::number).toList();
         KeyFormat<T> format = of(
                 KeyKind.NUMBER,
                 String.join(", ", words),
                 (table, key) -> {
                     OptionalDouble found = table.number(key, range);
                     if (found.isPresent() && !numbers.contains(found.getAsDouble())) {
-                        table.unknownWord(table.spot(key), Shown.number(found.getAsDouble()), words);
+                        table.unknownWord(table.spot(key), PlanValueText.number(found.getAsDouble()), words);
                         return Optional.empty();
                     }
                     return found.stream()
                             .mapToObj(one -> values.get(numbers.indexOf(one)))
                             .findFirst();
                 },
-                value -> Shown.number(number.apply(value)));
+                value -> PlanValueText.number(number.apply(value)));
         return format.choosing(table -> words);
     }
 
@@ -217,7 +217,7 @@ record KeyFormat<T>(
                             parts.isPresent() && found.size() == parts.keys().size();
                     return readable ? Optional.of(found) : Optional.empty();
                 },
-                values -> inline(new TreeMap<>(values), Shown::key, Shown::number));
+                values -> inline(new TreeMap<>(values), PlanValueText::key, PlanValueText::number));
     }
 
     private static <K, T> String inline(TreeMap<K, T> values, Function<K, String> key, Function<T, String> written) {

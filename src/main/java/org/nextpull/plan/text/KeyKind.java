@@ -11,14 +11,14 @@ public enum KeyKind {
     TEXT {
         @Override
         public String written(String typed) {
-            return Shown.text(typed);
+            return PlanValueText.text(typed);
         }
     },
     /** One of a few words. */
     WORD {
         @Override
         public String written(String typed) {
-            return Shown.text(typed);
+            return PlanValueText.text(typed);
         }
     },
     /** A number with a decimal point. */
@@ -32,7 +32,7 @@ public enum KeyKind {
     FLAG {
         @Override
         public String written(String typed) {
-            return "true".equals(typed) || "false".equals(typed) ? typed : Shown.text(typed);
+            return "true".equals(typed) || "false".equals(typed) ? typed : PlanValueText.text(typed);
         }
     },
     /** Two numbers, the lower first. */
@@ -42,7 +42,7 @@ public enum KeyKind {
             Matcher two = TWO_NUMBERS.matcher(typed.strip());
             return two.matches()
                     ? "[" + TomlValue.ofNumber(two.group(1)) + ", " + TomlValue.ofNumber(two.group(2)) + "]"
-                    : Shown.text(typed);
+                    : PlanValueText.text(typed);
         }
     },
     /** Texts with commas between them, or with semicolons where a text holds a comma. */
@@ -51,7 +51,7 @@ public enum KeyKind {
         public String written(String typed) {
             return Arrays.stream(typed.split(typed.contains(";") ? ";" : ","))
                     .map(String::strip)
-                    .map(Shown::text)
+                    .map(PlanValueText::text)
                     .collect(Collectors.joining(", ", "[", "]"));
         }
     },
@@ -60,7 +60,7 @@ public enum KeyKind {
     IN_TEXT {
         @Override
         public String written(String typed) {
-            return Shown.text(typed);
+            return PlanValueText.text(typed);
         }
     };
 

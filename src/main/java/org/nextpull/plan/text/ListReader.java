@@ -27,8 +27,8 @@ record ListReader(TableReader table, String key) {
                     .error(
                             FindingCode.PLAN_WINDOW_REVERSED,
                             table.spot(key),
-                            Detail.of("low", Shown.number(pair.get(0))),
-                            Detail.of("high", Shown.number(pair.get(1))));
+                            Detail.of("low", PlanValueText.number(pair.get(0))),
+                            Detail.of("high", PlanValueText.number(pair.get(1))));
             return Optional.empty();
         }
         return pair.size() == 2 ? Optional.of(pair) : Optional.empty();
@@ -87,8 +87,8 @@ record ListReader(TableReader table, String key) {
                         .error(
                                 FindingCode.PLAN_NOT_RISING,
                                 table.element(key, array, index),
-                                Detail.of("rpm", Shown.number(rpm.get(index))),
-                                Detail.of("before", Shown.number(rpm.get(index - 1))));
+                                Detail.of("rpm", PlanValueText.number(rpm.get(index))),
+                                Detail.of("before", PlanValueText.number(rpm.get(index - 1))));
                 return false;
             }
         }

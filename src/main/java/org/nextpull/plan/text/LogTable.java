@@ -19,12 +19,12 @@ final class LogTable {
 
     private static final PlanKey<Map<Role, String>> COLUMNS = PlanKey.of(
                     "columns",
-                    KeyFormat.byRole((table, role) -> table.text(role.id()), Shown::text)
+                    KeyFormat.byRole((table, role) -> table.text(role.id()), PlanValueText::text)
                             .allowing("header texts"))
             .said("Columns", "Which column is what, where the headers do not say it: `{ torque = \"Load 1\" }`.");
     private static final PlanKey<Map<Role, Unit>> UNITS = PlanKey.of(
                     "units",
-                    KeyFormat.byRole(LogTable::unit, unit -> Shown.text(unit.symbol()))
+                    KeyFormat.byRole(LogTable::unit, unit -> PlanValueText.text(unit.symbol()))
                             .allowing("unit symbols"))
             .said("Units", "The unit of a column: `{ torque = \"lbf.ft\" }`.");
     private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new Range(1, 40)))

@@ -22,8 +22,8 @@ record NumberCheck(Problems problems, Range range) {
             problems.error(
                     FindingCode.PLAN_OUT_OF_RANGE,
                     spot,
-                    Detail.of("low", Shown.number(range.low())),
-                    Detail.of("high", Shown.number(range.high())));
+                    Detail.of("low", PlanValueText.number(range.low())),
+                    Detail.of("high", PlanValueText.number(range.high())));
             return OptionalDouble.empty();
         }
         return OptionalDouble.of(number);

@@ -66,11 +66,11 @@ public final class PlanDraft {
         Map<String, Integer> lines = new LinkedHashMap<>();
         for (String key : parsed.keySet()) {
             Object value = parsed.get(List.of(key));
-            if (value instanceof TomlTable && Shown.key(key).equals(key)) {
+            if (value instanceof TomlTable && PlanValueText.key(key).equals(key)) {
                 lines.put(key, line(parsed.inputPositionOf(List.of(key))));
             } else if (value instanceof TomlArray array
                     && holdsTables(array)
-                    && Shown.key(key).equals(key)) {
+                    && PlanValueText.key(key).equals(key)) {
                 IntStream.range(0, array.size())
                         .forEach(index -> lines.put(key + "[" + (index + 1) + "]", line(array.inputPositionOf(index))));
             } else {

@@ -15,7 +15,7 @@ record Range(double low, double high) {
 
     /** As the handbook writes it. */
     String text() {
-        return Shown.number(low) + " to " + Shown.number(high);
+        return PlanValueText.number(low) + " to " + PlanValueText.number(high);
     }
 
     boolean holds(double value) {

@@ -85,7 +85,7 @@ final class TableReader {
         return new Spot(
                 dotted(key),
                 own.or(() -> position),
-                value(key).map(Shown::value).orElse(""));
+                value(key).map(PlanValueText::value).orElse(""));
     }
 
     /** What is written for a key; empty when it is absent or wrong. */
@@ -279,10 +279,10 @@ final class TableReader {
 
     Spot element(String key, TomlArray array, int index) {
         Optional<TomlPosition> own = Optional.ofNullable(array.inputPositionOf(index));
-        return new Spot(dotted(key) + "[" + (index + 1) + "]", own, Shown.value(array.get(index)));
+        return new Spot(dotted(key) + "[" + (index + 1) + "]", own, PlanValueText.value(array.get(index)));
     }
 
     private String dotted(String key) {
-        return path.isEmpty() ? Shown.key(key) : path + "." + Shown.key(key);
+        return path.isEmpty() ? PlanValueText.key(key) : path + "." + PlanValueText.key(key);
     }
 }

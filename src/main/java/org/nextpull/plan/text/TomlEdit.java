@@ -47,14 +47,14 @@ final class TomlEdit {
         }
         Optional<Statement> before = last(path(table));
         if (before.isEmpty() && table.isEmpty()) {
-            return inserted(0, Shown.key(key) + " = " + value + newline);
+            return inserted(0, PlanValueText.key(key) + " = " + value + newline);
         }
         if (before.isEmpty()) {
             return new TomlEdit(withTable(table)).set(table, key, value);
         }
         List<String> header = before.get().header();
         String name = path.subList(header.size(), path.size()).stream()
-                .map(Shown::key)
+                .map(PlanValueText::key)
                 .collect(Collectors.joining("."));
         return inserted(before.get().span().to(), name + " = " + value + newline);
     }
@@ -231,7 +231,7 @@ final class TomlEdit {
         return lines.isEmpty()
                 ? "{}"
                 : lines.entrySet().stream()
-                        .map(line -> Shown.key(line.getKey()) + " = " + line.getValue())
+                        .map(line -> PlanValueText.key(line.getKey()) + " = " + line.getValue())
                         .collect(Collectors.joining(", ", "{ ", " }"));
     }
 

@@ -19,7 +19,7 @@ final class TomlValue {
 
     static String written(Object value) {
         if (value instanceof String text) {
-            return Shown.text(text);
+            return PlanValueText.text(text);
         }
         if (value instanceof Double number) {
             return number(number);
@@ -33,7 +33,7 @@ final class TomlValue {
             return table.isEmpty()
                     ? "{}"
                     : table.entrySet().stream()
-                            .map(entry -> Shown.key(entry.getKey()) + " = " + written(entry.getValue()))
+                            .map(entry -> PlanValueText.key(entry.getKey()) + " = " + written(entry.getValue()))
                             .collect(Collectors.joining(", ", "{ ", " }"));
         }
         return moment(value);
@@ -41,9 +41,9 @@ final class TomlValue {
 
     private static String number(double number) {
         if (!Double.isFinite(number)) {
-            return Shown.value(number);
+            return PlanValueText.value(number);
         }
-        return Math.abs(number) < LARGEST_PLAIN ? Shown.number(number) : Double.toString(number);
+        return Math.abs(number) < LARGEST_PLAIN ? PlanValueText.number(number) : Double.toString(number);
     }
 
     /** Times without seconds are none of TOML's. */
@@ -86,7 +86,7 @@ final class TomlValue {
     static String ofNumber(String typed) {
         String plain = typed.strip();
         if (!plain.matches("[+-]?(\\d{1,15}(\\.\\d{0,20})?|\\.\\d{1,20})")) {
-            return Shown.text(plain);
+            return PlanValueText.text(plain);
         }
         BigDecimal exact = new BigDecimal(plain).stripTrailingZeros();
         return exact.signum() == 0 ? "0" : exact.toPlainString();

@@ -3,7 +3,7 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.chart.Band;
+import org.nextpull.chart.DrawnBand;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
@@ -33,8 +33,8 @@ final class PlotNumbers {
             grid = grid.row(
                     number(point.x()),
                     Shown.fixed(point.y(), 1),
-                    edge(plot.band().map(Band::low), index),
-                    edge(plot.band().map(Band::high), index),
+                    edge(plot.band().map(DrawnBand::low), index),
+                    edge(plot.band().map(DrawnBand::high), index),
                     "fitted curve");
         }
         return grid;

@@ -23,8 +23,8 @@ import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Standing;
-import org.nextpull.session.Act;
+import org.nextpull.response.PullStatus;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
@@ -119,14 +119,14 @@ final class BenchActions {
     }
 
     /** Hands on what was done by hand, and says back how it was understood. */
-    private void tell(Act act) {
+    private void tell(OperatorAction act) {
         source.tell(act);
         String taken = new LiveText(sheets.get().shown()).taken(act);
         foot.say(doubt(act).map(doubt -> taken + " " + doubt).orElse(taken));
     }
 
-    private Optional<String> doubt(Act act) {
-        return act instanceof Act.Setting set
+    private Optional<String> doubt(OperatorAction act) {
+        return act instanceof OperatorAction.Setting set
                 ? moment.get().flatMap(now -> new SettingDoubt(plan(now), now.result()).of(set.setting()))
                 : Optional.empty();
     }
@@ -146,7 +146,7 @@ final class BenchActions {
     }
 
     private Question strike(MeasuredPull pull) {
-        return pull.standing() == Standing.STRUCK
+        return pull.standing() == PullStatus.STRUCK
                 ? questions().restore(pull.number())
                 : questions().strike(pull.number());
     }

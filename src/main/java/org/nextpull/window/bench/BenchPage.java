@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.report.ConditionLine;
-import org.nextpull.report.Lead;
+import org.nextpull.report.NextStep;
 
 /**
  * Everything that the bench page shows, in words and data; the views add nothing.
@@ -29,7 +29,7 @@ public record BenchPage(
         Remark recording,
         Optional<Remark> running,
         List<Remark> urgent,
-        Lead lead,
+        NextStep lead,
         List<ConditionLine> conditions,
         Optional<SweepPlot> sweep,
         Optional<SpeedPlot> speed,

@@ -20,7 +20,7 @@ import org.nextpull.report.AnswerText;
 import org.nextpull.report.ConditionText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
-import org.nextpull.report.LeadText;
+import org.nextpull.report.NextStepText;
 import org.nextpull.report.PlaybackText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Conditions;
@@ -56,7 +56,7 @@ public final class BenchPresenter {
                 running.map(RunningState::recording).orElseGet(() -> pace(moment)),
                 running.flatMap(RunningState::pull),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
-                new LeadText(shown).of(result),
+                new NextStepText(shown).of(result),
                 new ConditionText(shown)
                         .lines(
                                 result.plan().start(),

@@ -16,8 +16,8 @@ import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.window.page.FieldNumber;
@@ -28,26 +28,28 @@ final class BenchQuestions {
     private static final List<String> YES = List.of("yes", "y");
     private static final List<String> NO = List.of("no", "n");
 
-    private final Consumer<Act> tell;
+    private final Consumer<OperatorAction> tell;
     private final FindingText sentences;
 
-    BenchQuestions(Consumer<Act> tell, Shown shown) {
+    BenchQuestions(Consumer<OperatorAction> tell, Shown shown) {
         this.tell = tell;
         this.sentences = FindingText.in(shown);
     }
 
     Question strike(int pull) {
-        return withReason("Strike pull " + pull + ": it no longer counts.", why -> new Act.Strike(pull, why));
+        return withReason(
+                "Strike pull " + pull + ": it no longer counts.", why -> new OperatorAction.Strike(pull, why));
     }
 
     Question restore(int pull) {
-        return new Question("Let pull " + pull + " count again?", List.of(), texts -> done(new Act.Restore(pull)));
+        return new Question(
+                "Let pull " + pull + " count again?", List.of(), texts -> done(new OperatorAction.Restore(pull)));
     }
 
     Question lift(int pull) {
         return withReason(
                 "Lift what knock and limits of pull " + pull + " forbid, on your word.",
-                why -> new Act.Lift(pull, why));
+                why -> new OperatorAction.Lift(pull, why));
     }
 
     /** That the operator watches alone what no channel does. */
@@ -56,14 +58,14 @@ final class BenchQuestions {
             return new Question(
                     "Every limit of the plan was watched in the last pull.", List.of(), texts -> Optional.empty());
         }
-        Act.OwnWatch watch = new Act.OwnWatch(limits);
+        OperatorAction.OwnWatch watch = new OperatorAction.OwnWatch(limits);
         return new Question(
                 "Say that you watch by hand what no channel does: " + ActText.limits(watch) + "?",
                 List.of(),
                 texts -> done(watch));
     }
 
-    private Question withReason(String title, java.util.function.Function<String, Act> act) {
+    private Question withReason(String title, java.util.function.Function<String, OperatorAction> act) {
         return new Question(
                 title,
                 List.of(Question.Field.wide("Why", "")),
@@ -80,7 +82,7 @@ final class BenchQuestions {
                 List.of(Question.Field.wide("Note", "")),
                 texts -> texts.get(0).isBlank()
                         ? Optional.of(EntryText.NOTHING_SAID)
-                        : done(new Act.Note(pull, texts.get(0).strip())));
+                        : done(new OperatorAction.Note(pull, texts.get(0).strip())));
     }
 
     /** What the operator heard: what is not measured can only be said. */
@@ -92,7 +94,8 @@ final class BenchQuestions {
                         return Optional.of(EntryText.noWord("The answer", "yes or no"));
                     }
                     KnockMark mark = YES.contains(said) ? KnockMark.HEARD : KnockMark.NONE;
-                    return done(new Act.Correct(pull, AskedSetting.none().withKnock(mark)));
+                    return done(
+                            new OperatorAction.Correct(pull, AskedSetting.none().withKnock(mark)));
                 });
     }
 
@@ -132,7 +135,7 @@ final class BenchQuestions {
                             offset ? advance : Optional.empty(),
                             lambda.value().map(Lambda::of))
                     .withConfiguration(word(texts.get(2)), word(texts.get(3)));
-            return done(new Act.Correct(pull.number(), setting));
+            return done(new OperatorAction.Correct(pull.number(), setting));
         } catch (IllegalArgumentException outOfRange) {
             return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
         }
@@ -161,7 +164,7 @@ final class BenchQuestions {
                                     offset ? Optional.empty() : deg,
                                     offset ? deg : Optional.empty(),
                                     mixture.value().map(Lambda::of));
-                    return done(new Act.Setting(pull, setting, false));
+                    return done(new OperatorAction.Setting(pull, setting, false));
                 });
     }
 
@@ -175,7 +178,7 @@ final class BenchQuestions {
                     Optional<String> fuel = word(texts.get(1));
                     return label.isEmpty() && fuel.isEmpty()
                             ? Optional.of(EntryText.NOTHING_SAID)
-                            : done(new Act.Next(label, fuel));
+                            : done(new OperatorAction.Next(label, fuel));
                 });
     }
 
@@ -189,16 +192,16 @@ final class BenchQuestions {
                     if (value.fault().isPresent() || value.value().isEmpty()) {
                         return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
                     }
-                    Act.ChangeLimit change = new Act.ChangeLimit(
+                    OperatorAction.ChangeLimit change = new OperatorAction.ChangeLimit(
                             texts.get(0).strip(), value.value().get());
-                    Outcome<SweepPlan> changed = Acts.changed(plan, change);
+                    Outcome<SweepPlan> changed = OperatorActions.changed(plan, change);
                     return changed.isFailed()
                             ? Optional.of(sentences.sentence(changed.findings().get(0)))
                             : done(change);
                 });
     }
 
-    private Optional<String> done(Act act) {
+    private Optional<String> done(OperatorAction act) {
         tell.accept(act);
         return Optional.empty();
     }

@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.report.Lead;
+import org.nextpull.report.NextStep;
 import org.nextpull.window.look.Digits;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
@@ -33,7 +33,7 @@ final class LeadView extends JPanel implements Styled {
     private final Prose whole = new Prose("Why, with the numbers");
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
-    private Lead.Kind kind = Lead.Kind.NOTHING;
+    private NextStep.Kind kind = NextStep.Kind.NOTHING;
 
     /** A number with what stands beside it. */
     private record FigureRow(Digits number, JLabel name, JLabel change) {
@@ -56,7 +56,7 @@ final class LeadView extends JPanel implements Styled {
         }
     }
 
-    void show(Lead lead) {
+    void show(NextStep lead) {
         kind = lead.kind();
         word.setText(lead.word().toUpperCase(java.util.Locale.ROOT));
         word.getAccessibleContext().setAccessibleDescription(lead.word());
@@ -76,7 +76,7 @@ final class LeadView extends JPanel implements Styled {
         dress();
     }
 
-    private void show(FigureRow row, Lead.Figure figure) {
+    private void show(FigureRow row, NextStep.Figure figure) {
         row.number().say(figure.number(), ink());
         row.number().getAccessibleContext().setAccessibleName("Next " + figure.name());
         row.name().setText(figure.unit().isEmpty() ? figure.name() : figure.unit() + " " + figure.name());
@@ -91,7 +91,7 @@ final class LeadView extends JPanel implements Styled {
     }
 
     private boolean isTurned() {
-        return kind == Lead.Kind.STOP;
+        return kind == NextStep.Kind.STOP;
     }
 
     private Color ink() {
@@ -100,7 +100,7 @@ final class LeadView extends JPanel implements Styled {
 
     private void dress() {
         setBackground(isTurned() ? skin.ink() : skin.ground());
-        boolean loud = kind == Lead.Kind.STOP || kind == Lead.Kind.WAIT;
+        boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT;
         word.setFont(scale.bold(loud ? 84 : 40));
         word.setForeground(ink());
         about.setFont(scale.plain(18));

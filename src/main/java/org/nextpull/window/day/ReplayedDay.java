@@ -15,10 +15,10 @@ import java.util.function.UnaryOperator;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.DaySheet;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
 import org.nextpull.session.Amendments;
 import org.nextpull.session.DayByPull;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 import org.tinylog.Logger;
@@ -35,7 +35,7 @@ public final class ReplayedDay implements DaySource, Player {
     private volatile Consumer<DayMoment> watcher = moment -> {};
     private volatile @Nullable Future<?> ticks;
     private @Nullable DayByPull day;
-    private final List<Act> acts;
+    private final List<OperatorAction> acts;
     private Playback playback = Playback.start(0, FIRST_SPEED_S);
 
     private ReplayedDay(String name, DayInput input, Supplier<DayByPull> reader) {
@@ -60,18 +60,18 @@ public final class ReplayedDay implements DaySource, Player {
     }
 
     /** What was done by hand before, as acts, so that more can be done. */
-    private static List<Act> earlier(Amendments amendments) {
-        List<Act> acts = new ArrayList<>();
+    private static List<OperatorAction> earlier(Amendments amendments) {
+        List<OperatorAction> acts = new ArrayList<>();
         amendments
                 .corrected()
                 .forEach((pull, setting) -> acts.add(
                         amendments.assumed().contains(pull)
-                                ? new Act.Setting(pull, setting, true)
-                                : new Act.Correct(pull, setting)));
-        amendments.struck().forEach((pull, why) -> acts.add(new Act.Strike(pull, why)));
-        amendments.lifted().forEach(pull -> acts.add(new Act.Lift(pull, "")));
+                                ? new OperatorAction.Setting(pull, setting, true)
+                                : new OperatorAction.Correct(pull, setting)));
+        amendments.struck().forEach((pull, why) -> acts.add(new OperatorAction.Strike(pull, why)));
+        amendments.lifted().forEach(pull -> acts.add(new OperatorAction.Lift(pull, "")));
         if (!amendments.ownWatch().isEmpty()) {
-            acts.add(new Act.OwnWatch(List.copyOf(amendments.ownWatch())));
+            acts.add(new OperatorAction.OwnWatch(List.copyOf(amendments.ownWatch())));
         }
         return acts;
     }
@@ -105,11 +105,11 @@ public final class ReplayedDay implements DaySource, Player {
     }
 
     @Override
-    public void tell(Act act) {
+    public void tell(OperatorAction act) {
         run(() -> {
             acts.add(act);
             if (day != null) {
-                day = day.with(Acts.of(acts).applied(input.session()));
+                day = day.with(OperatorActions.of(acts).applied(input.session()));
                 tell();
             }
         });

@@ -14,7 +14,7 @@ import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
 import org.nextpull.response.MeasuredCurve;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 import org.tinylog.Logger;
@@ -80,7 +80,7 @@ public final class RunningDay implements DaySource {
     }
 
     @Override
-    public synchronized void tell(Act act) {
+    public synchronized void tell(OperatorAction act) {
         if (session == null) {
             Logger.warn("the session has not begun: what was asked for was left out");
         } else {

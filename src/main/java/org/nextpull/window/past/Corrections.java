@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.report.EntryText;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.window.page.FieldNumber;
@@ -20,7 +20,7 @@ final class Corrections {
      *
      * @param take is given what was said; answers with what is wrong with it
      */
-    static Question question(long session, Function<Act.Correct, Optional<String>> take) {
+    static Question question(long session, Function<OperatorAction.Correct, Optional<String>> take) {
         return new Question(
                 "A pull of session " + session + " was run with:",
                 List.of(
@@ -32,7 +32,8 @@ final class Corrections {
                 texts -> corrected(texts, take));
     }
 
-    private static Optional<String> corrected(List<String> texts, Function<Act.Correct, Optional<String>> take) {
+    private static Optional<String> corrected(
+            List<String> texts, Function<OperatorAction.Correct, Optional<String>> take) {
         String pull = texts.get(0).strip();
         FieldNumber advance = FieldNumber.of("Advance", texts.get(1));
         FieldNumber lambda = FieldNumber.of("Lambda", texts.get(2));
@@ -54,7 +55,7 @@ final class Corrections {
                 .withConfiguration(word(texts.get(3)), word(texts.get(4)));
         return setting.equals(AskedSetting.none())
                 ? Optional.of(EntryText.NOTHING_SAID)
-                : take.apply(new Act.Correct(Integer.parseInt(pull), setting));
+                : take.apply(new OperatorAction.Correct(Integer.parseInt(pull), setting));
     }
 
     private static Optional<String> word(String text) {

@@ -32,7 +32,7 @@ class BenchTest {
             Role.KNOCK_EVENTS,
             Role.KNOCK_LEVEL,
             Role.EXHAUST_TEMPERATURE);
-    private static final Program PULL = new Program.Acceleration(Span.of(3000, 6500), 300);
+    private static final BrakeProgram PULL = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
     private static final BenchSetting SETTING =
@@ -43,17 +43,17 @@ class BenchTest {
                 sampleHz, ROLES, new Instruments.Wideband(0.25, 0), 0, 0, new Instruments.Imperfections(1.5, 0));
     }
 
-    private static Day still() {
-        Day usual = Day.usual();
+    private static WeatherDay still() {
+        WeatherDay usual = WeatherDay.usual();
         Temperature warm = usual.warmth().oilWarm();
-        return new Day(
+        return new WeatherDay(
                 usual.morning(),
-                new Day.Change(0, 0),
-                new Day.Warmth(warm, warm, usual.warmth().coolant()),
-                new Day.Scatter(0, 0, new Day.Scatter.Drift(0)));
+                new WeatherDay.Change(0, 0),
+                new WeatherDay.Warmth(warm, warm, usual.warmth().coolant()),
+                new WeatherDay.Scatter(0, 0, new WeatherDay.Scatter.Drift(0)));
     }
 
-    private static Samples pull(Bench bench, BenchSetting setting, Program program) {
+    private static Samples pull(Bench bench, BenchSetting setting, BrakeProgram program) {
         return bench.pull(setting, program).value().orElseThrow().samples();
     }
 
@@ -83,14 +83,15 @@ class BenchTest {
         List<Double> first = new ArrayList<>();
         List<Double> second = new ArrayList<>();
         for (List<Double> seen : List.of(first, second)) {
-            Bench bench = new Bench(Brake.engineBrake(0.15, true), Instruments.usual(20, ROLES), Day.usual(), 42);
+            Bench bench =
+                    new Bench(Brake.engineBrake(0.15, true), Instruments.usual(20, ROLES), WeatherDay.usual(), 42);
             for (int pull = 0; pull < 2; pull++) {
                 Arrays.stream(pull(bench, SETTING, PULL).presentValues(Channel.of(Role.TORQUE)))
                         .forEach(seen::add);
             }
         }
         assertThat(first).isEqualTo(second);
-        Bench other = new Bench(Brake.engineBrake(0.15, true), Instruments.usual(20, ROLES), Day.usual(), 43);
+        Bench other = new Bench(Brake.engineBrake(0.15, true), Instruments.usual(20, ROLES), WeatherDay.usual(), 43);
         assertThat(pull(other, SETTING, PULL).presentValues(Channel.of(Role.TORQUE))[100])
                 .isNotEqualTo(first.get(100));
     }
@@ -172,13 +173,13 @@ class BenchTest {
     /** Standard deviation of 120 pulls: within 4 standard errors (one in 16,000) of what the day was told. */
     @Test
     void pullsScatterAsTheDaySays() {
-        Day day = new Day(
+        WeatherDay day = new WeatherDay(
                 still().morning(),
                 still().change(),
                 still().warmth(),
-                new Day.Scatter(0.004, 0, new Day.Scatter.Drift(0)));
+                new WeatherDay.Scatter(0.004, 0, new WeatherDay.Scatter.Drift(0)));
         Bench bench = new Bench(Brake.engineBrake(0.15, true), perfect(20), day, 7);
-        Program hold = new Program.SparkSteps(5000, List.of(Advance.ofDeg(24)), 1);
+        BrakeProgram hold = new BrakeProgram.SparkSteps(5000, List.of(Advance.ofDeg(24)), 1);
         int pulls = 120;
         double[] means = new double[pulls];
         for (int pull = 0; pull < pulls; pull++) {
@@ -196,10 +197,11 @@ class BenchTest {
         Bench bench = new Bench(
                 Brake.engineBrake(0.15, true),
                 perfect(20),
-                new Day(
+                new WeatherDay(
                         still().morning(),
                         still().change(),
-                        new Day.Warmth(Temperature.ofCelsius(60), Temperature.ofCelsius(95), Temperature.ofCelsius(86)),
+                        new WeatherDay.Warmth(
+                                Temperature.ofCelsius(60), Temperature.ofCelsius(95), Temperature.ofCelsius(86)),
                         still().scatter()),
                 3);
         Span band = Span.of(4000, 6000);
@@ -225,7 +227,7 @@ class BenchTest {
 
     @Test
     void steppedPullsStandOnTheirPlateaus() {
-        Samples samples = pull(quiet(0.15, true), SETTING, new Program.Steps(Span.of(3000, 5000), 500, 3));
+        Samples samples = pull(quiet(0.15, true), SETTING, new BrakeProgram.Steps(Span.of(3000, 5000), 500, 3));
         double[] speeds = samples.presentValues(Channel.of(Role.ENGINE_SPEED));
         for (double plateau = 3000; plateau <= 5000; plateau += 500) {
             double wanted = plateau;
@@ -241,7 +243,7 @@ class BenchTest {
         Samples samples = pull(
                 quiet(0.15, true),
                 SETTING,
-                new Program.SparkSteps(4500, List.of(Advance.ofDeg(14), Advance.ofDeg(24)), 4));
+                new BrakeProgram.SparkSteps(4500, List.of(Advance.ofDeg(14), Advance.ofDeg(24)), 4));
         Channel advance = Channel.of(Role.ADVANCE);
         Channel torque = Channel.of(Role.TORQUE);
         int row = 0;
@@ -260,8 +262,8 @@ class BenchTest {
         List<Role> roles = List.of(Role.TIME, Role.ROLLER_SPEED, Role.TORQUE, Role.ENGINE_SPEED, Role.THROTTLE);
         Instruments instruments =
                 new Instruments(100, roles, new Instruments.Wideband(0, 0), 0, 0, new Instruments.Imperfections(1, 0));
-        Samples samples =
-                pull(new Bench(brake, instruments, still(), 2), SETTING, new Program.RollerRun(Span.of(3000, 6000)));
+        Samples samples = pull(
+                new Bench(brake, instruments, still(), 2), SETTING, new BrakeProgram.RollerRun(Span.of(3000, 6000)));
         Channel speed = Channel.of(Role.ENGINE_SPEED);
         int from = 0;
         while (samples.value(speed, from) <= 3500) {

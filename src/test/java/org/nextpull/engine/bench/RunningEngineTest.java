@@ -19,8 +19,8 @@ import org.nextpull.unit.Span;
 
 class RunningEngineTest {
     private static final long SEED = 11;
-    private static final Program PULL = new Program.Acceleration(Span.of(3000, 4000), 300);
-    private static final Program LONG = new Program.Acceleration(Span.of(3000, 6500), 300);
+    private static final BrakeProgram PULL = new BrakeProgram.Acceleration(Span.of(3000, 4000), 300);
+    private static final BrakeProgram LONG = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
     private static final BenchSetting SETTING =
@@ -30,7 +30,7 @@ class RunningEngineTest {
     private static Bench bench() {
         List<Role> roles = List.of(
                 Role.TIME, Role.ENGINE_SPEED, Role.TORQUE, Role.THROTTLE, Role.OIL_TEMPERATURE, Role.MANIFOLD_PRESSURE);
-        return new Bench(Brake.engineBrake(0, true), Instruments.usual(20, roles), Day.usual(), SEED);
+        return new Bench(Brake.engineBrake(0, true), Instruments.usual(20, roles), WeatherDay.usual(), SEED);
     }
 
     private static RunningEngine start() {
@@ -49,7 +49,7 @@ class RunningEngineTest {
         return pull(engine, PULL);
     }
 
-    private static List<Samples> pull(RunningEngine engine, Program program) {
+    private static List<Samples> pull(RunningEngine engine, BrakeProgram program) {
         List<Samples> result = new ArrayList<>();
         assertThat(engine.pull(SETTING, program).isFailed()).isFalse();
         while (engine.isPulling()) {

@@ -12,7 +12,7 @@ class ProductsTest {
     private static final double UNIVERSAL = 8.314462618;
 
     private static Products burn(EngineFuel fuel, double lambda, double spread) {
-        return Products.of(new Mixture(fuel, Lambda.of(lambda), 0), spread);
+        return Products.of(new FreshCharge(fuel, Lambda.of(lambda), 0), spread);
     }
 
     private static double heatPerAir(double lambda, double spread) {
@@ -36,7 +36,7 @@ class ProductsTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.7, 0.86, 0.95, 1.0, 1.1})
     void burningMakesMoreMolecules(double lambda) {
-        Mixture mixture = new Mixture(TestFuels.E10, Lambda.of(lambda), 0.01);
+        FreshCharge mixture = new FreshCharge(TestFuels.E10, Lambda.of(lambda), 0.01);
         GasMixture gas = Products.of(mixture, 0).gas();
         double moles = gas.gasConstant() / UNIVERSAL * mixture.massPerFuel();
         double freshMoles = mixture.fresh().gasConstant() / UNIVERSAL * mixture.massPerFuel();

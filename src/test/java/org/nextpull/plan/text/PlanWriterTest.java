@@ -87,9 +87,9 @@ class PlanWriterTest {
             })
     void namesOfAnyCharactersReadBackEqual(String name) {
         String own = "own." + name;
-        SweepPlan plan = PlanTextTest.read("[engine]\nname = " + Shown.text(name) + "\n[[blend]]\nname = "
-                + Shown.text(own) + "\ncarbon = 0.86\nhydrogen = 0.14\n[[blend]]\nname = 'x'\nof = { "
-                + Shown.key(own) + " = 1 }\nby = 'mass'");
+        SweepPlan plan = PlanTextTest.read("[engine]\nname = " + PlanValueText.text(name) + "\n[[blend]]\nname = "
+                + PlanValueText.text(own) + "\ncarbon = 0.86\nhydrogen = 0.14\n[[blend]]\nname = 'x'\nof = { "
+                + PlanValueText.key(own) + " = 1 }\nby = 'mass'");
         assertThat(plan.engine().name()).contains(name);
         assertRoundTrip(plan);
     }

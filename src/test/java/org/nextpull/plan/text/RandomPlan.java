@@ -50,7 +50,7 @@ final class RandomPlan {
 
     private void write() {
         header("engine");
-        maybe("name", Shown.text(one(NAMES)));
+        maybe("name", PlanValueText.text(one(NAMES)));
         maybe("displacement_l", decimal(1, 8));
         maybe("cylinders", whole(1, 16));
         maybe("compression_ratio", decimal(6, 16));
@@ -84,9 +84,9 @@ final class RandomPlan {
         maybe("response", one(List.of("\"torque\"", "'power'")));
         maybe("learn_from_notebook", one(List.of("true", "false")));
         text.append("[[wire]]\n");
-        line("device", Shown.text("first" + one(NAMES)));
+        line("device", PlanValueText.text("first" + one(NAMES)));
         text.append("[[wire]]\n");
-        line("device", Shown.text("second" + one(NAMES)));
+        line("device", PlanValueText.text("second" + one(NAMES)));
         maybe("columns", "[\"rpm\", \"torque [N.m]\", \"a,b\"]");
     }
 

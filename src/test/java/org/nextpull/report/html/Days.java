@@ -13,11 +13,11 @@ import org.nextpull.intake.csv.Inputs;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.rig.DemoLog;
-import org.nextpull.rig.DemoLogs;
 import org.nextpull.session.Amendments;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionInput;
+import org.nextpull.simulator.DemoLog;
+import org.nextpull.simulator.DemoLogs;
 
 /** Days to make sheets of. */
 final class Days {

@@ -25,11 +25,11 @@ import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.pull.PullRules;
-import org.nextpull.rig.DemoLog;
-import org.nextpull.rig.DemoLogs;
 import org.nextpull.session.LogReading;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionInput;
+import org.nextpull.simulator.DemoLog;
+import org.nextpull.simulator.DemoLogs;
 
 /** The keys of the JSON documents are a promise: more may be added, none may go. */
 class DocumentsTest {

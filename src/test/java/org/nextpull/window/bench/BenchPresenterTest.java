@@ -11,10 +11,10 @@ import org.nextpull.chart.Point;
 import org.nextpull.chart.ReferenceLine;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.report.ConditionLine;
-import org.nextpull.report.Lead;
-import org.nextpull.session.Act;
-import org.nextpull.session.Acts;
+import org.nextpull.report.NextStep;
 import org.nextpull.session.DayByPull;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.SampleDays;
 import org.nextpull.window.day.DayMoment;
@@ -60,7 +60,7 @@ class BenchPresenterTest {
     @Test
     void aStopHasNoNextPull() {
         BenchPage page = page(TIMING, TIMING.pulls());
-        assertThat(page.lead().kind()).isEqualTo(Lead.Kind.STOP);
+        assertThat(page.lead().kind()).isEqualTo(NextStep.Kind.STOP);
         assertThat(page.next()).isEmpty();
         assertThat(page.sweep().map(SweepPlot::lines).orElse(List.of()))
                 .noneMatch(line -> line.kind() == ReferenceLine.Kind.NEXT);
@@ -141,8 +141,8 @@ class BenchPresenterTest {
 
     @Test
     void aStruckPullIsCrossedOutWithItsReason() {
-        DayByPull struck = TIMING.with(
-                Acts.of(List.of(new Act.Strike(2, "throttle slipped"))).applied(TIMING.input()));
+        DayByPull struck = TIMING.with(OperatorActions.of(List.of(new OperatorAction.Strike(2, "throttle slipped")))
+                .applied(TIMING.input()));
         PullCard card = page(struck, 4).cards().get(1);
         assertThat(card.mark()).isEqualTo("struck");
         assertThat(card.tone()).isEqualTo(Tone.PLAIN);
@@ -151,8 +151,9 @@ class BenchPresenterTest {
 
     @Test
     void aNoteIsShownWithItsPull() {
-        DayByPull noted = TIMING.with(
-                Acts.of(List.of(new Act.Note(OptionalInt.of(1), "new plugs"))).applied(TIMING.input()));
+        DayByPull noted =
+                TIMING.with(OperatorActions.of(List.of(new OperatorAction.Note(OptionalInt.of(1), "new plugs")))
+                        .applied(TIMING.input()));
         assertThat(page(noted, 1).cards().get(0).remarks()).contains(new Remark(Tone.PLAIN, "Note: new plugs"));
     }
 

@@ -12,8 +12,8 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.Act;
 import org.nextpull.session.DayByPull;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.UnitSystem;
@@ -22,7 +22,7 @@ import org.nextpull.window.page.Question;
 
 /** What the operator answers becomes an act; what makes no sense is said, and nothing is done. */
 class BenchQuestionsTest {
-    private final List<Act> told = new ArrayList<>();
+    private final List<OperatorAction> told = new ArrayList<>();
     private final BenchQuestions questions = new BenchQuestions(told::add, new Shown(UnitSystem.METRIC));
 
     private static Optional<String> answer(Question question, String... texts) {
@@ -35,20 +35,20 @@ class BenchQuestionsTest {
         assertThat(answer(questions.strike(3), " ")).isPresent();
         assertThat(told).isEmpty();
         assertThat(answer(questions.strike(3), " throttle slipped ")).isEmpty();
-        assertThat(told).containsExactly(new Act.Strike(3, "throttle slipped"));
+        assertThat(told).containsExactly(new OperatorAction.Strike(3, "throttle slipped"));
     }
 
     @Test
     void liftingNeedsAReason() {
         assertThat(answer(questions.lift(7), "")).isPresent();
         assertThat(answer(questions.lift(7), "loose bracket rattled")).isEmpty();
-        assertThat(told).containsExactly(new Act.Lift(7, "loose bracket rattled"));
+        assertThat(told).containsExactly(new OperatorAction.Lift(7, "loose bracket rattled"));
     }
 
     @Test
     void restoringIsAYes() {
         assertThat(answer(questions.restore(3))).isEmpty();
-        assertThat(told).containsExactly(new Act.Restore(3));
+        assertThat(told).containsExactly(new OperatorAction.Restore(3));
     }
 
     @Test
@@ -60,8 +60,8 @@ class BenchQuestionsTest {
         answer(questions.knock(5), "n");
         assertThat(told)
                 .containsExactly(
-                        new Act.Correct(4, AskedSetting.none().withKnock(KnockMark.HEARD)),
-                        new Act.Correct(5, AskedSetting.none().withKnock(KnockMark.NONE)));
+                        new OperatorAction.Correct(4, AskedSetting.none().withKnock(KnockMark.HEARD)),
+                        new OperatorAction.Correct(5, AskedSetting.none().withKnock(KnockMark.NONE)));
     }
 
     @Test
@@ -78,7 +78,7 @@ class BenchQuestionsTest {
         assertThat(told).isEmpty();
         assertThat(answer(question, "21,5", "0.880", "", "e10")).isEmpty();
         assertThat(told)
-                .containsExactly(new Act.Correct(
+                .containsExactly(new OperatorAction.Correct(
                         1,
                         AskedSetting.none()
                                 .withValues(
@@ -93,7 +93,7 @@ class BenchQuestionsTest {
         Question question = questions.set(6, Optional.of("28.0"), Optional.empty(), false);
         assertThat(answer(question, "27.5", "")).isEmpty();
         assertThat(told)
-                .containsExactly(new Act.Setting(
+                .containsExactly(new OperatorAction.Setting(
                         6,
                         AskedSetting.none()
                                 .withValues(Optional.of(Advance.ofDeg(27.5)), Optional.empty(), Optional.empty()),
@@ -109,8 +109,8 @@ class BenchQuestionsTest {
         answer(questions.fitted(), "short pipe", "");
         assertThat(told)
                 .containsExactly(
-                        new Act.Note(OptionalInt.empty(), "rain"),
-                        new Act.Next(Optional.of("short pipe"), Optional.empty()));
+                        new OperatorAction.Note(OptionalInt.empty(), "rain"),
+                        new OperatorAction.Next(Optional.of("short pipe"), Optional.empty()));
     }
 
     @Test
@@ -121,6 +121,6 @@ class BenchQuestionsTest {
         assertThat(answer(questions.limit(plan), "exhaust_c", "")).isPresent();
         assertThat(told).isEmpty();
         assertThat(answer(questions.limit(plan), "exhaust_c", "850")).isEmpty();
-        assertThat(told).containsExactly(new Act.ChangeLimit("exhaust_c", 850));
+        assertThat(told).containsExactly(new OperatorAction.ChangeLimit("exhaust_c", 850));
     }
 }

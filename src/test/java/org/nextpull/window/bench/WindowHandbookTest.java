@@ -17,7 +17,7 @@ import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.nextpull.app.DaySheet;
 import org.nextpull.report.Shown;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
@@ -35,7 +35,7 @@ class WindowHandbookTest {
         public void start(Consumer<DayMoment> watcher) {}
 
         @Override
-        public void tell(Act act) {}
+        public void tell(OperatorAction act) {}
 
         @Override
         public DaySheet sheet() {

@@ -41,7 +41,8 @@ class ComparedPageIT {
 
     private DrivenPage open() {
         DrivenPage page = DrivenPage.open(
-                foot -> new ComparedDesk(work, foot, new NotebookAccess(folder.resolve("none.db"), false)), SMALL);
+                foot -> new ComparedController(work, foot, new NotebookAccess(folder.resolve("none.db"), false)),
+                SMALL);
         page.press("A");
         page.type("Log, folder, or session:3", "sample-logs/hillclimb-manifold.csv");
         page.enter("Log, folder, or session:3");

@@ -53,8 +53,8 @@ class PastPageIT {
         work.close();
     }
 
-    private PastDesk.Ways ways() {
-        return new PastDesk.Ways(
+    private PastController.Ways ways() {
+        return new PastController.Ways(
                 opened::add,
                 session -> Optional.of(Finding.error(
                         FindingCode.LIVE_WITHOUT_CAPTURE,
@@ -68,7 +68,7 @@ class PastPageIT {
     private DrivenPage open() throws Exception {
         Path file = SampleNotebook.with(
                 folder, List.of("hillclimb-e10-timing", "hatchback-roller-mixture", "hillclimb-knock"));
-        return DrivenPage.open(foot -> new PastDesk(work, foot, new NotebookAccess(file, false), ways()), SMALL);
+        return DrivenPage.open(foot -> new PastController(work, foot, new NotebookAccess(file, false), ways()), SMALL);
     }
 
     @Test

@@ -15,7 +15,7 @@ import org.nextpull.app.NotebookAccess;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 
@@ -79,7 +79,7 @@ class PastPresenterTest {
                             book.keepAct(
                                     2,
                                     Instant.parse("2026-06-01T10:00:00Z"),
-                                    new Act.Note(OptionalInt.empty(), "tyres changed"));
+                                    new OperatorAction.Note(OptionalInt.empty(), "tyres changed"));
                             return true;
                         })
                         .isFailed())

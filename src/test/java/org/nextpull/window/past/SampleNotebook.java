@@ -14,7 +14,7 @@ import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.session.Act;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 
@@ -44,7 +44,8 @@ public final class SampleNotebook {
                 plan, inputs.logs().stream().map(Input.Log::recording).toList(), List.of());
         long id = notebook.begin(new SessionStart(at, "test", planFile, text, Optional.empty()));
         notebook.keepPull(id, at, input, Session.evaluate(input));
-        notebook.keepAct(id, at.plusSeconds(60), new Act.Note(OptionalInt.of(1), "belt squeal on the overrun"));
+        notebook.keepAct(
+                id, at.plusSeconds(60), new OperatorAction.Note(OptionalInt.of(1), "belt squeal on the overrun"));
         notebook.close(id, at.plusSeconds(7200));
     }
 }

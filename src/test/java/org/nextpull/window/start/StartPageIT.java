@@ -61,7 +61,7 @@ class StartPageIT {
                 () -> Outcome.of(List.of(
                         new PortInfo("/dev/ttyUSB0", "Serial adapter"), new PortInfo("/dev/ttyACM1", "Data logger"))),
                 settings -> Outcome.of(logger));
-        return DrivenPage.open(foot -> new StartDesk(work, foot, ports, orders::add), size);
+        return DrivenPage.open(foot -> new StartController(work, foot, ports, orders::add), size);
     }
 
     @Test

@@ -1,0 +1,119 @@
+package org.nextpull.alarm;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Role;
+import org.nextpull.pull.KnockLoad;
+import org.nextpull.unit.Pressure;
+
+/**
+ * What is known of the engine's running at a row: speed, load, barometer. A channel that is logged more slowly than the rows keeps its
+ * last value. Changes as rows come; not for use by several threads.
+ */
+final class EngineRunning {
+    /** Standard atmosphere, for a boost limit without any barometer. */
+    private static final Pressure STANDARD = Pressure.ofPascals(101_325);
+
+    /** Without a throttle, torque tells load: an engine on overrun or coasting is far below half of its best. */
+    private static final double SHARE_OF_BEST_TORQUE = 0.5;
+
+    /** A lambda sensor tells of what burnt so long before, in s, where the plan does not say: gas and sensor need it (common practice, no source). */
+    private static final double LAMBDA_DELAY_S = 0.5;
+
+    /** Times in logs are decimals; their differences miss the last digit. */
+    private static final double ROUNDING_S = 1e-9;
+
+    private final AlarmRules rules;
+    private final KnockLoad knockLoad = new KnockLoad();
+    private OptionalDouble rpm = OptionalDouble.empty();
+    private OptionalDouble throttle = OptionalDouble.empty();
+    private OptionalDouble torque = OptionalDouble.empty();
+    private double bestTorque;
+    private double baroPascals;
+    private boolean falling;
+    private boolean loadedForKnock;
+    private boolean loaded = true;
+    private Optional<RowPlace> tippedIn = Optional.empty();
+    private boolean atSensor = true;
+
+    EngineRunning(AlarmRules rules) {
+        this.rules = rules;
+        this.baroPascals = rules.baro().orElse(STANDARD).pascals();
+    }
+
+    void take(Row row) {
+        loadedForKnock = knockLoad.isLoaded(row.view().samples(), row.index());
+        speed(row).ifPresent(now -> {
+            falling = rpm.isPresent() && now < rpm.getAsDouble();
+            rpm = OptionalDouble.of(now);
+        });
+        row.find(Role.THROTTLE).ifPresent(now -> throttle = OptionalDouble.of(now));
+        row.find(Role.TORQUE).ifPresent(now -> {
+            torque = OptionalDouble.of(now);
+            bestTorque = Math.max(bestTorque, now);
+        });
+        row.find(Role.BAROMETER).ifPresent(now -> baroPascals = now);
+        boolean now = isFullLoad();
+        if (now && !loaded) {
+            tippedIn = Optional.of(row.moment());
+        }
+        loaded = now;
+        double delayS = rules.lambdaDelayS().orElse(LAMBDA_DELAY_S);
+        atSensor = now
+                && tippedIn.map(since -> row.moment().secondsSince(since) >= delayS - ROUNDING_S)
+                        .orElse(true);
+    }
+
+    private OptionalDouble speed(Row row) {
+        OptionalDouble engine = row.find(Role.ENGINE_SPEED);
+        OptionalDouble roller = row.find(Role.ROLLER_SPEED);
+        if (engine.isPresent()
+                || roller.isEmpty()
+                || rules.engineRevPerRollerRev().isEmpty()) {
+            return engine;
+        }
+        return OptionalDouble.of(
+                roller.getAsDouble() * rules.engineRevPerRollerRev().getAsDouble());
+    }
+
+    OptionalDouble rpm() {
+        return rpm;
+    }
+
+    /** Whether the load is one at which knock matters. */
+    boolean isLoadedForKnock() {
+        return loadedForKnock;
+    }
+
+    double baroPascals() {
+        return baroPascals;
+    }
+
+    /** Within the band; an unknown speed counts as within. */
+    boolean isInBand() {
+        return rules.band().isEmpty() || rpm.isEmpty() || rules.band().get().contains(rpm.getAsDouble());
+    }
+
+    /** At or above the band's lowest speed, where oil pressure must have built up; an unknown speed counts as above. */
+    boolean isAboveBandStart() {
+        return rules.band().isEmpty()
+                || rpm.isEmpty()
+                || rpm.getAsDouble() >= rules.band().get().fromRpm();
+    }
+
+    /** Full load, and for long enough that the lambda sensor shows it: what it reads just after a tip-in was burnt before. */
+    boolean isFullLoadAtSensor() {
+        return atSensor;
+    }
+
+    /** By the throttle; without one by torque, without that by a speed within the band that is not falling. */
+    boolean isFullLoad() {
+        if (throttle.isPresent()) {
+            return throttle.getAsDouble() >= rules.fullLoad();
+        }
+        if (torque.isPresent()) {
+            return isInBand() && torque.getAsDouble() > SHARE_OF_BEST_TORQUE * bestTorque;
+        }
+        return isInBand() && !falling;
+    }
+}

@@ -1,0 +1,37 @@
+package org.nextpull.pull;
+
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+
+/**
+ * A candidate before it has a number.
+ *
+ * @param kind what it is
+ * @param parts its parts as points of the trace, in order of time; a sweep or a hold has one
+ * @param objection why it cannot be used
+ */
+record FoundStretch(PullKind kind, List<TracePoints> parts, Optional<Objection> objection) {
+    /** A reason and its numbers. */
+    record Objection(RefusalReason reason, List<Detail> details) {
+        static Objection of(RefusalReason reason, Detail... details) {
+            return new Objection(reason, List.of(details));
+        }
+    }
+
+    FoundStretch {
+        parts = List.copyOf(parts);
+    }
+
+    FoundStretch withObjection(Objection why) {
+        return new FoundStretch(kind, parts, Optional.of(why));
+    }
+
+    TracePoints first() {
+        return parts.get(0);
+    }
+
+    TracePoints last() {
+        return parts.get(parts.size() - 1);
+    }
+}

@@ -1,0 +1,174 @@
+package org.nextpull.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.Verdict;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Setting;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+
+/** Puts the next step into large print. */
+public final class NextStepText {
+    private static final String LISTEN = "Knock is not measured: listen, and mark what you hear.";
+
+    /** How a change of a setting is called to either side, its decimal places, and the least that is one. */
+    private record Sides(int places, String above, String below, double least) {}
+
+    private final AdviceText words;
+    private final BriefAdvice brief;
+
+    public NextStepText(Shown shown) {
+        this.words = new AdviceText(shown);
+        this.brief = new BriefAdvice(words);
+    }
+
+    /** The next step of a day as it stands. */
+    public NextStep of(SessionResult result) {
+        return result.verdict().map(verdict -> of(result, verdict)).orElseGet(() -> nothing(result));
+    }
+
+    private static NextStep nothing(SessionResult result) {
+        boolean sweeps =
+                result.plan().timing().isPresent() || result.plan().mixture().isPresent();
+        String why = sweeps
+                ? "What was found in the log leaves no setting to advise; see the warnings."
+                : "The plan has neither timing nor mixture to sweep.";
+        return new NextStep(
+                NextStep.Kind.NOTHING, sweeps ? "No advice" : "No sweep", List.of(), "", why, Optional.empty(), why);
+    }
+
+    private NextStep of(SessionResult result, Verdict verdict) {
+        Advice advice = verdict.advice();
+        boolean stops = advice.action() == Action.STOP;
+        Optional<Setting> last = stops ? Optional.empty() : last(result.pulls());
+        Optional<Proposal> setting =
+                advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
+        return new NextStep(
+                kind(advice.action()),
+                word(advice.action()),
+                setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
+                about(advice, result.pulls().size() + 1),
+                stops ? heard(result) + ended(advice) : brief.sentence(advice),
+                listen(result, advice),
+                words.because(advice));
+    }
+
+    /** At a stop knock comes first. */
+    private static String heard(SessionResult result) {
+        return KnockText.leading(result).stream()
+                .map(sentence -> sentence + " ")
+                .collect(Collectors.joining());
+    }
+
+    private static Optional<Setting> last(List<MeasuredPull> pulls) {
+        return pulls.isEmpty()
+                ? Optional.empty()
+                : Optional.of(pulls.get(pulls.size() - 1).setting());
+    }
+
+    private static NextStep.Kind kind(Action action) {
+        return switch (action) {
+            case PULL -> NextStep.Kind.PULL;
+            case REPEAT -> NextStep.Kind.REPEAT;
+            case WAIT -> NextStep.Kind.WAIT;
+            case STOP -> NextStep.Kind.STOP;
+        };
+    }
+
+    private static String word(Action action) {
+        return switch (action) {
+            case PULL -> "Set";
+            case REPEAT -> "Once more";
+            case WAIT -> "Wait";
+            case STOP -> "Stop";
+        };
+    }
+
+    private static String about(Advice advice, int next) {
+        return switch (advice.action()) {
+            case PULL, REPEAT -> "for pull " + next;
+            case WAIT -> "then set for pull " + next;
+            case STOP -> advice.leave().isPresent() ? "leave in the engine" : AdviceText.NOTHING_TO_LEAVE;
+        };
+    }
+
+    /** What decided the setting that is left, and why it ends. */
+    private String ended(Advice advice) {
+        String why = brief.sentence(advice);
+        return advice.leave()
+                .map(chosen -> AdviceText.capitalised(AdviceText.by(chosen)) + ". " + why)
+                .orElse(why);
+    }
+
+    /** What nothing watches, and that the operator must listen. */
+    private static Optional<String> listen(SessionResult result, Advice advice) {
+        String said = Stream.of(WatchText.of(result), listens(advice) ? Optional.of(LISTEN) : Optional.<String>empty())
+                .flatMap(Optional::stream)
+                .collect(Collectors.joining(" "));
+        return said.isEmpty() ? Optional.empty() : Optional.of(said);
+    }
+
+    private static boolean listens(Advice advice) {
+        return advice.reason() instanceof Reason.Searching searching && searching.listen();
+    }
+
+    private static List<NextStep.Figure> figures(Proposal wanted, Optional<Setting> last, SweepPlan plan) {
+        Sides spark = new Sides(
+                1,
+                "more",
+                "less",
+                plan.timing().map(timing -> timing.step().resolution()).orElse(0.0));
+        Sides mixture = new Sides(
+                3,
+                "leaner",
+                "richer",
+                plan.mixture().map(found -> found.step().resolution()).orElse(0.0));
+        List<NextStep.Figure> figures = new ArrayList<>();
+        wanted.advance()
+                .map(Advance::deg)
+                .ifPresent(deg -> figures.add(new NextStep.Figure(
+                        Shown.fixed(deg, 1),
+                        "deg",
+                        "spark advance",
+                        change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
+        wanted.map().ifPresent(map -> figures.add(new NextStep.Figure(MapText.degrees(map), "deg", "spark map", "")));
+        wanted.offset()
+                .map(Advance::deg)
+                .ifPresent(deg -> figures.add(new NextStep.Figure(
+                        AdviceText.signed(deg),
+                        "deg",
+                        "on the present map",
+                        change(deg, last.flatMap(Setting::offset).map(Advance::deg), spark))));
+        wanted.lambda()
+                .map(Lambda::value)
+                .ifPresent(lambda -> figures.add(new NextStep.Figure(
+                        Shown.fixed(lambda, 3),
+                        "",
+                        "lambda",
+                        change(lambda, last.flatMap(Setting::lambda).map(Lambda::value), mixture))));
+        return figures;
+    }
+
+    private static String change(double wanted, Optional<Double> was, Sides sides) {
+        if (was.isEmpty()) {
+            return "";
+        }
+        double by = wanted - was.get();
+        String number = Shown.fixed(Math.abs(by), sides.places());
+        if (Double.parseDouble(number) == 0 || Math.abs(by) < sides.least() - 1e-9) {
+            return "unchanged";
+        }
+        return number + " " + (by > 0 ? sides.above() : sides.below());
+    }
+}

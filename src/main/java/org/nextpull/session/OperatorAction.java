@@ -1,0 +1,76 @@
+package org.nextpull.session;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalInt;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.plan.Limit;
+
+/** What an operator does by hand while a session runs. Pulls are named by their number over the day, refused ones included. */
+public sealed interface OperatorAction {
+    /**
+     * Takes a pull out: it gives no response any more, but its knock and limits still forbid.
+     *
+     * @param why the operator's words
+     */
+    record Strike(int pull, String why) implements OperatorAction {}
+
+    /** Takes a struck pull in again. */
+    record Restore(int pull) implements OperatorAction {}
+
+    /**
+     * Lifts what the knock and the limits of a pull forbid.
+     *
+     * @param why the operator's words
+     */
+    record Lift(int pull, String why) implements OperatorAction {}
+
+    /**
+     * Says afterwards what a pull was really run with; only what the setting holds is changed.
+     *
+     * @param setting what was run
+     */
+    record Correct(int pull, AskedSetting setting) implements OperatorAction {}
+
+    /**
+     * Says what is set in the engine for a pull, which need not be over or begun.
+     *
+     * @param setting what is set, with the configuration that is fitted
+     * @param assumed whether nobody said so and the proposal was taken
+     */
+    record Setting(int pull, AskedSetting setting, boolean assumed) implements OperatorAction {}
+
+    /**
+     * A remark.
+     *
+     * @param pull the pull that it belongs to; empty for one on the session
+     */
+    record Note(OptionalInt pull, String text) implements OperatorAction {}
+
+    /**
+     * Changes a limit from now on; what earlier pulls met stays.
+     *
+     * @param key as in the plan's table {@code [limits]}
+     * @param value in the unit of that key
+     */
+    record ChangeLimit(String key, double value) implements OperatorAction {}
+
+    /**
+     * Says that limits which no channel watches are watched by the operator alone, so that the sweep may go on toward what they guard.
+     *
+     * @param limits which
+     */
+    record OwnWatch(List<Limit> limits) implements OperatorAction {
+        public OwnWatch {
+            limits = List.copyOf(limits);
+        }
+    }
+
+    /**
+     * Says what is fitted now, before its first pull; what is empty stays as it was.
+     *
+     * @param label configuration
+     * @param fuel name of the fuel
+     */
+    record Next(Optional<String> label, Optional<String> fuel) implements OperatorAction {}
+}

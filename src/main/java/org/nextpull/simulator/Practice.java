@@ -1,0 +1,196 @@
+package org.nextpull.simulator;
+
+import java.io.ByteArrayInputStream;
+import java.io.InputStream;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Verdict;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.Recording;
+import org.nextpull.channel.Samples;
+import org.nextpull.engine.bench.Bench;
+import org.nextpull.engine.bench.BenchPull;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.intake.ByteSource;
+import org.nextpull.intake.csv.Input;
+import org.nextpull.intake.csv.LogFiles;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.Amendments;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionInput;
+import org.nextpull.session.SessionResult;
+
+/**
+ * A day of practice on the model engine, without any terminal: it proposes, somebody sets, the engine pulls, its log is read as any other
+ * is, and the advice moves on. Keeps the day so far; not for use by several threads.
+ */
+public final class Practice {
+    private static final String NAME = "practice.csv";
+
+    private final RigEngine rig;
+    private final Bench bench;
+    private final List<Samples> parts = new ArrayList<>();
+    private final List<Proposal> settings = new ArrayList<>();
+    private final Map<Integer, String> struck = new LinkedHashMap<>();
+    private SessionResult result;
+
+    private Practice(RigEngine rig) {
+        this.rig = rig;
+        this.bench = rig.bench();
+        this.result = Session.evaluate(SessionInput.of(rig.plan(), List.of(), List.of()));
+    }
+
+    /** A day with the engine that a plan describes and a seed varies, or the findings that say why there is none. */
+    public static Outcome<Practice> start(SweepPlan plan, long seed) {
+        return RigEngine.of(plan, seed).map(Practice::new);
+    }
+
+    static Practice on(RigEngine rig) {
+        return new Practice(rig);
+    }
+
+    public SweepPlan plan() {
+        return rig.plan();
+    }
+
+    /** All that the day says so far. */
+    public SessionResult result() {
+        return result;
+    }
+
+    /** The next step. */
+    public Advice advice() {
+        return result.verdict()
+                .map(Verdict::advice)
+                .orElseThrow(() -> new IllegalStateException("a plan that sweeps something always has an advice"));
+    }
+
+    /** Pulls run so far, struck ones included. */
+    public int pulls() {
+        return parts.size();
+    }
+
+    /** The settings of the pulls so far, in order. */
+    public List<Proposal> settings() {
+        return List.copyOf(settings);
+    }
+
+    /**
+     * Runs a pull at a setting, which may be one that was not proposed.
+     *
+     * @return the day after it, or why the pull was not run: the setting lies outside the plan, or the engine cannot run so
+     */
+    public Outcome<SessionResult> pull(Proposal setting) {
+        List<Finding> outside = PlanSpan.check(rig.plan(), setting);
+        if (!outside.isEmpty()) {
+            return Outcome.failed(outside);
+        }
+        return run(setting, Optional.empty()).map(pull -> {
+            result = evaluate();
+            return result;
+        });
+    }
+
+    /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
+    Outcome<BenchPull> run(Proposal setting, Optional<String> label) {
+        Outcome<BenchPull> pulled =
+                bench.pull(rig.benchSetting(setting, label), rig.kit().program());
+        pulled.value().ifPresent(pull -> {
+            parts.add(pull.samples());
+            settings.add(setting);
+        });
+        return pulled;
+    }
+
+    /** Reads the log of the day so far and takes the advice on from there. */
+    void judge() {
+        result = evaluate();
+    }
+
+    /** Takes a pull out of the day; false when there is no such pull. */
+    public boolean strike(int number, String why) {
+        if (number < 1 || number > parts.size()) {
+            return false;
+        }
+        struck.put(number, why);
+        result = evaluate();
+        return true;
+    }
+
+    /** The truth beside what was found. Takes a second or two. */
+    public Debrief debrief() {
+        int knocking = (int) parts.stream().filter(this::knocked).count();
+        Optional<Proposal> leave = advice().leave().map(Chosen::setting);
+        return new Debriefing(rig).of(parts.size(), knocking, leave);
+    }
+
+    RigEngine rig() {
+        return rig;
+    }
+
+    List<Samples> parts() {
+        return List.copyOf(parts);
+    }
+
+    private SessionResult evaluate() {
+        String text = LogText.of(parts, LogDialect.PLAIN, List.of(), List.of());
+        Outcome<Input> read = new LogFiles(rig.plan().log().hints()).read(new Written(text));
+        List<Recording> recordings = read.value().stream()
+                .filter(Input.Log.class::isInstance)
+                .map(input -> ((Input.Log) input).recording())
+                .toList();
+        SessionInput input = SessionInput.of(rig.plan(), recordings, List.of())
+                .withSettings(asked())
+                .withAmendments(new Amendments(struck, Set.of(), Map.of()));
+        return Session.evaluate(input);
+    }
+
+    private List<AskedSetting> asked() {
+        List<AskedSetting> rows = new ArrayList<>();
+        for (int index = 0; rig.needsSettings() && index < settings.size(); index++) {
+            Proposal setting = settings.get(index);
+            rows.add(new AskedSetting(
+                    Optional.empty(),
+                    OptionalInt.of(index + 1),
+                    OptionalInt.empty(),
+                    setting.advance(),
+                    setting.offset(),
+                    setting.lambda(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    KnockMark.NOT_MEASURED,
+                    Optional.empty()));
+        }
+        return rows;
+    }
+
+    private boolean knocked(Samples samples) {
+        KnockCount count = new KnockCount(rig);
+        count.add(samples);
+        return count.isHeard();
+    }
+
+    /** The log of the day so far. */
+    private record Written(String text) implements ByteSource {
+        @Override
+        public String name() {
+            return NAME;
+        }
+
+        @Override
+        public InputStream open() {
+            return new ByteArrayInputStream(text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+}

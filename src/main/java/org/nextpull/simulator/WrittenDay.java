@@ -1,0 +1,108 @@
+package org.nextpull.simulator;
+
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Consumer;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Proposal;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
+
+/**
+ * A day on the model engine, written down.
+ *
+ * @param log text of the log
+ * @param truth text of the truth, in TOML
+ * @param settings text of the settings file, where the log alone does not tell what was set
+ * @param pulls pulls in the log
+ */
+public record WrittenDay(String log, String truth, Optional<String> settings, int pulls) {
+    private static final int PATIENCE = 60;
+
+    /** A day whose settings are those of the advice, until it stops. */
+    public static Outcome<WrittenDay> following(EngineDayOrder order, Consumer<Proposal> progress) {
+        return RigEngine.of(order.plan(), order.seed()).then(rig -> following(rig, order.dialect(), progress));
+    }
+
+    /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan. */
+    public static Outcome<WrittenDay> of(
+            EngineDayOrder order, List<AskedSetting> settings, Consumer<Proposal> progress) {
+        return RigEngine.of(order.plan(), order.seed()).then(rig -> {
+            Practice practice = Practice.on(rig);
+            for (AskedSetting row : settings) {
+                Optional<String> other =
+                        row.fuel().filter(fuel -> !fuel.equals(rig.fuel().name()));
+                if (other.isPresent()) {
+                    return Outcome.failed(Finding.error(
+                            FindingCode.RIG_ONE_FUEL,
+                            Place.nowhere(),
+                            Detail.of("fuel", other.get()),
+                            Detail.of("other", rig.fuel().name())));
+                }
+                Proposal setting = new Proposal(row.advance(), row.offsetDeg(), row.lambda());
+                List<Finding> wrong = PlanSpan.check(rig.plan(), setting);
+                if (wrong.isEmpty()) {
+                    wrong = practice.run(setting, row.label()).findings();
+                }
+                if (!wrong.isEmpty()) {
+                    return Outcome.failed(wrong);
+                }
+                progress.accept(setting);
+            }
+            practice.judge();
+            boolean labelled = settings.stream().anyMatch(row -> row.label().isPresent());
+            return Outcome.of(written(practice, order.dialect(), labelled ? List.of(Role.LABEL) : List.of()));
+        });
+    }
+
+    private static Outcome<WrittenDay> following(RigEngine rig, LogDialect dialect, Consumer<Proposal> progress) {
+        Practice practice = Practice.on(rig);
+        while (practice.advice().action() != Action.STOP && practice.pulls() < PATIENCE) {
+            Proposal setting = practice.advice().setting().orElseThrow();
+            List<Finding> wrong = practice.pull(setting).findings();
+            if (!wrong.isEmpty()) {
+                return Outcome.failed(wrong);
+            }
+            progress.accept(setting);
+        }
+        return Outcome.of(written(practice, dialect, List.of()));
+    }
+
+    private static WrittenDay written(Practice practice, LogDialect dialect, List<Role> words) {
+        RigEngine rig = practice.rig();
+        String log = LogText.of(
+                practice.parts(),
+                dialect,
+                words,
+                List.of(LogText.INVENTED, rig.engine().design().name() + ", seed " + rig.seed()));
+        String truth = DayTruth.text(rig, practice.debrief());
+        Optional<String> settings = rig.needsSettings() ? Optional.of(settings(practice.settings())) : Optional.empty();
+        return new WrittenDay(log, truth, settings, practice.pulls());
+    }
+
+    private static String settings(List<Proposal> settings) {
+        StringBuilder text = new StringBuilder("pull,advance_deg,offset_deg,lambda\n");
+        for (int index = 0; index < settings.size(); index++) {
+            Proposal setting = settings.get(index);
+            text.append(index + 1)
+                    .append(',')
+                    .append(setting.advance().map(value -> plain(value.deg())).orElse(""))
+                    .append(',')
+                    .append(setting.offset().map(value -> plain(value.deg())).orElse(""))
+                    .append(',')
+                    .append(setting.lambda().map(value -> plain(value.value())).orElse(""))
+                    .append('\n');
+        }
+        return text.toString();
+    }
+
+    private static String plain(double value) {
+        return String.format(Locale.ROOT, "%.3f", value);
+    }
+}

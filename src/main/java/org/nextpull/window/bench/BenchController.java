@@ -1,0 +1,133 @@
+package org.nextpull.window.bench;
+
+import java.awt.EventQueue;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.app.DaySheet;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Page;
+import org.nextpull.window.work.Latest;
+import org.nextpull.window.work.Work;
+
+/**
+ * The bench page at work: moments of the day come in on any thread, pages are made on the working thread, and the event thread shows the
+ * latest of them.
+ */
+public final class BenchController implements Page {
+    private final DaySource source;
+    private final Work work;
+    private final FootBar foot;
+    private final Consumer<List<String>> urgent;
+    private final Function<Shown, DaySheet.Order> sheets;
+    private final BenchView view;
+    private final Latest<DayMoment> moments;
+    private final Latest<BenchPage> pages;
+    private volatile BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
+    private volatile UnitSystem units = UnitSystem.METRIC;
+    private volatile @Nullable DayMoment last;
+
+    /**
+     * A page for a day.
+     *
+     * @param source where the day comes from
+     * @param urgent shows what must be seen on every page
+     * @param sheets how sheets are written in those units
+     */
+    public BenchController(
+            DaySource source,
+            Work work,
+            FootBar foot,
+            Consumer<List<String>> urgent,
+            Function<Shown, DaySheet.Order> sheets) {
+        this.source = source;
+        this.work = work;
+        this.foot = foot;
+        this.urgent = urgent;
+        this.sheets = sheets;
+        this.view = new BenchView(work);
+        this.moments = new Latest<>(work::think, this::make);
+        this.pages = new Latest<>(EventQueue::invokeLater, this::show);
+    }
+
+    /** Starts the day. */
+    public void start() {
+        source.start(moments::give);
+    }
+
+    private void make(DayMoment moment) {
+        last = moment;
+        pages.give(presenter.page(moment));
+    }
+
+    private void show(BenchPage page) {
+        view.show(page);
+        urgent.accept(page.urgent().stream().map(Remark::sentence).toList());
+    }
+
+    @Override
+    public void units(UnitSystem newUnits) {
+        units = newUnits;
+        work.think(() -> {
+            presenter = new BenchPresenter(newUnits);
+            DayMoment moment = last;
+            if (moment != null) {
+                make(moment);
+            }
+        });
+    }
+
+    /** How many pictures its charts have drawn. */
+    public int pictures() {
+        return view.pictures();
+    }
+
+    @Override
+    public String title() {
+        return "Bench";
+    }
+
+    @Override
+    public String hint() {
+        return source.player().isPresent()
+                ? "Space: pause, go on    N, B: a pull on, back    X: strike    E: export    F1: all keys"
+                : "S: say what is set    K: knock    X: strike    E: export    F1: all keys";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public void focus() {
+        view.focus();
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        view.style(skin, scale);
+    }
+
+    @Override
+    public List<KeyCommand> keys() {
+        return new BenchActions(
+                        source,
+                        work,
+                        foot,
+                        view::selected,
+                        () -> Optional.ofNullable(last),
+                        () -> sheets.apply(new Shown(units)))
+                .keys();
+    }
+}

@@ -1,0 +1,324 @@
+package org.nextpull.window.start;
+
+import java.awt.EventQueue;
+import java.time.Duration;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.Consumer;
+import java.util.function.Function;
+import javax.swing.JComponent;
+import org.jspecify.annotations.Nullable;
+import org.nextpull.app.PlanFile;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
+import org.nextpull.intake.serial.PortInfo;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.live.PlanPorts;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.FindingText;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.FootBar;
+import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Page;
+import org.nextpull.window.page.Question;
+import org.nextpull.window.work.Latest;
+import org.nextpull.window.work.Work;
+
+/**
+ * The page that starts a session, at work. The plan in hand belongs to the event thread; plans are judged, files read and ports opened
+ * on the working thread.
+ */
+public final class StartController implements Page, AutoCloseable {
+    /** How long a port is waited for: one that was just plugged in needs a moment. */
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
+
+    private final Work work;
+    private final FootBar foot;
+    private final PortAccess ports;
+    private final Consumer<StartOrder> begin;
+    private final StartView view;
+    private final Latest<Judging> judging;
+    private final Latest<ArrivalsPage> arriving;
+    private PlanForm form = PlanForm.fresh();
+    private int generation;
+    private int shownGeneration = -1;
+    private Shown shown = new Shown(UnitSystem.METRIC);
+    private volatile boolean watching;
+    private volatile @Nullable Arrivals arrivals;
+
+    private record Judging(PlanForm form, Shown shown, int generation) {}
+
+    /**
+     * The page.
+     *
+     * @param ports the ports of this computer
+     * @param begin begins a session; called on the working thread
+     */
+    public StartController(Work work, FootBar foot, PortAccess ports, Consumer<StartOrder> begin) {
+        this.work = work;
+        this.foot = foot;
+        this.ports = ports;
+        this.begin = begin;
+        this.judging = new Latest<>(work::think, this::judge);
+        this.view = new StartView(new StartView.Wishes(
+                this::change, this::open, this::save, this::fresh, this::findPorts, this::watch, this::start));
+        this.arriving = new Latest<>(EventQueue::invokeLater, this::arrived);
+        other(form);
+    }
+
+    private void change(Function<PlanForm, PlanForm> changed) {
+        form = changed.apply(form);
+        judging.give(new Judging(form, shown, generation));
+    }
+
+    private void other(PlanForm newForm) {
+        generation++;
+        change(before -> newForm);
+    }
+
+    private void judge(Judging asked) {
+        FormPage page = new FormPresenter(asked.shown())
+                .page(asked.form().draft(), asked.form().file(), asked.form().isChanged());
+        EventQueue.invokeLater(() -> {
+            view.show(page, asked.generation() != shownGeneration);
+            shownGeneration = asked.generation();
+        });
+    }
+
+    private void fresh() {
+        leaving(() -> other(PlanForm.fresh()));
+    }
+
+    /** Whether the plan has changes that are in no file. On the event thread. */
+    public boolean hasChanges() {
+        return form.isChanged();
+    }
+
+    /** Goes on at once where nothing would be lost, else asks. */
+    private void leaving(Runnable goOn) {
+        if (form.isChanged()) {
+            foot.ask(new Question("The plan has changes that are in no file. Drop them?", List.of(), texts -> {
+                EventQueue.invokeLater(goOn);
+                return Optional.empty();
+            }));
+        } else {
+            goOn.run();
+        }
+    }
+
+    private void open() {
+        leaving(() -> foot.ask(new Question(
+                "Open a plan.", List.of(Question.Field.file("File", form.file().orElse("sweep-plans/"))), texts -> {
+                    read(texts.get(0));
+                    return Optional.empty();
+                })));
+    }
+
+    /** Opens the plan in that file. */
+    public void read(String file) {
+        work.think(() -> PlanForm.read(file), read -> {
+            read.value().ifPresent(this::other);
+            foot.say(read.isFailed() ? sentences(read.findings()) : "Opened " + file + ".");
+        });
+    }
+
+    private void save() {
+        foot.ask(new Question(
+                "Write the plan.",
+                List.of(Question.Field.file("File", form.file().orElse("plan.toml"))),
+                texts -> {
+                    String file = texts.get(0).strip();
+                    if (file.isEmpty()) {
+                        return Optional.of("Name a file.");
+                    }
+                    write(form, file);
+                    return Optional.empty();
+                }));
+    }
+
+    private void write(PlanForm written, String file) {
+        boolean isOwn = written.file().equals(Optional.of(file));
+        work.think(() -> !isOwn && PlanFile.exists(file), taken -> {
+            if (taken) {
+                foot.ask(new Question("There is a " + file + " already. Write over it?", List.of(), texts -> {
+                    writeNow(written, file);
+                    return Optional.empty();
+                }));
+            } else {
+                writeNow(written, file);
+            }
+        });
+    }
+
+    private void writeNow(PlanForm written, String file) {
+        work.think(() -> PlanFile.write(written.draft().text(), file), fault -> {
+            if (fault.isEmpty()) {
+                change(now -> new PlanForm(now.draft(), Optional.of(file), written.draft()));
+            }
+            foot.say(fault.map(finding -> sentences(List.of(finding))).orElse("Wrote " + file + "."));
+        });
+    }
+
+    private String sentences(List<Finding> findings) {
+        FindingText text = FindingText.in(shown);
+        return findings.stream().findFirst().map(text::withPlace).orElse("");
+    }
+
+    private void findPorts() {
+        findPorts(found -> foot.say(
+                found.isFailed()
+                        ? sentences(found.findings())
+                        : count(found.value().orElse(List.of()))));
+    }
+
+    private void findPorts(Consumer<Outcome<List<PortInfo>>> told) {
+        work.think(() -> ports.list().get(), found -> {
+            view.source().ports(found.value().orElse(List.<PortInfo>of()));
+            told.accept(found);
+        });
+    }
+
+    private static String count(List<PortInfo> found) {
+        return switch (found.size()) {
+            case 0 -> "No port was found.";
+            case 1 -> "One port was found.";
+            default -> found.size() + " ports were found.";
+        };
+    }
+
+    private void watch(SourceChoice choice) {
+        SweepPlan plan = form.plan().value().orElse(SweepPlan.defaults());
+        Shown units = shown;
+        view.source().say("Looking at " + (choice.name().isEmpty() ? "the wires of the plan" : choice.name()) + ".");
+        work.think(() -> {
+            stopWatching();
+            Outcome<LiveIntake> intake = choice.source(plan);
+            if (intake.value().isPresent()) {
+                watching = true;
+                arrivals =
+                        Arrivals.start(intake.value().get(), plan.log().hints(), ports.opener(), units, arriving::give);
+            } else {
+                EventQueue.invokeLater(() -> view.source().say(sentences(intake.findings())));
+            }
+        });
+    }
+
+    private void arrived(ArrivalsPage page) {
+        if (watching) {
+            view.source().show(page);
+        }
+    }
+
+    /** On the working thread only. */
+    private void stopWatching() {
+        watching = false;
+        Arrivals running = arrivals;
+        arrivals = null;
+        if (running != null) {
+            running.close();
+        }
+    }
+
+    private void start() {
+        Outcome<SweepPlan> plan = form.plan();
+        if (plan.value().isEmpty()) {
+            foot.say("The plan has errors; F8 goes to the next.");
+            view.form().focusNextWrong();
+            return;
+        }
+        PlanForm ordered = form;
+        SourceChoice choice = view.source().choice();
+        work.think(() -> {
+            Outcome<LiveIntake> intake = choice.source(plan.value().get());
+            if (intake.value().isEmpty()) {
+                EventQueue.invokeLater(() -> {
+                    view.source().say(sentences(intake.findings()));
+                    foot.say(sentences(intake.findings()));
+                });
+                return;
+            }
+            List<Finding> missing = PlanPorts.missing(intake.value().get(), ports.opener(), PATIENCE);
+            if (!missing.isEmpty()) {
+                EventQueue.invokeLater(() -> {
+                    view.source().say(sentences(missing));
+                    foot.say(sentences(missing));
+                });
+                return;
+            }
+            stopWatching();
+            begin.accept(new StartOrder(
+                    plan.value().get(),
+                    ordered.file(),
+                    ordered.draft().text(),
+                    intake.value().get()));
+        });
+    }
+
+    @Override
+    public String title() {
+        return "Start";
+    }
+
+    @Override
+    public String hint() {
+        return "F8: next thing to mend    F6: see what arrives    Ctrl S: save    Ctrl Enter: start    F1: all keys";
+    }
+
+    @Override
+    public JComponent view() {
+        return view;
+    }
+
+    @Override
+    public List<KeyCommand> keys() {
+        return List.of(
+                KeyCommand.of("ctrl O", "Ctrl O", "open a plan", this::open),
+                KeyCommand.of("ctrl S", "Ctrl S", "save the plan", this::save),
+                KeyCommand.of("ctrl N", "Ctrl N", "a new plan", this::fresh),
+                KeyCommand.of("F2", "F2", "choose a folder of logs", view.source()::chooseFolder),
+                KeyCommand.of("F5", "F5", "look for ports", this::findPorts),
+                KeyCommand.of(
+                        "F6",
+                        "F6",
+                        "see what arrives",
+                        () -> watch(view.source().choice())),
+                KeyCommand.of(
+                        "F8",
+                        "F8",
+                        "to the next field that is wrong",
+                        () -> view.form().focusNextWrong()),
+                KeyCommand.of("ctrl ENTER", "Ctrl Enter", "start the session", this::start));
+    }
+
+    @Override
+    public void units(UnitSystem units) {
+        shown = new Shown(units);
+        Shown newShown = shown;
+        work.think(() -> {
+            Arrivals running = arrivals;
+            if (running != null) {
+                running.units(newShown);
+            }
+        });
+        change(before -> before);
+    }
+
+    @Override
+    public void focus() {
+        view.form().focus();
+        findPorts(found -> {});
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        view.style(skin, scale);
+    }
+
+    @Override
+    public void close() {
+        stopWatching();
+    }
+}

@@ -1,0 +1,132 @@
+package org.nextpull.simulator;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Proposal;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.unit.Advance;
+
+class PracticeTest {
+    private static final String BOTH = """
+            [engine]
+            displacement_l = 1.6
+            cylinders = 4
+            compression_ratio = 10.5
+            [band]
+            from_rpm = 4000
+            to_rpm = 6000
+            rows_every_rpm = 1000
+            [timing]
+            start_deg = 20
+            least_deg = 14
+            most_deg = 36
+            [mixture]
+            start_lambda = 0.86
+            richest_lambda = 0.80
+            leanest_lambda = 0.94
+            [limits]
+            knock_events = 1
+            """;
+
+    private static SweepPlan plan(String text) {
+        return PlanText.read(text, "plan.toml").value().orElseThrow();
+    }
+
+    private static Proposal advance(double deg) {
+        return new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
+    }
+
+    @Test
+    void theEngineHasTheSizeThatThePlanNames() {
+        RigEngine rig = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
+        assertThat(rig.engine().design().displacement()).isCloseTo(1.6e-3, within(1e-9));
+        assertThat(rig.engine().design().cylinders()).isEqualTo(4);
+        assertThat(rig.engine().design().cylinder().drive().compressionRatio()).isEqualTo(10.5);
+        assertThat(rig.engine().design().boost().full().pascals()).isZero();
+        RigEngine charged = RigEngine.of(plan(BOTH.replace("cylinders = 4", "induction = \"boosted\"")), 1)
+                .value()
+                .orElseThrow();
+        assertThat(charged.engine().design().boost().full().pascals()).isPositive();
+    }
+
+    @Test
+    void anotherSeedHidesAnotherTruth() {
+        RigEngine one = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
+        RigEngine again = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
+        RigEngine other = RigEngine.of(plan(BOTH), 2).value().orElseThrow();
+        assertThat(again.truth()).isEqualTo(one.truth());
+        assertThat(Math.abs(other.truth().peak().deg() - one.truth().peak().deg()))
+                .isGreaterThan(0.05);
+        assertThat(other.day().scatter().torque())
+                .isNotEqualTo(one.day().scatter().torque());
+        assertThat(other.benchSeed()).isNotEqualTo(one.benchSeed());
+    }
+
+    @Test
+    void aDayThatFollowsTheAdviceEndsNearTheTruth() {
+        Practice practice = Practice.start(plan(BOTH), 4).value().orElseThrow();
+        while (practice.advice().action() != Action.STOP) {
+            assertThat(practice.pulls()).isLessThan(30);
+            practice.pull(practice.advice().setting().orElseThrow());
+        }
+        Debrief debrief = practice.debrief();
+        assertThat(debrief.pulls()).isEqualTo(practice.pulls());
+        assertThat(debrief.torqueLeftPercent().orElseThrow()).isLessThan(0.8);
+        assertThat(Math.abs(debrief.degreesOff().orElseThrow())).isLessThan(4);
+        assertThat(Math.abs(debrief.lambdaOff().orElseThrow())).isLessThan(0.05);
+    }
+
+    @Test
+    void whoLeavesTheStartLeavesTorque() {
+        Practice practice = Practice.start(plan(BOTH), 4).value().orElseThrow();
+        practice.pull(advance(14));
+        Debrief debrief = practice.debrief();
+        assertThat(debrief.left().orElseThrow().advanceDeg()).isEqualTo(14);
+        assertThat(debrief.torqueLeftPercent().orElseThrow()).isGreaterThan(2);
+        assertThat(debrief.degreesOff().orElseThrow()).isNegative();
+    }
+
+    @Test
+    void knockIsCountedInTheDebrief() {
+        String hot = BOTH.replace("compression_ratio = 10.5", "compression_ratio = 14.5");
+        Practice practice = Practice.start(plan(hot), 4).value().orElseThrow();
+        practice.pull(advance(20));
+        practice.pull(advance(34));
+        Debrief debrief = practice.debrief();
+        assertThat(debrief.truth().timing().onsetDeg().orElseThrow()).isLessThan(34);
+        assertThat(debrief.knockingPulls()).isPositive();
+    }
+
+    @Test
+    void aSettingOutsideThePlanIsNotRun() {
+        Practice practice = Practice.start(plan(BOTH), 4).value().orElseThrow();
+        assertThat(practice.pull(advance(50)).findings().get(0).code()).isEqualTo(FindingCode.RIG_SETTING_OUTSIDE);
+        assertThat(practice.pulls()).isZero();
+    }
+
+    @Test
+    void theHatchbackOnItsRollerCanBePractisedToo() {
+        String roller = BOTH.substring(0, BOTH.indexOf("[timing]")) + """
+                [dyno]
+                kind = "chassis-inertia"
+                torque_at = "wheel"
+                roller_inertia_kg_m2 = 60
+                engine_rev_per_roller_rev = 4.3
+                inertia_in_log = false
+                [mixture]
+                start_lambda = 0.86
+                richest_lambda = 0.80
+                leanest_lambda = 0.94
+                """;
+        Practice practice = Practice.start(plan(roller), 4).value().orElseThrow();
+        practice.pull(practice.advice().setting().orElseThrow());
+        assertThat(practice.result().hasPulls()).isTrue();
+        assertThat(practice.result().verdict().orElseThrow().mixture()).isPresent();
+    }
+}
