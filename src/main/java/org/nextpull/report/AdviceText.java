@@ -55,8 +55,14 @@ public final class AdviceText {
                 + advice.earlier().map(StopText::sentence).orElse("");
     }
 
-    /** A setting in words: {@code 28.0 deg, lambda 0.870}. */
+    /** A setting to run in words: {@code 28.0 deg, lambda 0.870}; one without values is the map as it stands. */
     public static String setting(Proposal setting) {
+        String values = values(setting);
+        return values.isEmpty() ? "the map that stands in the engine" : values;
+    }
+
+    /** Spark and mixture in words, as far as they are there. */
+    static String values(Proposal setting) {
         String advance = setting.advance()
                 .map(value -> Shown.fixed(value.deg(), 1) + " deg")
                 .or(() -> setting.offset().map(value -> signed(value.deg()) + " deg on the present map"))
@@ -65,8 +71,7 @@ public final class AdviceText {
                 .map(value -> "lambda " + Shown.fixed(value.value(), 3))
                 .orElse("");
         String spark = setting.map().map(MapText::range).orElse(advance);
-        String both = spark.isEmpty() || lambda.isEmpty() ? spark + lambda : spark + ", " + lambda;
-        return both.isEmpty() ? "the map that stands in the engine" : both;
+        return spark.isEmpty() || lambda.isEmpty() ? spark + lambda : spark + ", " + lambda;
     }
 
     /** The spark and the mixture of what somebody asked for. */

@@ -90,7 +90,7 @@ public final class LiveText {
     }
 
     private static String ran(Setting setting) {
-        String values = AdviceText.setting(new Proposal(setting.advance(), setting.offset(), setting.lambda()));
+        String values = AdviceText.values(new Proposal(setting.advance(), setting.offset(), setting.lambda()));
         String label = setting.label().map(name -> " (" + name + ")").orElse("");
         return (values.isEmpty() ? "setting not known" : values) + label;
     }
@@ -214,7 +214,7 @@ public final class LiveText {
 
     private static String asked(AskedSetting setting) {
         List<String> parts = new ArrayList<>();
-        String values = AdviceText.setting(AdviceText.asked(setting));
+        String values = AdviceText.values(AdviceText.asked(setting));
         if (!values.isEmpty()) {
             parts.add(values);
         }

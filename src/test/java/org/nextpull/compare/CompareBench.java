@@ -18,6 +18,7 @@ final class CompareBench {
     private CompareBench() {}
 
     /** A kind of day, four pulls each and scatter 0.3 % unless it says otherwise. */
+    @SuppressWarnings("ImmutableEnumChecker") // a simulated day is a record that nobody changes
     enum Case {
         STEADY("A B B A A B B A, no drift", SimulatedDay.of("ABBAABBA", 0, Slow.NONE)),
         LINE("A B B A A B B A, straight, 1 % in ten pulls", SimulatedDay.of("ABBAABBA", 0, Slow.straight(-1))),
@@ -28,8 +29,7 @@ final class CompareBench {
         WALK("A B B A A B B A, wandering by 0.10 % a pull", SimulatedDay.of("ABBAABBA", 0, Slow.walk(0.1))),
         COLD(
                 "A B B A A B B A A B B A, first pull 2 % low, dying out",
-                SimulatedDay.of(
-                        "ABBAABBAABBA", 0, Slow.straight(-0.3).and(Slow.settling(2, 3)))),
+                SimulatedDay.of("ABBAABBAABBA", 0, Slow.straight(-0.3).and(Slow.settling(2, 3)))),
         TWO_BOW("A A B B B B A A, bowed by 1 %", SimulatedDay.of("AABBBBAA", 0, Slow.bow(1))),
         THREE_BOW("A B B B A A A B, bowed by 1 %", SimulatedDay.of("ABBBAAAB", 0, Slow.bow(1))),
         THREE_WALK("A B B B A A A B, wandering by 0.10 % a pull", SimulatedDay.of("ABBBAAAB", 0, Slow.walk(0.1))),
@@ -40,8 +40,12 @@ final class CompareBench {
         LABEL_UNSTEADY(
                 "A B B A A B B A, A scatters 0.3 %, B 1.5 %",
                 SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withScatterRatio(5)),
-        QUIET("A B B A A B B A, scatter 0.15 %", SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withScatter(0.15)),
-        ROUGH("A B B A A B B A, scatter 1 %", SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withScatter(1)),
+        QUIET(
+                "A B B A A B B A, scatter 0.15 %",
+                SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withScatter(0.15)),
+        ROUGH(
+                "A B B A A B B A, scatter 1 %",
+                SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withScatter(1)),
         OUTLIERS(
                 "A B B A A B B A, one pull in twenty scatters five times as far",
                 SimulatedDay.of("ABBAABBA", 0, Slow.NONE).withOutliers(0.05));
@@ -62,7 +66,8 @@ final class CompareBench {
     public static void main(String[] args) {
         int days = Integer.parseInt(args[0]);
         PrintStream out = new PrintStream(System.out, true);
-        out.println("| day | claims where nothing differs, % (least and most of five seeds) | finds 1 %, % | half width, % |");
+        out.println(
+                "| day | claims where nothing differs, % (least and most of five seeds) | finds 1 %, % | half width, % |");
         out.println("|---|---|---|---|");
         for (Case each : Case.values()) {
             List<Double> claims = new ArrayList<>();

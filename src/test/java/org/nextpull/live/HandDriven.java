@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.UUID;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.serial.SerialPorts;
@@ -62,7 +63,8 @@ final class HandDriven implements DayEvents {
         return new LiveSetup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(Path.of("target", "nowhere")).orElseThrow(),
+                SessionClaim.of(Path.of("target", "nowhere", UUID.randomUUID().toString()))
+                        .orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
