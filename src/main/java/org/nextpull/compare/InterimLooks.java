@@ -14,11 +14,15 @@ public sealed interface InterimLooks {
      *
      * @param pulls planned pulls of all labels together, at least 4
      * @param earlier looks that came before the number was fixed, not negative; the last look then claims as an open one would
-     * @throws IllegalArgumentException for fewer than 4 pulls or a negative number of looks
      */
     record Planned(int pulls, int earlier) implements InterimLooks {
         private static final double EARLY = 0.0005;
 
+        /**
+         * Checks the numbers.
+         *
+         * @throws IllegalArgumentException for fewer than 4 pulls or a negative number of looks
+         */
         public Planned {
             if (pulls < 4) {
                 throw new IllegalArgumentException("a comparison has at least 4 pulls, not " + pulls);
@@ -57,11 +61,15 @@ public sealed interface InterimLooks {
      * that all of them together make no more false claims than one.
      *
      * @param earlier looks that came before this one, not negative
-     * @throws IllegalArgumentException when it is negative
      */
     record Open(int earlier) implements InterimLooks {
         private static final double FIRST = 0.04;
 
+        /**
+         * Checks the number.
+         *
+         * @throws IllegalArgumentException when it is negative
+         */
         public Open {
             if (earlier < 0) {
                 throw new IllegalArgumentException("earlier looks are counted from 0, not " + earlier);
