@@ -16,10 +16,10 @@ import org.nextpull.math.regression.VariancePart;
  * the mean of the reference, since that is what drift and scatter are known in.
  */
 final class DayModel {
-    /** Pull-to-pull scatter as it usually is, in percent (common practice, no source); it counts little. */
+    /** Pull-to-pull scatter as it usually is, in percent (common practice, no source); it counts as a third of a reading of each label. */
     private static final double USUAL_PERCENT = 0.3;
 
-    private static final double USUAL_FREEDOM = 0.12;
+    private static final double USUAL_FREEDOM = 0.3;
     private static final double WARM_UP_SHOWS = 0.01;
     private static final double LAST_FIRST_ORDER = 1.5;
     private static final int FREEDOM_BESIDE_WARM_UP = 5;

@@ -109,7 +109,7 @@ class SeveralLabelsTest {
                     .anyMatch(comparison -> comparison.difference().interval().excludesZero());
             claimed += any ? 1 : 0;
         }
-        assertThat(claimed).isBetween(8, (int) (days * (0.05 + 3 * Math.sqrt(0.05 * 0.95 / days))));
+        assertThat(claimed).isBetween(4, (int) (days * (0.05 + 3 * Math.sqrt(0.05 * 0.95 / days))));
     }
 
     @Test
