@@ -10,7 +10,6 @@ import java.util.List;
  * @param label configuration
  * @param value band average of the response, above 0, in any unit that all pulls share
  * @param rows response at each row's speed, ascending; may be empty
- * @throws IllegalArgumentException when the value is not above 0 and finite, or the order is not finite
  */
 public record ComparedPull(int number, double order, String label, double value, List<RowValue> rows) {
     /**
@@ -21,6 +20,11 @@ public record ComparedPull(int number, double order, String label, double value,
      */
     public record RowValue(double rpm, double value) {}
 
+    /**
+     * Checks what is given.
+     *
+     * @throws IllegalArgumentException when the value is not above 0 and finite, or the order is not finite
+     */
     public ComparedPull {
         rows = List.copyOf(rows);
         if (!(value > 0) || !Double.isFinite(value) || !Double.isFinite(order)) {

@@ -31,9 +31,13 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
      *
      * @param differencePercent true difference that must be found, above 0
      * @param power probability of finding it, above 0.05 and below 1; common choices are 0.8 and 0.9
-     * @throws IllegalArgumentException outside these ranges
      */
     public record Wish(double differencePercent, double power) {
+        /**
+         * Checks what is given.
+         *
+         * @throws IllegalArgumentException outside these ranges
+         */
         public Wish {
             if (!(differencePercent > 0) || !(power > InterimLooks.ERROR && power < 1)) {
                 throw new IllegalArgumentException("no plan for " + differencePercent + " % at " + power);
