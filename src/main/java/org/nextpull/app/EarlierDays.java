@@ -33,8 +33,8 @@ public record EarlierDays(NotebookAccess notebook) {
             Optional<SessionSummary> before = book.onCapture(captures.toString());
             return before.isPresent() ? Optional.of(book.session(before.get().id())) : Optional.empty();
         });
-        return kept.then(found -> found.map(session -> goingOn(session, captures, plan))
-                .orElseGet(() -> Outcome.of(Optional.empty())));
+        return kept.then(found ->
+                found.map(session -> goingOn(session, captures, plan)).orElseGet(() -> Outcome.of(Optional.empty())));
     }
 
     private static Outcome<Optional<Experience>> goingOn(KeptSession session, Path captures, PlanFile plan) {

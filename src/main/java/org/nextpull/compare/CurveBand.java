@@ -10,9 +10,6 @@ import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
-import org.nextpull.math.regression.Design;
-import org.nextpull.math.regression.LeastSquares;
-import org.nextpull.math.regression.LinearFit;
 
 /**
  * Curves over speed with bands that hold at all speeds together: the difference of two labels, and the mean of each. The largest t over
@@ -135,8 +132,7 @@ final class CurveBand {
         for (int row = 0; row < speeds.size(); row++) {
             Series left = day.fit().residuals(values.get(row));
             for (int pull = 0; pull < pulls.size(); pull++) {
-                residuals[pull][row] =
-                        100 * left.get(pull) / reference(row) * Math.sqrt(weights.get(pull));
+                residuals[pull][row] = 100 * left.get(pull) / reference(row) * Math.sqrt(weights.get(pull));
             }
         }
         return residuals;

@@ -36,7 +36,9 @@ final class DayDrift {
                 double pulls = Math.min(orders.get(row), orders.get(column)) - first;
                 matrix[row][column] = WALK_PERCENT * WALK_PERCENT * pulls;
                 for (Part part : parts) {
-                    matrix[row][column] += part.variance() * part.column().get(row) * part.column().get(column);
+                    matrix[row][column] += part.variance()
+                            * part.column().get(row)
+                            * part.column().get(column);
                 }
             }
         }

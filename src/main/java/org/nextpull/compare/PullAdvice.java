@@ -45,8 +45,6 @@ public record PullAdvice(
                 PullPlan.least(scatter.percent(), wish, labels, PullOrder.TWO_CHANGE_OVERS),
                 cautious.map(plan -> OptionalInt.of(plan.pulls())).orElse(OptionalInt.empty()),
                 PullPlan.resolved(
-                        scatter.percent(),
-                        wish.power(),
-                        PullOrder.THERE_AND_BACK.of(labels, PullPlan.MOST_PULLS)));
+                        scatter.percent(), wish.power(), PullOrder.THERE_AND_BACK.of(labels, PullPlan.MOST_PULLS)));
     }
 }

@@ -92,8 +92,7 @@ public final class CompareWords {
 
     /** The slow change that was taken out. */
     public static String drift(ComparisonResult result) {
-        return "Slow change over the day "
-                + Shown.fixed(result.drift().percentPerPull(), 3) + " % a pull, taken out.";
+        return "Slow change over the day " + Shown.fixed(result.drift().percentPerPull(), 3) + " % a pull, taken out.";
     }
 
     /** Where the order of the pulls comes from. */

@@ -80,9 +80,11 @@ class ComparisonRatesTest {
     void lookingAgainDoesNotRaiseFalseClaims(String drift) {
         Slow slow = drift.equals("bow") ? Slow.bow(1) : Slow.straight(-1);
         double most = band(6.5, LOOKED_AT_DAYS);
-        assertThat(claimedAtAnyLook(slow, 4, 16, look -> new InterimLooks.Planned(16))).isLessThanOrEqualTo(most);
+        assertThat(claimedAtAnyLook(slow, 4, 16, look -> new InterimLooks.Planned(16)))
+                .isLessThanOrEqualTo(most);
         assertThat(claimedAtAnyLook(slow, 8, 24, InterimLooks.Open::new)).isLessThanOrEqualTo(most);
-        assertThat(claimedAtAnyLook(slow, 4, 24, look -> new InterimLooks.EachBlock())).isLessThanOrEqualTo(most);
+        assertThat(claimedAtAnyLook(slow, 4, 24, look -> new InterimLooks.EachBlock()))
+                .isLessThanOrEqualTo(most);
         assertThat(claimedAtAnyLook(
                         slow, 8, 16, look -> look == 0 ? new InterimLooks.Open(0) : new InterimLooks.Planned(16, 1)))
                 .isLessThanOrEqualTo(most);
@@ -122,8 +124,7 @@ class ComparisonRatesTest {
             List<ComparedPull> pulls = days.pulls(random);
             for (int done = first; done <= last; done += 4) {
                 List<ComparedPull> soFar = pulls.subList(0, done);
-                if (SimulatedDay.isClaimed(
-                        soFar, SimulatedDay.difference(soFar), looks.apply((done - first) / 4))) {
+                if (SimulatedDay.isClaimed(soFar, SimulatedDay.difference(soFar), looks.apply((done - first) / 4))) {
                     claimed++;
                     break;
                 }

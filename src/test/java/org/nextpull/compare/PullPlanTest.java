@@ -38,8 +38,10 @@ class PullPlanTest {
         PullPlan plan =
                 PullPlan.least(0.3, wish, LABELS, PullOrder.THERE_AND_BACK).orElseThrow();
         assertThat(plan.order()).containsExactly("A", "B", "B", "A", "A", "B", "B", "A");
-        PullPlan three = PullPlan.least(0.3, wish, LABELS, PullOrder.THREE_CHANGE_OVERS).orElseThrow();
-        PullPlan two = PullPlan.least(0.3, wish, LABELS, PullOrder.TWO_CHANGE_OVERS).orElseThrow();
+        PullPlan three =
+                PullPlan.least(0.3, wish, LABELS, PullOrder.THREE_CHANGE_OVERS).orElseThrow();
+        PullPlan two =
+                PullPlan.least(0.3, wish, LABELS, PullOrder.TWO_CHANGE_OVERS).orElseThrow();
         assertThat(three.pulls()).isBetween(8, 12);
         assertThat(two.pulls()).isBetween(12, 32);
         assertThat(two.order().subList(0, two.pulls() / 4)).containsOnly("A");

@@ -114,10 +114,7 @@ record SimulatedDay(
             if (random.nextDouble() < outliers) {
                 scatter *= 5;
             }
-            double percent = 100
-                    + (isB ? differencePercent : 0)
-                    + percents[place]
-                    + scatter * random.nextGaussian();
+            double percent = 100 + (isB ? differencePercent : 0) + percents[place] + scatter * random.nextGaussian();
             pulls.add(new ComparedPull(place + 1, place, label, 2 * percent, List.of()));
         }
         return pulls;

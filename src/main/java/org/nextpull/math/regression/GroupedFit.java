@@ -81,7 +81,8 @@ public final class GroupedFit {
     public static FitResult<GroupedFit> expected(Design design, ReadingErrors errors, double variance) {
         Series zero = Series.constant(design.rows(), 0);
         return LeastSquares.fit(design, zero, errors.weights()).map(plain -> {
-            double[] own = own(errors, Series.constant(errors.groupCount(), variance).toArray());
+            double[] own =
+                    own(errors, Series.constant(errors.groupCount(), variance).toArray());
             Projection projection = Projection.of(design, errors.shared(), own);
             List<VariancePart> parts = new ArrayList<>();
             for (VariancePart part : scatters(errors, projection, own, zero)) {
@@ -103,8 +104,7 @@ public final class GroupedFit {
      * A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. What is usual counts
      * beside it, or the scatter of all groups if that is larger, so that an unsteady day is not made out to be a usual one.
      */
-    private static List<VariancePart> scatters(
-            ReadingErrors errors, Projection projection, double[] own, Series rest) {
+    private static List<VariancePart> scatters(ReadingErrors errors, Projection projection, double[] own, Series rest) {
         double[] squares = new double[errors.groupCount()];
         double[] freedom = new double[errors.groupCount()];
         for (int row = 0; row < own.length; row++) {
@@ -218,16 +218,16 @@ public final class GroupedFit {
                 int left = errors.groups().get(row);
                 int right = errors.groups().get(column);
                 double cell = projection.rest(row, column);
-                information[left][right] += cell * cell / 2
-                        * (scale(left) / errors.weights().get(row)) * (scale(right) / errors.weights().get(column));
+                information[left][right] += cell
+                        * cell
+                        / 2
+                        * (scale(left) / errors.weights().get(row))
+                        * (scale(right) / errors.weights().get(column));
             }
         }
         RealVector change = new ArrayRealVector(parts, false);
-        double spread = Projection.inverse(information)
-                .operate(change)
-                .dotProduct(change);
-        double found =
-                spread > 0 ? trusted(shares) * 2 * variance * variance / spread : pooled().degreesOfFreedom();
+        double spread = Projection.inverse(information).operate(change).dotProduct(change);
+        double found = spread > 0 ? trusted(shares) * 2 * variance * variance / spread : pooled().degreesOfFreedom();
         // groups of two readings own half a degree of freedom each; together they still have one
         return Math.max(found, Math.min(1, pooled().degreesOfFreedom()));
     }
@@ -271,8 +271,7 @@ public final class GroupedFit {
     public Estimate sharedPart(Series column, double variance) {
         double information = product(column, column);
         double error = Math.sqrt(Math.max(0, 1 / information - variance));
-        return new Estimate(
-                product(column, readings) / information, error, pooled().degreesOfFreedom());
+        return new Estimate(product(column, readings) / information, error, pooled().degreesOfFreedom());
     }
 
     /** Two-sided p-value of "a column that the model lacks has no part in the readings", by Student's t. */

@@ -29,8 +29,8 @@ final class Projection {
         RealMatrix inverse = inverse(covariance);
         RealMatrix columns = design.matrix();
         RealMatrix weighted = inverse.multiply(columns);
-        RealMatrix gain = inverse(columns.transpose().multiply(weighted).getData())
-                .multiply(weighted.transpose());
+        RealMatrix gain =
+                inverse(columns.transpose().multiply(weighted).getData()).multiply(weighted.transpose());
         RealMatrix rest = inverse.subtract(weighted.multiply(gain));
         return new Projection(gain.getData(), rest.getData());
     }

@@ -39,8 +39,7 @@ public record ReadingErrors(
 
     /** The same, with one scatter for all. */
     ReadingErrors inOneGroup() {
-        return new ReadingErrors(
-                shared, groups.stream().map(group -> 0).toList(), weights, usual, allowance);
+        return new ReadingErrors(shared, groups.stream().map(group -> 0).toList(), weights, usual, allowance);
     }
 
     int groupCount() {

@@ -51,7 +51,8 @@ public final class PullAdviceText {
     }
 
     private static String blocks(Optional<PullPlan> blocks) {
-        return blocks.map(plan -> plan.pulls() + " pulls (" + lengths(plan.order()) + ")").orElse("out of reach");
+        return blocks.map(plan -> plan.pulls() + " pulls (" + lengths(plan.order()) + ")")
+                .orElse("out of reach");
     }
 
     /** A block after the other: {@code 3 A, 7 B, 7 A, 3 B}. */

@@ -49,8 +49,8 @@ class GroupedFitTest {
         Series post = Series.of(data.rows().stream().mapToDouble(row -> data.number(row, "post")));
         List<Series> columns = new ArrayList<>();
         for (String drug : drugs.subList(1, 3)) {
-            columns.add(Series.of(
-                    data.rows().stream().mapToDouble(row -> data.text(row, "drug").equals(drug) ? 1 : 0)));
+            columns.add(Series.of(data.rows().stream()
+                    .mapToDouble(row -> data.text(row, "drug").equals(drug) ? 1 : 0)));
         }
         Series line = pre.map(value -> value - pre.mean());
         double anySlope = 1e6;
@@ -75,8 +75,8 @@ class GroupedFitTest {
     @Test
     void aSharedLineLeavesTheDifferenceOfABlockThereAndBackAlone() {
         Series line = Series.of(-1.5, -0.5, 0.5, 1.5);
-        ReadingErrors errors = new ReadingErrors(
-                product(line, 0.04), List.of(0, 0, 0, 0), Series.constant(4, 1), Optional.empty(), 1);
+        ReadingErrors errors =
+                new ReadingErrors(product(line, 0.04), List.of(0, 0, 0, 0), Series.constant(4, 1), Optional.empty(), 1);
         Design design = Design.withIntercept(Series.of(0, 1, 1, 0));
         Series readings = Series.of(200, 202.1, 202, 199.9);
         Estimate still = GroupedFit.fit(design, readings, errors).orElseThrow().estimate(SECOND);
@@ -116,8 +116,7 @@ class GroupedFitTest {
             int own = laboratory;
             columns.add(Series.generate(readings.length, row -> row / 2 == own ? 1 : 0));
         }
-        GroupedFit fit = GroupedFit.fit(
-                        new Design(columns, true), Series.of(readings), ReadingErrors.ofGroups(groups))
+        GroupedFit fit = GroupedFit.fit(new Design(columns, true), Series.of(readings), ReadingErrors.ofGroups(groups))
                 .orElseThrow();
         assertThat(Math.sqrt(fit.pooled().variance()))
                 .isCloseTo(RefTable.expected("creosote", "repeatability sd s_r"), within(1e-6));
