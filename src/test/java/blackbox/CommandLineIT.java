@@ -46,7 +46,7 @@ class CommandLineIT {
         Program.Run text = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv");
         assertThat(text.status()).as(text.err()).isZero();
         assertThat(text.out()).contains("MBT", "bracketed");
-        assertThat(text.err()).contains("table of results");
+        assertThat(text.out()).contains("table of results");
 
         Program.Run run = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv", "--json");
         JsonNode json = new ObjectMapper().readTree(run.out());
@@ -93,7 +93,7 @@ class CommandLineIT {
                 "missing.csv",
                 "day.csv");
         assertThat(run.status()).isEqualTo(1);
-        assertThat(run.err()).contains("empty.csv", "header.csv", "binary.csv", "missing.csv");
+        assertThat(run.out()).contains("empty.csv", "header.csv", "binary.csv", "missing.csv");
         assertThat(run.out()).contains("MBT");
     }
 
