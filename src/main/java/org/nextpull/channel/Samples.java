@@ -3,6 +3,7 @@ package org.nextpull.channel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.BitSet;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -12,7 +13,10 @@ import java.util.OptionalDouble;
  * different rates, and broken cells are left out rather than guessed.
  */
 public final class Samples {
+    private static final int ROLES = Role.values().length;
+
     private final List<Channel> channels;
+    private final int[] firstSensors;
     private final long[] lines;
     private final double[][] values;
     private final BitSet[] present;
@@ -21,12 +25,14 @@ public final class Samples {
 
     private Samples(
             List<Channel> channels,
+            int[] firstSensors,
             long[] lines,
             double[][] values,
             BitSet[] present,
             List<Optional<String>> labels,
             List<Optional<String>> fuels) {
         this.channels = channels;
+        this.firstSensors = firstSensors;
         this.lines = lines;
         this.values = values;
         this.present = present;
@@ -49,7 +55,23 @@ public final class Samples {
     }
 
     public boolean has(Channel channel) {
-        return channels.contains(channel);
+        return index(channel) >= 0;
+    }
+
+    /** Place of a channel, which is asked for in every row: found without comparing channels, but for the rare further sensors. */
+    private int index(Channel channel) {
+        return channel.sensor() == 1 ? firstSensors[channel.role().ordinal()] : channels.indexOf(channel);
+    }
+
+    private static int[] firstSensors(List<Channel> channels) {
+        int[] places = new int[ROLES];
+        Arrays.fill(places, -1);
+        for (int index = channels.size() - 1; index >= 0; index--) {
+            if (channels.get(index).sensor() == 1) {
+                places[channels.get(index).role().ordinal()] = index;
+            }
+        }
+        return places;
     }
 
     /** Line of the source that the row came from, from 1. */
@@ -59,7 +81,7 @@ public final class Samples {
 
     /** Whether that cell holds a number. */
     public boolean isPresent(Channel channel, int row) {
-        int index = channels.indexOf(channel);
+        int index = index(channel);
         return index >= 0 && present[index].get(row);
     }
 
@@ -70,7 +92,7 @@ public final class Samples {
      * @throws IllegalStateException when it is not
      */
     public double value(Channel channel, int row) {
-        int index = channels.indexOf(channel);
+        int index = index(channel);
         if (index < 0 || !present[index].get(row)) {
             throw new IllegalStateException("no value of " + channel.id() + " in row " + row);
         }
@@ -84,7 +106,7 @@ public final class Samples {
 
     /** The present values of a channel in the project's unit of its quantity, in row order; empty when the channel is not logged. */
     public double[] presentValues(Channel channel) {
-        int index = channels.indexOf(channel);
+        int index = index(channel);
         if (index < 0) {
             return new double[0];
         }
@@ -93,16 +115,16 @@ public final class Samples {
 
     /** The rows in which a channel is present, ascending. */
     public int[] presentRows(Channel channel) {
-        int index = channels.indexOf(channel);
+        int index = index(channel);
         return index < 0 ? new int[0] : present[index].stream().toArray();
     }
 
     public Optional<String> label(int row) {
-        return labels.get(row);
+        return labels.isEmpty() ? Optional.empty() : labels.get(row);
     }
 
     public Optional<String> fuel(int row) {
-        return fuels.get(row);
+        return fuels.isEmpty() ? Optional.empty() : fuels.get(row);
     }
 
     /** The rows from {@code first} (inclusive) to {@code end} (exclusive). */
@@ -119,7 +141,10 @@ public final class Samples {
         private static final int FIRST_CAPACITY = 256;
 
         private final List<Channel> channels;
+        private final int[] firstSensors;
+        /** Empty while no row has a word, as in most logs. */
         private final List<Optional<String>> labels = new ArrayList<>();
+
         private final List<Optional<String>> fuels = new ArrayList<>();
         private long[] lines = new long[FIRST_CAPACITY];
         private final double[][] values;
@@ -128,6 +153,7 @@ public final class Samples {
 
         private Builder(List<Channel> channels) {
             this.channels = List.copyOf(channels);
+            this.firstSensors = Samples.firstSensors(this.channels);
             this.values = new double[channels.size()][FIRST_CAPACITY];
             this.present = new BitSet[channels.size()];
             for (int index = 0; index < present.length; index++) {
@@ -145,10 +171,19 @@ public final class Samples {
             if (rows == lines.length) {
                 grow();
             }
+            word(labels, label);
+            word(fuels, fuel);
             lines[rows++] = line;
-            labels.add(label);
-            fuels.add(fuel);
             return this;
+        }
+
+        private void word(List<Optional<String>> words, Optional<String> word) {
+            if (word.isPresent() && words.isEmpty()) {
+                words.addAll(Collections.nCopies(rows, Optional.empty()));
+            }
+            if (word.isPresent() || !words.isEmpty()) {
+                words.add(word);
+            }
         }
 
         /**
@@ -159,7 +194,8 @@ public final class Samples {
          * @throws IllegalArgumentException for NaN or an infinite value
          */
         public Builder set(Channel channel, double value) {
-            return set(channels.indexOf(channel), value);
+            return set(
+                    channel.sensor() == 1 ? firstSensors[channel.role().ordinal()] : channels.indexOf(channel), value);
         }
 
         /**
@@ -181,8 +217,9 @@ public final class Samples {
         /** Adds a row of other samples, taking the channels that both have. */
         public Builder appendRow(Samples from, int row) {
             row(from.line(row), from.label(row), from.fuel(row));
+            boolean alike = from.channels.equals(channels);
             for (int index = 0; index < channels.size(); index++) {
-                int source = from.channels.indexOf(channels.get(index));
+                int source = alike ? index : from.index(channels.get(index));
                 if (source >= 0 && from.present[source].get(row)) {
                     set(index, from.values[source][row]);
                 }
@@ -203,7 +240,13 @@ public final class Samples {
                 bits[index] = (BitSet) present[index].clone();
             }
             return new Samples(
-                    channels, Arrays.copyOf(lines, rows), copies, bits, List.copyOf(labels), List.copyOf(fuels));
+                    channels,
+                    firstSensors,
+                    Arrays.copyOf(lines, rows),
+                    copies,
+                    bits,
+                    List.copyOf(labels),
+                    List.copyOf(fuels));
         }
 
         private void grow() {

@@ -1,13 +1,11 @@
 package org.nextpull.pull;
 
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.math.Series;
 
 /**
  * Reads the delay of the lambda sensor off the throttle edges of a stretch: the shift at which lambda correlates best with the
@@ -54,14 +52,20 @@ final class LambdaDelay {
     }
 
     private Optional<LambdaAlignment.Estimated> atEdge(double edge) {
-        Series times =
-                Series.of(lambda.times().filter(time -> time >= edge - BEFORE_S && time <= edge + AFTER_S + LONGEST_S));
+        int first = lambda.firstFrom(edge - BEFORE_S);
+        int end = first;
+        while (end < lambda.size() && lambda.time(end) <= edge + AFTER_S + LONGEST_S) {
+            end++;
+        }
+        if (first == end) {
+            return Optional.empty();
+        }
         int shifts = (int) Math.round(LONGEST_S / GRID_S) + 1;
         double[] unexplained = new double[shifts];
         int best = -1;
         int bestRows = 0;
         for (int shift = 0; shift < shifts; shift++) {
-            Fit fit = fit(times, shift * GRID_S);
+            Fit fit = fit(new RowRange(first, end), shift * GRID_S);
             unexplained[shift] = fit.unexplained();
             if (fit.rows() >= LEAST_ROWS && (best < 0 || unexplained[shift] < unexplained[best])) {
                 best = shift;
@@ -81,7 +85,7 @@ final class LambdaDelay {
         while (high < shifts - 1 && unexplained[high + 1] <= limit) {
             high++;
         }
-        double row = times.size() > 1 ? (times.last() - times.first()) / (times.size() - 1) : GRID_S;
+        double row = end - first > 1 ? (lambda.time(end - 1) - lambda.time(first)) / (end - first - 1) : GRID_S;
         double error = Math.hypot((high - low) * GRID_S / 2, Math.max(row, GRID_S) / Math.sqrt(12));
         return error <= MOST_ERROR_S
                 ? Optional.of(new LambdaAlignment.Estimated(best * GRID_S, error))
@@ -91,37 +95,45 @@ final class LambdaDelay {
     /** How much of lambda a throttle of so long before leaves open. */
     private record Fit(double unexplained, int rows) {}
 
-    private Fit fit(Series times, double shift) {
-        double[] x = new double[times.size()];
-        double[] y = new double[times.size()];
+    /** Goes through both channels once, side by side; sums are taken from the first values, which keeps them small. */
+    private Fit fit(RowRange rows, double shift) {
+        int above = throttle.firstFrom(lambda.time(rows.first()) - shift);
         int count = 0;
-        for (int row = 0; row < times.size(); row++) {
-            Optional<Double> then = throttle.at(times.get(row) - shift);
-            if (then.isPresent()) {
-                x[count] = then.get();
-                y[count++] = lambda.at(times.get(row)).orElseThrow();
-            }
-        }
-        x = Arrays.copyOf(x, count);
-        y = Arrays.copyOf(y, count);
-        if (count < LEAST_ROWS || range(x) < LEAST_EDGE) {
-            return new Fit(1, 0);
-        }
-        double meanX = Series.of(x).mean();
-        double meanY = Series.of(y).mean();
+        double low = Double.POSITIVE_INFINITY;
+        double high = Double.NEGATIVE_INFINITY;
+        double firstX = 0;
+        double firstY = lambda.value(rows.first());
+        double sumX = 0;
+        double sumY = 0;
         double xx = 0;
         double xy = 0;
         double yy = 0;
-        for (int row = 0; row < count; row++) {
-            xx += (x[row] - meanX) * (x[row] - meanX);
-            xy += (x[row] - meanX) * (y[row] - meanY);
-            yy += (y[row] - meanY) * (y[row] - meanY);
+        for (int row = rows.first(); row < rows.end(); row++) {
+            double then = lambda.time(row) - shift;
+            while (above < throttle.size() && throttle.time(above) < then) {
+                above++;
+            }
+            if (!throttle.isBetween(above, then)) {
+                continue;
+            }
+            double opening = throttle.between(above, then);
+            firstX = count++ == 0 ? opening : firstX;
+            low = Math.min(low, opening);
+            high = Math.max(high, opening);
+            double x = opening - firstX;
+            double y = lambda.value(row) - firstY;
+            sumX += x;
+            sumY += y;
+            xx += x * x;
+            xy += x * y;
+            yy += y * y;
         }
+        if (count < LEAST_ROWS || high - low < LEAST_EDGE) {
+            return new Fit(1, 0);
+        }
+        xx -= sumX * sumX / count;
+        xy -= sumX * sumY / count;
+        yy -= sumY * sumY / count;
         return xx > 0 && yy > 0 ? new Fit(Math.max(0, 1 - xy * xy / (xx * yy)), count) : new Fit(1, 0);
-    }
-
-    private static double range(double[] values) {
-        double low = Arrays.stream(values).min().orElse(0);
-        return Arrays.stream(values).max().orElse(0) - low;
     }
 }

@@ -2,7 +2,6 @@ package org.nextpull.pull;
 
 import java.util.Arrays;
 import java.util.Optional;
-import java.util.stream.DoubleStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 
@@ -35,24 +34,36 @@ final class Timed {
         return time.length;
     }
 
-    DoubleStream times() {
-        return Arrays.stream(time);
+    double time(int index) {
+        return time[index];
+    }
+
+    double value(int index) {
+        return value[index];
+    }
+
+    /** Index of the first value at or after a time; {@link #size} behind the last. */
+    int firstFrom(double when) {
+        int found = Arrays.binarySearch(time, when);
+        return found >= 0 ? found : -found - 1;
     }
 
     Optional<Double> at(double when) {
-        if (time.length == 0 || when < time[0] || when > time[time.length - 1]) {
-            return Optional.empty();
+        int above = firstFrom(when);
+        return isBetween(above, when) ? Optional.of(between(above, when)) : Optional.empty();
+    }
+
+    /** Whether there is a value at a time, {@code above} being the first index at or after it. */
+    boolean isBetween(int above, double when) {
+        return above < time.length && (time[above] == when || (above > 0 && time[above] - time[above - 1] <= BRIDGE_S));
+    }
+
+    /** The value at a time for which {@link #isBetween} holds. */
+    double between(int above, double when) {
+        if (time[above] == when) {
+            return value[above];
         }
-        int found = Arrays.binarySearch(time, when);
-        if (found >= 0) {
-            return Optional.of(value[found]);
-        }
-        int above = -found - 1;
-        double width = time[above] - time[above - 1];
-        if (width > BRIDGE_S) {
-            return Optional.empty();
-        }
-        double share = (when - time[above - 1]) / width;
-        return Optional.of(value[above - 1] + share * (value[above] - value[above - 1]));
+        double share = (when - time[above - 1]) / (time[above] - time[above - 1]);
+        return value[above - 1] + share * (value[above] - value[above - 1]);
     }
 }
