@@ -51,6 +51,7 @@ class RoomsTest {
             Map.entry("advice", "unit finding channel plan response scatter fit"),
             Map.entry("session", RESULT_ROOMS),
             Map.entry("notebook", RESULT_ROOMS + " session"),
+            Map.entry("api", RESULT_ROOMS + " math intake session"),
             Map.entry("chart", RESULT_ROOMS + " session"),
             Map.entry("simulator", "engine intake session plan channel unit finding fit advice"),
             Map.entry("live", RESULT_ROOMS + " intake notebook session"),

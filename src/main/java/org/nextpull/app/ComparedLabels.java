@@ -4,16 +4,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.compare.ComparisonRequest;
-import org.nextpull.compare.InterimLooks;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.SessionResult;
 
 /** The comparison of a day's labels, with the one that ran first as the reference unless another is named. */
 public final class ComparedLabels {
-    /** Any fixed number will do: the draws for bands must be the same each time. */
-    public static final long SEED = 20_260_101;
-
     private ComparedLabels() {}
 
     /**
@@ -47,6 +43,6 @@ public final class ComparedLabels {
         return ComparedDay.of(
                 result,
                 named,
-                new ComparisonRequest(reference, result.plan().goal().worthPercent(), new InterimLooks.Open(0), SEED));
+                ComparisonRequest.once(reference, result.plan().goal().worthPercent()));
     }
 }

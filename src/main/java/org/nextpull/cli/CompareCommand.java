@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.app.ComparedLabels;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.LabelledLog;
@@ -120,7 +119,8 @@ final class CompareCommand implements Callable<Integer> {
         }
         DayInput input = Program.usable(DayReader.day(notebook.access(), plan, named));
         SessionResult result = input.result();
-        ComparisonRequest request = new ComparisonRequest(against, worthPercent(result), looks(), ComparedLabels.SEED);
+        ComparisonRequest request =
+                new ComparisonRequest(against, worthPercent(result), looks(), ComparisonRequest.SEED);
         ComparedDay day = ComparedDay.of(result, input.labels(), request);
         List<Finding> findings = new ArrayList<>(input.findings());
         if (day.outcome().isFailed()) {

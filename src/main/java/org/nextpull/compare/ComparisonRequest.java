@@ -9,6 +9,9 @@ package org.nextpull.compare;
  * @param seed of the draws for bands and several labels; the same seed gives the same result
  */
 public record ComparisonRequest(String reference, double worthPercent, InterimLooks looks, long seed) {
+    /** Any fixed number will do: the draws for bands must be the same each time. */
+    public static final long SEED = 20_260_101;
+
     /**
      * Checks what is given.
      *
@@ -18,5 +21,10 @@ public record ComparisonRequest(String reference, double worthPercent, InterimLo
         if (!(worthPercent > 0) || !Double.isFinite(worthPercent)) {
             throw new IllegalArgumentException("the worth is above 0 %, not " + worthPercent);
         }
+    }
+
+    /** One look, with nothing fixed beforehand. */
+    public static ComparisonRequest once(String reference, double worthPercent) {
+        return new ComparisonRequest(reference, worthPercent, new InterimLooks.Open(0), SEED);
     }
 }

@@ -59,6 +59,10 @@ public record SessionInput(
         this(plan, recordings, tables, settings, amendments, experience, now, NextConfiguration.same(), List.of());
     }
 
+    public SessionInput withSources(List<Recording> newRecordings, List<ResultTable> newTables) {
+        return new SessionInput(plan, newRecordings, newTables, settings, amendments, experience, now, next, found);
+    }
+
     public SessionInput withSettings(List<AskedSetting> newSettings) {
         return new SessionInput(plan, recordings, tables, newSettings, amendments, experience, now, next, found);
     }
