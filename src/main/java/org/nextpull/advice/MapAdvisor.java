@@ -36,7 +36,8 @@ final class MapAdvisor {
                 SurfacePosterior.of(maps.surface()),
                 maps.tried(),
                 maps.levels(),
-                maps.present().orElseThrow());
+                maps.present().orElseThrow(),
+                maps.earlier());
         MapDecision decision = new MapPlanner(allowed.rules()).decide(evidence);
         MapState state = new MapReading(maps, evidence, decision.answer(), allowed.spark()).state();
         Optional<Chosen> leave = leave(evidence, decision.answer(), state);

@@ -3,9 +3,12 @@ package org.nextpull.advice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
+import java.util.function.Function;
+import java.util.stream.Collectors;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -41,6 +44,9 @@ final class MapDay {
     private static final double ONE_MIXTURE = 0.01;
 
     private static final double PERCENT = 100;
+
+    private static final Function<MeasuredPull, Integer> DAY =
+            pull -> pull.origin().day();
 
     private final DayView view;
     private final TimingPlan timing;
@@ -131,6 +137,13 @@ final class MapDay {
         return used.size() > 1 && deg[deg.length - 1] - deg[0] < STUCK_DEG ? Optional.of(deg[0]) : Optional.empty();
     }
 
+    /** How many of the pulls that were tried were run on days before the present one. */
+    int earlier() {
+        List<MeasuredPull> pulls = counting();
+        int today = DAY.apply(pulls.get(pulls.size() - 1));
+        return (int) pulls.stream().filter(pull -> DAY.apply(pull) != today).count();
+    }
+
     /** What is worth saying of the day as a whole. */
     List<Finding> findings() {
         return timing.sets() == TimingPlan.Sets.MAP
@@ -157,6 +170,8 @@ final class MapDay {
     Surface surface() {
         SpeedRows speeds = SpeedRows.ofRpm(rows);
         List<SurfacePull> pulls = new ArrayList<>();
+        List<Integer> days = used.stream().map(DAY).distinct().toList();
+        Map<Integer, Double> begins = used.stream().collect(Collectors.toMap(DAY, MeasuredPull::order, Math::min));
         for (MeasuredPull pull : used) {
             Optional<Lambda> lambda = lambda(pull);
             List<SurfaceReading> readings = readRows(pull).stream()
@@ -167,7 +182,8 @@ final class MapDay {
                             PERCENT * Math.log(row.torque().newtonMetres()),
                             0))
                     .toList();
-            pulls.add(new SurfacePull(0, pull.order(), false, readings));
+            int day = DAY.apply(pull);
+            pulls.add(new SurfacePull(days.indexOf(day), pull.order() - begins.get(day), false, readings));
         }
         return new Surface(speeds, pulls, priors());
     }

@@ -13,10 +13,21 @@ import org.nextpull.fit.SurfacePosterior;
  * @param pulls what was run, in order, with or without torque
  * @param levels graded knock levels, where there is a channel that gives them
  * @param present map of the ignition: its breakpoints are the cells
+ * @param earlier how many of the pulls were run on days before the present one, whose budget they do not use
  */
 public record MapEvidence(
-        SurfacePosterior posterior, List<TriedPull> pulls, Optional<KnockLevels> levels, SparkMap present) {
+        SurfacePosterior posterior,
+        List<TriedPull> pulls,
+        Optional<KnockLevels> levels,
+        SparkMap present,
+        int earlier) {
     public MapEvidence {
         pulls = List.copyOf(pulls);
+    }
+
+    /** Of one day. */
+    public MapEvidence(
+            SurfacePosterior posterior, List<TriedPull> pulls, Optional<KnockLevels> levels, SparkMap present) {
+        this(posterior, pulls, levels, present, 0);
     }
 }

@@ -84,6 +84,10 @@ public final class MapPlanner {
                     .orElse(rpm -> Double.POSITIVE_INFINITY);
         }
 
+        private int today() {
+            return count - evidence.earlier();
+        }
+
         private boolean isLittle(TorqueLeft left) {
             return left.expectedPercent() <= rules.ending().expectedLeftPercent()
                     && left.chanceOfMuch() <= rules.ending().chanceOfMuch();
@@ -102,7 +106,7 @@ public final class MapPlanner {
             if (count >= rules.ending().leastPulls() && proven.isPresent() && isSettled(proven.get(), isSettled)) {
                 return stop(StopReason.SETTLED, proven);
             }
-            if (count >= rules.ending().mostPulls()) {
+            if (today() >= rules.ending().mostPulls()) {
                 return stop(StopReason.BUDGET, proven);
             }
             if (count >= LEAST_FOR_PROOF && isSettled) {
@@ -220,7 +224,8 @@ public final class MapPlanner {
             double now = proven.map(judged -> judged.left.expectedPercent()).orElseGet(() -> bestRun());
             double after = mixture.leftAfter(
                     view, pull.setting().map().orElseThrow(), pull.setting().lambda());
-            double bar = rules.ending().noGainPercent() + NO_GAIN_A_PULL_PERCENT * Math.max(0, count - PATIENCE_PULLS);
+            double bar =
+                    rules.ending().noGainPercent() + NO_GAIN_A_PULL_PERCENT * Math.max(0, today() - PATIENCE_PULLS);
             return now - after < bar;
         }
 

@@ -43,7 +43,7 @@ final class MapReading {
                 answer.leftByLeave(),
                 answer.peak().lambda(),
                 posterior.scatterPercent(),
-                posterior.driftPercent(0));
+                posterior.driftPercent(posterior.days() - 1));
     }
 
     private List<MapRow> rows() {

@@ -510,6 +510,8 @@ public enum FindingCode {
     SETTING_ASSUMED,
     /** Two pulls both carry the order number {order}, so the numbers do not give the order of the day and are not used; count on from file to file. */
     ORDER_REPEATED,
+    /** The pulls are of {days} days, told apart by {by}. Each has a level and a drift of its own; they share the answer, and the budget counts the last day's pulls. Number them on in an order column where they are of one day. */
+    SEVERAL_DAYS,
     /** No pull was found that could be used. */
     NO_PULL_TO_USE,
     /** Pulls of {file} ({count} in all) have no {response}, which the plan fits; write response = "{other}" under [goal], or give a column of it. */

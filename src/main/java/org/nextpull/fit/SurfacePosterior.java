@@ -142,6 +142,11 @@ public final class SurfacePosterior {
         return mean(cell -> cell.common[columns.drift(day)]);
     }
 
+    /** Days that the pulls are of. */
+    public int days() {
+        return surface.days();
+    }
+
     /** Mean level of a day against the first, percent of the torque. */
     public double dayLevelPercent(int day) {
         return day == 0 ? 0 : mean(cell -> cell.common[columns.level(day)]);

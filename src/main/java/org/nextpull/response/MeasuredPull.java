@@ -102,11 +102,11 @@ public record MeasuredPull(
                 findings);
     }
 
-    /** The same pull at another place in the day, counted in pulls from 0. */
-    public MeasuredPull withOrder(double newOrder) {
+    /** The same pull at another place in the order, counted in pulls from 0 over all days, and on a day of its own number. */
+    public MeasuredPull at(double newOrder, int day) {
         return new MeasuredPull(
                 number,
-                origin,
+                origin.onDay(day),
                 newOrder,
                 setting,
                 standing,

@@ -62,10 +62,8 @@ public final class PullMeasure {
      * @param asked what the operator set for it, where that is known
      * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
-     * @param order its place in the day, in pulls from 0
      */
-    public MeasuredCurve measure(
-            Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number, double order) {
+    public MeasuredCurve measure(Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
         Place place =
                 Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
         List<Finding> findings = new ArrayList<>();
@@ -98,7 +96,7 @@ public final class PullMeasure {
         MeasuredPull pull = new MeasuredPull(
                 number,
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
-                order,
+                number - 1.0,
                 join.setting(),
                 standing(candidate, curve),
                 correction,

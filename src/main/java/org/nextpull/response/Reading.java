@@ -17,9 +17,10 @@ import org.nextpull.unit.Torque;
  * @param pull number of the pull
  * @param order its place in the day, in pulls from 0
  * @param setting what it was run with
+ * @param day which day that was, from 0
  * @param value band-average corrected torque in N.m, or power in W, positive
  */
-public record Reading(int pull, double order, Setting setting, double value) {
+public record Reading(int pull, double order, Setting setting, int day, double value) {
 
     /** The readings of the pulls that count and have that figure, in the order given. */
     public static List<Reading> of(List<MeasuredPull> pulls, Goal.Response response) {
@@ -27,7 +28,12 @@ public record Reading(int pull, double order, Setting setting, double value) {
                 .filter(MeasuredPull::isUsed)
                 .flatMap(pull -> figure(pull, response)
                         .filter(value -> value > 0)
-                        .map(value -> new Reading(pull.number(), pull.order(), pull.setting(), value))
+                        .map(value -> new Reading(
+                                pull.number(),
+                                pull.order(),
+                                pull.setting(),
+                                pull.origin().day(),
+                                value))
                         .stream())
                 .toList();
     }

@@ -14,7 +14,8 @@ import org.nextpull.response.Reading;
 /**
  * Scatter and drift from settings that were run again: an additive model of the logarithm of the response with one level a setting
  * and one slope over the day (analysis of covariance; Snedecor and Cochran, Statistical Methods, chapter 18). The slope is fitted only
- * where a setting was repeated with another setting between, since otherwise drift and difference cannot be told apart.
+ * where a setting was repeated with another setting between, since otherwise drift and difference cannot be told apart. A setting of
+ * another day is another: days differ by more than pulls do.
  */
 public final class RepeatabilityEstimate {
     /** Degrees of freedom that must be left for a drift to be told from scatter. */
@@ -59,7 +60,8 @@ public final class RepeatabilityEstimate {
         List<List<Reading>> groups = new ArrayList<>();
         for (Reading reading : readings) {
             groups.stream()
-                    .filter(group -> same.matches(group.get(0).setting(), reading.setting()))
+                    .filter(group -> group.get(0).day() == reading.day()
+                            && same.matches(group.get(0).setting(), reading.setting()))
                     .findFirst()
                     .orElseGet(() -> {
                         List<Reading> fresh = new ArrayList<>();

@@ -1,12 +1,14 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.ToDoubleFunction;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultRow;
@@ -18,16 +20,18 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.pull.Candidate;
+import org.nextpull.response.MeasuredPull;
 
 /**
- * The place of each pull in the day, from 0, which drift is counted in. An order column counts before a clock, since somebody wrote it
+ * The place of each pull in the day, from 0, which drift is counted in, and which day that was where there are several. An order column counts before a clock, since somebody wrote it
  * on purpose; but order numbers that repeat, as when each file counts from 1, do not tell which pull was first.
  *
  * @param from what the places come from
  * @param places place by number of the pull
- * @param findings order numbers that could not be used
+ * @param days which day each pull belongs to
+ * @param findings order numbers that could not be used, and that there are several days
  */
-record DayOrder(OrderFrom from, Map<Integer, Double> places, List<Finding> findings) {
+record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, List<Finding> findings) {
     /** A time in a log beyond this is a date in seconds since 1970 (here from March 1973); no log runs three years. */
     private static final double DATED_S = 1e8;
 
@@ -37,7 +41,7 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, List<Finding> findi
     }
 
     /** One pull, by what could tell its place. */
-    private record Known(int number, boolean counts, OptionalDouble written, OptionalDouble clock) {
+    record Known(String source, int number, boolean counts, OptionalDouble written, OptionalDouble clock) {
         double place() {
             return written.orElse(number) - 1;
         }
@@ -45,38 +49,40 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, List<Finding> findi
 
     static DayOrder of(SessionInput input, List<SourcePulls> sources, AskedSettings settings) {
         List<Known> pulls = pulls(input, sources, settings);
-        List<Finding> findings = new ArrayList<>();
-        if (pulls.stream().anyMatch(pull -> pull.written().isPresent())) {
-            List<Finding> repeated = repeated(pulls);
-            if (repeated.isEmpty()) {
-                Map<Integer, Double> places = new HashMap<>();
-                pulls.forEach(pull -> places.put(pull.number(), pull.place()));
-                return new DayOrder(OrderFrom.ORDER_COLUMN, places, List.of());
-            }
-            findings.addAll(repeated);
-        }
+        boolean isNumbered = pulls.stream().anyMatch(pull -> pull.written().isPresent());
+        List<Finding> findings = new ArrayList<>(isNumbered ? repeated(pulls) : List.of());
         boolean isDated =
                 !pulls.isEmpty() && pulls.stream().allMatch(pull -> pull.clock().orElse(0) > DATED_S);
-        return isDated
-                ? new DayOrder(OrderFrom.CLOCK, byClock(pulls), findings)
-                : new DayOrder(OrderFrom.COMMAND_LINE, Map.of(), findings);
-    }
-
-    /** Place of a pull; as it was numbered where nothing else is known. */
-    double placeOf(int number) {
-        return places.getOrDefault(number, number - 1.0);
-    }
-
-    private static Map<Integer, Double> byClock(List<Known> pulls) {
-        List<Known> sorted = pulls.stream()
-                .sorted((one, other) ->
-                        Double.compare(one.clock().orElseThrow(), other.clock().orElseThrow()))
-                .toList();
+        boolean countsOn = isNumbered && findings.isEmpty();
+        OrderFrom from = countsOn ? OrderFrom.ORDER_COLUMN : isDated ? OrderFrom.CLOCK : OrderFrom.COMMAND_LINE;
+        List<Known> sorted = sorted(pulls, from);
         Map<Integer, Double> places = new HashMap<>();
         for (Known pull : sorted) {
-            places.put(pull.number(), (double) places.size());
+            places.put(
+                    pull.number(),
+                    switch (from) {
+                        case ORDER_COLUMN -> pull.place();
+                        case CLOCK -> (double) places.size();
+                        case COMMAND_LINE -> pull.number() - 1.0;
+                    });
         }
-        return places;
+        DaysApart days = DaysApart.of(sorted, isDated, countsOn);
+        days.finding().filter(said -> Session.sweeps(input.plan())).ifPresent(findings::add);
+        return new DayOrder(from, places, days, findings);
+    }
+
+    private static List<Known> sorted(List<Known> pulls, OrderFrom from) {
+        ToDoubleFunction<Known> key = switch (from) {
+            case ORDER_COLUMN -> Known::place;
+            case CLOCK -> pull -> pull.clock().orElseThrow();
+            case COMMAND_LINE -> Known::number;
+        };
+        return pulls.stream().sorted(Comparator.comparingDouble(key)).toList();
+    }
+
+    /** A pull at its place and on its day. */
+    MeasuredPull place(MeasuredPull pull) {
+        return pull.at(places.getOrDefault(pull.number(), pull.number() - 1.0), days.dayOf(pull.number()));
     }
 
     private static List<Finding> repeated(List<Known> pulls) {
@@ -102,14 +108,15 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, List<Finding> findi
                         .filter(order -> order.isPresent())
                         .map(order -> OptionalDouble.of(order.getAsInt()))
                         .orElse(logged(candidate.samples()));
-                pulls.add(new Known(number, candidate.isUsable(), asked, start(candidate.samples())));
+                pulls.add(new Known(source.name(), number, candidate.isUsable(), asked, start(candidate.samples())));
             }
         }
         for (ResultTable table : input.tables()) {
             for (ResultRow row : table.rows()) {
                 OptionalDouble order =
                         row.order().isPresent() ? OptionalDouble.of(row.order().getAsInt()) : OptionalDouble.empty();
-                pulls.add(new Known(pulls.size() + 1, row.used(), order, OptionalDouble.empty()));
+                pulls.add(new Known(
+                        table.description().name(), pulls.size() + 1, row.used(), order, OptionalDouble.empty()));
             }
         }
         return pulls;

@@ -42,16 +42,15 @@ final class Measuring {
                         .map(correction -> correction.orElse(noted.orElseGet(AskedSetting::none)))
                         .or(() -> noted);
                 last = asked.map(AskedSetting::ofNextPull).or(() -> before);
-                measured.add(said(
-                        measure.measure(candidate, asked, source.alarmsOf(candidate), number, order.placeOf(number))));
+                measured.add(said(measure.measure(candidate, asked, source.alarmsOf(candidate), number)));
             }
         }
         for (ResultTable table : input.tables()) {
             TableResponses.of(table, input.plan(), measured.size() + 1).stream()
-                    .map(pull -> pull.withOrder(order.placeOf(pull.number())))
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }
         return measured.stream()
+                .map(one -> one.withPull(order.place(one.pull())))
                 .map(one -> one.withPull(
                         Reading.positive(one.pull(), input.plan().goal().response())))
                 .map(this::struck)

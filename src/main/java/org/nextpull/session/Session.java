@@ -145,7 +145,7 @@ public final class Session {
                 findings);
     }
 
-    private static boolean sweeps(SweepPlan plan) {
+    static boolean sweeps(SweepPlan plan) {
         return plan.timing().isPresent() || plan.mixture().isPresent();
     }
 

@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -177,5 +178,47 @@ class MapDayTest {
         assertThat(verdict.map().orElseThrow().rows())
                 .filteredOn(row -> row.answer().isPresent())
                 .hasSizeGreaterThan(3);
+    }
+
+    /** A pull of the engine on a day when it made more or less torque and drifted on. */
+    private static MeasuredPull onDay(int day, int number, DoubleUnaryOperator advance) {
+        double level = 1 + 0.02 * Math.sin(3.0 * day);
+        double drifted = 1 - 2e-4 * (number % 4);
+        MeasuredPull pull = pull(number, advance, rpm -> {
+            double off = advance.applyAsDouble(rpm) - (24 + (rpm - 3000) / 250);
+            return 200 * level * drifted * (1 - 3e-4 * off * off);
+        });
+        return pull.at(number - 1.0, day);
+    }
+
+    private static Day archive(int days, DoubleUnaryOperator firstDegOfDay, boolean areTold) {
+        List<MeasuredPull> pulls = new ArrayList<>();
+        for (int day = 0; day < days; day++) {
+            for (int i = 0; i < 4; i++) {
+                double deg = firstDegOfDay.applyAsDouble(day) + i;
+                MeasuredPull pull = onDay(day, pulls.size() + 1, rpm -> deg + (rpm - 3000) / 250);
+                pulls.add(areTold ? pull : pull.at(pull.order(), 0));
+            }
+        }
+        return day(PLAN, pulls.toArray(MeasuredPull[]::new));
+    }
+
+    @Test
+    void daysOfAnArchiveShareTheMapAndNotTheirLevels() {
+        MapState state = Advisor.judge(archive(8, day -> 17 + day, true)).map().orElseThrow();
+        for (double rpm = 3000; rpm <= 6000; rpm += 500) {
+            assertThat(state.peak().degAt(rpm)).isCloseTo(24 + (rpm - 3000) / 250, within(0.5));
+        }
+        assertThat(Advisor.judge(archive(8, day -> 17 + day, false))
+                        .map()
+                        .orElseThrow()
+                        .scatterPercent())
+                .isGreaterThan(1.3 * state.scatterPercent());
+    }
+
+    @Test
+    void theBudgetCountsThePullsOfTheLastDay() {
+        assertThat(Advisor.judge(archive(8, day -> 12, true)).advice().action()).isEqualTo(Action.PULL);
+        assertThat(Advisor.judge(archive(8, day -> 12, false)).advice().code()).isEqualTo(AdviceCode.BUDGET);
     }
 }

@@ -37,7 +37,7 @@ class JoinedSettingTest {
 
     private static MeasuredPull measured(Sweep sweep, AskedSetting asked) {
         return new PullMeasure(Sweep.plan(PLAN))
-                .measure(sweep.candidate(), Optional.of(asked), List.of(), 1, 0)
+                .measure(sweep.candidate(), Optional.of(asked), List.of(), 1)
                 .pull();
     }
 

@@ -40,7 +40,7 @@ class PullMeasureTest {
 
     private static MeasuredPull measured(String plan, Sweep sweep, List<Alarm> alarms) {
         return new PullMeasure(Sweep.plan(plan))
-                .measure(sweep.candidate(), Optional.empty(), alarms, 1, 0)
+                .measure(sweep.candidate(), Optional.empty(), alarms, 1)
                 .pull();
     }
 

@@ -26,7 +26,7 @@ class RepeatabilityEstimateTest {
                 Optional.empty(),
                 Optional.of(label),
                 Optional.empty());
-        return new Reading(pull, order, setting, Math.exp(percent / 100));
+        return new Reading(pull, order, setting, 0, Math.exp(percent / 100));
     }
 
     @Test
@@ -113,7 +113,7 @@ class RepeatabilityEstimateTest {
                 reading(4, 3, "B", 3.0),
                 reading(5, 4, "A", 6.1));
         List<Reading> scaled = readings.stream()
-                .map(one -> new Reading(one.pull(), one.order(), one.setting(), 1.3558 * one.value()))
+                .map(one -> new Reading(one.pull(), one.order(), one.setting(), one.day(), 1.3558 * one.value()))
                 .toList();
         Repeatability one = RepeatabilityEstimate.of(readings, SAME);
         Repeatability other = RepeatabilityEstimate.of(scaled, SAME);
