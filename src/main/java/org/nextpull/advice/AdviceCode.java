@@ -24,6 +24,8 @@ public enum AdviceCode {
     CHECK_TIMING,
     /** A map and a mixture that together tell most. */
     EXPLORE,
+    /** The speed of a knock flag that rang alone, once more, where the plan allows it. */
+    LOOK_AGAIN,
     /** A setting again, since that tells more than a new one. */
     REPEAT_SETTING,
     /** One pull carries the verdict: it is run again before it is believed. */

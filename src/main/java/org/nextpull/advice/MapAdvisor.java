@@ -90,7 +90,7 @@ final class MapAdvisor {
         Reason reason = new Reason.MapSearch(
                 pull.purpose(), view.here().size(), state.leftAtPeak(), state.scatterPercent(), isUnheard());
         Draft draft = new Draft(
-                pull.purpose() == PullPurpose.LOOK_AGAIN ? Action.REPEAT : Action.PULL,
+                Action.PULL,
                 code(pull.purpose()),
                 proposal(setting.get()),
                 reason,
@@ -163,7 +163,7 @@ final class MapAdvisor {
             case CLIMB -> AdviceCode.CLIMB_TIMING;
             case BRACKET_BELOW, BRACKET_ABOVE -> AdviceCode.BRACKET_TIMING;
             case EXPLORE -> AdviceCode.EXPLORE;
-            case LOOK_AGAIN -> AdviceCode.REPEAT_DOUBTFUL;
+            case LOOK_AGAIN -> AdviceCode.LOOK_AGAIN;
             case PROVE -> AdviceCode.CONFIRM;
         };
     }

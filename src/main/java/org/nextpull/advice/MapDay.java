@@ -245,6 +245,11 @@ final class MapDay {
         return new TriedMaps(view, timing, present()).of(counting());
     }
 
+    /** What became of the flags in those pulls. */
+    FlagLooks looks(List<TriedPull> tried) {
+        return new FlagLooks(tried, view.day().plan().limits().looksAgain());
+    }
+
     /** Pulls of other configurations, whose knock makes this one start lower. */
     List<TriedPull> triedElsewhere() {
         List<MeasuredPull> here = counting();

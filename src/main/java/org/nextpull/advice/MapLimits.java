@@ -40,7 +40,7 @@ final class MapLimits {
                 MapEnding.usual(
                         view.day().plan().goal().nearBestPercent(),
                         view.day().plan().goal().maxPulls()),
-                false);
+                view.day().plan().limits().looksAgain());
     }
 
     SparkRules spark() {
@@ -125,7 +125,7 @@ final class MapLimits {
     }
 
     private Exclusions exclusions(List<TriedPull> tried, double[] speeds) {
-        return new Exclusions(tried, spark(), speeds, new FlagLooks(tried, false));
+        return new Exclusions(tried, spark(), speeds, maps.looks(tried));
     }
 
     boolean isWithinPlan(SparkMap map) {

@@ -50,7 +50,7 @@ final class MapReading {
         double[] speeds = day.rows();
         SurfacePosterior posterior = evidence.posterior();
         PeakMap peaks = answer.peak().lambda().map(posterior::peaks).orElseGet(posterior::peaks);
-        Exclusions exclusions = new Exclusions(evidence.pulls(), rules, speeds, new FlagLooks(evidence.pulls(), false));
+        Exclusions exclusions = new Exclusions(evidence.pulls(), rules, speeds, day.looks(evidence.pulls()));
         SparkMap least = answer.least().map().orElseThrow();
         SparkMap peak = answer.peak().map().orElseThrow();
         List<MapRow> rows = new ArrayList<>();
@@ -105,13 +105,14 @@ final class MapReading {
     private List<MapState.KnockAtRow> knockLimits() {
         Optional<Lambda> lambda = answer.peak().lambda();
         double[] speeds = day.rows();
+        Exclusions exclusions = new Exclusions(evidence.pulls(), rules, speeds, day.looks(evidence.pulls()));
         List<MapState.KnockAtRow> limits = new ArrayList<>();
         for (double rpm : speeds) {
             double lowest = Double.POSITIVE_INFINITY;
             int set = 0;
             for (int i = 0; i < evidence.pulls().size(); i++) {
-                List<TriedPull> one = List.of(evidence.pulls().get(i));
-                double ban = new Exclusions(one, rules, speeds, new FlagLooks(one, false)).banDeg(rpm, lambda);
+                TriedPull pull = evidence.pulls().get(i);
+                double ban = exclusions.banDeg(rpm, lambda, look -> look.pull().equals(pull));
                 if (ban < lowest) {
                     lowest = ban;
                     set = day.counting().get(i).number();

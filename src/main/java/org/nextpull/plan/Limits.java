@@ -13,6 +13,7 @@ import org.nextpull.unit.Pressure;
  * @param knockEvents events in one stretch under load that make it a knocking one; empty means that one is enough
  * @param knockLevel graded level, in the scale of the log, above which a row is one event; empty where the level says nothing
  * @param knockMarginDeg how far the knock limit stays below an advance at which knock was heard, in deg
+ * @param looksAgain whether a knock flag that rang alone may be looked at again, up to the advance at which it rang
  * @param mostRpm highest engine speed in rpm
  * @param lean how lean at full load; empty when not limited
  * @param most highest temperatures
@@ -25,6 +26,7 @@ public record Limits(
         OptionalInt knockEvents,
         OptionalDouble knockLevel,
         double knockMarginDeg,
+        boolean looksAgain,
         OptionalDouble mostRpm,
         Optional<LeanLimit> lean,
         Temperatures most,
@@ -39,6 +41,7 @@ public record Limits(
                 OptionalInt.empty(),
                 OptionalDouble.empty(),
                 KNOCK_MARGIN_DEG,
+                false,
                 OptionalDouble.empty(),
                 Optional.empty(),
                 Temperatures.none(),

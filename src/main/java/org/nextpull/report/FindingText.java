@@ -18,6 +18,9 @@ import org.nextpull.finding.Finding;
  */
 public final class FindingText {
     private static final String WITHOUT = ".without-";
+    /** A range that is one number. */
+    private static final Pattern ONE_NUMBER = Pattern.compile("\\b([0-9]+) to \\1(?= rpm)");
+
     private static final Pattern SLOT = Pattern.compile("\\{([a-z0-9_]+)(?::([a-z0-9_-]+))?}");
 
     private final Properties catalogue;
@@ -51,7 +54,7 @@ public final class FindingText {
             slot.appendReplacement(text, Matcher.quoteReplacement(filled));
         }
         slot.appendTail(text);
-        return text.toString();
+        return ONE_NUMBER.matcher(text).replaceAll("$1");
     }
 
     /** The sentence of the code, or the one for a finding that lacks a detail which that sentence speaks of. */

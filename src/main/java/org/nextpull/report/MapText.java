@@ -18,6 +18,9 @@ public final class MapText {
     /** A map in a few words: {@code map of 18.0 to 27.5 deg}. */
     static String range(SparkMap map) {
         double[] deg = inOrder(map);
+        if (deg[0] == deg[deg.length - 1]) {
+            return "map of " + Shown.fixed(deg[0], 1) + " deg at every speed";
+        }
         return "map of " + Shown.fixed(deg[0], 1) + " to " + Shown.fixed(deg[deg.length - 1], 1) + " deg";
     }
 
@@ -55,7 +58,8 @@ public final class MapText {
             case BRACKET_BELOW -> "A map below the best shows how torque falls to that side.";
             case BRACKET_ABOVE -> "A map a little above the best shows where torque begins to fall.";
             case EXPLORE -> "This map and mixture together leave least in doubt.";
-            case LOOK_AGAIN -> "One knock flag stands alone, so its speed is looked at again.";
+            case LOOK_AGAIN ->
+                "One knock flag stands alone and the plan has look_again on, so its speed is run again: listen, and lift off at once if it knocks.";
             case PROVE -> "This is the map that would stay in the engine; it is run to prove it.";
         };
         String listen =

@@ -144,6 +144,42 @@ class MapDayTest {
     }
 
     @Test
+    void aLoneFlagIsLookedAtAgainOnlyWhereThePlanAllowsItAndTwoCleanLooksStrikeIt() {
+        SweepPlan allowed = Pulls.plan("""
+                [band]
+                from_rpm = 3000
+                to_rpm = 6000
+                rows_every_rpm = 500
+                [timing]
+                least_deg = 10
+                most_deg = 40
+                sets = 'map'
+                [limits]
+                look_again = true
+                """);
+        List<MeasuredPull> pulls =
+                new ArrayList<>(List.of(run(1, rising(16)), run(2, rising(18)), knocking(run(3, rising(20)), 4500)));
+        Advice refused =
+                Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new))).advice();
+        assertThat(refused.code()).isNotEqualTo(AdviceCode.LOOK_AGAIN);
+        for (int look = 0; look < 2; look++) {
+            Advice advice = Advisor.judge(day(allowed, pulls.toArray(MeasuredPull[]::new)))
+                    .advice();
+            SparkMap next = advice.setting().flatMap(Proposal::map).orElseThrow();
+            assertThat(advice.code()).isEqualTo(AdviceCode.LOOK_AGAIN);
+            assertThat(next.degAt(4500)).isEqualTo(rising(20).applyAsDouble(4500) - 1 + look);
+            pulls.add(run(pulls.size() + 1, next::degAt));
+        }
+        Verdict cleared = Advisor.judge(day(allowed, pulls.toArray(MeasuredPull[]::new)));
+        assertThat(cleared.map().orElseThrow().knockLimits()).isEmpty();
+        assertThat(Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new)))
+                        .map()
+                        .orElseThrow()
+                        .knockLimits())
+                .isNotEmpty();
+    }
+
+    @Test
     void aMapIsToldFromTheLogAndSaid() {
         Day flat = day(plan("start_deg = 16"), run(1, rpm -> 16), run(2, rpm -> 18));
         assertThat(MapDay.isOf(flat)).isFalse();

@@ -56,6 +56,7 @@ class AdviceTextTest {
             case CLIMB_TIMING, BRACKET_TIMING, CHECK_TIMING, REPEAT_SETTING, REPEAT_DOUBTFUL ->
                 new Reason.Searching(Factor.TIMING, evidence(Factor.TIMING), true);
             case EXPLORE -> new Reason.MapSearch(PullPurpose.EXPLORE, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
+            case LOOK_AGAIN -> new Reason.MapSearch(PullPurpose.LOOK_AGAIN, 5, new TorqueLeft(0.31, 0.12), 0.25, false);
             case CLIMB_MIXTURE, BRACKET_MIXTURE ->
                 new Reason.Searching(Factor.MIXTURE, evidence(Factor.MIXTURE), false);
             case START_MIXTURE, RICH_STEP -> new Reason.BackedOff(2, 27);

@@ -40,6 +40,17 @@ class FindingTextTest {
     }
 
     @Test
+    void knockAtOneSpeedIsNoRangeOfSpeeds() {
+        Finding knock = Finding.warning(
+                FindingCode.PULL_KNOCK_ALONE,
+                Place.inFile("day.csv").withPull(3),
+                Detail.of("low", 3293.2),
+                Detail.of("high", 3293.4),
+                Detail.of("events", 1));
+        assertThat(METRIC.sentence(knock)).contains("at 3293 rpm").doesNotContain("3293 to 3293");
+    }
+
+    @Test
     void aPlanErrorNamesFileLineColumnAndKey() {
         Finding finding = Finding.error(
                 FindingCode.PLAN_OUT_OF_RANGE,

@@ -32,6 +32,11 @@ final class LimitsTable {
                     "knock_margin_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
             .usual(Limits.KNOCK_MARGIN_DEG)
             .said("Knock margin", "How far to stay below an advance at which knock was heard.");
+    private static final PlanKey<Boolean> LOOK_AGAIN = PlanKey.of("look_again", KeyFormat.flag())
+            .usual(false)
+            .said(
+                    "Look again",
+                    "Whether the speed of a knock flag that rang alone may be run again, first a degree below it, then at it; two clean pulls there strike the flag. Only where a pull that knocks once more does no harm.");
     private static final PlanKey<Double> LEAN_FOR = PlanKey.of(
                     "lean_for_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
             .usual(LeanLimit.FOR_S)
@@ -64,6 +69,7 @@ final class LimitsTable {
             .maybe(KNOCK_EVENTS, limits -> limits.knockEvents().stream().boxed().findFirst())
             .number(KNOCK_LEVEL, Limits::knockLevel)
             .key(KNOCK_MARGIN, Limits::knockMarginDeg)
+            .key(LOOK_AGAIN, Limits::looksAgain)
             .number(MOST_RPM, Limits::mostRpm)
             .maybe(LEAN, limits -> limits.lean().map(LeanLimit::leanest))
             .maybe(LEAN_FOR, limits -> limits.lean().map(LeanLimit::forS))
@@ -83,6 +89,7 @@ final class LimitsTable {
                 table.find(KNOCK_EVENTS).stream().mapToInt(Integer::intValue).findFirst(),
                 table.number(KNOCK_LEVEL),
                 table.get(KNOCK_MARGIN),
+                table.get(LOOK_AGAIN),
                 table.number(MOST_RPM),
                 lean(table),
                 new Temperatures(table.find(EXHAUST), table.find(COOLANT), table.find(OIL), table.find(INLET)),

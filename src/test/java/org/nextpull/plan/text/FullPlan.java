@@ -79,6 +79,7 @@ final class FullPlan {
             knock_events = 3
             knock_level = 1.5
             knock_margin_deg = 2.5
+            look_again = true
             most_rpm = 7200
             lean_lambda = 0.96
             lean_for_s = 0.4

@@ -165,6 +165,7 @@ class PlanTextTest {
         Limits limits = read(FullPlan.TEXT).limits();
         assertThat(limits.knockEvents()).hasValue(3);
         assertThat(limits.knockMarginDeg()).isEqualTo(2.5);
+        assertThat(limits.looksAgain()).isTrue();
         assertThat(limits.mostRpm()).hasValue(7200);
         assertThat(limits.lean()).contains(new LeanLimit(Lambda.of(0.96), 0.4));
         assertThat(limits.most().exhaust()).contains(Temperature.ofCelsius(880));
