@@ -27,10 +27,14 @@ public record MappedColumn(
 
     /** Whether an engine can have a value as it is written in a cell; if not, it is a sensor's fault code or a broken line. */
     public boolean isPossible(double written) {
-        double si = toSi(written);
-        Optional<ValueRange> possible =
-                reading == Reading.ABOVE_AIR ? Optional.empty() : Expected.possible(channel.role());
-        return Double.isFinite(si) && (possible.isEmpty() || possible.get().holds(si));
+        return possible().holds(toSi(written));
+    }
+
+    /** The values that it can have, in the project's unit. */
+    ValueRange possible() {
+        return reading == Reading.ABOVE_AIR
+                ? ValueRange.ANY
+                : Expected.possible(channel.role()).orElse(ValueRange.ANY);
     }
 
     /** A number of a cell in the project's unit, and on no gauge's scale. */

@@ -19,6 +19,8 @@ public final class NumberReader {
 
     private static final long MOST_EXACT_DIGITS = (1L << 53) / 10 - 1;
     private static final int MOST_EXACT_POWER = 22;
+    /** Stands for no separator: it is in no text. */
+    private static final char NO_SIGN = '\uffff';
 
     private final char decimal;
     private final NumberStyle style;
@@ -58,43 +60,51 @@ public final class NumberReader {
         if (start == end) {
             return Kind.ABSENT;
         }
-        return readPlain(buffer, start, end) ? Kind.NUMBER : readOther(new String(buffer, start, end - start));
+        return plain(buffer, start, end, NO_SIGN) == end
+                ? Kind.NUMBER
+                : readOther(new String(buffer, start, end - start));
     }
 
-    private boolean readPlain(char[] buffer, int start, int end) {
+    /**
+     * Reads a plain number up to the sign that ends its field: a separator, or a character of a line end.
+     *
+     * @param start where the number begins
+     * @param end where reading stops at the latest
+     * @param separator what ends a field
+     * @return where the field ends; -1 where it is no plain number, or one with more digits than are exact
+     */
+    public int plain(char[] buffer, int start, int end, char separator) {
         int at = start;
-        boolean negative = buffer[at] == '-';
-        if (negative || buffer[at] == '+') {
+        boolean negative = at < end && buffer[at] == '-';
+        if (negative || (at < end && buffer[at] == '+')) {
             at++;
         }
+        int firstDigit = at;
+        int point = -1;
         long digits = 0;
-        int count = 0;
-        int scale = 0;
-        boolean fraction = false;
         for (; at < end; at++) {
             char c = buffer[at];
             int digit = c - '0';
             if (digit >= 0 && digit <= 9) {
                 if (digits > MOST_EXACT_DIGITS) {
-                    return false;
+                    return -1;
                 }
                 digits = digits * 10 + digit;
-                count++;
-                if (fraction) {
-                    scale++;
-                }
-            } else if (c == decimal && !fraction) {
-                fraction = true;
+            } else if (c == separator || c == '\n' || c == '\r') {
+                break;
+            } else if (c == decimal && point < 0) {
+                point = at;
             } else {
-                return false;
+                return -1;
             }
         }
-        if (count == 0 || scale > MOST_EXACT_POWER) {
-            return false;
+        int scale = point < 0 ? 0 : at - point - 1;
+        if (at - firstDigit - (point < 0 ? 0 : 1) == 0 || scale > MOST_EXACT_POWER) {
+            return -1;
         }
-        double magnitude = digits / powers[scale];
+        double magnitude = scale == 0 ? digits : digits / powers[scale];
         value = negative ? -magnitude : magnitude;
-        return true;
+        return at;
     }
 
     private Kind readOther(String cell) {

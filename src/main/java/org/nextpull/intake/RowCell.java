@@ -16,8 +16,11 @@ final class RowCell {
     private static final Set<String> YES = Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "heard");
 
     private final MappedColumn column;
+    private final Role role;
+    private final ValueRange possible;
     private final int channelIndex;
     private final LineList impossible = new LineList();
+    private boolean written;
     private boolean present;
     private double value;
     private OptionalDouble total = OptionalDouble.empty();
@@ -31,6 +34,8 @@ final class RowCell {
      */
     RowCell(MappedColumn column, int channelIndex) {
         this.column = column;
+        this.role = column.channel().role();
+        this.possible = column.possible();
         this.channelIndex = channelIndex;
     }
 
@@ -39,7 +44,7 @@ final class RowCell {
     }
 
     Role role() {
-        return column.channel().role();
+        return role;
     }
 
     int channelIndex() {
@@ -50,6 +55,12 @@ final class RowCell {
         return channelIndex < 0;
     }
 
+    /** Whether the cell holds anything, possible or not. */
+    boolean isFilled() {
+        return written || present;
+    }
+
+    /** Whether it holds a value; known once {@link #settle} was called. */
     boolean isPresent() {
         return present;
     }
@@ -64,6 +75,7 @@ final class RowCell {
     }
 
     void clear() {
+        written = false;
         present = false;
     }
 
@@ -73,13 +85,23 @@ final class RowCell {
         }
     }
 
-    /** Takes a number as written; one that no engine can have leaves the cell absent. */
-    void number(double written, long line) {
-        if (!column.isPossible(written)) {
+    /** Takes a number as written. Nothing comes of it before {@link #settle}, so that a row may be broken off and read again. */
+    void number(double number) {
+        value = number;
+        written = true;
+    }
+
+    /** Makes a value of the number of a good row; one that no engine can have leaves the cell absent. */
+    void settle(long line) {
+        if (!written) {
+            return;
+        }
+        written = false;
+        double si = column.toSi(value);
+        if (!possible.holds(si)) {
             impossible.add(line);
             return;
         }
-        double si = column.toSi(written);
         present = true;
         value = column.reading() == MappedColumn.Reading.RUNNING_TOTAL ? sinceRowBefore(si) : si;
     }

@@ -37,7 +37,6 @@ public final class SampleRows {
     private double airPressure = STANDARD_AIR_PA;
     private long line;
     private boolean bad;
-    private boolean anything;
     private long rowsSeen;
     private long good;
 
@@ -80,7 +79,6 @@ public final class SampleRows {
     public void begin(long newLine) {
         line = newLine;
         bad = false;
-        anything = false;
         for (RowCell cell : cells) {
             if (cell != null) {
                 cell.clear();
@@ -103,13 +101,29 @@ public final class SampleRows {
         }
         NumberReader.Kind kind = numbers.read(buffer, offset, length);
         if (kind == NumberReader.Kind.NUMBER) {
-            cell.number(numbers.value(), line);
-            anything = true;
+            cell.number(numbers.value());
         } else if (!cell.other(new String(buffer, offset, length), kind)) {
             bad = true;
-        } else {
-            anything |= cell.isPresent();
         }
+    }
+
+    /**
+     * Takes the field of a column if it is a plain number, which most are.
+     *
+     * @param start where the field begins
+     * @param end where reading stops at the latest
+     * @return where the field ends; -1 where it has to be found and given to {@link #field}
+     */
+    public int plainField(int index, char[] buffer, int start, int end, char separator) {
+        RowCell cell = index < cells.length ? cells[index] : null;
+        if (cell == null || cell.isText()) {
+            return -1;
+        }
+        int after = numbers.plain(buffer, start, end, separator);
+        if (after >= 0) {
+            cell.number(numbers.value());
+        }
+        return after;
     }
 
     /** Marks the row as broken, whatever its fields hold. */
@@ -119,25 +133,30 @@ public final class SampleRows {
 
     /** Ends the row. A row without any number is passed over. */
     public void end() {
-        if (bad) {
-            rowsSeen++;
+        boolean anything = false;
+        for (RowCell cell : cells) {
+            anything |= cell != null && cell.isFilled();
+        }
+        if (!bad && !anything) {
+            return;
+        }
+        rowsSeen++;
+        if (bad || !timeIsUsable()) {
             broken.add(line);
-        } else if (anything) {
-            rowsSeen++;
+        } else {
             keep();
         }
     }
 
     private void keep() {
-        if (!timeIsUsable()) {
-            broken.add(line);
-            return;
-        }
         for (RowCell cell : cells) {
-            if (cell != null && cell.isText()) {
-                remember(cell);
+            if (cell == null) {
+                continue;
             }
-            if (cell != null && cell.isPresent() && cell.role() == Role.BAROMETER) {
+            cell.settle(line);
+            if (cell.isText()) {
+                remember(cell);
+            } else if (cell.role() == Role.BAROMETER && cell.isPresent()) {
                 airPressure = cell.value();
             }
         }
@@ -168,6 +187,7 @@ public final class SampleRows {
         }
         for (RowCell cell : cells) {
             if (cell != null && cell.role() == Role.TIME) {
+                cell.settle(line);
                 return cell.isPresent() && timeLine.get().accept(cell.value(), line);
             }
         }

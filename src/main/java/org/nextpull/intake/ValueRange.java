@@ -7,6 +7,9 @@ package org.nextpull.intake;
  * @param high upper end
  */
 record ValueRange(double low, double high) {
+    /** Whatever is finite. */
+    static final ValueRange ANY = new ValueRange(-Double.MAX_VALUE, Double.MAX_VALUE);
+
     private static final double ZERO_CELSIUS_K = 273.15;
 
     static ValueRange ofCelsius(double low, double high) {

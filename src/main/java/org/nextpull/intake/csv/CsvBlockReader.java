@@ -4,6 +4,7 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -19,31 +20,49 @@ import org.nextpull.finding.Place;
 import org.nextpull.intake.LineList;
 import org.nextpull.intake.SampleRows;
 
-/** Reads a log block by block. A source that breaks off in the middle gives the rows before the break, and a finding. */
+/**
+ * Reads a log block by block: plain rows on the fast lane, all from the first odd line on through the CSV library. A source that breaks off
+ * in the middle gives the rows before the break, and a finding.
+ */
 final class CsvBlockReader implements BlockReader {
     private final CsvLog log;
     private final SampleRows rows;
-    private final RowHandler handler;
-    private final TidyReader text;
-    private final CloseableIterator<Boolean> records;
+    private final boolean firstIsText;
+    private final Reader text;
+    private final PlainRows plain;
+    private Optional<Library> library = Optional.empty();
     private boolean ended;
     private boolean cutShort;
+
+    /** The CSV library at work. */
+    private record Library(TidyReader text, RowHandler handler, CloseableIterator<Boolean> records) {}
 
     CsvBlockReader(CsvLog log) throws IOException {
         this.log = log;
         this.rows = new SampleRows(log.name(), log.columns(), log.head().style(), log.sampleHz());
-        boolean firstIsText = log.columns().mapped().stream()
+        this.firstIsText = log.columns().mapped().stream()
                 .anyMatch(
                         column -> column.index() == 0 && column.channel().role().isText());
-        this.handler = new RowHandler(log.head(), rows, log.columnReader(), firstIsText);
         InputStream bytes = log.source().open();
         try {
-            this.text = new TidyReader(log.encoding().reader(bytes), log.head().separator());
+            this.text = log.encoding().reader(bytes);
         } catch (IOException e) {
             bytes.close();
             throw e;
         }
-        this.records = CsvText.stream(text, log.head().separator(), handler);
+        this.plain = new PlainRows(text, log.head(), rows, firstIsText);
+    }
+
+    /** The same through the CSV library alone. */
+    CsvBlockReader withoutFastLane() {
+        library = Optional.of(library());
+        return this;
+    }
+
+    private Library library() {
+        TidyReader rest = plain.rest();
+        RowHandler handler = new RowHandler(log.head(), rows, log.columnReader(), firstIsText, plain.lines());
+        return new Library(rest, handler, CsvText.stream(rest, log.head().separator(), handler));
     }
 
     @Override
@@ -55,7 +74,12 @@ final class CsvBlockReader implements BlockReader {
     public Optional<Block> next() {
         try {
             while (!ended && !rows.isFull()) {
-                ended = !records.hasNext() || !records.next();
+                ended = library.isPresent() ? isLast(library.get().records()) : !plain.next();
+                if (ended && library.isEmpty()) {
+                    cutShort = plain.failure().isPresent();
+                    library = plain.isOdd() ? Optional.of(library()) : library;
+                    ended = !plain.isOdd();
+                }
             }
         } catch (UncheckedIOException | CsvParseException e) {
             ended = true;
@@ -64,15 +88,22 @@ final class CsvBlockReader implements BlockReader {
         return rows.take();
     }
 
+    private static boolean isLast(CloseableIterator<Boolean> records) {
+        return !records.hasNext() || !records.next();
+    }
+
     @Override
     public List<Finding> findings() {
         List<Finding> findings = new ArrayList<>(log.findings());
         findings.addAll(rows.findings());
-        addLines(findings, FindingCode.QUOTE_NOT_CLOSED, text.unclosedQuotes());
-        addLines(findings, FindingCode.HEADER_REPEATED, handler.headersAgain());
-        if (handler.changedLine() > 0) {
-            findings.add(Finding.warning(FindingCode.HEADER_CHANGES, Place.atLine(log.name(), handler.changedLine())));
-        }
+        library.ifPresent(used -> {
+            addLines(findings, FindingCode.QUOTE_NOT_CLOSED, used.text().unclosedQuotes());
+            addLines(findings, FindingCode.HEADER_REPEATED, used.handler().headersAgain());
+            long changed = used.handler().changedLine();
+            if (changed > 0) {
+                findings.add(Finding.warning(FindingCode.HEADER_CHANGES, Place.atLine(log.name(), changed)));
+            }
+        });
         if (cutShort) {
             findings.add(
                     Finding.warning(FindingCode.FILE_CUT_SHORT, Place.inFile(log.name()), Detail.of("rows", (double)
@@ -97,7 +128,6 @@ final class CsvBlockReader implements BlockReader {
 
     @Override
     public void close() throws IOException {
-        records.close();
         text.close();
     }
 }

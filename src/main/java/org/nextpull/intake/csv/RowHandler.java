@@ -15,6 +15,8 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     private final LineList headersAgain = new LineList();
     private final List<String> words = new ArrayList<>();
     private final boolean firstIsText;
+    private final long linesBefore;
+    private long line;
     private long changedLine;
     private boolean data;
     private boolean likeHeader;
@@ -23,11 +25,18 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     private int fields;
     private boolean tooWide;
 
-    RowHandler(Head head, SampleRows rows, ColumnReader columns, boolean firstIsText) {
+    /**
+     * Prepares to take rows.
+     *
+     * @param firstIsText whether the first column holds words
+     * @param linesBefore lines of the source before those that the CSV library counts
+     */
+    RowHandler(Head head, SampleRows rows, ColumnReader columns, boolean firstIsText, long linesBefore) {
         this.head = head;
         this.rows = rows;
         this.columns = columns;
         this.firstIsText = firstIsText;
+        this.linesBefore = linesBefore;
     }
 
     /** Lines on which the header stands again. */
@@ -41,7 +50,8 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     }
 
     @Override
-    protected void handleBegin(long line) {
+    protected void handleBegin(long countedLine) {
+        line = linesBefore + countedLine;
         data = line > head.lastHeadLine();
         likeHeader = true;
         likeUnits = true;
@@ -85,11 +95,11 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
             return Boolean.TRUE;
         }
         if (likeHeader) {
-            headersAgain.add(getStartingLineNumber());
+            headersAgain.add(line);
             return Boolean.TRUE;
         }
         if (words.size() >= 2 && isOtherHeader()) {
-            changedLine = getStartingLineNumber();
+            changedLine = line;
             return Boolean.FALSE;
         }
         if (tooWide || fields < head.leastFields()) {

@@ -22,7 +22,7 @@ final class TidyReader extends Reader {
     private final char separator;
     private final boolean blanks;
     private final LineList unclosedQuotes = new LineList();
-    private char[] buffer = new char[BUFFER_CHARS];
+    private char[] buffer;
     private int position;
     private int limit;
     private boolean ended;
@@ -35,7 +35,20 @@ final class TidyReader extends Reader {
     private int readyLimit;
 
     TidyReader(Reader in, Separator separator) {
+        this(in, separator, new char[0], 0);
+    }
+
+    /**
+     * Goes on in the middle of a text.
+     *
+     * @param begun characters that were taken out of {@code in} already, from the start of a line on
+     * @param linesBefore lines before them
+     */
+    TidyReader(Reader in, Separator separator, char[] begun, long linesBefore) {
         this.in = in;
+        this.buffer = Arrays.copyOf(begun, Math.max(begun.length, BUFFER_CHARS));
+        this.limit = begun.length;
+        this.line = linesBefore;
         this.separator = separator.sign();
         this.blanks = separator == Separator.BLANKS;
     }
@@ -79,7 +92,7 @@ final class TidyReader extends Reader {
             quoted |= c == '"';
             odd |= c < ' ' && c != '\t' && c != '\n' && c != '\r';
         }
-        if (quoted && !isClosed(position, position + length)) {
+        if (quoted && !isClosed(buffer, position, position + length, separator, blanks)) {
             int together = closingLines(length);
             if (together > 0) {
                 hand(together, odd);
@@ -116,7 +129,7 @@ final class TidyReader extends Reader {
                 return 0;
             }
             length = next;
-            if (isClosed(position, position + length)) {
+            if (isClosed(buffer, position, position + length, separator, blanks)) {
                 line += more;
                 return length;
             }
@@ -125,7 +138,7 @@ final class TidyReader extends Reader {
     }
 
     /** Whether every quote in a stretch opens at the start of a field and closes at its end. */
-    private boolean isClosed(int from, int to) {
+    static boolean isClosed(char[] buffer, int from, int to, char separator, boolean blanks) {
         boolean inside = false;
         boolean fieldStart = true;
         for (int at = from; at < to; at++) {
@@ -134,7 +147,7 @@ final class TidyReader extends Reader {
                 if (c == '"') {
                     if (at + 1 < to && buffer[at + 1] == '"') {
                         at++;
-                    } else if (at + 1 == to || isFieldEnd(buffer[at + 1])) {
+                    } else if (at + 1 == to || isFieldEnd(buffer[at + 1], separator, blanks)) {
                         inside = false;
                     } else {
                         return false;
@@ -146,13 +159,13 @@ final class TidyReader extends Reader {
                 }
                 inside = true;
             } else {
-                fieldStart = isFieldEnd(c);
+                fieldStart = isFieldEnd(c, separator, blanks);
             }
         }
         return !inside;
     }
 
-    private boolean isFieldEnd(char c) {
+    private static boolean isFieldEnd(char c, char separator, boolean blanks) {
         return c == separator || c == '\n' || c == '\r' || (blanks && c == ' ');
     }
 

@@ -74,7 +74,7 @@ class MutationsTest {
         }
     }
 
-    private static byte[] spoil(byte[] good, Random random) {
+    static byte[] spoil(byte[] good, Random random) {
         byte[] bytes = good.clone();
         for (int change = random.nextInt(8); change >= 0 && bytes.length > 0; change--) {
             int at = random.nextInt(bytes.length);

@@ -1,0 +1,203 @@
+package org.nextpull.intake.csv;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.InputStream;
+import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.Random;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.channel.Block;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Hints;
+import org.nextpull.channel.RowCount;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Finding;
+import org.nextpull.intake.ByteSource;
+
+/** What the fast lane reads is, bit for bit, what the CSV library reads. */
+class FastLaneTest {
+    private static final int ROUNDS = 4;
+
+    static Stream<Path> files() throws IOException {
+        List<Path> all = new ArrayList<>();
+        for (String folder : List.of("src/test/resources/intake/cases", "sample-logs")) {
+            try (Stream<Path> files = Files.list(Path.of(folder))) {
+                files.filter(Files::isRegularFile)
+                        .filter(file -> !file.toString().endsWith(".expect"))
+                        .sorted()
+                        .forEach(all::add);
+            }
+        }
+        return all.stream();
+    }
+
+    @ParameterizedTest
+    @MethodSource("files")
+    void aFileReadsTheSameOnBothLanes(Path file) throws IOException {
+        byte[] good = Files.readAllBytes(file);
+        same(file.toString(), good);
+        if (good.length < 50_000) {
+            for (int round = 0; round < ROUNDS; round++) {
+                long seed = 17L * file.getFileName().toString().hashCode() + round;
+                same(file + " seed " + seed, MutationsTest.spoil(good, new Random(seed)));
+            }
+        }
+    }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = ' ',
+            value = {
+                "comma point UTF-8",
+                "semicolon comma UTF-8",
+                "tab comma windows-1252",
+                "bar point UTF-16LE",
+                "tab point UTF-8"
+            })
+    void everyDialectReadsTheSameOnBothLanes(String separator, String decimal, String charset) throws IOException {
+        char sign = switch (separator) {
+            case "comma" -> ',';
+            case "semicolon" -> ';';
+            case "tab" -> '\t';
+            default -> '|';
+        };
+        Random random = new Random(separator.hashCode() + 31L * charset.hashCode());
+        for (String lineEnd : List.of("\n", "\r\n", "\r")) {
+            for (String time : List.of("seconds", "clock", "date")) {
+                String text = dialect(random, sign, decimal.equals("comma") ? ',' : '.', time, lineEnd);
+                same(separator + decimal + charset + time, text.getBytes(Charset.forName(charset)));
+            }
+        }
+    }
+
+    /** More than one buffer of rows with everything in them that a number can be, gaps and fault codes. */
+    private static String dialect(Random random, char separator, char decimal, String time, String lineEnd) {
+        StringBuilder text = new StringBuilder();
+        String[] header = {
+            time.equals("seconds") ? "Time [s]" : "Time", "RPM", "Torque", "Lambda", "Temp. \u00e4", "EGT", "Note"
+        };
+        text.append(String.join(String.valueOf(separator), header)).append(lineEnd);
+        text.append(String.join(
+                        String.valueOf(separator),
+                        time.equals("seconds") ? "s" : "",
+                        "rpm",
+                        "Nm",
+                        "-",
+                        "",
+                        "\u00b0C",
+                        ""))
+                .append(lineEnd);
+        for (int row = 0; row < 3000; row++) {
+            long millis = 20L * row + 36_000_000;
+            String seconds = String.format(java.util.Locale.ROOT, "%.3f", millis / 1e3);
+            String clock = String.format(
+                    java.util.Locale.ROOT,
+                    "%02d:%02d:%06.3f",
+                    millis / 3_600_000,
+                    millis / 60_000 % 60,
+                    millis % 60_000 / 1e3);
+            String[] cells = {
+                time.equals("seconds") ? seconds : time.equals("clock") ? clock : "2026-05-03T" + clock,
+                Integer.toString(2000 + row),
+                number(random, 200),
+                row % 7 == 0 ? "" : number(random, 1),
+                row % 11 == 0 ? "NaN" : " " + number(random, 20) + " ",
+                row % 13 == 0 ? "99999" : number(random, 700),
+                row % 5 == 0 ? "" : "lap " + row
+            };
+            for (int cell = 0; cell < cells.length; cell++) {
+                text.append(cell == 0 ? "" : separator).append(cells[cell].replace('.', decimal));
+            }
+            text.append(row % 97 == 0 ? lineEnd + lineEnd : lineEnd);
+        }
+        return text.toString();
+    }
+
+    private static String number(Random random, double size) {
+        return switch (random.nextInt(6)) {
+            case 0 -> Double.toString(size * random.nextDouble());
+            case 1 -> String.format(java.util.Locale.ROOT, "%.18f", size * random.nextDouble());
+            case 2 -> String.format(java.util.Locale.ROOT, "%.4e", size * random.nextDouble());
+            case 3 -> Integer.toString((int) size);
+            case 4 -> "+" + String.format(java.util.Locale.ROOT, "%.3f", size * random.nextDouble());
+            default -> String.format(java.util.Locale.ROOT, "%.2f", size * random.nextGaussian());
+        };
+    }
+
+    @Test
+    void aQuoteInTheMiddleHandsOverWithoutLosingARowOrItsLine() throws IOException {
+        StringBuilder text = new StringBuilder("Time [s],RPM,Torque [Nm],Note\n");
+        for (int row = 0; row < 9000; row++) {
+            text.append(row / 100.0).append(",3000,").append(row % 50).append(row == 6000 ? ",\"a, b\"\n" : ",\n");
+        }
+        byte[] bytes = text.toString().getBytes(StandardCharsets.US_ASCII);
+        same("quote", bytes);
+        assertThat(read(log("quote", bytes).orElseThrow(), true).lines().get(8999))
+                .isEqualTo(9001);
+    }
+
+    /** What came of a log: each cell as its bits, absent ones as words. */
+    private record Rows(List<Long> lines, List<String> cells, RowCount count, List<Finding> findings) {}
+
+    private static void same(String name, byte[] bytes) throws IOException {
+        Optional<CsvLog> log = log(name, bytes);
+        if (log.isPresent()) {
+            assertThat(read(log.get(), true)).as(name).isEqualTo(read(log.get(), false));
+        }
+    }
+
+    private static Optional<CsvLog> log(String name, byte[] bytes) {
+        ByteSource source = new ByteSource() {
+            @Override
+            public String name() {
+                return name;
+            }
+
+            @Override
+            public InputStream open() {
+                return new ByteArrayInputStream(bytes);
+            }
+        };
+        return new LogFiles(Hints.none())
+                .read(source)
+                .value()
+                .filter(Input.Log.class::isInstance)
+                .map(input -> (CsvLog) ((Input.Log) input).recording());
+    }
+
+    private static Rows read(CsvLog log, boolean fast) throws IOException {
+        List<Long> lines = new ArrayList<>();
+        List<String> cells = new ArrayList<>();
+        CsvBlockReader opened = new CsvBlockReader(log);
+        try (CsvBlockReader reader = fast ? opened : opened.withoutFastLane()) {
+            for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
+                Samples samples = block.get().samples();
+                for (int row = 0; row < samples.rows(); row++) {
+                    lines.add(samples.line(row));
+                    StringBuilder cell = new StringBuilder(samples.label(row) + " " + samples.fuel(row));
+                    for (Channel channel : samples.channels()) {
+                        cell.append(' ')
+                                .append(
+                                        samples.isPresent(channel, row)
+                                                ? Double.doubleToRawLongBits(samples.value(channel, row))
+                                                : "absent");
+                    }
+                    cells.add(cell.toString());
+                }
+            }
+            return new Rows(lines, cells, reader.rowCount(), reader.findings());
+        }
+    }
+}
