@@ -75,6 +75,14 @@ public final class AlarmWatch {
         watchers.forEach(watcher -> watcher.take(row, state, events::add));
     }
 
+    /** How near each limit is that holds at the moment and has been read. */
+    public List<Headroom> headroom() {
+        return watchers.stream()
+                .map(Watcher::headroom)
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
     /** The alarms that sound now. */
     public List<Alarm> sounding() {
         return watchers.stream()

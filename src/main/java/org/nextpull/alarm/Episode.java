@@ -22,6 +22,7 @@ final class Episode {
     private double beyondS;
     private boolean wasBeyond;
     private boolean sounding;
+    private Optional<Headroom> headroom = Optional.empty();
 
     /** An episode that sounds when the limit has been passed for {@code patienceS} longer than it was kept. */
     Episode(Limit limit, double allowed, double patienceS) {
@@ -32,6 +33,16 @@ final class Episode {
 
     double allowed() {
         return allowed;
+    }
+
+    /** Notes a reading, beyond the limit or not. */
+    void saw(double value) {
+        headroom = Optional.of(new Headroom(limit, value, allowed));
+    }
+
+    /** The latest reading against the limit; empty while it does not hold. */
+    Optional<Headroom> headroom() {
+        return headroom;
     }
 
     Optional<Alarm> sounding() {
@@ -91,6 +102,7 @@ final class Episode {
     /** The limit does not hold at this moment: what was counted towards it is forgotten. */
     void without(RowPlace at, Consumer<AlarmEvent> events) {
         within(at, events);
+        headroom = Optional.empty();
         if (!sounding) {
             forget();
         }

@@ -46,6 +46,7 @@ final class LevelWatcher implements Watcher {
         Optional<Reading> worst = worst(row, when.zero().applyAsDouble(state));
         // a row without a reading says nothing: sensors are logged at different rates
         worst.ifPresent(reading -> {
+            episode.saw(reading.value());
             if (isBeyond(reading.value())) {
                 episode.beyond(reading.channel(), reading.value(), row.moment(), events);
             } else {
@@ -74,6 +75,11 @@ final class LevelWatcher implements Watcher {
 
     private boolean isBeyond(double value) {
         return isWorse(value, episode.allowed());
+    }
+
+    @Override
+    public Optional<Headroom> headroom() {
+        return episode.headroom();
     }
 
     @Override

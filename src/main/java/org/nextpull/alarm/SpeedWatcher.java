@@ -23,11 +23,17 @@ final class SpeedWatcher implements Watcher {
             return;
         }
         double rpm = state.rpm().getAsDouble();
+        episode.saw(rpm);
         if (rpm > episode.allowed()) {
             episode.beyond(engine ? SPEED : ROLLER, rpm, row.moment(), events);
         } else {
             episode.within(row.moment(), events);
         }
+    }
+
+    @Override
+    public Optional<Headroom> headroom() {
+        return episode.headroom();
     }
 
     @Override

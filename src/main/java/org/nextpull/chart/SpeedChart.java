@@ -20,7 +20,10 @@ final class SpeedChart {
         ChartFrame frame = new ChartFrame(
                 size,
                 look,
-                new ChartFrame.Titles("Corrected torque and power", "speed, rpm", "solid: " + plot.torqueTitle()));
+                new ChartFrame.Titles(
+                        plot.title(),
+                        "speed, rpm",
+                        plot.powerTitle().isEmpty() ? plot.torqueTitle() : "solid: " + plot.torqueTitle()));
         List<Color> colours = LineColours.of(look);
         List<Point> torques = new ArrayList<>();
         List<Point> powers = new ArrayList<>();
@@ -31,17 +34,27 @@ final class SpeedChart {
             String torque = "torque, " + line.name();
             String power = "power, " + line.name();
             frame.line(torque, line.torque(), ChartFrame.Stroke.solid(colour));
-            frame.lineOnTheRight(power, line.power(), ChartFrame.Stroke.dashed(colour));
             frame.marks(line.name(), some(line.torque(), index), mark);
-            XYSeries marksOfPower = frame.marks("marks of " + power, some(line.power(), index), mark);
-            frame.onTheRight(marksOfPower);
-            List.of(torque, power, "marks of " + power).forEach(frame::hideFromLegend);
+            frame.hideFromLegend(torque);
             torques.addAll(line.torque());
-            powers.addAll(line.power());
+            if (!line.power().isEmpty()) {
+                frame.lineOnTheRight(power, line.power(), ChartFrame.Stroke.dashed(colour));
+                XYSeries marksOfPower = frame.marks("marks of " + power, some(line.power(), index), mark);
+                frame.onTheRight(marksOfPower);
+                List.of(power, "marks of " + power).forEach(frame::hideFromLegend);
+                powers.addAll(line.power());
+            }
         }
-        frame.rightTitle("dashed: " + plot.powerTitle());
-        frame.limits(Extent.of(torques, Point::x), Extent.of(torques, Point::y));
-        frame.limitsOnTheRight(Extent.of(powers, Point::y));
+        List<Point> speeds = new ArrayList<>(torques);
+        plot.across().ifPresent(band -> {
+            speeds.add(new Point(band.fromRpm(), 0));
+            speeds.add(new Point(band.toRpm(), 0));
+        });
+        frame.limits(Extent.of(speeds, Point::x), Extent.of(torques, Point::y));
+        if (!powers.isEmpty()) {
+            frame.rightTitle("dashed: " + plot.powerTitle());
+            frame.limitsOnTheRight(Extent.of(powers, Point::y));
+        }
         frame.xNumbers("0");
         return frame;
     }

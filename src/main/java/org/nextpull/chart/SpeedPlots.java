@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
+import org.nextpull.plan.Band;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
@@ -19,9 +20,7 @@ public final class SpeedPlots {
 
     /** The chart; empty when no pull that counts has a curve, as with tables of results. */
     public static Optional<SpeedPlot> of(SessionResult result, UnitSystem units) {
-        List<MeasuredCurve> used = result.measured().stream()
-                .filter(one -> one.pull().isUsed() && one.curve().isPresent())
-                .toList();
+        List<MeasuredCurve> used = used(result);
         if (used.isEmpty()) {
             return Optional.empty();
         }
@@ -42,6 +41,44 @@ public final class SpeedPlots {
                 new SpeedPlot("torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines));
     }
 
+    /** A pull in progress, as measured, over the best one so far; empty before there is anything to draw. */
+    public static Optional<SpeedPlot> underway(SessionResult result, UnitSystem units, List<Point> measured) {
+        Unit torque = ResponseUnit.torque(units);
+        List<MeasuredCurve> used = used(result);
+        List<SpeedPlot.Line> lines = new ArrayList<>();
+        best(result, used)
+                .ifPresent(best -> lines.add(new SpeedPlot.Line(
+                        "best so far, pull " + best.pull().number(),
+                        torque(best.curve().orElseThrow().raw().points(), torque),
+                        List.of())));
+        if (measured.size() > 1) {
+            List<Point> course = measured.stream()
+                    .map(point -> new Point(point.x(), torque.fromSi(point.y())))
+                    .toList();
+            lines.add(new SpeedPlot.Line("now", course, List.of()));
+        }
+        return lines.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new SpeedPlot(
+                        "Torque as measured",
+                        "torque as measured, " + torque.symbol(),
+                        "",
+                        lines,
+                        result.plan().band().map(Band::speeds)));
+    }
+
+    private static List<MeasuredCurve> used(SessionResult result) {
+        return result.measured().stream()
+                .filter(one -> one.pull().isUsed() && one.curve().isPresent())
+                .toList();
+    }
+
+    private static List<Point> torque(List<CurvePoint> points, Unit unit) {
+        return points.stream()
+                .map(point -> new Point(point.rpm(), unit.fromSi(point.torque().newtonMetres())))
+                .toList();
+    }
+
     private static boolean isSame(MeasuredCurve one, MeasuredCurve other) {
         return one.pull().number() == other.pull().number();
     }
@@ -58,12 +95,11 @@ public final class SpeedPlots {
 
     private static void add(List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units) {
         CorrectedCurve curve = one.curve().orElseThrow();
-        List<Point> torque = new ArrayList<>();
-        List<Point> power = new ArrayList<>();
-        for (CurvePoint point : curve.points()) {
-            torque.add(new Point(point.rpm(), units.get(0).fromSi(point.torque().newtonMetres())));
-            power.add(new Point(point.rpm(), units.get(1).fromSi(point.power().watts())));
-        }
-        lines.add(new SpeedPlot.Line(role + ", pull " + one.pull().number(), torque, power));
+        List<CurvePoint> points = curve.points();
+        List<Point> power = points.stream()
+                .map(point ->
+                        new Point(point.rpm(), units.get(1).fromSi(point.power().watts())))
+                .toList();
+        lines.add(new SpeedPlot.Line(role + ", pull " + one.pull().number(), torque(points, units.get(0)), power));
     }
 }

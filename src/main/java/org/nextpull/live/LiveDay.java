@@ -52,6 +52,7 @@ final class LiveDay {
     private final DayPulls pulls;
     private final RowAlarms alarms;
     private final LatestValues latest = new LatestValues();
+    private final PullTrace trace = new PullTrace();
     private final Links links;
     private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
@@ -299,7 +300,9 @@ final class LiveDay {
                 capture,
                 latest.all(now),
                 alarms.sounding(),
+                alarms.headroom(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
+                since.isPresent() ? trace.since(since.getAsDouble()) : PullSoFar.none(),
                 coolDown.leftS(book.plan().start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 book.acts(),
@@ -317,6 +320,7 @@ final class LiveDay {
         @Override
         public void rows(String source, Samples samples) {
             latest.take(samples, now);
+            trace.take(samples, now.seconds());
             if (!written) {
                 return;
             }

@@ -10,6 +10,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -27,7 +28,9 @@ import org.nextpull.session.SessionResult;
  * @param capture the capture
  * @param latest latest value of each channel that was seen
  * @param sounding alarms that sound now
+ * @param headroom how near each limit is that holds now
  * @param pullSinceS seconds since the engine went to full load, in s; empty when no pull is in progress
+ * @param pull the pull in progress as far as it has come; nothing is in it when there is none
  * @param coolDownLeftS seconds until the plan's least time between pulls is over, in s; empty when it is, or when there is none
  * @param nextPull number of the pull that is in progress or comes next
  * @param acts what the operator did so far
@@ -43,7 +46,9 @@ public record LiveState(
         CaptureState capture,
         List<LatestValue> latest,
         List<Alarm> sounding,
+        List<Headroom> headroom,
         OptionalDouble pullSinceS,
+        PullSoFar pull,
         OptionalDouble coolDownLeftS,
         int nextPull,
         OperatorActions acts,
@@ -54,6 +59,7 @@ public record LiveState(
         links = List.copyOf(links);
         latest = List.copyOf(latest);
         sounding = List.copyOf(sounding);
+        headroom = List.copyOf(headroom);
         notices = List.copyOf(notices);
     }
 

@@ -8,6 +8,7 @@ import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
+import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -46,6 +47,10 @@ final class RowAlarms {
     void restart() {
         watch = new AlarmWatch(rules);
         lastS = Double.NEGATIVE_INFINITY;
+    }
+
+    List<Headroom> headroom() {
+        return watch.headroom();
     }
 
     List<Alarm> sounding() {

@@ -307,8 +307,11 @@ public final class AdviceText {
 
     /** What passed its limit, and by how much. */
     public String passed(Alarm alarm) {
-        return decapitalised(name(alarm.limit())) + " " + quantity(alarm.limit(), alarm.worst()) + ", limit "
-                + quantity(alarm.limit(), alarm.allowed());
+        return decapitalised(against(alarm.limit(), alarm.worst(), alarm.allowed()));
+    }
+
+    String against(Limit limit, double value, double allowed) {
+        return name(limit) + " " + quantity(limit, value) + ", limit " + quantity(limit, allowed);
     }
 
     private String temperature(double kelvins) {

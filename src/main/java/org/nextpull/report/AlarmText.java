@@ -3,6 +3,7 @@ package org.nextpull.report;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.Counsel;
+import org.nextpull.alarm.Headroom;
 
 /** The words of an alarm: what was passed, by how much, and what to do now. It advises and protects nothing. */
 public final class AlarmText {
@@ -12,16 +13,12 @@ public final class AlarmText {
         this.words = new AdviceText(shown);
     }
 
-    /** A change of an alarm: {@code ALARM: exhaust temperature 912 degC, limit 900 degC. LIFT and let it cool.}. */
+    /** A change of an alarm: {@code CLOSE THROTTLE. Exhaust temperature 912 degC, limit 900 degC. Let it cool.}. */
     public String text(AlarmEvent event) {
         return switch (event.kind()) {
-            case SOUNDED ->
-                "ALARM: " + words.passed(event.alarm()) + ". "
-                        + counsel(event.alarm().counsel());
-            case WORSE ->
-                "ALARM, worse: " + words.passed(event.alarm()) + ". "
-                        + counsel(event.alarm().counsel());
-            case CLEARED -> "Within the limit again; it was " + words.passed(event.alarm()) + ".";
+            case SOUNDED -> sentence(event.alarm());
+            case WORSE -> "WORSE: " + sentence(event.alarm());
+            case CLEARED -> "Cleared. " + reason(event.alarm());
         };
     }
 
@@ -30,27 +27,42 @@ public final class AlarmText {
         return words.passed(alarm);
     }
 
-    /** An alarm that sounds, with what to do. */
+    /** An alarm that sounds, with what to do: the act first. */
     public String sentence(Alarm alarm) {
-        return "ALARM: " + words.passed(alarm) + ". " + counsel(alarm.counsel());
+        return act(alarm.counsel()) + ". " + reason(alarm) + " " + afterwards(alarm.counsel());
     }
 
     /** An alarm that sounded in a pull that is over, with what was to do. */
     public String inPull(int pull, Alarm alarm) {
-        return "ALARM in pull " + pull + ": " + words.passed(alarm) + ". " + counsel(alarm.counsel());
+        return "Pull " + pull + ", alarm: " + words.passed(alarm) + ". " + afterwards(alarm.counsel());
     }
 
-    /** What to do now, and what changes before the next pull. */
-    public static String counsel(Counsel counsel) {
+    /** What passed its limit: {@code Exhaust temperature 912 degC, limit 900 degC.}. */
+    public String reason(Alarm alarm) {
+        return AdviceText.capitalised(words.passed(alarm)) + ".";
+    }
+
+    /** How near a limit is: {@code Exhaust temperature 871 degC, limit 900 degC}. */
+    public String nearness(Headroom headroom) {
+        return words.against(headroom.limit(), headroom.value(), headroom.allowed());
+    }
+
+    /** The act of the moment, in two words. */
+    public static String act(Counsel counsel) {
+        return counsel == Counsel.LIFT_AND_SWITCH_OFF ? "SHUT DOWN" : "CLOSE THROTTLE";
+    }
+
+    /** What to do once the throttle is closed, and what changes before the next pull. */
+    public static String afterwards(Counsel counsel) {
         return switch (counsel) {
-            case LIFT_THEN_RETARD -> "LIFT; less advance for the next pull.";
-            case LIFT_THEN_RICHER -> "LIFT; no leaner.";
-            case LIFT_AND_COOL_THEN_RICHER -> "LIFT and let it cool; no further retard and no leaner.";
-            case LIFT_AND_COOL -> "LIFT and let it cool.";
-            case LIFT_AND_SWITCH_OFF -> "LIFT and switch off; find out why before it runs again.";
-            case LIFT_AND_LOOK_AT_FUEL -> "LIFT; find out why the fuel runs short before the next pull.";
-            case LIFT_THEN_LESS_BOOST -> "LIFT; less boost before the next pull.";
-            case LIFT -> "LIFT; lift earlier next time.";
+            case LIFT_THEN_RETARD -> "Next pull: less advance.";
+            case LIFT_THEN_RICHER -> "Next pull: no leaner.";
+            case LIFT_AND_COOL_THEN_RICHER -> "Let it cool. Next pull: no further retard and no leaner.";
+            case LIFT_AND_COOL -> "Let it cool.";
+            case LIFT_AND_SWITCH_OFF -> "Do not restart until you know why.";
+            case LIFT_AND_LOOK_AT_FUEL -> "Find why the fuel runs short before the next pull.";
+            case LIFT_THEN_LESS_BOOST -> "Less boost before the next pull.";
+            case LIFT -> "End the next pull sooner.";
         };
     }
 }

@@ -6,6 +6,7 @@ import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.EventQueue;
 import java.awt.Frame;
 import java.awt.event.ComponentAdapter;
 import java.awt.event.ComponentEvent;
@@ -23,6 +24,9 @@ import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.AlarmPanel;
+import org.nextpull.window.page.AlarmSign;
+import org.nextpull.window.page.AlarmSound;
 import org.nextpull.window.page.Banners;
 import org.nextpull.window.page.CautionsPanel;
 import org.nextpull.window.page.FootBar;
@@ -31,11 +35,13 @@ import org.nextpull.window.page.KeyList;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.PageSwitch;
 import org.nextpull.window.page.Question;
+import org.nextpull.window.page.Signals;
 
 /** The frame: banners above the pages, the foot below them; cautions first, and the list of keys when it is asked for. */
-final class MainFrame {
+final class MainFrame implements Signals {
     private static final String CAUTIONS = "cautions";
     private static final String KEYS = "keys";
+    private static final String ALARM = "alarm";
     private static final String PAGES = "pages";
 
     private final JFrame frame = new JFrame("nextpull");
@@ -47,7 +53,10 @@ final class MainFrame {
     private final FootBar foot = new FootBar();
     private final CautionsPanel cautions = new CautionsPanel(this::begin);
     private final KeyList keyList = new KeyList(this::hideKeys);
-    private final List<Styled> styled = List.of(banners, pages, foot, cautions, keyList);
+    private final AlarmPanel alarm = new AlarmPanel(this::hideKeys);
+    private final List<Styled> styled = List.of(banners, pages, foot, cautions, keyList, alarm);
+    private final AlarmSound sound;
+    private volatile boolean silent;
     private Look look;
     private @Nullable TypeScale scale;
     private @Nullable Skin skin;
@@ -55,14 +64,16 @@ final class MainFrame {
     private Runnable onBegin = () -> {};
     private Supplier<Optional<String>> onEnd = Optional::empty;
 
-    MainFrame(Look look) {
+    MainFrame(Look look, AlarmSound sound) {
         this.look = look;
+        this.sound = sound;
         middle.add(banners, BorderLayout.NORTH);
         middle.add(pages, BorderLayout.CENTER);
         middle.add(foot, BorderLayout.SOUTH);
         root.add(cautions, CAUTIONS);
         root.add(middle, PAGES);
         root.add(keyList, KEYS);
+        root.add(alarm, ALARM);
         frame.setContentPane(root);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
@@ -84,8 +95,45 @@ final class MainFrame {
         return foot;
     }
 
-    Banners banners() {
-        return banners;
+    @Override
+    public void urgent(List<String> sentences) {
+        EventQueue.invokeLater(() -> banners.say(sentences));
+    }
+
+    @Override
+    public void alarm(AlarmSign sign) {
+        sound.sound(!silent && sign.phase() == AlarmSign.Phase.ACT);
+        EventQueue.invokeLater(() -> {
+            if (sign.phase() != AlarmSign.Phase.NONE) {
+                alarm.show(sign);
+                cards.show(root, ALARM);
+                alarm.requestFocusInWindow();
+            } else if (alarm.isVisible()) {
+                hideKeys();
+            }
+        });
+    }
+
+    @Override
+    public void changed() {
+        if (!silent) {
+            sound.chime();
+        }
+    }
+
+    /** The sound is turned off after a question, and on again without one. */
+    private void soundOnOrOff() {
+        if (silent) {
+            silent = false;
+            foot.say("Alarm sound on.");
+        } else {
+            foot.ask(new Question("Turn the alarm sound OFF? An alarm is then only seen.", List.of(), texts -> {
+                silent = true;
+                sound.sound(false);
+                foot.say("Alarm sound OFF. Ctrl M: on again.");
+                return Optional.empty();
+            }));
+        }
     }
 
     JPanel root() {
@@ -172,6 +220,7 @@ final class MainFrame {
         keys.add(KeyCommand.of("U", "U", "metric or US units", () -> change(look.otherUnits())));
         keys.add(KeyCommand.of("D", "D", "light or dark", () -> change(look.otherGround())));
         keys.add(KeyCommand.of("G", "G", "normal or larger type", () -> change(look.otherType())));
+        keys.add(KeyCommand.of("ctrl M", "Ctrl M", "alarm sound off (asks first) or on", this::soundOnOrOff));
         keys.add(KeyCommand.of("F11", "F11", "the whole screen, or a window", this::wholeScreen));
         keys.add(new KeyCommand(
                 List.of("F1", "shift SLASH", "typed ?"), "F1 or ?", "this list of keys", this::showKeys));

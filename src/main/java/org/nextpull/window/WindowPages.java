@@ -37,6 +37,7 @@ import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.day.RunningDay;
+import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
@@ -100,8 +101,9 @@ final class WindowPages implements AutoCloseable {
         Optional<DaySource> before = day;
         day = Optional.of(source);
         before.ifPresent(WindowPages::end);
-        main.banners().say(List.of());
-        BenchController bench = new BenchController(source, work, main.foot(), main.banners()::say, this::sheet);
+        main.urgent(List.of());
+        main.alarm(AlarmSign.none());
+        BenchController bench = new BenchController(source, work, main.foot(), main, this::sheet);
         main.replace(BENCH, bench);
         bench.start();
     }

@@ -14,6 +14,8 @@ import org.nextpull.report.Shown;
 import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
+import org.nextpull.window.page.AlarmSound;
+import org.nextpull.window.page.MixerSound;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.work.Work;
 
@@ -30,9 +32,10 @@ public final class WindowProgram {
     public static void open(WindowSetup setup) throws InterruptedException {
         CountDownLatch closed = new CountDownLatch(1);
         Work work = new Work();
+        MixerSound sound = new MixerSound();
         List<WindowPages> pages = new CopyOnWriteArrayList<>();
         EventQueue.invokeLater(() -> {
-            MainFrame main = new MainFrame(setup.look());
+            MainFrame main = new MainFrame(setup.look(), sound);
             pages.add(WindowPages.fill(main, setup, work, PortAccess.ofComputer()));
             main.frame().addWindowListener(new WindowAdapter() {
                 @Override
@@ -45,12 +48,14 @@ public final class WindowProgram {
         closed.await();
         pages.forEach(WindowPages::close);
         work.close();
+        sound.close();
     }
 
     /** A frame with the bench alone, not shown yet. On the event thread. */
-    static MainFrame assemble(DaySource source, Look look, Work work, Function<Shown, DaySheet.Order> sheets) {
-        MainFrame main = new MainFrame(look);
-        BenchController bench = new BenchController(source, work, main.foot(), main.banners()::say, sheets);
+    static MainFrame assemble(
+            DaySource source, Look look, Work work, AlarmSound sound, Function<Shown, DaySheet.Order> sheets) {
+        MainFrame main = new MainFrame(look, sound);
+        BenchController bench = new BenchController(source, work, main.foot(), main, sheets);
         main.add(bench);
         main.whenBegun(bench::start);
         return main;

@@ -89,6 +89,19 @@ class AlarmWatchTest {
     }
 
     @Test
+    void headroomIsTheWorstSensorAgainstItsLimit() {
+        AlarmWatch watch = new AlarmWatch(rules("exhaust_c = 900;oil_pressure_kpa = 250"));
+        watch.take(Rows.ofPull(10)
+                .with(Role.EXHAUST_TEMPERATURE, row -> NO_CELSIUS + 800)
+                .with(new Channel(Role.EXHAUST_TEMPERATURE, 2), row -> NO_CELSIUS + 855)
+                .with(Role.OIL_PRESSURE, row -> 312_500)
+                .samples());
+        assertThat(watch.headroom()).extracting(Headroom::limit).containsExactly(Limit.EXHAUST, Limit.OIL_PRESSURE);
+        assertThat(watch.headroom().get(0).used()).isCloseTo(0.95, within(1e-9));
+        assertThat(watch.headroom().get(1).used()).isCloseTo(0.8, within(1e-9));
+    }
+
+    @Test
     void theWorstOfAStretchIsKept() {
         Rows rows = Rows.ofPull(30)
                 .with(Role.EXHAUST_TEMPERATURE, row -> NO_CELSIUS + 900 - Math.abs(row - 10))

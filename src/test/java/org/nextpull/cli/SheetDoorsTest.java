@@ -29,8 +29,10 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
 import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.ReplayedDay;
+import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Page;
+import org.nextpull.window.page.Signals;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.work.Work;
 
@@ -109,7 +111,7 @@ class SheetDoorsTest {
                 ReplayedDay replayed = ReplayedDay.of("the day", day)) {
             FootBar foot = onEventThread(FootBar::new);
             BenchController bench = onEventThread(
-                    () -> new BenchController(replayed, work, foot, urgent -> {}, SheetDoorsTest::sheets));
+                    () -> new BenchController(replayed, work, foot, new Unseen(), SheetDoorsTest::sheets));
             replayed.start(moment -> {});
             replayed.play(start -> start.step(start.of()));
             export(bench, foot, name);
@@ -188,5 +190,17 @@ class SheetDoorsTest {
             throw new AssertionError("on the event thread", fault);
         }
         return result.get(0);
+    }
+
+    /** Nobody looks at this window. */
+    private static final class Unseen implements Signals {
+        @Override
+        public void urgent(List<String> sentences) {}
+
+        @Override
+        public void alarm(AlarmSign sign) {}
+
+        @Override
+        public void changed() {}
     }
 }

@@ -79,6 +79,11 @@ class LiveDayTest {
                 (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,0.88", rpm, torque, throttle));
         bench.load(1);
         assertThat(bench.state().pullSinceS().orElseThrow()).isBetween(5.9, 6.1);
+        PullSoFar soFar = bench.state().pull();
+        assertThat(soFar.course()).as("some ten a second").hasSizeBetween(40, 70);
+        assertThat(soFar.course().get(0).rpm())
+                .isLessThan(soFar.course().get(soFar.course().size() - 1).rpm());
+        assertThat(soFar.knockEvents()).as("no channel counts knock").isEmpty();
         double end = bench.nowS;
         bench.idle(0.5);
         assertThat(bench.endedAtS).hasSize(1);

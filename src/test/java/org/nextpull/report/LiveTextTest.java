@@ -76,25 +76,26 @@ class LiveTextTest {
     }
 
     @Test
-    void anAlarmSaysWhatAndHowMuchAndToLift() {
+    void anAlarmSaysTheActThenWhatAndHowMuch() {
         RowPlace row = new RowPlace(5, OptionalDouble.of(1));
         Alarm alarm =
                 new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, 273.15 + 912, 273.15 + 900);
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.SOUNDED, alarm, row)))
                 .isEqualTo(
-                        "ALARM: exhaust temperature 912 degC, limit 900 degC. LIFT and let it cool; no further retard "
-                                + "and no leaner.");
+                        "CLOSE THROTTLE. Exhaust temperature 912 degC, limit 900 degC. Let it cool. Next pull: no further "
+                                + "retard and no leaner.");
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.CLEARED, alarm, row)))
-                .isEqualTo("Within the limit again; it was exhaust temperature 912 degC, limit 900 degC.");
+                .isEqualTo("Cleared. Exhaust temperature 912 degC, limit 900 degC.");
     }
 
     @ParameterizedTest
     @EnumSource(Counsel.class)
-    void everyCounselBeginsWithLiftingAndOnlyKnockAsksForLessAdvance(Counsel counsel) {
-        assertThat(AlarmText.counsel(counsel)).startsWith("LIFT");
-        assertThat(AlarmText.counsel(counsel).contains("less advance")).isEqualTo(counsel == Counsel.LIFT_THEN_RETARD);
-        assertThat(AlarmText.counsel(counsel))
+    void theActComesFirstAndOnlyKnockAsksForLessAdvance(Counsel counsel) {
+        assertThat(AlarmText.act(counsel)).isIn("CLOSE THROTTLE", "SHUT DOWN");
+        assertThat(AlarmText.afterwards(counsel).contains("less advance"))
+                .isEqualTo(counsel == Counsel.LIFT_THEN_RETARD);
+        assertThat(AlarmText.afterwards(counsel))
                 .as("whether the plan allows a richer setting is for the next step to say")
                 .doesNotContain("richer");
     }

@@ -119,8 +119,8 @@ class NextStepTextTest {
 
     @ParameterizedTest
     @EnumSource(Counsel.class)
-    void everyCounselBeginsWithLifting(Counsel counsel) {
-        assertThat(AlarmText.counsel(counsel)).startsWith("LIFT").endsWith(".");
-        assertThat(ForbiddenWords.in(AlarmText.counsel(counsel))).isEmpty();
+    void everyCounselSaysWhatComesAfterwards(Counsel counsel) {
+        assertThat(AlarmText.afterwards(counsel)).endsWith(".");
+        assertThat(ForbiddenWords.in(AlarmText.afterwards(counsel))).isEmpty();
     }
 }

@@ -34,6 +34,7 @@ import org.nextpull.window.work.Work;
 final class DrivenWindow implements AutoCloseable {
     private final DaySource source;
     private final Work work = new Work();
+    private final SoundLog sound = new SoundLog();
     private final MainFrame main;
     private long pressedAt;
 
@@ -41,10 +42,20 @@ final class DrivenWindow implements AutoCloseable {
         this.source = source;
         this.main = Edt.get(() -> {
             MainFrame made = WindowProgram.assemble(
-                    source, look, work, shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown));
+                    source, look, work, sound, shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown));
             made.open(size);
             return made;
         });
+    }
+
+    /** Whether the alarm sounds. */
+    boolean sounds() {
+        return sound.sounds();
+    }
+
+    /** How often a change was heard. */
+    int chimes() {
+        return sound.chimes();
     }
 
     /** Presses a key in whatever is shown, and lets it go. */
@@ -70,7 +81,7 @@ final class DrivenWindow implements AutoCloseable {
 
     /** Where a key goes: the list of pulls, the list of keys, or the button under the cautions. */
     private Optional<Component> target() {
-        return List.of("Keys shown", "I have read this", "Pulls").stream()
+        return List.of("Keys shown", "I have read this", "Alarm over the page", "Pulls").stream()
                 .flatMap(name -> find(name).stream())
                 .filter(Component::isShowing)
                 .findFirst();

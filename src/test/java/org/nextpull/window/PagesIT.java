@@ -69,7 +69,7 @@ class PagesIT {
         WindowSetup setup = new WindowSetup(
                 Optional.empty(), plan, new NotebookAccess(folder.resolve("notebook.db"), true), "test", Look.plain());
         Edt.run(() -> {
-            MainFrame main = new MainFrame(setup.look());
+            MainFrame main = new MainFrame(setup.look(), new SoundLog());
             open.add(WindowPages.fill(main, setup, work, ports));
             main.open(new Dimension(1280, 720));
             root = main.root();

@@ -3,20 +3,22 @@ package org.nextpull.window.bench;
 import java.awt.EventQueue;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.app.DaySheet;
+import org.nextpull.live.LiveState;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
+import org.nextpull.window.page.Signals;
 import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
@@ -28,7 +30,8 @@ public final class BenchController implements Page {
     private final DaySource source;
     private final Work work;
     private final FootBar foot;
-    private final Consumer<List<String>> urgent;
+    private final Signals signals;
+    private final ThrottleWatch throttle = new ThrottleWatch();
     private final Function<Shown, DaySheet.Order> sheets;
     private final BenchView view;
     private final Latest<DayMoment> moments;
@@ -36,24 +39,21 @@ public final class BenchController implements Page {
     private volatile BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
     private volatile UnitSystem units = UnitSystem.METRIC;
     private volatile @Nullable DayMoment last;
+    private AlarmSign sign = AlarmSign.none();
 
     /**
      * A page for a day.
      *
      * @param source where the day comes from
-     * @param urgent shows what must be seen on every page
+     * @param signals shows what must be seen on every page
      * @param sheets how sheets are written in those units
      */
     public BenchController(
-            DaySource source,
-            Work work,
-            FootBar foot,
-            Consumer<List<String>> urgent,
-            Function<Shown, DaySheet.Order> sheets) {
+            DaySource source, Work work, FootBar foot, Signals signals, Function<Shown, DaySheet.Order> sheets) {
         this.source = source;
         this.work = work;
         this.foot = foot;
-        this.urgent = urgent;
+        this.signals = signals;
         this.sheets = sheets;
         this.view = new BenchView(work);
         this.moments = new Latest<>(work::think, this::make);
@@ -62,7 +62,19 @@ public final class BenchController implements Page {
 
     /** Starts the day. */
     public void start() {
-        source.start(moments::give);
+        source.start(moment -> {
+            moment.running().ifPresent(this::watch);
+            moments.give(moment);
+        });
+    }
+
+    /** An alarm goes its own way, at once, and does not wait for the page to be made. */
+    private synchronized void watch(LiveState state) {
+        AlarmSign now = throttle.at(state, new Shown(units));
+        if (!now.equals(sign)) {
+            sign = now;
+            signals.alarm(now);
+        }
     }
 
     private void make(DayMoment moment) {
@@ -72,7 +84,7 @@ public final class BenchController implements Page {
 
     private void show(BenchPage page) {
         view.show(page);
-        urgent.accept(page.urgent().stream().map(Remark::sentence).toList());
+        signals.urgent(page.urgent().stream().map(Remark::sentence).toList());
     }
 
     @Override

@@ -14,6 +14,7 @@ import org.nextpull.report.NextStep;
  * @param link how the data arrives
  * @param recording whether it is kept
  * @param running the pull in progress; empty between pulls
+ * @param pull the pull in progress, which then is the page; empty between pulls
  * @param urgent what must be seen on every page, worst first
  * @param lead the next step
  * @param conditions the start conditions
@@ -28,6 +29,7 @@ public record BenchPage(
         Remark link,
         Remark recording,
         Optional<Remark> running,
+        Optional<PullPage> pull,
         List<Remark> urgent,
         NextStep lead,
         List<ConditionLine> conditions,

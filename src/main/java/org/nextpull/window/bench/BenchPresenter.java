@@ -55,6 +55,7 @@ public final class BenchPresenter {
                 running.map(RunningState::link).orElseGet(() -> replayed(moment)),
                 running.map(RunningState::recording).orElseGet(() -> pace(moment)),
                 running.flatMap(RunningState::pull),
+                moment.running().flatMap(state -> new PullUnderway(state, shown).page()),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
                 new NextStepText(shown).of(result),
                 new ConditionText(shown)

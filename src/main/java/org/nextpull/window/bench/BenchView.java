@@ -1,17 +1,23 @@
 package org.nextpull.window.bench;
 
+import java.awt.BorderLayout;
+import java.awt.CardLayout;
+import java.awt.Dimension;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
@@ -20,9 +26,8 @@ import org.nextpull.window.work.Work;
 /** The bench page: the next step left, the charts right, the pulls below, each as large as it matters. */
 final class BenchView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double LEFT = 0.44;
-    private static final double UPPER_CHART = 0.55;
-    private static final double STRIP = 0.68;
+    private static final String DAY = "day";
+    private static final String PULL = "pull";
 
     private final StatusView status = new StatusView();
     private final LeadView lead = new LeadView();
@@ -33,11 +38,19 @@ final class BenchView extends JPanel implements Styled {
     private final RemarksView remarks = new RemarksView();
     private final JScrollPane stripPane;
     private final JScrollPane remarksPane;
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+    private final PullView pull;
+    private final CardLayout cards = new CardLayout();
+    private final JPanel middle = new JPanel(cards);
+    private final JPanel foot = new JPanel(new BorderLayout());
+    private final JSplitPane halves;
+    private final JSplitPane charts;
+    private final JSplitPane below;
+    private final Stack stack = new Stack();
     private transient @Nullable BenchPage page;
 
     BenchView(Work work) {
-        super(null);
+        setLayout(stack);
+        pull = new PullView(work);
         sweep = new ChartCanvas<>(
                 work,
                 "Response against the factor",
@@ -56,7 +69,18 @@ final class BenchView extends JPanel implements Styled {
                 remarks,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
                 ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        List.of(status, lead, conditions, sweep, speed, stripPane, remarksPane).forEach(this::add);
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(lead, BorderLayout.CENTER);
+        left.add(conditions, BorderLayout.SOUTH);
+        charts = split(JSplitPane.VERTICAL_SPLIT, sweep, speed, 0.55);
+        halves = split(JSplitPane.HORIZONTAL_SPLIT, left, charts, 0.44);
+        below = split(JSplitPane.HORIZONTAL_SPLIT, stripPane, remarksPane, 0.68);
+        middle.add(halves, DAY);
+        middle.add(pull, PULL);
+        foot.add(below, BorderLayout.CENTER);
+        add(status);
+        add(middle, Stack.Row.stretching(1));
+        add(foot, Stack.Row.yielding(1));
         strip.addListSelectionListener(event -> remarks());
         getAccessibleContext().setAccessibleName("Bench");
     }
@@ -65,6 +89,31 @@ final class BenchView extends JPanel implements Styled {
         JScrollPane pane = new JScrollPane(inside, vertical, horizontal);
         pane.setBorder(BorderFactory.createEmptyBorder());
         return pane;
+    }
+
+    /** Two parts with a bar between them that can be moved; until it is, the first keeps its share. */
+    private static JSplitPane split(int way, JComponent one, JComponent other, double share) {
+        one.setMinimumSize(new Dimension(60, 60));
+        other.setMinimumSize(new Dimension(60, 60));
+        one.setPreferredSize(new Dimension(60, 60));
+        other.setPreferredSize(new Dimension(60, 60));
+        JSplitPane split = new JSplitPane(way, true, one, other);
+        split.setBorder(BorderFactory.createEmptyBorder());
+        split.setResizeWeight(share);
+        split.setOpaque(false);
+        split.setFocusable(false);
+        split.addComponentListener(new ComponentAdapter() {
+            private boolean placed;
+
+            @Override
+            public void componentResized(ComponentEvent event) {
+                if (!placed && split.getWidth() > 0 && split.getHeight() > 0) {
+                    placed = true;
+                    split.setDividerLocation(share);
+                }
+            }
+        });
+        return split;
     }
 
     /** Shows a page. */
@@ -76,6 +125,14 @@ final class BenchView extends JPanel implements Styled {
         sweep.show(newPage.sweep(), newPage.sweep().map(SweepPlot::title).orElse(""));
         speed.show(newPage.speed(), newPage.speed().map(SpeedPlot::torqueTitle).orElse(""));
         strip.show(newPage.cards(), newPage.next());
+        newPage.pull().ifPresent(pull::show);
+        boolean runs = newPage.pull().isPresent();
+        if (runs != pull.isVisible()) {
+            // the strip keeps the focus, and with it the keys of the page, though it has no height meanwhile
+            stack.row(foot, runs ? Stack.Row.hidden() : Stack.Row.yielding(1));
+            cards.show(middle, runs ? PULL : DAY);
+            revalidate();
+        }
         remarks();
     }
 
@@ -106,37 +163,19 @@ final class BenchView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale newScale) {
-        scale = newScale;
-        setBackground(skin.ground());
-        for (JScrollPane pane : List.of(stripPane, remarksPane)) {
-            pane.setBackground(skin.ground());
-            pane.getViewport().setBackground(skin.ground());
+    public void style(Skin skin, TypeScale scale) {
+        for (JComponent part :
+                List.of(this, middle, foot, (JComponent) halves.getLeftComponent(), stripPane, remarksPane)) {
+            part.setBackground(skin.ground());
         }
-        List.<Styled>of(status, lead, conditions, sweep, speed, strip, remarks)
-                .forEach(part -> part.style(skin, newScale));
+        stripPane.getViewport().setBackground(skin.ground());
+        remarksPane.getViewport().setBackground(skin.ground());
+        foot.setPreferredSize(new Dimension(10, scale.type(104) + scale.space(18)));
+        foot.setBorder(BorderFactory.createEmptyBorder(0, scale.space(8), scale.space(2), scale.space(8)));
+        List.of(halves, charts, below).forEach(split -> split.setDividerSize(scale.space(6)));
+        List.<Styled>of(status, lead, conditions, sweep, speed, strip, remarks, pull)
+                .forEach(part -> part.style(skin, scale));
         revalidate();
         repaint();
-    }
-
-    @Override
-    public void doLayout() {
-        int wide = getWidth();
-        int high = getHeight();
-        int head = status.getPreferredSize().height;
-        status.setBounds(0, 0, wide, head);
-        int foot = scale.type(104) + scale.space(16);
-        int middle = Math.max(0, high - head - foot);
-        int left = (int) (wide * LEFT);
-        int chances = conditions.getPreferredSize().height;
-        lead.setBounds(0, head, left, Math.max(0, middle - chances));
-        conditions.setBounds(0, head + Math.max(0, middle - chances), left, chances);
-        int upper = (int) (middle * UPPER_CHART);
-        sweep.setBounds(left, head, wide - left, upper);
-        speed.setBounds(left, head + upper, wide - left, middle - upper);
-        int gap = scale.space(8);
-        int across = (int) (wide * STRIP);
-        stripPane.setBounds(gap, high - foot, across - 2 * gap, foot);
-        remarksPane.setBounds(across + gap, high - foot, wide - across - 2 * gap, foot - scale.space(4));
     }
 }

@@ -96,7 +96,7 @@ final class PullCards {
             words.add(pull.standing().id().replace('-', ' '));
         }
         if (pull.knock().isHeard()) {
-            words.add("knock " + KnockText.brief(pull.knock()));
+            words.add("knock");
         }
         if (!pull.limitsMet().isEmpty()) {
             words.add("limit");

@@ -10,11 +10,14 @@ import java.awt.font.FontRenderContext;
 import java.awt.geom.Rectangle2D;
 import javax.swing.JLabel;
 
-/** A number in very large print: drawn as large as its place, from edge to edge, without the air that a line of text keeps. */
+/** A number in very large print: as large as its place lets it, without the air that a line of text keeps. */
 public final class Digits extends JLabel {
     private static final long serialVersionUID = 1;
     private static final FontRenderContext PLAIN = new FontRenderContext(null, true, true);
     private static final Font BOLD = new Font(Font.SANS_SERIF, Font.BOLD, 100);
+
+    /** A short number is not made taller than this share of its place's width. */
+    private static final double TALLEST = 0.36;
 
     private Color ink = Color.BLACK;
 
@@ -22,18 +25,15 @@ public final class Digits extends JLabel {
         super("");
     }
 
-    public void say(String number, Color colour) {
-        ink = colour;
+    public void say(String number) {
         if (!number.equals(getText())) {
             setText(number);
         }
-        repaint();
     }
 
-    /** Width of the number when its digits are as high as that. */
-    public int widthAt(int height) {
-        Rectangle2D bounds = bounds(getText());
-        return (int) Math.ceil(bounds.getWidth() * height / digitHeight()) + 2;
+    public void ink(Color colour) {
+        ink = colour;
+        repaint();
     }
 
     private static Rectangle2D bounds(String text) {
@@ -46,7 +46,7 @@ public final class Digits extends JLabel {
 
     @Override
     public Dimension getPreferredSize() {
-        return new Dimension(widthAt(100), 100);
+        return new Dimension(10, 10);
     }
 
     @Override
@@ -55,9 +55,11 @@ public final class Digits extends JLabel {
         g.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
         g.setColor(ink);
         Rectangle2D zero = bounds("0");
-        double scale = getHeight() / digitHeight();
-        g.scale(scale, scale);
         Rectangle2D all = bounds(getText());
+        double high = Math.min(getHeight(), TALLEST * getWidth());
+        double scale = Math.min(high / digitHeight(), (getWidth() - 2) / Math.max(1, all.getWidth()));
+        g.translate(0, Math.max(0, (getHeight() - scale * digitHeight()) / 2));
+        g.scale(scale, scale);
         g.fill(BOLD.createGlyphVector(PLAIN, getText()).getOutline((float) -all.getX(), (float) -zero.getY()));
         g.dispose();
     }

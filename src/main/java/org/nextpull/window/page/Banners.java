@@ -38,7 +38,7 @@ public final class Banners extends JPanel implements Styled {
     public void style(Skin newSkin, TypeScale newScale) {
         skin = newSkin;
         scale = newScale;
-        text.dress(skin.onTone(), scale.bold(21));
+        text.dress(skin.onFill(), scale.bold(21));
         revalidate();
         repaint();
     }
@@ -63,12 +63,12 @@ public final class Banners extends JPanel implements Styled {
     /** Filled, with a black bar that has an exclamation mark: told by more than its colour. */
     @Override
     protected void paintComponent(Graphics g) {
-        g.setColor(skin.tone(Tone.BAD));
+        g.setColor(skin.fill(Tone.BAD));
         g.fillRect(0, 0, getWidth(), getHeight());
         g.setColor(Color.BLACK);
         int bar = scale.type(30);
         g.fillRect(0, 0, bar, getHeight());
-        g.setColor(skin.tone(Tone.BAD));
+        g.setColor(skin.fill(Tone.BAD));
         int width = Math.max(2, bar / 6);
         int top = getHeight() / 2 - bar / 2;
         g.fillRect((bar - width) / 2, top, width, bar * 2 / 3);

@@ -10,6 +10,7 @@ import org.nextpull.report.Cautions;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** What must have been read before a session is shown: the cautions, a sentence or two each, and the one button that goes on. */
@@ -81,7 +82,7 @@ public final class CautionsPanel extends JPanel implements Styled {
     @Override
     protected void paintComponent(Graphics g) {
         super.paintComponent(g);
-        g.setColor(skin.tone(org.nextpull.window.look.Tone.WARN));
+        g.setColor(skin.fill(Tone.WARN));
         g.fillRect(scale.space(40), scale.space(50), scale.space(14), getHeight() - scale.space(100));
     }
 }

@@ -121,8 +121,8 @@ class BenchPresenterTest {
                 assertThat(last.tone()).isEqualTo(Tone.BAD);
                 assertThat(page.urgent()).isNotEmpty();
                 assertThat(page.urgent().get(0).sentence())
-                        .startsWith("ALARM in pull " + last.number() + ": knock")
-                        .contains("LIFT");
+                        .startsWith("Pull " + last.number() + ", alarm: knock")
+                        .contains("Next pull: less advance.");
             }
         }
         assertThat(knocked).as("the sample day meets knock").isNotEmpty();

@@ -1,0 +1,117 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.Proposal;
+import org.nextpull.alarm.Headroom;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Role;
+import org.nextpull.chart.Point;
+import org.nextpull.chart.SpeedPlots;
+import org.nextpull.live.LatestValue;
+import org.nextpull.live.LiveState;
+import org.nextpull.plan.Limit;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.LinkText;
+import org.nextpull.report.NextStep;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Quantity;
+import org.nextpull.window.look.Tone;
+
+/** Makes the page of a pull in progress from what a running session knows of this moment. */
+final class PullUnderway {
+    /** A value older than this is not one of this moment. */
+    private static final double STALE_S = 2;
+
+    /** From here on a limit is called near. */
+    private static final double NEAR = 0.97;
+
+    private final LiveState state;
+    private final Shown shown;
+
+    PullUnderway(LiveState state, Shown shown) {
+        this.state = state;
+        this.shown = shown;
+    }
+
+    /** The page; empty between pulls. */
+    Optional<PullPage> page() {
+        if (state.pullSinceS().isEmpty()) {
+            return Optional.empty();
+        }
+        List<Point> course = state.pull().course().stream()
+                .map(at -> new Point(at.rpm(), at.torqueNm()))
+                .toList();
+        return Optional.of(new PullPage(
+                LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble()),
+                figures(),
+                SpeedPlots.underway(state.result(), shown.units(), course),
+                nearest()));
+    }
+
+    private List<PullPage.Live> figures() {
+        List<PullPage.Live> figures = new ArrayList<>();
+        figures.add(live(Role.ENGINE_SPEED, "speed", Optional.of(Limit.SPEED), ""));
+        figures.add(live(Role.TORQUE, "torque", Optional.empty(), ""));
+        figures.add(live(Role.LAMBDA, "lambda", Optional.of(Limit.LEAN), target()));
+        String knocks = state.pull().knockEvents().isPresent()
+                ? String.valueOf(state.pull().knockEvents().getAsLong())
+                : "-";
+        boolean isCounted = state.pull().knockEvents().isPresent();
+        figures.add(new PullPage.Live(
+                new NextStep.Figure(knocks, "", "knock", isCounted ? "counted in this pull" : "not measured: listen"),
+                state.pull().knockEvents().orElse(0) > 0 ? Tone.BAD : Tone.PLAIN));
+        figures.add(live(Role.EXHAUST_TEMPERATURE, "hottest exhaust", Optional.of(Limit.EXHAUST), ""));
+        return figures;
+    }
+
+    /** Of several sensors the one of the greatest value: the leanest mixture, the hottest exhaust. */
+    private PullPage.Live live(Role role, String name, Optional<Limit> limit, String beside) {
+        OptionalDouble value = state.latest().stream()
+                .filter(latest -> latest.channel().role() == role && latest.ageS() <= STALE_S)
+                .mapToDouble(LatestValue::value)
+                .max();
+        boolean hasUnit = value.isPresent() && role.quantity() != Quantity.LAMBDA;
+        return new PullPage.Live(
+                new NextStep.Figure(
+                        value.isPresent() ? shown.number(role.quantity(), value.getAsDouble()) : "-",
+                        hasUnit ? shown.unit(role.quantity()).symbol() : "",
+                        name,
+                        value.isPresent() ? beside : "not measured"),
+                limit.map(this::tone).orElse(Tone.PLAIN));
+    }
+
+    private String target() {
+        Optional<Lambda> asked = state.nextSetting().flatMap(AskedSetting::lambda);
+        return asked.or(() -> state.advice().flatMap(Advice::setting).flatMap(Proposal::lambda))
+                .map(lambda -> "target " + shown.number(Quantity.LAMBDA, lambda.value()))
+                .orElse("");
+    }
+
+    private Tone tone(Limit limit) {
+        if (state.sounding().stream().anyMatch(alarm -> alarm.limit() == limit)) {
+            return Tone.BAD;
+        }
+        return state.headroom().stream()
+                .filter(headroom -> headroom.limit() == limit)
+                .findFirst()
+                .map(PullUnderway::tone)
+                .orElse(Tone.PLAIN);
+    }
+
+    private static Tone tone(Headroom headroom) {
+        return headroom.used() > 1 ? Tone.BAD : headroom.used() >= NEAR ? Tone.WARN : Tone.PLAIN;
+    }
+
+    private Optional<PullPage.Nearest> nearest() {
+        return state.headroom().stream()
+                .max(Comparator.comparingDouble(Headroom::used))
+                .map(headroom ->
+                        new PullPage.Nearest(new AlarmText(shown).nearness(headroom), headroom.used(), tone(headroom)));
+    }
+}

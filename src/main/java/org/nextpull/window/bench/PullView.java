@@ -1,0 +1,147 @@
+package org.nextpull.window.bench;
+
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.Graphics;
+import java.awt.GridLayout;
+import java.util.ArrayList;
+import java.util.List;
+import javax.swing.BorderFactory;
+import javax.swing.JLabel;
+import javax.swing.JPanel;
+import org.nextpull.chart.SpeedPlot;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.ChartCanvas;
+import org.nextpull.window.work.Work;
+
+/** The page while a pull runs: its figures large, its curve as it comes, and a bar for the nearest limit. */
+final class PullView extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+    private static final int FIGURES = 5;
+
+    private final JLabel heading = new JLabel();
+    private final JPanel numbers = new JPanel(new GridLayout(0, 1));
+    private final transient List<FigureView> figures = new ArrayList<>();
+    private final transient List<Tone> tones = new ArrayList<>();
+    private final ChartCanvas<SpeedPlot> course;
+    private final LimitBar bar = new LimitBar();
+    private transient Skin skin = Skin.of(Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+
+    PullView(Work work) {
+        super(new BorderLayout());
+        course = new ChartCanvas<>(
+                work,
+                "Torque of this pull over the best so far",
+                "The curve is drawn as it comes.",
+                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        heading.getAccessibleContext().setAccessibleName("Pull in progress");
+        for (int index = 0; index < FIGURES; index++) {
+            figures.add(new FigureView());
+            tones.add(Tone.PLAIN);
+            numbers.add(figures.get(index));
+        }
+        JPanel right = new JPanel(new BorderLayout());
+        right.setOpaque(false);
+        right.add(course, BorderLayout.CENTER);
+        right.add(bar, BorderLayout.SOUTH);
+        numbers.setOpaque(false);
+        JPanel left = new JPanel(new BorderLayout());
+        left.setOpaque(false);
+        left.add(heading, BorderLayout.NORTH);
+        left.add(numbers, BorderLayout.CENTER);
+        JPanel halves = new JPanel(new GridLayout(1, 2));
+        halves.setOpaque(false);
+        halves.add(left);
+        halves.add(right);
+        add(halves, BorderLayout.CENTER);
+    }
+
+    void show(PullPage page) {
+        heading.setText(page.heading());
+        heading.getAccessibleContext().setAccessibleDescription(page.heading());
+        for (int index = 0; index < FIGURES; index++) {
+            PullPage.Live live = page.figures().get(index);
+            figures.get(index).say("Now " + live.figure().name(), live.figure());
+            tones.set(index, live.tone());
+        }
+        course.show(page.course(), page.course().map(SpeedPlot::title).orElse(""));
+        bar.setVisible(page.nearest().isPresent());
+        page.nearest().ifPresent(bar::show);
+        dressFigures();
+    }
+
+    private void dressFigures() {
+        for (int index = 0; index < FIGURES; index++) {
+            figures.get(index).dress(skin.text(tones.get(index)), scale);
+        }
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        setBackground(skin.ground());
+        setBorder(BorderFactory.createEmptyBorder(scale.space(8), scale.space(24), scale.space(10), scale.space(12)));
+        heading.setFont(scale.bold(22));
+        heading.setForeground(skin.ink());
+        ((GridLayout) numbers.getLayout()).setVgap(scale.space(6));
+        course.style(skin, scale);
+        bar.setFont(scale.bold(18));
+        dressFigures();
+        revalidate();
+        repaint();
+    }
+
+    /** A bar that fills towards a limit, with a mark where the limit is; the words stand above it. */
+    private final class LimitBar extends JPanel {
+        private static final long serialVersionUID = 1;
+        private static final double MOST = 1.1;
+        private transient PullPage.Nearest nearest = new PullPage.Nearest("", 0, Tone.PLAIN);
+
+        LimitBar() {
+            setOpaque(false);
+            getAccessibleContext().setAccessibleName("Nearest limit");
+        }
+
+        void show(PullPage.Nearest newNearest) {
+            nearest = newNearest;
+            getAccessibleContext().setAccessibleDescription(nearest.words());
+            repaint();
+        }
+
+        @Override
+        public Dimension getPreferredSize() {
+            return new Dimension(10, scale.type(28) + scale.space(34));
+        }
+
+        @Override
+        protected void paintComponent(Graphics g) {
+            int words = scale.type(28);
+            int high = scale.space(26);
+            int left = scale.space(20);
+            int wide = getWidth() - 2 * left;
+            String sentence = "Nearest limit: " + nearest.words();
+            double share =
+                    Math.min(1, wide / (double) g.getFontMetrics(getFont()).stringWidth(sentence));
+            g.setFont(getFont().deriveFont((float) (getFont().getSize2D() * share)));
+            g.setColor(skin.ink());
+            g.drawString(sentence, left, scale.type(20));
+            g.setColor(skin.raised());
+            g.fillRect(left, words, wide, high);
+            g.setColor(skin.fill(nearest.tone()));
+            g.fillRect(left, words, (int) (wide * Math.min(MOST, nearest.used()) / MOST), high);
+            g.setColor(skin.ink());
+            g.drawRect(left, words, wide, high);
+            g.fillRect(
+                    left + (int) (wide / MOST),
+                    words - scale.space(4),
+                    Math.max(2, scale.space(3)),
+                    high + scale.space(8));
+        }
+    }
+}

@@ -1,0 +1,90 @@
+package org.nextpull.window.bench;
+
+import java.util.EnumMap;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.Counsel;
+import org.nextpull.channel.Role;
+import org.nextpull.live.LatestValue;
+import org.nextpull.live.LiveState;
+import org.nextpull.plan.Limit;
+import org.nextpull.report.AlarmText;
+import org.nextpull.report.Shown;
+import org.nextpull.window.page.AlarmSign;
+
+/**
+ * From the moments of a running session, what its alarms put over the page: the act until the throttle is closed, then what to do next
+ * until that was read or another pull runs. Looks at each moment in turn; not for use by several threads.
+ */
+final class ThrottleWatch {
+    /** A throttle below this share of the plan's full load is off the load: an engine held ready is not at idle (common practice, no source). */
+    private static final double CLOSED = 0.5;
+
+    /** A throttle that was not read for so long is not known. */
+    private static final double STALE_S = 1;
+
+    /** Without a throttle channel an alarm is seen and heard for so long at least. */
+    private static final double LEAST_S = 2;
+
+    private final Map<Limit, Alarm> met = new EnumMap<>(Limit.class);
+    private AlarmSign sign = AlarmSign.none();
+    private double soundedAtS;
+
+    /** What is to be over the page at this moment, in those units. */
+    AlarmSign at(LiveState state, Shown shown) {
+        boolean anew = false;
+        for (Alarm alarm : state.sounding()) {
+            anew |= met.put(alarm.limit(), alarm) == null;
+        }
+        boolean isClosed = isClosed(state);
+        if (anew || (!state.sounding().isEmpty() && !isClosed && sign.phase() != AlarmSign.Phase.ACT)) {
+            soundedAtS = state.at().seconds();
+            sign = sign(AlarmSign.Phase.ACT, shown);
+        } else if (sign.phase() == AlarmSign.Phase.ACT) {
+            sign = sign(isClosed ? AlarmSign.Phase.AFTERWARDS : AlarmSign.Phase.ACT, shown);
+        } else if (sign.phase() == AlarmSign.Phase.AFTERWARDS
+                && state.sounding().isEmpty()
+                && state.pullSinceS().isPresent()) {
+            sign = AlarmSign.none();
+        }
+        if (sign.phase() != AlarmSign.Phase.ACT && state.sounding().isEmpty()) {
+            met.clear();
+        }
+        return sign;
+    }
+
+    private AlarmSign sign(AlarmSign.Phase phase, Shown shown) {
+        AlarmText words = new AlarmText(shown);
+        boolean off = met.values().stream().anyMatch(alarm -> alarm.counsel() == Counsel.LIFT_AND_SWITCH_OFF);
+        Counsel worst = off
+                ? Counsel.LIFT_AND_SWITCH_OFF
+                : met.values().iterator().next().counsel();
+        return new AlarmSign(
+                phase,
+                AlarmText.act(worst),
+                lines(words::reason),
+                lines(alarm -> AlarmText.afterwards(alarm.counsel())));
+    }
+
+    private String lines(Function<Alarm, String> sentence) {
+        return met.values().stream().map(sentence).distinct().collect(Collectors.joining("\n"));
+    }
+
+    private boolean isClosed(LiveState state) {
+        if (state.pullSinceS().isPresent()) {
+            return false;
+        }
+        OptionalDouble throttle = state.latest().stream()
+                .filter(value -> value.channel().role() == Role.THROTTLE && value.ageS() <= STALE_S)
+                .mapToDouble(LatestValue::value)
+                .findFirst();
+        if (throttle.isPresent()) {
+            return throttle.getAsDouble() < CLOSED * state.plan().pull().fullLoad();
+        }
+        boolean races = state.sounding().stream().anyMatch(alarm -> alarm.limit() == Limit.SPEED);
+        return !races && state.at().seconds() - soundedAtS >= LEAST_S;
+    }
+}

@@ -1,0 +1,77 @@
+package org.nextpull.window.page;
+
+import java.awt.Color;
+import javax.swing.BorderFactory;
+import javax.swing.JPanel;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
+import org.nextpull.window.look.TypeScale;
+
+/** An alarm over the whole window: one colour, the act, its reason; calm again once the throttle is closed, with what to do next. */
+public final class AlarmPanel extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final Stack stack = new Stack();
+    private final Prose act = new Prose("Alarm");
+    private final Prose reason = new Prose("Alarm because");
+    private final Prose keys = new Prose("Alarm keys");
+    private transient AlarmSign sign = AlarmSign.none();
+    private transient Skin skin = Skin.of(Look.plain());
+    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+
+    /**
+     * The panel.
+     *
+     * @param putAway called when what is to be done next was read
+     */
+    public AlarmPanel(Runnable putAway) {
+        setLayout(stack);
+        setFocusable(true);
+        getAccessibleContext().setAccessibleName("Alarm over the page");
+        add(act);
+        add(reason);
+        add(keys, Stack.Row.yielding(1));
+        KeyCommand.of("ENTER", "Enter", "put the alarm away once the throttle is closed", () -> {
+                    if (sign.phase() == AlarmSign.Phase.AFTERWARDS) {
+                        putAway.run();
+                    }
+                })
+                .bind(this);
+    }
+
+    /** Shows an alarm. */
+    public void show(AlarmSign newSign) {
+        sign = newSign;
+        boolean acts = sign.phase() == AlarmSign.Phase.ACT;
+        act.say(acts ? sign.act() : sign.afterwards());
+        reason.say(sign.reason());
+        keys.say(acts ? "" : "Throttle closed. Enter: back to the page.");
+        getAccessibleContext().setAccessibleDescription(act.getText() + " " + reason.getText());
+        dress();
+    }
+
+    @Override
+    public void style(Skin newSkin, TypeScale newScale) {
+        skin = newSkin;
+        scale = newScale;
+        dress();
+    }
+
+    private void dress() {
+        boolean acts = sign.phase() == AlarmSign.Phase.ACT;
+        setBackground(acts ? skin.fill(Tone.BAD) : skin.ground());
+        Color ink = acts ? skin.onFill() : skin.ink();
+        int side = scale.space(50);
+        setBorder(BorderFactory.createEmptyBorder(scale.space(acts ? 70 : 50), side, scale.space(30), side));
+        stack.gap(scale.space(28));
+        act.dress(ink, scale.bold(acts ? 128 : 56));
+        reason.dress(ink, scale.bold(acts ? 44 : 28));
+        keys.dress(ink, scale.plain(20));
+        revalidate();
+        repaint();
+    }
+}
