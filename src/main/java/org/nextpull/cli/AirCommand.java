@@ -1,9 +1,7 @@
 package org.nextpull.cli;
 
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.air.AirSheet;
@@ -19,12 +17,10 @@ import org.nextpull.plan.AirFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.json.AirJson;
 import org.nextpull.report.text.AirText;
-import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
-import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Spec;
 
 /** {@code air}: what a weather means for torque, by every standard. */
@@ -44,15 +40,15 @@ final class AirCommand implements Callable<Integer> {
     private final Console console;
 
     @Mixin
-    private WeatherOptions weather = new WeatherOptions();
+    private WeatherReadings weather = new WeatherReadings();
 
     @Option(
             names = "--later",
-            paramLabel = "READING=N",
+            paramLabel = "READING=AMOUNT",
             split = ",",
             description =
-                    "Weather of a later pull by the same names, such as baro-kpa=98.1,air-c=31; what is left out stays.")
-    private Map<String, Double> later = new LinkedHashMap<>();
+                    "Weather of a later pull by the same names, such as baro=98.1kPa,air=31C; what is left out stays.")
+    private List<WeatherReadings.Named> later = new ArrayList<>();
 
     @Option(names = "--plan", paramLabel = "PLAN", description = "Sweep plan; its [air] fills in what no option gives.")
     private Optional<String> plan = Optional.empty();
@@ -75,8 +71,10 @@ final class AirCommand implements Callable<Integer> {
         AirState air = taken(now.state(Place.nowhere()), findings);
         findings.addAll(PressureCheck.of(weather.pressures(spec.commandLine(), now), Place.nowhere()));
         AirSheet sheet = AirSheet.of(air, Place.nowhere());
-        Optional<AirSheet> laterSheet = laterReadings()
-                .map(readings -> readings.after(spec.commandLine(), air))
+        Optional<AirSheet> laterSheet = Optional.of(later)
+                .filter(readings -> !readings.isEmpty())
+                .map(readings ->
+                        WeatherReadings.later(spec.commandLine(), readings).after(spec.commandLine(), air))
                 .map(changed -> AirSheet.of(taken(changed.state(LATER), findings), LATER));
         if (output.isJson()) {
             console.out().println(new AirJson().sheet(sheet, laterSheet, chosen, findings));
@@ -87,22 +85,6 @@ final class AirCommand implements Callable<Integer> {
         }
         Messages.print(console.err(), findings, output.shown());
         return ExitCodes.DONE;
-    }
-
-    private Optional<WeatherReadings> laterReadings() {
-        if (later.isEmpty()) {
-            return Optional.empty();
-        }
-        WeatherReadings readings = new WeatherReadings();
-        later.forEach((id, value) -> readings.take(reading(id), "--later " + id, value));
-        return Optional.of(readings);
-    }
-
-    private AirReading reading(String id) {
-        CommandLine at = spec.commandLine();
-        return AirReading.find(id)
-                .orElseThrow(() -> new ParameterException(
-                        at, "--later knows no reading '" + id + "'; it knows " + AirReading.ids() + "."));
     }
 
     private static <T> T taken(Outcome<T> outcome, List<Finding> findings) {

@@ -16,7 +16,7 @@ import org.nextpull.fuel.ShareBy;
 import org.nextpull.fuel.Sourced;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelText;
-import org.nextpull.unit.Unit;
+import org.nextpull.unit.Quantity;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
@@ -35,7 +35,6 @@ final class FuelBlendCommand implements Callable<Integer> {
     private CommandSpec spec = CommandSpec.create();
 
     private final Console console;
-    private final OneReading density = new OneReading("density");
 
     @Option(names = "--name", paramLabel = "NAME", defaultValue = "blend", description = "What to call it.")
     private String name = "blend";
@@ -57,6 +56,12 @@ final class FuelBlendCommand implements Callable<Integer> {
             description = "Its elements by mass, such as carbon=0.834,hydrogen=0.129,oxygen=0.037.")
     private Map<String, Double> elements = new LinkedHashMap<>();
 
+    @Option(
+            names = "--density",
+            paramLabel = "AMOUNT",
+            description = "With --elements: density, 0.745kg/L or 6.2lb/gal.")
+    private Optional<Amount> density = Optional.empty();
+
     @Mixin
     private KnownFuels known = new KnownFuels();
 
@@ -65,16 +70,6 @@ final class FuelBlendCommand implements Callable<Integer> {
 
     FuelBlendCommand(Console console) {
         this.console = console;
-    }
-
-    @Option(names = "--density-kg-l", paramLabel = "N", description = "With --elements: density in kg/L.")
-    void densityKgL(double value) {
-        density.take("--density-kg-l", Unit.KILOGRAM_PER_LITRE, value);
-    }
-
-    @Option(names = "--density-lb-gal", paramLabel = "N", description = "With --elements: density in lb/gal.")
-    void densityLbGal(double value) {
-        density.take("--density-lb-gal", Unit.POUND_PER_GALLON, value);
     }
 
     @Override
@@ -94,9 +89,9 @@ final class FuelBlendCommand implements Callable<Integer> {
     }
 
     private Outcome<Fuel> ofParts() {
-        if (density.isGiven()) {
+        if (density.isPresent()) {
             throw new ParameterException(
-                    spec.commandLine(), density.option() + " goes with --elements; that of parts is computed.");
+                    spec.commandLine(), "--density goes with --elements; that of parts is computed.");
         }
         ShareBy share =
                 by.map(text -> known.taken(ShareBy.find(text, Place.nowhere()))).orElse(ShareBy.VOLUME);
@@ -110,10 +105,8 @@ final class FuelBlendCommand implements Callable<Integer> {
         Map<Element, Double> fractions = new EnumMap<>(Element.class);
         elements.forEach((id, share) -> fractions.put(element(id), share));
         Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
-        density.check(spec.commandLine(), value -> value > 0, "be above 0");
-        density.value(spec.commandLine())
-                .ifPresent(value ->
-                        figures.put(FuelProperty.DENSITY, Sourced.exactly(value, "given by " + density.option())));
+        density.map(amount -> amount.positive(spec.commandLine(), "--density", Quantity.DENSITY))
+                .ifPresent(value -> figures.put(FuelProperty.DENSITY, Sourced.exactly(value, "given by --density")));
         return BlendRecipe.ofElements(name, fractions, figures, Place.nowhere());
     }
 

@@ -6,12 +6,13 @@ import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.WaterAdded;
 import org.nextpull.report.json.FuelFlowJson;
 import org.nextpull.report.text.FuelFlowText;
-import org.nextpull.unit.Unit;
+import org.nextpull.unit.Quantity;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
@@ -26,11 +27,15 @@ final class FuelWaterCommand implements Callable<Integer> {
     private CommandSpec spec = CommandSpec.create();
 
     private final Console console;
-    private final OneReading water = new OneReading("volume of water");
-    private final OneReading fuel = new OneReading("volume of fuel");
 
     @Parameters(arity = "0..1", paramLabel = "FUEL", description = "A fuel with alcohol; without one, the plan's.")
     private Optional<String> name = Optional.empty();
+
+    @Option(names = "--water", paramLabel = "AMOUNT", description = "Water that gets into it: 1L or 0.3gal.")
+    private Optional<Amount> water = Optional.empty();
+
+    @Option(names = "--fuel", paramLabel = "AMOUNT", description = "Fuel without the water: 20L or 5gal.")
+    private Optional<Amount> fuel = Optional.empty();
 
     @Mixin
     private KnownFuels known = new KnownFuels();
@@ -42,34 +47,18 @@ final class FuelWaterCommand implements Callable<Integer> {
         this.console = console;
     }
 
-    @Option(names = "--water-l", paramLabel = "N", description = "Litres of water that get into it.")
-    void waterL(double value) {
-        water.take("--water-l", Unit.LITRE, value);
-    }
-
-    @Option(names = "--water-gal", paramLabel = "N", description = "US gallons of water that get into it.")
-    void waterGal(double value) {
-        water.take("--water-gal", Unit.US_GALLON, value);
-    }
-
-    @Option(names = "--fuel-l", paramLabel = "N", description = "Litres of fuel without the water.")
-    void fuelL(double value) {
-        fuel.take("--fuel-l", Unit.LITRE, value);
-    }
-
-    @Option(names = "--fuel-gal", paramLabel = "N", description = "US gallons of fuel without the water.")
-    void fuelGal(double value) {
-        fuel.take("--fuel-gal", Unit.US_GALLON, value);
-    }
-
     @Override
     public Integer call() {
         CommandLine at = spec.commandLine();
-        double litres = fuel.positive(at, "--fuel-l or --fuel-gal");
-        double wet = water.required(at, "--water-l or --water-gal");
-        water.check(at, value -> value >= 0, "not be negative");
+        double without = Amount.positive(at, new Amount.Wanted("volume of fuel", "--fuel", Quantity.VOLUME), fuel);
+        double wet = water.orElseThrow(
+                        () -> new Amount.Wanted("volume of water", "--water", Quantity.VOLUME).missing(at))
+                .si(at, "--water", Quantity.VOLUME);
+        if (wet < 0) {
+            throw new ParameterException(at, "--water must not be negative.");
+        }
         Fuel dry = known.namedOrInTank(name);
-        WaterAdded added = known.taken(WaterAdded.to(dry, wet / litres));
+        WaterAdded added = known.taken(WaterAdded.to(dry, wet / without));
         if (output.isJson()) {
             console.out().println(new FuelFlowJson().water(added, known.findings()));
         } else {

@@ -1,6 +1,5 @@
 package org.nextpull.cli;
 
-import java.time.LocalDate;
 import java.util.Arrays;
 import java.util.List;
 import org.nextpull.finding.Finding;
@@ -49,9 +48,7 @@ final class Program implements Runnable {
                 .addSubcommand(EngineCommand.commandLine(console))
                 .addSubcommand(NotebookCommand.commandLine(console))
                 .addSubcommand(new WindowCommand(console));
-        line.registerConverter(Double.class, FiniteNumber::of);
-        line.registerConverter(double.class, FiniteNumber::of);
-        line.registerConverter(LocalDate.class, CalendarDay::of);
+        Conversions.register(line);
         line.setOut(console.out());
         line.setErr(console.err());
         // codes of colours are escape codes, which never reach the terminal

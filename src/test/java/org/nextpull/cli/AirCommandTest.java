@@ -37,8 +37,8 @@ class AirCommandTest {
     @ParameterizedTest
     @MethodSource("factors")
     void everyStandardGivesTheFactorOfTheTable(ReferenceRow row) {
-        JsonNode document = Run.of("air --baro-kpa " + row.text("baro_kPa") + " --air-c " + row.text("t_C")
-                        + " --humidity-percent " + 100 * row.number("rh") + " --json")
+        JsonNode document = Run.of("air --baro " + row.text("baro_kPa") + "kPa --air " + row.text("t_C")
+                        + "C --humidity " + 100 * row.number("rh") + "% --json")
                 .json();
         COLUMNS.forEach((standard, column) -> assertThat(
                         factor(document, standard).path("factor").asDouble())
@@ -67,8 +67,8 @@ class AirCommandTest {
     @ParameterizedTest
     @MethodSource("wetBulbs")
     void aWetBulbGivesTheVapourPressureOfTheTable(ReferenceRow row) {
-        JsonNode air = Run.of("air --baro-kpa " + row.number("p_Pa") / 1000 + " --air-c " + row.text("t_C")
-                        + " --wet-bulb-c " + row.text("twb_C") + " --json")
+        JsonNode air = Run.of("air --baro " + row.number("p_Pa") / 1000 + "kPa --air " + row.text("t_C")
+                        + "C --wet-bulb " + row.text("twb_C") + "C --json")
                 .json()
                 .path("air");
         assertThat(1000 * air.path("vapour_kpa").asDouble()).isCloseTo(row.number("pv_ashrae_Pa"), within(0.6));
@@ -78,26 +78,25 @@ class AirCommandTest {
     /** A worked example of the trade for the withdrawn standard: 55 degF, 35 %, 30.10 inHg give 0.994. */
     @Test
     void americanReadingsGiveTheTradesExample() {
-        JsonNode document = Run.of("air --baro-inhg 30.10 --air-f 55 --humidity-percent 35 --json")
-                .json();
+        JsonNode document =
+                Run.of("air --baro 30.10inHg --air 55F --humidity 35% --json").json();
         assertThat(factor(document, "sae-j607").path("factor").asDouble()).isCloseTo(0.994, within(1e-3));
     }
 
     @Test
     void theSameAirInOtherUnitsIsTheSameAir() {
         JsonNode metric =
-                Run.of("air --baro-kpa 98 --air-c 30 --dew-point-c 15 --json").json();
-        assertThat(Run.of("air --baro-hpa 980 --air-f 86 --dew-point-f 59 --json")
-                        .json())
+                Run.of("air --baro 98kPa --air 30C --dew-point 15C --json").json();
+        assertThat(Run.of("air --baro 980hPa --air 86F --dew-point 59F --json").json())
                 .isEqualTo(metric);
-        assertThat(Run.of("air --baro-hpa 980 --air-f 86 --dew-point-f 59 --json --units us")
+        assertThat(Run.of("air --baro 980hPa --air 86F --dew-point 59F --json --units us")
                         .json())
                 .isEqualTo(metric);
     }
 
     @Test
     void americanUnitsAreShownWhereTheyAreAskedFor() {
-        Run run = Run.of("air --baro-inhg 29.92 --air-f 95 --wet-bulb-f 75 --altitude-ft 2000 --units us");
+        Run run = Run.of("air --baro 29.92inHg --air 95F --wet-bulb 75F --altitude 2000ft --units us");
         assertThat(run.status()).isZero();
         assertThat(run.out())
                 .contains("29.92 inHg")
@@ -115,7 +114,7 @@ class AirCommandTest {
     /** By ISO 1585 10 K more cost (308/298)^0.6 - 1 = 2.0 % and 1 kPa less 1.2 %: the formula of the standard. */
     @Test
     void laterWeatherTakesWhatTheFormulaOfTheStandardSays() {
-        JsonNode later = Run.of("air --baro-kpa 99 --air-c 25 --humidity-percent 0 --later air-c=35,baro-kpa=98 --json")
+        JsonNode later = Run.of("air --baro 99kPa --air 25C --humidity 0% --later air=35C,baro=98kPa --json")
                 .json()
                 .path("later");
         JsonNode iso = change(later, "iso-1585");
@@ -137,7 +136,7 @@ class AirCommandTest {
 
     @Test
     void waterThatIsNotGivenLaterStaysInTheAir() {
-        JsonNode document = Run.of("air --baro-kpa 99 --air-c 20 --humidity-percent 60 --later air-c=30 --json")
+        JsonNode document = Run.of("air --baro 99kPa --air 20C --humidity 60% --later air=30C --json")
                 .json();
         assertThat(document.path("later").path("air").path("vapour_kpa").asDouble())
                 .isCloseTo(document.path("air").path("vapour_kpa").asDouble(), within(1e-4));
@@ -145,24 +144,22 @@ class AirCommandTest {
 
     @Test
     void aFactorBeyondItsStandardIsShownAndSaidToBe() {
-        Run run = Run.of("air --baro-kpa 88 --air-c 38 --humidity-percent 30");
+        Run run = Run.of("air --baro 88kPa --air 38C --humidity 30%");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("OUTSIDE air 15 to 35 degC; dry pressure 90 to 105 kPa; factor 0.93 to 1.07");
         assertThat(run.out()).contains("OUTSIDE: this air is beyond what is allowed by sae-j1349-2004, ");
-        assertThat(Run.of("air --baro-kpa 100 --air-c 20 --humidity-percent 30 --later air-c=37")
+        assertThat(Run.of("air --baro 100kPa --air 20C --humidity 30% --later air=37C")
                         .out())
                 .containsOnlyOnce("OUTSIDE: this air is beyond what is allowed by sae-j1349-2004");
         JsonNode sae = factor(
-                Run.of("air --baro-kpa 88 --air-c 38 --humidity-percent 30 --json")
-                        .json(),
-                "sae-j1349-2004");
+                Run.of("air --baro 88kPa --air 38C --humidity 30% --json").json(), "sae-j1349-2004");
         assertThat(sae.path("findings")).hasSize(3);
     }
 
     @Test
     void theDocumentHasTheKeysThatTheHandbookLists() {
-        JsonNode document = Run.of("air --baro-kpa 98 --air-c 20 --humidity-percent 50 --json")
-                .json();
+        JsonNode document =
+                Run.of("air --baro 98kPa --air 20C --humidity 50% --json").json();
         assertThat(keys(document)).containsExactly("schema", "air", "standards", "plan_standard", "later", "findings");
         assertThat(keys(document.path("air")))
                 .containsExactly(
@@ -187,7 +184,7 @@ class AirCommandTest {
     void aPlanFillsInWhatNoOptionGivesAndNamesItsStandard(@TempDir Path folder) throws IOException {
         Path plan = folder.resolve("plan.toml");
         Files.writeString(plan, "[air]\nstandard = \"iso-1585\"\nbaro_kpa = 98.5\nair_c = 24\nhumidity_percent = 50\n");
-        JsonNode document = Run.of("air", "--plan", plan.toString(), "--air-c", "30", "--json")
+        JsonNode document = Run.of("air", "--plan", plan.toString(), "--air", "30C", "--json")
                 .json();
         assertThat(document.path("air").path("baro_kpa").asDouble()).isEqualTo(98.5);
         assertThat(document.path("air").path("air_c").asDouble()).isEqualTo(30);

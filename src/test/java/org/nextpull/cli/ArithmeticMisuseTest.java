@@ -8,7 +8,7 @@ import org.junit.jupiter.params.provider.CsvSource;
 
 /** Bad and hostile input to {@code fuel} and {@code air}: a sentence that says what to do, never a fault. */
 class ArithmeticMisuseTest {
-    private static final String AIR = "air --baro-kpa 98 --air-c 20 --humidity-percent 50";
+    private static final String AIR = "air --baro 98kPa --air 20C --humidity 50%";
 
     @ParameterizedTest
     @CsvSource(
@@ -28,16 +28,16 @@ class ArithmeticMisuseTest {
                 "1 | fuel blend --of water=1                                    | does not burn",
                 "1 | fuel blend --of ethanol=1 --by weight                      | by \"mass\"",
                 "1 | fuel blend --elements c=0.9,h=0.2                          | over 1",
-                "1 | fuel water petrol --water-l 1 --fuel-l 20                  | holds no alcohol",
-                "1 | fuel water ethanol --water-l 30 --fuel-l 20                | between 0 and 1",
+                "1 | fuel water petrol --water 1L --fuel 20L                  | holds no alcohol",
+                "1 | fuel water ethanol --water 30L --fuel 20L                | between 0 and 1",
                 "1 | fuel show --plan no-such-plan.toml                         | no-such-plan.toml",
-                "1 | air --baro-kpa 29.9 --air-c 20 --humidity-percent 50       | check its unit",
-                "1 | air --baro-kpa 98 --air-c 95 --humidity-percent 50         | check its unit",
-                "1 | air --baro-kpa 98 --air-c 20 --humidity-percent 120        | between 0 and 100",
-                "1 | air --baro-kpa 98 --air-c 20 --humidity-percent -1         | between 0 and 100",
-                "1 | air --baro-kpa 98 --air-c 20 --wet-bulb-c 22               | swapped",
-                "1 | air --baro-kpa 98 --air-c 20 --wet-bulb-c -20              | read both",
-                "1 | air --baro-kpa 98 --air-c 20 --dew-point-c 22              | swapped",
+                "1 | air --baro 29.9kPa --air 20C --humidity 50%       | check its unit",
+                "1 | air --baro 98kPa --air 95C --humidity 50%         | check its unit",
+                "1 | air --baro 98kPa --air 20C --humidity 120%        | between 0 and 100",
+                "1 | air --baro 98kPa --air 20C --humidity -1%         | between 0 and 100",
+                "1 | air --baro 98kPa --air 20C --wet-bulb 22C               | swapped",
+                "1 | air --baro 98kPa --air 20C --wet-bulb -20C              | read both",
+                "1 | air --baro 98kPa --air 20C --dew-point 22C              | swapped",
             })
     void inputThatCannotBeUsedIsSaidToBe(int status, String line, String says) {
         refused(status, line, says);
@@ -62,28 +62,33 @@ class ArithmeticMisuseTest {
                 "2 | fuel blend                                                 | either --of or --elements",
                 "2 | fuel blend --of ethanol=1 --elements c=1                   | either --of or --elements",
                 "2 | fuel blend --of ethanol=x                                  | not a number",
-                "2 | fuel blend --of ethanol=1 --density-kg-l 0.8               | goes with --elements",
+                "2 | fuel blend --of ethanol=1 --density 0.8kg/L               | goes with --elements",
                 "2 | fuel blend --elements c=0.9,h=0.1 --by mass                | --by goes with --of",
                 "2 | fuel blend --elements c=0.8,sulphur=0.1                    | no element",
-                "2 | fuel blend --elements c=0.86,h=0.14 --density-kg-l 0       | above 0",
-                "2 | fuel water ethanol --fuel-l 20                             | volume of water is missing",
-                "2 | fuel water ethanol --water-l 1 --fuel-l 0                  | above 0",
-                "2 | fuel water ethanol --water-l -1 --fuel-l 20                | not be negative",
-                "2 | fuel water ethanol --water-l 1 --water-gal 1 --fuel-l 20   | both give",
-                "2 | fuel injector e85 --injectors 4 --rated-cc-min 500         | pressure of the rating is missing",
-                "2 | fuel injector e85 --injectors 4 --rated-cc-min 500 --rated-kpa 300                  | power is missing",
-                "2 | fuel injector e85 --injectors 4 --rated-cc-min 500 --rated-kpa 300 --power-kw 100   | consumption is missing",
-                "2 | fuel injector e85 --injectors 4 --rated-cc-min 500 --rated-kpa 0 --flow-kg-h 60     | above 0",
-                "2 | fuel injector e85 --injectors 4 --rated-cc-min 500 --rated-kpa 300 --flow-kg-h 60 --power-kw 9 | not both",
-                "2 | fuel injector e85 --injectors 0 --rated-cc-min 500 --rated-kpa 300 --flow-kg-h 60   | from 1 to 100",
+                "2 | fuel blend --elements c=0.86,h=0.14 --density 0kg/L       | above 0",
+                "2 | fuel water ethanol --fuel 20L                             | volume of water is missing",
+                "2 | fuel water ethanol --water 1L --fuel 0L                  | above 0",
+                "2 | fuel water ethanol --water -1L --fuel 20L                | not be negative",
+                "2 | fuel water ethanol --water 1L --water 1gal --fuel 20L   | only once",
+                "2 | fuel injector e85 --injectors 4 --rated 500cc/min         | pressure of the rating is missing",
+                "2 | fuel injector e85 --injectors 4 --rated 500cc/min --rated-at 300kPa                  | power is missing",
+                "2 | fuel injector e85 --injectors 4 --rated 500cc/min --rated-at 300kPa --power 100kW   | consumption is missing",
+                "2 | fuel injector e85 --injectors 4 --rated 500cc/min --rated-at 0kPa --flow 60kg/h     | above 0",
+                "2 | fuel injector e85 --injectors 4 --rated 500cc/min --rated-at 300kPa --flow 60kg/h --power 9kW | not both",
+                "2 | fuel injector e85 --injectors 0 --rated 500cc/min --rated-at 300kPa --flow 60kg/h   | from 1 to 100",
                 "2 | air                                                        | barometer is missing",
-                "2 | air --baro-kpa 98                                          | air temperature is missing",
-                "2 | air --baro-kpa 98 --air-c 20                               | water in the air is missing",
-                "2 | air --baro-kpa 98 --baro-inhg 29 --air-c 20 --humidity-percent 50  | both give the barometer",
-                "2 | air --baro-kpa 98 --air-c 20 --wet-bulb-c 18 --dew-point-c 10      | both give the water",
-                "2 | air --baro-kpa 98 --air-c -300 --humidity-percent 50       | absolute zero",
-                "2 | air --baro-kpa 98 --air-c 20 --dew-point-c -300            | absolute zero",
-                "2 | air --baro-kpa Infinity --air-c 20 --humidity-percent 50   | not a number",
+                "2 | air --baro 98kPa                                          | air temperature is missing",
+                "2 | air --baro 98kPa --air 20C                               | water in the air is missing",
+                "2 | air --baro 98kPa --baro 29inHg --air 20C --humidity 50%  | only once",
+                "2 | air --baro 98kPa --air 20C --wet-bulb 18C --dew-point 10C      | both give the water",
+                "2 | air --baro 98kPa --air -300C --humidity 50%       | absolute zero",
+                "2 | air --baro 98kPa --air 20C --dew-point -300C            | absolute zero",
+                "2 | air --baro 98 --air 20C --humidity 50%                    | --baro 98 lacks a unit; write one behind the number: Pa, hPa, kPa",
+                "2 | air --baro 98kPa --air 20bar --humidity 50%               | --air 20bar lacks a unit",
+                "2 | air --baro 98kPa --air 20C --humidity 0.5                 | lacks a unit; write one behind the number: %",
+                "2 | air --baro 98,5kPa --air 20C --humidity 50%               | 98.5kPa",
+                "2 | fuel injector e85 --injectors 4 --rated 500L --rated-at 300kPa --flow 60kg/h | cm3/min",
+                "2 | air --baro InfinitykPa --air 20C --humidity 50%   | not a number",
             })
     void wrongUsageIsSaidToBe(int status, String line, String says) {
         refused(status, line, says);
@@ -94,11 +99,11 @@ class ArithmeticMisuseTest {
             delimiter = '|',
             value = {
                 "2 | --later hut=3                       | knows no reading",
-                "2 | --later air-c                       | --later",
-                "2 | --later air-c=20,air-f=68           | both give the air temperature",
-                "2 | --later air-c=-30                   | too cold",
-                "1 | --later air-c=95                    | --later",
-                "2 | --altitude-m 90000                  | 6000 m",
+                "2 | --later air                         | --later",
+                "2 | --later air=20C,air=68F           | gives air twice",
+                "2 | --later air=-30C                   | too cold",
+                "1 | --later air=95C                    | --later",
+                "2 | --altitude 90000m                  | 6000 m",
             })
     void laterWeatherThatCannotBeUsedIsSaidToBe(int status, String rest, String says) {
         refused(status, AIR + " " + rest, says);

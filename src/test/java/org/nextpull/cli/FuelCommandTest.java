@@ -167,8 +167,8 @@ class FuelCommandTest {
                 "fuel show methanol",
                 "fuel compare methanol",
                 "fuel blend --of methanol=0.85,petrol=0.15",
-                "fuel water methanol --water-l 1 --fuel-l 10",
-                "fuel injector methanol --injectors 4 --rated-cc-min 1000 --rated-kpa 300 --flow-kg-h 60")) {
+                "fuel water methanol --water 1L --fuel 10L",
+                "fuel injector methanol --injectors 4 --rated 1000cc/min --rated-at 300kPa --flow 60kg/h")) {
             Run run = Run.of(line);
             assertThat(run.status()).as(line).isZero();
             assertThat(run.out())
@@ -187,15 +187,14 @@ class FuelCommandTest {
     @Test
     void aLitreOfWaterTakesAlcoholAwayAndCostsFlow() {
         JsonNode document =
-                Run.of("fuel water ethanol --water-l 1 --fuel-l 20 --json").json();
+                Run.of("fuel water ethanol --water 1L --fuel 20L --json").json();
         assertThat(document.path("with_water").path("alcohol_percent").asDouble())
                 .isCloseTo(100 * 20 / 21.0, within(0.01));
         double mass = (20 * 794 + 998.2) / (20 * 794);
         assertThat(document.path("mass_ratio").asDouble()).isCloseTo(mass, within(0.001));
-        assertThat(Run.of("fuel water ethanol --water-gal 1 --fuel-gal 20 --json")
-                        .json())
+        assertThat(Run.of("fuel water ethanol --water 1gal --fuel 20gal --json").json())
                 .isEqualTo(document);
-        assertThat(Run.of("fuel water e10 --water-l 1 --fuel-l 20").err()).contains("parts into two layers");
+        assertThat(Run.of("fuel water e10 --water 1L --fuel 20L").err()).contains("parts into two layers");
     }
 
     /**
@@ -204,25 +203,25 @@ class FuelCommandTest {
      */
     @Test
     void injectorsAreOpenAsLongAsHandReckoningSays() {
-        String rest = " --injectors 4 --rated-lb-h 42 --rated-psi 43.5 --test-density-kg-l 0.745 --json";
-        JsonNode ofPower = Run.of("fuel injector petrol --power-hp 200 --bsfc-lb-hph 0.5" + rest)
+        String rest = " --injectors 4 --rated 42lb/h --rated-at 43.5psi --test-density 0.745kg/L --json";
+        JsonNode ofPower = Run.of("fuel injector petrol --power 200hp --bsfc 0.5lb/hph" + rest)
                 .json();
         assertThat(ofPower.path("duty_percent").asDouble()).isCloseTo(100 * 100 / 168.0, within(0.01));
-        JsonNode ofFlow = Run.of("fuel injector petrol --flow-lb-h 100" + rest).json();
+        JsonNode ofFlow = Run.of("fuel injector petrol --flow 100lb/h" + rest).json();
         assertThat(ofFlow.path("duty_percent")).isEqualTo(ofPower.path("duty_percent"));
-        JsonNode quadruple = Run.of("fuel injector petrol --flow-lb-h 100 --across-psi 174" + rest)
+        JsonNode quadruple = Run.of("fuel injector petrol --flow 100lb/h --across 174psi" + rest)
                 .json();
         assertThat(quadruple.path("duty_percent").asDouble()).isCloseTo(50 * 100 / 168.0, within(0.01));
     }
 
     @Test
     void consumptionOfOneFuelIsTurnedIntoThatOfAnother() {
-        String rest = " --injectors 4 --rated-cc-min 800 --rated-kpa 300 --power-kw 150 --json --bsfc-g-kwh ";
-        double turned = Run.of("fuel injector e85 --bsfc-fuel petrol" + rest + 300)
+        String rest = " --injectors 4 --rated 800cc/min --rated-at 300kPa --power 150kW --json --bsfc ";
+        double turned = Run.of("fuel injector e85 --bsfc-fuel petrol" + rest + "300g/kWh")
                 .json()
                 .path("needed_g_s")
                 .asDouble();
-        double direct = Run.of("fuel injector e85" + rest + 300)
+        double direct = Run.of("fuel injector e85" + rest + "300g/kWh")
                 .json()
                 .path("needed_g_s")
                 .asDouble();
@@ -236,7 +235,7 @@ class FuelCommandTest {
 
     @Test
     void injectorsThatAreTooSmallAreSaidToBe() {
-        Run run = Run.of("fuel injector e85 --injectors 4 --rated-cc-min 300 --rated-kpa 300 --flow-kg-h 60");
+        Run run = Run.of("fuel injector e85 --injectors 4 --rated 300cc/min --rated-at 300kPa --flow 60kg/h");
         assertThat(run.status()).isZero();
         assertThat(run.out()).contains("would have to be");
         assertThat(run.err()).contains("cannot give this flow");
@@ -287,7 +286,7 @@ class FuelCommandTest {
 
     @Test
     void aDataSheetsElementsGiveTheListedFuel() {
-        JsonNode made = Run.of("fuel blend --elements carbon=0.834,H=0.129,oxygen=0.037 --density-kg-l 0.745 --json")
+        JsonNode made = Run.of("fuel blend --elements carbon=0.834,H=0.129,oxygen=0.037 --density 0.745kg/L --json")
                 .json()
                 .path("fuel");
         JsonNode listed = Run.of("fuel show race-oxygenated --json").json().path("fuel");

@@ -101,17 +101,17 @@ class HostileInputTest {
     @ValueSource(strings = {"1e308", "-1e308", "1e10", "5e-324", "1e-308"})
     void absurdNumbersAreWrongUsage(String number) {
         String[] lines = {
-            "air --baro-kpa=%s --air-c=20 --humidity-percent=40",
-            "air --baro-kpa=99 --air-c=%s --humidity-percent=40",
-            "air --baro-kpa=99 --air-c=20 --humidity-percent=40 --later=baro-kpa=%s",
-            "air --baro-inhg=29 --air-f=70 --wet-bulb-f=%s",
+            "air --baro=%skPa --air=20C --humidity=40%%",
+            "air --baro=99kPa --air=%sC --humidity=40%%",
+            "air --baro=99kPa --air=20C --humidity=40%% --later=baro=%skPa",
+            "air --baro=29inHg --air=70F --wet-bulb=%sF",
             "fuel convert petrol --afr=13 --to=9 --lambda=%s",
             "fuel compare e85 --against-lambda=%s",
-            "fuel blend --elements=carbon=0.834,hydrogen=0.129,oxygen=0.037 --density-kg-l=%s",
-            "fuel water e85 --water-l=1 --fuel-l=%s",
-            "fuel injector e85 --injectors=4 --flow-kg-h=%s --rated-cc-min=400 --rated-kpa=300",
-            "fuel injector e85 --injectors=4 --flow-kg-h=40 --rated-cc-min=%s --rated-kpa=300",
-            "fuel injector e85 --injectors=4 --power-hp=100 --bsfc-lb-hph=0.5 --rated-lb-h=40 --rated-psi=%s",
+            "fuel blend --elements=carbon=0.834,hydrogen=0.129,oxygen=0.037 --density=%skg/L",
+            "fuel water e85 --water=1L --fuel=%sL",
+            "fuel injector e85 --injectors=4 --flow=%skg/h --rated=400cc/min --rated-at=300kPa",
+            "fuel injector e85 --injectors=4 --flow=40kg/h --rated=%scc/min --rated-at=300kPa",
+            "fuel injector e85 --injectors=4 --power=100hp --bsfc=0.5lb/hph --rated=40lb/h --rated-at=%spsi",
             "plan-pulls --difference=1 --scatter=%s",
         };
         for (String line : lines) {
