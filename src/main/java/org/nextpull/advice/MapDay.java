@@ -100,7 +100,7 @@ final class MapDay {
         Optional<Advance> asked = pull.setting().advance();
         return rowsOf(pull).stream()
                 .filter(row -> row.torque().newtonMetres() > 0)
-                .map(row -> new RowFigure(row.rpm(), row.torque(), row.advance().or(() -> asked)))
+                .map(row -> row.withAdvance(row.advance().or(() -> asked)))
                 .filter(row -> row.advance().isPresent())
                 .toList();
     }
@@ -178,7 +178,7 @@ final class MapDay {
                     .map(row -> new SurfaceReading(
                             speeds.nearest(row.rpm()),
                             row.advance().orElseThrow(),
-                            lambda,
+                            row.lambda().or(() -> lambda),
                             PERCENT * Math.log(row.torque().newtonMetres()),
                             0))
                     .toList();

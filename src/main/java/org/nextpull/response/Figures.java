@@ -15,7 +15,7 @@ import org.nextpull.unit.Torque;
  *     pull to pull is larger and is what intervals use
  * @param peakTorque highest torque of the smoothed curve, which may go on beyond the band
  * @param peakPower highest power of the smoothed curve
- * @param rows torque and advance at each row's speed that the pull covered, ascending
+ * @param rows torque and setting at each row's speed that the pull covered, ascending
  */
 public record Figures(
         Optional<Torque> meanTorque,
@@ -34,5 +34,9 @@ public record Figures(
         if (meanTorque.isEmpty() && meanPower.isEmpty()) {
             throw new IllegalArgumentException("a pull with figures has a torque or a power");
         }
+    }
+
+    Figures withRows(List<RowFigure> newRows) {
+        return new Figures(meanTorque, meanPower, withinPullPercent, peakTorque, peakPower, newRows);
     }
 }

@@ -102,6 +102,24 @@ public record MeasuredPull(
                 findings);
     }
 
+    /** The same pull with other rows of its figures. */
+    public MeasuredPull withRows(List<RowFigure> rows) {
+        return new MeasuredPull(
+                number,
+                origin,
+                order,
+                setting,
+                standing,
+                correction,
+                figures.map(known -> known.withRows(rows)),
+                knock,
+                leanestLambda,
+                conditions,
+                limitsMet,
+                unwatched,
+                findings);
+    }
+
     /** The same pull at another place in the order, counted in pulls from 0 over all days, and on a day of its own number. */
     public MeasuredPull at(double newOrder, int day) {
         return new MeasuredPull(

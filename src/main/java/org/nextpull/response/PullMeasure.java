@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.stream.DoubleStream;
 import org.nextpull.air.AirState;
 import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
@@ -31,6 +32,7 @@ import org.nextpull.plan.Band;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.SpeedBand;
 
 /** Measures candidates: curve, correction, band figures, rows, knock, limits and conditions, joined with what was asked. */
@@ -100,7 +102,7 @@ public final class PullMeasure {
                 join.setting(),
                 standing(candidate, curve),
                 correction,
-                curve.flatMap(found -> figures(candidate, found)),
+                curve.flatMap(found -> figures(candidate, found, life.dead())),
                 knock,
                 join.leanestLambda(),
                 ConditionsOfPull.of(inBand, air.value()),
@@ -163,7 +165,7 @@ public final class PullMeasure {
         return curve.isPresent() ? PullStatus.USED : PullStatus.REFUSED;
     }
 
-    private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve) {
+    private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve, List<Channel> dead) {
         SpeedBand over =
                 band.or(candidate::span).orElseGet(() -> around(curve.points().get(0)));
         Optional<BandMean> mean = curve.bandMean(over)
@@ -179,7 +181,7 @@ public final class PullMeasure {
                                 curve.peakTorque().rpm(), curve.peakTorque().torque())),
                         Optional.of(new PowerAtSpeed(
                                 curve.peakPower().rpm(), curve.peakPower().power())),
-                        rows(candidate, curve, over)));
+                        rows(candidate, curve, over, dead)));
     }
 
     private static boolean isHeld(CorrectedCurve curve) {
@@ -197,17 +199,34 @@ public final class PullMeasure {
                 : OptionalDouble.empty();
     }
 
-    private List<RowFigure> rows(Candidate candidate, CorrectedCurve curve, SpeedBand over) {
+    private List<RowFigure> rows(Candidate candidate, CorrectedCurve curve, SpeedBand over, List<Channel> dead) {
         int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
+        Optional<Channel> lambda =
+                SettingJoin.lambdaSensors(candidate.samples(), dead).stream().findFirst();
+        OptionalDouble heldAt = isHeld(curve) ? middle(candidate) : OptionalDouble.empty();
         return curve.rowsEvery(every).stream()
                 .filter(point -> over.contains(point.rpm()))
-                .map(point -> new RowFigure(point.rpm(), point.torque(), advanceAt(candidate, point.rpm(), every)))
+                .map(point -> {
+                    SpeedBand near = new SpeedBand(Math.max(0, point.rpm() - every / 2.0), point.rpm() + every / 2.0);
+                    return new RowFigure(
+                            point.rpm(),
+                            point.torque(),
+                            mean(candidate, Channel.of(Role.ADVANCE), near).map(Advance::ofDeg),
+                            lambda.flatMap(sensor -> mean(candidate, sensor, near))
+                                    .filter(value -> value > 0)
+                                    .map(Lambda::of),
+                            heldAt);
+                })
                 .toList();
     }
 
-    private static Optional<Advance> advanceAt(Candidate candidate, double rpm, int every) {
-        SpeedBand near = new SpeedBand(Math.max(0, rpm - every / 2.0), rpm + every / 2.0);
-        OptionalDouble mean = BandRows.meanNear(candidate, Channel.of(Role.ADVANCE), near);
-        return mean.isPresent() ? Optional.of(Advance.ofDeg(mean.getAsDouble())) : Optional.empty();
+    private static Optional<Double> mean(Candidate candidate, Channel channel, SpeedBand near) {
+        OptionalDouble mean = BandRows.meanNear(candidate, channel, near);
+        return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
+    }
+
+    private static OptionalDouble middle(Candidate candidate) {
+        return DoubleStream.of(candidate.samples().presentValues(Channel.of(Role.TIME)))
+                .average();
     }
 }

@@ -83,12 +83,18 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
     }
 
     private static List<Lambda> lambdas(Samples band, List<Channel> dead) {
-        return band.channels().stream()
-                .filter(channel -> channel.role() == Role.LAMBDA && !dead.contains(channel))
-                .sorted(Comparator.comparingInt(Channel::sensor))
+        return lambdaSensors(band, dead).stream()
                 .flatMap(channel -> mean(band, channel).stream())
                 .filter(value -> value > 0)
                 .map(Lambda::of)
+                .toList();
+    }
+
+    /** The lambda sensors that live, by number. */
+    static List<Channel> lambdaSensors(Samples samples, List<Channel> dead) {
+        return samples.channels().stream()
+                .filter(channel -> channel.role() == Role.LAMBDA && !dead.contains(channel))
+                .sorted(Comparator.comparingInt(Channel::sensor))
                 .toList();
     }
 

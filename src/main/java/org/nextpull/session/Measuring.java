@@ -49,7 +49,7 @@ final class Measuring {
             TableResponses.of(table, input.plan(), measured.size() + 1).stream()
                     .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
         }
-        return measured.stream()
+        return HeldSpeeds.alike(measured).stream()
                 .map(one -> one.withPull(order.place(one.pull())))
                 .map(one -> one.withPull(
                         Reading.positive(one.pull(), input.plan().goal().response())))

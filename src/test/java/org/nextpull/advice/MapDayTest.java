@@ -22,6 +22,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
 
 /** Days whose ignition holds a map, at the level of the whole advice. */
@@ -225,6 +226,26 @@ class MapDayTest {
             return 200 * level * drifted * (1 - 3e-4 * off * off);
         });
         return pull.at(number - 1.0, day);
+    }
+
+    @Test
+    void eachReadingCarriesTheMixtureThatWasLoggedAtItsSpeed() {
+        MeasuredPull whole = run(1, rising(16));
+        MeasuredPull byRow = whole.withRows(whole.figures().orElseThrow().rows().stream()
+                .map(row -> new RowFigure(
+                        row.rpm(),
+                        row.torque(),
+                        row.advance(),
+                        row.rpm() > 4000 ? Optional.of(Lambda.of(0.95 - row.rpm() / 50_000)) : Optional.empty(),
+                        row.heldAtS()))
+                .toList());
+        assertThat(new MapDay(DayView.of(day(PLAN, byRow)))
+                        .surface()
+                        .pulls()
+                        .get(0)
+                        .readings())
+                .extracting(reading -> reading.lambda().orElseThrow().value())
+                .containsExactly(0.87, 0.87, 0.87, 0.95 - 0.09, 0.95 - 0.1, 0.95 - 0.11, 0.95 - 0.12);
     }
 
     private static Day archive(int days, DoubleUnaryOperator firstDegOfDay, boolean areTold) {

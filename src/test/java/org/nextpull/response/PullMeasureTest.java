@@ -62,13 +62,17 @@ class PullMeasureTest {
 
     @Test
     void rowsStandAtTheMultiplesInTheBandWithTheAdvanceHalfARowAround() {
-        Sweep sweep = Sweep.ofRisingTorque().with(Channel.of(Role.ADVANCE), rpm -> 10 + rpm / 500);
+        Sweep sweep = Sweep.ofRisingTorque()
+                .with(Channel.of(Role.ADVANCE), rpm -> 10 + rpm / 500)
+                .with(Channel.of(Role.LAMBDA), rpm -> 0.95 - rpm / 50_000);
 
         List<RowFigure> rows = measured(DIN, sweep).figures().orElseThrow().rows();
 
         assertThat(rows).extracting(RowFigure::rpm).containsExactly(3500.0, 4000.0, 4500.0, 5000.0, 5500.0);
         assertThat(rows.get(1).torque().newtonMetres()).isCloseTo(160 * 1.013, within(1e-6));
         assertThat(rows.get(1).advance().orElseThrow().deg()).isCloseTo(18, within(1e-9));
+        assertThat(rows.get(1).lambda().orElseThrow().value()).isCloseTo(0.87, within(1e-9));
+        assertThat(rows).allMatch(row -> row.heldAtS().isEmpty());
     }
 
     /** The peak belongs to the curve, which the pull may carry on beyond the band: 240 N.m at 6000 rpm. */
