@@ -3,7 +3,10 @@ package org.nextpull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.stream.IntStream;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.DayReader;
@@ -28,9 +31,13 @@ import picocli.CommandLine.Spec;
         name = "plan-pulls",
         mixinStandardHelpOptions = true,
         description =
-                "Before the day: how many pulls of two labels, in which order, resolve a given difference, from the scatter "
-                        + "from pull to pull. Drift is allowed for in any case.")
+                "Before the day: how many pulls of two labels or more, in which order, resolve a given difference, from the "
+                        + "scatter from pull to pull. Drift is allowed for in any case.")
 final class PlanPullsCommand implements Callable<Integer> {
+    private static final int MOST_LABELS = 6;
+    private static final int MOST_CHANGES = 8;
+    private static final double MOST_COST = 1000;
+
     private final Console console;
 
     @Spec
@@ -101,11 +108,25 @@ final class PlanPullsCommand implements Callable<Integer> {
 
     @Option(
             names = "--labels",
-            paramLabel = "A,B",
+            paramLabel = "N|A,B",
             split = ",",
             defaultValue = "A,B",
-            description = "Names of the two configurations (default: ${DEFAULT-VALUE}).")
+            description = "How many configurations, or their names, the reference first (default: ${DEFAULT-VALUE}).")
     private List<String> labels = List.of("A", "B");
+
+    @Option(
+            names = "--changes",
+            paramLabel = "N",
+            description =
+                    "How often each label is changed with the reference, 2 or 3 or more: the order in blocks of fewest pulls.")
+    private Optional<Integer> changes = Optional.empty();
+
+    @Option(
+            names = "--change-cost",
+            paramLabel = "PULLS",
+            description =
+                    "What a change-over costs, in pulls, beside the one that flushes: the order in blocks that costs least.")
+    private Optional<Double> changeCost = Optional.empty();
 
     @Mixin
     private NotebookOption notebook = new NotebookOption();
@@ -122,20 +143,49 @@ final class PlanPullsCommand implements Callable<Integer> {
     public Integer call() {
         require(difference > 0 && difference < 50, "--difference must be above 0 and below 50 percent: " + difference);
         require(power >= 50 && power < 100, "--power must be at least 50 and below 100 percent: " + power);
-        require(labels.size() == 2 && !labels.get(0).equals(labels.get(1)), "--labels names two different labels");
+        List<String> names = names();
+        require(
+                names.size() >= 2
+                        && names.size() <= MOST_LABELS
+                        && Set.copyOf(names).size() == names.size(),
+                "--labels is 2 to " + MOST_LABELS + " different labels: " + String.join(",", labels));
         Scatter known = Optional.ofNullable(from.measured)
                 .map(measured -> LogOptions.read(measured.plan, measured.logs))
                 .or(() -> Optional.ofNullable(from.session)
                         .map(id -> Program.usable(DayReader.session(notebook.access(), id))))
                 .map(PlanPullsCommand::measured)
                 .orElseGet(this::given);
-        PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), labels);
+        PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), names, changeOvers());
         console.out()
                 .println(
                         output.isJson()
                                 ? new PullAdviceJson().document(advice, known)
                                 : new PullAdviceText().text(advice, known, difference));
         return ExitCodes.DONE;
+    }
+
+    /** The names, or the first letters for their number. */
+    private List<String> names() {
+        if (labels.size() > 1 || !labels.get(0).matches("[0-9]{1,2}")) {
+            return labels;
+        }
+        return IntStream.range(0, Integer.parseInt(labels.get(0)))
+                .mapToObj(label -> String.valueOf((char) ('A' + label)))
+                .toList();
+    }
+
+    private Optional<PullAdvice.ChangeCost> changeOvers() {
+        changes.ifPresent(number -> require(
+                number >= 2 && number <= MOST_CHANGES,
+                "--changes is 2 to " + MOST_CHANGES
+                        + ", for after one change-over nobody can tell whether the label or the day has changed: "
+                        + number));
+        changeCost.ifPresent(
+                pulls -> require(pulls >= 0 && pulls <= MOST_COST, "--change-cost is 0 to 1000 pulls: " + pulls));
+        return changes.isEmpty() && changeCost.isEmpty()
+                ? Optional.empty()
+                : Optional.of(new PullAdvice.ChangeCost(
+                        changes.map(OptionalInt::of).orElse(OptionalInt.empty()), changeCost.orElse(0.0)));
     }
 
     private Scatter given() {

@@ -11,12 +11,16 @@ final class ChangeOvers {
 
     /** Changes between two labels, as if the others had not run. */
     static int between(List<String> ran, String one, String other) {
-        List<String> both = ran.stream()
+        return of(ran.stream()
                 .filter(label -> label.equals(one) || label.equals(other))
-                .toList();
+                .toList());
+    }
+
+    /** How often the label differs from that of the pull before. */
+    static int of(List<String> ran) {
         int changes = 0;
-        for (int pull = 1; pull < both.size(); pull++) {
-            if (!both.get(pull).equals(both.get(pull - 1))) {
+        for (int pull = 1; pull < ran.size(); pull++) {
+            if (!ran.get(pull).equals(ran.get(pull - 1))) {
                 changes++;
             }
         }

@@ -8,11 +8,11 @@ import org.nextpull.math.regression.Covariance;
  * The drift of a day, which no label explains, as a sum of parts whose likely sizes are known beforehand as standard deviations (common
  * practice, no source): it goes straight, bows and wanders, and where the first pulls show it the engine warms up. What the pulls can
  * tell from the labels is read off them and costs next to nothing; what they cannot tell stays in the interval, and there with
- * {@link #ALLOWANCE}: at twice its likely size.
+ * {@link #ALLOWANCE}: at 1.6 times its likely size.
  */
 final class DayDrift {
     /** Times the likely variance that an interval allows for. */
-    static final double ALLOWANCE = 4;
+    static final double ALLOWANCE = 2.5;
 
     private static final double STRAIGHT_PERCENT = 0.05;
     private static final double BOW_PERCENT = 0.6;

@@ -3,6 +3,7 @@ package org.nextpull.compare;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.Design;
@@ -16,10 +17,10 @@ import org.nextpull.math.regression.VariancePart;
  * the mean of the reference, since that is what drift and scatter are known in.
  */
 final class DayModel {
-    /** Pull-to-pull scatter as it usually is, in percent (common practice, no source); it counts as a third of a reading of each label. */
+    /** Pull-to-pull scatter as it usually is, in percent (common practice, no source); known within a factor of two. */
     private static final double USUAL_PERCENT = 0.3;
 
-    private static final double USUAL_FREEDOM = 0.3;
+    private static final double USUAL_FREEDOM = 1.5;
     private static final double WARM_UP_SHOWS = 0.01;
     private static final double LAST_FIRST_ORDER = 1.5;
     private static final int FREEDOM_BESIDE_WARM_UP = 5;
@@ -57,18 +58,20 @@ final class DayModel {
     }
 
     /**
-     * The difference of two labels, in percent, as it will come out on average if there is none.
+     * The differences from the reference, in percent, as they will come out on average if there are none; one a label after the first.
      *
-     * @param labels all labels of the day
+     * @param labels all labels of the day, the reference first
      * @param ran label of each pull
      * @param orders place of each pull in the day
      * @param scatterPercent pull-to-pull standard deviation of each label, above 0
      */
-    static Estimate expected(List<String> labels, List<String> ran, Series orders, double scatterPercent) {
+    static List<Estimate> expected(List<String> labels, List<String> ran, Series orders, double scatterPercent) {
         GroupedFit fit = GroupedFit.expected(
                         design(labels, ran), errors(labels, ran, orders, false), scatterPercent * scatterPercent)
                 .orElseThrow();
-        return fit.estimate(Series.generate(labels.size(), index -> index == 1 ? 1 : 0));
+        return IntStream.range(1, labels.size())
+                .mapToObj(label -> fit.estimate(Series.generate(labels.size(), index -> index == label ? 1 : 0)))
+                .toList();
     }
 
     private static ReadingErrors errors(List<String> labels, List<String> ran, Series orders, boolean warmUp) {

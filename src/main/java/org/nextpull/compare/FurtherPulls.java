@@ -29,7 +29,7 @@ public record FurtherPulls(List<String> order, InterimLooks looks) {
             return Optional.empty();
         }
         int count = looks.isFinal(done) ? count(needed, labels.size()) : needed;
-        return Optional.of(new FurtherPulls(PullOrder.THERE_AND_BACK.of(labels, count), looks.next(done, count)));
+        return Optional.of(new FurtherPulls(PullOrder.thereAndBack(labels, count), looks.next(done, count)));
     }
 
     /** What is needed between two labels, for each of several: whole turns there and back. */

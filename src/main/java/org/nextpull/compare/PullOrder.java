@@ -2,56 +2,62 @@ package org.nextpull.compare;
 
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
+import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
-/** In which order labels are pulled. */
-public enum PullOrder {
-    /** There and back: A B B A, A B C C B A. A straight drift cancels within each block. */
-    THERE_AND_BACK {
-        @Override
-        public List<String> of(List<String> labels, int pulls) {
-            int period = 2 * labels.size();
-            return IntStream.range(0, pulls)
-                    .map(pull -> pull % period)
-                    .map(place -> Math.min(place, period - 1 - place))
-                    .mapToObj(labels::get)
-                    .toList();
-        }
-    },
-    /** Two labels with two change-overs: A A B B B B A A. A straight drift cancels, a bow does not. */
-    TWO_CHANGE_OVERS {
-        @Override
-        public List<String> of(List<String> labels, int pulls) {
-            int ends = pulls / 4;
-            return blocks(labels, ends, pulls / 2, pulls - pulls / 2 - ends);
-        }
-    },
-    /** Two labels with three change-overs: A A B B B B A A A A B B, the ends so long that a straight drift all but cancels. */
-    THREE_CHANGE_OVERS {
-        @Override
-        public List<String> of(List<String> labels, int pulls) {
-            int each = pulls / 2;
-            int end = Math.max(1, (int) Math.round(END_PART * each));
-            return blocks(labels, end, each - end, each - end, pulls - 2 * each + end);
-        }
-    };
+/** In which order labels are pulled, the reference first. */
+final class PullOrder {
+    private PullOrder() {}
 
-    private static final double END_PART = 0.3;
-
-    private static List<String> blocks(List<String> labels, int... lengths) {
-        List<String> order = new ArrayList<>();
-        for (int block = 0; block < lengths.length; block++) {
-            order.addAll(Collections.nCopies(lengths[block], labels.get(block % 2)));
-        }
-        return List.copyOf(order);
+    /**
+     * There and back: A B B A, A B C C B A. A straight drift cancels within each block.
+     *
+     * @param labels two or more
+     * @param pulls of all labels together, at least 0
+     */
+    static List<String> thereAndBack(List<String> labels, int pulls) {
+        int period = 2 * labels.size();
+        return IntStream.range(0, pulls)
+                .map(pull -> pull % period)
+                .map(place -> Math.min(place, period - 1 - place))
+                .mapToObj(labels::get)
+                .toList();
     }
 
     /**
-     * The first {@code pulls} labels in this order.
+     * Orders of blocks with so many change-overs: round and round (A B C A B), there and back (A B C B A), and with the reference
+     * between (A B A C A).
      *
-     * @param labels two or more, the reference first; for an order with a number of change-overs two
-     * @param pulls of all labels together, at least 0
+     * @param labels two or more
+     * @param changeOvers of the whole day
+     * @param each least change-overs of each label with the reference
      */
-    public abstract List<String> of(List<String> labels, int pulls);
+    static List<List<String>> blocks(List<String> labels, int changeOvers, int each) {
+        int turn = 2 * (labels.size() - 1);
+        Set<List<String>> orders = new LinkedHashSet<>();
+        orders.add(order(changeOvers, block -> labels.get(block % labels.size())));
+        orders.add(order(changeOvers, block -> labels.get(Math.min(block % turn, turn - block % turn))));
+        orders.add(order(changeOvers, block -> labels.get(block % 2 == 0 ? 0 : 1 + block / 2 % (labels.size() - 1))));
+        return orders.stream()
+                .filter(order -> labels.stream()
+                        .skip(1)
+                        .allMatch(label -> ChangeOvers.between(order, label, labels.get(0)) >= each))
+                .toList();
+    }
+
+    private static List<String> order(int changeOvers, IntFunction<String> label) {
+        return IntStream.rangeClosed(0, changeOvers).mapToObj(label).toList();
+    }
+
+    /** Label of each pull, where the blocks are so long. */
+    static List<String> pulls(List<String> blocks, List<Integer> runs) {
+        List<String> pulls = new ArrayList<>();
+        for (int block = 0; block < runs.size(); block++) {
+            pulls.addAll(Collections.nCopies(runs.get(block), blocks.get(block)));
+        }
+        return List.copyOf(pulls);
+    }
 }

@@ -1,22 +1,27 @@
 package org.nextpull.compare;
 
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.NoncentralT;
 import org.nextpull.math.Series;
 import org.nextpull.math.StudentT;
 
 /**
- * How many pulls, in which order, will tell two labels apart: worked out before the day from the scatter, by the arithmetic of the
- * comparison itself.
+ * How many pulls, in which order, will tell labels from the first of them: worked out before the day from the scatter, by the arithmetic
+ * of the comparison itself.
  *
- * @param order labels pull by pull
- * @param halfWidthPercent half width that the 95 % interval will have, on average, in percent of the first label
- * @param power probability that a true difference of the wanted size is then found, if this number of pulls was fixed beforehand
+ * @param order labels pull by pull, without pulls that flush
+ * @param flushing pulls beside them, one after each change-over, that flush the line and count for nothing
+ * @param halfWidthPercent half width that the widest 95 % interval will have, on average, in percent of the first label; for all
+ *     labels together
+ * @param power probability that a true difference of the wanted size is then found, for the label that is known least, if this number
+ *     of pulls was fixed beforehand
  * @param powerUnplanned the same if nothing was fixed, so that further pulls could have followed
  */
-public record PullPlan(List<String> order, double halfWidthPercent, double power, double powerUnplanned) {
+public record PullPlan(List<String> order, int flushing, double halfWidthPercent, double power, double powerUnplanned) {
     /** Beyond this many pulls a wish is out of reach of a day. */
     public static final int MOST_PULLS = 120;
 
@@ -45,24 +50,39 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
         }
     }
 
-    /** How many pulls of both labels together. */
+    /** How many pulls of all labels together, without those that flush. */
     public int pulls() {
         return order.size();
     }
 
+    /** How often the label is changed. */
+    public int changeOvers() {
+        return ChangeOvers.of(order);
+    }
+
     /**
-     * The least plan that fulfils the wish, in whole fours of pulls; empty when {@link #MOST_PULLS} do not.
+     * All that the day costs, in pulls.
+     *
+     * @param changeOverPulls what a change-over costs beside the pull that flushes, in pulls
+     */
+    public double cost(double changeOverPulls) {
+        return pulls() + flushing + changeOvers() * changeOverPulls;
+    }
+
+    /**
+     * The least plan there and back that fulfils the wish, in whole turns; empty when {@link #MOST_PULLS} do not.
      *
      * @param scatterPercent pull-to-pull standard deviation, above 0
-     * @param labels two different labels
-     * @throws IllegalArgumentException when the scatter is not above 0, or the labels are not two different ones
+     * @param labels two or more, all different, the reference first
+     * @throws IllegalArgumentException when the scatter is not above 0, or the labels are not different ones
      */
-    public static Optional<PullPlan> least(double scatterPercent, Wish wish, List<String> labels, PullOrder order) {
-        if (labels.size() != 2 || labels.get(0).equals(labels.get(1)) || !(scatterPercent > 0)) {
-            throw new IllegalArgumentException("a plan needs two different labels and a scatter above 0");
+    public static Optional<PullPlan> thereAndBack(double scatterPercent, Wish wish, List<String> labels) {
+        if (labels.size() < 2 || Set.copyOf(labels).size() < labels.size() || !(scatterPercent > 0)) {
+            throw new IllegalArgumentException("a plan needs different labels and a scatter above 0");
         }
-        for (int pulls = 4; pulls <= MOST_PULLS; pulls += 4) {
-            PullPlan plan = of(scatterPercent, wish, order.of(labels, pulls));
+        int turn = 2 * labels.size();
+        for (int pulls = turn; pulls <= MOST_PULLS; pulls += turn) {
+            PullPlan plan = of(scatterPercent, wish, PullOrder.thereAndBack(labels, pulls));
             if (plan.power >= wish.power) {
                 return Optional.of(plan);
             }
@@ -71,34 +91,44 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
     }
 
     /**
-     * What a given order of two labels will tell.
+     * What a given order of labels will tell.
      *
      * @param scatterPercent pull-to-pull standard deviation, above 0
-     * @param order at least two pulls of each label
+     * @param order at least two pulls of each label, the reference first
      */
     public static PullPlan of(double scatterPercent, Wish wish, List<String> order) {
-        Estimate expected = expected(scatterPercent, order);
+        return of(scatterPercent, wish, order, false);
+    }
+
+    /** The same where each change-over has a pull that flushes. */
+    static PullPlan inBlocks(double scatterPercent, Wish wish, List<String> order) {
+        return of(scatterPercent, wish, order, true);
+    }
+
+    private static PullPlan of(double scatterPercent, Wish wish, List<String> order, boolean flushed) {
+        Estimate widest = widest(scatterPercent, order, flushed);
         return new PullPlan(
                 order,
-                expected.halfWidth(1 - InterimLooks.ERROR),
-                power(expected, wish.differencePercent, new InterimLooks.Planned(order.size()), order),
-                power(expected, wish.differencePercent, new InterimLooks.Open(0), order));
+                flushed ? ChangeOvers.of(order) : 0,
+                widest.halfWidth(1 - each(InterimLooks.ERROR, order)),
+                power(widest, wish.differencePercent, new InterimLooks.Planned(order.size()), order),
+                power(widest, wish.differencePercent, new InterimLooks.Open(0), order));
     }
 
     /**
-     * The difference, in percent, that a given order of two labels finds with the wanted power.
+     * The difference, in percent, that a given order of labels finds with the wanted power.
      *
      * @param scatterPercent pull-to-pull standard deviation, above 0
      * @param power above 0.05 and below 1
      */
     static double resolved(double scatterPercent, double power, List<String> order) {
-        Estimate expected = expected(scatterPercent, order);
+        Estimate widest = widest(scatterPercent, order, false);
         InterimLooks planned = new InterimLooks.Planned(order.size());
         double low = 0;
-        double high = 100 * expected.standardError();
+        double high = 100 * widest.standardError();
         for (int halving = 0; halving < HALVINGS; halving++) {
             double middle = (low + high) / 2;
-            if (power(expected, middle, planned, order) >= power) {
+            if (power(widest, middle, planned, order) >= power) {
                 high = middle;
             } else {
                 low = middle;
@@ -107,25 +137,28 @@ public record PullPlan(List<String> order, double halfWidthPercent, double power
         return high;
     }
 
-    private static Estimate expected(double scatterPercent, List<String> order) {
-        List<String> labels = order.stream().distinct().toList();
-        return DayModel.expected(labels, order, Series.generate(order.size(), place -> place), scatterPercent);
+    /** The difference from the reference that will be known least; a pull that flushes takes its place in the day. */
+    static Estimate widest(double scatterPercent, List<String> order, boolean flushed) {
+        Series places = Series.generate(
+                order.size(), pull -> pull + (flushed ? ChangeOvers.of(order.subList(0, pull + 1)) : 0));
+        return DayModel.expected(order.stream().distinct().toList(), order, places, scatterPercent).stream()
+                .max(Comparator.comparingDouble(Estimate::standardError))
+                .orElseThrow();
+    }
+
+    /** Error of each label for all of them together, as if they were independent (Sidak, JASA 62, 1967): a little too careful. */
+    private static double each(double error, List<String> order) {
+        return 1 - Math.pow(1 - error, 1.0 / (order.stream().distinct().count() - 1));
     }
 
     private static double power(Estimate expected, double difference, InterimLooks looks, List<String> order) {
-        if (!ChangeOvers.suffice(order, order.get(0), other(order))) {
+        List<String> labels = order.stream().distinct().toList();
+        if (!labels.stream().skip(1).allMatch(label -> ChangeOvers.suffice(order, label, labels.get(0)))) {
             return 0;
         }
         double freedom = expected.degreesOfFreedom();
-        double critical = StudentT.of(freedom).twoSided(1 - looks.claimError(order.size()));
+        double critical = StudentT.of(freedom).twoSided(1 - each(looks.claimError(order.size()), order));
         NoncentralT truth = NoncentralT.of(freedom, difference / expected.standardError());
         return truth.above(critical) + (1 - truth.above(-critical));
-    }
-
-    private static String other(List<String> order) {
-        return order.stream()
-                .filter(label -> !label.equals(order.get(0)))
-                .findFirst()
-                .orElseThrow();
     }
 }

@@ -48,14 +48,14 @@ final class PullsNeeded {
             String reference = day.labels().get(0);
             List<String> ran =
                     new ArrayList<>(pulls.stream().map(ComparedPull::label).toList());
-            ran.addAll(PullOrder.THERE_AND_BACK.of(List.of(reference, label), extra));
+            ran.addAll(PullOrder.thereAndBack(List.of(reference, label), extra));
             double last = day.orders().max();
             Series orders = day.orders().append(Series.generate(extra, pull -> last + 1 + pull));
             double scatter = Math.sqrt(day.fit().pooled().variance()) * day.toPercent();
             List<String> labels = new ArrayList<>(List.of(reference, label));
             day.labels().stream().filter(other -> !labels.contains(other)).forEach(labels::add);
             return ChangeOvers.suffice(ran, label, reference)
-                    && DayModel.expected(labels, ran, orders, scatter).halfWidth(1 - error) <= halfWidthPercent;
+                    && DayModel.expected(labels, ran, orders, scatter).get(0).halfWidth(1 - error) <= halfWidthPercent;
         }
     }
 }

@@ -7,6 +7,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -32,6 +33,35 @@ class PlanPullsCommandTest {
                 .isLessThan(json.at("/interleaved/power").asDouble());
         assertThat(json.at("/interleaved/power").asDouble()).isGreaterThanOrEqualTo(0.8);
         assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1").out()).contains("there and back", "A B B A");
+    }
+
+    /** Three fuels that are changed dearly: blocks, and a flushing pull after each change-over that is counted and thrown away. */
+    @Test
+    void dearChangeOversMakeBlocks() {
+        JsonNode three = Run.of("plan-pulls --scatter 0.3 --difference 1 --labels 3 --changes 3 --json")
+                .json()
+                .at("/least_cost");
+        assertThat(three.at("/change_overs").asInt())
+                .isEqualTo(5)
+                .isEqualTo(three.at("/flushing_pulls").asInt());
+        assertThat(three.at("/order").size()).isEqualTo(three.at("/pulls").asInt());
+        assertThat(three.at("/cost_pulls").asDouble())
+                .isEqualTo(three.at("/pulls").asDouble()
+                        + three.at("/flushing_pulls").asDouble());
+        JsonNode dear = Run.of("plan-pulls --scatter 0.3 --difference 1 --labels e10,e85,race --change-cost 6 --json")
+                .json()
+                .at("/least_cost");
+        assertThat(dear.at("/cost_pulls").asDouble())
+                .isEqualTo(dear.at("/pulls").asDouble()
+                        + 7 * dear.at("/change_overs").asDouble());
+        assertThat(dear.at("/power").asDouble()).isGreaterThanOrEqualTo(0.8);
+        assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1 --labels e10,e85,race --change-cost 6")
+                        .out())
+                .contains(
+                        "flushes the old fuel out and counts for nothing", "at the cost of", "for all labels together");
+        assertThat(Run.of("plan-pulls --scatter 0.3 --difference 0.02 --labels 3 --change-cost 6")
+                        .out())
+                .contains("out of reach");
     }
 
     @Test
@@ -84,6 +114,12 @@ class PlanPullsCommandTest {
         assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1 --labels A,A")
                         .status())
                 .isEqualTo(2);
+        for (String nonsense : List.of("--labels 1", "--labels 99", "--changes 1", "--changes x", "--change-cost -1")) {
+            assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1 " + nonsense)
+                            .status())
+                    .as(nonsense)
+                    .isEqualTo(2);
+        }
         assertThat(Run.of("plan-pulls --scatter 0.3 --scatter-from x.csv --plan p.toml --difference 1")
                         .status())
                 .isEqualTo(2);

@@ -63,9 +63,65 @@ final class CompareBench {
         }
     }
 
+    /** How the days of a cell of blocks drift: each day draws its own size. */
+    @SuppressWarnings("ImmutableEnumChecker") // a function without a state
+    enum Drifting {
+        STRAIGHT("straight, to 0.05 % a pull", Slow.straight(0.5).ofAnySize()),
+        BOWED("bowed, to 1 %", Slow.bow(1).ofAnySize()),
+        SLOW_WALK("wandering by 0.05 % a pull", Slow.walk(0.05)),
+        FAST_WALK("wandering by 0.10 % a pull", Slow.walk(0.1));
+
+        private final String title;
+        private final Slow slow;
+
+        Drifting(String title, Slow slow) {
+            this.title = title;
+            this.slow = slow;
+        }
+
+        /** Days in blocks, scatter 0.15 to 0.6 % from day to day, one pull in twenty five times as far off. */
+        SimulatedDay day(int changeOvers, int runsEach, double differencePercent) {
+            int ends = (int) Math.round((changeOvers == 2 ? 0.5 : 0.3) * runsEach);
+            String order = changeOvers == 2
+                    ? "A".repeat(ends) + "B".repeat(runsEach) + "A".repeat(runsEach - ends)
+                    : "A".repeat(ends) + "B".repeat(runsEach - ends) + "A".repeat(runsEach - ends) + "B".repeat(ends);
+            return SimulatedDay.of(order, differencePercent, slow)
+                    .withScatterSpread(2)
+                    .withOutliers(0.05);
+        }
+    }
+
+    private static void blocks(int days, PrintStream out) {
+        out.println(
+                "| drift | change-overs | runs each | interval holds, % | half width, % | finds 1 %, % | finds 0.5 %, % |");
+        out.println("|---|---|---|---|---|---|---|");
+        for (Drifting drifting : Drifting.values()) {
+            for (int changes = 2; changes <= 3; changes++) {
+                for (int runs : new int[] {4, 6, 8, 12}) {
+                    Rates none = drifting.day(changes, runs, 0).run(days, 1, PLANNED, 21);
+                    out.printf(
+                            Locale.ROOT,
+                            "| %s | %d | %d | %.1f | %.2f | %.0f | %.0f |%n",
+                            drifting.title,
+                            changes,
+                            runs,
+                            100 - none.claims(),
+                            none.halfWidth(),
+                            drifting.day(changes, runs, 1)
+                                    .run(days, 1, PLANNED, 22)
+                                    .claims(),
+                            drifting.day(changes, runs, 0.5)
+                                    .run(days, 1, PLANNED, 23)
+                                    .claims());
+                }
+            }
+        }
+    }
+
     public static void main(String[] args) {
         int days = Integer.parseInt(args[0]);
         PrintStream out = new PrintStream(System.out, true);
+        blocks(days, out);
         out.println(
                 "| day | claims where nothing differs, % (least and most of five seeds) | finds 1 %, % | half width, % |");
         out.println("|---|---|---|---|");

@@ -37,6 +37,35 @@ class ComparisonRatesTest {
         assertThat(wrong.day(0).run(DAYS, 1, PLANNED, 1).claims()).isLessThanOrEqualTo(band(6.5, DAYS));
     }
 
+    /**
+     * In blocks, whatever the drift, the 95 % interval holds within 3 points of that: in the build on fewer days, in {@link CompareBench}
+     * on all.
+     */
+    @ParameterizedTest
+    @EnumSource(CompareBench.Drifting.class)
+    void inBlocksTheIntervalHolds(CompareBench.Drifting drifting) {
+        for (int changes = 2; changes <= 3; changes++) {
+            double missed = drifting.day(changes, 4, 0)
+                    .run(LOOKED_AT_DAYS, 1, PLANNED, 21 + changes)
+                    .claims();
+            assertThat(missed).as(changes + " change-overs").isBetween(1.0, band(6, LOOKED_AT_DAYS));
+        }
+    }
+
+    /** Scatter 0.3 %, three change-overs: a true 1 % is found in 90 % with four runs each, 0.5 % in 70 % with six. */
+    @Test
+    void threeChangeOversFindWhatTheyMust() {
+        Slow bow = Slow.bow(1).ofAnySize();
+        double one = SimulatedDay.of("ABBBAAAB", 1, bow)
+                .run(LOOKED_AT_DAYS, 1, PLANNED, 31)
+                .claims();
+        double half = SimulatedDay.of("AABBBBAAAABB", 0.5, bow)
+                .run(LOOKED_AT_DAYS, 1, PLANNED, 32)
+                .claims();
+        assertThat(one).isGreaterThanOrEqualTo(90);
+        assertThat(half).isGreaterThanOrEqualTo(70);
+    }
+
     /** Scatter 0.3 %, four pulls each: a true 1 % is found in 95 %, none is called none in 88 %, and 1 % is seldom called none. */
     @Test
     void fourPullsEachFindOnePercentAndNone() {

@@ -106,14 +106,14 @@ class LabelComparisonTest {
         DayFit day = DayModel.fit(List.of("A", "B"), eight);
         // the planned look is spent, so the next one must claim less easily
         double nextError = new InterimLooks.Open(1).claimError(8);
-        double wanted = Math.min(
-                0.3,
-                Math.max(
-                        Math.abs(before.difference().percent()),
-                        0.3 - Math.abs(before.difference().percent())));
-        assertThat(PullsNeeded.further(day, eight, "B", wanted, nextError)).hasValue(more);
-        assertThat(PullsNeeded.further(day, eight, "B", wanted / 2, nextError).orElse(Integer.MAX_VALUE))
-                .isGreaterThan(2 * more);
+        double distance = Math.abs(before.difference().percent());
+        int claim = PullsNeeded.further(day, eight, "B", Math.min(0.3, distance), nextError)
+                .orElse(Integer.MAX_VALUE);
+        int same = PullsNeeded.further(day, eight, "B", 0.3 - distance, 0.05).orElse(Integer.MAX_VALUE);
+        assertThat(more).isEqualTo(Math.min(claim, same));
+        assertThat(PullsNeeded.further(day, eight, "B", (0.3 - distance) / 2, 0.05)
+                        .orElse(Integer.MAX_VALUE))
+                .isGreaterThan(2 * same);
         assertThat(PullsNeeded.further(day, eight, "B", 1e-3, 0.05)).isEmpty();
     }
 

@@ -67,7 +67,7 @@ class SeveralLabelsTest {
 
     private static List<ComparedPull> day(double[] levels, double scatter, SplittableRandom random) {
         List<String> names = List.of("A", "B", "C", "D").subList(0, levels.length);
-        List<String> order = PullOrder.THERE_AND_BACK.of(names, 4 * levels.length);
+        List<String> order = PullOrder.thereAndBack(names, 4 * levels.length);
         List<ComparedPull> pulls = new ArrayList<>();
         for (int place = 0; place < order.size(); place++) {
             double level = levels[names.indexOf(order.get(place))];

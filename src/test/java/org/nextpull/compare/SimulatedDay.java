@@ -17,6 +17,8 @@ import org.nextpull.math.Estimate;
  * @param scatterRatio scatter of B over that of A
  * @param slow slow change of the day
  * @param outliers part of the pulls that scatter five times as wide
+ * @param scatterSpread days scatter from one to this part of {@code scatterPercent} to this many times it, even in the logarithm; 1 for
+ *     all alike
  */
 record SimulatedDay(
         String order,
@@ -24,7 +26,8 @@ record SimulatedDay(
         double scatterPercent,
         double scatterRatio,
         Slow slow,
-        double outliers) {
+        double outliers,
+        double scatterSpread) {
     /** What changes over the day apart from the labels, in percent, pull by pull. */
     @FunctionalInterface
     interface Slow {
@@ -43,6 +46,15 @@ record SimulatedDay(
                 double part = place / (pulls - 1.0);
                 return 4 * percent * part * (1 - part);
             });
+        }
+
+        /** The same times a number between -1 and 1 that each day draws. */
+        default Slow ofAnySize() {
+            return (pulls, random) -> {
+                double size = 2 * random.nextDouble() - 1;
+                double[] percents = percents(pulls, random);
+                return each(pulls, place -> size * percents[place]);
+            };
         }
 
         /** Half a wave about the mean, from so much above to so much below. */
@@ -85,32 +97,37 @@ record SimulatedDay(
     }
 
     static SimulatedDay of(String order, double differencePercent, Slow slow) {
-        return new SimulatedDay(order, differencePercent, 0.3, 1, slow, 0);
+        return new SimulatedDay(order, differencePercent, 0.3, 1, slow, 0, 1);
     }
 
     SimulatedDay withDifference(double percent) {
-        return new SimulatedDay(order, percent, scatterPercent, scatterRatio, slow, outliers);
+        return new SimulatedDay(order, percent, scatterPercent, scatterRatio, slow, outliers, scatterSpread);
     }
 
     SimulatedDay withScatter(double percent) {
-        return new SimulatedDay(order, differencePercent, percent, scatterRatio, slow, outliers);
+        return new SimulatedDay(order, differencePercent, percent, scatterRatio, slow, outliers, scatterSpread);
     }
 
     SimulatedDay withScatterRatio(double ratio) {
-        return new SimulatedDay(order, differencePercent, scatterPercent, ratio, slow, outliers);
+        return new SimulatedDay(order, differencePercent, scatterPercent, ratio, slow, outliers, scatterSpread);
     }
 
     SimulatedDay withOutliers(double part) {
-        return new SimulatedDay(order, differencePercent, scatterPercent, scatterRatio, slow, part);
+        return new SimulatedDay(order, differencePercent, scatterPercent, scatterRatio, slow, part, scatterSpread);
+    }
+
+    SimulatedDay withScatterSpread(double times) {
+        return new SimulatedDay(order, differencePercent, scatterPercent, scatterRatio, slow, outliers, times);
     }
 
     List<ComparedPull> pulls(RandomGenerator random) {
         List<ComparedPull> pulls = new ArrayList<>();
         double[] percents = slow.percents(order.length(), random);
+        double dayScatter = scatterPercent * Math.pow(scatterSpread, 2 * random.nextDouble() - 1);
         for (int place = 0; place < order.length(); place++) {
             String label = order.substring(place, place + 1);
             boolean isB = label.equals("B");
-            double scatter = scatterPercent * (isB ? scatterRatio : 1);
+            double scatter = dayScatter * (isB ? scatterRatio : 1);
             if (random.nextDouble() < outliers) {
                 scatter *= 5;
             }

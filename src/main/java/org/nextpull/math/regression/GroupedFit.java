@@ -23,9 +23,11 @@ public final class GroupedFit {
     /** A group without freedom of its own borrows nothing from its exact fit. */
     private static final double LEAST_FREEDOM = 1e-6;
     /** Largest part of the degrees of freedom that unequal scatters take. */
-    private static final double UNTRUSTED = 0.4;
+    private static final double UNTRUSTED = 0.7;
     /** Ratio of two variances that chance alone makes of few readings. */
-    private static final double CHANCE_RATIO = 4;
+    private static final double CHANCE_RATIO = 2.5;
+    /** Degrees of freedom that the scatter of all readings counts beside that of a group: groups scatter much alike until they show otherwise. */
+    private static final double ALIKE = 1;
     /** Of the variance of all readings: below it a scatter is rounding. */
     private static final double ROUNDING = 1e-14;
 
@@ -101,8 +103,8 @@ public final class GroupedFit {
     }
 
     /**
-     * A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. What is usual counts
-     * beside it, or the scatter of all groups if that is larger, so that an unsteady day is not made out to be a usual one.
+     * A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. Where a usual scatter is
+     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one.
      */
     private static List<VariancePart> scatters(ReadingErrors errors, Projection projection, double[] own, Series rest) {
         double[] squares = new double[errors.groupCount()];
@@ -116,12 +118,15 @@ public final class GroupedFit {
         }
         if (errors.usual().isPresent()) {
             VariancePart usual = errors.usual().get();
+            double allSquares = Arrays.stream(squares).sum();
+            double allFreedom = Arrays.stream(freedom).sum();
             double variance = Math.max(
-                    usual.variance(),
-                    Arrays.stream(squares).sum() / Arrays.stream(freedom).sum());
+                    allSquares / allFreedom,
+                    (allSquares + usual.variance() * usual.degreesOfFreedom())
+                            / (allFreedom + usual.degreesOfFreedom()));
             for (int group = 0; group < squares.length; group++) {
-                squares[group] += variance * usual.degreesOfFreedom();
-                freedom[group] += usual.degreesOfFreedom();
+                squares[group] += variance * ALIKE;
+                freedom[group] += ALIKE;
             }
         }
         return IntStream.range(0, squares.length)
@@ -210,8 +215,7 @@ public final class GroupedFit {
         double[] parts = new double[size];
         for (int group = 0; group < size; group++) {
             parts[group] = shares[group] * scale(group);
-            information[group][group] =
-                    errors.usual().map(VariancePart::degreesOfFreedom).orElse(0.0) / 2;
+            information[group][group] = errors.usual().isPresent() ? ALIKE / 2 : 0;
         }
         for (int row = 0; row < own.length; row++) {
             for (int column = 0; column < own.length; column++) {

@@ -16,8 +16,13 @@ public final class PullAdviceJson {
         Json.put(document, "scatter_percent", scatter.percent(), 4);
         Json.put(document, "scatter_df", scatter.degreesOfFreedom(), 1);
         put(document, "interleaved", advice.interleaved());
-        put(document, "three_change_overs", advice.threeChangeOvers());
-        put(document, "two_change_overs", advice.twoChangeOvers());
+        put(document, "three_change_overs", advice.withChangeOvers(3));
+        put(document, "two_change_overs", advice.withChangeOvers(2));
+        put(document, "least_cost", advice.cheapest().flatMap(PullAdvice.Cheapest::plan));
+        advice.cheapest()
+                .flatMap(
+                        asked -> asked.plan().map(plan -> plan.cost(asked.cost().pulls())))
+                .ifPresent(cost -> ((ObjectNode) document.get("least_cost")).put("cost_pulls", cost));
         if (advice.cautious().isPresent()) {
             document.put("cautious_pulls", advice.cautious().getAsInt());
         } else {
@@ -34,6 +39,8 @@ public final class PullAdviceJson {
         }
         ObjectNode node = document.putObject(key);
         node.put("pulls", plan.get().pulls());
+        node.put("change_overs", plan.get().changeOvers());
+        node.put("flushing_pulls", plan.get().flushing());
         ArrayNode order = node.putArray("order");
         plan.get().order().forEach(order::add);
         Json.put(node, "half_width_percent", plan.get().halfWidthPercent(), 4);

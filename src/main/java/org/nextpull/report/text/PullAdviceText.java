@@ -2,7 +2,6 @@ package org.nextpull.report.text;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Optional;
 import org.nextpull.compare.PullAdvice;
 import org.nextpull.compare.PullPlan;
 import org.nextpull.report.Shown;
@@ -15,6 +14,7 @@ public final class PullAdviceText {
     public String text(PullAdvice advice, Scatter scatter, double wanted) {
         String wish = "To tell " + Shown.plain(wanted) + " % at a scatter of " + Shown.plain(scatter.percent()) + " %";
         StringBuilder text = new StringBuilder();
+        advice.cheapest().ifPresent(asked -> text.append(cheapest(wish, asked)));
         if (advice.interleaved().isEmpty()) {
             return text.append(wish)
                     .append(": out of reach. Even ")
@@ -27,20 +27,21 @@ public final class PullAdviceText {
         PullPlan plan = advice.interleaved().get();
         text.append(wish).append(", run ").append(plan.pulls()).append(" pulls there and back:\n  ");
         text.append(String.join(" ", plan.order())).append('\n');
-        text.append("  95 % interval about +-")
-                .append(Shown.fixed(plan.halfWidthPercent(), 2))
-                .append(" %; such a difference is then found in ")
-                .append(Shown.fixed(100 * plan.power(), 0))
-                .append(" of 100 days if it is compared with --planned ")
-                .append(plan.pulls())
-                .append(", in ")
-                .append(Shown.fixed(100 * plan.powerUnplanned(), 0))
-                .append(" if nothing was planned.\n");
-        text.append("In blocks: with three change-overs ")
-                .append(blocks(advice.threeChangeOvers()))
-                .append("; with two ")
-                .append(blocks(advice.twoChangeOvers()))
-                .append("; with one never, since nobody can tell then whether the label or the day has changed.\n");
+        text.append(found(plan)).append('\n');
+        text.append("In blocks, a flushing pull that counts for nothing after each change-over: ");
+        String each = plan.order().stream().distinct().count() > 2
+                ? " of each label with " + plan.order().get(0)
+                : "";
+        for (PullAdvice.Blocks day : advice.blocks()) {
+            text.append("with ")
+                    .append(day.changeOvers())
+                    .append(" change-overs")
+                    .append(each)
+                    .append(' ')
+                    .append(day.plan().map(PullAdviceText::blocks).orElse("out of reach"))
+                    .append("; ");
+        }
+        text.append("with one never, since nobody can tell then whether the label or the day has changed.\n");
         text.append(
                 advice.cautious().isPresent()
                         ? "The scatter itself is only known so well: "
@@ -50,9 +51,36 @@ public final class PullAdviceText {
         return text.toString();
     }
 
-    private static String blocks(Optional<PullPlan> blocks) {
-        return blocks.map(plan -> plan.pulls() + " pulls (" + lengths(plan.order()) + ")")
-                .orElse("out of reach");
+    private static String cheapest(String wish, PullAdvice.Cheapest asked) {
+        PullAdvice.ChangeCost cost = asked.cost();
+        String with = wish
+                + (cost.number().isPresent()
+                        ? " with " + cost.number().getAsInt() + " change-overs of each label with the reference"
+                        : " where a change-over costs " + Shown.count(cost.pulls(), "pull"));
+        if (asked.plan().isEmpty()) {
+            return with + ": out of reach in blocks.\n";
+        }
+        PullPlan plan = asked.plan().get();
+        return with + ", run " + plan.pulls() + " pulls in blocks: " + lengths(plan.order()) + ".\n"
+                + "  After each of the " + plan.changeOvers()
+                + " change-overs run one pull more, which flushes the old fuel out and counts for nothing: "
+                + (plan.pulls() + plan.flushing()) + " pulls"
+                + (cost.pulls() > 0
+                        ? ", at the cost of " + Shown.plain(plan.cost(cost.pulls())) + " with the change-overs"
+                        : "")
+                + ".\n" + found(plan) + "\n";
+    }
+
+    private static String found(PullPlan plan) {
+        return "  95 % interval about +-" + Shown.fixed(plan.halfWidthPercent(), 2)
+                + (plan.order().stream().distinct().count() > 2 ? " %, for all labels together" : " %")
+                + "; such a difference is then found in " + Shown.fixed(100 * plan.power(), 0)
+                + " of 100 days if it is compared with --planned " + plan.pulls() + ", in "
+                + Shown.fixed(100 * plan.powerUnplanned(), 0) + " if nothing was planned.";
+    }
+
+    private static String blocks(PullPlan plan) {
+        return plan.pulls() + " pulls (" + lengths(plan.order()) + ")";
     }
 
     /** A block after the other: {@code 3 A, 7 B, 7 A, 3 B}. */
