@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
@@ -27,6 +28,10 @@ final class ColumnChooser {
 
     /** Channels whose other sensors still count for a limit when the user names the column of one: each is on another cylinder or bank. */
     private static final Set<Role> KEPT_BESIDE = Set.of(Role.EXHAUST_TEMPERATURE, Role.LAMBDA);
+
+    /** Words for a signal that has a strength; knock without any of them may be a count. */
+    private static final Pattern GRADED = Pattern.compile(
+            "(?i)level|intens|volt|signal|sensor|energy|pegel|niveau|nivel|livello|capteur|spannung");
 
     /** Greatest value from which a "speed" without a unit is taken for that of a shaft. */
     private static final double SHAFT_SPEED_FROM = 400;
@@ -132,8 +137,9 @@ final class ColumnChooser {
                     Detail.of("unit", meaning.strangeUnit().orElseThrow())));
             return Optional.empty();
         }
-        boolean heard =
-                meaning.role() == Role.KNOCK_LEVEL && table.probes().get(index).isYesNo();
+        ProbeColumn probe = table.probes().get(index);
+        boolean heard = meaning.role() == Role.KNOCK_LEVEL
+                && (probe.isYesNo() || (probe.isRareCount() && !GRADED.matcher(header).find()));
         return Optional.of(new ColumnDraft(
                 index,
                 header,

@@ -58,6 +58,7 @@ public final class ColumnReader {
             mapped.add(new MappedColumn(draft.index(), draft.header(), channel, draft.unit(), divisor, reading));
         }
         mapped.sort(java.util.Comparator.comparingInt(MappedColumn::index));
+        findings.addAll(new ColumnProposals(table, headers, mapped).findings());
         return new Columns(mapped, described(table, mapped), findings);
     }
 

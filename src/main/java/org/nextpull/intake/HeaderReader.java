@@ -18,9 +18,12 @@ final class HeaderReader {
                     + "(\\d{1,2})|(left|right|links|rechts|gauche|droite|front|rear|l|r)(?![\\p{L}]))");
     private static final Pattern LEADING_SENSOR = Pattern.compile(
             "(?i)^(?:bank|cyl(?:inder)?|zyl(?:inder)?|sensor|ch)?[\\s_.#-]*(\\d{1,2})[\\s_.#-]+(?=\\p{L})");
+    /** The end of a unit, not the word for the least. */
+    private static final Pattern EACH_MINUTE = Pattern.compile("(?i)\\w*/min\\b");
     private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
 
     private final Spellings spellings;
+    private final HeaderWords words = HeaderWords.load();
 
     HeaderReader(Spellings spellings) {
         this.spellings = spellings;
@@ -47,8 +50,8 @@ final class HeaderReader {
             }
         }
         String bare = BRACKETS.matcher(name).replaceAll(" $1 ").strip();
-        List<String> words = NameStanding.words(bare);
-        NameStanding standing = NameStanding.of(words);
+        List<String> parts = NameStanding.words(bare);
+        NameStanding standing = NameStanding.of(NameStanding.words(EACH_MINUTE.matcher(bare).replaceAll(" ")));
         if (bare.isEmpty() && unit.isPresent()) {
             bare = unit.orElseThrow();
             unit = Optional.empty();
@@ -56,10 +59,13 @@ final class HeaderReader {
         Optional<String> given = unit.or(() -> rowUnit).filter(text -> !text.matches("[\\s/.\u2013\u2014-]*"));
         List<Meaning> meanings = match(bare, given);
         if (meanings.isEmpty()) {
-            List<String> kept = words.stream()
+            List<String> kept = parts.stream()
                     .filter(word -> !NameStanding.isQualifier(word))
                     .toList();
-            meanings = kept.size() < words.size() ? match(String.join("_", kept), given) : meanings;
+            meanings = kept.size() < parts.size() ? match(String.join("_", kept), given) : meanings;
+        }
+        if (meanings.isEmpty()) {
+            meanings = words.meanings(bare, given);
         }
         return new HeaderName(header, meanings, standing);
     }
@@ -82,6 +88,11 @@ final class HeaderReader {
             }
         }
         return rowUnit.flatMap(text -> UnitText.parse(text, quantity));
+    }
+
+    /** Whether any word of a header has to do with a channel. */
+    boolean speaksOf(String header, Role role) {
+        return words.speaksOf(clean(header), role);
     }
 
     private static boolean isWordOfName(String word) {
@@ -171,6 +182,9 @@ final class HeaderReader {
     private static Optional<Meaning> withUnit(Spelling spelling, Optional<String> given, OptionalInt number) {
         Role role = spelling.role();
         String text = given.orElseThrow();
+        if (role.isText() && UnitText.isUnit(text)) {
+            return Optional.empty();
+        }
         if (role.isText() || role.quantity() == Quantity.COUNT) {
             return Optional.of(new Meaning(
                     role, role.isText() ? Optional.empty() : Optional.of(Unit.COUNT), Optional.empty(), number, false));

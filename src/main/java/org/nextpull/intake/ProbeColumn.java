@@ -15,6 +15,8 @@ public final class ProbeColumn {
             "yes", "no", "y", "n", "true", "false", "on", "off", "x", "ja", "nein", "oui", "non", "si", "s\u00ed",
             "heard", "none");
 
+    private static final double MOST_RARE = 100;
+
     private final double[] inOrder;
     private final double[] sorted;
     private final double[] clocks;
@@ -148,6 +150,29 @@ public final class ProbeColumn {
             stands += step == 0 && inOrder[row] > 0 ? 1 : 0;
         }
         return isWhole() && rises >= 2 && stands > 3 * rises;
+    }
+
+    /** Whether it looks like counts of something rare: small whole numbers, most of them zero. */
+    boolean isRareCount() {
+        return inOrder.length > 0 && isWhole() && least() == 0 && median() == 0 && greatest() <= MOST_RARE;
+    }
+
+    /** Correlation with another column, -1 to 1; 0 where either stands still or the two do not have as many values. */
+    double correlation(ProbeColumn other) {
+        int rows = inOrder.length;
+        double mean = Arrays.stream(inOrder).average().orElse(0);
+        double otherMean = Arrays.stream(other.inOrder).average().orElse(0);
+        double both = 0;
+        double own = 0;
+        double others = 0;
+        for (int row = 0; row < rows && rows == other.inOrder.length; row++) {
+            double away = inOrder[row] - mean;
+            double otherAway = other.inOrder[row] - otherMean;
+            both += away * otherAway;
+            own += away * away;
+            others += otherAway * otherAway;
+        }
+        return own > 0 && others > 0 ? both / Math.sqrt(own * others) : 0;
     }
 
     /** The value of the nth row that holds a number. */

@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvFileSource;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
@@ -65,6 +66,12 @@ class SpellingsTest {
     }
 
     @ParameterizedTest
+    @CsvFileSource(resources = "headers.csv", delimiter = '|')
+    void namesThatAreSpeltInNoUsualWayAreReadByTheirWords(String header, String role, String unit) {
+        headersAreReadAsLoggersWriteThem(header, role, unit);
+    }
+
+    @ParameterizedTest
     @CsvSource(
             delimiter = '|',
             value = {
@@ -79,7 +86,7 @@ class SpellingsTest {
                 "Engine Speed [rpm] | engine_speed | rpm",
                 "n [1/min] | engine_speed | rpm",
                 "RPM | engine_speed | rpm",
-                "Engine RPM x1000 | unused | ",
+                "Engine RPM x1000 | engine_speed | krpm",
                 "Speed (km/h) | road_speed | km/h",
                 "Speed (rpm) | engine_speed | rpm",
                 "Lambda 1 | lambda | lambda",

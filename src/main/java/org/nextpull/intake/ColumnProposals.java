@@ -1,0 +1,177 @@
+package org.nextpull.intake;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.stream.IntStream;
+import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.unit.Quantity;
+
+/**
+ * What columns that were not understood may be: channels that a log should have and this one seems to lack, each with the columns
+ * that come nearest by name, unit, size of the values and behaviour under load. Common practice, no source.
+ */
+final class ColumnProposals {
+    private static final List<Role> WANTED = List.of(
+            Role.ENGINE_SPEED,
+            Role.TORQUE,
+            Role.ADVANCE,
+            Role.LAMBDA,
+            Role.THROTTLE,
+            Role.KNOCK_EVENTS,
+            Role.EXHAUST_TEMPERATURE,
+            Role.COOLANT_TEMPERATURE,
+            Role.OIL_TEMPERATURE,
+            Role.INLET_AIR_TEMPERATURE,
+            Role.BAROMETER,
+            Role.OIL_PRESSURE,
+            Role.FUEL_PRESSURE,
+            Role.MANIFOLD_PRESSURE);
+    /** From this correlation on a column goes with the load. */
+    private static final double WITH_LOAD = 0.6;
+    /** Points from which a column is worth a word; the name alone is, the size of the values alone is not. */
+    private static final int LEAST_POINTS = 3;
+
+    private static final int MOST = 2;
+
+    private final ColumnTable table;
+    private final HeaderReader reader;
+    private final List<MappedColumn> mapped;
+
+    ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn> mapped) {
+        this.table = table;
+        this.reader = reader;
+        this.mapped = mapped;
+    }
+
+    private record Proposal(Role role, int index, int points, String because) {}
+
+    /** A note for each column that may be what is missing, nearest first within a channel. */
+    List<Finding> findings() {
+        List<Finding> findings = new ArrayList<>();
+        Set<Integer> named = new HashSet<>();
+        for (Role role : WANTED) {
+            if (!isCovered(role)) {
+                IntStream.range(0, table.headers().size())
+                        .filter(index -> !named.contains(index) && isFree(index))
+                        .mapToObj(index -> proposal(role, index))
+                        .flatMap(Optional::stream)
+                        .sorted(Comparator.comparingInt((Proposal each) -> -each.points())
+                                .thenComparing(Proposal::index))
+                        .limit(MOST)
+                        .forEach(each -> {
+                            named.add(each.index());
+                            findings.add(finding(each));
+                        });
+            }
+        }
+        return findings;
+    }
+
+    private boolean isCovered(Role role) {
+        return switch (role) {
+            case TORQUE -> has(Role.TORQUE) || has(Role.POWER);
+            case LAMBDA -> has(Role.LAMBDA) || has(Role.AIR_FUEL_RATIO);
+            case KNOCK_EVENTS -> has(Role.KNOCK_EVENTS) || has(Role.KNOCK_LEVEL);
+            case ENGINE_SPEED -> has(Role.ENGINE_SPEED) || has(Role.ROLLER_SPEED) || has(Role.ROAD_SPEED);
+            default -> has(role);
+        };
+    }
+
+    private boolean has(Role role) {
+        return mapped.stream().anyMatch(column -> column.channel().role() == role);
+    }
+
+    private boolean isFree(int index) {
+        String header = table.headers().get(index);
+        return mapped.stream().noneMatch(column -> column.index() == index)
+                && !header.isBlank()
+                && table.probes().get(index).isNumeric()
+                && reader.read(header, rowUnit(index)).standing() != NameStanding.NOT_MEASURED;
+    }
+
+    private Optional<Proposal> proposal(Role role, int index) {
+        String header = table.headers().get(index);
+        ProbeColumn probe = table.probes().get(index);
+        List<String> because = new ArrayList<>();
+        int points = 0;
+        if (reader.speaksOf(header, role)) {
+            points += 2;
+            because.add("name");
+        }
+        Quantity quantity = role.quantity();
+        boolean unit = quantity != Quantity.COUNT
+                && reader.unitIn(header, rowUnit(index), quantity).isPresent();
+        if (unit) {
+            points += 2;
+            because.add("unit");
+        }
+        if (unit ? Expected.usual(role).isEmpty() || looksLike(role, probe) : looksLike(role, probe)) {
+            points += 1;
+            because.add("values");
+        } else {
+            return Optional.empty();
+        }
+        if (goesWithLoad(role, probe)) {
+            points += 2;
+            because.add("load");
+        }
+        return points >= LEAST_POINTS
+                ? Optional.of(new Proposal(role, index, points, String.join(", ", because)))
+                : Optional.empty();
+    }
+
+    /** Whether values as written have the size of that channel in one of the units that people use for it. */
+    private static boolean looksLike(Role role, ProbeColumn probe) {
+        double middle = probe.median();
+        double most = probe.quantile(0.95);
+        boolean moves = most > probe.quantile(0.05);
+        return switch (role) {
+            case ENGINE_SPEED -> moves && most > 1_000 && most < 20_000 && probe.least() >= 0;
+            case TORQUE -> moves && most > 5 && most < 3_000;
+            case ADVANCE -> moves && most < 60 && most > 5 && probe.least() > -30;
+            case LAMBDA -> (middle > 0.6 && middle < 1.4) || (middle > 8 && middle < 20);
+            case THROTTLE -> moves && probe.least() > -5 && most > 0.5 && most <= 105;
+            case KNOCK_EVENTS -> probe.isWhole() && probe.least() >= 0 && middle == 0 && probe.greatest() > 0;
+            case EXHAUST_TEMPERATURE -> middle > 150 && most < 1_200;
+            case COOLANT_TEMPERATURE -> middle > 50 && middle < 250;
+            case OIL_TEMPERATURE -> middle > 40 && middle < 300;
+            case INLET_AIR_TEMPERATURE -> middle > 0 && middle < 140;
+            case BAROMETER -> !moves || most - probe.least() < 0.02 * most;
+            default -> middle > 0;
+        };
+    }
+
+    /** Torque, throttle and the pressure in the manifold rise with what is known of the load. */
+    private boolean goesWithLoad(Role role, ProbeColumn probe) {
+        List<Role> signs = switch (role) {
+            case TORQUE -> List.of(Role.THROTTLE, Role.MANIFOLD_PRESSURE);
+            case THROTTLE, MANIFOLD_PRESSURE -> List.of(Role.TORQUE, Role.POWER, Role.THROTTLE);
+            default -> List.of();
+        };
+        return mapped.stream()
+                .filter(column -> signs.contains(column.channel().role()))
+                .anyMatch(column -> probe.correlation(table.probes().get(column.index())) > WITH_LOAD);
+    }
+
+    private Optional<String> rowUnit(int index) {
+        return index < table.units().size() ? Optional.of(table.units().get(index)) : Optional.empty();
+    }
+
+    private Finding finding(Proposal proposal) {
+        String header = table.headers().get(proposal.index()).strip();
+        return Finding.note(
+                FindingCode.COLUMN_MAY_BE,
+                Place.atLine(table.name(), table.headerLine()).withKey(header),
+                Detail.of("header", header),
+                Detail.of("channel", proposal.role().id()),
+                Detail.of("because", proposal.because()));
+    }
+}

@@ -1,0 +1,206 @@
+package org.nextpull.intake;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.HashMap;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.OptionalInt;
+import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import org.nextpull.channel.Role;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
+
+/**
+ * Understands names that are spelt in no usual way by the words they are made of: {@code Abgastemp. Kruemmer} speaks of exhaust and of
+ * temperature, {@code Roller km/h} of a roller and, by its unit, of a speed. Every word must be known; the table
+ * {@code header-words.txt} beside this class holds them.
+ */
+final class HeaderWords {
+    private static final String TABLE = "header-words.txt";
+    private static final String NOTHING = "-";
+    private static final Pattern BORDER = Pattern.compile("[\\s,;:/_|-]+");
+    /** So short a word is one only where it stands alone. */
+    private static final int SHORT = 2;
+
+    /** Things that together name a channel. */
+    private record Combination(Role role, Set<String> things, boolean gauge) {}
+
+    /** What a text speaks of, and the number of a sensor in it. */
+    private record Spoken(Set<String> things, OptionalInt number) {}
+
+    private final Map<String, Set<String>> words = new HashMap<>();
+    private final List<Combination> combinations = new ArrayList<>();
+
+    private HeaderWords() {}
+
+    static HeaderWords load() {
+        HeaderWords loaded = new HeaderWords();
+        try (InputStream in = Objects.requireNonNull(HeaderWords.class.getResourceAsStream(TABLE), TABLE);
+                BufferedReader reader = new BufferedReader(new InputStreamReader(in, StandardCharsets.UTF_8))) {
+            reader.lines()
+                    .filter(line -> !line.isBlank() && !line.startsWith("#"))
+                    .forEach(loaded::add);
+        } catch (IOException e) {
+            throw new UncheckedIOException(e);
+        }
+        return loaded;
+    }
+
+    private void add(String line) {
+        int colon = line.indexOf(':');
+        String left = line.substring(0, colon).strip();
+        for (String entry : line.substring(colon + 1).split("\\|", -1)) {
+            if (left.startsWith("=")) {
+                Role role = Role.valueOf(left.substring(1).strip().toUpperCase(Locale.ROOT));
+                String things = entry.strip();
+                combinations.add(
+                        new Combination(role, setOf(things.replaceFirst("^~", "")), things.startsWith("~")));
+            } else {
+                words.put(CompactName.of(entry).text(), left.equals(NOTHING) ? Set.of() : setOf(left));
+            }
+        }
+    }
+
+    private static Set<String> setOf(String things) {
+        return new HashSet<>(Arrays.asList(things.split(" ")));
+    }
+
+    /** What a name means; nothing where a word of it is not known, several where only a unit would tell. */
+    List<Meaning> meanings(String name, Optional<String> unit) {
+        List<Meaning> whole = ofWords(name, unit);
+        if (!whole.isEmpty() || unit.isPresent()) {
+            return whole;
+        }
+        Matcher border = BORDER.matcher(name);
+        while (border.find()) {
+            String tail = name.substring(border.end());
+            List<Meaning> cut = UnitText.isUnit(tail)
+                    ? ofWords(name.substring(0, border.start()), Optional.of(tail))
+                    : List.of();
+            if (!cut.isEmpty()) {
+                return cut;
+            }
+        }
+        return List.of();
+    }
+
+    /** Whether any word of a name, known or part of one, has to do with a channel and not only with its quantity. */
+    boolean speaksOf(String name, Role role) {
+        String quantity = thing(role.quantity());
+        Set<String> own = new HashSet<>();
+        combinations.stream()
+                .filter(each -> each.role() == role)
+                .forEach(each -> own.addAll(each.things()));
+        if (own.size() > 1 && role.quantity() != Quantity.TORQUE && role.quantity() != Quantity.SPEED) {
+            own.remove(quantity);
+        }
+        return NameStanding.words(name).stream()
+                .flatMap(part -> words.entrySet().stream()
+                        .filter(word -> part.equals(word.getKey())
+                                || (word.getKey().length() > SHORT + 1 && part.contains(word.getKey()))))
+                .anyMatch(word -> word.getValue().stream().anyMatch(own::contains));
+    }
+
+    private List<Meaning> ofWords(String name, Optional<String> unit) {
+        return (name.chars().anyMatch(Character::isLetter) ? spoken(name) : Optional.<Spoken>empty()).stream()
+                .flatMap(spoken -> combinations.stream().flatMap(each -> meaning(each, spoken, unit).stream()))
+                .toList();
+    }
+
+    private static Optional<Meaning> meaning(Combination named, Spoken spoken, Optional<String> unit) {
+        Quantity quantity = named.role().quantity();
+        boolean counts = quantity == Quantity.COUNT;
+        Optional<Unit> known = unit.flatMap(
+                text -> counts ? Optional.of(Unit.COUNT) : UnitText.parse(text, quantity));
+        if (unit.isPresent() && known.isEmpty()) {
+            return Optional.empty();
+        }
+        Set<String> things = new HashSet<>(spoken.things());
+        boolean alone = things.equals(named.things());
+        if (known.isPresent() && !counts) {
+            things.add(thing(quantity));
+        }
+        return alone || things.equals(named.things())
+                ? Optional.of(new Meaning(named.role(), known, Optional.empty(), spoken.number(), named.gauge()))
+                : Optional.empty();
+    }
+
+    /** What a unit speaks of. */
+    private static String thing(Quantity quantity) {
+        return switch (quantity) {
+            case SPEED, VELOCITY -> "speed";
+            case MASS_FLOW -> "flow";
+            default -> quantity.name().toLowerCase(Locale.ROOT);
+        };
+    }
+
+    /** The things that a name speaks of; empty where a word of it is not known. */
+    private Optional<Spoken> spoken(String name) {
+        List<String> parts = NameStanding.words(name);
+        String text = String.join("", parts);
+        Set<Integer> borders = new HashSet<>();
+        int at = 0;
+        for (String part : parts) {
+            borders.add(at);
+            at += part.length();
+        }
+        borders.add(at);
+        return split(text, borders).map(found -> {
+            Set<String> things = new HashSet<>();
+            OptionalInt number = OptionalInt.empty();
+            for (String word : found) {
+                if (isNumber(word)) {
+                    number = OptionalInt.of(Integer.parseInt(word));
+                } else {
+                    things.addAll(words.getOrDefault(word, Set.of()));
+                }
+            }
+            return new Spoken(things, number);
+        });
+    }
+
+    /** The fewest known words that make up a text. */
+    private Optional<List<String>> split(String text, Set<Integer> borders) {
+        List<Optional<List<String>>> upTo = new ArrayList<>();
+        upTo.add(Optional.of(List.of()));
+        for (int end = 1; end <= text.length(); end++) {
+            Optional<List<String>> best = Optional.empty();
+            for (int start = 0; start < end; start++) {
+                String word = text.substring(start, end);
+                boolean apart = borders.contains(start) && borders.contains(end);
+                if (upTo.get(start).isPresent() && isWord(word, apart)) {
+                    List<String> before = upTo.get(start).get();
+                    if (best.isEmpty() || before.size() + 1 < best.get().size()) {
+                        List<String> longer = new ArrayList<>(before);
+                        longer.add(word);
+                        best = Optional.of(longer);
+                    }
+                }
+            }
+            upTo.add(best);
+        }
+        return upTo.get(text.length());
+    }
+
+    private boolean isWord(String word, boolean apart) {
+        return (apart || word.length() > SHORT) && words.containsKey(word)
+                || apart && (isNumber(word) || NameStanding.isKnown(word));
+    }
+
+    private static boolean isNumber(String word) {
+        return word.matches("\\d{1,2}");
+    }
+}
