@@ -30,8 +30,8 @@ final class ColumnChooser {
     private static final Set<Role> KEPT_BESIDE = Set.of(Role.EXHAUST_TEMPERATURE, Role.LAMBDA);
 
     /** Words for a signal that has a strength; knock without any of them may be a count. */
-    private static final Pattern GRADED = Pattern.compile(
-            "(?i)level|intens|volt|signal|sensor|energy|pegel|niveau|nivel|livello|capteur|spannung");
+    private static final Pattern GRADED =
+            Pattern.compile("(?i)level|intens|volt|signal|sensor|energy|pegel|niveau|nivel|livello|capteur|spannung");
 
     /** Greatest value from which a "speed" without a unit is taken for that of a shaft. */
     private static final double SHAFT_SPEED_FROM = 400;
@@ -139,7 +139,8 @@ final class ColumnChooser {
         }
         ProbeColumn probe = table.probes().get(index);
         boolean heard = meaning.role() == Role.KNOCK_LEVEL
-                && (probe.isYesNo() || (probe.isRareCount() && !GRADED.matcher(header).find()));
+                && (probe.isYesNo()
+                        || (probe.isRareCount() && !GRADED.matcher(header).find()));
         return Optional.of(new ColumnDraft(
                 index,
                 header,

@@ -39,6 +39,9 @@ final class ColumnProposals {
     /** Points from which a column is worth a word; the name alone is, the size of the values alone is not. */
     private static final int LEAST_POINTS = 3;
 
+    /** Channels whose values have a size or a course of their own, which hardly another channel of a log has. */
+    private static final Set<Role> OWN_SIZE = Set.of(Role.ENGINE_SPEED, Role.LAMBDA, Role.KNOCK_EVENTS);
+
     private static final int MOST = 2;
 
     private final ColumnTable table;
@@ -51,7 +54,7 @@ final class ColumnProposals {
         this.mapped = mapped;
     }
 
-    private record Proposal(Role role, int index, int points, String because) {}
+    private record Proposal(Role role, int index, int points, double withLoad, String because) {}
 
     /** A note for each column that may be what is missing, nearest first within a channel. */
     List<Finding> findings() {
@@ -64,7 +67,7 @@ final class ColumnProposals {
                         .mapToObj(index -> proposal(role, index))
                         .flatMap(Optional::stream)
                         .sorted(Comparator.comparingInt((Proposal each) -> -each.points())
-                                .thenComparing(Proposal::index))
+                                .thenComparingDouble(each -> -each.withLoad()))
                         .limit(MOST)
                         .forEach(each -> {
                             named.add(each.index());
@@ -91,10 +94,12 @@ final class ColumnProposals {
 
     private boolean isFree(int index) {
         String header = table.headers().get(index);
+        HeaderName name = reader.read(header, rowUnit(index));
         return mapped.stream().noneMatch(column -> column.index() == index)
                 && !header.isBlank()
                 && table.probes().get(index).isNumeric()
-                && reader.read(header, rowUnit(index)).standing() != NameStanding.NOT_MEASURED;
+                && name.meanings().isEmpty()
+                && name.standing() != NameStanding.NOT_MEASURED;
     }
 
     private Optional<Proposal> proposal(Role role, int index) {
@@ -113,18 +118,18 @@ final class ColumnProposals {
             points += 2;
             because.add("unit");
         }
-        if (unit ? Expected.usual(role).isEmpty() || looksLike(role, probe) : looksLike(role, probe)) {
-            points += 1;
-            because.add("values");
-        } else {
+        if (!looksLike(role, probe)) {
             return Optional.empty();
         }
-        if (goesWithLoad(role, probe)) {
+        points += OWN_SIZE.contains(role) ? 3 : 1;
+        because.add("values");
+        double withLoad = withLoad(role, probe);
+        if (withLoad > WITH_LOAD) {
             points += 2;
-            because.add("load");
+            because.add("rise with the load");
         }
         return points >= LEAST_POINTS
-                ? Optional.of(new Proposal(role, index, points, String.join(", ", because)))
+                ? Optional.of(new Proposal(role, index, points, withLoad, String.join(" and ", because)))
                 : Optional.empty();
     }
 
@@ -134,10 +139,10 @@ final class ColumnProposals {
         double most = probe.quantile(0.95);
         boolean moves = most > probe.quantile(0.05);
         return switch (role) {
-            case ENGINE_SPEED -> moves && most > 1_000 && most < 20_000 && probe.least() >= 0;
+            case ENGINE_SPEED -> most > 1_500 && most < 20_000 && probe.least() >= 0 && most > 1.5 * probe.least();
             case TORQUE -> moves && most > 5 && most < 3_000;
             case ADVANCE -> moves && most < 60 && most > 5 && probe.least() > -30;
-            case LAMBDA -> (middle > 0.6 && middle < 1.4) || (middle > 8 && middle < 20);
+            case LAMBDA -> moves && probe.least() > 0.5 && most < 2 && middle < 1.4;
             case THROTTLE -> moves && probe.least() > -5 && most > 0.5 && most <= 105;
             case KNOCK_EVENTS -> probe.isWhole() && probe.least() >= 0 && middle == 0 && probe.greatest() > 0;
             case EXHAUST_TEMPERATURE -> middle > 150 && most < 1_200;
@@ -149,16 +154,18 @@ final class ColumnProposals {
         };
     }
 
-    /** Torque, throttle and the pressure in the manifold rise with what is known of the load. */
-    private boolean goesWithLoad(Role role, ProbeColumn probe) {
+    /** How far a column goes with what is known of the load, as torque and the throttle do; 0 for other channels. */
+    private double withLoad(Role role, ProbeColumn probe) {
         List<Role> signs = switch (role) {
             case TORQUE -> List.of(Role.THROTTLE, Role.MANIFOLD_PRESSURE);
-            case THROTTLE, MANIFOLD_PRESSURE -> List.of(Role.TORQUE, Role.POWER, Role.THROTTLE);
+            case THROTTLE -> List.of(Role.TORQUE, Role.POWER);
             default -> List.of();
         };
         return mapped.stream()
                 .filter(column -> signs.contains(column.channel().role()))
-                .anyMatch(column -> probe.correlation(table.probes().get(column.index())) > WITH_LOAD);
+                .mapToDouble(column -> probe.correlation(table.probes().get(column.index())))
+                .max()
+                .orElse(0);
     }
 
     private Optional<String> rowUnit(int index) {

@@ -20,6 +20,7 @@ final class HeaderReader {
             "(?i)^(?:bank|cyl(?:inder)?|zyl(?:inder)?|sensor|ch)?[\\s_.#-]*(\\d{1,2})[\\s_.#-]+(?=\\p{L})");
     /** The end of a unit, not the word for the least. */
     private static final Pattern EACH_MINUTE = Pattern.compile("(?i)\\w*/min\\b");
+
     private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
 
     private final Spellings spellings;
@@ -51,7 +52,8 @@ final class HeaderReader {
         }
         String bare = BRACKETS.matcher(name).replaceAll(" $1 ").strip();
         List<String> parts = NameStanding.words(bare);
-        NameStanding standing = NameStanding.of(NameStanding.words(EACH_MINUTE.matcher(bare).replaceAll(" ")));
+        NameStanding standing =
+                NameStanding.of(NameStanding.words(EACH_MINUTE.matcher(bare).replaceAll(" ")));
         if (bare.isEmpty() && unit.isPresent()) {
             bare = unit.orElseThrow();
             unit = Optional.empty();

@@ -35,6 +35,10 @@ final class HeaderWords {
     /** So short a word is one only where it stands alone. */
     private static final int SHORT = 2;
 
+    /** Things that channels of many kinds have. */
+    private static final Set<String> OF_MANY =
+            Set.of("temperature", "pressure", "speed", "angle", "position", "count", "level", "flow");
+
     /** Things that together name a channel. */
     private record Combination(Role role, Set<String> things, boolean gauge) {}
 
@@ -66,8 +70,7 @@ final class HeaderWords {
             if (left.startsWith("=")) {
                 Role role = Role.valueOf(left.substring(1).strip().toUpperCase(Locale.ROOT));
                 String things = entry.strip();
-                combinations.add(
-                        new Combination(role, setOf(things.replaceFirst("^~", "")), things.startsWith("~")));
+                combinations.add(new Combination(role, setOf(things.replaceFirst("^~", "")), things.startsWith("~")));
             } else {
                 words.put(CompactName.of(entry).text(), left.equals(NOTHING) ? Set.of() : setOf(left));
             }
@@ -87,9 +90,8 @@ final class HeaderWords {
         Matcher border = BORDER.matcher(name);
         while (border.find()) {
             String tail = name.substring(border.end());
-            List<Meaning> cut = UnitText.isUnit(tail)
-                    ? ofWords(name.substring(0, border.start()), Optional.of(tail))
-                    : List.of();
+            List<Meaning> cut =
+                    UnitText.isUnit(tail) ? ofWords(name.substring(0, border.start()), Optional.of(tail)) : List.of();
             if (!cut.isEmpty()) {
                 return cut;
             }
@@ -99,32 +101,28 @@ final class HeaderWords {
 
     /** Whether any word of a name, known or part of one, has to do with a channel and not only with its quantity. */
     boolean speaksOf(String name, Role role) {
-        String quantity = thing(role.quantity());
         Set<String> own = new HashSet<>();
-        combinations.stream()
-                .filter(each -> each.role() == role)
-                .forEach(each -> own.addAll(each.things()));
-        if (own.size() > 1 && role.quantity() != Quantity.TORQUE && role.quantity() != Quantity.SPEED) {
-            own.remove(quantity);
-        }
-        return NameStanding.words(name).stream()
-                .flatMap(part -> words.entrySet().stream()
-                        .filter(word -> part.equals(word.getKey())
-                                || (word.getKey().length() > SHORT + 1 && part.contains(word.getKey()))))
+        combinations.stream().filter(each -> each.role() == role).forEach(each -> own.addAll(each.things()));
+        own.removeAll(OF_MANY);
+        List<String> parts = NameStanding.words(name);
+        String text = String.join("", parts);
+        return words.entrySet().stream()
+                .filter(word -> parts.contains(word.getKey())
+                        || (word.getKey().length() > SHORT + 1 && text.contains(word.getKey())))
                 .anyMatch(word -> word.getValue().stream().anyMatch(own::contains));
     }
 
     private List<Meaning> ofWords(String name, Optional<String> unit) {
-        return (name.chars().anyMatch(Character::isLetter) ? spoken(name) : Optional.<Spoken>empty()).stream()
-                .flatMap(spoken -> combinations.stream().flatMap(each -> meaning(each, spoken, unit).stream()))
-                .toList();
+        return (name.chars().anyMatch(Character::isLetter) ? spoken(name) : Optional.<Spoken>empty())
+                .stream()
+                        .flatMap(spoken -> combinations.stream().flatMap(each -> meaning(each, spoken, unit).stream()))
+                        .toList();
     }
 
     private static Optional<Meaning> meaning(Combination named, Spoken spoken, Optional<String> unit) {
         Quantity quantity = named.role().quantity();
         boolean counts = quantity == Quantity.COUNT;
-        Optional<Unit> known = unit.flatMap(
-                text -> counts ? Optional.of(Unit.COUNT) : UnitText.parse(text, quantity));
+        Optional<Unit> known = unit.flatMap(text -> counts ? Optional.of(Unit.COUNT) : UnitText.parse(text, quantity));
         if (unit.isPresent() && known.isEmpty()) {
             return Optional.empty();
         }

@@ -20,19 +20,27 @@ final class TableRecognition {
     private TableRecognition() {}
 
     static boolean isTable(Head head, Columns columns, Hints hints) {
-        boolean response = columns.has(Role.TORQUE) || columns.has(Role.POWER);
         boolean factor = columns.has(Role.ADVANCE)
                 || columns.has(Role.LAMBDA)
                 || columns.has(Role.AIR_FUEL_RATIO)
                 || columns.has(Role.LABEL)
                 || columns.has(Role.FUEL);
-        return response
+        return hasResponse(columns)
                 && factor
                 && head.complete()
                 && head.rows().size() <= MOST_ROWS
                 && (hints.sampleHz().isEmpty() || !hasSpeed(columns))
                 && !timeRuns(head, columns)
                 && !speedSweeps(head, columns);
+    }
+
+    /** Whether few rows without time and speed stand where pulls of a log could not be found anyway. */
+    static boolean hasFormOfTable(Head head, Columns columns) {
+        return head.complete() && head.rows().size() <= MOST_ROWS && !columns.has(Role.TIME) && !hasSpeed(columns);
+    }
+
+    static boolean hasResponse(Columns columns) {
+        return columns.has(Role.TORQUE) || columns.has(Role.POWER);
     }
 
     /** A plan that gives the rate of its logs may still be asked about a table; what has no speed is of no use as a log. */

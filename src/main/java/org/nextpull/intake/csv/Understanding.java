@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
@@ -109,6 +110,9 @@ final class Understanding {
     }
 
     private Optional<Finding> missing(Head head, Columns columns) {
+        if (TableRecognition.hasFormOfTable(head, columns)) {
+            return Optional.of(tableNotUnderstood(head, columns));
+        }
         boolean roller = columns.has(Role.ROLLER_SPEED) || columns.has(Role.ROAD_SPEED);
         if (!columns.has(Role.TORQUE) && !columns.has(Role.POWER) && !roller) {
             return Optional.of(Finding.error(FindingCode.LOG_WITHOUT_TORQUE, header(head), headers(head)));
@@ -124,6 +128,21 @@ final class Understanding {
         return head.complete() && blank
                 ? Optional.of(Finding.error(FindingCode.FILE_WITHOUT_VALUES, Place.inFile(source.name())))
                 : Optional.empty();
+    }
+
+    /** A table of results in form, of which either what was varied or what came of it is not known. */
+    private Finding tableNotUnderstood(Head head, Columns columns) {
+        String unknown = columns.described().stream()
+                .filter(column -> column.channel().isEmpty() && !column.header().isEmpty())
+                .map(Column::header)
+                .collect(Collectors.joining(", "));
+        return Finding.error(
+                FindingCode.TABLE_NOT_UNDERSTOOD,
+                header(head),
+                Detail.of(
+                        "missing",
+                        TableRecognition.hasResponse(columns) ? "advance, lambda, label or fuel" : "torque or power"),
+                Detail.of("unknown", unknown.isEmpty() ? "-" : unknown));
     }
 
     private Place header(Head head) {
