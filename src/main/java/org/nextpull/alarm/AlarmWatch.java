@@ -1,10 +1,12 @@
 package org.nextpull.alarm;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import org.nextpull.alarm.AlarmEvent.Kind;
 import org.nextpull.channel.Samples;
 import org.nextpull.plan.Limits;
@@ -19,7 +21,7 @@ import org.nextpull.plan.Limits;
  * is under load ({@link org.nextpull.pull.KnockLoad}), all others always.
  */
 public final class AlarmWatch {
-    private final List<Watcher> watchers;
+    private final Watcher[] watchers;
     private final EngineRunning state;
     private OptionalDouble lastTimeS = OptionalDouble.empty();
 
@@ -28,7 +30,7 @@ public final class AlarmWatch {
     }
 
     private AlarmWatch(List<Watcher> watchers, EngineRunning state) {
-        this.watchers = watchers;
+        this.watchers = watchers.toArray(Watcher[]::new);
         this.state = state;
     }
 
@@ -58,26 +60,30 @@ public final class AlarmWatch {
         List<AlarmEvent> events = new ArrayList<>();
         BlockView view = new BlockView(samples);
         for (int index = 0; index < samples.rows(); index++) {
-            take(new Row(view, index), events);
+            take(Row.of(view, index), events::add);
         }
         return events;
     }
 
-    private void take(Row row, List<AlarmEvent> events) {
+    private void take(Row row, Consumer<AlarmEvent> events) {
         RowPlace at = row.moment();
         boolean backwards =
                 at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
         if (backwards) {
-            watchers.forEach(watcher -> watcher.restart(at, events::add));
+            for (Watcher watcher : watchers) {
+                watcher.restart(at, events);
+            }
         }
-        at.timeS().ifPresent(timeS -> lastTimeS = OptionalDouble.of(timeS));
+        lastTimeS = at.timeS().isPresent() ? at.timeS() : lastTimeS;
         state.take(row);
-        watchers.forEach(watcher -> watcher.take(row, state, events::add));
+        for (Watcher watcher : watchers) {
+            watcher.take(row, state, events);
+        }
     }
 
     /** How near each limit is that holds at the moment and has been read. */
     public List<Headroom> headroom() {
-        return watchers.stream()
+        return Arrays.stream(watchers)
                 .map(Watcher::headroom)
                 .flatMap(Optional::stream)
                 .toList();
@@ -85,7 +91,7 @@ public final class AlarmWatch {
 
     /** The alarms that sound now. */
     public List<Alarm> sounding() {
-        return watchers.stream()
+        return Arrays.stream(watchers)
                 .map(Watcher::sounding)
                 .flatMap(Optional::stream)
                 .toList();

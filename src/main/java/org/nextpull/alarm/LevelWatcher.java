@@ -57,12 +57,12 @@ final class LevelWatcher implements Watcher {
 
     private Optional<Reading> worst(Row row, double zero) {
         Optional<Reading> worst = Optional.empty();
-        for (BlockView.Sensor sensor : row.sensors(role)) {
+        for (Channel sensor : row.sensors(role)) {
             OptionalDouble value = row.find(sensor);
             if (value.isPresent()) {
                 double level = value.getAsDouble() - zero;
                 if (worst.isEmpty() || isWorse(level, worst.get().value())) {
-                    worst = Optional.of(new Reading(sensor.channel(), level));
+                    worst = Optional.of(new Reading(sensor, level));
                 }
             }
         }

@@ -2,30 +2,28 @@ package org.nextpull.alarm;
 
 import java.util.List;
 import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 
 /** One row of samples. */
-record Row(BlockView view, int index) {
+record Row(BlockView view, int index, RowPlace moment) {
+    static Row of(BlockView view, int index) {
+        return new Row(
+                view,
+                index,
+                new RowPlace(view.samples().line(index), view.samples().find(Role.TIME, index)));
+    }
 
     /** The first sensor of a role. */
     OptionalDouble find(Role role) {
-        for (BlockView.Sensor sensor : sensors(role)) {
-            if (sensor.channel().sensor() == 1) {
-                return sensor.find(index);
-            }
-        }
-        return OptionalDouble.empty();
+        return view.samples().find(role, index);
     }
 
-    OptionalDouble find(BlockView.Sensor sensor) {
-        return sensor.find(index);
+    OptionalDouble find(Channel sensor) {
+        return view.samples().find(sensor, index);
     }
 
-    List<BlockView.Sensor> sensors(Role role) {
+    List<Channel> sensors(Role role) {
         return view.sensors(role);
-    }
-
-    RowPlace moment() {
-        return new RowPlace(view.line(index), find(Role.TIME));
     }
 }

@@ -101,7 +101,14 @@ public final class Samples {
 
     /** A cell in the project's unit of its quantity; empty where it is absent or the channel is not logged. */
     public OptionalDouble find(Channel channel, int row) {
-        return isPresent(channel, row) ? OptionalDouble.of(value(channel, row)) : OptionalDouble.empty();
+        int index = index(channel);
+        return index >= 0 && present[index].get(row) ? OptionalDouble.of(values[index][row]) : OptionalDouble.empty();
+    }
+
+    /** A cell of the first sensor of a role; empty where it is absent or there is none. */
+    public OptionalDouble find(Role role, int row) {
+        int index = firstSensors[role.ordinal()];
+        return index >= 0 && present[index].get(row) ? OptionalDouble.of(values[index][row]) : OptionalDouble.empty();
     }
 
     /** The present values of a channel in the project's unit of its quantity, in row order; empty when the channel is not logged. */
@@ -110,7 +117,13 @@ public final class Samples {
         if (index < 0) {
             return new double[0];
         }
-        return present[index].stream().mapToDouble(row -> values[index][row]).toArray();
+        BitSet rows = present[index];
+        double[] found = new double[rows.cardinality()];
+        int count = 0;
+        for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
+            found[count++] = values[index][row];
+        }
+        return found;
     }
 
     /** The rows in which a channel is present, ascending. */
@@ -229,6 +242,26 @@ public final class Samples {
 
         public int rows() {
             return rows;
+        }
+
+        /** The samples gathered so far, without copying full arrays; the builder starts anew. */
+        public Samples take() {
+            double[][] taken = new double[values.length][];
+            BitSet[] bits = new BitSet[present.length];
+            for (int index = 0; index < values.length; index++) {
+                taken[index] = rows == values[index].length ? values[index] : Arrays.copyOf(values[index], rows);
+                values[index] = new double[Math.max(rows, FIRST_CAPACITY)];
+                bits[index] = present[index];
+                present[index] = new BitSet(values[index].length);
+            }
+            long[] takenLines = rows == lines.length ? lines : Arrays.copyOf(lines, rows);
+            lines = new long[Math.max(rows, FIRST_CAPACITY)];
+            Samples samples = new Samples(
+                    channels, firstSensors, takenLines, taken, bits, List.copyOf(labels), List.copyOf(fuels));
+            labels.clear();
+            fuels.clear();
+            rows = 0;
+            return samples;
         }
 
         /** The samples gathered so far; the builder may go on. */

@@ -3,7 +3,11 @@ package org.nextpull.intake;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.Reader;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
+import java.nio.ByteOrder;
 import java.nio.charset.Charset;
+import java.nio.charset.StandardCharsets;
 
 /**
  * Reads UTF-8, and each byte that is not UTF-8 as windows-1252: a logger that writes its names in one set and the operator's notes
@@ -12,6 +16,8 @@ import java.nio.charset.Charset;
 final class LenientUtf8Reader extends Reader {
     private static final int BUFFER_BYTES = 1 << 16;
     private static final String HIGH_1252 = high1252();
+    private static final VarHandle EIGHT = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.nativeOrder());
+    private static final long HIGH_BITS = 0x8080_8080_8080_8080L;
 
     private final InputStream in;
     private final byte[] buffer = new byte[BUFFER_BYTES];
@@ -42,14 +48,29 @@ final class LenientUtf8Reader extends Reader {
             if (position == limit) {
                 break;
             }
-            int b = buffer[position];
-            target[offset + written++] = b >= 0 ? ascii() : character(b & 0xff);
+            int plain = plainBytes(Math.min(length - written, limit - position));
+            if (plain > 0) {
+                new String(buffer, position, plain, StandardCharsets.ISO_8859_1)
+                        .getChars(0, plain, target, offset + written);
+                position += plain;
+                written += plain;
+            } else {
+                target[offset + written++] = character(buffer[position] & 0xff);
+            }
         }
         return written == 0 && length > 0 ? -1 : written;
     }
 
-    private char ascii() {
-        return (char) buffer[position++];
+    /** How many of the next bytes are ASCII, which is all of them mostly: eight are looked at together. */
+    private int plainBytes(int most) {
+        int count = 0;
+        while (count + Long.BYTES <= most && ((long) EIGHT.get(buffer, position + count) & HIGH_BITS) == 0) {
+            count += Long.BYTES;
+        }
+        while (count < most && buffer[position + count] >= 0) {
+            count++;
+        }
+        return count;
     }
 
     private char character(int lead) {

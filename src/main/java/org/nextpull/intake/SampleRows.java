@@ -1,7 +1,9 @@
 package org.nextpull.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Block;
@@ -28,10 +30,13 @@ public final class SampleRows {
     private final NumberReader numbers;
     private final List<Channel> channels;
     private final RowCell[] cells;
+    /** Those of the cells that are read. */
+    private final RowCell[] read;
+
     private final Optional<TimeLine> timeLine;
     private final OptionalDouble rate;
     private final LineList broken = new LineList();
-    private Samples.Builder builder;
+    private final Samples.Builder builder;
     private Optional<String> label = Optional.empty();
     private Optional<String> fuel = Optional.empty();
     private double airPressure = STANDARD_AIR_PA;
@@ -58,6 +63,7 @@ public final class SampleRows {
             channels.add(Channel.of(Role.TIME));
         }
         this.cells = cells(columns.mapped());
+        this.read = Arrays.stream(cells).filter(Objects::nonNull).toArray(RowCell[]::new);
         this.timeLine = hasTime
                 ? Optional.of(new TimeLine(columns.mapped().stream()
                         .anyMatch(column -> column.channel().role() == Role.TIME
@@ -79,10 +85,8 @@ public final class SampleRows {
     public void begin(long newLine) {
         line = newLine;
         bad = false;
-        for (RowCell cell : cells) {
-            if (cell != null) {
-                cell.clear();
-            }
+        for (RowCell cell : read) {
+            cell.clear();
         }
     }
 
@@ -134,8 +138,8 @@ public final class SampleRows {
     /** Ends the row. A row without any number is passed over. */
     public void end() {
         boolean anything = false;
-        for (RowCell cell : cells) {
-            anything |= cell != null && cell.isFilled();
+        for (RowCell cell : read) {
+            anything |= cell.isFilled();
         }
         if (!bad && !anything) {
             return;
@@ -149,10 +153,7 @@ public final class SampleRows {
     }
 
     private void keep() {
-        for (RowCell cell : cells) {
-            if (cell == null) {
-                continue;
-            }
+        for (RowCell cell : read) {
             cell.settle(line);
             if (cell.isText()) {
                 remember(cell);
@@ -161,8 +162,8 @@ public final class SampleRows {
             }
         }
         builder.row(line, label, fuel);
-        for (RowCell cell : cells) {
-            if (cell != null && cell.isPresent() && !cell.isText()) {
+        for (RowCell cell : read) {
+            if (cell.isPresent() && !cell.isText()) {
                 double above = cell.column().reading() == MappedColumn.Reading.ABOVE_AIR ? airPressure : 0;
                 builder.set(cell.channelIndex(), cell.role() == Role.TIME ? time() : cell.value() + above);
             }
@@ -185,8 +186,8 @@ public final class SampleRows {
         if (timeLine.isEmpty()) {
             return true;
         }
-        for (RowCell cell : cells) {
-            if (cell != null && cell.role() == Role.TIME) {
+        for (RowCell cell : read) {
+            if (cell.role() == Role.TIME) {
                 cell.settle(line);
                 return cell.isPresent() && timeLine.get().accept(cell.value(), line);
             }
@@ -208,9 +209,7 @@ public final class SampleRows {
         if (builder.rows() == 0) {
             return Optional.empty();
         }
-        Block block = new Block(builder.build());
-        builder = Samples.builder(channels);
-        return Optional.of(block);
+        return Optional.of(new Block(builder.take()));
     }
 
     public RowCount rowCount() {
@@ -230,10 +229,8 @@ public final class SampleRows {
                     FindingCode.NUMBERS_WITH_THOUSANDS_MARKS, Place.inFile(name), Detail.of("count", (double)
                             numbers.groupedCells())));
         }
-        for (RowCell cell : cells) {
-            if (cell != null) {
-                cell.finding(name).ifPresent(findings::add);
-            }
+        for (RowCell cell : read) {
+            cell.finding(name).ifPresent(findings::add);
         }
         return findings;
     }

@@ -73,20 +73,26 @@ public final class WindowQuadratic {
         if (scale == 0) {
             return new Local(mean(first, end), 0);
         }
-        double[] moment = new double[5];
-        double[] product = new double[3];
+        double m1 = 0;
+        double m2 = 0;
+        double m3 = 0;
+        double m4 = 0;
+        double b0 = 0;
+        double b1 = 0;
+        double b2 = 0;
         for (int index = first; index < end; index++) {
             double u = (x[index] - middle) / scale;
-            double power = 1;
-            for (int order = 0; order < 5; order++) {
-                moment[order] += power;
-                if (order < 3) {
-                    product[order] += power * y[index];
-                }
-                power *= u;
-            }
+            double square = u * u;
+            double cube = square * u;
+            m1 += u;
+            m2 += square;
+            m3 += cube;
+            m4 += cube * u;
+            b0 += y[index];
+            b1 += u * y[index];
+            b2 += square * y[index];
         }
-        return solve(moment, product, scale);
+        return solve(new double[] {end - first, m1, m2, m3, m4}, new double[] {b0, b1, b2}, scale);
     }
 
     private static Local solve(double[] m, double[] b, double scale) {

@@ -82,7 +82,10 @@ final class PlainRows {
                 pass(end);
                 return true;
             }
-            odd = end == ODD || !fill();
+            odd = end == ODD || !(ended || fill());
+            if (end == UNFINISHED && ended && failure.isPresent()) {
+                position = limit;
+            }
         }
         return false;
     }
@@ -110,7 +113,7 @@ final class PlainRows {
             while (lineEnd(end) < 0) {
                 if (!isLineEnd(end)) {
                     end++;
-                } else if (!fill()) {
+                } else if (ended || !fill()) {
                     return false;
                 }
             }
@@ -175,7 +178,8 @@ final class PlainRows {
 
     /** A place if a line ends there; {@link #UNFINISHED} if it does not, or more characters have to come to be sure of it. */
     private int lineEnd(int at) {
-        boolean sure = isLineEnd(at) && (ended || (at < limit && (buffer[at] == '\n' || at + 1 < limit)));
+        boolean whole = ended && failure.isEmpty();
+        boolean sure = isLineEnd(at) && (whole || (at < limit && (buffer[at] == '\n' || at + 1 < limit)));
         return sure ? at : UNFINISHED;
     }
 
