@@ -13,17 +13,27 @@ import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
+import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
 import org.nextpull.report.WatchText;
-import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
-import org.nextpull.unit.Quantity;
 
 /** What {@code advise} and {@code replay} print: the next step first, then what it rests on. */
 public final class AdviseText {
+    private static final List<PullColumn> PULLS = List.of(
+            PullColumn.NUMBER,
+            PullColumn.ADVANCE,
+            PullColumn.LAMBDA,
+            PullColumn.MEAN_TORQUE,
+            PullColumn.MEAN_POWER,
+            PullColumn.KNOCK,
+            PullColumn.STANDING,
+            PullColumn.LABEL,
+            PullColumn.SOURCE);
+
     private final Shown shown;
     private final AdviceText words;
     private final AnswerText answers;
@@ -117,39 +127,9 @@ public final class AdviseText {
 
     private String pulls(List<MeasuredPull> pulls) {
         TextTable table = new TextTable(
-                "pull",
-                "advance",
-                "lambda",
-                shown.unit(Quantity.TORQUE).symbol(),
-                shown.unit(Quantity.POWER).symbol(),
-                "knock",
-                "use",
-                "label",
-                "source");
+                PULLS.stream().map(column -> column.heading(shown)).toArray(String[]::new));
         for (MeasuredPull pull : pulls) {
-            table.row(
-                    String.valueOf(pull.number()),
-                    pull.setting()
-                            .advance()
-                            .or(() -> pull.setting().offset())
-                            .map(value -> Shown.fixed(value.deg(), 1))
-                            .orElse("-"),
-                    pull.setting()
-                            .lambda()
-                            .map(value -> Shown.fixed(value.value(), 3))
-                            .orElse("-"),
-                    pull.figures()
-                            .flatMap(Figures::meanTorque)
-                            .map(torque -> shown.torque(torque.newtonMetres()))
-                            .orElse("-"),
-                    pull.figures()
-                            .flatMap(Figures::meanPower)
-                            .map(power -> shown.power(power.watts()))
-                            .orElse("-"),
-                    KnockText.brief(pull.knock()),
-                    pull.standing().id().replace('-', ' '),
-                    pull.setting().label().orElse(""),
-                    pull.origin().source());
+            table.row(PULLS.stream().map(column -> column.cell(pull, shown)).toArray(String[]::new));
         }
         return table.isEmpty() ? "" : table.text();
     }
@@ -186,9 +166,9 @@ public final class AdviseText {
                 pull.setting().advance(),
                 pull.setting().offset(),
                 pull.setting().lambda()));
-        String torque = pull.figures()
-                .flatMap(Figures::meanTorque)
-                .map(value -> ", " + shown.value(Quantity.TORQUE, value.newtonMetres()))
+        String torque = PullColumn.MEAN_TORQUE
+                .said(pull, shown)
+                .map(value -> ", " + value)
                 .orElse("");
         return setting
                 + torque

@@ -4,20 +4,20 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
-import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
+import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
-import org.nextpull.unit.Quantity;
 import org.nextpull.window.look.Tone;
 
 /** The pulls of a day as cards. */
@@ -45,7 +45,7 @@ final class PullCards {
                 readings.stream().filter(each -> each.pull() == pull.number()).findFirst();
         return new PullCard(
                 pull.number(),
-                setting(pull.setting()),
+                setting(pull),
                 response(pull),
                 reading.map(each -> change(each, readings.get(0))).orElse(""),
                 tone(one),
@@ -53,21 +53,16 @@ final class PullCards {
                 remarks(one));
     }
 
-    private static List<String> setting(Setting setting) {
-        List<String> lines = new ArrayList<>();
-        setting.advance().ifPresent(value -> lines.add(Shown.fixed(value.deg(), 1) + " deg"));
-        setting.offset().ifPresent(value -> lines.add(AdviceText.signed(value.deg()) + " deg"));
-        setting.lambda().ifPresent(value -> lines.add("lambda " + Shown.fixed(value.value(), 3)));
-        return lines;
+    private List<String> setting(MeasuredPull pull) {
+        return Stream.of(PullColumn.ADVANCE, PullColumn.OFFSET, PullColumn.LAMBDA)
+                .flatMap(column -> column.said(pull, shown).stream())
+                .toList();
     }
 
     private String response(MeasuredPull pull) {
         boolean torque = result.plan().goal().response() == Goal.Response.TORQUE;
-        return pull.figures()
-                .flatMap(figures -> torque
-                        ? figures.meanTorque().map(value -> shown.value(Quantity.TORQUE, value.newtonMetres()))
-                        : figures.meanPower().map(value -> shown.value(Quantity.POWER, value.watts())))
-                .orElse("no figure");
+        PullColumn column = torque ? PullColumn.MEAN_TORQUE : PullColumn.MEAN_POWER;
+        return column.said(pull, shown).orElse("no figure");
     }
 
     private static String change(Reading reading, Reading first) {

@@ -121,8 +121,8 @@ class SheetTest {
 
     @Test
     void unitsAreThoseThatTheReaderAskedFor() {
-        assertThat(demo).contains("mean N.m", "mean kW").doesNotContain("lbf.ft");
-        assertThat(hostile).contains("mean lbf.ft", "mean hp").doesNotContain("mean N.m");
+        assertThat(demo).contains("peak N.m", "peak kW").doesNotContain("lbf.ft");
+        assertThat(hostile).contains("peak lbf.ft", "peak hp").doesNotContain("peak N.m");
     }
 
     @Test
