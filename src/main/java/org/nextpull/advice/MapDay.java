@@ -40,6 +40,10 @@ final class MapDay {
     private static final double BEST_ABOVE_PRESENT_DEG = 6;
     /** A logged advance that repeats to this at every speed was not set anew, or is no reading. */
     private static final double STUCK_DEG = 0.01;
+    /** An advance that differs by more than this between speeds this near is no map; more than an ignition takes out for knock. */
+    private static final double JUMP_DEG = 15;
+
+    private static final double JUMP_OVER_RPM = 1000;
     /** Mixtures that differ by more than this over a day move torque by what the spark does not explain. */
     private static final double ONE_MIXTURE = 0.01;
 
@@ -114,8 +118,35 @@ final class MapDay {
         if (used.size() > 1 && !isAnyRowShared()) {
             return Optional.of(Finding.error(FindingCode.MAP_SPEEDS_NOT_SHARED, Place.nowhere()));
         }
+        Optional<Finding> jump =
+                used.stream().flatMap(pull -> jump(pull).stream()).findFirst();
+        if (jump.isPresent()) {
+            return jump;
+        }
         return stuckAt()
                 .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)));
+    }
+
+    /** An advance that no map has from one speed to the next but one. */
+    private Optional<Finding> jump(MeasuredPull pull) {
+        List<RowFigure> logged = rowsOf(pull).stream()
+                .filter(row -> row.advance().isPresent() && row.heldAtS().isEmpty())
+                .toList();
+        for (int i = 1; i < logged.size(); i++) {
+            RowFigure from = logged.get(Math.max(0, i - 2));
+            RowFigure to = logged.get(i);
+            double deg = to.advance().orElseThrow().deg()
+                    - from.advance().orElseThrow().deg();
+            if (Math.abs(deg) > JUMP_DEG && to.rpm() - from.rpm() <= JUMP_OVER_RPM) {
+                return Optional.of(Finding.error(
+                        FindingCode.MAP_ADVANCE_JUMPS,
+                        Place.inFile(pull.origin().source()).withPull(pull.number()),
+                        Detail.of("deg", Math.abs(deg)),
+                        Detail.of("low", from.rpm()),
+                        Detail.of("high", to.rpm())));
+            }
+        }
+        return Optional.empty();
     }
 
     private boolean isAnyRowShared() {

@@ -34,6 +34,7 @@ public enum FindingCode {
     PLAN_KEY_UNUSED,
     PLAN_NOT_RISING,
     PLAN_MAP_SHORT,
+    PLAN_MAP_OUTSIDE,
     // columns and rows of logs
     FILE_EMPTY,
     FILE_BINARY,
@@ -237,6 +238,7 @@ public enum FindingCode {
     MAP_WITHOUT_ADVANCE,
     MAP_SPEEDS_NOT_SHARED,
     MAP_ADVANCE_STUCK,
+    MAP_ADVANCE_JUMPS,
     ADVANCE_NOT_AS_ASKED,
     LAMBDA_NOT_AS_ASKED,
     AIR_HUMIDITY_HELD,

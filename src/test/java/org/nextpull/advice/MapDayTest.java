@@ -19,6 +19,7 @@ import org.nextpull.response.Figures;
 import org.nextpull.response.KnockAt;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Advance;
@@ -195,6 +196,30 @@ class MapDayTest {
         assertThat(Advisor.hindrance(stuck)).map(Finding::code).contains(FindingCode.MAP_ADVANCE_STUCK);
         assertThat(Advisor.hindrance(day(PLAN, run(1, rpm -> 20), run(2, rpm -> 22))))
                 .isEmpty();
+    }
+
+    @Test
+    void anAdvanceThatWrapsGivesAFindingAndNoMap() {
+        DoubleUnaryOperator wrapped = rpm -> rising(22).applyAsDouble(rpm) > 25.5
+                ? rising(22).applyAsDouble(rpm) - 25.6
+                : rising(22).applyAsDouble(rpm);
+        assertThat(Advisor.hindrance(day(PLAN, run(1, rising(18)), run(2, wrapped))))
+                .hasValueSatisfying(finding -> {
+                    assertThat(finding.code()).isEqualTo(FindingCode.MAP_ADVANCE_JUMPS);
+                    assertThat(finding.place().pull()).hasValue(2);
+                });
+        MeasuredPull struck = run(2, wrapped).withStanding(PullStatus.STRUCK);
+        assertThat(Advisor.hindrance(day(PLAN, run(1, rising(18)), struck, run(3, rising(20)))))
+                .isEmpty();
+    }
+
+    @Test
+    void pullsThatShareNoSpeedGiveAFindingAndNoMap() {
+        MeasuredPull whole = run(1, rising(18));
+        List<RowFigure> rows = whole.figures().orElseThrow().rows();
+        Day apart =
+                day(PLAN, whole.withRows(rows.subList(0, 3)), run(2, rising(20)).withRows(rows.subList(3, 7)));
+        assertThat(Advisor.hindrance(apart)).map(Finding::code).contains(FindingCode.MAP_SPEEDS_NOT_SHARED);
     }
 
     @Test

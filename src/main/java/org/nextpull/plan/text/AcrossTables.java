@@ -11,6 +11,7 @@ import org.nextpull.plan.Goal;
 import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TemperatureWindow;
+import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
 
@@ -36,6 +37,7 @@ final class AcrossTables {
         pullsLeft(plan);
         heldSpeeds(plan);
         mapCoversBand(plan);
+        plan.timing().ifPresent(this::mapStartsWithinLimits);
     }
 
     private void speedLimit(SweepPlan plan) {
@@ -133,6 +135,23 @@ final class AcrossTables {
                     Detail.of("from", PlanValueText.number(band.fromRpm())),
                     Detail.of("to", PlanValueText.number(band.toRpm())));
         }
+    }
+
+    private void mapStartsWithinLimits(TimingPlan timing) {
+        double start = timing.sets() == TimingPlan.Sets.MAP ? timing.start().deg() : 0;
+        double least = timing.least().deg();
+        double most = timing.most().deg();
+        timing.map().present().stream()
+                .filter(cell ->
+                        cell.advance().deg() + start < least || cell.advance().deg() + start > most)
+                .findFirst()
+                .ifPresent(cell -> problems.error(
+                        FindingCode.PLAN_MAP_OUTSIDE,
+                        TimingTable.presentMap(tables.timing()),
+                        Detail.of("deg", PlanValueText.number(cell.advance().deg() + start)),
+                        Detail.of("rpm", PlanValueText.number(cell.rpm())),
+                        Detail.of("least", PlanValueText.number(least)),
+                        Detail.of("most", PlanValueText.number(most))));
     }
 
     private void pullsLeft(SweepPlan plan) {

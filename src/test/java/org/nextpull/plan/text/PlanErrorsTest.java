@@ -300,10 +300,28 @@ class PlanErrorsTest {
         assertThat(errors(text.formatted(2500, 6000))).extracting(Finding::code).contains(FindingCode.PLAN_MAP_SHORT);
     }
 
+    @ParameterizedTest
+    @CsvSource(
+            delimiterString = "|",
+            value = {
+                "18 | 26 | 0 | true",
+                "18 | 47 | 0 | false",
+                "9 | 26 | 0 | false",
+                "18 | 40 | 7 | false",
+                "18 | 26 | -9 | false",
+            })
+    void theFirstPullOfAMapLiesWithinThePlansLimits(double low, double high, double start, boolean isFine) {
+        String text = withSlash("[timing]/least_deg = 10/most_deg = 46/sets = 'map'/start_deg = %s"
+                + "/present_map = [[3000, %s], [6000, %s]]");
+        assertThat(PlanText.read(text.formatted(start, low, high), "p").findings().stream()
+                        .noneMatch(finding -> finding.code() == FindingCode.PLAN_MAP_OUTSIDE))
+                .isEqualTo(isFine);
+    }
+
     @Test
     void aKeyThatNothingUsesYetIsKeptAndSaid() {
         var outcome = PlanText.read(
-                withSlash(TIMING
+                withSlash(TIMING.replace("start_deg = 20/", "")
                         + "sets = 'map'/present_map = [[3000, 18]]/[pull]/hold_speeds = [3000]/hold_most_s = 40"),
                 "p");
         assertThat(outcome.findings())
