@@ -23,7 +23,7 @@ final class DifferenceChart {
                 "no difference",
                 List.of(new Point(x.low(), 0), new Point(x.high(), 0)),
                 ChartFrame.Stroke.dotted(look.ink()));
-        frame.line("difference", plot.mean(), ChartFrame.Stroke.solid(Palette.BLUE.color()));
+        frame.line("difference", plot.mean(), ChartFrame.Stroke.solid(look.curve()));
         frame.limits(x, Extent.of(all, Point::y));
         frame.xNumbers("0");
         return frame;

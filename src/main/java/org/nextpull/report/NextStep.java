@@ -32,6 +32,8 @@ public record NextStep(
         REPEAT,
         WAIT,
         STOP,
+        /** A stop that is good news: the peak was found and its setting stays. */
+        DONE,
         /** No sweep is asked for, so there is nothing to advise. */
         NOTHING
     }

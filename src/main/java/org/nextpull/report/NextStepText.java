@@ -7,7 +7,9 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
@@ -55,8 +57,8 @@ public final class NextStepText {
         Optional<Proposal> setting =
                 advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
         return new NextStep(
-                kind(advice.action()),
-                word(advice.action()),
+                kind(advice),
+                word(advice),
                 setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
                 stops ? heard(result) + ended(advice) : brief.sentence(advice),
@@ -77,21 +79,27 @@ public final class NextStepText {
                 : Optional.of(pulls.get(pulls.size() - 1).setting());
     }
 
-    private static NextStep.Kind kind(Action action) {
-        return switch (action) {
+    private static NextStep.Kind kind(Advice advice) {
+        return switch (advice.action()) {
             case PULL -> NextStep.Kind.PULL;
             case REPEAT -> NextStep.Kind.REPEAT;
             case WAIT -> NextStep.Kind.WAIT;
-            case STOP -> NextStep.Kind.STOP;
+            case STOP -> isDone(advice) ? NextStep.Kind.DONE : NextStep.Kind.STOP;
         };
     }
 
-    private static String word(Action action) {
-        return switch (action) {
+    /** A sweep that found its peak is good news, which is calm; a stop is loud. */
+    private static boolean isDone(Advice advice) {
+        return advice.code() == AdviceCode.SETTLED
+                && advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
+    }
+
+    private static String word(Advice advice) {
+        return switch (advice.action()) {
             case PULL -> "Set";
-            case REPEAT -> "Once more";
+            case REPEAT -> "Repeat";
             case WAIT -> "Wait";
-            case STOP -> "Stop";
+            case STOP -> isDone(advice) ? "Done" : "Stop";
         };
     }
 
@@ -99,7 +107,7 @@ public final class NextStepText {
         return switch (advice.action()) {
             case PULL, REPEAT -> "for pull " + next;
             case WAIT -> "then set for pull " + next;
-            case STOP -> advice.leave().isPresent() ? "leave in the engine" : AdviceText.NOTHING_TO_LEAVE;
+            case STOP -> advice.leave().isPresent() ? "final setting" : AdviceText.NOTHING_TO_LEAVE;
         };
     }
 

@@ -19,7 +19,9 @@ import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
+import javax.swing.plaf.ColorUIResource;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.window.look.AppIcon;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
@@ -32,6 +34,7 @@ import org.nextpull.window.page.CautionsPanel;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.KeyList;
+import org.nextpull.window.page.Menus;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.PageSwitch;
 import org.nextpull.window.page.Question;
@@ -42,6 +45,7 @@ final class MainFrame implements Signals {
     private static final String CAUTIONS = "cautions";
     private static final String KEYS = "keys";
     private static final String ALARM = "alarm";
+    private static final int FOCUS_PIXELS = 2;
     private static final String PAGES = "pages";
 
     private final JFrame frame = new JFrame("nextpull");
@@ -54,7 +58,9 @@ final class MainFrame implements Signals {
     private final CautionsPanel cautions = new CautionsPanel(this::begin);
     private final KeyList keyList = new KeyList(this::hideKeys);
     private final AlarmPanel alarm = new AlarmPanel(this::hideKeys);
-    private final List<Styled> styled = List.of(banners, pages, foot, cautions, keyList, alarm);
+    private final Menus menus = new Menus(this::current);
+    private final List<Styled> styled = List.of(banners, pages, foot, cautions, keyList, alarm, menus);
+    private final List<KeyCommand> more = new ArrayList<>();
     private final AlarmSound sound;
     private volatile boolean silent;
     private Look look;
@@ -75,6 +81,9 @@ final class MainFrame implements Signals {
         root.add(keyList, KEYS);
         root.add(alarm, ALARM);
         frame.setContentPane(root);
+        frame.setJMenuBar(menus.bar());
+        frame.setIconImages(AppIcon.images());
+        menus.popUpIn(middle);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -148,6 +157,15 @@ final class MainFrame implements Signals {
         return pages.current();
     }
 
+    Look look() {
+        return look;
+    }
+
+    /** One more key of the window. */
+    void add(KeyCommand key) {
+        more.add(key);
+    }
+
     void add(Page page) {
         pages.add(page);
     }
@@ -195,16 +213,17 @@ final class MainFrame implements Signals {
     void open(Dimension size) {
         keys().forEach(key -> key.bind(middle));
         keyList.list(all());
+        menus.show(keys());
         pages.onShow(page -> {
             foot.putAway();
             foot.hint(page.hint());
+            menus.show(keys());
         });
         pages.units(look.units());
         root.setPreferredSize(size);
         dressSwing();
         frame.pack();
         restyle();
-        frame.setLocationRelativeTo(null);
         frame.setVisible(true);
         cautions.focus();
     }
@@ -217,6 +236,7 @@ final class MainFrame implements Signals {
 
     List<KeyCommand> keys() {
         List<KeyCommand> keys = new ArrayList<>(pages.keys());
+        keys.addAll(more);
         keys.add(KeyCommand.of("U", "U", "metric or US units", () -> change(look.otherUnits())));
         keys.add(KeyCommand.of("D", "D", "light or dark", () -> change(look.otherGround())));
         keys.add(KeyCommand.of("G", "G", "normal or larger type", () -> change(look.otherType())));
@@ -276,6 +296,16 @@ final class MainFrame implements Signals {
     }
 
     private void dressSwing() {
+        Skin colours = Skin.of(look);
+        for (String list : List.of("List", "Table", "MenuItem", "Menu", "ComboBox")) {
+            UIManager.put(list + ".selectionBackground", new ColorUIResource(colours.selection()));
+            UIManager.put(list + ".selectionForeground", new ColorUIResource(colours.ink()));
+            UIManager.put(list + ".selectionInactiveBackground", new ColorUIResource(colours.selection()));
+            UIManager.put(list + ".selectionInactiveForeground", new ColorUIResource(colours.ink()));
+        }
+        UIManager.put("Component.focusColor", new ColorUIResource(colours.chosen()));
+        UIManager.put("Component.focusedBorderColor", new ColorUIResource(colours.chosen()));
+        UIManager.put("Component.focusWidth", FOCUS_PIXELS);
         if (look.dark()) {
             FlatDarkLaf.setup();
         } else {

@@ -11,6 +11,7 @@ import java.util.Optional;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.DaySheet;
 import org.nextpull.app.EarlierDays;
+import org.nextpull.app.LabelledLog;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -38,6 +39,7 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.day.RunningDay;
 import org.nextpull.window.page.AlarmSign;
+import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
@@ -83,6 +85,47 @@ final class WindowPages implements AutoCloseable {
                         },
                         this::sheet)));
         main.add(compared);
+        main.add(KeyCommand.of("ctrl E", "Ctrl E", "end the session", this::endSession));
+        main.root().setTransferHandler(new Dropped(this::dropped));
+    }
+
+    /** A plan goes into the form; logs come onto the bench under the plan that the form has from a file. */
+    private void dropped(List<String> paths) {
+        if (paths.size() == 1 && paths.get(0).endsWith(".toml")) {
+            main.show(START);
+            start.open(paths.get(0));
+            return;
+        }
+        Optional<String> plan = start.file();
+        List<LabelledLog> logs = paths.stream().map(LabelledLog::unlabelled).toList();
+        work.think(() -> DayReader.day(notebook, plan, logs), read -> {
+            read.value()
+                    .ifPresent(day -> benchOrAsk(
+                            ReplayedDay.of(Path.of(paths.get(0)).getFileName().toString(), day)));
+            read.findings().stream()
+                    .findFirst()
+                    .map(FindingText.in(new Shown(main.look().units()))::withPlace)
+                    .ifPresent(main.foot()::say);
+        });
+    }
+
+    /** Ends a running session by name, not with the window. */
+    private void endSession() {
+        if (!isRecording()) {
+            main.foot().say("No session is running.");
+            return;
+        }
+        main.foot().ask(new Question("End the running session?", List.of(), texts -> {
+            day.ifPresent(WindowPages::end);
+            day = Optional.empty();
+            main.urgent(List.of());
+            main.alarm(AlarmSign.none());
+            EventQueue.invokeLater(() -> {
+                main.replace(BENCH, new EmptyBench());
+                main.foot().say("Session ended. It is kept under 3, Past sessions.");
+            });
+            return Optional.empty();
+        }));
     }
 
     /** Fills a frame that is not shown yet. On the event thread. */
@@ -116,11 +159,11 @@ final class WindowPages implements AutoCloseable {
         if (isRecording()) {
             return Optional.of(
                     start.hasChanges()
-                            ? "A session is being recorded, and the plan has changes that are in no file. End both and close?"
-                            : "A session is being recorded. End it and close?");
+                            ? "A session is running and the plan has unsaved changes. End the session, discard the changes, and close?"
+                            : "A session is running. End it and close?");
         }
         return start.hasChanges()
-                ? Optional.of("The plan has changes that are in no file. Drop them and close?")
+                ? Optional.of("Unsaved changes in the plan. Discard them and close?")
                 : Optional.empty();
     }
 

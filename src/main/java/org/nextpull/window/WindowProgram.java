@@ -3,6 +3,7 @@ package org.nextpull.window;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.GraphicsEnvironment;
+import java.awt.Rectangle;
 import java.awt.event.WindowAdapter;
 import java.awt.event.WindowEvent;
 import java.util.List;
@@ -35,15 +36,18 @@ public final class WindowProgram {
         MixerSound sound = new MixerSound();
         List<WindowPages> pages = new CopyOnWriteArrayList<>();
         EventQueue.invokeLater(() -> {
-            MainFrame main = new MainFrame(setup.look(), sound);
+            WindowMemory memory = WindowMemory.ofUser();
+            MainFrame main = new MainFrame(memory.look(setup.look()), sound);
             pages.add(WindowPages.fill(main, setup, work, PortAccess.ofComputer()));
             main.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {
+                    memory.keep(main.look(), main.frame().getBounds());
                     closed.countDown();
                 }
             });
             main.open(firstSize());
+            main.frame().setBounds(memory.place(screen(), main.frame().getSize()));
         });
         closed.await();
         pages.forEach(WindowPages::close);
@@ -61,11 +65,13 @@ public final class WindowProgram {
         return main;
     }
 
+    private static Rectangle screen() {
+        return GraphicsEnvironment.getLocalGraphicsEnvironment().getMaximumWindowBounds();
+    }
+
     /** Nearly the whole screen; never smaller than what the page needs. */
     private static Dimension firstSize() {
-        Dimension screen = GraphicsEnvironment.getLocalGraphicsEnvironment()
-                .getMaximumWindowBounds()
-                .getSize();
+        Dimension screen = screen().getSize();
         return new Dimension(Math.min(screen.width, Math.max(1280, screen.width)), Math.max(640, screen.height - 40));
     }
 }

@@ -101,10 +101,10 @@ class NextStepTextTest {
     @Test
     void aStopShowsWhatToLeave() {
         NextStep lead = LEAD.of(day(KnockMark.NONE, 20, 20, 22, 24, 26, 28, 30, 26, 25, 25, 25, 25));
-        assertThat(lead.kind()).as(lead.spoken()).isEqualTo(NextStep.Kind.STOP);
-        assertThat(lead.word()).isEqualTo("Stop");
+        assertThat(lead.kind()).as(lead.spoken()).isEqualTo(NextStep.Kind.DONE);
+        assertThat(lead.word()).isEqualTo("Done");
         assertThat(lead.figures()).hasSize(1);
-        assertThat(lead.about()).isEqualTo("leave in the engine");
+        assertThat(lead.about()).isEqualTo("final setting");
         assertThat(lead.because()).startsWith("MBT. ");
     }
 

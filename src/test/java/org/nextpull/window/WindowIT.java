@@ -120,7 +120,7 @@ class WindowIT {
             window.until("the pace", () -> window.said("Recording").contains("a pull every 0.25 s"));
             window.press("SPACE");
             window.until("the end of the day", () -> window.said("Recording").startsWith("At the end"));
-            assertThat(window.said("Next step")).startsWith("Stop, ");
+            assertThat(window.said("Next step")).startsWith("Done, ");
         }
     }
 
@@ -151,7 +151,7 @@ class WindowIT {
             window.answer(List.of("Why"), List.of("throttle slipped"));
             window.until("the pull struck", () -> window.selected().contains("struck"));
             assertThat(window.said("Message")).startsWith("Pull 2 does not count any more");
-            assertThat(window.selected()).contains("Struck by the operator: throttle slipped");
+            assertThat(window.selected()).contains("Excluded by the operator: throttle slipped");
             window.press("X");
             window.until("a question", () -> window.isShowing("Answer"));
             window.picture(SCREENS.resolve("question.png"));
@@ -201,7 +201,7 @@ class WindowIT {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             window.press("F1");
             window.until("the list", () -> window.isShowing("Keys shown"));
-            assertThat(window.isShowing("X: strike the selected pull, or let it count again"))
+            assertThat(window.isShowing("X: exclude the selected pull, or reinstate it"))
                     .isTrue();
             window.picture(SCREENS.resolve("keys.png"));
             window.press("ESCAPE");

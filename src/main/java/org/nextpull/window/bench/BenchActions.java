@@ -69,32 +69,32 @@ final class BenchActions {
         List<KeyCommand> keys = new ArrayList<>();
         source.player().ifPresent(player -> keys.addAll(keys(player)));
         if (source.player().isEmpty()) {
-            keys.add(KeyCommand.of("S", "S", "say what is set for the next pull", () -> day(this::set)));
+            keys.add(KeyCommand.of("S", "S", "setting of the next pull", () -> day(this::set)));
             keys.add(KeyCommand.of(
                     "F",
                     "F",
-                    "say what is fitted now",
+                    "parts or fuel changed",
                     () -> foot.ask(questions().fitted())));
         }
         keys.add(new KeyCommand(List.of(), "Left, Right", "select a pull", () -> {}));
-        keys.add(KeyCommand.of("X", "X", "strike the selected pull, or let it count again", () -> pull(this::strike)));
-        keys.add(KeyCommand.of("C", "C", "correct its setting", () -> pull(questions()::correct)));
+        keys.add(KeyCommand.of("X", "X", "exclude the selected pull, or reinstate it", () -> pull(this::strike)));
+        keys.add(KeyCommand.of("C", "C", "correct the setting of the pull", () -> pull(questions()::correct)));
         keys.add(KeyCommand.of(
                 "K",
                 "K",
-                "mark whether knock was heard in it",
+                "knock heard in the pull, or not",
                 () -> pull(pull -> questions().knock(pull.number()))));
         keys.add(KeyCommand.of(
                 "L",
                 "L",
-                "lift what its knock and limits forbid",
+                "override the knock and limit blocks of the pull",
                 () -> pull(pull -> questions().lift(pull.number()))));
         keys.add(KeyCommand.of(
                 "W",
                 "W",
                 "watch by hand what no channel watches",
                 () -> day(now -> questions().ownWatch(now.result().unwatchedNow()))));
-        keys.add(KeyCommand.of("T", "T", "write a note on it, or on the session", this::note));
+        keys.add(KeyCommand.of("T", "T", "note on the pull, or on the session", this::note));
         keys.add(KeyCommand.of(
                 "M",
                 "M",

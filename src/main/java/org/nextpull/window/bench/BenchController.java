@@ -112,8 +112,8 @@ public final class BenchController implements Page {
     @Override
     public String hint() {
         return source.player().isPresent()
-                ? "Space: pause, go on    N, B: a pull on, back    X: strike    E: export    F1: all keys"
-                : "S: say what is set    K: knock    X: strike    E: export    F1: all keys";
+                ? "Space: play/pause    N/B: next/previous pull    X: exclude    E: export    F1: keys"
+                : "S: setting    K: knock    X: exclude    F: parts/fuel    E: export    F1: keys";
     }
 
     @Override

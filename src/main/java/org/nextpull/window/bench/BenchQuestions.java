@@ -10,6 +10,8 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanKey;
+import org.nextpull.plan.text.PlanKeys;
 import org.nextpull.report.ActText;
 import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
@@ -37,18 +39,16 @@ final class BenchQuestions {
     }
 
     Question strike(int pull) {
-        return withReason(
-                "Strike pull " + pull + ": it no longer counts.", why -> new OperatorAction.Strike(pull, why));
+        return withReason("Exclude pull " + pull + "?", why -> new OperatorAction.Strike(pull, why));
     }
 
     Question restore(int pull) {
-        return new Question(
-                "Let pull " + pull + " count again?", List.of(), texts -> done(new OperatorAction.Restore(pull)));
+        return new Question("Reinstate pull " + pull + "?", List.of(), texts -> done(new OperatorAction.Restore(pull)));
     }
 
     Question lift(int pull) {
         return withReason(
-                "Lift what knock and limits of pull " + pull + " forbid, on your word.",
+                "Override the knock and limit blocks of pull " + pull + "? Your reason goes on the sheet.",
                 why -> new OperatorAction.Lift(pull, why));
     }
 
@@ -88,7 +88,9 @@ final class BenchQuestions {
     /** What the operator heard: what is not measured can only be said. */
     Question knock(int pull) {
         return new Question(
-                "Did you hear knock in pull " + pull + "?", List.of(Question.Field.narrow("yes or no", "")), texts -> {
+                "Did you hear knock in pull " + pull + "?",
+                List.of(Question.Field.choice("Heard", List.of("", "yes", "no"))),
+                texts -> {
                     String said = texts.get(0).strip().toLowerCase(Locale.ROOT);
                     if (!YES.contains(said) && !NO.contains(said)) {
                         return Optional.of(EntryText.noWord("The answer", "yes or no"));
@@ -171,7 +173,7 @@ final class BenchQuestions {
     /** What is fitted from the next pull on. */
     Question fitted() {
         return new Question(
-                "Fitted from the next pull on:",
+                "Parts or fuel from the next pull on:",
                 List.of(Question.Field.wide("Label", ""), Question.Field.narrow("Fuel", "")),
                 texts -> {
                     Optional<String> label = word(texts.get(0));
@@ -186,19 +188,29 @@ final class BenchQuestions {
     Question limit(SweepPlan plan) {
         return new Question(
                 "Change a limit of the plan:",
-                List.of(Question.Field.wide("Key of [limits]", ""), Question.Field.narrow("Value", "")),
+                List.of(Question.Field.choice("Limit", limits()), Question.Field.narrow("Value", "")),
                 texts -> {
                     FieldNumber value = FieldNumber.of("Value", texts.get(1));
                     if (value.fault().isPresent() || value.value().isEmpty()) {
                         return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
                     }
                     OperatorAction.ChangeLimit change = new OperatorAction.ChangeLimit(
-                            texts.get(0).strip(), value.value().get());
+                            texts.get(0).split(":", 2)[0].strip(), value.value().get());
                     Outcome<SweepPlan> changed = OperatorActions.changed(plan, change);
                     return changed.isFailed()
                             ? Optional.of(sentences.sentence(changed.findings().get(0)))
                             : done(change);
                 });
+    }
+
+    /** The keys of the plan's limits, each with what it is and its unit. */
+    private static List<String> limits() {
+        return PlanKeys.tables().stream()
+                .filter(table -> table.name().equals("limits"))
+                .flatMap(table -> table.keys().stream())
+                .filter(PlanKey::isUsed)
+                .map(key -> key.name() + ": " + key.label() + (key.unitSign().isEmpty() ? "" : ", " + key.unitSign()))
+                .toList();
     }
 
     private Optional<String> done(OperatorAction act) {

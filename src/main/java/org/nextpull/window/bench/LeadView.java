@@ -20,7 +20,7 @@ import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /**
- * The next step in the largest print that fits. A stop turns ground and ink round; a wait has a broken bar at its side. The numbers keep
+ * The next step in the largest print that fits. A stop turns ground and ink round, good news does not; a wait has a broken bar at its side. The numbers keep
  * their least height; sentences give way to them, the longest first.
  */
 final class LeadView extends JPanel implements Styled {
@@ -101,7 +101,7 @@ final class LeadView extends JPanel implements Styled {
         stack.gap(scale.space(8));
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));
         stack.row(numbers, Stack.Row.stretching(each * numbers.getComponentCount()));
-        boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT;
+        boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT || kind == NextStep.Kind.DONE;
         word.setFont(scale.bold(loud ? 64 : 40));
         word.setForeground(ink());
         about.setFont(scale.plain(18));
@@ -135,6 +135,10 @@ final class LeadView extends JPanel implements Styled {
                 for (int y = 0; y < high; y += 2 * bar) {
                     g.fillRect(0, y, bar, bar);
                 }
+            }
+            case DONE -> {
+                g.setColor(skin.fill(Tone.GOOD));
+                g.fillRect(0, 0, bar, high);
             }
             case STOP, NOTHING -> {
                 g.setColor(skin.quiet());

@@ -2,10 +2,14 @@ package org.nextpull.window.bench;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.stream.Stream;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.AlarmText;
@@ -22,16 +26,34 @@ import org.nextpull.window.look.Tone;
 
 /** The pulls of a day as cards. */
 final class PullCards {
+    private static final int EVERY = 3;
+
     private final SessionResult result;
     private final Shown shown;
     private final AlarmText alarms;
     private final FindingText sentences;
+    /** What is on every pull is no news on one: the list of the day says it once. */
+    private final Set<FindingCode> common;
 
     PullCards(SessionResult result, Shown shown, FindingText sentences) {
         this.result = result;
         this.shown = shown;
         this.alarms = new AlarmText(shown);
         this.sentences = sentences;
+        this.common = common(result.pulls());
+    }
+
+    private static Set<FindingCode> common(List<MeasuredPull> pulls) {
+        Set<FindingCode> common = EnumSet.noneOf(FindingCode.class);
+        if (pulls.size() >= EVERY) {
+            common.addAll(codes(pulls.get(0)));
+            pulls.forEach(pull -> common.retainAll(codes(pull)));
+        }
+        return common;
+    }
+
+    private static List<FindingCode> codes(MeasuredPull pull) {
+        return pull.findings().stream().map(Finding::code).toList();
     }
 
     List<PullCard> cards() {
@@ -73,14 +95,15 @@ final class PullCards {
         return (percent < 0 ? "" : "+") + Shown.fixed(percent, 2) + " %";
     }
 
-    private static Tone tone(MeasuredCurve one) {
+    private Tone tone(MeasuredCurve one) {
         MeasuredPull pull = one.pull();
         if (!pull.isClean() || !one.alarms().isEmpty()) {
             return Tone.BAD;
         } else if (!pull.isUsed()) {
             return Tone.PLAIN;
         }
-        boolean warned = pull.findings().stream().anyMatch(finding -> finding.severity() != Severity.NOTE);
+        boolean warned = pull.findings().stream()
+                .anyMatch(finding -> finding.severity() != Severity.NOTE && !common.contains(finding.code()));
         return warned ? Tone.WARN : Tone.GOOD;
     }
 
@@ -107,15 +130,15 @@ final class PullCards {
             remarks.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
         }
         one.pull().findings().stream()
-                .sorted(Comparator.comparing(org.nextpull.finding.Finding::severity)
-                        .reversed())
+                .filter(finding -> finding.severity() != Severity.NOTE && !common.contains(finding.code()))
+                .sorted(Comparator.comparing(Finding::severity).reversed())
                 .map(finding -> new Remark(Tones.of(finding.severity()), sentences.sentence(finding)))
                 .forEach(remarks::add);
         Setting setting = one.pull().setting();
         setting.label().ifPresent(label -> remarks.add(new Remark(Tone.PLAIN, "Configuration: " + label + ".")));
         setting.note().ifPresent(note -> remarks.add(new Remark(Tone.PLAIN, "Note: " + note)));
         Optional.ofNullable(result.amendments().struck().get(one.pull().number()))
-                .ifPresent(why -> remarks.add(new Remark(Tone.PLAIN, "Struck by the operator: " + why)));
+                .ifPresent(why -> remarks.add(new Remark(Tone.PLAIN, "Excluded by the operator: " + why)));
         return remarks;
     }
 }

@@ -1,20 +1,19 @@
 package org.nextpull.window.bench;
 
-import java.awt.Component;
-import java.awt.Container;
 import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.LayoutManager;
 import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -26,6 +25,7 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
     /** A heading, or a sentence with its sign. */
     private record Line(Tone tone, boolean heading, Prose text) {}
 
+    private final Stack stack = new Stack();
     private final transient List<Line> lines = new ArrayList<>();
     private transient List<Remark> pull = List.of();
     private transient List<Remark> day = List.of();
@@ -35,7 +35,7 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
 
     RemarksView() {
         getAccessibleContext().setAccessibleName("Worth knowing");
-        setLayout(new Column());
+        setLayout(stack);
     }
 
     /**
@@ -56,8 +56,9 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
     private void build() {
         removeAll();
         lines.clear();
+        stack.gap(scale.type(2));
         setBackground(skin.ground());
-        if (!heading.isEmpty()) {
+        if (!pull.isEmpty()) {
             line(Tone.PLAIN, true, heading);
             pull.forEach(remark -> line(remark.tone(), false, remark.sentence()));
         }
@@ -73,6 +74,7 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
         Prose prose = new Prose(isHeading ? "Heading" : "Remark");
         prose.say(text);
         prose.dress(skin.ink(), isHeading ? scale.bold(13) : scale.plain(12.5));
+        prose.setBorder(BorderFactory.createEmptyBorder(0, isHeading ? 0 : scale.type(18), 0, scale.space(6)));
         lines.add(new Line(tone, isHeading, prose));
         add(prose);
     }
@@ -82,10 +84,6 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
         skin = newSkin;
         scale = newScale;
         build();
-    }
-
-    private int indent() {
-        return scale.type(18);
     }
 
     @Override
@@ -104,43 +102,6 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
             }
         }
         g.dispose();
-    }
-
-    /** Sentences below one another, each as high as its text at the width there is. */
-    private final class Column implements LayoutManager {
-        @Override
-        public void addLayoutComponent(String name, Component part) {}
-
-        @Override
-        public void removeLayoutComponent(Component part) {}
-
-        @Override
-        public Dimension preferredLayoutSize(Container parent) {
-            int width = parent.getParent() == null ? 300 : parent.getParent().getWidth();
-            return new Dimension(width, lay(width));
-        }
-
-        @Override
-        public Dimension minimumLayoutSize(Container parent) {
-            return new Dimension(10, 10);
-        }
-
-        @Override
-        public void layoutContainer(Container parent) {
-            lay(parent.getWidth());
-        }
-
-        private int lay(int width) {
-            int y = 0;
-            for (Line line : lines) {
-                int left = line.heading() ? 0 : indent();
-                int room = Math.max(20, width - left - scale.space(6));
-                int height = line.text().heightAt(room);
-                line.text().setBounds(left, y, room, height);
-                y += height + scale.type(2);
-            }
-            return y;
-        }
     }
 
     @Override

@@ -5,21 +5,28 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.EventQueue;
 import java.awt.KeyboardFocusManager;
+import java.awt.event.ActionEvent;
 import java.awt.event.KeyAdapter;
 import java.awt.event.KeyEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
+import javax.swing.AbstractAction;
 import javax.swing.BorderFactory;
 import javax.swing.Box;
 import javax.swing.BoxLayout;
 import javax.swing.JButton;
+import javax.swing.JComboBox;
+import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
+import javax.swing.KeyStroke;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** The foot of the window: the most used keys, what an action led to, and questions, which take its place until they are answered. */
@@ -35,7 +42,7 @@ public final class FootBar extends JPanel implements Styled {
     private final JPanel asking = new JPanel();
     private final JLabel title = new JLabel();
     private final JLabel wrong = new JLabel();
-    private final transient List<JTextField> fields = new ArrayList<>();
+    private final transient List<Input> inputs = new ArrayList<>();
     private transient @Nullable Component before;
     private transient @Nullable Skin skin;
     private transient @Nullable TypeScale scale;
@@ -73,7 +80,7 @@ public final class FootBar extends JPanel implements Styled {
 
     /** Gives the focus back to a question that waits, after something else had it. */
     public void focus() {
-        Component first = fields.isEmpty() ? asking : fields.get(0);
+        Component first = inputs.isEmpty() ? asking : inputs.get(0).part();
         first.requestFocusInWindow();
     }
 
@@ -87,31 +94,29 @@ public final class FootBar extends JPanel implements Styled {
     /** Asks. Enter answers, Escape takes the question back; the focus then goes where it was. */
     public void ask(Question question) {
         before = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();
-        fields.clear();
+        inputs.clear();
         asking.removeAll();
         title.setText(question.title() + "  ");
         wrong.setText("");
         asking.add(title);
         for (Question.Field field : question.fields()) {
-            JTextField text = new JTextField(field.text(), field.kind() == Question.Field.Kind.NARROW ? 6 : 30);
-            text.getAccessibleContext().setAccessibleName(field.name());
-            text.addActionListener(event -> answer(question));
-            text.addKeyListener(new OpeningKey());
+            Input input = field.options().isEmpty() ? typed(field, question) : chosen(field, question);
+            input.part().getAccessibleContext().setAccessibleName(field.name());
             JLabel name = new JLabel(field.name() + " ");
-            name.setLabelFor(text);
+            name.setLabelFor(input.part());
             asking.add(name);
-            asking.add(text);
-            if (field.isPath()) {
+            asking.add(input.part());
+            if (input.part() instanceof JTextField text && field.isPath()) {
                 asking.add(chooser(field, text));
             }
             asking.add(Box.createHorizontalStrut(10));
-            fields.add(text);
+            inputs.add(input);
         }
         asking.add(wrong);
         asking.add(Box.createHorizontalGlue());
-        asking.add(new JLabel("Enter: do it   Esc: leave it"));
+        asking.add(new JLabel("Enter: OK   Esc: cancel"));
         KeyCommand.of("ESCAPE", "Esc", "take the question back", this::back).bind(asking);
-        if (fields.isEmpty()) {
+        if (inputs.isEmpty()) {
             KeyCommand.of("ENTER", "Enter", "answer the question", () -> answer(question))
                     .bind(asking);
             asking.setFocusable(true);
@@ -120,7 +125,34 @@ public final class FootBar extends JPanel implements Styled {
         cards.show(this, QUESTION);
         revalidate();
         focus();
-        fields.stream().findFirst().ifPresent(JTextField::selectAll);
+        if (!inputs.isEmpty() && inputs.get(0).part() instanceof JTextField text) {
+            text.selectAll();
+        }
+    }
+
+    /** A part that is filled in, and what it then holds. */
+    private record Input(JComponent part, Supplier<String> text) {}
+
+    private Input typed(Question.Field field, Question question) {
+        JTextField text = new JTextField(field.text(), field.kind() == Question.Field.Kind.NARROW ? 6 : 30);
+        text.addActionListener(event -> answer(question));
+        text.addKeyListener(new OpeningKey());
+        return new Input(text, text::getText);
+    }
+
+    private Input chosen(Question.Field field, Question question) {
+        JComboBox<String> box = new JComboBox<>(field.options().toArray(new String[0]));
+        box.getInputMap(WHEN_ANCESTOR_OF_FOCUSED_COMPONENT).put(KeyStroke.getKeyStroke("ENTER"), "answer");
+        box.getActionMap().put("answer", new AbstractAction() {
+            private static final long serialVersionUID = 1;
+
+            @Override
+            public void actionPerformed(ActionEvent event) {
+                box.setPopupVisible(false);
+                answer(question);
+            }
+        });
+        return new Input(box, () -> String.valueOf(box.getSelectedItem()));
     }
 
     private static JButton chooser(Question.Field field, JTextField text) {
@@ -151,8 +183,8 @@ public final class FootBar extends JPanel implements Styled {
     }
 
     private void answer(Question question) {
-        Optional<String> fault =
-                question.take().apply(fields.stream().map(JTextField::getText).toList());
+        Optional<String> fault = question.take()
+                .apply(inputs.stream().map(input -> input.text().get()).toList());
         if (fault.isPresent()) {
             wrong.setText(fault.get());
             wrong.getAccessibleContext().setAccessibleDescription(fault.get());
@@ -189,16 +221,16 @@ public final class FootBar extends JPanel implements Styled {
             for (Component part : panel.getComponents()) {
                 part.setFont(scale.plain(13));
                 part.setForeground(part == hints ? skin.quiet() : skin.ink());
-                if (part instanceof JTextField text) {
-                    Dimension size = text.getPreferredSize();
-                    text.setMaximumSize(size);
-                    text.setMinimumSize(size);
+                if (part instanceof JTextField || part instanceof JComboBox) {
+                    Dimension size = part.getPreferredSize();
+                    part.setMaximumSize(size);
+                    part.setMinimumSize(size);
                 }
             }
         }
         title.setFont(scale.bold(14));
         message.setFont(scale.bold(13));
-        wrong.setForeground(skin.tone(org.nextpull.window.look.Tone.BAD));
+        wrong.setForeground(skin.tone(Tone.BAD));
         wrong.setFont(scale.bold(13));
     }
 }

@@ -3,14 +3,12 @@ package org.nextpull.window.page;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.FlowLayout;
-import java.awt.event.MouseAdapter;
-import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import javax.swing.BorderFactory;
-import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.JToggleButton;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
@@ -24,7 +22,7 @@ public final class PageSwitch extends JPanel implements Styled {
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final transient List<Page> pages = new ArrayList<>();
-    private final transient List<JLabel> labels = new ArrayList<>();
+    private final transient List<JToggleButton> labels = new ArrayList<>();
     private transient Consumer<Page> onShow = page -> {};
     private int shown;
 
@@ -40,16 +38,14 @@ public final class PageSwitch extends JPanel implements Styled {
         pages.add(page);
         middle.add(page.view(), String.valueOf(pages.size()));
         page.keys().forEach(key -> key.bind(page.view()));
-        JLabel label = new JLabel(pages.size() + " " + page.title());
+        JToggleButton name = new JToggleButton(pages.size() + " " + page.title());
         int place = labels.size();
-        label.addMouseListener(new MouseAdapter() {
-            @Override
-            public void mousePressed(MouseEvent event) {
-                show(place);
-            }
-        });
-        labels.add(label);
-        names.add(label);
+        // keys go to the page: its digit shows it
+        name.setFocusable(false);
+        name.putClientProperty("JButton.buttonType", "tab");
+        name.addActionListener(event -> show(place));
+        labels.add(name);
+        names.add(name);
         names.setVisible(pages.size() > 1);
     }
 
@@ -91,13 +87,8 @@ public final class PageSwitch extends JPanel implements Styled {
         cards.show(middle, String.valueOf(index + 1));
         onShow.accept(current());
         current().focus();
-        names.repaint();
-        restyle(labels, index);
-    }
-
-    private static void restyle(List<JLabel> labels, int index) {
         for (int at = 0; at < labels.size(); at++) {
-            labels.get(at).setEnabled(at == index);
+            labels.get(at).setSelected(at == index);
         }
     }
 
@@ -111,7 +102,7 @@ public final class PageSwitch extends JPanel implements Styled {
         setBackground(skin.ground());
         names.setBackground(skin.ground());
         middle.setBackground(skin.ground());
-        for (JLabel label : labels) {
+        for (JToggleButton label : labels) {
             label.setFont(scale.bold(14));
             label.setForeground(skin.ink());
             label.setBorder(

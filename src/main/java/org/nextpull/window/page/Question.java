@@ -22,8 +22,17 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
      * @param name what it is
      * @param text what it holds at first
      * @param kind what is to be filled in
+     * @param options what can be chosen; empty where it is typed
      */
-    public record Field(String name, String text, Kind kind) {
+    public record Field(String name, String text, Kind kind, List<String> options) {
+        public Field {
+            options = List.copyOf(options);
+        }
+
+        private Field(String name, String text, Kind kind) {
+            this(name, text, kind, List.of());
+        }
+
         /** What a field holds. */
         public enum Kind {
             /** A number or a word. */
@@ -33,7 +42,9 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
             /** The path of a file, or of a folder where that will do; it can be chosen. */
             FILE,
             /** The path of a folder, which can be chosen. */
-            FOLDER
+            FOLDER,
+            /** One of a list. */
+            CHOICE
         }
 
         public static Field narrow(String name, String text) {
@@ -50,6 +61,11 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
 
         public static Field folder(String name, String text) {
             return new Field(name, text, Kind.FOLDER);
+        }
+
+        /** One of these, the first at first. */
+        public static Field choice(String name, List<String> options) {
+            return new Field(name, options.get(0), Kind.CHOICE, options);
         }
 
         boolean isPath() {

@@ -27,6 +27,7 @@ record FormPart(String table, PlanTable<?> section, boolean isPresent, List<Form
     /** How many errors are in it. */
     long errors() {
         return said.stream().filter(Said::isError).count()
+                + rows.stream().filter(FormRow::isMissing).count()
                 + rows.stream()
                         .flatMap(row -> row.said().stream())
                         .filter(Said::isError)

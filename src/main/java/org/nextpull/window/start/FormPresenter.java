@@ -37,7 +37,7 @@ final class FormPresenter {
         List<FormPart> parts = new ArrayList<>();
         for (PlanTable<?> section : sections()) {
             for (String table : tables(section, draft)) {
-                parts.add(part(section, table, draft, said));
+                parts.add(part(section, table, draft, file.isEmpty(), said));
             }
         }
         Set<String> shown = new HashSet<>();
@@ -79,21 +79,26 @@ final class FormPresenter {
         return members.isEmpty() ? List.of(section.name()) : members;
     }
 
-    private FormPart part(PlanTable<?> section, String table, PlanDraft draft, Map<String, List<Said>> said) {
+    /** What is missing in a plan that was never written is no error yet: somebody is filling it in. */
+    private FormPart part(
+            PlanTable<?> section, String table, PlanDraft draft, boolean isNew, Map<String, List<Said>> said) {
         boolean isPresent = draft.has(table);
         boolean isOpen = isPresent || section.presence() == PlanTable.Presence.ALWAYS;
         List<FormRow> rows = new ArrayList<>();
         for (PlanKey<?> field : isOpen ? fields(section) : List.<PlanKey<?>>of()) {
             String typed = draft.typed(table, field.name()).orElse("");
             String usual = draft.usual(table, field).orElse("");
+            List<Said> wrong = said.getOrDefault(table + "." + field.name(), List.of());
+            boolean isMissing = isNew && typed.isEmpty() && wrong.stream().anyMatch(Said::isError);
             rows.add(new FormRow(
                     table,
                     field,
                     typed,
-                    usual,
+                    isMissing ? "needed" : usual,
                     draft.words(table, field),
                     conversion.of(field, typed.isEmpty() ? usual : typed),
-                    said.getOrDefault(table + "." + field.name(), List.of())));
+                    isMissing,
+                    isMissing ? List.of() : wrong));
         }
         return new FormPart(table, section, isPresent, rows, said.getOrDefault(table, List.of()));
     }

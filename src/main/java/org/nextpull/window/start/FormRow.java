@@ -12,6 +12,7 @@ import org.nextpull.plan.text.PlanKey;
  * @param otherwise what holds then; empty where there is no default
  * @param words what can be chosen; empty where anything can be typed
  * @param converted the value in the units that people read, where those are others than the plan's
+ * @param isMissing whether it must be filled in and nobody came to it yet
  * @param said what is wrong with it or worth saying
  */
 record FormRow(
@@ -21,6 +22,7 @@ record FormRow(
         String otherwise,
         List<String> words,
         String converted,
+        boolean isMissing,
         List<Said> said) {
     FormRow {
         words = List.copyOf(words);

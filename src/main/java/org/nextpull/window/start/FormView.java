@@ -92,11 +92,6 @@ final class FormView extends JPanel implements Styled, Scrollable {
         return rows().stream().filter(row -> row.id().equals(id)).findFirst();
     }
 
-    /** Puts the focus on the first field. */
-    void focus() {
-        rows().stream().findFirst().ifPresent(RowView::focus);
-    }
-
     /** Puts the focus on the next field that is wrong, after the one that has it. */
     void focusNextWrong() {
         Component owner = KeyboardFocusManager.getCurrentKeyboardFocusManager().getFocusOwner();

@@ -123,7 +123,7 @@ final class RowView extends JPanel implements Styled {
     }
 
     boolean isWrong() {
-        return row.said().stream().anyMatch(Said::isError);
+        return row.isMissing() || row.said().stream().anyMatch(Said::isError);
     }
 
     void focus() {
@@ -142,7 +142,7 @@ final class RowView extends JPanel implements Styled {
         if (input instanceof JTextField) {
             input.putClientProperty("JTextField.placeholderText", row.otherwise());
         }
-        input.putClientProperty("JComponent.outline", isWrong() ? "error" : null);
+        input.putClientProperty("JComponent.outline", isWrong() && !row.isMissing() ? "error" : null);
         String sentences = row.said().stream()
                 .map(said -> (said.isError() ? Tone.BAD : Tone.WARN).sign() + " " + said.sentence())
                 .collect(Collectors.joining("\n"));

@@ -25,7 +25,7 @@ import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.PathChooser;
 
-/** Where the values come from, and what arrives from there. */
+/** Data source, and what arrives from there. */
 final class SourceView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
 
@@ -37,8 +37,8 @@ final class SourceView extends JPanel implements Styled {
     private final JList<PortInfo> portList = new JList<>(ports);
     private final JScrollPane portPane = new JScrollPane(portList);
     private final JButton choose = new JButton("Choose a folder (F2)");
-    private final JButton again = new JButton("Look for ports (F5)");
-    private final JButton see = new JButton("See what arrives (F6)");
+    private final JButton again = new JButton("Rescan ports (F5)");
+    private final JButton see = new JButton("Preview data (F6)");
     private final Prose state = new Prose("What arrives");
     private final JLabel raw = new JLabel(" ");
     private final ArrivalsTable table = new ArrivalsTable();

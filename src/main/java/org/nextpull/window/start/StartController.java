@@ -88,6 +88,16 @@ public final class StartController implements Page, AutoCloseable {
         });
     }
 
+    /** The file that the plan in the form comes from. On the event thread. */
+    public Optional<String> file() {
+        return form.file();
+    }
+
+    /** Opens the plan in that file, after a question where changes would be lost. On the event thread. */
+    public void open(String file) {
+        leaving(() -> read(file));
+    }
+
     private void fresh() {
         leaving(() -> other(PlanForm.fresh()));
     }
@@ -100,7 +110,7 @@ public final class StartController implements Page, AutoCloseable {
     /** Goes on at once where nothing would be lost, else asks. */
     private void leaving(Runnable goOn) {
         if (form.isChanged()) {
-            foot.ask(new Question("The plan has changes that are in no file. Drop them?", List.of(), texts -> {
+            foot.ask(new Question("Unsaved changes. Discard?", List.of(), texts -> {
                 EventQueue.invokeLater(goOn);
                 return Optional.empty();
             }));
@@ -143,7 +153,7 @@ public final class StartController implements Page, AutoCloseable {
         boolean isOwn = written.file().equals(Optional.of(file));
         work.think(() -> !isOwn && PlanFile.exists(file), taken -> {
             if (taken) {
-                foot.ask(new Question("There is a " + file + " already. Write over it?", List.of(), texts -> {
+                foot.ask(new Question(file + " exists. Overwrite?", List.of(), texts -> {
                     writeNow(written, file);
                     return Optional.empty();
                 }));
@@ -225,7 +235,7 @@ public final class StartController implements Page, AutoCloseable {
     private void start() {
         Outcome<SweepPlan> plan = form.plan();
         if (plan.value().isEmpty()) {
-            foot.say("The plan has errors; F8 goes to the next.");
+            foot.say("The plan has errors. F8: next error.");
             view.form().focusNextWrong();
             return;
         }
@@ -264,7 +274,7 @@ public final class StartController implements Page, AutoCloseable {
 
     @Override
     public String hint() {
-        return "F8: next thing to mend    F6: see what arrives    Ctrl S: save    Ctrl Enter: start    F1: all keys";
+        return "F8: next error    F6: preview data    Ctrl S: save    Ctrl Enter: start    F1: all keys";
     }
 
     @Override
@@ -279,17 +289,10 @@ public final class StartController implements Page, AutoCloseable {
                 KeyCommand.of("ctrl S", "Ctrl S", "save the plan", this::save),
                 KeyCommand.of("ctrl N", "Ctrl N", "a new plan", this::fresh),
                 KeyCommand.of("F2", "F2", "choose a folder of logs", view.source()::chooseFolder),
-                KeyCommand.of("F5", "F5", "look for ports", this::findPorts),
+                KeyCommand.of("F5", "F5", "rescan ports", this::findPorts),
                 KeyCommand.of(
-                        "F6",
-                        "F6",
-                        "see what arrives",
-                        () -> watch(view.source().choice())),
-                KeyCommand.of(
-                        "F8",
-                        "F8",
-                        "to the next field that is wrong",
-                        () -> view.form().focusNextWrong()),
+                        "F6", "F6", "preview data", () -> watch(view.source().choice())),
+                KeyCommand.of("F8", "F8", "next error", () -> view.form().focusNextWrong()),
                 KeyCommand.of("ctrl ENTER", "Ctrl Enter", "start the session", this::start));
     }
 
@@ -308,7 +311,7 @@ public final class StartController implements Page, AutoCloseable {
 
     @Override
     public void focus() {
-        view.form().focus();
+        view.focus();
         findPorts(found -> {});
     }
 

@@ -10,6 +10,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.ScrollPaneConstants;
+import org.nextpull.report.Shown;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
@@ -83,6 +84,11 @@ final class StartView extends JPanel implements Styled {
         revalidate();
     }
 
+    /** No field has the focus at first: the digit that shows a page must not be typed into one. */
+    void focus() {
+        buttons.get(0).requestFocusInWindow();
+    }
+
     SourceView source() {
         return source;
     }
@@ -114,8 +120,7 @@ final class StartView extends JPanel implements Styled {
         ready.say(
                 errors == 0
                         ? Tone.GOOD.sign() + " The plan can be used. " + page.kept()
-                        : Tone.BAD.sign() + " " + errors + (errors == 1 ? " thing" : " things")
-                                + " to mend in the plan; F8 goes there.");
+                        : Tone.PLAIN.sign() + " " + Shown.count(errors, "field") + " to fill in or fix. F8: next.");
         start.setEnabled(errors == 0);
         revalidate();
         repaint();

@@ -60,7 +60,7 @@ class BenchPresenterTest {
     @Test
     void aStopHasNoNextPull() {
         BenchPage page = page(TIMING, TIMING.pulls());
-        assertThat(page.lead().kind()).isEqualTo(NextStep.Kind.STOP);
+        assertThat(page.lead().kind()).isEqualTo(NextStep.Kind.DONE);
         assertThat(page.next()).isEmpty();
         assertThat(page.sweep().map(SweepPlot::lines).orElse(List.of()))
                 .noneMatch(line -> line.kind() == ReferenceLine.Kind.NEXT);
@@ -146,7 +146,7 @@ class BenchPresenterTest {
         PullCard card = page(struck, 4).cards().get(1);
         assertThat(card.mark()).isEqualTo("struck");
         assertThat(card.tone()).isEqualTo(Tone.PLAIN);
-        assertThat(card.remarks()).contains(new Remark(Tone.PLAIN, "Struck by the operator: throttle slipped"));
+        assertThat(card.remarks()).contains(new Remark(Tone.PLAIN, "Excluded by the operator: throttle slipped"));
     }
 
     @Test

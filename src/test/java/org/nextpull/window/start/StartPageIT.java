@@ -68,7 +68,7 @@ class StartPageIT {
     void aPlanIsWrittenAndASessionStartedByKeysAlone(@TempDir Path folder) throws Exception {
         try (DrivenPage page = open(SMALL)) {
             page.until("the form", () -> page.find("Start (timing.start_deg)").isPresent());
-            assertThat(page.said("Whether the session can start")).contains("to mend");
+            assertThat(page.said("Whether the session can start")).contains("to fill in or fix");
             Map.of(
                             "From (band.from_rpm)", "3000",
                             "To (band.to_rpm)", "6500",
@@ -80,7 +80,7 @@ class StartPageIT {
             page.until(
                     "the slip",
                     () -> page.said("Exhaust (limits.exhaust_c)").equals("9300")
-                            && page.said("Whether the session can start").contains("1 thing to mend"));
+                            && page.said("Whether the session can start").contains("1 field to fill in or fix"));
             page.press("F8");
             page.type("Exhaust (limits.exhaust_c)", "930");
             page.until(
@@ -160,7 +160,7 @@ class StartPageIT {
             page.type("Exhaust (limits.exhaust_c)", "93O");
             page.type("Lean alarm (limits.lean_lambda)", "");
             page.until(
-                    "an error", () -> page.said("Whether the session can start").contains("to mend"));
+                    "an error", () -> page.said("Whether the session can start").contains("to fill in or fix"));
             for (boolean dark : new boolean[] {false, true}) {
                 for (boolean large : new boolean[] {false, true}) {
                     for (Dimension size : List.of(SMALL, LARGE)) {
