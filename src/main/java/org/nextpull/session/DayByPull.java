@@ -2,7 +2,11 @@ package org.nextpull.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
+import java.util.TreeMap;
+import java.util.stream.Collectors;
 import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 
 /** A day as it stood after each of its pulls. The logs are read once; what the operator changes by hand is worked out again without them. */
 public final class DayByPull {
@@ -66,6 +70,22 @@ public final class DayByPull {
             MeasuredCurve last = whole.measured().get(count - 1);
             after(count).verdict().ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
         }
-        return new Replay(after(pulls), steps);
+        return new Replay(after(pulls), steps, days(steps));
+    }
+
+    private List<Replay.OneDay> days(List<Replay.Step> steps) {
+        Map<Integer, List<Replay.Step>> byDay = steps.stream()
+                .collect(Collectors.groupingBy(step -> dayOf(step.pull()), TreeMap::new, Collectors.toList()));
+        List<Replay.OneDay> days = new ArrayList<>();
+        if (byDay.size() > 1) {
+            byDay.forEach((number, own) -> Session.conclude(input, day.only(pull -> dayOf(pull) == number))
+                    .verdict()
+                    .ifPresent(alone -> days.add(new Replay.OneDay(own, alone))));
+        }
+        return days;
+    }
+
+    private static int dayOf(MeasuredPull pull) {
+        return pull.origin().day();
     }
 }

@@ -1,8 +1,10 @@
 package org.nextpull.session;
 
 import java.util.List;
+import java.util.function.Predicate;
 import org.nextpull.finding.Finding;
 import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 
 /**
  * The pulls of a day with their curves, before anything is concluded from them.
@@ -22,5 +24,11 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
     /** The day as it stood after its first pulls. */
     MeasuredDay first(int pulls) {
         return new MeasuredDay(sources, measured.subList(0, pulls), orderFrom, found);
+    }
+
+    /** The day as if there had been these pulls alone. */
+    MeasuredDay only(Predicate<MeasuredPull> pulls) {
+        return new MeasuredDay(
+                sources, measured.stream().filter(one -> pulls.test(one.pull())).toList(), orderFrom, found);
     }
 }

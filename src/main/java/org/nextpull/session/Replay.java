@@ -11,11 +11,34 @@ import org.nextpull.response.MeasuredPull;
  * A day gone through pull by pull, as it would have been advised live.
  *
  * @param whole the result of the whole day
- * @param steps what would have been said after each pull
+ * @param steps what would have been said after each pull, with all pulls before it
+ * @param days where the pulls are of several days, each of them
  */
-public record Replay(SessionResult whole, List<Step> steps) {
+public record Replay(SessionResult whole, List<Step> steps, List<OneDay> days) {
     public Replay {
         steps = List.copyOf(steps);
+        days = List.copyOf(days);
+    }
+
+    /** One of several days.
+     *
+     * @param steps its pulls, with what was said after each of them
+     * @param alone what its pulls say without those of other days
+     */
+    public record OneDay(List<Step> steps, Verdict alone) {
+        public OneDay {
+            steps = List.copyOf(steps);
+        }
+
+        /** What its pulls say together with those of the days before it. */
+        public Verdict together() {
+            return steps.get(steps.size() - 1).verdict();
+        }
+
+        /** Number of its pulls after which it would have stopped; empty when it would have gone on. */
+        public OptionalInt stoppedAfter() {
+            return firstStop(steps);
+        }
     }
 
     /**
@@ -39,12 +62,15 @@ public record Replay(SessionResult whole, List<Step> steps) {
     /** Replays a day whose logs were read before. */
     public static Replay of(SessionInput input, List<SourcePulls> sources) {
         DayByPull day = DayByPull.of(input, sources);
-        List<Step> steps = day.replay(day.pulls()).steps();
-        return new Replay(day.whole(), steps);
+        return day.replay(day.pulls());
     }
 
     /** Number of pulls after which it would have stopped; empty when it would have gone on. */
     public OptionalInt stoppedAfter() {
+        return firstStop(steps);
+    }
+
+    private static OptionalInt firstStop(List<Step> steps) {
         for (int index = 0; index < steps.size(); index++) {
             if (steps.get(index).verdict().advice().action() == Action.STOP) {
                 return OptionalInt.of(index + 1);

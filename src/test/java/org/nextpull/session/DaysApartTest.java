@@ -82,4 +82,31 @@ class DaysApartTest {
                 Session.evaluate(Days.ofLogs(Days.timing(), input.recordings().get(0)));
         assertThat(Days.codes(one.findings())).doesNotContain(FindingCode.SEVERAL_DAYS);
     }
+
+    @Test
+    void aReplayAnswersDayByDayAndTogether() {
+        Days.Named first = new Days.Named("first.csv", swept(16, 1));
+        Days.Named second = new Days.Named("second.csv", swept(24, 2));
+        Replay replay = Replay.of(Days.ofLogs(Days.timing(), first, second));
+
+        assertThat(replay.days()).hasSize(2).allMatch(day -> day.steps().size() == 3);
+        Replay.OneDay last = replay.days().get(1);
+        assertThat(last.together().chosen())
+                .isEqualTo(replay.whole().verdict().orElseThrow().chosen());
+        assertThat(last.alone().chosen())
+                .isEqualTo(Session.evaluate(Days.ofLogs(Days.timing(), second))
+                        .verdict()
+                        .orElseThrow()
+                        .chosen());
+        assertThat(Replay.of(Days.ofLogs(Days.timing(), second)).days()).isEmpty();
+    }
+
+    /** Three pulls from that advance up, of an engine that is best at 28 deg. */
+    private static BenchLog swept(double fromDeg, long seed) {
+        BenchLog log = new BenchLog(50, seed);
+        for (double deg = fromDeg; deg < fromDeg + 6; deg += 2) {
+            Days.pull(log.advance(deg), 1 - 4e-4 * (deg - 28) * (deg - 28));
+        }
+        return log;
+    }
 }

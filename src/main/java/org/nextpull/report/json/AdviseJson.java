@@ -217,6 +217,8 @@ public final class AdviseJson {
             document.putNull("stopped_after");
         }
         document.put("pulls_saved", replay.pullsSaved());
+        ArrayNode days = document.putArray("days");
+        replay.days().forEach(day -> day(days.addObject(), day));
         return Json.pretty(document);
     }
 
@@ -225,6 +227,30 @@ public final class AdviseJson {
         return replay.steps().stream()
                 .map(step -> Json.line(Json.document().setAll(step(step))))
                 .toList();
+    }
+
+    private static void day(ObjectNode node, Replay.OneDay day) {
+        node.put("source", day.steps().get(0).pull().origin().source());
+        ArrayNode pulls = node.putArray("pulls");
+        day.steps().forEach(step -> pulls.add(step.pull().number()));
+        if (day.stoppedAfter().isPresent()) {
+            node.put("stopped_after", day.stoppedAfter().getAsInt());
+        } else {
+            node.putNull("stopped_after");
+        }
+        node.set("alone", dayAnswer(day.alone()));
+        node.set("together", dayAnswer(day.together()));
+    }
+
+    private static ObjectNode dayAnswer(Verdict verdict) {
+        ObjectNode node = Json.object();
+        putOrNull(node, "chosen", verdict.chosen().map(AdviseJson::chosen));
+        Json.put(
+                node,
+                "left_percent",
+                verdict.map().map(state -> state.leftAtPeak().expectedPercent()),
+                3);
+        return node;
     }
 
     private ObjectNode step(Replay.Step step) {

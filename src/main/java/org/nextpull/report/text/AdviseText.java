@@ -156,7 +156,8 @@ public final class AdviseText {
                     .append(next(step.verdict()))
                     .append('\n');
         }
-        text.append(StopText.of(replay)).append("\n\n");
+        text.append(replay.days().isEmpty() ? StopText.of(replay) + "\n" : DaysTable.of(replay.days()))
+                .append('\n');
         text.append(advise(replay.whole()));
         return text.toString();
     }

@@ -100,7 +100,7 @@ public final class RunningDay implements DaySource {
             Optional.ofNullable(said.get(count))
                     .ifPresent(verdict -> steps.add(new Replay.Step(last.pull(), last.alarms(), verdict)));
         }
-        return DaySheet.ofRunning(new Replay(result, steps));
+        return DaySheet.ofRunning(new Replay(result, steps, List.of()));
     }
 
     /** Waits for the session's own end without holding what its thread needs to get there. */
