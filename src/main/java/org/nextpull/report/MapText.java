@@ -24,12 +24,6 @@ public final class MapText {
         return "map of " + Shown.fixed(deg[0], 1) + " to " + Shown.fixed(deg[deg.length - 1], 1) + " deg";
     }
 
-    /** Its degrees alone, lowest to highest: {@code 18.0-27.5}. */
-    static String degrees(SparkMap map) {
-        double[] deg = inOrder(map);
-        return Shown.fixed(deg[0], 1) + "-" + Shown.fixed(deg[deg.length - 1], 1);
-    }
-
     private static double[] inOrder(SparkMap map) {
         return map.cells().stream()
                 .mapToDouble(cell -> cell.advance().deg())
@@ -129,9 +123,14 @@ public final class MapText {
 
     /** By how much the whole map moves, where it moves as one: {@code the whole map by +2.0 deg}. */
     public static Optional<String> shift(SparkMap next, SparkMap last) {
+        return shiftDeg(next, last).map(by -> "the whole map by " + by + " deg");
+    }
+
+    /** The same as a number alone: {@code +2.0}. */
+    static Optional<String> shiftDeg(SparkMap next, SparkMap last) {
         return next.shiftFrom(last).stream()
                 .filter(by -> Math.abs(by) >= LEAST_CHANGE_DEG)
-                .mapToObj(by -> "the whole map by " + AdviceText.signed(by) + " deg")
+                .mapToObj(AdviceText::signed)
                 .findFirst();
     }
 

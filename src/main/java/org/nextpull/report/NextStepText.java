@@ -10,9 +10,11 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
+import org.nextpull.advice.MapState;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
@@ -59,7 +61,8 @@ public final class NextStepText {
         return new NextStep(
                 kind(advice),
                 word(advice),
-                setting.map(wanted -> figures(wanted, last, result.plan())).orElse(List.of()),
+                setting.map(wanted -> figures(wanted, verdict.map().map(MapState::last), last, result.plan()))
+                        .orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
                 stops ? heard(result) + ended(advice) : brief.sentence(advice),
                 listen(result, advice),
@@ -131,7 +134,8 @@ public final class NextStepText {
         return advice.reason() instanceof Reason.Searching searching && searching.listen();
     }
 
-    private static List<NextStep.Figure> figures(Proposal wanted, Optional<Setting> last, SweepPlan plan) {
+    private static List<NextStep.Figure> figures(
+            Proposal wanted, Optional<SparkMap> set, Optional<Setting> last, SweepPlan plan) {
         Sides spark = new Sides(
                 1,
                 "more",
@@ -150,7 +154,9 @@ public final class NextStepText {
                         "deg",
                         "spark advance",
                         change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
-        wanted.map().ifPresent(map -> figures.add(new NextStep.Figure(MapText.degrees(map), "deg", "spark map", "")));
+        wanted.map()
+                .flatMap(map -> set.flatMap(before -> MapText.shiftDeg(map, before)))
+                .ifPresent(by -> figures.add(new NextStep.Figure(by, "deg", "on the whole map", "")));
         wanted.offset()
                 .map(Advance::deg)
                 .ifPresent(deg -> figures.add(new NextStep.Figure(

@@ -68,6 +68,9 @@ class RunningPullIT {
             window.press("ENTER");
             day.feed(LiveMoments.moment(LiveMoments.between(4, 240)));
             window.until("the next step", () -> window.said("Next step").startsWith("Set, "));
+            day.feed(LiveMoments.moment(LiveMoments.between(3, 230)));
+            day.feed(LiveMoments.moment(LiveMoments.between(4, 240)));
+            window.until("another setting, heard", () -> window.chimes() > 0);
             day.feed(LiveMoments.moment(LiveMoments.pulling(4, 5, 868)));
             window.until("the pull", () -> window.isShowing("Pull in progress"));
             assertThat(window.isShowing("Next step")).isFalse();

@@ -3,6 +3,8 @@ package org.nextpull.window;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.awt.Dimension;
+import java.awt.Toolkit;
+import java.awt.datatransfer.DataFlavor;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -229,6 +231,22 @@ class WindowIT {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             to(window, 10);
             pictures(window, "stop", SMALL);
+        }
+    }
+
+    @Test
+    void aMapIsARowOfSpeedsAndDegreesThatOneKeyCopies() throws Exception {
+        try (DrivenWindow window = begun("hillclimb-e10-map", LIGHT)) {
+            to(window, 3);
+            assertThat(window.said("Map to set")).contains("3500 rpm ", "7000 rpm ");
+            window.press("Y");
+            String copied = String.valueOf(
+                    Toolkit.getDefaultToolkit().getSystemClipboard().getData(DataFlavor.stringFlavor));
+            assertThat(copied.lines().toList()).hasSize(2);
+            assertThat(copied).startsWith("3500\t4000\t");
+            for (Dimension size : List.of(SMALL, new Dimension(1366, 768), new Dimension(1920, 1080))) {
+                pictures(window, "map", size);
+            }
         }
     }
 

@@ -1,5 +1,7 @@
 package org.nextpull.window.bench;
 
+import java.awt.Toolkit;
+import java.awt.datatransfer.StringSelection;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -94,6 +96,8 @@ final class BenchActions {
                 "W",
                 "watch by hand what no channel watches",
                 () -> day(now -> questions().ownWatch(now.result().unwatchedNow()))));
+        keys.add(new KeyCommand(
+                List.of("Y", "ctrl C"), "Y, Ctrl C", "copy the map as tab-separated text", () -> day(this::copyMap)));
         keys.add(KeyCommand.of("T", "T", "note on the pull, or on the session", this::note));
         keys.add(KeyCommand.of(
                 "M",
@@ -143,6 +147,18 @@ final class BenchActions {
     private void day(Function<DayMoment, @Nullable Question> question) {
         Consumer<Question> ask = foot::ask;
         moment.get().map(question).ifPresent(ask);
+    }
+
+    private @Nullable Question copyMap(DayMoment now) {
+        Optional<MapStrip> map = MapStrip.of(now.result());
+        map.ifPresent(found -> Toolkit.getDefaultToolkit()
+                .getSystemClipboard()
+                .setContents(new StringSelection(found.tabbed()), null));
+        foot.say(
+                map.isPresent()
+                        ? "Copied the map: a line of speeds, a line of degrees, tabs between."
+                        : "The setting is no map.");
+        return null;
     }
 
     private Question strike(MeasuredPull pull) {

@@ -40,6 +40,7 @@ public final class BenchController implements Page {
     private volatile UnitSystem units = UnitSystem.METRIC;
     private volatile @Nullable DayMoment last;
     private AlarmSign sign = AlarmSign.none();
+    private @Nullable BenchPage before;
 
     /**
      * A page for a day.
@@ -83,7 +84,16 @@ public final class BenchController implements Page {
     }
 
     private void show(BenchPage page) {
+        boolean isNews = before != null
+                && source.player().isEmpty()
+                && !(page.lead().figures().equals(before.lead().figures())
+                        && page.map().equals(before.map()));
+        before = page;
         view.show(page);
+        if (isNews) {
+            signals.changed();
+            view.flash();
+        }
         signals.urgent(page.urgent().stream().map(Remark::sentence).toList());
     }
 

@@ -17,6 +17,7 @@ import org.nextpull.report.NextStep;
  * @param pull the pull in progress, which then is the page; empty between pulls
  * @param urgent what must be seen on every page, worst first
  * @param lead the next step
+ * @param map the map to set or to leave, where the setting is one
  * @param conditions the start conditions
  * @param sweep the response against the factor that is swept now
  * @param speed torque and power over speed
@@ -32,6 +33,7 @@ public record BenchPage(
         Optional<PullPage> pull,
         List<Remark> urgent,
         NextStep lead,
+        Optional<MapStrip> map,
         List<ConditionLine> conditions,
         Optional<SweepPlot> sweep,
         Optional<SpeedPlot> speed,

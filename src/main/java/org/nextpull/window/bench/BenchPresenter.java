@@ -58,6 +58,7 @@ public final class BenchPresenter {
                 moment.running().flatMap(state -> new PullUnderway(state, shown).page()),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
                 new NextStepText(shown).of(result),
+                MapStrip.of(result),
                 new ConditionText(shown)
                         .lines(
                                 result.plan().start(),

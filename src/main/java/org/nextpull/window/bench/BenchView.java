@@ -31,6 +31,7 @@ final class BenchView extends JPanel implements Styled {
 
     private final StatusView status = new StatusView();
     private final LeadView lead = new LeadView();
+    private final MapStripView map = new MapStripView();
     private final ConditionsView conditions = new ConditionsView();
     private final ChartCanvas<SweepPlot> sweep;
     private final ChartCanvas<SpeedPlot> speed;
@@ -79,6 +80,7 @@ final class BenchView extends JPanel implements Styled {
         middle.add(pull, PULL);
         foot.add(below, BorderLayout.CENTER);
         add(status);
+        add(map);
         add(middle, Stack.Row.stretching(1));
         add(foot, Stack.Row.yielding(1));
         strip.addListSelectionListener(event -> remarks());
@@ -121,6 +123,7 @@ final class BenchView extends JPanel implements Styled {
         page = newPage;
         status.show(newPage);
         lead.show(newPage.lead());
+        map.show(newPage.map());
         conditions.show(newPage.conditions());
         sweep.show(newPage.sweep(), newPage.sweep().map(SweepPlot::title).orElse(""));
         speed.show(newPage.speed(), newPage.speed().map(SpeedPlot::torqueTitle).orElse(""));
@@ -134,6 +137,11 @@ final class BenchView extends JPanel implements Styled {
             revalidate();
         }
         remarks();
+    }
+
+    /** What is to be set has changed: that is seen for a moment. */
+    void flash() {
+        lead.flash();
     }
 
     private void remarks() {
@@ -173,7 +181,7 @@ final class BenchView extends JPanel implements Styled {
         foot.setPreferredSize(new Dimension(10, scale.type(104) + scale.space(18)));
         foot.setBorder(BorderFactory.createEmptyBorder(0, scale.space(8), scale.space(2), scale.space(8)));
         List.of(halves, charts, below).forEach(split -> split.setDividerSize(scale.space(6)));
-        List.<Styled>of(status, lead, conditions, sweep, speed, strip, remarks, pull)
+        List.<Styled>of(status, lead, map, conditions, sweep, speed, strip, remarks, pull)
                 .forEach(part -> part.style(skin, scale));
         revalidate();
         repaint();

@@ -10,6 +10,7 @@ import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.Timer;
 import org.nextpull.report.NextStep;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
@@ -26,6 +27,7 @@ import org.nextpull.window.look.TypeScale;
 final class LeadView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final int MOST_FIGURES = 3;
+    private static final int FLASH_MS = 1500;
 
     /** Least height of the numbers' capitals: 10 mm on a screen of 24 inches. */
     private static final int CAPITALS = 24;
@@ -41,8 +43,10 @@ final class LeadView extends JPanel implements Styled {
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
     private NextStep.Kind kind = NextStep.Kind.NOTHING;
+    private final Timer calm = new Timer(FLASH_MS, event -> dress());
 
     LeadView() {
+        calm.setRepeats(false);
         setLayout(stack);
         getAccessibleContext().setAccessibleName("Next step");
         word.getAccessibleContext().setAccessibleName("What to do");
@@ -87,6 +91,12 @@ final class LeadView extends JPanel implements Styled {
         dress();
     }
 
+    /** Shows for a moment that the numbers are new. */
+    void flash() {
+        calm.restart();
+        dress();
+    }
+
     private boolean isTurned() {
         return kind == NextStep.Kind.STOP;
     }
@@ -96,7 +106,7 @@ final class LeadView extends JPanel implements Styled {
     }
 
     private void dress() {
-        setBackground(isTurned() ? skin.ink() : skin.ground());
+        setBackground(isTurned() ? skin.ink() : calm.isRunning() ? skin.selection() : skin.ground());
         setBorder(BorderFactory.createEmptyBorder(scale.space(6), scale.space(34), scale.space(8), scale.space(16)));
         stack.gap(scale.space(8));
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));

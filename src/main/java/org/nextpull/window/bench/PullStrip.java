@@ -26,9 +26,11 @@ final class PullStrip extends JList<StripCard> implements Styled {
         setVisibleRowCount(1);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getAccessibleContext().setAccessibleName("Pulls");
-        for (String taken : List.of("SPACE", "ctrl A", "ctrl C", "ctrl X", "ctrl V")) {
+        for (String taken : List.of("SPACE", "ctrl A", "ctrl X", "ctrl V")) {
             getInputMap(WHEN_FOCUSED).put(javax.swing.KeyStroke.getKeyStroke(taken), "none");
         }
+        setTransferHandler(null);
+        getActionMap().remove("copy");
     }
 
     /** Letters are keys of the page here; none picks a card. */

@@ -15,6 +15,7 @@ import org.nextpull.chart.SpeedPlots;
 import org.nextpull.live.LatestValue;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.Limit;
+import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.LinkText;
 import org.nextpull.report.NextStep;
@@ -48,10 +49,20 @@ final class PullUnderway {
                 .map(at -> new Point(at.rpm(), at.torqueNm()))
                 .toList();
         return Optional.of(new PullPage(
-                LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble()),
+                LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble()) + set(),
                 figures(),
                 SpeedPlots.underway(state.result(), shown.units(), course),
                 nearest()));
+    }
+
+    /** What is to be set meanwhile: a held pull that is guided changes it under way. */
+    private String set() {
+        return state.advice()
+                .flatMap(Advice::setting)
+                .map(AdviceText::setting)
+                .filter(setting -> !setting.isEmpty())
+                .map(setting -> " SET " + setting)
+                .orElse("");
     }
 
     private List<PullPage.Live> figures() {
