@@ -1,22 +1,13 @@
 package org.nextpull.cli;
 
-import java.util.ArrayList;
 import java.util.List;
 import java.util.concurrent.Callable;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.app.LogArchive;
 import org.nextpull.app.PlanFile;
-import org.nextpull.channel.Hints;
 import org.nextpull.finding.Finding;
-import org.nextpull.intake.SampleMemory;
-import org.nextpull.intake.csv.Input;
-import org.nextpull.intake.csv.Inputs;
-import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.pull.PullRules;
 import org.nextpull.report.json.InspectJson;
 import org.nextpull.report.text.InspectText;
-import org.nextpull.session.LogReading;
-import org.nextpull.session.SourcePulls;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Option;
@@ -46,6 +37,10 @@ final class InspectCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output = new OutputOptions();
 
+    private boolean nothingUsable = true;
+    private boolean noPull = true;
+    private boolean someFailed;
+
     @Option(names = "--lines", description = "With --json: one object a file, a line each.")
     private boolean lines;
 
@@ -58,49 +53,50 @@ final class InspectCommand implements Callable<Integer> {
         SweepPlan rules = plan.isEmpty()
                 ? SweepPlan.defaults()
                 : Program.usable(PlanFile.read(plan)).plan();
-        Hints hints = rules.log().hints();
-        Inputs inputs = new LogFiles(hints).read(logs);
-        if (inputs.good().isEmpty()) {
-            throw new Program.BadInput(inputs.findings());
-        }
-        List<SourcePulls> sources = new ArrayList<>();
-        for (Input.Log log : inputs.logs()) {
-            long room = SampleMemory.most()
-                    - sources.stream().mapToLong(SourcePulls::heldBytes).sum();
-            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), room));
-        }
-        if (output.isJson()) {
-            json(inputs, sources);
-        } else {
-            text(inputs, sources);
-        }
-        Messages.print(console.err(), inputs.findings());
-        boolean noPull = inputs.tables().isEmpty()
-                && sources.stream().allMatch(source -> source.candidates().isEmpty());
-        boolean someFailed = inputs.someFailed()
-                || sources.stream()
-                        .flatMap(source -> source.findings().stream())
-                        .anyMatch(Finding::isError);
-        return someFailed || noPull ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
-    }
-
-    private void json(Inputs inputs, List<SourcePulls> sources) {
+        LogArchive archive = new LogArchive(rules, logs);
         InspectJson document = new InspectJson();
-        sources.forEach(document::add);
-        inputs.tables().forEach(table -> document.add(table.table(), table.findings()));
+        List<Finding> findings;
+        try (ProgressLine progress = ProgressLine.of(console.err(), archive.progress())) {
+            findings = archive.read(looked -> {
+                progress.clear();
+                print(looked, document);
+            });
+        }
+        if (nothingUsable) {
+            throw new Program.BadInput(findings);
+        }
+        if (output.isJson() && !lines) {
+            console.out().println(document.document(findings));
+        }
+        Messages.print(console.err(), findings);
+        return noPull || someFailed || findings.stream().anyMatch(Finding::isError)
+                ? ExitCodes.BAD_INPUT
+                : ExitCodes.DONE;
+    }
+
+    private void print(LogArchive.Looked looked, InspectJson document) {
+        looked.log().ifPresent(source -> {
+            noPull &= source.candidates().isEmpty();
+            someFailed |= source.findings().stream().anyMatch(Finding::isError);
+        });
+        nothingUsable &= looked.log().isEmpty() && looked.table().isEmpty();
+        noPull &= looked.table().isEmpty();
+        if (!output.isJson()) {
+            print(looked, new InspectText(output.shown()));
+            return;
+        }
+        looked.log().ifPresent(document::add);
+        looked.table().ifPresent(table -> document.add(table.table(), table.findings()));
         if (lines) {
-            document.lines().forEach(console.out()::println);
-        } else {
-            console.out().println(document.document(inputs.findings()));
+            document.takeLines().forEach(console.out()::println);
         }
     }
 
-    private void text(Inputs inputs, List<SourcePulls> sources) {
-        InspectText text = new InspectText(output.shown());
-        sources.forEach(source -> console.out().println(text.log(source)));
-        for (Input.Table table : inputs.tables()) {
+    private void print(LogArchive.Looked looked, InspectText text) {
+        looked.log().ifPresent(source -> console.out().println(text.log(source)));
+        looked.table().ifPresent(table -> {
             console.out().println(text.table(table.table()));
             Messages.print(console.err(), table.findings());
-        }
+        });
     }
 }

@@ -13,6 +13,7 @@ public enum FindingCode {
     FILE_NOT_FOUND,
     FILE_UNREADABLE,
     FILE_IS_NO_FILE,
+    FILES_NOT_ALL_USABLE,
     PLAN_SYNTAX,
     PLAN_DECIMAL_COMMA,
     PLAN_IS_LOG,

@@ -7,6 +7,7 @@ import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Comparator;
 import java.util.List;
 import java.util.zip.GZIPInputStream;
 import java.util.zip.ZipEntry;
@@ -29,10 +30,9 @@ final class Unpacking {
             }
             return zip.stream()
                     .filter(entry -> !entry.isDirectory())
-                    .map(ZipEntry::getName)
-                    .filter(Unpacking::isVisible)
-                    .sorted(new NaturalOrder())
-                    .<ByteSource>map(entry -> new ZippedFile(path, entry))
+                    .filter(entry -> isVisible(entry.getName()))
+                    .sorted(Comparator.comparing(ZipEntry::getName, new NaturalOrder()))
+                    .<ByteSource>map(entry -> new ZippedFile(path, entry.getName(), Math.max(0, entry.getSize())))
                     .toList();
         }
     }
@@ -76,12 +76,17 @@ final class Unpacking {
         }
 
         @Override
+        public long size() {
+            return path.toFile().length();
+        }
+
+        @Override
         public InputStream open() throws IOException {
             return unzipped(Files.newInputStream(path));
         }
     }
 
-    private record ZippedFile(Path path, String entry) implements ByteSource {
+    private record ZippedFile(Path path, String entry, long size) implements ByteSource {
         @Override
         public String name() {
             return path + "/" + entry;

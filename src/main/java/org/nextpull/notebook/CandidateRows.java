@@ -110,14 +110,19 @@ final class CandidateRows {
         Optional<Refusal> refusal = row.find("refusal")
                 .map(id -> Ids.constant(RefusalReason.class, id))
                 .flatMap(reason -> refusals.stream().findFirst().map(finding -> new Refusal(reason, finding)));
+        Samples samples = samples(row, row.blob("samples"));
         return new Candidate(
                 key.number(),
                 source.name(),
-                new Candidate.Lines(row.wide("first_line"), row.wide("last_line"), row.real("duration_s")),
+                new Candidate.Lines(
+                        row.wide("first_line"),
+                        row.wide("last_line"),
+                        row.real("duration_s"),
+                        Candidate.Lines.stepS(samples)),
                 Ids.constant(PullKind.class, row.text("kind")),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
-                samples(row, row.blob("samples")),
+                samples,
                 plateaus(row.text("plateaus")),
                 new SpeedSource(
                         new Channel(Ids.role(row.text("speed_role")), row.integer("speed_sensor")),

@@ -2,6 +2,8 @@ package org.nextpull.pull;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.unit.SpeedBand;
@@ -43,8 +45,39 @@ public record Candidate(
      * @param first first line, from 1
      * @param last last line
      * @param durationS time from the first to the last, s
+     * @param stepS usual time from row to row, s; 0 where there are not two rows with a time
      */
-    public record Lines(long first, long last, double durationS) {}
+    public record Lines(long first, long last, double durationS, double stepS) {
+        /** A step longer than so many usual ones is a gap. */
+        private static final double GAP = 1.5;
+
+        /** The lines of rows that have a time each, at least one. */
+        static Lines of(Samples samples) {
+            int last = samples.rows() - 1;
+            return new Lines(
+                    samples.line(0),
+                    samples.line(last),
+                    samples.value(RowRef.TIME, last) - samples.value(RowRef.TIME, 0),
+                    stepS(samples));
+        }
+
+        /**
+         * Mean step from row to row but for gaps, s: a stepped pull keeps only the settled parts of its plateaus, and what lies between
+         * them is no step.
+         */
+        public static double stepS(Samples samples) {
+            double[] times = samples.presentValues(RowRef.TIME);
+            double[] steps = IntStream.range(1, times.length)
+                    .mapToDouble(row -> times[row] - times[row - 1])
+                    .filter(step -> step > 0)
+                    .sorted()
+                    .toArray();
+            return DoubleStream.of(steps)
+                    .takeWhile(step -> step < GAP * steps[steps.length / 2])
+                    .average()
+                    .orElse(0);
+        }
+    }
 
     public Candidate {
         plateaus = List.copyOf(plateaus);
@@ -74,6 +107,13 @@ public record Candidate(
         return new Candidate(
                 number, source, lines, kind, fromRpm, toRpm, samples, plateaus, speed, lambda, newKnock, refusal,
                 findings);
+    }
+
+    /** The same without its rows, which fill far more memory than what is known of it. */
+    public Candidate withoutSamples() {
+        Samples none = Samples.builder(List.of()).build();
+        return new Candidate(
+                number, source, lines, kind, fromRpm, toRpm, none, plateaus, speed, lambda, none, refusal, findings);
     }
 
     /** The same in a source of another name. */

@@ -86,7 +86,7 @@ final class CandidateMaker {
         return new Candidate(
                 number,
                 source,
-                lines(knock),
+                Candidate.Lines.of(knock),
                 from > to ? PullKind.FALLING : PullKind.RISING,
                 from,
                 to,
@@ -144,7 +144,7 @@ final class CandidateMaker {
         return new Candidate(
                 number,
                 source,
-                lines(rows.samples()),
+                Candidate.Lines.of(rows.samples()),
                 draft.kind(),
                 rpm(draft, draft.first(), true, trace),
                 rpm(draft, draft.last(), false, trace),
@@ -162,12 +162,6 @@ final class CandidateMaker {
             return part.meanRpm(trace);
         }
         return trace.smoothRpm(atStart ? part.first() : part.last());
-    }
-
-    private static Candidate.Lines lines(Samples samples) {
-        int last = samples.rows() - 1;
-        return new Candidate.Lines(
-                samples.line(0), samples.line(last), samples.value(RowRef.TIME, last) - samples.value(RowRef.TIME, 0));
     }
 
     /** Share of the rows that are missing, by the usual distance of the others. */

@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.UnaryOperator;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
@@ -32,12 +33,22 @@ public final class LogReading {
         return read(recording, rules, limits, Long.MAX_VALUE);
     }
 
+    /** The same without the rows of its pulls, so that a log of any length with any number of pulls fits. */
+    public static SourcePulls readFigures(Recording recording, PullRules rules, AlarmRules limits, long mostBytes) {
+        return read(recording, rules, limits, mostBytes, Candidate::withoutSamples);
+    }
+
     /**
      * The same in a small memory.
      *
      * @param mostBytes how much the samples of its pulls may fill; a log whose pulls do not fit gives an error and no pull
      */
     public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits, long mostBytes) {
+        return read(recording, rules, limits, mostBytes, UnaryOperator.identity());
+    }
+
+    private static SourcePulls read(
+            Recording recording, PullRules rules, AlarmRules limits, long mostBytes, UnaryOperator<Candidate> kept) {
         long room = mostBytes;
         AlarmWatch watch = new AlarmWatch(limits);
         List<Alarm> alarms = new ArrayList<>();
@@ -47,7 +58,8 @@ public final class LogReading {
             PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
             Optional<Block> block = reader.next();
             while (block.isPresent()) {
-                List<Candidate> more = finder.accept(block.get());
+                List<Candidate> more =
+                        finder.accept(block.get()).stream().map(kept).toList();
                 candidates.addAll(more);
                 int channels = block.get().samples().channels().size();
                 for (Candidate candidate : more) {
@@ -59,7 +71,7 @@ public final class LogReading {
                 ended(watch.take(block.get().samples()), alarms);
                 block = reader.next();
             }
-            candidates.addAll(finder.finish());
+            finder.finish().stream().map(kept).forEach(candidates::add);
             alarms.addAll(watch.sounding());
             findings.addAll(reader.findings());
             findings.addAll(finder.findings());

@@ -3,11 +3,7 @@ package org.nextpull.session;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.channel.Channel;
-import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
@@ -33,11 +29,6 @@ public record SourcePulls(
         List<Alarm> alarms,
         List<Finding> findings,
         int thrownAway) {
-    /** A step from row to row longer than so many usual ones is a gap. */
-    private static final double GAP = 1.5;
-
-    private static final Channel TIME = Channel.of(Role.TIME);
-
     public SourcePulls {
         candidates = List.copyOf(candidates);
         alarms = List.copyOf(alarms);
@@ -49,25 +40,14 @@ public record SourcePulls(
         return new SourcePulls(name, description, rowCount, newCandidates, alarms, findings, thrownAway);
     }
 
-    /**
-     * Rows a second inside the pulls, by the usual step from row to row: a stepped pull keeps only the settled parts of its plateaus,
-     * and what lies between them is no step. Empty without a pull.
-     */
+    /** Rows a second inside the pulls, by the middle one of them; empty without a pull. */
     public OptionalDouble sampleHz() {
         double[] steps = candidates.stream()
-                .flatMapToDouble(candidate -> steps(candidate.samples()))
+                .mapToDouble(candidate -> candidate.lines().stepS())
                 .filter(step -> step > 0)
                 .sorted()
                 .toArray();
-        OptionalDouble usual = DoubleStream.of(steps)
-                .filter(step -> step < GAP * steps[steps.length / 2])
-                .average();
-        return usual.isPresent() ? OptionalDouble.of(1 / usual.getAsDouble()) : usual;
-    }
-
-    private static DoubleStream steps(Samples samples) {
-        double[] times = samples.presentValues(TIME);
-        return IntStream.range(1, times.length).mapToDouble(row -> times[row] - times[row - 1]);
+        return steps.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(1 / steps[steps.length / 2]);
     }
 
     /** About how much memory the samples of the pulls fill. */

@@ -68,7 +68,7 @@ final class Sweep {
         return new Candidate(
                 1,
                 "log.csv",
-                new Candidate.Lines(2, ROWS + 1, (ROWS - 1) * S_A_ROW),
+                new Candidate.Lines(2, ROWS + 1, (ROWS - 1) * S_A_ROW, S_A_ROW),
                 PullKind.RISING,
                 FROM_RPM,
                 FROM_RPM + RPM_A_ROW * (ROWS - 1),

@@ -99,10 +99,11 @@ public final class InspectJson {
         return Json.pretty(document);
     }
 
-    /** One line a file. */
-    public List<String> lines() {
+    /** One line for each file added since the last call; they are forgotten. */
+    public List<String> takeLines() {
         List<String> lines = new ArrayList<>();
         files.forEach(file -> lines.add(Json.line(Json.document().setAll((ObjectNode) file))));
+        files.removeAll();
         return List.copyOf(lines);
     }
 }
