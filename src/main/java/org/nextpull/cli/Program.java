@@ -1,5 +1,10 @@
 package org.nextpull.cli;
 
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.Arrays;
 import java.util.List;
 import org.nextpull.finding.Finding;
@@ -91,7 +96,7 @@ final class Program implements Runnable {
 
     /** A fault of the program: its trace goes into a file, and the user learns where that is. */
     static int fault(Console console, Throwable fault, boolean json) {
-        String logged = FaultLog.write(fault);
+        String logged = logged(fault);
         String message = "A fault of the program, not of your data; please report it with the file " + logged + ".";
         if (json) {
             console.out().println(new FindingsJson().failure("fault", message));
@@ -121,6 +126,19 @@ final class Program implements Runnable {
 
         List<Finding> findings() {
             return findings;
+        }
+    }
+
+    /** Writes the trace and gives the name of the file, or says that it could not be written. */
+    private static String logged(Throwable fault) {
+        try {
+            Path file = Files.createTempFile("nextpull-fault-", ".log");
+            try (PrintWriter writer = new PrintWriter(Files.newBufferedWriter(file, StandardCharsets.UTF_8))) {
+                fault.printStackTrace(writer);
+            }
+            return file.toString();
+        } catch (IOException full) {
+            return "(which could not be written: " + full.getMessage() + ")";
         }
     }
 }

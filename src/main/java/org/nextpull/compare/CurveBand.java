@@ -10,6 +10,7 @@ import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
+import org.nextpull.math.regression.GroupedFit;
 
 /**
  * Curves over speed with bands that hold at all speeds together: the difference of two labels, and the mean of each. The largest t over
@@ -146,14 +147,14 @@ final class CurveBand {
             IntToDoubleFunction relativeScatter) {
         int rows = residuals[0].length;
         double[][] root = RowCorrelation.root(residuals, day.fit().pooled().degreesOfFreedom());
-        double[][] maker = ResidualMaker.of(day.fit());
+        double[][] maker = residualMaker(day.fit());
         RandomGenerator random = new SplittableRandom(seed);
         return Quantiles.of(Series.generate(DRAWS, draw -> {
                     double[][] noise = new double[residuals.length][];
                     for (int pull = 0; pull < noise.length; pull++) {
                         noise[pull] = RowCorrelation.draw(root, relativeScatter.applyAsDouble(pull), random);
                     }
-                    double[] drawn = standardErrors.apply(ResidualMaker.apply(maker, noise));
+                    double[] drawn = standardErrors.apply(residuals(maker, noise));
                     double drift = errors.shared() * random.nextGaussian();
                     double most = 0;
                     for (int row = 0; row < rows; row++) {
@@ -162,5 +163,33 @@ final class CurveBand {
                     return most;
                 }))
                 .at(1 - ERROR);
+    }
+
+    /** Takes weighted readings to their weighted residuals; it hangs on the order of the pulls and their weights. */
+    private static double[][] residualMaker(GroupedFit fit) {
+        Series weights = fit.weights();
+        int size = weights.size();
+        double[][] maker = new double[size][size];
+        for (int reading = 0; reading < size; reading++) {
+            int one = reading;
+            Series residuals =
+                    fit.residuals(Series.generate(size, row -> row == one ? 1 / Math.sqrt(weights.get(row)) : 0));
+            for (int row = 0; row < size; row++) {
+                maker[row][reading] = residuals.get(row) * Math.sqrt(weights.get(row));
+            }
+        }
+        return maker;
+    }
+
+    private static double[][] residuals(double[][] maker, double[][] readings) {
+        double[][] residuals = new double[readings.length][readings[0].length];
+        for (int row = 0; row < maker.length; row++) {
+            for (int reading = 0; reading < readings.length; reading++) {
+                for (int column = 0; column < readings[0].length; column++) {
+                    residuals[row][column] += maker[row][reading] * readings[reading][column];
+                }
+            }
+        }
+        return residuals;
     }
 }

@@ -188,7 +188,7 @@ final class CandidateMaker {
     }
 
     private Optional<FoundStretch.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
-        if (samples.has(ThrottleGate.THROTTLE) || level.isEmpty()) {
+        if (samples.has(LoadGate.ThrottleGate.THROTTLE) || level.isEmpty()) {
             return Optional.empty();
         }
         return Effort.of(samples, speed).flatMap(effort -> {

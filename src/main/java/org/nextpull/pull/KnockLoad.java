@@ -31,7 +31,7 @@ public final class KnockLoad {
 
     /** Looks at the next row. */
     public boolean isLoaded(Samples samples, int row) {
-        throttle = latest(samples.find(ThrottleGate.THROTTLE, row), throttle);
+        throttle = latest(samples.find(LoadGate.ThrottleGate.THROTTLE, row), throttle);
         manifold = latest(samples.find(MANIFOLD, row), manifold);
         barometer = samples.find(BAROMETER, row).orElse(barometer);
         torque = latest(effort(samples, row), torque);

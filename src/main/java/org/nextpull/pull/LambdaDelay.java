@@ -38,7 +38,7 @@ final class LambdaDelay {
     static Optional<LambdaAlignment.Estimated> of(Stretch stretch) {
         Samples samples = stretch.samples();
         Timed lambda = Timed.of(samples, LAMBDA);
-        Timed throttle = Timed.of(samples, ThrottleGate.THROTTLE);
+        Timed throttle = Timed.of(samples, LoadGate.ThrottleGate.THROTTLE);
         if (lambda.size() < LEAST_ROWS || throttle.size() < LEAST_ROWS) {
             return Optional.empty();
         }

@@ -1,5 +1,12 @@
 package org.nextpull.pull;
 
+import java.util.ArrayDeque;
+import java.util.Arrays;
+import java.util.Deque;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
 /** Tells row by row whether the engine is at full load. */
@@ -9,4 +16,142 @@ interface LoadGate {
 
     /** Forgets what came before: another run begins. */
     void restart();
+
+    /**
+     * Full load by torque where no throttle is logged: at least half of what the log reaches. That is known from a survey of the whole log,
+     * or else the highest torque so far is taken, with single rows smoothed out.
+     */
+    static final class EffortGate implements LoadGate {
+        private static final double SHARE = 0.5;
+        private static final int SMOOTHED_ROWS = 5;
+
+        private final Effort effort;
+        private final boolean surveyed;
+        private final double[] recent = new double[SMOOTHED_ROWS];
+        private double reference;
+        private int seen;
+        private boolean open;
+
+        EffortGate(Effort effort, Optional<LoadLevel> level) {
+            this.effort = effort;
+            this.surveyed = level.isPresent();
+            this.reference = level.map(LoadLevel::newtonMetres).orElse(0.0);
+        }
+
+        @Override
+        public boolean isLoaded(Samples samples, int row) {
+            OptionalDouble torque = effort.newtonMetres(samples, row);
+            if (torque.isPresent()) {
+                if (!surveyed) {
+                    follow(torque.getAsDouble());
+                }
+                open = reference > 0 && torque.getAsDouble() >= SHARE * reference;
+            }
+            return open;
+        }
+
+        private void follow(double torque) {
+            recent[seen++ % SMOOTHED_ROWS] = torque;
+            if (seen >= SMOOTHED_ROWS) {
+                double[] sorted = recent.clone();
+                Arrays.sort(sorted);
+                reference = Math.max(reference, sorted[SMOOTHED_ROWS / 2]);
+            }
+        }
+
+        @Override
+        public void restart() {
+            open = false;
+        }
+    }
+
+    /**
+     * Full load by the speed alone, for an inertia roller whose log has neither throttle nor torque: the speed of the last half second
+     * rises by more than a fiftieth of itself a second.
+     */
+    static final class RisingGate implements LoadGate {
+        private static final double WINDOW_S = 0.5;
+        private static final double LEAST_SHARE_A_SECOND = 0.02;
+        private static final int LEAST_ROWS = 3;
+        private static final int MOST_ROWS = 200;
+
+        private final SpeedSource speed;
+        private final Deque<double[]> window = new ArrayDeque<>();
+        private boolean open;
+
+        RisingGate(SpeedSource speed) {
+            this.speed = speed;
+        }
+
+        @Override
+        public boolean isLoaded(Samples samples, int row) {
+            OptionalDouble rpm = speed.rpm(samples, row);
+            if (rpm.isPresent()) {
+                double time = samples.value(RowRef.TIME, row);
+                window.addLast(new double[] {time, rpm.getAsDouble()});
+                while (window.size() > LEAST_ROWS
+                        && (window.size() > MOST_ROWS || time - window.getFirst()[0] > WINDOW_S)) {
+                    window.removeFirst();
+                }
+                open = window.size() >= LEAST_ROWS && rises();
+            }
+            return open;
+        }
+
+        private boolean rises() {
+            double meanTime = 0;
+            double meanRpm = 0;
+            for (double[] point : window) {
+                meanTime += point[0] / window.size();
+                meanRpm += point[1] / window.size();
+            }
+            double product = 0;
+            double square = 0;
+            for (double[] point : window) {
+                product += (point[0] - meanTime) * (point[1] - meanRpm);
+                square += (point[0] - meanTime) * (point[0] - meanTime);
+            }
+            return square > 0 && meanRpm > 0 && product / square > LEAST_SHARE_A_SECOND * meanRpm;
+        }
+
+        @Override
+        public void restart() {
+            window.clear();
+            open = false;
+        }
+    }
+
+    /** Full load by the throttle. Once open the gate forgives a little, so that a noisy sensor does not chop a pull. */
+    static final class ThrottleGate implements LoadGate {
+        static final Channel THROTTLE = Channel.of(Role.THROTTLE);
+        private static final double FORGIVEN = 0.02;
+
+        private final double fullLoad;
+        private boolean open;
+        private double highest = Double.NEGATIVE_INFINITY;
+
+        ThrottleGate(double fullLoad) {
+            this.fullLoad = fullLoad;
+        }
+
+        @Override
+        public boolean isLoaded(Samples samples, int row) {
+            if (samples.isPresent(THROTTLE, row)) {
+                double throttle = samples.value(THROTTLE, row);
+                highest = Math.max(highest, throttle);
+                open = throttle >= (open ? fullLoad - FORGIVEN : fullLoad);
+            }
+            return open;
+        }
+
+        @Override
+        public void restart() {
+            open = false;
+        }
+
+        /** The highest throttle so far; minus infinity where there was none. */
+        double highest() {
+            return highest;
+        }
+    }
 }

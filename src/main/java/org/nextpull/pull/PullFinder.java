@@ -86,7 +86,7 @@ public final class PullFinder {
     public static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
         try (BlockReader reader = recording.open()) {
             boolean throttle = reader.description().columns().stream()
-                    .anyMatch(column -> column.channel().equals(Optional.of(ThrottleGate.THROTTLE)));
+                    .anyMatch(column -> column.channel().equals(Optional.of(LoadGate.ThrottleGate.THROTTLE)));
             if (throttle) {
                 return Optional.empty();
             }
@@ -201,7 +201,7 @@ public final class PullFinder {
     public List<Finding> findings() {
         List<Finding> all = new ArrayList<>(findings);
         Place place = Place.inFile(source);
-        if (gate instanceof ThrottleGate throttle
+        if (gate instanceof LoadGate.ThrottleGate throttle
                 && throttle.highest() < rules.pulls().fullLoad()
                 && Double.isFinite(throttle.highest())) {
             all.add(Finding.warning(
@@ -244,13 +244,13 @@ public final class PullFinder {
     }
 
     private LoadGate gate(Samples samples, SpeedSource from) {
-        if (samples.has(ThrottleGate.THROTTLE)) {
-            return new ThrottleGate(rules.pulls().fullLoad());
+        if (samples.has(LoadGate.ThrottleGate.THROTTLE)) {
+            return new LoadGate.ThrottleGate(rules.pulls().fullLoad());
         }
         Optional<Effort> effort = Effort.of(samples, from);
         String by = effort.map(source -> source.channel().role().id()).orElse("speed rising");
         findings.add(Finding.note(FindingCode.LOAD_WITHOUT_THROTTLE, Place.inFile(source), Detail.of("by", by)));
-        return effort.isPresent() ? new EffortGate(effort.get(), level) : new RisingGate(from);
+        return effort.isPresent() ? new LoadGate.EffortGate(effort.get(), level) : new LoadGate.RisingGate(from);
     }
 
     /** Whether the log numbers its runs and another one begins. */

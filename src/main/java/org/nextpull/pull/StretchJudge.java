@@ -35,7 +35,7 @@ final class StretchJudge {
         this.stretch = stretch;
         this.trace = trace;
         this.rules = rules;
-        this.throttleLogged = stretch.samples().has(ThrottleGate.THROTTLE);
+        this.throttleLogged = stretch.samples().has(LoadGate.ThrottleGate.THROTTLE);
         this.settling = new Settling(stretch.samples(), trace, Effort.of(stretch.samples(), speed));
         this.plateaus = new Plateaus(trace).ofAtLeast(rules.pulls().holdS() * SHORT_SHARE);
         this.sweeps = new SweepSearch(stretch, trace, plateaus, settling, rules);

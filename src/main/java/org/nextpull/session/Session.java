@@ -126,7 +126,6 @@ public final class Session {
         }
         sources.forEach(source -> findings.addAll(unwatched(plan, source)));
         findings.addAll(KnockOfDay.findings(pulls));
-        findings.addAll(WholeDay.findings(plan, pulls));
         if (sweeps(plan)) {
             Reading.missing(pulls, plan.goal().response()).ifPresent(findings::add);
         }

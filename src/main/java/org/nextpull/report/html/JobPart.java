@@ -9,6 +9,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanWriter;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
@@ -85,5 +86,16 @@ final class JobPart {
 
     private static String words(String name) {
         return name.toLowerCase(Locale.ROOT).replace('_', ' ');
+    }
+
+    /** What another shop needs to run the same again. */
+    Section toRepeat() {
+        return Section.of("To repeat this elsewhere")
+                .withParagraphs(List.of(
+                        "Run the engine on the same fuel, hold the start conditions of the plan, remake each setting before a repeat, "
+                                + "and correct to the same standard. Figures at the wheel or the roller hold for that dyno, gear and "
+                                + "tyre only. The plan below is the whole of what was asked; with it and the logs the program gives "
+                                + "this sheet again."))
+                .withVerbatim(PlanWriter.write(plan));
     }
 }

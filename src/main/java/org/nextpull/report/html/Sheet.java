@@ -46,7 +46,7 @@ public final class Sheet {
                 new PathPart(replay, shown).section(),
                 new RemarksPart(result, shown).changes(),
                 new RemarksPart(result, shown).findings(),
-                new RepeatPart(result).section(),
+                new JobPart(result.plan(), shown).toRepeat(),
                 Section.of("Cautions").withItems(Cautions.sentences()));
         Page page = new Page(
                 title,
