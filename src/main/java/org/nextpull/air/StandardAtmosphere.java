@@ -6,7 +6,7 @@ import org.nextpull.unit.Pressure;
  * The standard atmosphere of ISO 2533 up to 11,000 m: pressure at an altitude, and the altitude at which it has a given pressure or
  * density. Altitudes are geopotential, in m. Constants and the formula of its lowest layer are from memory.
  */
-public final class StandardAtmosphere {
+final class StandardAtmosphere {
     private static final double SEA_LEVEL_PASCALS = 101_325;
     private static final double SEA_LEVEL_DENSITY = 1.225;
     private static final double SEA_LEVEL_KELVINS = 288.15;

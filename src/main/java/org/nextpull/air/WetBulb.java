@@ -8,7 +8,7 @@ import org.nextpull.unit.Temperature;
  * Thermodynamic wet bulb by the energy balance of ASHRAE Handbook, Fundamentals 2017, chapter 1, equations 33 (above freezing) and 35
  * (ice on the bulb). A ventilated psychrometer reads within 3 % of the vapour pressure of this at low humidity.
  */
-public final class WetBulb {
+final class WetBulb {
     private static final int HALVINGS = 60;
     /** A wet bulb cannot fall further than this below the dry bulb in air of -40 to 60 degC. */
     private static final double LARGEST_DEPRESSION_K = 60;

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.NamedScale;
-import org.nextpull.report.json.ScaleJson;
-import org.nextpull.report.text.ScaleText;
+import org.nextpull.report.json.FuelJson;
+import org.nextpull.report.text.FuelText;
 import org.nextpull.unit.Lambda;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -71,9 +71,9 @@ final class FuelConvertCommand implements Callable<Integer> {
         Lambda mixture = mixture(scales.get(0));
         List<NamedScale> distinct = scales.stream().distinct().toList();
         if (output.isJson()) {
-            console.out().println(new ScaleJson().convert(fuel, mixture, distinct, known.findings()));
+            console.out().println(new FuelJson().convert(fuel, mixture, distinct, known.findings()));
         } else {
-            console.out().print(new ScaleText().convert(fuel, mixture, distinct));
+            console.out().print(FuelText.convert(fuel, mixture, distinct));
         }
         Messages.print(console.err(), known.findings(), output.shown());
         return ExitCodes.DONE;

@@ -1,8 +1,14 @@
 package org.nextpull.curve;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.ToDoubleFunction;
+import org.nextpull.math.Series;
+import org.nextpull.math.WindowQuadratic;
+import org.nextpull.unit.Power;
 import org.nextpull.unit.SpeedBand;
+import org.nextpull.unit.Torque;
 
 /**
  * Torque and power over speed as measured, before any correction for the air. It has only the points that the pull covers.
@@ -13,6 +19,10 @@ import org.nextpull.unit.SpeedBand;
  * @param noise how sure they are
  */
 public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise) {
+    private static final double EDGE_RPM = 1e-3;
+    private static final double HALF_WINDOW_RPM = 200;
+    private static final int LEAST_TO_SMOOTH = 5;
+
     /**
      * Accepts points in the order given, which must be that of rising speed.
      *
@@ -27,17 +37,76 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
 
     /** The mean over a band; empty where the curve has no point in it. */
     public Optional<BandMean> bandMean(SpeedBand band) {
-        return BandAverage.of(this, band);
+        int first = 0;
+        while (first < points.size() && points.get(first).rpm() < band.fromRpm() - EDGE_RPM) {
+            first++;
+        }
+        int end = first;
+        while (end < points.size() && points.get(end).rpm() <= band.toRpm() + EDGE_RPM) {
+            end++;
+        }
+        return end == first ? Optional.empty() : Optional.of(mean(band, first, end));
     }
 
-    /** The point of most torque of the smoothed curve. */
+    private BandMean mean(SpeedBand band, int first, int end) {
+        List<CurvePoint> inBand = points.subList(first, end);
+        double count = inBand.size();
+        double torque = inBand.stream()
+                        .mapToDouble(point -> point.torque().newtonMetres())
+                        .sum()
+                / count;
+        double power =
+                inBand.stream().mapToDouble(point -> point.power().watts()).sum() / count;
+        double wattsPerNewtonMetre = Math.PI / 30 * axes.shaftRevPerSpeedRev();
+        Series torqueWeights = Series.constant(inBand.size(), 1 / count);
+        Series powerWeights =
+                Series.generate(inBand.size(), index -> inBand.get(index).rpm() * wattsPerNewtonMetre / count);
+        int wanted = points.size() == 1 ? 1 : grid.pointsIn(band).length;
+        return new BandMean(
+                band,
+                Torque.ofNewtonMetres(torque),
+                Power.ofWatts(power),
+                Torque.ofNewtonMetres(noise.errorOfSum(first, torqueWeights)),
+                Power.ofWatts(noise.errorOfSum(first, powerWeights)),
+                Math.min(1, count / Math.max(1, wanted)));
+    }
+
+    /** The point of most torque, after a local quadratic has taken the noise of single points away. */
     public CurvePoint peakTorque() {
-        return CurvePeak.ofTorque(this);
+        return highest(point -> point.torque().newtonMetres());
     }
 
-    /** The point of most power of the smoothed curve. */
+    /** The point of most power, likewise. */
     public CurvePoint peakPower() {
-        return CurvePeak.ofPower(this);
+        return highest(point -> point.power().watts());
+    }
+
+    private CurvePoint highest(ToDoubleFunction<CurvePoint> figure) {
+        List<CurvePoint> smoothed = smoothed();
+        CurvePoint best = smoothed.get(0);
+        for (CurvePoint point : smoothed) {
+            if (figure.applyAsDouble(point) > figure.applyAsDouble(best)) {
+                best = point;
+            }
+        }
+        return best;
+    }
+
+    private List<CurvePoint> smoothed() {
+        if (points.size() < LEAST_TO_SMOOTH) {
+            return points;
+        }
+        Series rpm = Series.of(points.stream().mapToDouble(CurvePoint::rpm));
+        Series torque =
+                Series.of(points.stream().mapToDouble(point -> point.torque().newtonMetres()));
+        WindowQuadratic fit = new WindowQuadratic(rpm, torque);
+        return points.stream()
+                .map(point -> axes.point(
+                        point.rpm(),
+                        Torque.ofNewtonMetres(fit.at(point.rpm(), HALF_WINDOW_RPM, LEAST_TO_SMOOTH)
+                                .value()),
+                        point.rows()))
+                .toList();
     }
 
     /**
@@ -48,6 +117,34 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
      * @throws IllegalArgumentException for a distance of 0 or less, where the curve has more than one point
      */
     public List<CurvePoint> rowsEvery(int everyRpm) {
-        return CurveRows.every(everyRpm, this);
+        double low = points.get(0).rpm();
+        double high = points.get(points.size() - 1).rpm();
+        if (!(low < high)) {
+            return points;
+        }
+        double tolerance = 1.5 * grid.stepRpm();
+        List<CurvePoint> rows = new ArrayList<>();
+        int above = 0;
+        for (double rpm : new SpeedGrid(everyRpm).pointsIn(new SpeedBand(Math.max(0, low), high))) {
+            while (points.get(above).rpm() < rpm && above < points.size() - 1) {
+                above++;
+            }
+            CurvePoint upper = points.get(above);
+            CurvePoint lower = above == 0 || upper.rpm() == rpm ? upper : points.get(above - 1);
+            if (upper.rpm() - lower.rpm() <= tolerance) {
+                rows.add(between(lower, upper, rpm));
+            }
+        }
+        return List.copyOf(rows);
+    }
+
+    private CurvePoint between(CurvePoint lower, CurvePoint upper, double rpm) {
+        if (lower.rpm() == upper.rpm()) {
+            return upper;
+        }
+        double share = (rpm - lower.rpm()) / (upper.rpm() - lower.rpm());
+        double torque =
+                lower.torque().newtonMetres() * (1 - share) + upper.torque().newtonMetres() * share;
+        return axes.point(rpm, Torque.ofNewtonMetres(torque), Math.min(lower.rows(), upper.rows()));
     }
 }

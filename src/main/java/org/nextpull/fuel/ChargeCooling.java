@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
  * evaporated part x, the heat of evaporation h, the specific heats cp of air and c of liquid fuel (engine handbook, Heywood 1988,
  * section 6.2, from memory). An upper bound: hot ports and walls give part of the heat.
  */
-public final class ChargeCooling {
+final class ChargeCooling {
     /** Specific heat of liquid fuel in J/(kg.K); petrol and alcohols lie between 2,200 and 2,600 (from memory). */
     private static final double LIQUID_HEAT_CAPACITY = 2400;
 

@@ -32,11 +32,6 @@ public record LambdaScale(double ratioAtLambdaOne) {
         return new LambdaScale(ratioAtLambdaOne);
     }
 
-    /** The scale that most gauges are set to, 14.7 (common practice, no source). */
-    public static LambdaScale petrolGauge() {
-        return new LambdaScale(PETROL_GAUGE);
-    }
-
     /** What the scale shows at a lambda: kg of air for a kg of the fuel it was made for, positive. */
     public double airFuelRatio(Lambda lambda) {
         return lambda.value() * ratioAtLambdaOne;

@@ -1,7 +1,6 @@
 package org.nextpull.fuel;
 
 import org.nextpull.unit.Power;
-import org.nextpull.unit.Unit;
 
 /**
  * Fuel for each unit of work at the crank (brake specific fuel consumption).
@@ -18,31 +17,6 @@ public record SpecificConsumption(double kilogramsPerJoule) {
         if (!(kilogramsPerJoule > 0) || !Double.isFinite(kilogramsPerJoule)) {
             throw new IllegalArgumentException("a specific consumption is positive: " + kilogramsPerJoule);
         }
-    }
-
-    /**
-     * In the usual unit: petrol at full load 270 to 330 (common practice, no source).
-     *
-     * @param grams in g/(kW.h), positive and finite
-     * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
-     */
-    public static SpecificConsumption ofGramsPerKilowattHour(double grams) {
-        return new SpecificConsumption(Unit.GRAM_PER_KILOWATT_HOUR.toSi(grams));
-    }
-
-    /**
-     * In pounds: petrol at full load 0.45 to 0.55 (common practice, no source).
-     *
-     * @param pounds in lb/(hp.h), positive and finite
-     * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
-     */
-    public static SpecificConsumption ofPoundsPerHorsepowerHour(double pounds) {
-        return new SpecificConsumption(Unit.POUND_PER_HORSEPOWER_HOUR.toSi(pounds));
-    }
-
-    /** In g/(kW.h). */
-    public double gramsPerKilowattHour() {
-        return Unit.GRAM_PER_KILOWATT_HOUR.fromSi(kilogramsPerJoule);
     }
 
     /** Consumption on another fuel that makes the same power from the same air. */

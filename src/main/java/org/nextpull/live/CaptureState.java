@@ -13,8 +13,4 @@ import org.nextpull.intake.wire.ArrivalTime;
  * @param failing why it is not written at the moment; empty while all is well
  * @param since since when it is as it is
  */
-public record CaptureState(Path folder, long bytes, Optional<Finding> failing, ArrivalTime since) {
-    public boolean isWriting() {
-        return failing.isEmpty();
-    }
-}
+public record CaptureState(Path folder, long bytes, Optional<Finding> failing, ArrivalTime since) {}

@@ -24,13 +24,4 @@ public record Interval(double low, double high) {
     public boolean contains(double value) {
         return low <= value && value <= high;
     }
-
-    /** Whether this one lies wholly within the other. */
-    public boolean isInside(Interval other) {
-        return other.low <= low && high <= other.high;
-    }
-
-    public boolean overlaps(Interval other) {
-        return low <= other.high && other.low <= high;
-    }
 }

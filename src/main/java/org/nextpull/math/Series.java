@@ -154,11 +154,6 @@ public final class Series {
         return of(stream().sorted());
     }
 
-    /** Whether every number is larger than the one before. */
-    public boolean isIncreasing() {
-        return IntStream.range(1, values.length).allMatch(index -> values[index] > values[index - 1]);
-    }
-
     /** How many different numbers there are. */
     public int distinct() {
         return (int) stream().distinct().count();

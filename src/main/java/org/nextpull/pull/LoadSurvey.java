@@ -10,7 +10,7 @@ import org.nextpull.plan.Gearing;
  * A first look over a log without a throttle: how much torque does it reach? Keeps a histogram of one percent steps, so a log of any
  * length takes the same memory and the order of its blocks does not matter.
  */
-public final class LoadSurvey {
+final class LoadSurvey {
     private static final double LEAST_NM = 0.01;
     private static final double STEP = 1.01;
     private static final int BINS = 1700;

@@ -16,8 +16,4 @@ public enum PullKind {
     public boolean isSweep() {
         return this == RISING || this == FALLING;
     }
-
-    public boolean isStepped() {
-        return this == STEPS_UP || this == STEPS_DOWN;
-    }
 }

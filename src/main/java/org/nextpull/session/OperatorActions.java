@@ -114,14 +114,6 @@ public final class OperatorActions {
                 .toList();
     }
 
-    /** What was lifted, with the reasons. */
-    public List<OperatorAction.Lift> lifts() {
-        return acts.stream()
-                .filter(OperatorAction.Lift.class::isInstance)
-                .map(OperatorAction.Lift.class::cast)
-                .toList();
-    }
-
     /** The plan with the limits as they were changed; a change that the plan does not take leaves it as it is. */
     public SweepPlan plan(SweepPlan plan) {
         SweepPlan changed = plan;

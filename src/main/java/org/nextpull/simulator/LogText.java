@@ -11,7 +11,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
 /** Writes samples as the text of a log. */
-public final class LogText {
+final class LogText {
     /** What stands on top of every log that no real engine made. */
     static final String INVENTED = "invented demo data: a model engine on a simulated brake, no real engine was run";
 

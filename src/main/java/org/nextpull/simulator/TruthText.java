@@ -6,7 +6,7 @@ import org.nextpull.engine.bench.Truth;
 import org.nextpull.unit.Span;
 
 /** Writes the truth behind a log as TOML: what a sweep of it should find. */
-public final class TruthText {
+final class TruthText {
     private TruthText() {}
 
     /**

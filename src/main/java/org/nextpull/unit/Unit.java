@@ -170,11 +170,6 @@ public enum Unit {
         return (si - offset) / factor;
     }
 
-    /** Turns a difference, to which an offset does not apply, into the project's unit. */
-    public double differenceToSi(double difference) {
-        return difference * factor;
-    }
-
     /** Turns a difference in the project's unit into this unit. */
     public double differenceFromSi(double si) {
         return si / factor;

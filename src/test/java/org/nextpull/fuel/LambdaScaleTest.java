@@ -20,7 +20,7 @@ class LambdaScaleTest {
     private static final Blends LISTED = Blends.listed();
 
     private static final Map<String, LambdaScale> COLUMNS = Map.of(
-            "afr_14.7", LambdaScale.petrolGauge(),
+            "afr_14.7", LambdaScale.of(14.7),
             "afr_14.6", LambdaScale.of(14.6),
             "afr_14.01_E10", fuel("e10").scale(),
             "afr_9.80_E85", fuel("e85").scale(),
@@ -44,16 +44,16 @@ class LambdaScaleTest {
     /** Common practice, no source: 12.6 on the petrol scale is 8.4 on E85's own. */
     @Test
     void aPetrolGaugeOnEthanolBlendIsReadAsTheTradeReadsIt() {
-        Lambda lambda = LambdaScale.petrolGauge().lambda(12.6);
+        Lambda lambda = LambdaScale.of(14.7).lambda(12.6);
         assertThat(lambda.value()).isCloseTo(0.857, within(5e-4));
         assertThat(fuel("e85").scale().airFuelRatio(lambda)).isCloseTo(8.4, within(0.01));
     }
 
     @Test
     void aPetrolGaugeShowsThePetrolFigureOnAnyFuel() {
-        double shown = LambdaScale.petrolGauge().airFuelRatio(Lambda.of(0.88));
+        double shown = LambdaScale.of(14.7).airFuelRatio(Lambda.of(0.88));
         assertThat(shown).isCloseTo(12.936, within(1e-9));
-        Lambda lambda = LambdaScale.petrolGauge().lambda(shown);
+        Lambda lambda = LambdaScale.of(14.7).lambda(shown);
         assertThat(lambda.value()).isCloseTo(0.88, within(1e-12));
         for (Fuel fuel : LISTED.all()) {
             assertThat(fuel.scale().airFuelRatio(lambda))
@@ -71,7 +71,7 @@ class LambdaScaleTest {
     void aScaleIsPositive() {
         assertThatThrownBy(() -> LambdaScale.of(0)).isInstanceOf(IllegalArgumentException.class);
         assertThatThrownBy(() -> LambdaScale.of(Double.NaN)).isInstanceOf(IllegalArgumentException.class);
-        assertThatThrownBy(() -> LambdaScale.petrolGauge().lambda(-1)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> LambdaScale.of(14.7).lambda(-1)).isInstanceOf(IllegalArgumentException.class);
     }
 
     private static Fuel fuel(String name) {

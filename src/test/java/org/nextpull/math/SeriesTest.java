@@ -67,8 +67,7 @@ class SeriesTest {
         assertThat(series.pick(IntStream.of(3, 0))).isEqualTo(Series.of(8, 5));
         assertThat(series.filter(value -> value > 6)).isEqualTo(Series.of(7, 8));
         assertThat(Series.of(1).append(Series.of(0))).isEqualTo(Series.of(1, 0));
-        assertThat(Series.of(1, 0).sorted().isIncreasing()).isTrue();
-        assertThat(Series.of(1, 1).isIncreasing()).isFalse();
+        assertThat(Series.of(1, 0).sorted()).isEqualTo(Series.of(0, 1));
         assertThat(Series.of(1, 1, 2).distinct()).isEqualTo(2);
     }
 

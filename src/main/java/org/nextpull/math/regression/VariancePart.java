@@ -1,7 +1,5 @@
 package org.nextpull.math.regression;
 
-import java.util.List;
-
 /**
  * One of the independent parts that the variance of an estimate adds up from.
  *
@@ -18,26 +16,5 @@ public record VariancePart(double variance, double degreesOfFreedom) {
         if (!(variance >= 0) || !(degreesOfFreedom > 0)) {
             throw new IllegalArgumentException("not a variance part: " + variance + " on " + degreesOfFreedom);
         }
-    }
-
-    /**
-     * Degrees of freedom of the sum (Satterthwaite, Biometrics 2, 1946). With no variance at all, those of the smallest part.
-     *
-     * @throws IllegalArgumentException when there are no parts
-     */
-    public static double satterthwaite(List<VariancePart> parts) {
-        double total = 0;
-        double spread = 0;
-        for (VariancePart part : parts) {
-            total += part.variance;
-            spread += part.variance * part.variance / part.degreesOfFreedom;
-        }
-        if (spread > 0) {
-            return total * total / spread;
-        }
-        return parts.stream()
-                .mapToDouble(VariancePart::degreesOfFreedom)
-                .min()
-                .orElseThrow(() -> new IllegalArgumentException("no variance parts"));
     }
 }

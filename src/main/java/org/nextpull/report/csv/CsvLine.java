@@ -8,7 +8,7 @@ import java.util.stream.Collectors;
  * One line of CSV by RFC 4180, section 2: cells with a comma, a quote or a line break stand in quotes, quotes are doubled, and the line
  * ends with CR LF. Text that a spreadsheet would run as a formula gets an apostrophe before it; numbers stay as they are.
  */
-public final class CsvLine {
+final class CsvLine {
     private static final Pattern NUMBER = Pattern.compile("[-+]?[0-9]*\\.?[0-9]+([eE][-+]?[0-9]+)?");
     private static final String FORMULA_STARTS = "=+-@\t\r";
 

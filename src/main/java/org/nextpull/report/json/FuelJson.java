@@ -11,8 +11,10 @@ import org.nextpull.fuel.EnergyContent;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelFacts;
 import org.nextpull.fuel.FuelProperty;
+import org.nextpull.fuel.NamedScale;
 import org.nextpull.fuel.Sourced;
 import org.nextpull.report.FuelWords;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Unit;
 
 /** The documents of {@code fuel list}, {@code fuel show} and {@code fuel blend}. */
@@ -107,5 +109,20 @@ public final class FuelJson {
             case BEST_POWER_LAMBDA -> Unit.LAMBDA;
             case ALCOHOL_BY_VOLUME -> Unit.PERCENT;
         };
+    }
+
+    /** One mixture of a fuel on every scale. */
+    public String convert(Fuel fuel, Lambda lambda, List<NamedScale> scales, List<Finding> said) {
+        ObjectNode document = Json.document().put("fuel", fuel.name());
+        Json.put(document, "lambda", lambda.value(), 4);
+        Json.put(document, "true_afr", fuel.scale().airFuelRatio(lambda), 3);
+        ArrayNode array = document.putArray("scales");
+        for (NamedScale scale : scales) {
+            ObjectNode node = array.addObject().put("scale", scale.name());
+            Json.put(node, "set_to", scale.scale().ratioAtLambdaOne(), 3);
+            Json.put(node, "shows", scale.shows(lambda), 3);
+        }
+        findings.addAll(document.putArray("findings"), said);
+        return Json.pretty(document);
     }
 }
