@@ -47,6 +47,7 @@ final class Program implements Runnable {
                 .addSubcommand(new LiveCommand(console, CommandSpec.create()))
                 .addSubcommand(new CompareCommand(console, CommandSpec.create()))
                 .addSubcommand(new ReportCommand(console))
+                .addSubcommand(new PlanCommand(console, CommandSpec.create()))
                 .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
                 .addSubcommand(FuelCommand.commandLine(console))
                 .addSubcommand(new AirCommand(console))

@@ -25,14 +25,19 @@ public final class WatchText {
     }
 
     private static String gap(WatchGap gap) {
+        return name(gap.limit()) + " (" + reason(gap) + ")";
+    }
+
+    /** Why a limit was not watched, and in which pulls. */
+    public static String reason(WatchGap gap) {
         String pulls = gap.inAll()
                 ? "in every pull"
                 : "in pull " + gap.pulls().stream().map(String::valueOf).collect(Collectors.joining(", "));
-        return name(gap.limit()) + " (" + why(gap.limit(), gap.what().life()) + ", " + pulls + ")";
+        return why(gap.limit(), gap.what().life()) + ", " + pulls;
     }
 
     /** The limit as it stands within a sentence. */
-    static String name(Limit limit) {
+    public static String name(Limit limit) {
         String name = AdviceText.name(limit);
         return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }

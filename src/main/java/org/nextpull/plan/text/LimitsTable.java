@@ -1,8 +1,10 @@
 package org.nextpull.plan.text;
 
+import java.util.Map;
 import java.util.Optional;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.LeanLimit;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.Limits;
 import org.nextpull.plan.Temperatures;
 import org.nextpull.plan.text.PlanTable.Presence;
@@ -81,6 +83,20 @@ final class LimitsTable {
             .maybe(FUEL_PRESSURE, Limits::fuelPressureLeast)
             .maybe(BOOST, Limits::boostMost)
             .number(INJECTOR_DUTY, Limits::injectorDutyMost);
+
+    /** The key that sets each limit. */
+    static final Map<Limit, PlanKey<?>> KEYS = Map.ofEntries(
+            Map.entry(Limit.KNOCK, KNOCK_EVENTS),
+            Map.entry(Limit.LEAN, LEAN),
+            Map.entry(Limit.EXHAUST, EXHAUST),
+            Map.entry(Limit.COOLANT, COOLANT),
+            Map.entry(Limit.OIL, OIL),
+            Map.entry(Limit.INLET_AIR, INLET),
+            Map.entry(Limit.OIL_PRESSURE, OIL_PRESSURE),
+            Map.entry(Limit.FUEL_PRESSURE, FUEL_PRESSURE),
+            Map.entry(Limit.BOOST, BOOST),
+            Map.entry(Limit.SPEED, MOST_RPM),
+            Map.entry(Limit.INJECTOR_DUTY, INJECTOR_DUTY));
 
     private LimitsTable() {}
 

@@ -1,6 +1,10 @@
 package org.nextpull.plan.text;
 
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
+import java.util.Optional;
+import org.nextpull.plan.Limit;
 
 /** The one list of all that a plan can say, in the order of the handbook. */
 public final class PlanKeys {
@@ -25,6 +29,18 @@ public final class PlanKeys {
 
     public static List<PlanTable<?>> tables() {
         return TABLES;
+    }
+
+    /** The key of the table {@code [limits]} that sets a limit. */
+    public static PlanKey<?> of(Limit limit) {
+        return Objects.requireNonNull(LimitsTable.KEYS.get(limit));
+    }
+
+    /** The limit that a key of the table {@code [limits]} sets; empty for one that only says more of another. */
+    public static Optional<Limit> limitOf(PlanKey<?> key) {
+        return Arrays.stream(Limit.values())
+                .filter(limit -> of(limit).name().equals(key.name()))
+                .findFirst();
     }
 
     static List<String> tableNames() {

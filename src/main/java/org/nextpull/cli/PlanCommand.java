@@ -1,0 +1,123 @@
+package org.nextpull.cli;
+
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.Callable;
+import org.nextpull.alarm.AlarmRules;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.DayReader;
+import org.nextpull.app.LabelledLog;
+import org.nextpull.app.PlanFile;
+import org.nextpull.app.WrittenFiles;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.SampleMemory;
+import org.nextpull.intake.csv.Input;
+import org.nextpull.intake.csv.Inputs;
+import org.nextpull.intake.csv.LogFiles;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanDraft;
+import org.nextpull.pull.Candidate;
+import org.nextpull.pull.PullRules;
+import org.nextpull.report.text.FirstPlanText;
+import org.nextpull.report.text.PlanCheckText;
+import org.nextpull.session.LogReading;
+import org.nextpull.session.SessionResult;
+import org.nextpull.session.SourcePulls;
+import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
+import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
+import picocli.CommandLine.Spec;
+
+/** {@code plan}: a first plan from logs, or what a plan watches and what it does not. */
+@Command(
+        name = "plan",
+        mixinStandardHelpOptions = true,
+        description =
+                "Writes a first plan from logs, or checks one: what it watches, and whether a log has what it needs.")
+final class PlanCommand implements Callable<Integer> {
+    private static final String STANDARD_OUTPUT = "-";
+
+    private final Console console;
+
+    @Spec
+    private CommandSpec spec;
+
+    @Parameters(arity = "0..*", paramLabel = "LOG", description = "CSV logs, gz or zip of them, folders, globs.")
+    private List<String> logs = List.of();
+
+    @Option(names = "--out", paramLabel = "FILE", description = "Write the plan into this file; - is standard output.")
+    private String out = STANDARD_OUTPUT;
+
+    @Option(names = "--check", paramLabel = "PLAN", description = "Check this plan instead; with a log, against it.")
+    private Optional<String> checked = Optional.empty();
+
+    @Mixin
+    private NotebookOption notebook = new NotebookOption();
+
+    PlanCommand(Console console, CommandSpec spec) {
+        this.console = console;
+        this.spec = spec;
+    }
+
+    @Override
+    public Integer call() {
+        if (checked.isEmpty() && logs.isEmpty()) {
+            throw new ParameterException(spec.commandLine(), "Name a log to make a plan from, or a plan with --check.");
+        }
+        return checked.isPresent() ? check(checked.get()) : write();
+    }
+
+    private int write() {
+        SweepPlan rules = SweepPlan.defaults();
+        Inputs inputs = new LogFiles(rules.log().hints()).read(logs);
+        List<SourcePulls> sources = new ArrayList<>();
+        for (Input.Log log : inputs.logs()) {
+            long room = SampleMemory.most()
+                    - sources.stream().mapToLong(SourcePulls::heldBytes).sum();
+            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), room));
+        }
+        if (sources.stream().flatMap(source -> source.candidates().stream()).noneMatch(Candidate::isUsable)) {
+            List<Finding> why = new ArrayList<>(inputs.findings());
+            sources.forEach(source -> why.addAll(source.findings()));
+            why.add(Finding.error(FindingCode.PLAN_WITHOUT_PULL, Place.inFile(logs.get(0))));
+            throw new Program.BadInput(why);
+        }
+        String text = new FirstPlanText(sources).text();
+        if (out.equals(STANDARD_OUTPUT)) {
+            console.out().print(text);
+        } else {
+            Path file = TextFile.path(out);
+            TextFile.require(WrittenFiles.of(file), inputs.files());
+            TextFile.write(file, text, console);
+        }
+        Messages.print(console.err(), inputs.findings());
+        return inputs.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+    }
+
+    private int check(String name) {
+        PlanFile file = Messages.said(console.err(), PlanFile.read(name));
+        PlanDraft draft = Program.usable(PlanDraft.of(file.text(), name));
+        Optional<DayInput> day = logs.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Program.usable(DayReader.day(
+                        notebook.access(),
+                        Optional.of(name),
+                        logs.stream().map(LabelledLog::unlabelled).toList())));
+        Optional<SessionResult> result = day.map(DayInput::result);
+        console.out().println(name + ": no error.\n");
+        console.out().print(PlanCheckText.of(file.plan(), draft, result));
+        PlanCheckText.open(file.plan()).ifPresent(open -> console.out().println("\n" + open));
+        day.ifPresent(read -> Messages.print(console.err(), read.findings()));
+        return result.filter(each -> each.pulls().isEmpty()).isPresent()
+                        || day.filter(DayInput::someFailed).isPresent()
+                ? ExitCodes.BAD_INPUT
+                : ExitCodes.DONE;
+    }
+}

@@ -1,0 +1,63 @@
+package org.nextpull.report.text;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.alarm.AlarmCover;
+import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanDraft;
+import org.nextpull.plan.text.PlanKey;
+import org.nextpull.plan.text.PlanKeys;
+import org.nextpull.report.WatchText;
+import org.nextpull.session.SessionResult;
+import org.nextpull.session.WatchGap;
+
+/** What a plan watches and what it does not: every limit, the value that the plan gives it, and the channel that has to watch it. */
+public final class PlanCheckText {
+    private PlanCheckText() {}
+
+    /**
+     * The table of the limits.
+     *
+     * @param plan the plan
+     * @param draft its text
+     * @param day a day that was logged under it, where there is one
+     */
+    public static String of(SweepPlan plan, PlanDraft draft, Optional<SessionResult> day) {
+        List<WatchGap> gaps = day.map(SessionResult::watchGaps).orElse(List.of());
+        TextTable table = new TextTable("limit", "key", "value", "watched by");
+        for (Limit limit : Limit.values()) {
+            PlanKey<?> key = PlanKeys.of(limit);
+            boolean watched = plan.watched().contains(limit);
+            Optional<WatchGap> gap =
+                    gaps.stream().filter(each -> each.limit() == limit).findFirst();
+            String channel = AlarmCover.channel(limit).id();
+            table.row(
+                    WatchText.name(limit),
+                    key.name(),
+                    draft.typed("limits", key.name())
+                            .map(value -> value + " " + key.unitSign())
+                            .orElse(watched ? "the mixture is swept" : "-")
+                            .strip(),
+                    !watched
+                            ? "no limit is set: not watched"
+                            : gap.map(missing -> "NOT WATCHED: " + WatchText.reason(missing))
+                                    .orElse(day.isPresent() ? channel + ", in every pull" : "needs " + channel));
+        }
+        return table.text();
+    }
+
+    /** Limits that no plan should do without, by name, that this one leaves open. */
+    public static Optional<String> open(SweepPlan plan) {
+        List<String> missing = Arrays.stream(Limit.values())
+                .filter(limit -> limit == Limit.KNOCK || limit == Limit.EXHAUST || limit == Limit.SPEED)
+                .filter(limit -> !plan.watched().contains(limit))
+                .map(WatchText::name)
+                .toList();
+        return missing.isEmpty()
+                ? Optional.empty()
+                : Optional.of("No limit is set for " + String.join(", ", missing)
+                        + ". What the plan leaves open nothing watches: set it, or watch it yourself.");
+    }
+}

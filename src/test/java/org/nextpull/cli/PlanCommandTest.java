@@ -1,0 +1,99 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.plan.text.PlanText;
+
+class PlanCommandTest {
+    private static final String LOG = "sample-logs/hillclimb-e10-timing.csv";
+    private static final String CHECK = "plan --check sweep-plans/hillclimb-e10-timing.toml ";
+
+    private static SweepPlan plan(String log) {
+        return PlanText.read(Run.of("plan " + log).out(), "first.toml").value().orElseThrow();
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"hillclimb-e10-timing", "hillclimb-e10-map", "hillclimb-e10-mixture", "hillclimb-knock"})
+    void aFirstPlanIsOneThatTheLogCanBeReadWith(String name, @TempDir Path folder) throws IOException {
+        String log = "sample-logs/" + name + ".csv";
+        Path file = folder.resolve("first.toml");
+        assertThat(Run.of("plan --out " + file + " " + log).status()).isZero();
+        Run advise = Run.of("advise --plan " + file + " " + log);
+        assertThat(advise.status()).as(advise.err()).isZero();
+    }
+
+    @Test
+    void aLogOfRollerSpeedsAsksForTheGearing() {
+        assertThat(Run.of("plan sample-logs/hatchback-roller-mixture.csv").out())
+                .contains("# engine_rev_per_roller_rev =")
+                .contains("These are speeds of the roller");
+    }
+
+    /** Whoever follows it blindly gets no further than the log went. */
+    @Test
+    void aFirstPlanAllowsNoMoreAdvanceThanWasRunAndNoMixtureSweep() {
+        SweepPlan plan = plan(LOG);
+        TimingPlan timing = plan.timing().orElseThrow();
+        assertThat(timing.start().deg()).isEqualTo(20);
+        assertThat(timing.most().deg()).isEqualTo(greatestAdvance());
+        assertThat(plan.mixture()).isEmpty();
+        assertThat(plan.limits().set()).extracting(Enum::name).containsExactly("KNOCK");
+    }
+
+    private static double greatestAdvance() {
+        double most = 0;
+        for (var pull : Run.of("advise --json --plan sweep-plans/hillclimb-e10-timing.toml " + LOG)
+                .json()
+                .path("pulls")) {
+            most = Math.max(most, pull.path("advance_deg").asDouble());
+        }
+        return Math.ceil(most * 2 - 0.2) / 2;
+    }
+
+    @Test
+    void everyPullRunsThroughTheBandOfAFirstPlan() {
+        SweepPlan plan = plan(LOG);
+        for (var pull :
+                Run.of("inspect --json " + LOG).json().path("files").get(0).path("pulls")) {
+            if (pull.path("used").asBoolean()) {
+                assertThat(pull.path("from_rpm").asDouble())
+                        .isLessThan(plan.band().orElseThrow().speeds().fromRpm() + 25);
+                assertThat(pull.path("to_rpm").asDouble())
+                        .isGreaterThan(plan.band().orElseThrow().speeds().toRpm() - 25);
+            }
+        }
+    }
+
+    @Test
+    void theLimitsThatNothingWatchesAreNamed(@TempDir Path folder) throws IOException {
+        assertThat(Run.of(CHECK + LOG).out())
+                .contains("exhaust_temperature, in every pull")
+                .contains("no limit is set")
+                .doesNotContain("NOT WATCHED");
+        Path cut = folder.resolve("no-exhaust.csv");
+        Files.writeString(cut, Files.readString(Path.of(LOG)).replaceFirst("Exhaust temp", "Gizmo"));
+        assertThat(Run.of(CHECK + cut).out())
+                .contains("NOT WATCHED: not logged, in every pull")
+                .contains("knock_events, in every pull");
+    }
+
+    @Test
+    void misuseIsSaidInASentence(@TempDir Path folder) throws IOException {
+        Path empty = Files.writeString(folder.resolve("idle.csv"), "Time,RPM,Torque Nm\n0,900,5\n0.1,900,5\n");
+        assertThat(Run.of("plan").status()).isEqualTo(2);
+        assertThat(Run.of("plan " + empty).err()).contains("holds no pull that a plan could be made from");
+        assertThat(Run.of("plan --out " + empty + " " + LOG + " " + empty).err())
+                .contains("is not written over");
+        assertThat(Run.of("plan --check " + folder.resolve("none.toml")).status())
+                .isEqualTo(1);
+    }
+}
