@@ -1,15 +1,19 @@
 package org.nextpull.notebook;
 
 import java.io.IOException;
+import java.sql.SQLException;
 import java.time.Instant;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Optimum;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -53,6 +57,7 @@ final class AdviceRows {
     private static void put(Entry entry, String prefix, Optional<Proposal> setting) {
         entry.put(prefix + "advance_deg", setting.flatMap(Proposal::advance).map(Advance::deg))
                 .put(prefix + "offset_deg", setting.flatMap(Proposal::offset).map(Advance::deg))
+                .put(prefix + "map", setting.flatMap(Proposal::map).map(AdviceRows::text))
                 .put(prefix + "lambda", setting.flatMap(Proposal::lambda).map(Lambda::value));
     }
 
@@ -84,15 +89,31 @@ final class AdviceRows {
                         row.integer("pulls"),
                         row.text("action"),
                         row.text("code"),
-                        new Proposal(
-                                row.find("advance_deg", Advance::ofDeg),
-                                row.find("offset_deg", Advance::ofDeg),
-                                row.find("lambda", Lambda::of)),
-                        new Proposal(
-                                row.find("leave_advance_deg", Advance::ofDeg),
-                                row.find("leave_offset_deg", Advance::ofDeg),
-                                row.find("leave_lambda", Lambda::of)),
+                        setting(row, ""),
+                        setting(row, "leave_"),
                         row.find("leave_by")),
                 session);
+    }
+
+    private static Proposal setting(QueryRow row, String prefix) throws SQLException {
+        return new Proposal(
+                row.find(prefix + "advance_deg", Advance::ofDeg),
+                row.find(prefix + "offset_deg", Advance::ofDeg),
+                row.find(prefix + "map").map(AdviceRows::map),
+                row.find(prefix + "lambda", Lambda::of));
+    }
+
+    /** Cells as speed and degrees: {@code 3500.0 22.0, 4000.0 23.5}. */
+    private static String text(SparkMap map) {
+        return map.cells().stream()
+                .map(cell -> cell.rpm() + " " + cell.advance().deg())
+                .collect(Collectors.joining(", "));
+    }
+
+    private static SparkMap map(String text) {
+        return new SparkMap(Arrays.stream(text.split(", "))
+                .map(cell -> cell.split(" "))
+                .map(cell -> new SparkMap.Cell(Double.parseDouble(cell[0]), Advance.ofDeg(Double.parseDouble(cell[1]))))
+                .toList());
     }
 }

@@ -17,7 +17,8 @@ final class Schema {
     /** The letters npul. */
     static final int APPLICATION = 0x6e70756c;
 
-    private static final List<String> STEPS = List.of("001-sessions.sql", "002-lessons.sql", "003-knock.sql");
+    private static final List<String> STEPS =
+            List.of("001-sessions.sql", "002-lessons.sql", "003-knock.sql", "004-maps.sql");
 
     private Schema() {}
 

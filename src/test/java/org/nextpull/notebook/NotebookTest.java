@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.advice.Verdict;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
@@ -75,6 +76,30 @@ class NotebookTest {
             assertThat(kept.input().amendments().struck()).containsOnlyKeys(3);
             SessionResult struck = Session.evaluate(kept.input(), kept.sources());
             assertThat(struck.pulls().get(2).isUsed()).isFalse();
+        }
+    }
+
+    @Test
+    void theMapsOfAnAdviceAreKept() throws IOException {
+        SampleDays.Day day = SampleDays.of("hillclimb-e10-map");
+        try (Notebook notebook = Notebook.open(folder.resolve("notebook.db"))) {
+            long id = notebook.begin(day.start());
+            Verdict early = day.first(2).result().verdict().orElseThrow();
+            notebook.keepPull(
+                    id, SampleDays.MORNING, day.first(2).input(), day.first(2).result());
+            notebook.keepPull(id, SampleDays.MORNING, day.input(), day.result());
+            List<KeptAdvice> advice = notebook.session(id).advice();
+            assertThat(advice.get(0).setting().map())
+                    .isPresent()
+                    .isEqualTo(early.advice().setting().orElseThrow().map());
+            assertThat(advice.get(advice.size() - 1).leave().map())
+                    .isPresent()
+                    .isEqualTo(day.result()
+                            .verdict()
+                            .flatMap(Verdict::chosen)
+                            .orElseThrow()
+                            .setting()
+                            .map());
         }
     }
 

@@ -181,7 +181,7 @@ public final class AdviseJson {
     private static void setting(ObjectNode node, Proposal setting) {
         Json.put(node, "advance_deg", setting.advance().map(Advance::deg), 2);
         Json.put(node, "offset_deg", setting.offset().map(Advance::deg), 2);
-        MapJson.put(node, setting.map());
+        MapJson.put(node, "map", setting.map());
         Json.put(node, "lambda", setting.lambda().map(Lambda::value), 4);
     }
 

@@ -17,12 +17,12 @@ final class MapJson {
     private MapJson() {}
 
     /** The cells of a setting that is a map; null where it is none. */
-    static void put(ObjectNode node, Optional<SparkMap> map) {
+    static void put(ObjectNode node, String key, Optional<SparkMap> map) {
         if (map.isEmpty()) {
-            node.putNull("map");
+            node.putNull(key);
             return;
         }
-        ArrayNode cells = node.putArray("map");
+        ArrayNode cells = node.putArray(key);
         for (SparkMap.Cell cell : map.get().cells()) {
             ObjectNode each = cells.addObject();
             Json.put(each, "rpm", cell.rpm(), 0);

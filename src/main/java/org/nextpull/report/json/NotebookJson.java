@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
-import java.util.Optional;
 import org.nextpull.advice.Proposal;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
@@ -74,17 +73,17 @@ public final class NotebookJson {
         node.put("pulls", advice.pulls());
         node.put("action", advice.action());
         node.put("code", advice.code());
-        put(node, "", Optional.of(advice.setting()));
-        put(node, "leave_", Optional.of(advice.leave()));
+        put(node, "", advice.setting());
+        put(node, "leave_", advice.leave());
         Json.putText(node, "leave_by", advice.leaveBy());
         return node;
     }
 
-    private static void put(ObjectNode node, String prefix, Optional<Proposal> setting) {
-        Json.put(
-                node, prefix + "advance_deg", setting.flatMap(Proposal::advance).map(Advance::deg), 2);
-        Json.put(node, prefix + "offset_deg", setting.flatMap(Proposal::offset).map(Advance::deg), 2);
-        Json.put(node, prefix + "lambda", setting.flatMap(Proposal::lambda).map(Lambda::value), 4);
+    private static void put(ObjectNode node, String prefix, Proposal setting) {
+        Json.put(node, prefix + "advance_deg", setting.advance().map(Advance::deg), 2);
+        Json.put(node, prefix + "offset_deg", setting.offset().map(Advance::deg), 2);
+        MapJson.put(node, prefix + "map", setting.map());
+        Json.put(node, prefix + "lambda", setting.lambda().map(Lambda::value), 4);
     }
 
     private static ObjectNode curve(MeasuredCurve one, CorrectedCurve curve) {

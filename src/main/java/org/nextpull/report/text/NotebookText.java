@@ -11,7 +11,7 @@ import org.nextpull.notebook.KeptAdvice;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
-import org.nextpull.report.AdviceText;
+import org.nextpull.report.KeptAdviceText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 
@@ -92,9 +92,7 @@ public final class NotebookText {
     }
 
     private String advice(KeptAdvice advice) {
-        String setting = advice.action().equals("stop") ? "" : " " + AdviceText.setting(advice.setting());
-        return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + advice.action() + setting + " ("
-                + advice.code().replace('-', ' ') + ")\n";
+        return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice) + "\n";
     }
 
     private static String after(int pulls) {

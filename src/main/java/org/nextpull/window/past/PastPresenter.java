@@ -18,6 +18,7 @@ import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
+import org.nextpull.report.KeptAdviceText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 
@@ -98,9 +99,7 @@ final class PastPresenter {
     }
 
     private String advice(KeptAdvice advice) {
-        String setting = advice.action().equals("stop") ? "" : " " + AdviceText.setting(advice.setting());
-        return time(advice.at()) + ", " + after(advice.pulls()) + ": " + advice.action() + setting + " ("
-                + advice.code().replace('-', ' ') + ")";
+        return time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice);
     }
 
     private static String after(int pulls) {

@@ -1,0 +1,24 @@
+package org.nextpull.report;
+
+import java.util.Optional;
+import org.nextpull.advice.Proposal;
+import org.nextpull.notebook.KeptAdvice;
+
+/** What was advised at the time, as a notebook kept it. */
+public final class KeptAdviceText {
+    private KeptAdviceText() {}
+
+    /** What was asked for, and why: {@code pull 28.0 deg (climb timing)}; at a stop what was left in the engine. */
+    public static String sentence(KeptAdvice advice) {
+        boolean isStop = advice.action().equals("stop");
+        Proposal setting = isStop ? advice.leave() : advice.setting();
+        String values = isStop
+                ? Optional.of(AdviceText.values(setting))
+                        .filter(left -> !left.isEmpty())
+                        .map(left -> ", " + left + " left in the engine")
+                        .orElse("")
+                : " " + AdviceText.setting(setting);
+        String cells = setting.map().map(map -> ": " + MapText.cells(map)).orElse("");
+        return advice.action() + values + " (" + advice.code().replace('-', ' ') + ")" + cells;
+    }
+}
