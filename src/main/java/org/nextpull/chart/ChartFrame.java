@@ -37,6 +37,11 @@ final class ChartFrame {
     /** What numbers, title and legend below an axis take of the height of a low chart. */
     private static final int BELOW_AXIS = 50;
 
+    /** About so many CSS pixels lie between two numbers of an axis. */
+    private static final int X_TICKS = 90;
+
+    private static final int Y_TICKS = 50;
+
     private final XYChart chart;
     private final float scale;
     private final boolean low;
@@ -96,8 +101,8 @@ final class ChartFrame {
         styler.setLegendPosition(Styler.LegendPosition.OutsideS);
         styler.setLegendLayout(Styler.LegendLayout.Horizontal);
         styler.setMarkerSize(Math.round(9 * scale));
-        styler.setXAxisTickMarkSpacingHint(Math.round(90 * scale));
-        styler.setYAxisTickMarkSpacingHint(Math.round(50 * scale));
+        styler.setXAxisTickMarkSpacingHint(Math.round(X_TICKS * scale));
+        styler.setYAxisTickMarkSpacingHint(Math.round(Y_TICKS * scale));
         styler.setLocale(Locale.ROOT);
     }
 
@@ -213,6 +218,15 @@ final class ChartFrame {
         chart.getStyler().setXAxisMax(x.high());
         chart.getStyler().setYAxisMin(y.low());
         chart.getStyler().setYAxisMax(y.high());
+        xNumbers(even(x, chart.getWidth() / (X_TICKS * scale)));
+        chart.getStyler().setYAxisDecimalPattern(even(y, chart.getHeight() / (Y_TICKS * scale)));
+    }
+
+    /** As many decimal places for all numbers of an axis as its ticks need. */
+    private static String even(Extent axis, double ticks) {
+        double step = axis.width() / Math.max(1, ticks);
+        int places = (int) Math.max(0, Math.min(4, Math.ceil(-Math.log10(step))));
+        return places == 0 ? "0" : "0." + "0".repeat(places);
     }
 
     void rightTitle(String title) {

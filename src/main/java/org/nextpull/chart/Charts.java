@@ -5,6 +5,7 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import org.knowm.xchart.ChartEncoder;
+import org.knowm.xchart.XYChart;
 
 /** Draws plots: as PNG for paper and files, or onto a surface for a window. */
 public final class Charts {
@@ -19,6 +20,11 @@ public final class Charts {
     /** The response against the factor, as PNG. */
     public byte[] draw(SweepPlot plot) {
         return png(SweepChart.of(plot, size, look));
+    }
+
+    /** A spark map, as PNG. */
+    public byte[] draw(MapPlot plot) {
+        return png(MapChart.of(plot, size, look));
     }
 
     /** Torque and power over speed, as PNG. */
@@ -37,27 +43,34 @@ public final class Charts {
     }
 
     /** The response against the factor, drawn from the corner of a surface at the size of these charts. */
-    public void paint(SweepPlot plot, Graphics2D surface) {
-        paint(SweepChart.of(plot, size, look), surface);
+    public ChartReading paint(SweepPlot plot, Graphics2D surface) {
+        return paint(SweepChart.of(plot, size, look), surface);
+    }
+
+    /** A spark map, drawn from the corner of a surface at the size of these charts. */
+    public ChartReading paint(MapPlot plot, Graphics2D surface) {
+        return paint(MapChart.of(plot, size, look), surface);
     }
 
     /** Torque and power over speed, drawn from the corner of a surface at the size of these charts. */
-    public void paint(SpeedPlot plot, Graphics2D surface) {
-        paint(SpeedChart.of(plot, size, look), surface);
+    public ChartReading paint(SpeedPlot plot, Graphics2D surface) {
+        return paint(SpeedChart.of(plot, size, look), surface);
     }
 
     /** Mean curves of configurations over speed, drawn from the corner of a surface at the size of these charts. */
-    public void paint(OverlayPlot plot, Graphics2D surface) {
-        paint(OverlayChart.of(plot, size, look), surface);
+    public ChartReading paint(OverlayPlot plot, Graphics2D surface) {
+        return paint(OverlayChart.of(plot, size, look), surface);
     }
 
     /** The difference of two configurations over speed, drawn from the corner of a surface at the size of these charts. */
-    public void paint(DifferencePlot plot, Graphics2D surface) {
-        paint(DifferenceChart.of(plot, size, look), surface);
+    public ChartReading paint(DifferencePlot plot, Graphics2D surface) {
+        return paint(DifferenceChart.of(plot, size, look), surface);
     }
 
-    private void paint(ChartFrame frame, Graphics2D surface) {
-        frame.chart().paint(surface, size.pixelsWide(), size.pixelsHigh());
+    private ChartReading paint(ChartFrame frame, Graphics2D surface) {
+        XYChart chart = frame.chart();
+        chart.paint(surface, size.pixelsWide(), size.pixelsHigh());
+        return ChartReading.of(chart);
     }
 
     private static byte[] png(ChartFrame frame) {

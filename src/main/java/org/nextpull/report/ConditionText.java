@@ -58,7 +58,7 @@ public final class ConditionText {
 
     private String words(ConditionLine.Place place, Optional<Temperature> now, Optional<TemperatureWindow> window) {
         return switch (place) {
-            case INSIDE -> "in its window";
+            case INSIDE -> "in range";
             case UNASKED -> "";
             case UNKNOWN -> "not measured";
             case BELOW -> apart(now, window.map(TemperatureWindow::low)) + " too cold";

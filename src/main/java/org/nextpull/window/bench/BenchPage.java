@@ -2,6 +2,7 @@ package org.nextpull.window.bench;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.report.ConditionLine;
@@ -20,6 +21,7 @@ import org.nextpull.report.NextStep;
  * @param map the map to set or to leave, where the setting is one
  * @param conditions the start conditions
  * @param sweep the response against the factor that is swept now
+ * @param sparkMap advance over speed, where the ignition holds a map
  * @param speed torque and power over speed
  * @param cards the pulls, in the order of the day
  * @param next the setting of the next pull, for the empty card at the end; empty at a stop
@@ -36,6 +38,7 @@ public record BenchPage(
         Optional<MapStrip> map,
         List<ConditionLine> conditions,
         Optional<SweepPlot> sweep,
+        Optional<MapPlot> sparkMap,
         Optional<SpeedPlot> speed,
         List<PullCard> cards,
         Optional<String> next,

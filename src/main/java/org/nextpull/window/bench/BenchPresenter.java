@@ -6,8 +6,10 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.chart.MapPlots;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.finding.Finding;
@@ -64,10 +66,19 @@ public final class BenchPresenter {
                                 result.plan().start(),
                                 running.map(RunningState::conditions).orElseGet(() -> conditions(result))),
                 SweepPlots.running(result, shown.units()),
+                MapPlots.of(result),
                 SpeedPlots.of(result, shown.units()),
                 new PullCards(result, shown, sentences).cards(),
-                result.verdict().map(Verdict::advice).flatMap(Advice::setting).map(AdviceText::setting),
+                result.verdict().map(Verdict::advice).flatMap(Advice::setting).map(BenchPresenter::brief),
                 day);
+    }
+
+    /** A card has no room for a map, which stands over the page. */
+    private static String brief(Proposal setting) {
+        String lambda = setting.lambda()
+                .map(value -> ", lambda " + Shown.fixed(value.value(), 3))
+                .orElse("");
+        return setting.map().isPresent() ? "new map" + lambda : AdviceText.setting(setting);
     }
 
     private static String heading(SessionResult result) {

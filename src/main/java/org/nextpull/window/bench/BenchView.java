@@ -3,8 +3,6 @@ package org.nextpull.window.bench;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
-import java.awt.event.ComponentAdapter;
-import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -14,8 +12,10 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
+import org.nextpull.window.look.SharedSplit;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
@@ -28,12 +28,17 @@ final class BenchView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final String DAY = "day";
     private static final String PULL = "pull";
+    private static final String SWEEP = "sweep";
+    private static final String MAP = "map";
 
     private final StatusView status = new StatusView();
     private final LeadView lead = new LeadView();
     private final MapStripView map = new MapStripView();
     private final ConditionsView conditions = new ConditionsView();
     private final ChartCanvas<SweepPlot> sweep;
+    private final ChartCanvas<MapPlot> sparkMap;
+    private final CardLayout upperCards = new CardLayout();
+    private final JPanel upper = new JPanel(upperCards);
     private final ChartCanvas<SpeedPlot> speed;
     private final PullStrip strip = new PullStrip();
     private final RemarksView remarks = new RemarksView();
@@ -43,9 +48,9 @@ final class BenchView extends JPanel implements Styled {
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
     private final JPanel foot = new JPanel(new BorderLayout());
-    private final JSplitPane halves;
-    private final JSplitPane charts;
-    private final JSplitPane below;
+    private final SharedSplit halves;
+    private final SharedSplit charts;
+    private final SharedSplit below;
     private final Stack stack = new Stack();
     private transient @Nullable BenchPage page;
 
@@ -56,6 +61,11 @@ final class BenchView extends JPanel implements Styled {
                 work,
                 "Response against the factor",
                 "The first pull will be drawn here.",
+                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        sparkMap = new ChartCanvas<>(
+                work,
+                "Spark map",
+                "The maps that were run will be drawn here.",
                 (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
         speed = new ChartCanvas<>(
                 work,
@@ -73,9 +83,12 @@ final class BenchView extends JPanel implements Styled {
         JPanel left = new JPanel(new BorderLayout());
         left.add(lead, BorderLayout.CENTER);
         left.add(conditions, BorderLayout.SOUTH);
-        charts = split(JSplitPane.VERTICAL_SPLIT, sweep, speed, 0.55);
-        halves = split(JSplitPane.HORIZONTAL_SPLIT, left, charts, 0.44);
-        below = split(JSplitPane.HORIZONTAL_SPLIT, stripPane, remarksPane, 0.68);
+        upper.setOpaque(false);
+        upper.add(sweep, SWEEP);
+        upper.add(sparkMap, MAP);
+        charts = new SharedSplit(JSplitPane.VERTICAL_SPLIT, upper, speed, 0.55);
+        halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, charts, 0.44);
+        below = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, stripPane, remarksPane, 0.68);
         middle.add(halves, DAY);
         middle.add(pull, PULL);
         foot.add(below, BorderLayout.CENTER);
@@ -93,31 +106,6 @@ final class BenchView extends JPanel implements Styled {
         return pane;
     }
 
-    /** Two parts with a bar between them that can be moved; until it is, the first keeps its share. */
-    private static JSplitPane split(int way, JComponent one, JComponent other, double share) {
-        one.setMinimumSize(new Dimension(60, 60));
-        other.setMinimumSize(new Dimension(60, 60));
-        one.setPreferredSize(new Dimension(60, 60));
-        other.setPreferredSize(new Dimension(60, 60));
-        JSplitPane split = new JSplitPane(way, true, one, other);
-        split.setBorder(BorderFactory.createEmptyBorder());
-        split.setResizeWeight(share);
-        split.setOpaque(false);
-        split.setFocusable(false);
-        split.addComponentListener(new ComponentAdapter() {
-            private boolean placed;
-
-            @Override
-            public void componentResized(ComponentEvent event) {
-                if (!placed && split.getWidth() > 0 && split.getHeight() > 0) {
-                    placed = true;
-                    split.setDividerLocation(share);
-                }
-            }
-        });
-        return split;
-    }
-
     /** Shows a page. */
     void show(BenchPage newPage) {
         page = newPage;
@@ -126,6 +114,10 @@ final class BenchView extends JPanel implements Styled {
         map.show(newPage.map());
         conditions.show(newPage.conditions());
         sweep.show(newPage.sweep(), newPage.sweep().map(SweepPlot::title).orElse(""));
+        sparkMap.show(
+                newPage.sparkMap(),
+                newPage.sparkMap().map(plot -> "Spark advance over speed").orElse(""));
+        upperCards.show(upper, newPage.map().isPresent() || newPage.sparkMap().isPresent() ? MAP : SWEEP);
         speed.show(newPage.speed(), newPage.speed().map(SpeedPlot::torqueTitle).orElse(""));
         strip.show(newPage.cards(), newPage.next());
         newPage.pull().ifPresent(pull::show);
@@ -167,7 +159,7 @@ final class BenchView extends JPanel implements Styled {
 
     /** How many pictures the charts have drawn. */
     int pictures() {
-        return sweep.pictures() + speed.pictures();
+        return sweep.pictures() + sparkMap.pictures() + speed.pictures();
     }
 
     @Override
@@ -180,8 +172,20 @@ final class BenchView extends JPanel implements Styled {
         remarksPane.getViewport().setBackground(skin.ground());
         foot.setPreferredSize(new Dimension(10, scale.type(104) + scale.space(18)));
         foot.setBorder(BorderFactory.createEmptyBorder(0, scale.space(8), scale.space(2), scale.space(8)));
-        List.of(halves, charts, below).forEach(split -> split.setDividerSize(scale.space(6)));
-        List.<Styled>of(status, lead, map, conditions, sweep, speed, strip, remarks, pull)
+        List.<Styled>of(
+                        status,
+                        lead,
+                        map,
+                        conditions,
+                        sweep,
+                        sparkMap,
+                        speed,
+                        strip,
+                        remarks,
+                        pull,
+                        halves,
+                        charts,
+                        below)
                 .forEach(part -> part.style(skin, scale));
         revalidate();
         repaint();

@@ -79,7 +79,8 @@ final class LeadView extends JPanel implements Styled {
         }
         because.say(lead.because());
         listen.say(lead.listen().orElse(""));
-        whole.say(lead.whole().equals(lead.because()) ? "" : lead.whole());
+        boolean repeats = lead.whole().startsWith(lead.because());
+        whole.say(repeats ? lead.whole().substring(lead.because().length()).strip() : lead.whole());
         getAccessibleContext().setAccessibleDescription(lead.spoken());
         dress();
     }

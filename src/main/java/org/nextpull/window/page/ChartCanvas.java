@@ -4,13 +4,16 @@ import java.awt.EventQueue;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
 import java.awt.RenderingHints;
+import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import java.util.function.BiConsumer;
+import java.util.function.BiFunction;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
+import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.chart.ChartReading;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
 import org.nextpull.window.look.Skin;
@@ -31,7 +34,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
     private record Wanted<T>(T plot, ChartSize size, Skin skin) {}
 
     private final transient Work work;
-    private final transient BiConsumer<Drawing, P> draw;
+    private final transient BiFunction<Drawing, P, ChartReading> draw;
     private final String without;
     private transient @Nullable P plot;
     private transient @Nullable Skin skin;
@@ -39,6 +42,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
     private transient @Nullable BufferedImage front;
     private transient @Nullable BufferedImage back;
     private transient @Nullable Wanted<P> drawn;
+    private transient @Nullable ChartReading reading;
     private boolean drawing;
     private int pictures;
 
@@ -57,10 +61,11 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
      * @param without what it says while it has nothing to show
      * @param draw draws the data
      */
-    public ChartCanvas(Work work, String name, String without, BiConsumer<Drawing, P> draw) {
+    public ChartCanvas(Work work, String name, String without, BiFunction<Drawing, P, ChartReading> draw) {
         this.work = work;
         this.draw = draw;
         this.without = without;
+        ToolTipManager.sharedInstance().registerComponent(this);
         getAccessibleContext().setAccessibleName(name);
         getAccessibleContext().setAccessibleDescription(without);
     }
@@ -73,6 +78,15 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
             repaint();
         }
         next();
+    }
+
+    /** The value below the pointer. */
+    @Override
+    public @Nullable String getToolTipText(MouseEvent event) {
+        double density = density();
+        return plot == null || reading == null
+                ? null
+                : reading.at(event.getX() * density, event.getY() * density).orElse(null);
     }
 
     /** How many pictures were drawn so far. */
@@ -137,12 +151,13 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
         Wanted<P> now = wanted.get();
         BufferedImage onto = fitting(back, now.size());
         work.draw(() -> {
-            paint(now, onto);
-            EventQueue.invokeLater(() -> shown(now, onto));
+            ChartReading read = paint(now, onto);
+            EventQueue.invokeLater(() -> shown(now, onto, read));
         });
     }
 
-    private void shown(Wanted<P> now, BufferedImage picture) {
+    private void shown(Wanted<P> now, BufferedImage picture, ChartReading read) {
+        reading = read;
         back = front;
         front = picture;
         drawn = now;
@@ -160,12 +175,14 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
                 : new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     }
 
-    private void paint(Wanted<P> now, BufferedImage onto) {
+    private ChartReading paint(Wanted<P> now, BufferedImage onto) {
         Graphics2D surface = onto.createGraphics();
         surface.setColor(now.skin().ground());
         surface.fillRect(0, 0, onto.getWidth(), onto.getHeight());
-        draw.accept(new Drawing(new Charts(now.size(), now.skin().chart()), surface), now.plot());
+        ChartReading read =
+                draw.apply(new Drawing(new Charts(now.size(), now.skin().chart()), surface), now.plot());
         surface.dispose();
+        return read;
     }
 
     @Override

@@ -1,0 +1,67 @@
+package org.nextpull.chart;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
+import org.junit.jupiter.api.Test;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.nextpull.session.DayByPull;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.SampleDays;
+
+/** The chart of a spark map on the sample day of a map, and what is read off a drawn chart. */
+class MapPlotsTest {
+    private static final DayByPull DAY = DayByPull.of(SampleDays.input("hillclimb-e10-map"));
+
+    @Test
+    void itShowsWhatWasTriedTheMapThatStaysAndWhereTheBestLies() {
+        MapPlot plot = MapPlots.of(DAY.whole()).orElseThrow();
+        assertThat(plot.tried()).hasSize(6);
+        assertThat(plot.tried().get(0)).hasSize(14);
+        assertThat(plot.chosen()).hasSize(8);
+        assertThat(plot.next()).as("the day has ended").isEmpty();
+        assertThat(plot.interval().orElseThrow().low()).hasSize(14);
+        DrawnBand nearTop = plot.nearTop().orElseThrow();
+        for (int row = 0; row < nearTop.low().size(); row++) {
+            assertThat(nearTop.low().get(row).y())
+                    .isLessThanOrEqualTo(nearTop.high().get(row).y());
+        }
+        assertThat(plot.most()).isEqualTo(38);
+        assertThat(plot.knock()).isEmpty();
+        assertThat(MapChart.of(plot, ChartSize.paper(), ChartLook.light())
+                        .chart()
+                        .getSeriesCollection())
+                .extracting(XYSeries::getName)
+                .anyMatch(name -> name.startsWith("best, 90 %"))
+                .anyMatch(name -> name.startsWith("within 0.2 % of peak"))
+                .anyMatch(name -> name.startsWith("final"));
+    }
+
+    @Test
+    void aDayOfOneNumberOfSparkHasNone() {
+        assertThat(MapPlots.of(
+                        DayByPull.of(SampleDays.input("hillclimb-e10-timing")).whole()))
+                .isEmpty();
+    }
+
+    @Test
+    void theValueBelowThePointerIsThatOfTheNearestPoint() {
+        SweepPlot plot = SweepPlots.of(
+                        DayByPull.of(SampleDays.input("hillclimb-e10-timing")).whole(), UnitSystem.METRIC)
+                .get(0);
+        ChartSize size = ChartSize.paper();
+        BufferedImage picture = new BufferedImage(size.pixelsWide(), size.pixelsHigh(), BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = picture.createGraphics();
+        ChartReading reading = new Charts(size, ChartLook.light()).paint(plot, surface);
+        surface.dispose();
+        XYChart same = SweepChart.of(plot, size, ChartLook.light()).chart();
+        same.paint(picture.createGraphics(), size.pixelsWide(), size.pixelsHigh());
+        Point first = plot.points().get(0);
+        double x = same.getScreenXFromChart(first.x());
+        double y = same.getScreenYFromChart(first.y());
+        assertThat(reading.at(x + 1, y - 1).orElseThrow()).contains(": 20.0, ");
+        assertThat(reading.at(0, 0)).isEmpty();
+    }
+}
