@@ -17,7 +17,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
-import org.nextpull.simulator.EngineDayOrder;
 import org.nextpull.simulator.LogDialect;
 import org.nextpull.simulator.WrittenDay;
 import picocli.CommandLine.Command;
@@ -76,7 +75,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         List<Path> read = new ArrayList<>(List.of(file.path()));
         settings.map(TextFile::path).ifPresent(read::add);
         TextFile.require(new WrittenFiles(log, List.of(truth)), read);
-        EngineDayOrder order = new EngineDayOrder(file.plan(), seed, dialect);
+        WrittenDay.Order order = new WrittenDay.Order(file.plan(), seed, dialect);
         Outcome<WrittenDay> outcome = settings.map(name -> WrittenDay.of(order, rows(name), this::progress))
                 .orElseGet(() -> WrittenDay.following(order, this::progress));
         WrittenDay day = Program.usable(outcome);

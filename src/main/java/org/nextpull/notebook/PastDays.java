@@ -50,21 +50,18 @@ final class PastDays {
      */
     Optional<Experience> experience(List<SourcePulls> today) throws IOException {
         Set<Long> same = SamePulls.sessions(database, today);
-        List<PastDay> days =
-                database
-                        .list(SELECT, row -> same.contains(row.wide("id")) ? Optional.<PastDay>empty() : day(row))
-                        .stream()
+        List<Day> days =
+                database.list(SELECT, row -> same.contains(row.wide("id")) ? Optional.<Day>empty() : day(row)).stream()
                         .flatMap(Optional::stream)
-                        .filter(PastDay::taughtAnything)
+                        .filter(Day::taughtAnything)
                         .toList();
-        List<PastDay> own =
-                days.stream().filter(PastDay::isSameEngine).limit(MOST_DAYS).toList();
+        List<Day> own = days.stream().filter(Day::isSameEngine).limit(MOST_DAYS).toList();
         return own.isEmpty()
                 ? new Teaching(days.stream().limit(MOST_DAYS).toList(), Kin.CLASS).experience()
                 : new Teaching(own, Kin.ENGINE).experience();
     }
 
-    private Optional<PastDay> day(QueryRow row) throws SQLException {
+    private Optional<Day> day(QueryRow row) throws SQLException {
         Optional<String> engine = row.find("engine");
         boolean isSameEngine = engine.isPresent()
                 && plan.engine()
@@ -76,7 +73,7 @@ final class PastDays {
             return Optional.empty();
         }
         OptionalDouble freedom = row.findReal("scatter_df");
-        return Optional.of(new PastDay(
+        return Optional.of(new Day(
                 isSameEngine,
                 isSameFuel,
                 belief(row, "timing"),
@@ -107,5 +104,25 @@ final class PastDays {
 
     private static String plain(String name) {
         return name.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /**
+     * What one earlier session taught.
+     *
+     * @param isSameEngine whether it carries the name of the engine
+     * @param isSameFuel whether it ran on the same fuel
+     * @param timing natural log of the curvature of its timing sweep
+     * @param mixture the same of its mixture bracket
+     * @param scatter scatter of its repeats
+     */
+    record Day(
+            boolean isSameEngine,
+            boolean isSameFuel,
+            Optional<Belief> timing,
+            Optional<Belief> mixture,
+            Optional<Scatter> scatter) {
+        boolean taughtAnything() {
+            return timing.isPresent() || mixture.isPresent() || scatter.isPresent();
+        }
     }
 }

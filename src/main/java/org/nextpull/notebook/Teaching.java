@@ -31,7 +31,7 @@ final class Teaching {
     private static final double MOST_FREEDOM_ENGINE = 12;
     private static final double MOST_FREEDOM_CLASS = 6;
 
-    private final List<PastDay> days;
+    private final List<PastDays.Day> days;
     private final Kin kin;
 
     /**
@@ -39,31 +39,31 @@ final class Teaching {
      *
      * @param kin which; decides how wide it is all kept
      */
-    Teaching(List<PastDay> days, Kin kin) {
+    Teaching(List<PastDays.Day> days, Kin kin) {
         this.days = List.copyOf(days);
         this.kin = kin;
     }
 
     /** What they teach; empty when it is no narrower than what is believed anyway. */
     Optional<Experience> experience() {
-        Optional<Belief> timing =
-                curvature(PastDay::timing, SweepPriors.timing(0).curvature().asNormal());
-        Optional<Belief> mixture =
-                curvature(PastDay::mixture, SweepPriors.mixture(0).curvature().asNormal());
+        Optional<Belief> timing = curvature(
+                PastDays.Day::timing, SweepPriors.timing(0).curvature().asNormal());
+        Optional<Belief> mixture = curvature(
+                PastDays.Day::mixture, SweepPriors.mixture(0).curvature().asNormal());
         Optional<PooledScatter> scatter = scatter();
         return timing.isEmpty() && mixture.isEmpty() && scatter.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Experience(timing, mixture, scatter, days.size(), kin));
     }
 
-    private Optional<Belief> curvature(Function<PastDay, Optional<Belief>> of, Belief usual) {
-        List<PastDay> taught =
+    private Optional<Belief> curvature(Function<PastDays.Day, Optional<Belief>> of, Belief usual) {
+        List<PastDays.Day> taught =
                 days.stream().filter(day -> of.apply(day).isPresent()).toList();
         double precision = 1 / (usual.sd() * usual.sd());
         double sum = precision * usual.centre();
         double seen =
                 spread(taught.stream().map(day -> of.apply(day).orElseThrow()).toList());
-        for (PastDay day : taught) {
+        for (PastDays.Day day : taught) {
             Belief lesson = of.apply(day).orElseThrow();
             double own = Math.max(seen, day.isSameEngine() && day.isSameFuel() ? DAY_SD : CLASS_SD);
             double weight = 1 / (own * own + lesson.sd() * lesson.sd());

@@ -5,7 +5,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
 
 /**
  * The limits that end a pull or a sweep, table {@code [limits]}. A limit that is absent is not watched.
@@ -28,7 +30,7 @@ public record Limits(
         double knockMarginDeg,
         boolean looksAgain,
         OptionalDouble mostRpm,
-        Optional<LeanLimit> lean,
+        Optional<Lean> lean,
         Temperatures most,
         Optional<Pressure> oilPressureLeast,
         Optional<Pressure> fuelPressureLeast,
@@ -73,5 +75,33 @@ public record Limits(
     /** Events in one stretch under load that make a pull a knocking one: the plan's number, otherwise one. */
     public int knockEventsThatCount() {
         return knockEvents.orElse(1);
+    }
+
+    /**
+     * How lean the leanest sensor may read at full load.
+     *
+     * @param leanest the leanest mixture allowed
+     * @param forS how long it may be passed before it counts, in s
+     */
+    public record Lean(Lambda leanest, double forS) {
+        public static final double FOR_S = 0.3;
+    }
+
+    /**
+     * Highest temperatures allowed.
+     *
+     * @param exhaust of the exhaust gas, any sensor
+     * @param coolant of the coolant
+     * @param oil of the oil
+     * @param inlet of the inlet air
+     */
+    public record Temperatures(
+            Optional<Temperature> exhaust,
+            Optional<Temperature> coolant,
+            Optional<Temperature> oil,
+            Optional<Temperature> inlet) {
+        public static Temperatures none() {
+            return new Temperatures(Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        }
     }
 }

@@ -20,8 +20,8 @@ public final class ConditionText {
     }
 
     /** The conditions that the plan asks for or that are known, one line each. */
-    public List<ConditionLine> lines(StartWindow wanted, PresentConditions now) {
-        List<ConditionLine> lines = new ArrayList<>();
+    public List<Line> lines(StartWindow wanted, PresentConditions now) {
+        List<Line> lines = new ArrayList<>();
         line(Condition.COOLANT, now.coolant(), wanted.coolant()).ifPresent(lines::add);
         line(Condition.OIL, now.oil(), wanted.oil()).ifPresent(lines::add);
         line(Condition.INLET_AIR, now.inletAir(), wanted.inlet()).ifPresent(lines::add);
@@ -29,13 +29,12 @@ public final class ConditionText {
         return List.copyOf(lines);
     }
 
-    private Optional<ConditionLine> line(
-            Condition condition, Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private Optional<Line> line(Condition condition, Optional<Temperature> now, Optional<TemperatureWindow> window) {
         if (now.isEmpty() && window.isEmpty()) {
             return Optional.empty();
         }
-        ConditionLine.Place place = place(now, window);
-        return Optional.of(new ConditionLine(
+        Line.Place place = place(now, window);
+        return Optional.of(new Line(
                 AdviceText.name(condition),
                 now.map(this::temperature).orElse("not known"),
                 window.map(this::range).orElse("not asked for"),
@@ -43,20 +42,18 @@ public final class ConditionText {
                 words(place, now, window)));
     }
 
-    private static ConditionLine.Place place(Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private static Line.Place place(Optional<Temperature> now, Optional<TemperatureWindow> window) {
         if (now.isEmpty()) {
-            return ConditionLine.Place.UNKNOWN;
+            return Line.Place.UNKNOWN;
         } else if (window.isEmpty()) {
-            return ConditionLine.Place.UNASKED;
+            return Line.Place.UNASKED;
         } else if (window.get().contains(now.get())) {
-            return ConditionLine.Place.INSIDE;
+            return Line.Place.INSIDE;
         }
-        return now.get().kelvins() < window.get().low().kelvins()
-                ? ConditionLine.Place.BELOW
-                : ConditionLine.Place.ABOVE;
+        return now.get().kelvins() < window.get().low().kelvins() ? Line.Place.BELOW : Line.Place.ABOVE;
     }
 
-    private String words(ConditionLine.Place place, Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private String words(Line.Place place, Optional<Temperature> now, Optional<TemperatureWindow> window) {
         return switch (place) {
             case INSIDE -> "in range";
             case UNASKED -> "";
@@ -81,5 +78,27 @@ public final class ConditionText {
 
     private String range(TemperatureWindow window) {
         return shown.number(Quantity.TEMPERATURE, window.low().kelvins()) + " to " + temperature(window.high());
+    }
+
+    /**
+     * One start condition in words.
+     *
+     * @param name what is measured
+     * @param value its present value with unit, or that it is not known
+     * @param window what the plan asks for, or that it asks for nothing
+     * @param place where the value lies
+     * @param words in the window or how far off it is
+     */
+    public record Line(String name, String value, String window, Place place, String words) {
+        /** Where a value lies. */
+        public enum Place {
+            INSIDE,
+            BELOW,
+            ABOVE,
+            /** The plan asks for nothing. */
+            UNASKED,
+            /** There is no value. */
+            UNKNOWN
+        }
     }
 }

@@ -10,12 +10,23 @@ import java.util.Optional;
  * @param drift only where a setting was repeated apart in time
  * @param repeats the groups of pulls that it rests on
  */
-public record Repeatability(Optional<Scatter> scatter, Optional<Drift> drift, List<RepeatGroup> repeats) {
+public record Repeatability(Optional<Scatter> scatter, Optional<Drift> drift, List<Group> repeats) {
     public Repeatability {
         repeats = List.copyOf(repeats);
     }
 
     public static Repeatability unknown() {
         return new Repeatability(Optional.empty(), Optional.empty(), List.of());
+    }
+
+    /**
+     * Pulls that were run with one setting.
+     *
+     * @param pulls their numbers, two or more, in order
+     */
+    public record Group(List<Integer> pulls) {
+        public Group {
+            pulls = List.copyOf(pulls);
+        }
     }
 }

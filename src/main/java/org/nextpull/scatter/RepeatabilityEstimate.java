@@ -34,8 +34,9 @@ public final class RepeatabilityEstimate {
         if (groups.isEmpty()) {
             return Repeatability.unknown();
         }
-        List<RepeatGroup> repeats = groups.stream()
-                .map(group -> new RepeatGroup(group.stream().map(Reading::pull).toList()))
+        List<Repeatability.Group> repeats = groups.stream()
+                .map(group -> new Repeatability.Group(
+                        group.stream().map(Reading::pull).toList()))
                 .toList();
         int total = groups.stream().mapToInt(List::size).sum();
         int freedom = total - groups.size();

@@ -13,6 +13,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
 
 /**
  * A day on the model engine, written down.
@@ -26,13 +27,12 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     private static final int PATIENCE = 60;
 
     /** A day whose settings are those of the advice, until it stops. */
-    public static Outcome<WrittenDay> following(EngineDayOrder order, Consumer<Proposal> progress) {
+    public static Outcome<WrittenDay> following(Order order, Consumer<Proposal> progress) {
         return RigEngine.of(order.plan(), order.seed()).then(rig -> following(rig, order.dialect(), progress));
     }
 
     /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan. */
-    public static Outcome<WrittenDay> of(
-            EngineDayOrder order, List<AskedSetting> settings, Consumer<Proposal> progress) {
+    public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
         return RigEngine.of(order.plan(), order.seed()).then(rig -> {
             Practice practice = Practice.on(rig);
             for (AskedSetting row : settings) {
@@ -105,4 +105,13 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     private static String plain(double value) {
         return String.format(Locale.ROOT, "%.3f", value);
     }
+
+    /**
+     * What a day on the model engine is to be.
+     *
+     * @param plan plan that describes engine, dyno and sweep
+     * @param seed where all chance comes from
+     * @param dialect how the log is written
+     */
+    public record Order(SweepPlan plan, long seed, LogDialect dialect) {}
 }

@@ -17,8 +17,8 @@ import org.nextpull.scatter.Scatter;
 class TeachingTest {
     private static final Belief USUAL = SweepPriors.timing(0).curvature().asNormal();
 
-    private static PastDay day(double lnCurvature, boolean same) {
-        return new PastDay(
+    private static PastDays.Day day(double lnCurvature, boolean same) {
+        return new PastDays.Day(
                 same,
                 true,
                 Optional.of(new Belief(lnCurvature, 0.2)),
@@ -26,7 +26,7 @@ class TeachingTest {
                 Optional.of(new Scatter(0.2, 4)));
     }
 
-    private static Experience taught(List<PastDay> days, Kin kin) {
+    private static Experience taught(List<PastDays.Day> days, Kin kin) {
         return new Teaching(days, kin).experience().orElseThrow();
     }
 
@@ -58,8 +58,8 @@ class TeachingTest {
 
     @Test
     void daysThatDisagreeTeachLess() {
-        List<PastDay> agreed = List.of(day(-7.5, true), day(-7.5, true), day(-7.5, true), day(-7.5, true));
-        List<PastDay> split = List.of(day(-7.1, true), day(-7.9, true), day(-7.1, true), day(-7.9, true));
+        List<PastDays.Day> agreed = List.of(day(-7.5, true), day(-7.5, true), day(-7.5, true), day(-7.5, true));
+        List<PastDays.Day> split = List.of(day(-7.1, true), day(-7.9, true), day(-7.1, true), day(-7.9, true));
         Belief sure = taught(agreed, Kin.ENGINE).lnTimingCurvature().orElseThrow();
         Optional<Belief> unsure = taught(split, Kin.ENGINE).lnTimingCurvature();
         assertThat(unsure.map(Belief::sd).orElse(USUAL.sd())).isGreaterThan(sure.sd());
@@ -79,7 +79,7 @@ class TeachingTest {
 
     @Test
     void scatterIsPooledByItsDegreesOfFreedomAndKeptWide() {
-        List<PastDay> days = List.of(scatter(0.3, 2), scatter(0.1, 6));
+        List<PastDays.Day> days = List.of(scatter(0.3, 2), scatter(0.1, 6));
         PooledScatter pooled = taught(days, Kin.ENGINE).scatter().orElseThrow();
         // pooled variance by hand: (2 x 0.09 + 6 x 0.01) / 8
         assertThat(pooled.percent()).isCloseTo(Math.sqrt(0.03), within(1e-12));
@@ -95,7 +95,8 @@ class TeachingTest {
         assertThat(new Teaching(List.of(), Kin.CLASS).experience()).isEmpty();
     }
 
-    private static PastDay scatter(double percent, double freedom) {
-        return new PastDay(true, true, Optional.empty(), Optional.empty(), Optional.of(new Scatter(percent, freedom)));
+    private static PastDays.Day scatter(double percent, double freedom) {
+        return new PastDays.Day(
+                true, true, Optional.empty(), Optional.empty(), Optional.of(new Scatter(percent, freedom)));
     }
 }

@@ -25,26 +25,31 @@ class ConditionTextTest {
         return Optional.of(Temperature.ofCelsius(value));
     }
 
-    private static List<ConditionLine> lines(UnitSystem units, PresentConditions now) {
+    private static List<ConditionText.Line> lines(UnitSystem units, PresentConditions now) {
         return new ConditionText(new Shown(units)).lines(WANTED, now);
     }
 
     @Test
     void eachConditionSaysWhereItLies() {
-        List<ConditionLine> lines = lines(
+        List<ConditionText.Line> lines = lines(
                 UnitSystem.METRIC, new PresentConditions(celsius(74), celsius(121.5), celsius(25), Optional.empty()));
         assertThat(lines)
                 .containsExactly(
-                        new ConditionLine(
-                                "Coolant", "74 degC", "78 to 95 degC", ConditionLine.Place.BELOW, "4 degC too cold"),
-                        new ConditionLine(
-                                "Oil", "122 degC", "80 to 115 degC", ConditionLine.Place.ABOVE, "7 degC too hot"),
-                        new ConditionLine("Inlet air", "25 degC", "not asked for", ConditionLine.Place.UNASKED, ""));
+                        new ConditionText.Line(
+                                "Coolant",
+                                "74 degC",
+                                "78 to 95 degC",
+                                ConditionText.Line.Place.BELOW,
+                                "4 degC too cold"),
+                        new ConditionText.Line(
+                                "Oil", "122 degC", "80 to 115 degC", ConditionText.Line.Place.ABOVE, "7 degC too hot"),
+                        new ConditionText.Line(
+                                "Inlet air", "25 degC", "not asked for", ConditionText.Line.Place.UNASKED, ""));
     }
 
     @Test
     void aDifferenceInFahrenheitLosesTheOffset() {
-        ConditionLine coolant = lines(
+        ConditionText.Line coolant = lines(
                         UnitSystem.US,
                         new PresentConditions(celsius(68), celsius(90), Optional.empty(), Optional.empty()))
                 .get(0);
@@ -55,8 +60,8 @@ class ConditionTextTest {
     @Test
     void whatIsAskedForAndNotMeasuredIsSaid() {
         assertThat(lines(UnitSystem.METRIC, PresentConditions.unknown()))
-                .extracting(ConditionLine::place)
-                .containsExactly(ConditionLine.Place.UNKNOWN, ConditionLine.Place.UNKNOWN);
+                .extracting(ConditionText.Line::place)
+                .containsExactly(ConditionText.Line.Place.UNKNOWN, ConditionText.Line.Place.UNKNOWN);
     }
 
     @Test
@@ -65,7 +70,7 @@ class ConditionTextTest {
                                 UnitSystem.METRIC,
                                 new PresentConditions(celsius(95), celsius(80), Optional.empty(), Optional.empty()))
                         .stream()
-                        .map(ConditionLine::place))
-                .containsExactly(ConditionLine.Place.INSIDE, ConditionLine.Place.INSIDE);
+                        .map(ConditionText.Line::place))
+                .containsExactly(ConditionText.Line.Place.INSIDE, ConditionText.Line.Place.INSIDE);
     }
 }

@@ -60,7 +60,8 @@ class RepeatabilityEstimateTest {
         assertThat(day.drift().orElseThrow().standardError()).isCloseTo(Math.sqrt(0.0375 / 3 / 16), offset(1e-9));
         assertThat(day.scatter().orElseThrow().percent()).isCloseTo(Math.sqrt(0.0375 / 3), offset(1e-9));
         assertThat(day.scatter().orElseThrow().degreesOfFreedom()).isEqualTo(3);
-        assertThat(day.repeats().stream().map(RepeatGroup::pulls)).containsExactly(List.of(1, 3, 5), List.of(2, 4, 6));
+        assertThat(day.repeats().stream().map(Repeatability.Group::pulls))
+                .containsExactly(List.of(1, 3, 5), List.of(2, 4, 6));
     }
 
     /** Snedecor and Cochran's covariance example: three groups of ten, common slope 0.98718 (0.16450), residual 4.00578 on 26. */

@@ -98,7 +98,7 @@ public final class DemoLogs {
     }
 
     private static DemoLog following(String name, long seed, LogDialect dialect) {
-        EngineDayOrder order = new EngineDayOrder(plan(name), seed, dialect);
+        WrittenDay.Order order = new WrittenDay.Order(plan(name), seed, dialect);
         WrittenDay day = WrittenDay.following(order, setting -> {}).value().orElseThrow();
         return new DemoLog(name, seed, day.log(), day.truth());
     }

@@ -28,7 +28,7 @@ public sealed interface FitResult<T> {
     }
 
     /** No fit, and why. */
-    record Refused<T>(FitRefusal why) implements FitResult<T> {
+    record Refused<T>(Refusal why) implements FitResult<T> {
         @Override
         public Optional<T> found() {
             return Optional.empty();
@@ -52,4 +52,16 @@ public sealed interface FitResult<T> {
 
     /** The fit, where the caller has made sure that there is one. */
     T orElseThrow();
+
+    /** Why there is no fit. */
+    public enum Refusal {
+        /** Fewer readings than coefficients. */
+        TOO_FEW_READINGS,
+        /** As many readings as coefficients: the curve goes through all of them and says nothing of the scatter. */
+        NO_DEGREES_OF_FREEDOM,
+        /** A column holds one value only, or a polynomial has fewer distinct places than coefficients. */
+        TOO_FEW_LEVELS,
+        /** Columns can be made of one another, so that their coefficients cannot be told apart. */
+        COLUMNS_DEPEND
+    }
 }

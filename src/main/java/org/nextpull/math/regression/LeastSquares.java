@@ -46,11 +46,11 @@ public final class LeastSquares {
             throw new IllegalArgumentException("a weight is not above 0; leave the reading out instead");
         }
         if (rows < design.coefficients()) {
-            return new FitResult.Refused<>(FitRefusal.TOO_FEW_READINGS);
+            return new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_READINGS);
         }
         Standardised columns = Standardised.of(design, weights);
         if (columns.hasConstant()) {
-            return new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS);
+            return new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_LEVELS);
         }
         QRDecomposition decomposition = new QRDecomposition(columns.matrix());
         RealMatrix triangle = decomposition
@@ -58,10 +58,10 @@ public final class LeastSquares {
                 .getSubMatrix(
                         0, design.columns().size() - 1, 0, design.columns().size() - 1);
         if (!(new SingularValueDecomposition(triangle).getInverseConditionNumber() > 1 / MOST_CONDITION)) {
-            return new FitResult.Refused<>(FitRefusal.COLUMNS_DEPEND);
+            return new FitResult.Refused<>(FitResult.Refusal.COLUMNS_DEPEND);
         }
         if (rows == design.coefficients()) {
-            return new FitResult.Refused<>(FitRefusal.NO_DEGREES_OF_FREEDOM);
+            return new FitResult.Refused<>(FitResult.Refusal.NO_DEGREES_OF_FREEDOM);
         }
         return new FitResult.Fitted<>(solve(columns, decomposition, triangle, readings));
     }

@@ -34,10 +34,10 @@ public record PolynomialFit(LinearFit standardised, Interval range) {
             throw new IllegalArgumentException("the degree is at least 1, not " + degree);
         }
         if (x.size() <= degree) {
-            return new FitResult.Refused<>(FitRefusal.TOO_FEW_READINGS);
+            return new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_READINGS);
         }
         if (x.distinct() <= degree) {
-            return new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS);
+            return new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_LEVELS);
         }
         Interval range = new Interval(x.min(), x.max());
         Series standard = x.map(value -> (value - range.middle()) / half(range));

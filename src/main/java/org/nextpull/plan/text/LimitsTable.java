@@ -3,10 +3,8 @@ package org.nextpull.plan.text;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.LeanLimit;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.Limits;
-import org.nextpull.plan.Temperatures;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
@@ -41,7 +39,7 @@ final class LimitsTable {
                     "Whether the speed of a knock flag that rang alone may be run again, first a degree below it, then at it; two clean pulls there strike the flag. Only where a pull that knocks once more does no harm.");
     private static final PlanKey<Double> LEAN_FOR = PlanKey.of(
                     "lean_for_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
-            .usual(LeanLimit.FOR_S)
+            .usual(Limits.Lean.FOR_S)
             .said("Lean for", "How long `lean_lambda` may be passed before it counts; a single sample is often noise.");
     private static final PlanKey<Temperature> EXHAUST = PlanKey.of("exhaust_c", KeyFormat.celsius(new Range(100, 1400)))
             .said("Exhaust", "Exhaust gas, any sensor. A thermocouple lags a short pull, so leave room.");
@@ -73,8 +71,8 @@ final class LimitsTable {
             .key(KNOCK_MARGIN, Limits::knockMarginDeg)
             .key(LOOK_AGAIN, Limits::looksAgain)
             .number(MOST_RPM, Limits::mostRpm)
-            .maybe(LEAN, limits -> limits.lean().map(LeanLimit::leanest))
-            .maybe(LEAN_FOR, limits -> limits.lean().map(LeanLimit::forS))
+            .maybe(LEAN, limits -> limits.lean().map(Limits.Lean::leanest))
+            .maybe(LEAN_FOR, limits -> limits.lean().map(Limits.Lean::forS))
             .maybe(EXHAUST, limits -> limits.most().exhaust())
             .maybe(COOLANT, limits -> limits.most().coolant())
             .maybe(OIL, limits -> limits.most().oil())
@@ -108,18 +106,18 @@ final class LimitsTable {
                 table.get(LOOK_AGAIN),
                 table.number(MOST_RPM),
                 lean(table),
-                new Temperatures(table.find(EXHAUST), table.find(COOLANT), table.find(OIL), table.find(INLET)),
+                new Limits.Temperatures(table.find(EXHAUST), table.find(COOLANT), table.find(OIL), table.find(INLET)),
                 table.find(OIL_PRESSURE),
                 table.find(FUEL_PRESSURE),
                 table.find(BOOST),
                 table.number(INJECTOR_DUTY));
     }
 
-    private static Optional<LeanLimit> lean(TableReader table) {
+    private static Optional<Limits.Lean> lean(TableReader table) {
         double forS = table.get(LEAN_FOR);
         if (!table.has(LEAN) && table.has(LEAN_FOR)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(LEAN), table.spot(LEAN_FOR));
         }
-        return table.find(LEAN).map(leanest -> new LeanLimit(leanest, forS));
+        return table.find(LEAN).map(leanest -> new Limits.Lean(leanest, forS));
     }
 }

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.report.ConditionLine;
+import org.nextpull.report.ConditionText;
 import org.nextpull.report.NextStep;
 
 /**
@@ -36,7 +36,7 @@ public record BenchPage(
         List<Remark> urgent,
         NextStep lead,
         Optional<MapStrip> map,
-        List<ConditionLine> conditions,
+        List<ConditionText.Line> conditions,
         Optional<SweepPlot> sweep,
         Optional<MapPlot> sparkMap,
         Optional<SpeedPlot> speed,

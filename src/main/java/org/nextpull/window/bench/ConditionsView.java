@@ -7,7 +7,7 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.report.ConditionLine;
+import org.nextpull.report.ConditionText;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
@@ -18,7 +18,7 @@ import org.nextpull.window.look.TypeScale;
 final class ConditionsView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
 
-    private final transient List<ConditionLine> lines = new ArrayList<>();
+    private final transient List<ConditionText.Line> lines = new ArrayList<>();
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
@@ -26,7 +26,7 @@ final class ConditionsView extends JPanel implements Styled {
         getAccessibleContext().setAccessibleName("Conditions");
     }
 
-    void show(List<ConditionLine> newLines) {
+    void show(List<ConditionText.Line> newLines) {
         if (newLines.equals(lines)) {
             return;
         }
@@ -38,7 +38,7 @@ final class ConditionsView extends JPanel implements Styled {
     private void build() {
         removeAll();
         setLayout(new GridLayout(1, Math.max(1, lines.size()), scale.space(8), 0));
-        for (ConditionLine line : lines) {
+        for (ConditionText.Line line : lines) {
             add(cell(line));
         }
         setBackground(skin.ground());
@@ -47,7 +47,7 @@ final class ConditionsView extends JPanel implements Styled {
         repaint();
     }
 
-    private JPanel cell(ConditionLine line) {
+    private JPanel cell(ConditionText.Line line) {
         JPanel cell = new JPanel(new GridLayout(3, 1));
         cell.setOpaque(false);
         Tone tone = tone(line.place());
@@ -78,7 +78,7 @@ final class ConditionsView extends JPanel implements Styled {
         return label;
     }
 
-    private static Tone tone(ConditionLine.Place place) {
+    private static Tone tone(ConditionText.Line.Place place) {
         return switch (place) {
             case INSIDE -> Tone.GOOD;
             case BELOW, ABOVE -> Tone.WARN;

@@ -21,8 +21,8 @@ class LeastSquaresTest {
         Series x = Series.of(1500, 4200, 1500, 4200, 1500, 4200);
         Series square = x.map(value -> value * value);
         assertThat(LeastSquares.fit(Design.withIntercept(x, square), Y))
-                .isEqualTo(new FitResult.Refused<>(FitRefusal.COLUMNS_DEPEND));
-        assertThat(PolynomialFit.fit(x, Y, 2)).isEqualTo(new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS));
+                .isEqualTo(new FitResult.Refused<>(FitResult.Refusal.COLUMNS_DEPEND));
+        assertThat(PolynomialFit.fit(x, Y, 2)).isEqualTo(new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_LEVELS));
     }
 
     @Test
@@ -33,24 +33,24 @@ class LeastSquaresTest {
             assertThat(LeastSquares.fit(Design.withIntercept(x, independent.times(unit)), Y))
                     .isInstanceOf(FitResult.Fitted.class);
             assertThat(LeastSquares.fit(Design.withIntercept(x, x.times(2 * unit)), Y))
-                    .isEqualTo(new FitResult.Refused<>(FitRefusal.COLUMNS_DEPEND));
+                    .isEqualTo(new FitResult.Refused<>(FitResult.Refusal.COLUMNS_DEPEND));
         }
     }
 
     @Test
     void aConstantColumnIsRefused() {
         assertThat(LeastSquares.fit(Design.withIntercept(Series.constant(6, 0.1)), Y))
-                .isEqualTo(new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS));
+                .isEqualTo(new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_LEVELS));
         assertThat(LeastSquares.fit(Design.withoutIntercept(Series.constant(6, 0)), Y))
-                .isEqualTo(new FitResult.Refused<>(FitRefusal.TOO_FEW_LEVELS));
+                .isEqualTo(new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_LEVELS));
     }
 
     @Test
     void asManyCoefficientsAsReadingsLeaveNoScatter() {
         assertThat(PolynomialFit.fit(Series.of(1, 2, 3), Series.of(1, 2, 1), 2))
-                .isEqualTo(new FitResult.Refused<>(FitRefusal.NO_DEGREES_OF_FREEDOM));
+                .isEqualTo(new FitResult.Refused<>(FitResult.Refusal.NO_DEGREES_OF_FREEDOM));
         FitResult<PolynomialFit> tooFew = PolynomialFit.fit(Series.of(1, 2), Series.of(1, 2), 2);
-        assertThat(tooFew).isEqualTo(new FitResult.Refused<>(FitRefusal.TOO_FEW_READINGS));
+        assertThat(tooFew).isEqualTo(new FitResult.Refused<>(FitResult.Refusal.TOO_FEW_READINGS));
         assertThat(tooFew.found()).isEmpty();
         assertThatIllegalStateException().isThrownBy(tooFew::orElseThrow);
     }

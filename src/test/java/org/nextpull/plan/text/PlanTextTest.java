@@ -21,7 +21,6 @@ import org.nextpull.plan.Band;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.Goal;
-import org.nextpull.plan.LeanLimit;
 import org.nextpull.plan.Limits;
 import org.nextpull.plan.OwnBlend;
 import org.nextpull.plan.OwnBlend.Elements;
@@ -71,7 +70,7 @@ class PlanTextTest {
         assertThat(plan.limits().knockMarginDeg()).isEqualTo(2);
         assertThat(plan.limits().knockEvents()).isEmpty();
         assertThat(plan.limits().knockEventsThatCount()).isEqualTo(1);
-        assertThat(plan.limits().lean()).contains(new LeanLimit(Lambda.of(0.95), 0.3));
+        assertThat(plan.limits().lean()).contains(new Limits.Lean(Lambda.of(0.95), 0.3));
         assertThat(plan.goal()).isEqualTo(new Goal(Goal.Stages.IN_TURN, Goal.Response.TORQUE, 0.2, 1.0, 25, true));
         assertThat(plan.timing()).isEmpty();
         assertThat(plan.mixture()).isEmpty();
@@ -167,7 +166,7 @@ class PlanTextTest {
         assertThat(limits.knockMarginDeg()).isEqualTo(2.5);
         assertThat(limits.looksAgain()).isTrue();
         assertThat(limits.mostRpm()).hasValue(7200);
-        assertThat(limits.lean()).contains(new LeanLimit(Lambda.of(0.96), 0.4));
+        assertThat(limits.lean()).contains(new Limits.Lean(Lambda.of(0.96), 0.4));
         assertThat(limits.most().exhaust()).contains(Temperature.ofCelsius(880));
         assertThat(limits.most().coolant()).contains(Temperature.ofCelsius(105));
         assertThat(limits.most().oil()).contains(Temperature.ofCelsius(130));

@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.ReferenceLine;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.report.ConditionLine;
+import org.nextpull.report.ConditionText;
 import org.nextpull.report.NextStep;
 import org.nextpull.session.DayByPull;
 import org.nextpull.session.OperatorAction;
@@ -131,12 +131,12 @@ class BenchPresenterTest {
     @Test
     void conditionsOfTheLastPullAreInTheirWindowOrHowFarOff() {
         assertThat(page(TIMING, 0).conditions())
-                .extracting(ConditionLine::place)
-                .containsOnly(ConditionLine.Place.UNKNOWN);
+                .extracting(ConditionText.Line::place)
+                .containsOnly(ConditionText.Line.Place.UNKNOWN);
         assertThat(page(TIMING, 1).conditions())
                 .filteredOn(line -> !line.window().equals("not asked for"))
                 .isNotEmpty()
-                .allMatch(line -> line.place() != ConditionLine.Place.UNKNOWN);
+                .allMatch(line -> line.place() != ConditionText.Line.Place.UNKNOWN);
     }
 
     @Test
