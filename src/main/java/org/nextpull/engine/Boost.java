@@ -16,6 +16,15 @@ public record Boost(Pressure full, double fullRpm) {
         return new Boost(Pressure.ofPascals(0), 1);
     }
 
+    /** The same charger on a pull on which it blows so much more or less. */
+    Boost times(double factor) {
+        return new Boost(Pressure.ofPascals(full.pascals() * factor), fullRpm);
+    }
+
+    public boolean isNone() {
+        return full.pascals() == 0;
+    }
+
     /** Gauge pressure in Pa at a speed. */
     double pascals(double rpm) {
         double share = Math.min(1, rpm / fullRpm);

@@ -46,6 +46,8 @@ final class DesignLimits {
                                 .check(design.combustion().spread()),
                         new DesignRange("completeness", 0.5, 1)
                                 .check(design.combustion().completeness()),
+                        new DesignRange("hot_spot_k", 0, 100)
+                                .check(design.combustion().hotSpot().hotterK()),
                         new DesignRange("wall_k", 250, 700).check(design.walls().kelvins()),
                         new DesignRange("wall_scale", 0, 5).check(design.walls().scale()),
                         new DesignRange("friction_pa", 0, 5e5)

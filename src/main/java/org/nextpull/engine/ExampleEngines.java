@@ -19,7 +19,7 @@ public final class ExampleEngines {
                 new ValveTiming(58, 56),
                 new Breathing(0.9, 0.018, new Breathing.Resonance(5500, 0.17), new Breathing.Losses(9800, 0.16)),
                 Boost.none(),
-                new Combustion(new BurnDuration(41_500), 0.10, 0.97),
+                new Combustion(new BurnDuration(38_000), 0.10, 0.97, Combustion.HotSpot.USUAL),
                 new Walls(450, 1.4),
                 new ChenFlynn(35e3, 0.005, new ChenFlynn.PerSpeed(7e3, 90)),
                 new Exhaust(11e3, 0.22));
@@ -34,7 +34,7 @@ public final class ExampleEngines {
                 new ValveTiming(46, 48),
                 new Breathing(0.86, 0.014, new Breathing.Resonance(4300, 0.13), new Breathing.Losses(7200, 0.10)),
                 Boost.none(),
-                new Combustion(new BurnDuration(47_000), 0.10, 0.965),
+                new Combustion(new BurnDuration(43_000), 0.10, 0.965, Combustion.HotSpot.USUAL),
                 new Walls(445, 1.4),
                 new ChenFlynn(42e3, 0.005, new ChenFlynn.PerSpeed(8e3, 95)),
                 new Exhaust(15e3, 0.24));

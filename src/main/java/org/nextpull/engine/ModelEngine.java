@@ -48,6 +48,11 @@ public final class ModelEngine {
         return design;
     }
 
+    /** The same engine on a pull on which its charger blows so much more or less, near 1; a natural engine as it is. */
+    public ModelEngine boostedBy(double factor) {
+        return new ModelEngine(design.withBoost(design.boost().times(factor)));
+    }
+
     /** Runs at an operating point, or says which of its numbers the engine cannot run with. */
     public Outcome<EnginePoint> at(OperatingPoint point) {
         return at(point, ClosedCycle.STEP_DEG);
@@ -73,10 +78,11 @@ public final class ModelEngine {
                 trapped.unburned(),
                 trapped.products().gas(),
                 trapped.inventory().mass(),
-                trapped.fuelMass()
+                trapped.fuel().vapour()
                         * trapped.products().heat()
                         * design.combustion().completeness(),
-                new Charge.Octane(point.fuel().octane()));
+                new Charge.EndGas(
+                        point.fuel().octane(), design.combustion().hotSpot().hotterK()));
         Run run = new Run(
                 design.cylinder(),
                 trapped.filling(),
@@ -110,9 +116,11 @@ public final class ModelEngine {
         GasState start = trapped.filling().state();
         GasState state = new GasState(start.pascals() * compression * warmer, start.kelvins() * warmer);
         FreshCharge mixture = new FreshCharge(
-                point.fuel(), point.lambda(), point.surroundings().air().humidityRatio());
+                point.fuel(),
+                point.fuel().vapourLambda(point.lambda()),
+                point.surroundings().air().humidityRatio());
         double dilution = trapped.inventory().residual() + mixture.waterFraction();
-        double velocity = point.fuel().flame().speed(point.lambda().value(), dilution, state);
+        double velocity = point.fuel().flame().speed(mixture.lambda().value(), dilution, state);
         return new BurnDuration.Chamber(crank.height(volume), state, velocity);
     }
 
@@ -132,7 +140,7 @@ public final class ModelEngine {
                 cycle.knock(),
                 new EnginePoint.Flow(
                         trapped.airMass() * cyclesPerSecond,
-                        trapped.fuelMass() * cyclesPerSecond,
+                        trapped.fuel().metered() * cyclesPerSecond,
                         Pressure.ofPascals(manifoldPressure(point))),
                 cycle.energy());
     }

@@ -9,6 +9,7 @@ import org.nextpull.engine.gas.FreshCharge;
 import org.nextpull.engine.gas.GasMixture;
 import org.nextpull.engine.gas.GasState;
 import org.nextpull.engine.gas.Products;
+import org.nextpull.unit.Lambda;
 
 /**
  * The gas in a cylinder when its inlet valve closes: what flowed in, and what the last cycle left.
@@ -19,12 +20,12 @@ import org.nextpull.engine.gas.Products;
  * @param unburned the gas ahead of the flame
  * @param products the gas behind it
  * @param airMass dry air in kg
- * @param fuelMass fuel in kg
+ * @param fuel fuel
  * @param inventory all of it
  * @param filling pressure, temperature and volume
  */
 record Trapping(
-        GasMixture unburned, Products products, double airMass, double fuelMass, Inventory inventory, Filling filling) {
+        GasMixture unburned, Products products, double airMass, FuelMass fuel, Inventory inventory, Filling filling) {
     /**
      * All of the trapped gas.
      *
@@ -33,9 +34,16 @@ record Trapping(
      */
     record Inventory(double mass, double residual) {}
 
+    /**
+     * Fuel of one cycle in kg.
+     *
+     * @param metered all of it
+     * @param vapour what is vapour when the flame comes, and burns
+     */
+    record FuelMass(double metered, double vapour) {}
+
     private static final double REFERENCE_K = 298.15;
     private static final double FILLING_EXPONENT = 0.5;
-    private static final double AIR_HEAT_CAPACITY = 1005;
     /** Share of the fuel that evaporates at the expense of the air, while little of it does. */
     private static final double EVAPORATING = 0.35;
     /** Air that has been cooled so far in the inlet, or in the cylinder, takes up no more vapour. */
@@ -49,14 +57,15 @@ record Trapping(
     static Trapping of(EngineDesign design, OperatingPoint point) {
         AirState air = point.surroundings().air();
         EngineFuel fuel = point.fuel();
-        FreshCharge mixture = new FreshCharge(fuel, point.lambda(), air.humidityRatio());
+        Lambda burning = fuel.vapourLambda(point.lambda());
+        FreshCharge mixture = new FreshCharge(fuel, burning, air.humidityRatio());
         double boost = design.boost().pascals(point.rpm());
         double barometer = air.barometer().pascals();
         double ratio = (barometer + boost) / barometer;
         double dryPressure = air.dryPressure().pascals() * ratio;
         double inlet = air.temperature().kelvins()
                 + design.boost().heating(air.temperature().kelvins(), ratio);
-        double latent = fuel.energy().latentHeat() / (fuel.airPerFuel(point.lambda()) * AIR_HEAT_CAPACITY);
+        double latent = fuel.evaporationKelvins(point.lambda());
         double cooling = -MOST_COOLING_K * Math.expm1(-EVAPORATING * latent / MOST_COOLING_K);
         double cooled = inlet - cooling;
         double room = 1 / (1 + cooling / latent * fuel.vapourPerAir(point.lambda()));
@@ -67,7 +76,8 @@ record Trapping(
         double airMass =
                 design.breathing().efficiency(point.rpm()) * design.cylinder().sweptVolume() * dense * room;
         double fuelMass = airMass / fuel.airPerFuel(point.lambda());
-        double freshMass = fuelMass * mixture.massPerFuel();
+        double vapourMass = airMass / fuel.airPerFuel(burning);
+        double freshMass = vapourMass * mixture.massPerFuel();
 
         Products products = Products.of(mixture, design.combustion().spread());
         GasMixture left = products.gas();
@@ -91,7 +101,7 @@ record Trapping(
                 unburned,
                 products,
                 airMass,
-                fuelMass,
+                new FuelMass(fuelMass, vapourMass),
                 new Inventory(mass, leftMass / mass),
                 new Filling(state, volume, deg));
     }

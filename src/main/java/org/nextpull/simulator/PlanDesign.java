@@ -64,6 +64,6 @@ final class PlanDesign {
     }
 
     private static Boost boost(Boost like, Span band) {
-        return like.full().pascals() == 0 ? like : new Boost(like.full(), BOOST_FULL_SHARE * band.low());
+        return like.isNone() ? like : new Boost(like.full(), BOOST_FULL_SHARE * band.low());
     }
 }

@@ -26,10 +26,14 @@ final class Variety {
     private static final double SCATTER = 0.3;
     private static final double DRIFT = 2e-4;
 
+    private static final double HOT_SPOT_K = 22;
+
     private final SplittableRandom random;
+    private final SplittableRandom chamber;
 
     Variety(long seed) {
         this.random = new SplittableRandom(seed);
+        this.chamber = new SplittableRandom(-seed);
     }
 
     /** Seed for what one day's pulls are made from. */
@@ -55,7 +59,7 @@ final class Variety {
                 design.valves(),
                 breathing.withResonance(resonance),
                 design.boost(),
-                new Combustion(duration, combustion.spread(), combustion.completeness()),
+                new Combustion(duration, combustion.spread(), combustion.completeness(), hotSpot(combustion.hotSpot())),
                 new Walls(design.walls().kelvins(), design.walls().scale() * factor(WALLS)),
                 new ChenFlynn(friction.constant() * factor(FRICTION), friction.perPeakPressure(), perSpeed),
                 design.exhaust());
@@ -73,6 +77,11 @@ final class Variety {
                 new WeatherDay.Scatter(scatter, usual.scatter().lambda(), new WeatherDay.Scatter.Drift(drift));
         WeatherDay.Change change = usual.change();
         return new WeatherDay(usual.morning(), change, usual.warmth(), drawn);
+    }
+
+    /** Clean or full of deposits: from far beyond best torque to well before it, knock begins elsewhere in each engine. */
+    private Combustion.HotSpot hotSpot(Combustion.HotSpot usual) {
+        return new Combustion.HotSpot(usual.hotterK() + HOT_SPOT_K * (2 * chamber.nextDouble() - 1));
     }
 
     private double factor(double spread) {

@@ -37,8 +37,8 @@ class EngineLimitsTest {
 
     @Test
     void aBurnLongerThanTheStrokeIsRefused() {
-        EngineDesign slow =
-                ExampleEngines.hillClimb().withCombustion(new Combustion(new BurnDuration(190_000), 0.1, 0.97));
+        EngineDesign slow = ExampleEngines.hillClimb()
+                .withCombustion(new Combustion(new BurnDuration(190_000), 0.1, 0.97, Combustion.HotSpot.USUAL));
         Outcome<EnginePoint> outcome = ModelEngine.of(slow).then(engine -> engine.at(POINT.atRpm(6000)));
         assertThat(outcome.isFailed()).isTrue();
         assertThat(outcome.findings().get(0).code()).isEqualTo(FindingCode.ENGINE_BURN_TOO_LONG);

@@ -3,15 +3,20 @@ package org.nextpull.engine;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.air.AirState;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.engine.gas.TestFuels;
+import org.nextpull.finding.Place;
+import org.nextpull.fuel.Blends;
+import org.nextpull.fuel.FuelProperty;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
 
 /** What is known of engines from outside, asked of the model engine. */
@@ -99,6 +104,46 @@ class ModelEngineTest {
     @ValueSource(doubles = {3000, 5000, 6500})
     void bestPowerMixtureIsRich(double rpm) {
         assertThat(bestLambda(ENGINE, best(ENGINE, at(rpm)))).isBetween(0.85, 0.905);
+    }
+
+    /** Best power mixtures of alcohols that the fuel room states: ethanol 0.80 to 0.88, methanol 0.75 to 0.85 (common practice). */
+    @Test
+    void bestPowerMixtureOfAlcoholsIsRicherStill() {
+        for (EngineFuel fuel : List.of(TestFuels.E85, TestFuels.METHANOL)) {
+            Span stated = Blends.listed()
+                    .find(fuel.name(), Place.nowhere())
+                    .value()
+                    .orElseThrow()
+                    .sourced(FuelProperty.BEST_POWER_LAMBDA)
+                    .orElseThrow()
+                    .spread();
+            assertThat(bestLambda(ENGINE, best(ENGINE, at(5000).on(fuel)))).isBetween(stated.low(), stated.high());
+        }
+    }
+
+    /**
+     * Common practice, no source: 11:1 on pump fuel begins to knock near best torque at low speed, and far beyond it at high speed; a
+     * tenth more compression brings it to best torque.
+     */
+    @Test
+    void knockBeginsNearBestTorqueAtLowSpeedOnly() {
+        double low = best(ENGINE, at(2500)).advance().deg();
+        double high = best(ENGINE, at(6500)).advance().deg();
+        assertThat(knockLimit(ENGINE, at(2500)) - low).isBetween(1.0, 5.0);
+        assertThat(knockLimit(ENGINE, at(6500)) - high).isGreaterThan(10);
+        ModelEngine squeezed = ModelEngine.of(ExampleEngines.hillClimb().withCompressionRatio(12.3))
+                .value()
+                .orElseThrow();
+        double its = best(squeezed, at(2500)).advance().deg();
+        assertThat(knockLimit(squeezed, at(2500)) - its).isBetween(-3.0, 1.5);
+    }
+
+    /** Alcohols burn faster than petrol, so best timing comes later (Gulder 1984, from memory: about a quarter faster at the spark). */
+    @Test
+    void alcoholWantsLessAdvanceThanPetrol() {
+        double petrol = best(ENGINE, at(5000).on(TestFuels.PETROL)).advance().deg();
+        double e85 = best(ENGINE, at(5000).on(TestFuels.E85)).advance().deg();
+        assertThat(petrol - e85).isBetween(1.0, 5.0);
     }
 
     /** The burn takes more degrees at more speed (Heywood, section 15.3, from memory; common practice). */

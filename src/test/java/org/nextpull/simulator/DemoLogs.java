@@ -140,7 +140,7 @@ public final class DemoLogs {
     /** Timing sweep of the hill-climb engine with more compression than its fuel likes. */
     public static DemoLog knock() {
         Sheet sheet = new Sheet(
-                "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(13.4));
+                "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(12.2));
         List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
         roles.add(Role.KNOCK_LEVEL);
         WeatherDay warm = WeatherDay.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);

@@ -3,6 +3,7 @@ package org.nextpull.engine.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.channel.Samples;
+import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.finding.Finding;
@@ -19,6 +20,8 @@ public final class Bench {
     private static final double BELOW_RANGE_RPM = 100;
     private static final double SLOWEST_RPM = 900;
     private static final double TILT_SHARE = 0.15;
+    /** A charger's control does not hold the same pressure twice (common practice, no source; the size is the project's own choice). */
+    private static final double BOOST_SPREAD = 0.008;
 
     private final Brake brake;
     private final Instruments instruments;
@@ -83,7 +86,10 @@ public final class Bench {
                 setting.engine().design().cylinders(),
                 new PullConditions.PullScatter(1 + drift + chance.normal(sd), chance.normal(TILT_SHARE * sd)));
         List<SparkMap> sparks = sparks(setting, program);
-        return curves(setting, sparks, conditions, program.range())
+        ModelEngine engine = setting.engine().design().boost().isNone()
+                ? setting.engine()
+                : setting.engine().boostedBy(1 + chance.normal(BOOST_SPREAD));
+        return curves(setting, engine, sparks, conditions, program.range())
                 .map(curves -> new PreparedPull(conditions, curves, sparks, brake, instruments, chance));
     }
 
@@ -97,14 +103,14 @@ public final class Bench {
     }
 
     private static Outcome<List<FullLoadCurve>> curves(
-            BenchSetting setting, List<SparkMap> sparks, PullConditions conditions, Span range) {
+            BenchSetting setting, ModelEngine engine, List<SparkMap> sparks, PullConditions conditions, Span range) {
         List<FullLoadCurve> curves = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         OperatingPoint point = new OperatingPoint(
                 range.low(), Advance.ofDeg(0), conditions.lambda(), setting.fuel(), conditions.surroundings());
         Span wider = Span.of(Math.max(SLOWEST_RPM, range.low() - BELOW_RANGE_RPM), range.high() + BELOW_RANGE_RPM);
         for (SparkMap spark : sparks) {
-            Outcome<FullLoadCurve> curve = FullLoadCurve.of(setting.engine(), spark, point, wider);
+            Outcome<FullLoadCurve> curve = FullLoadCurve.of(engine, spark, point, wider);
             curve.value().ifPresent(curves::add);
             findings.addAll(curve.findings());
         }

@@ -9,13 +9,14 @@ import org.nextpull.engine.gas.Gas;
  * @param burned the gas behind it
  * @param mass trapped mass in kg
  * @param heat heat of combustion of the whole charge in J
- * @param octane octane number of the fuel
+ * @param endGas what decides whether it knocks
  */
-public record Charge(Gas unburned, Gas burned, double mass, double heat, Octane octane) {
+public record Charge(Gas unburned, Gas burned, double mass, double heat, EndGas endGas) {
     /**
-     * Octane number.
+     * What decides whether a charge knocks.
      *
-     * @param number above 0, as the delay correlation takes it
+     * @param octane octane number of the fuel, above 0, as the delay correlation takes it
+     * @param hotterK how much warmer than the mean the hottest part of the gas is when the inlet closes, in K
      */
-    public record Octane(double number) {}
+    public record EndGas(double octane, double hotterK) {}
 }

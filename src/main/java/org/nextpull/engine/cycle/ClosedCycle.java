@@ -39,7 +39,7 @@ public final class ClosedCycle {
         double burnStep = Math.min(stepDeg, stepDeg * wiebe.durationDeg() / (LEAST_BURN_STEPS * STEP_DEG));
 
         double first = run.filling().state().kelvins();
-        double[] y = {first, 0, 0, first, 0};
+        double[] y = {first, 0, 0, first + run.charge().endGas().hotterK(), 0};
         Peak peak = new Peak();
         OdeSolver.Watcher watcher = (deg, state) -> {
             peak.see(deg, equations.pressure(deg, state[CycleEquations.TEMPERATURE]));

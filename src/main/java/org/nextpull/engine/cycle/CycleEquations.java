@@ -38,7 +38,7 @@ final class CycleEquations implements OdeSystem {
         this.woschni = new Woschni(run.cylinder(), run.rpm(), run.filling());
         this.charge = run.charge();
         this.walls = run.walls();
-        this.delay = KnockDelay.ofOctane(run.charge().octane().number());
+        this.delay = KnockDelay.ofOctane(run.charge().endGas().octane());
         this.degPerSecond = 6 * run.rpm();
     }
 

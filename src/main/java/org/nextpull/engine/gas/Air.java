@@ -7,6 +7,9 @@ public final class Air {
     /** Specific gas constant in J/(kg.K). */
     public static final double GAS_CONSTANT = 287.055;
 
+    /** Specific heat at constant pressure in J/(kg.K). */
+    static final double HEAT_CAPACITY = 1005;
+
     private static final double N2 = 0.78084;
     private static final double O2 = 0.20946;
 

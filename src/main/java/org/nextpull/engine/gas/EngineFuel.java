@@ -29,6 +29,8 @@ import org.nextpull.unit.Lambda;
 public record EngineFuel(
         String name, Composition composition, FuelEnergy energy, double density, double octane, Flame flame) {
     private static final double ENGINE_SEVERITY = -0.35;
+    private static final double EVAPORATES_K = 40;
+    private static final double LIQUID_PER_K = 4e-4;
     private static final double ALCOHOL_OXYGEN = 0.3473;
     private static final double HYDROCARBON_KG_PER_MOL = 0.105;
     private static final double ETHANOL_KG_PER_MOL = 0.04607;
@@ -97,6 +99,21 @@ public record EngineFuel(
     /** Dry air that burns with one kg of fuel, in kg. */
     public double airPerFuel(Lambda lambda) {
         return lambda.value() * stoichiometricRatio();
+    }
+
+    /** What evaporating all of the fuel would cool its air by, in K. */
+    public double evaporationKelvins(Lambda lambda) {
+        return energy.latentHeat() / (airPerFuel(lambda) * Air.HEAT_CAPACITY);
+    }
+
+    /**
+     * The mixture of the vapour that the flame meets. Of a fuel that takes much heat to evaporate a part is still liquid on walls and in
+     * drops when the flame comes, so more of it must be metered for the same vapour. The project's own choice, so that the best mixture
+     * of alcohols is as rich as common practice has it (no source).
+     */
+    public Lambda vapourLambda(Lambda metered) {
+        double liquid = LIQUID_PER_K * Math.max(0, evaporationKelvins(metered) - EVAPORATES_K);
+        return Lambda.of(metered.value() / (1 - liquid));
     }
 
     public EngineFuel withOctane(double newOctane) {

@@ -97,6 +97,27 @@ class BenchTest {
     }
 
     @Test
+    void boostVariesFromPullToPull() {
+        ModelEngine charged = ModelEngine.of(ExampleEngines.boosted()).value().orElseThrow();
+        BenchSetting setting =
+                new BenchSetting(charged, SparkMap.flat(10), Lambda.of(0.85), TestFuels.E10, Optional.empty());
+        Bench bench = new Bench(
+                Brake.engineBrake(0.15, true),
+                Instruments.usual(20, List.of(Role.TIME, Role.ENGINE_SPEED, Role.MANIFOLD_PRESSURE)),
+                still(),
+                3);
+        double[] highest = new double[6];
+        for (int pull = 0; pull < highest.length; pull++) {
+            highest[pull] = Arrays.stream(pull(bench, setting, PULL).presentValues(Channel.of(Role.MANIFOLD_PRESSURE)))
+                    .max()
+                    .orElseThrow();
+        }
+        double spread = Arrays.stream(highest).max().orElseThrow()
+                - Arrays.stream(highest).min().orElseThrow();
+        assertThat(spread).isBetween(400.0, 4000.0);
+    }
+
+    @Test
     void withoutImperfectionsTheLogIsTheEngine() {
         Samples samples = pull(quiet(0.15, true), SETTING, PULL);
         double rpm = 5000;

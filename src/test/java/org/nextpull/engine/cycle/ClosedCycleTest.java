@@ -23,7 +23,7 @@ class ClosedCycleTest {
         return new Run(
                 cylinder,
                 new Filling(new GasState(START_PA, START_K), volume, -180),
-                new Charge(gas, gas, mass, heat, new Charge.Octane(100)),
+                new Charge(gas, gas, mass, heat, new Charge.EndGas(100, 0)),
                 new Walls(START_K, 0),
                 3000,
                 180);
@@ -72,8 +72,8 @@ class ClosedCycleTest {
     private static double knockIntegral(double ratio, double octane) {
         Run run = airStandard(ratio, 1.3, 1200);
         Charge charge = run.charge();
-        Charge rated =
-                new Charge(charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new Charge.Octane(octane));
+        Charge rated = new Charge(
+                charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new Charge.EndGas(octane, 0));
         Run other = new Run(run.cylinder(), run.filling(), rated, run.walls(), run.rpm(), run.exhaustOpensDeg());
         return ClosedCycle.solve(other, new Wiebe(-25, 60)).knock().integral();
     }

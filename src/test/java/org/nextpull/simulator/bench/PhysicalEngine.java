@@ -73,7 +73,8 @@ final class PhysicalEngine {
                 .withCombustion(new Combustion(
                         new BurnDuration(burn),
                         base.combustion().spread(),
-                        base.combustion().completeness()));
+                        base.combustion().completeness(),
+                        base.combustion().hotSpot()));
         engine = ModelEngine.of(design).value().orElseThrow();
         fuel = EngineFuel.named(FUELS.get(random.nextInt(FUELS.size()))).value().orElseThrow();
         lambda = Lambda.of(0.84 + 0.08 * random.nextDouble());
