@@ -138,6 +138,9 @@ final class AcrossTables {
     }
 
     private void mapStartsWithinLimits(TimingPlan timing) {
+        if (timing.sets() == TimingPlan.Sets.OFFSET) {
+            return; // its limits are of the degrees added, not of the map
+        }
         double start = timing.sets() == TimingPlan.Sets.MAP ? timing.start().deg() : 0;
         double least = timing.least().deg();
         double most = timing.most().deg();
