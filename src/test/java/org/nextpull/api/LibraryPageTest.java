@@ -21,9 +21,10 @@ import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 
-/** The handbook page "As a library" shows the examples of the test tree, and what they print. */
+/** The handbook page "As a library" shows the examples of the test tree, and what they print; {@code -Dnextpull.remake=true} prints anew. */
 class LibraryPageTest {
     private static final Path PAGE = Path.of("src/site/markdown/library.md");
     private static final Path SOURCES = Path.of("src/test/java/examples");
@@ -39,6 +40,16 @@ class LibraryPageTest {
             OwnLogger::show,
             "LabelsInTurn",
             LabelsInTurn::show);
+
+    @BeforeAll
+    static void remake() throws IOException {
+        if (Boolean.getBoolean("nextpull.remake")) {
+            String page = OUTPUT.matcher(Files.readString(PAGE))
+                    .replaceAll(shown -> Matcher.quoteReplacement(
+                            "`" + shown.group(1) + "` prints\n\n```text\n" + output(shown.group(1)) + "```"));
+            Files.writeString(PAGE, page);
+        }
+    }
 
     private static String output(String example) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();

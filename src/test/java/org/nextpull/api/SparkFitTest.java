@@ -82,15 +82,23 @@ class SparkFitTest {
         assertThat(fit.scatterPercent()).isCloseTo(same.scatterPercent(), within(1e-9));
     }
 
+    /** A day usually loses 0.015 % a pull, give or take 0.012: one that loses 0.08 is believed in part, and does not move the peak. */
     @Test
-    void aDriftOfTheDayIsTakenOut() {
-        double[] sinking = band(ADVANCE_DEG);
-        for (int pull = 0; pull < sinking.length; pull++) {
-            sinking[pull] *= 1 - 0.0004 * pull;
+    void aDriftOfTheDayIsTakenOutAsFarAsItIsUsual() {
+        assertThat(sinking(0).driftPercent()).isGreaterThan(-0.0145);
+        assertThat(sinking(0.0008).driftPercent()).isBetween(-0.04, -0.018);
+        assertThat(sinking(0.0008).best().deg()).isCloseTo(sinking(0).best().deg(), within(FIT_DEG));
+    }
+
+    private static SparkFit sinking(double shareAPull) {
+        double[][] torqueNm = new double[ADVANCE_DEG.length][];
+        for (int pull = 0; pull < torqueNm.length; pull++) {
+            double left = 1 - shareAPull * pull;
+            torqueNm[pull] = DoubleStream.of(torqueNm(RPM, ADVANCE_DEG[pull]))
+                    .map(nm -> nm * left)
+                    .toArray();
         }
-        SparkFit fit = SparkFit.of(ADVANCE_DEG, sinking, Advance.ofDeg(28));
-        assertThat(fit.driftPercent()).isBetween(-0.045, -0.015);
-        assertThat(fit.best().deg()).isCloseTo(BEST_DEG[1], within(2 * FIT_DEG));
+        return SparkFit.of(RPM, ADVANCE_DEG, torqueNm, Advance.ofDeg(28));
     }
 
     @Test
