@@ -42,6 +42,16 @@ final class ChartFrame {
 
     private static final int Y_TICKS = 50;
 
+    /** Type of a legend in CSS pixels, and the least to which it shrinks where its entries would not fit on a line. */
+    private static final double LEGEND = 12;
+
+    private static final double LEAST_LEGEND = 7;
+
+    /** What a sign with its gaps takes, and a letter about, in CSS pixels. */
+    private static final double LEGEND_SIGN = 34;
+
+    private static final double LEGEND_LETTER = 6.7;
+
     private final XYChart chart;
     private final float scale;
     private final boolean low;
@@ -132,6 +142,15 @@ final class ChartFrame {
         long entries = chart.getSeriesCollection().stream()
                 .filter(XYSeries::isShowInLegend)
                 .count();
+        double wide = chart.getSeriesCollection().stream()
+                .filter(XYSeries::isShowInLegend)
+                .mapToDouble(series -> LEGEND_SIGN + (series.getName().length() + GAP.length()) * LEGEND_LETTER)
+                .sum();
+        double fits = chart.getWidth() / (wide * scale);
+        if (entries <= MOST_BELOW && fits < 1) {
+            float type = (float) Math.max(LEAST_LEGEND, LEGEND * fits) * scale;
+            chart.getStyler().setLegendFont(chart.getStyler().getLegendFont().deriveFont(type));
+        }
         if (entries > MOST_BELOW) {
             chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);
             chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);

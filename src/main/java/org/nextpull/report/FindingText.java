@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.Properties;
@@ -71,6 +72,11 @@ public final class FindingText {
 
     private static boolean isMissing(Finding finding, String name) {
         return finding.details().stream().noneMatch(detail -> detail.name().equals(name));
+    }
+
+    /** The first of several with its place; empty where there is none. */
+    public String first(List<Finding> findings) {
+        return findings.stream().findFirst().map(this::withPlace).orElse("");
     }
 
     /** Where it is, what it is and what to do: {@code day.csv, line 12: ...}. */

@@ -1,8 +1,5 @@
 package org.nextpull.window;
 
-import com.formdev.flatlaf.FlatDarkLaf;
-import com.formdev.flatlaf.FlatLaf;
-import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
@@ -19,12 +16,12 @@ import java.util.function.Supplier;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
-import javax.swing.plaf.ColorUIResource;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.window.look.AppIcon;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.SwingLook;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.AlarmPanel;
 import org.nextpull.window.page.AlarmSign;
@@ -45,7 +42,6 @@ final class MainFrame implements Signals {
     private static final String CAUTIONS = "cautions";
     private static final String KEYS = "keys";
     private static final String ALARM = "alarm";
-    private static final int FOCUS_PIXELS = 2;
     private static final String PAGES = "pages";
 
     private final JFrame frame = new JFrame("nextpull");
@@ -221,7 +217,7 @@ final class MainFrame implements Signals {
         });
         pages.units(look.units());
         root.setPreferredSize(size);
-        dressSwing();
+        SwingLook.dress(look);
         frame.pack();
         restyle();
         frame.setVisible(true);
@@ -286,32 +282,13 @@ final class MainFrame implements Signals {
         boolean units = newLook.units() != look.units();
         look = newLook;
         if (ground) {
-            dressSwing();
+            SwingLook.dress(look);
         }
         scale = null;
         restyle();
         if (units) {
             pages.units(look.units());
         }
-    }
-
-    private void dressSwing() {
-        Skin colours = Skin.of(look);
-        for (String list : List.of("List", "Table", "MenuItem", "Menu", "ComboBox")) {
-            UIManager.put(list + ".selectionBackground", new ColorUIResource(colours.selection()));
-            UIManager.put(list + ".selectionForeground", new ColorUIResource(colours.ink()));
-            UIManager.put(list + ".selectionInactiveBackground", new ColorUIResource(colours.selection()));
-            UIManager.put(list + ".selectionInactiveForeground", new ColorUIResource(colours.ink()));
-        }
-        UIManager.put("Component.focusColor", new ColorUIResource(colours.chosen()));
-        UIManager.put("Component.focusedBorderColor", new ColorUIResource(colours.chosen()));
-        UIManager.put("Component.focusWidth", FOCUS_PIXELS);
-        if (look.dark()) {
-            FlatDarkLaf.setup();
-        } else {
-            FlatLightLaf.setup();
-        }
-        FlatLaf.updateUI();
     }
 
     /** Sets colours and sizes anew when the size of the window or the look asks for it. */

@@ -280,7 +280,7 @@ final class WindowPages implements AutoCloseable {
     }
 
     private void open(KeptSession session) {
-        benchOrAsk(ReplayedDay.of("session " + session.id(), DayReader.of(notebook, session)));
+        benchOrAsk(ReplayedDay.atEnd("session " + session.id(), DayReader.of(notebook, session)));
     }
 
     /** Ending a session may take long. */

@@ -203,7 +203,7 @@ class PagesIT {
         press("F1");
         Await.until(
                 "the keys of that page",
-                () -> Edt.get(() -> find("A: compare a log or session too").isPresent()));
+                () -> Edt.get(() -> find("A: add a log or session").isPresent()));
         picture("window-keys");
     }
 

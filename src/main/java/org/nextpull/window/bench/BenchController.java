@@ -12,8 +12,6 @@ import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
@@ -134,11 +132,6 @@ public final class BenchController implements Page {
     @Override
     public void focus() {
         view.focus();
-    }
-
-    @Override
-    public void style(Skin skin, TypeScale scale) {
-        view.style(skin, scale);
     }
 
     @Override

@@ -21,6 +21,7 @@ import org.nextpull.report.NextStep;
  * @param map the map to set or to leave, where the setting is one
  * @param conditions the start conditions
  * @param sweep the response against the factor that is swept now
+ * @param other the same against the other factor, once both were swept
  * @param sparkMap advance over speed, where the ignition holds a map
  * @param speed torque and power over speed
  * @param cards the pulls, in the order of the day
@@ -38,6 +39,7 @@ public record BenchPage(
         Optional<MapStrip> map,
         List<ConditionText.Line> conditions,
         Optional<SweepPlot> sweep,
+        Optional<SweepPlot> other,
         Optional<MapPlot> sparkMap,
         Optional<SpeedPlot> speed,
         List<PullCard> cards,

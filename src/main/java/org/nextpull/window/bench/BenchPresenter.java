@@ -11,6 +11,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.chart.MapPlots;
 import org.nextpull.chart.SpeedPlots;
+import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -52,6 +53,7 @@ public final class BenchPresenter {
         Optional<RunningState> running = moment.running().map(state -> new RunningState(state, shown, sentences));
         List<Remark> day = new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
         day.addAll(day(result));
+        Optional<SweepPlot> sweep = SweepPlots.running(result, shown.units());
         return new BenchPage(
                 heading(result),
                 running.map(RunningState::link).orElseGet(() -> replayed(moment)),
@@ -65,7 +67,11 @@ public final class BenchPresenter {
                         .lines(
                                 result.plan().start(),
                                 running.map(RunningState::conditions).orElseGet(() -> conditions(result))),
-                SweepPlots.running(result, shown.units()),
+                sweep,
+                SweepPlots.of(result, shown.units()).stream()
+                        .filter(plot -> sweep.filter(now -> !now.title().equals(plot.title()))
+                                .isPresent())
+                        .findFirst(),
                 MapPlots.of(result),
                 SpeedPlots.of(result, shown.units()),
                 new PullCards(result, shown, sentences).cards(),

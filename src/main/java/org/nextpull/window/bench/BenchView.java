@@ -3,6 +3,7 @@ package org.nextpull.window.bench;
 import java.awt.BorderLayout;
 import java.awt.CardLayout;
 import java.awt.Dimension;
+import java.awt.GridLayout;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.BorderFactory;
@@ -36,6 +37,8 @@ final class BenchView extends JPanel implements Styled {
     private final MapStripView map = new MapStripView();
     private final ConditionsView conditions = new ConditionsView();
     private final ChartCanvas<SweepPlot> sweep;
+    private final ChartCanvas<SweepPlot> other;
+    private final JPanel sweeps = new JPanel(new GridLayout(1, 0));
     private final ChartCanvas<MapPlot> sparkMap;
     private final CardLayout upperCards = new CardLayout();
     private final JPanel upper = new JPanel(upperCards);
@@ -62,6 +65,13 @@ final class BenchView extends JPanel implements Styled {
                 "Response against the factor",
                 "The first pull will be drawn here.",
                 (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        other = new ChartCanvas<>(
+                work,
+                "Response against the other factor",
+                "",
+                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        sweeps.setOpaque(false);
+        sweeps.add(sweep);
         sparkMap = new ChartCanvas<>(
                 work,
                 "Spark map",
@@ -84,7 +94,7 @@ final class BenchView extends JPanel implements Styled {
         left.add(lead, BorderLayout.CENTER);
         left.add(conditions, BorderLayout.SOUTH);
         upper.setOpaque(false);
-        upper.add(sweep, SWEEP);
+        upper.add(sweeps, SWEEP);
         upper.add(sparkMap, MAP);
         charts = new SharedSplit(JSplitPane.VERTICAL_SPLIT, upper, speed, 0.55);
         halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, charts, 0.44);
@@ -159,7 +169,7 @@ final class BenchView extends JPanel implements Styled {
 
     /** How many pictures the charts have drawn. */
     int pictures() {
-        return sweep.pictures() + sparkMap.pictures() + speed.pictures();
+        return sweep.pictures() + other.pictures() + sparkMap.pictures() + speed.pictures();
     }
 
     @Override

@@ -15,8 +15,6 @@ import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
@@ -61,6 +59,7 @@ public final class ComparedController implements Page {
         this.notebook = notebook;
         this.view = new ComparedView(work);
         this.wanting = new Latest<>(work::think, this::compare);
+        view.buttons(keys());
         view.show(ComparedPage.saying(List.of(EMPTY)));
     }
 
@@ -165,11 +164,11 @@ public final class ComparedController implements Page {
     @Override
     public List<KeyCommand> keys() {
         return List.of(
-                KeyCommand.of("A", "A", "compare a log or session too", this::add),
-                KeyCommand.of("DELETE", "Del", "take the selected one out", this::takeOut),
-                KeyCommand.of("P", "P", "the plan that logs are read by", this::plan),
-                KeyCommand.of("R", "R", "compare with the next label as the reference", this::reference),
-                KeyCommand.of("L", "L", "show the difference of the next label", view::nextLabel));
+                KeyCommand.of("A", "A", "add a log or session", this::add),
+                KeyCommand.of("DELETE", "Del", "remove the selected", this::takeOut),
+                KeyCommand.of("P", "P", "plan of the logs", this::plan),
+                KeyCommand.of("R", "R", "next reference", this::reference),
+                KeyCommand.of("L", "L", "difference of the next label", view::nextLabel));
     }
 
     @Override
@@ -183,10 +182,5 @@ public final class ComparedController implements Page {
     @Override
     public void focus() {
         view.focus();
-    }
-
-    @Override
-    public void style(Skin skin, TypeScale scale) {
-        view.style(skin, scale);
     }
 }

@@ -1,32 +1,43 @@
 package org.nextpull.window.compared;
 
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GridLayout;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
+import javax.swing.JButton;
 import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
 import javax.swing.ListSelectionModel;
 import javax.swing.ScrollPaneConstants;
 import org.nextpull.app.LabelledLog;
 import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.SharedSplit;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
+import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.work.Work;
 
 /** The page: what is compared and the verdict left, with what it rests on and its numbers; the curves right. */
 final class ComparedView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double LEFT = 0.47;
     private static final int MOST_ROWS = 4;
+
+    /** Height of what the verdict rests on against that of the table. */
+    private static final double BASIS = 0.35;
 
     private final JLabel title = new JLabel("Compared");
     private final JLabel plan = new JLabel(" ");
@@ -42,11 +53,15 @@ final class ComparedView extends JPanel implements Styled {
     private final ChartCanvas<DifferencePlot> difference;
     private transient ComparedPage page = ComparedPage.saying(List.of());
     private int shown;
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+    private final Stack stack = new Stack();
+    private final JPanel left = new JPanel(stack);
+    private final JPanel buttons = new JPanel(new GridLayout(0, 2, 6, 4));
+    private final SharedSplit charts;
+    private final SharedSplit halves;
+    private int line = 24;
 
     ComparedView(Work work) {
-        super(null);
+        super(new BorderLayout());
         curves = new ChartCanvas<>(
                 work,
                 "Mean curves",
@@ -62,7 +77,20 @@ final class ComparedView extends JPanel implements Styled {
         plan.getAccessibleContext().setAccessibleName("Plan of the comparison");
         listPane.setBorder(BorderFactory.createEmptyBorder());
         basis.setFocusable(true);
-        parts().forEach(this::add);
+        JPanel head = new JPanel(new BorderLayout(14, 0));
+        head.setOpaque(false);
+        head.add(title, BorderLayout.WEST);
+        head.add(plan, BorderLayout.CENTER);
+        buttons.setOpaque(false);
+        left.add(head);
+        left.add(buttons);
+        left.add(listPane);
+        left.add(verdict);
+        left.add(basisPane, new Stack.Row(1, BASIS, 0));
+        left.add(tablePane, Stack.Row.stretching(1));
+        charts = new SharedSplit(JSplitPane.VERTICAL_SPLIT, curves, difference, 0.5);
+        halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, charts, 0.47);
+        add(halves, BorderLayout.CENTER);
         getAccessibleContext().setAccessibleName("Comparison");
     }
 
@@ -75,8 +103,14 @@ final class ComparedView extends JPanel implements Styled {
         return pane;
     }
 
-    private List<JComponent> parts() {
-        return List.of(title, plan, listPane, verdict, basisPane, tablePane, curves, difference);
+    /** A button for each key of the page. */
+    void buttons(List<KeyCommand> keys) {
+        for (KeyCommand key : keys) {
+            JButton button = new JButton(key.what().substring(0, 1).toUpperCase(Locale.ROOT)
+                    + key.what().substring(1) + " (" + key.shown() + ")");
+            button.addActionListener(event -> key.action().run());
+            buttons.add(button);
+        }
     }
 
     /** Shows what is to be compared. */
@@ -84,10 +118,17 @@ final class ComparedView extends JPanel implements Styled {
         int before = list.getSelectedIndex();
         model.clear();
         contenders.forEach(one -> model.addElement(one.shown()));
+        sizeList();
         list.setSelectedIndex(Math.min(Math.max(0, before), contenders.size() - 1));
         plan.setText(planName.isBlank() ? "under the plan of the first session" : "under " + planName);
         plan.getAccessibleContext().setAccessibleDescription(plan.getText());
         revalidate();
+    }
+
+    /** As high as its lines, up to some. */
+    private void sizeList() {
+        int lines = Math.max(1, Math.min(MOST_ROWS, model.size()));
+        listPane.setPreferredSize(new Dimension(10, line * lines + 4));
     }
 
     /** Place of the selected one; below 0 where there is none. */
@@ -131,10 +172,19 @@ final class ComparedView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    public void style(Skin skin, TypeScale scale) {
+        int gap = scale.space(14);
         setBackground(skin.ground());
+        left.setBackground(skin.ground());
+        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 2, gap / 2));
+        stack.gap(gap / 2);
+        for (Component button : buttons.getComponents()) {
+            button.setFont(scale.plain(13));
+        }
+        line = scale.type(24);
+        sizeList();
+        halves.style(skin, scale);
+        charts.style(skin, scale);
         title.setFont(scale.bold(18));
         title.setForeground(skin.ink());
         plan.setFont(scale.plain(13));
@@ -153,38 +203,5 @@ final class ComparedView extends JPanel implements Styled {
         difference.style(skin, scale);
         revalidate();
         repaint();
-    }
-
-    @Override
-    public void doLayout() {
-        int gap = scale.space(14);
-        int line = scale.type(28);
-        int left = (int) (getWidth() * LEFT);
-        int wide = left - 2 * gap;
-        int y = gap / 2;
-        int across = title.getPreferredSize().width + gap;
-        title.setBounds(gap, y, across, line);
-        plan.setBounds(gap + across, y, wide - across, line);
-        y += line;
-        int high = scale.type(24) * Math.max(1, Math.min(MOST_ROWS, model.size()));
-        listPane.setBounds(gap, y, wide, high);
-        y += high + gap / 2;
-        high = Math.min(verdict.heightAt(wide), getHeight() / 2);
-        verdict.setBounds(gap, y, wide, high);
-        y += high + gap / 2;
-        int rest = Math.max(0, getHeight() - y - gap / 2);
-        int words = Math.min(basis.heightAt(wide - scale.space(14)), rest / 2);
-        basisPane.setBounds(gap, y, wide, words);
-        tablePane.setBounds(gap, y + words + gap / 2, wide, Math.max(0, rest - words - gap / 2));
-        int upper = getHeight() / 2;
-        curves.setBounds(left, 0, getWidth() - left, upper);
-        difference.setBounds(left, upper, getWidth() - left, getHeight() - upper);
-    }
-
-    @Override
-    protected void paintComponent(java.awt.Graphics graphics) {
-        super.paintComponent(graphics);
-        graphics.setColor(skin.line());
-        graphics.fillRect((int) (getWidth() * LEFT) - 1, 0, Math.max(1, scale.space(1)), getHeight());
     }
 }

@@ -27,6 +27,7 @@ import org.tinylog.Logger;
 public final class ReplayedDay implements DaySource, Player {
     private static final long TICK_MS = 100;
     private static final double FIRST_SPEED_S = 4;
+    private final boolean atEnd;
 
     private final String name;
     private final DayInput input;
@@ -38,7 +39,8 @@ public final class ReplayedDay implements DaySource, Player {
     private final List<OperatorAction> acts;
     private Playback playback = Playback.start(0, FIRST_SPEED_S);
 
-    private ReplayedDay(String name, DayInput input, Supplier<DayByPull> reader) {
+    private ReplayedDay(String name, DayInput input, boolean atEnd, Supplier<DayByPull> reader) {
+        this.atEnd = atEnd;
         this.name = name;
         this.input = input;
         this.reader = reader;
@@ -56,7 +58,12 @@ public final class ReplayedDay implements DaySource, Player {
      * @param name what the operator calls it
      */
     public static ReplayedDay of(String name, DayInput input) {
-        return new ReplayedDay(name, input, () -> DayByPull.of(input.session(), input.sources()));
+        return new ReplayedDay(name, input, false, () -> DayByPull.of(input.session(), input.sources()));
+    }
+
+    /** The same, shown at its end at first. */
+    public static ReplayedDay atEnd(String name, DayInput input) {
+        return new ReplayedDay(name, input, true, () -> DayByPull.of(input.session(), input.sources()));
     }
 
     /** What was done by hand before, as acts, so that more can be done. */
@@ -82,7 +89,8 @@ public final class ReplayedDay implements DaySource, Player {
         run(() -> {
             DayByPull read = reader.get();
             day = read;
-            playback = Playback.start(read.pulls(), FIRST_SPEED_S);
+            Playback start = Playback.start(read.pulls(), FIRST_SPEED_S);
+            playback = atEnd ? start.step(read.pulls()) : start;
             tell();
         });
         ticks = thread.scheduleAtFixedRate(() -> guarded(this::tick), TICK_MS, TICK_MS, TimeUnit.MILLISECONDS);

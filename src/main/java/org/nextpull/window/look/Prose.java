@@ -7,7 +7,7 @@ import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
 /** Sentences that wrap: read by people and, by their name, by whoever does not see the page. */
-public final class Prose extends JTextArea {
+public final class Prose extends JTextArea implements Stack.Wide {
     private static final long serialVersionUID = 1;
 
     public Prose(String name) {
@@ -41,7 +41,7 @@ public final class Prose extends JTextArea {
         setFont(font);
     }
 
-    /** Height of the text when it is as wide as that. */
+    @Override
     public int heightAt(int width) {
         setSize(Math.max(1, width), Short.MAX_VALUE);
         return getText().isEmpty() ? 0 : getPreferredSize().height;

@@ -48,6 +48,8 @@ public final class SharedSplit extends JSplitPane implements Styled {
     public void doLayout() {
         int now = getOrientation() == HORIZONTAL_SPLIT ? getWidth() : getHeight();
         if (now != room) {
+            // a layout of another size hands its space out by itself and takes no notice of the place of the bar
+            super.doLayout();
             room = now;
             super.setDividerLocation((int) (share * now));
         }

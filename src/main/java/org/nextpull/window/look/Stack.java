@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 
 /**
  * Parts below one another, each as wide as the place. Where there is too little height, parts that yield are left out, those of the
- * highest number first; what is over goes to the parts that stretch. Sentences are as high as their text is at that width.
+ * highest number first; what is over goes to the parts that stretch. Parts whose height follows from their width, as of sentences, are as high as they must be.
  */
 public final class Stack implements LayoutManager2 {
     /**
@@ -40,6 +40,12 @@ public final class Stack implements LayoutManager2 {
         public static Row yielding(int order) {
             return new Row(0, 0, order);
         }
+    }
+
+    /** A part whose height follows from its width. */
+    public interface Wide {
+        /** Height in pixels at a width in pixels. */
+        int heightAt(int width);
     }
 
     private final Map<Component, Row> rows = new HashMap<>();
@@ -82,7 +88,12 @@ public final class Stack implements LayoutManager2 {
         if (row.share() > 0) {
             return row.least();
         }
-        return part instanceof Prose prose ? prose.heightAt(width) : part.getPreferredSize().height;
+        if (part instanceof Wide wide) {
+            return wide.heightAt(width);
+        }
+        return part instanceof Container inner && inner.getLayout() instanceof Stack stack
+                ? stack.heightAt(inner, width)
+                : part.getPreferredSize().height;
     }
 
     /** The height of the parts that stand at that width; parts of no height take no gap either. */
@@ -132,11 +143,15 @@ public final class Stack implements LayoutManager2 {
 
     @Override
     public Dimension preferredLayoutSize(Container parent) {
-        Insets insets = parent.getInsets();
         Container above = parent.getParent();
-        int wide = parent.getWidth() > 0 ? parent.getWidth() : above == null ? 0 : above.getWidth();
-        int width = Math.max(1, (wide > 0 ? wide : 300) - insets.left - insets.right);
-        return new Dimension(wide, height(natural(parent, width)) + insets.top + insets.bottom);
+        int wide = above != null && above.getWidth() > 0 ? above.getWidth() : parent.getWidth();
+        return new Dimension(wide, heightAt(parent, wide > 0 ? wide : 300));
+    }
+
+    private int heightAt(Container parent, int wide) {
+        Insets insets = parent.getInsets();
+        int width = Math.max(1, wide - insets.left - insets.right);
+        return height(natural(parent, width)) + insets.top + insets.bottom;
     }
 
     @Override

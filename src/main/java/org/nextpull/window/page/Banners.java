@@ -1,12 +1,13 @@
 package org.nextpull.window.page;
 
 import java.awt.Color;
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -20,7 +21,7 @@ public final class Banners extends JPanel implements Styled {
     private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
     public Banners() {
-        super(null);
+        super(new Stack());
         add(text);
         setVisible(false);
     }
@@ -38,26 +39,11 @@ public final class Banners extends JPanel implements Styled {
     public void style(Skin newSkin, TypeScale newScale) {
         skin = newSkin;
         scale = newScale;
+        int air = scale.space(7);
+        setBorder(BorderFactory.createEmptyBorder(air, scale.type(44), air, scale.space(14)));
         text.dress(skin.onFill(), scale.bold(21));
         revalidate();
         repaint();
-    }
-
-    private int sign() {
-        return scale.type(44);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        int width = Math.max(1, getParent() == null ? 1 : getParent().getWidth());
-        int height = text.heightAt(width - sign() - scale.space(14));
-        return new Dimension(width, height + 2 * scale.space(7));
-    }
-
-    @Override
-    public void doLayout() {
-        int pad = scale.space(7);
-        text.setBounds(sign(), pad, getWidth() - sign() - scale.space(14), getHeight() - 2 * pad);
     }
 
     /** Filled, with a black bar that has an exclamation mark: told by more than its colour. */

@@ -1,14 +1,17 @@
 package org.nextpull.window.page;
 
+import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.Cautions;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -18,6 +21,7 @@ public final class CautionsPanel extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final int MARGIN = 90;
 
+    private final Stack stack = new Stack();
     private final JLabel title = new JLabel("Before you start");
     private final transient List<Prose> sentences = new ArrayList<>();
     private final JButton read = new JButton("I have read this");
@@ -30,7 +34,7 @@ public final class CautionsPanel extends JPanel implements Styled {
      * @param goOn called when the operator says that it was read
      */
     public CautionsPanel(Runnable goOn) {
-        super(null);
+        setLayout(stack);
         add(title);
         int number = 0;
         for (String sentence : Cautions.sentences()) {
@@ -42,7 +46,10 @@ public final class CautionsPanel extends JPanel implements Styled {
         }
         read.addActionListener(event -> goOn.run());
         KeyCommand.of("ENTER", "Enter", "say that the cautions were read", goOn).bind(this);
-        add(read);
+        JPanel below = new JPanel(new FlowLayout(FlowLayout.LEFT, 0, 0));
+        below.setOpaque(false);
+        below.add(read);
+        add(below);
     }
 
     /** Puts the focus on the button. */
@@ -55,28 +62,15 @@ public final class CautionsPanel extends JPanel implements Styled {
         skin = newSkin;
         scale = newScale;
         setBackground(skin.ground());
+        int side = scale.space(MARGIN);
+        setBorder(BorderFactory.createEmptyBorder(scale.space(50), side, scale.space(20), side));
+        stack.gap(scale.space(18));
         title.setFont(scale.bold(40));
         title.setForeground(skin.ink());
         sentences.forEach(prose -> prose.dress(skin.ink(), scale.plain(19)));
         read.setFont(scale.bold(20));
         revalidate();
         repaint();
-    }
-
-    @Override
-    public void doLayout() {
-        int left = scale.space(MARGIN);
-        int width = getWidth() - 2 * left;
-        int y = scale.space(50);
-        title.setBounds(left, y, width, title.getPreferredSize().height);
-        y += title.getHeight() + scale.space(22);
-        for (Prose prose : sentences) {
-            int height = prose.heightAt(width);
-            prose.setBounds(left, y, width, height);
-            y += height + scale.space(18);
-        }
-        java.awt.Dimension button = read.getPreferredSize();
-        read.setBounds(left, y + scale.space(10), button.width + scale.space(40), button.height + scale.space(14));
     }
 
     @Override

@@ -1,46 +1,28 @@
 package org.nextpull.window.past;
 
 import java.awt.EventQueue;
-import java.io.IOException;
-import java.nio.file.InvalidPathException;
-import java.nio.file.Path;
-import java.time.Instant;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Predicate;
-import java.util.function.Supplier;
 import javax.swing.JComponent;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
-import org.nextpull.app.DayReader;
 import org.nextpull.app.DaySheet;
 import org.nextpull.app.NotebookAccess;
-import org.nextpull.app.SheetFiles;
-import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
-import org.nextpull.notebook.Copy;
 import org.nextpull.notebook.KeptSession;
-import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionSummary;
-import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
-import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.page.Question;
 import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
@@ -53,6 +35,7 @@ public final class PastController implements Page {
     private final NotebookAccess notebook;
     private final Ways ways;
     private final PastView view;
+    private final PastActions actions;
     private final Timer again;
     private final Latest<String> searching;
     private final Latest<PastRow> looking;
@@ -92,6 +75,22 @@ public final class PastController implements Page {
         this.looking = new Latest<>(work::think, this::look);
         this.again = new Timer(AGAIN_MS, event -> again());
         this.view = new PastView(work, searching::give, looking::give);
+        this.actions = new PastActions(work, foot, notebook, ways, new Selection());
+    }
+
+    /** What the actions are about, and who hears of a change. */
+    final class Selection {
+        Optional<PastRow> row() {
+            return view.table().selected();
+        }
+
+        Shown shown() {
+            return shown;
+        }
+
+        void changed() {
+            refresh();
+        }
     }
 
     /** A session that runs is kept meanwhile: the list follows it as long as somebody looks. */
@@ -107,7 +106,7 @@ public final class PastController implements Page {
         Outcome<List<SessionSummary>> found = notebook.sessions(words);
         List<PastRow> rows = new PastPresenter(shown, ZoneId.systemDefault())
                 .rows(found.value().orElse(List.of()));
-        String said = found.isFailed() ? sentence(found.findings()) : count(rows.size(), words);
+        String said = found.isFailed() ? FindingText.in(shown).first(found.findings()) : count(rows.size(), words);
         Read known = last;
         if (known != null && !rows.contains(known.row())) {
             last = null;
@@ -129,7 +128,7 @@ public final class PastController implements Page {
         if (known == null || !known.row().equals(row)) {
             Outcome<KeptSession> session = notebook.session(row.id());
             if (session.value().isEmpty()) {
-                EventQueue.invokeLater(() -> view.say(sentence(session.findings())));
+                EventQueue.invokeLater(() -> view.say(FindingText.in(shown).first(session.findings())));
                 return;
             }
             known = new Read(row, session.value().get(), session.value().get().result());
@@ -143,45 +142,12 @@ public final class PastController implements Page {
         });
     }
 
-    private String sentence(List<Finding> findings) {
-        return findings.stream()
-                .findFirst()
-                .map(FindingText.in(shown)::withPlace)
-                .orElse("");
-    }
-
     private void refresh() {
         work.think(() -> {
             last = null;
             search(view.words());
         });
-    }
-
-    private void open() {
-        selected(row -> work.think(() -> notebook.session(row.id()), session -> {
-            session.value().ifPresent(ways.bench());
-            if (session.isFailed()) {
-                foot.say(sentence(session.findings()));
-            }
-        }));
-    }
-
-    private void goOn() {
-        selected(row -> work.think(
-                () -> notebook.session(row.id())
-                        .then(session -> ways.goOn()
-                                .apply(session)
-                                .<Outcome<KeptSession>>map(Outcome::failed)
-                                .orElseGet(() -> Outcome.of(session))),
-                gone -> {
-                    if (gone.isFailed()) {
-                        foot.say(sentence(gone.findings()));
-                    }
-                }));
-    }
-
-    private void selected(Consumer<PastRow> use) {
-        view.table().selected().ifPresentOrElse(use, () -> foot.say("No session is selected."));
+        view.table().selected().ifPresent(looking::give);
     }
 
     private void compareMarked() {
@@ -191,130 +157,6 @@ public final class PastController implements Page {
         } else {
             ways.compare().accept(marked);
         }
-    }
-
-    private void export() {
-        selected(row -> foot.ask(new Question(
-                "Write sheet, CSV and JSON of session " + row.id() + ".",
-                List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "session-" + row.id())),
-                texts -> {
-                    if (!texts.get(1).strip().matches("[\\w.-]{1,100}")) {
-                        return Optional.of("A name has letters, digits, points and dashes.");
-                    }
-                    Shown units = shown;
-                    work.think(
-                            () -> notebook.session(row.id())
-                                    .then(session -> SheetFiles.write(
-                                            texts.get(0),
-                                            texts.get(1).strip(),
-                                            DaySheet.of(DayReader.of(notebook, session)),
-                                            ways.sheets().apply(units))),
-                            written -> foot.say(written.value()
-                                    .map(folder -> "Wrote " + texts.get(1).strip() + ".html, .csv and .json into "
-                                            + folder + ".")
-                                    .orElseGet(() -> sentence(written.findings()))));
-                    return Optional.empty();
-                })));
-    }
-
-    private void note() {
-        selected(row -> foot.ask(new Question(
-                "A note on session " + row.id() + ".", List.of(Question.Field.wide("Note", "")), texts -> {
-                    if (texts.get(0).isBlank()) {
-                        return Optional.of("Nothing is written.");
-                    }
-                    work.think(
-                            () -> changed(book -> book.keepAct(
-                                    row.id(),
-                                    Instant.now(),
-                                    new OperatorAction.Note(
-                                            OptionalInt.empty(), texts.get(0).strip()))),
-                            kept -> {
-                                foot.say(kept.isFailed() ? sentence(kept.findings()) : "Noted.");
-                                work.think(() -> {
-                                    last = null;
-                                    look(row);
-                                });
-                            });
-                    return Optional.empty();
-                })));
-    }
-
-    private void remove() {
-        selected(row -> foot.ask(new Question(
-                "Remove session " + row.id() + " of " + row.started() + ", " + row.engine() + ", for good?",
-                List.of(),
-                texts -> change(
-                        row, () -> changed(book -> book.remove(row.id())), "Removed session " + row.id() + "."))));
-    }
-
-    private void rename() {
-        selected(row -> foot.ask(new Question(
-                "Another name for the engine of session " + row.id() + ".",
-                List.of(Question.Field.wide("Engine", row.engine())),
-                texts -> texts.get(0).isBlank()
-                        ? Optional.of(EntryText.NOTHING_SAID)
-                        : change(
-                                row,
-                                () -> changed(book ->
-                                        book.rename(row.id(), texts.get(0).strip())),
-                                "Renamed."))));
-    }
-
-    private void correct() {
-        selected(row -> foot.ask(Corrections.question(
-                row.id(),
-                correction -> change(
-                        row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
-    }
-
-    private Optional<String> change(PastRow row, Supplier<Outcome<Boolean>> change, String done) {
-        work.think(
-                () -> notebook.session(row.id())
-                        .then(session -> ways.isRunning().test(session)
-                                ? Outcome.failed(Finding.error(
-                                        FindingCode.LIVE_SESSION_RUNS,
-                                        Place.inFile(session.start().capture().orElse(""))))
-                                : change.get()),
-                changed -> {
-                    foot.say(changed.isFailed() ? sentence(changed.findings()) : done);
-                    refresh();
-                });
-        return Optional.empty();
-    }
-
-    private interface Change {
-        void in(Notebook book) throws IOException;
-    }
-
-    private Outcome<Boolean> changed(Change change) {
-        return notebook.write(book -> {
-            change.in(book);
-            return true;
-        });
-    }
-
-    /** A copy that is whole, also while a session runs; writes over nothing. */
-    private Outcome<Copy> backUp(String target) {
-        try {
-            Path copy = Path.of(target);
-            return notebook.read(book -> book.backUp(copy));
-        } catch (InvalidPathException odd) {
-            return Outcome.failed(WrittenFiles.notWritable(target, odd));
-        }
-    }
-
-    private void backUp() {
-        foot.ask(new Question(
-                "Copy the whole notebook.", List.of(Question.Field.file("New file", "notebook-copy.db")), texts -> {
-                    work.think(
-                            () -> backUp(texts.get(0).strip()),
-                            copied -> foot.say(copied.value()
-                                    .map(copy -> "Copied " + Shown.count(copy.sessions(), "session") + " to "
-                                            + copy.file() + " and read it back.")
-                                    .orElseGet(() -> sentence(copied.findings()))));
-                    return Optional.empty();
-                }));
     }
 
     @Override
@@ -336,20 +178,20 @@ public final class PastController implements Page {
     public List<KeyCommand> keys() {
         return List.of(
                 KeyCommand.of("ctrl F", "Ctrl F", "find sessions", view::focusFind),
-                KeyCommand.of("ENTER", "Enter", "open the session on the bench", this::open),
+                KeyCommand.of("ENTER", "Enter", "open the session on the bench", actions::open),
                 KeyCommand.of(
                         "SPACE",
                         "Space",
                         "mark the session for comparing",
                         () -> view.table().mark()),
                 KeyCommand.of("C", "C", "compare the marked sessions", this::compareMarked),
-                KeyCommand.of("R", "R", "go on with the session: record again", this::goOn),
-                KeyCommand.of("N", "N", "add a note to the session", this::note),
-                KeyCommand.of("P", "P", "correct what a pull was run with", this::correct),
-                KeyCommand.of("M", "M", "give the engine another name", this::rename),
-                KeyCommand.of("DELETE", "Del", "remove the session", this::remove),
-                KeyCommand.of("E", "E", "export sheet, CSV and JSON of the session", this::export),
-                KeyCommand.of("K", "K", "back up the notebook", this::backUp),
+                KeyCommand.of("R", "R", "go on with the session: record again", actions::goOn),
+                KeyCommand.of("T", "T", "note on the session", actions::note),
+                KeyCommand.of("P", "P", "correct what a pull was run with", actions::correct),
+                KeyCommand.of("M", "M", "give the engine another name", actions::rename),
+                KeyCommand.of("DELETE", "Del", "remove the session", actions::remove),
+                KeyCommand.of("E", "E", "export sheet, CSV and JSON of the session", actions::export),
+                KeyCommand.of("B", "B", "back up the notebook", actions::backUp),
                 KeyCommand.of("F5", "F5", "read the notebook again", this::refresh));
     }
 
@@ -364,10 +206,5 @@ public final class PastController implements Page {
         searching.give(view.words());
         again.start();
         view.table().requestFocusInWindow();
-    }
-
-    @Override
-    public void style(Skin skin, TypeScale scale) {
-        view.style(skin, scale);
     }
 }

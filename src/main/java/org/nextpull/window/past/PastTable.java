@@ -17,9 +17,8 @@ import org.nextpull.window.look.TypeScale;
 /** The sessions, newest first, with a mark at those that are to be compared. */
 final class PastTable extends JTable implements Styled {
     private static final long serialVersionUID = 1;
-    private static final int DATE = "2026-01-01".length();
     private static final List<String> HEADS = List.of("", "No.", "Begun", "Engine", "Fuel, labels", "Pulls", "State");
-    private static final List<Integer> WIDTHS = List.of(24, 36, 106, 176, 146, 60, 86);
+    private static final List<Integer> WIDTHS = List.of(24, 36, 150, 160, 130, 54, 80);
 
     private final Rows rows = new Rows();
 
@@ -137,7 +136,7 @@ final class PastTable extends JTable implements Styled {
             return switch (column) {
                 case 0 -> marked.contains(one.id()) ? Tone.GOOD.sign() : "";
                 case 1 -> String.valueOf(one.id());
-                case 2 -> one.started().substring(0, DATE);
+                case 2 -> one.started();
                 case 3 -> one.engine();
                 case 4 -> one.what();
                 case 5 -> one.pulls();

@@ -1,5 +1,6 @@
 package org.nextpull.window.past;
 
+import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
@@ -8,14 +9,16 @@ import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import javax.swing.ScrollPaneConstants;
 import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.SharedSplit;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
@@ -24,8 +27,6 @@ import org.nextpull.window.work.Work;
 /** The page: the sessions left, the one that is selected right. */
 final class PastView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double LEFT = 0.53;
-    private static final double CHART = 0.46;
 
     private final JLabel findName = new JLabel("Find (Ctrl F)");
     private final JTextField find = new JTextField();
@@ -37,8 +38,10 @@ final class PastView extends JPanel implements Styled {
     private final JScrollPane textPane = new JScrollPane(
             text, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
     private final ChartCanvas<SweepPlot> sweep;
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+    private final JPanel left = new JPanel(new BorderLayout(0, 6));
+    private final JPanel words = new JPanel(new Stack());
+    private final SharedSplit right;
+    private final SharedSplit halves;
 
     /**
      * The view.
@@ -47,7 +50,7 @@ final class PastView extends JPanel implements Styled {
      * @param selected is given the session that is selected
      */
     PastView(Work work, Consumer<String> search, Consumer<PastRow> selected) {
-        super(null);
+        super(new BorderLayout());
         sweep = new ChartCanvas<>(
                 work,
                 "Response against the factor",
@@ -84,8 +87,18 @@ final class PastView extends JPanel implements Styled {
         for (JScrollPane pane : List.of(tablePane, textPane)) {
             pane.setBorder(BorderFactory.createEmptyBorder());
         }
-        List.<JComponent>of(findName, find, count, tablePane, heading, textPane, sweep)
-                .forEach(this::add);
+        JPanel finding = new JPanel(new BorderLayout(8, 0));
+        finding.setOpaque(false);
+        finding.add(findName, BorderLayout.WEST);
+        finding.add(find, BorderLayout.CENTER);
+        left.add(finding, BorderLayout.NORTH);
+        left.add(tablePane, BorderLayout.CENTER);
+        left.add(count, BorderLayout.SOUTH);
+        words.add(heading);
+        words.add(textPane, Stack.Row.stretching(1));
+        right = new SharedSplit(JSplitPane.VERTICAL_SPLIT, words, sweep, 0.54);
+        halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.53);
+        add(halves, BorderLayout.CENTER);
         getAccessibleContext().setAccessibleName("Past sessions");
     }
 
@@ -128,10 +141,15 @@ final class PastView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        setBackground(skin.ground());
+    public void style(Skin skin, TypeScale scale) {
+        int gap = scale.space(14);
+        for (JComponent part : List.of(this, left, words)) {
+            part.setBackground(skin.ground());
+        }
+        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 3, gap / 2));
+        words.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap / 2, 0, gap));
+        halves.style(skin, scale);
+        right.style(skin, scale);
         findName.setFont(scale.plain(14));
         findName.setForeground(skin.ink());
         find.setFont(scale.plain(14));
@@ -145,35 +163,5 @@ final class PastView extends JPanel implements Styled {
         sweep.style(skin, scale);
         revalidate();
         repaint();
-    }
-
-    @Override
-    public void doLayout() {
-        int gap = scale.space(14);
-        int line = scale.type(28);
-        int left = (int) (getWidth() * LEFT);
-        int y = gap / 2;
-        int name = findName.getPreferredSize().width;
-        findName.setBounds(gap, y, name, line);
-        find.setBounds(gap + name + gap / 2, y, left - name - 2 * gap - gap / 2, line);
-        y += line + gap / 2;
-        int foot = scale.type(24);
-        tablePane.setBounds(gap, y, left - 2 * gap, Math.max(0, getHeight() - y - foot - gap / 2));
-        count.setBounds(gap, getHeight() - foot - gap / 3, left - 2 * gap, foot);
-        int right = getWidth() - left - 2 * gap;
-        y = gap / 2;
-        int high = heading.heightAt(right);
-        heading.setBounds(left + gap, y, right, high);
-        y += high + gap / 2;
-        int chart = (int) (getHeight() * CHART);
-        textPane.setBounds(left + gap, y, right, Math.max(0, getHeight() - y - chart));
-        sweep.setBounds(left + gap / 2, getHeight() - chart, getWidth() - left - gap / 2, chart);
-    }
-
-    @Override
-    protected void paintComponent(java.awt.Graphics graphics) {
-        super.paintComponent(graphics);
-        graphics.setColor(skin.line());
-        graphics.fillRect((int) (getWidth() * LEFT), 0, Math.max(1, scale.space(1)), getHeight());
     }
 }

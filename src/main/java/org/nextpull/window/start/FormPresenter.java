@@ -7,6 +7,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.text.KeyKind;
@@ -33,7 +35,7 @@ final class FormPresenter {
         Map<String, List<Said>> said = new HashMap<>();
         List<Finding> findings = draft.plan(file.orElse("plan.toml")).findings();
         findings.forEach(finding -> said.computeIfAbsent(place(finding), place -> new ArrayList<>())
-                .add(new Said(finding.isError(), sentences.sentence(finding))));
+                .add(new Said(finding.isError(), named(sentences.sentence(finding)))));
         List<FormPart> parts = new ArrayList<>();
         for (PlanTable<?> section : sections()) {
             for (String table : tables(section, draft)) {
@@ -60,6 +62,18 @@ final class FormPresenter {
         return section.keys().stream()
                 .filter(key -> key.kind() != KeyKind.IN_TEXT && key.isUsed())
                 .toList();
+    }
+
+    /** A sentence that names fields as the form does. */
+    private static String named(String sentence) {
+        String named = sentence;
+        for (PlanTable<?> section : sections()) {
+            for (PlanKey<?> field : fields(section)) {
+                String key = Pattern.quote(section.name() + "." + field.name());
+                named = named.replaceAll("\\b" + key + "\\b", Matcher.quoteReplacement("\"" + field.label() + "\""));
+            }
+        }
+        return named;
     }
 
     /** A finding about one of a list of values belongs to the list. */

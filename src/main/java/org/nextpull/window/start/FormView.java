@@ -9,10 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.Scrollable;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 
@@ -34,7 +36,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
      * @param focused is told which field has the focus
      */
     FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormRow> focused) {
-        super(null);
+        super(new Stack());
         this.change = change;
         this.focused = focused;
     }
@@ -114,32 +116,10 @@ final class FormView extends JPanel implements Styled, Scrollable {
         skin = newSkin;
         scale = newScale;
         setBackground(skin.ground());
+        int side = scale.space(14);
+        setBorder(BorderFactory.createEmptyBorder(side / 2, side, side, side));
         parts.forEach(part -> part.style(newSkin, newScale));
         revalidate();
-    }
-
-    private int margin() {
-        return scale.space(14);
-    }
-
-    @Override
-    public Dimension getPreferredSize() {
-        int width = Math.max(1, getParent() == null ? getWidth() : getParent().getWidth());
-        int high = parts.stream()
-                .mapToInt(part -> part.heightAt(width - 2 * margin()))
-                .sum();
-        return new Dimension(width, high + 2 * margin());
-    }
-
-    @Override
-    public void doLayout() {
-        int width = getWidth() - 2 * margin();
-        int y = margin() / 2;
-        for (PartView part : parts) {
-            int high = part.heightAt(width);
-            part.setBounds(margin(), y, width, high);
-            y += high;
-        }
     }
 
     @Override

@@ -13,12 +13,13 @@ import javax.swing.JPanel;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** One section of the form: its head, and its fields in as many columns as there is room for. */
-final class PartView extends JPanel implements Styled {
+final class PartView extends JPanel implements Styled, Stack.Wide {
     private static final long serialVersionUID = 1;
     private static final double COLUMN = 380;
 
@@ -111,7 +112,8 @@ final class PartView extends JPanel implements Styled {
         rows.forEach(row -> row.style(skin, newScale));
     }
 
-    int heightAt(int width) {
+    @Override
+    public int heightAt(int width) {
         return arrange(width, false);
     }
 

@@ -1,5 +1,8 @@
 package org.nextpull.window.start;
 
+import java.awt.Dimension;
+import java.awt.FlowLayout;
+import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -17,9 +20,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import org.nextpull.intake.serial.PortInfo;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -29,7 +32,7 @@ import org.nextpull.window.page.PathChooser;
 final class SourceView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
 
-    private final JLabel title = new JLabel("Where the values come from");
+    private final JLabel title = new JLabel("Data source");
     private final JRadioButton port = new JRadioButton("Serial port", true);
     private final JRadioButton folder = new JRadioButton("Folder of logs");
     private final JTextField name = new JTextField();
@@ -44,7 +47,7 @@ final class SourceView extends JPanel implements Styled {
     private final ArrivalsTable table = new ArrivalsTable();
     private final JScrollPane tablePane = new JScrollPane(table);
     private final Prose said = new Prose("What the source said");
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
+    private final Stack stack = new Stack();
 
     /**
      * The view.
@@ -53,7 +56,7 @@ final class SourceView extends JPanel implements Styled {
      * @param watch asks to see what arrives from there
      */
     SourceView(Runnable look, Consumer<SourceChoice> watch) {
-        super(null);
+        setLayout(stack);
         ButtonGroup group = new ButtonGroup();
         group.add(port);
         group.add(folder);
@@ -74,7 +77,15 @@ final class SourceView extends JPanel implements Styled {
         portList.getAccessibleContext().setAccessibleName("Ports of this computer");
         raw.getAccessibleContext().setAccessibleName("Last line as it came");
         tablePane.setBorder(BorderFactory.createEmptyBorder());
-        parts().forEach(this::add);
+        JPanel kinds = new JPanel(new GridLayout(1, 2));
+        kinds.add(port);
+        kinds.add(folder);
+        JPanel asks = new JPanel(new FlowLayout(FlowLayout.LEFT, 6, 0));
+        List.of(again, choose, see).forEach(asks::add);
+        List.of(kinds, asks).forEach(row -> row.setOpaque(false));
+        List.of(title, kinds, name, portPane, asks, state, raw).forEach(this::add);
+        add(tablePane, Stack.Row.stretching(1));
+        add(said, Stack.Row.yielding(1));
         kind();
         show(ArrivalsPage.none());
     }
@@ -147,8 +158,11 @@ final class SourceView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale newScale) {
-        scale = newScale;
+    public void style(Skin skin, TypeScale scale) {
+        int side = scale.space(14);
+        setBorder(BorderFactory.createEmptyBorder(side / 2, 0, side / 2, 0));
+        stack.gap(scale.space(6));
+        portPane.setPreferredSize(new Dimension(10, scale.type(24) * 3 + scale.space(4)));
         setBackground(skin.ground());
         for (JComponent part : parts()) {
             part.setFont(scale.plain(14));
@@ -167,41 +181,7 @@ final class SourceView extends JPanel implements Styled {
         raw.setFont(new java.awt.Font(java.awt.Font.MONOSPACED, java.awt.Font.PLAIN, scale.type(13)));
         state.dress(skin.ink(), scale.bold(15));
         said.dress(skin.ink(), scale.plain(13));
-        table.style(skin, newScale);
+        table.style(skin, scale);
         revalidate();
-    }
-
-    @Override
-    public void doLayout() {
-        int gap = scale.space(10);
-        int left = scale.space(14);
-        int wide = getWidth() - 2 * left;
-        int line = scale.type(28);
-        int y = gap / 2;
-        title.setBounds(left, y, wide, line);
-        y += line + gap / 2;
-        port.setBounds(left, y, wide / 2, line);
-        folder.setBounds(left + wide / 2, y, wide / 2, line);
-        y += line + gap / 2;
-        name.setBounds(left, y, wide, line);
-        y += line + gap / 2;
-        if (portPane.isVisible()) {
-            int high = scale.type(24) * 3 + scale.space(4);
-            portPane.setBounds(left, y, wide, high);
-            y += high + gap / 2;
-        }
-        int half = (wide - gap) / 2;
-        again.setBounds(left, y, half, line);
-        choose.setBounds(left, y, half, line);
-        see.setBounds(left + half + gap, y, half, line);
-        y += line + gap;
-        int high = state.heightAt(wide);
-        state.setBounds(left, y, wide, high);
-        y += high + gap / 2;
-        raw.setBounds(left, y, wide, line);
-        y += line;
-        int below = Math.min(said.heightAt(wide), Math.max(0, (getHeight() - y) * 2 / 5));
-        tablePane.setBounds(left, y, wide, Math.max(0, getHeight() - y - below - gap));
-        said.setBounds(left, getHeight() - below - gap / 2, wide, below);
     }
 }

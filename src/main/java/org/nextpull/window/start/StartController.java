@@ -2,12 +2,13 @@ package org.nextpull.window.start;
 
 import java.awt.EventQueue;
 import java.time.Duration;
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
-import org.jspecify.annotations.Nullable;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -18,8 +19,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
@@ -32,6 +31,8 @@ import org.nextpull.window.work.Work;
  * on the working thread.
  */
 public final class StartController implements Page, AutoCloseable {
+    private static final int MOST_UNDONE = 500;
+
     /** How long a port is waited for: one that was just plugged in needs a moment. */
     private static final Duration PATIENCE = Duration.ofSeconds(3);
 
@@ -41,13 +42,12 @@ public final class StartController implements Page, AutoCloseable {
     private final Consumer<StartOrder> begin;
     private final StartView view;
     private final Latest<Judging> judging;
-    private final Latest<ArrivalsPage> arriving;
+    private final SourcePreview preview;
+    private final Deque<PlanForm> before = new ArrayDeque<>();
     private PlanForm form = PlanForm.fresh();
     private int generation;
     private int shownGeneration = -1;
     private Shown shown = new Shown(UnitSystem.METRIC);
-    private volatile boolean watching;
-    private volatile @Nullable Arrivals arrivals;
 
     private record Judging(PlanForm form, Shown shown, int generation) {}
 
@@ -65,18 +65,36 @@ public final class StartController implements Page, AutoCloseable {
         this.judging = new Latest<>(work::think, this::judge);
         this.view = new StartView(new StartView.Wishes(
                 this::change, this::open, this::save, this::fresh, this::findPorts, this::watch, this::start));
-        this.arriving = new Latest<>(EventQueue::invokeLater, this::arrived);
+        this.preview = new SourcePreview(work, ports, view.source());
         other(form);
     }
 
     private void change(Function<PlanForm, PlanForm> changed) {
-        form = changed.apply(form);
+        PlanForm now = changed.apply(form);
+        if (!now.draft().equals(form.draft())) {
+            before.push(form);
+            while (before.size() > MOST_UNDONE) {
+                before.removeLast();
+            }
+        }
+        form = now;
         judging.give(new Judging(form, shown, generation));
     }
 
     private void other(PlanForm newForm) {
         generation++;
         change(before -> newForm);
+    }
+
+    /** Takes the last change of the form back. */
+    private void undo() {
+        if (before.isEmpty()) {
+            foot.say("Nothing to undo.");
+        } else {
+            generation++;
+            form = before.pop();
+            judging.give(new Judging(form, shown, generation));
+        }
     }
 
     private void judge(Judging asked) {
@@ -173,8 +191,7 @@ public final class StartController implements Page, AutoCloseable {
     }
 
     private String sentences(List<Finding> findings) {
-        FindingText text = FindingText.in(shown);
-        return findings.stream().findFirst().map(text::withPlace).orElse("");
+        return FindingText.in(shown).first(findings);
     }
 
     private void findPorts() {
@@ -200,36 +217,7 @@ public final class StartController implements Page, AutoCloseable {
     }
 
     private void watch(SourceChoice choice) {
-        SweepPlan plan = form.plan().value().orElse(SweepPlan.defaults());
-        Shown units = shown;
-        view.source().say("Looking at " + (choice.name().isEmpty() ? "the wires of the plan" : choice.name()) + ".");
-        work.think(() -> {
-            stopWatching();
-            Outcome<LiveIntake> intake = choice.source(plan);
-            if (intake.value().isPresent()) {
-                watching = true;
-                arrivals =
-                        Arrivals.start(intake.value().get(), plan.log().hints(), ports.opener(), units, arriving::give);
-            } else {
-                EventQueue.invokeLater(() -> view.source().say(sentences(intake.findings())));
-            }
-        });
-    }
-
-    private void arrived(ArrivalsPage page) {
-        if (watching) {
-            view.source().show(page);
-        }
-    }
-
-    /** On the working thread only. */
-    private void stopWatching() {
-        watching = false;
-        Arrivals running = arrivals;
-        arrivals = null;
-        if (running != null) {
-            running.close();
-        }
+        preview.watch(choice, form.plan().value().orElse(SweepPlan.defaults()), shown);
     }
 
     private void start() {
@@ -258,7 +246,7 @@ public final class StartController implements Page, AutoCloseable {
                 });
                 return;
             }
-            stopWatching();
+            preview.close();
             begin.accept(new StartOrder(
                     plan.value().get(),
                     ordered.file(),
@@ -288,6 +276,7 @@ public final class StartController implements Page, AutoCloseable {
                 KeyCommand.of("ctrl O", "Ctrl O", "open a plan", this::open),
                 KeyCommand.of("ctrl S", "Ctrl S", "save the plan", this::save),
                 KeyCommand.of("ctrl N", "Ctrl N", "a new plan", this::fresh),
+                KeyCommand.of("ctrl Z", "Ctrl Z", "undo the last change of the plan", this::undo),
                 KeyCommand.of("F2", "F2", "choose a folder of logs", view.source()::chooseFolder),
                 KeyCommand.of("F5", "F5", "rescan ports", this::findPorts),
                 KeyCommand.of(
@@ -299,13 +288,7 @@ public final class StartController implements Page, AutoCloseable {
     @Override
     public void units(UnitSystem units) {
         shown = new Shown(units);
-        Shown newShown = shown;
-        work.think(() -> {
-            Arrivals running = arrivals;
-            if (running != null) {
-                running.units(newShown);
-            }
-        });
+        preview.units(shown);
         change(before -> before);
     }
 
@@ -316,12 +299,7 @@ public final class StartController implements Page, AutoCloseable {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        view.style(skin, scale);
-    }
-
-    @Override
     public void close() {
-        stopWatching();
+        preview.close();
     }
 }

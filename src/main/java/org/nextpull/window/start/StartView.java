@@ -1,5 +1,8 @@
 package org.nextpull.window.start;
 
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
@@ -9,11 +12,14 @@ import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JScrollPane;
+import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.nextpull.report.Shown;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.SharedSplit;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -21,7 +27,6 @@ import org.nextpull.window.look.TypeScale;
 /** The page: the plan left, with a line that explains the field in hand; the source right; the start below it. */
 final class StartView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final double LEFT = 0.62;
 
     private final JLabel plan = new JLabel();
     private final transient List<JButton> buttons = new ArrayList<>();
@@ -29,12 +34,16 @@ final class StartView extends JPanel implements Styled {
     private final JScrollPane formPane;
     private final Prose hint = new Prose("About this field");
     private final Prose loose = new Prose("Beside the fields");
-    private final JPanel looseButtons = new JPanel(new java.awt.FlowLayout(java.awt.FlowLayout.LEFT, 6, 0));
+    private final JPanel looseButtons = new JPanel(new FlowLayout(FlowLayout.LEFT, 6, 0));
     private final SourceView source;
     private final JButton start = new JButton("Start the session (Ctrl Enter)");
     private final Prose ready = new Prose("Whether the session can start");
     private final transient Consumer<Function<PlanForm, PlanForm>> change;
-    private transient Skin skin = Skin.of(Look.plain());
+    private final Stack stack = new Stack();
+    private final JPanel head = new JPanel(new BorderLayout());
+    private final JPanel left = new JPanel(stack);
+    private final JPanel right = new JPanel(new Stack());
+    private final SharedSplit halves;
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     /** What the page can be asked for. */
@@ -48,25 +57,33 @@ final class StartView extends JPanel implements Styled {
             Runnable start) {}
 
     StartView(Wishes wishes) {
-        super(null);
+        super(new BorderLayout());
         change = wishes.change();
         form = new FormView(change, row -> hint(row.spoken()));
         formPane = new JScrollPane(
                 form, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         source = new SourceView(wishes.ports(), wishes.watch());
         plan.getAccessibleContext().setAccessibleName("Plan");
-        add(plan);
         button("Open (Ctrl O)", wishes.open());
         button("Save as (Ctrl S)", wishes.save());
         button("New (Ctrl N)", wishes.fresh());
-        add(loose);
-        add(looseButtons);
-        add(formPane);
-        add(hint);
-        add(source);
+        JPanel row = new JPanel(new FlowLayout(FlowLayout.RIGHT, 6, 0));
+        row.setOpaque(false);
+        buttons.forEach(row::add);
+        head.setOpaque(false);
+        head.add(plan, BorderLayout.CENTER);
+        head.add(row, BorderLayout.EAST);
+        left.add(head);
+        left.add(loose);
+        left.add(looseButtons);
+        left.add(formPane, Stack.Row.stretching(1));
+        left.add(hint);
+        right.add(source, Stack.Row.stretching(1));
+        right.add(ready);
+        right.add(start);
         start.addActionListener(event -> wishes.start().run());
-        add(start);
-        add(ready);
+        halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.62);
+        add(halves, BorderLayout.CENTER);
         looseButtons.setOpaque(false);
         getAccessibleContext().setAccessibleName("Start");
         hint("Every field tells here what it is for. Tab goes from field to field, F8 to the next that is wrong.");
@@ -76,7 +93,6 @@ final class StartView extends JPanel implements Styled {
         JButton button = new JButton(text);
         button.addActionListener(event -> action.run());
         buttons.add(button);
-        add(button);
     }
 
     private void hint(String sentences) {
@@ -115,6 +131,7 @@ final class StartView extends JPanel implements Styled {
             one.removable().ifPresent(this::takeOut);
         }
         loose.say(beside.toString());
+        looseButtons.setVisible(looseButtons.getComponentCount() > 0);
         restyleLoose();
         long errors = page.errors();
         ready.say(
@@ -133,16 +150,22 @@ final class StartView extends JPanel implements Styled {
     }
 
     private void restyleLoose() {
-        for (java.awt.Component button : looseButtons.getComponents()) {
+        for (Component button : looseButtons.getComponents()) {
             button.setFont(scale.plain(13));
         }
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
+    public void style(Skin skin, TypeScale newScale) {
         scale = newScale;
-        setBackground(skin.ground());
+        int gap = scale.space(14);
+        for (JPanel part : List.of(this, left, right)) {
+            part.setBackground(skin.ground());
+        }
+        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 2, 0));
+        right.setBorder(BorderFactory.createEmptyBorder(0, gap, gap / 2, gap));
+        stack.gap(gap / 2);
+        halves.style(skin, scale);
         plan.setFont(scale.bold(18));
         plan.setForeground(skin.ink());
         buttons.forEach(button -> button.setFont(scale.plain(13)));
@@ -157,44 +180,5 @@ final class StartView extends JPanel implements Styled {
         source.style(skin, scale);
         revalidate();
         repaint();
-    }
-
-    @Override
-    public void doLayout() {
-        int gap = scale.space(14);
-        int left = (int) (getWidth() * LEFT);
-        int line = scale.type(30);
-        int y = gap / 2;
-        int x = left;
-        for (int index = buttons.size() - 1; index >= 0; index--) {
-            int wide = buttons.get(index).getPreferredSize().width;
-            x -= wide + gap / 2;
-            buttons.get(index).setBounds(x, y, wide, line);
-        }
-        plan.setBounds(gap, y, Math.max(0, x - 2 * gap), line);
-        y += line + gap / 2;
-        int besideHigh = loose.heightAt(left - 2 * gap);
-        loose.setBounds(gap, y, left - 2 * gap, besideHigh);
-        y += besideHigh;
-        int takeOut = looseButtons.getComponentCount() == 0 ? 0 : line + gap / 2;
-        looseButtons.setBounds(gap / 2, y, left - gap, takeOut);
-        y += takeOut;
-        int hintHigh = scale.type(62);
-        formPane.setBounds(0, y, left, Math.max(0, getHeight() - y - hintHigh));
-        hint.setBounds(gap, getHeight() - hintHigh + gap / 3, left - 2 * gap, hintHigh - gap / 3);
-        int right = getWidth() - left - 2 * gap;
-        int startHigh = scale.type(44);
-        int readyHigh = ready.heightAt(right);
-        int below = startHigh + readyHigh + gap + gap / 2;
-        source.setBounds(left, 0, getWidth() - left, Math.max(0, getHeight() - below));
-        ready.setBounds(left + gap, getHeight() - below + gap / 2, right, readyHigh);
-        start.setBounds(left + gap, getHeight() - startHigh - gap / 2, right, startHigh);
-    }
-
-    @Override
-    protected void paintComponent(java.awt.Graphics graphics) {
-        super.paintComponent(graphics);
-        graphics.setColor(skin.line());
-        graphics.fillRect((int) (getWidth() * LEFT), 0, Math.max(1, scale.space(1)), getHeight());
     }
 }

@@ -1,8 +1,5 @@
 package org.nextpull.window.page;
 
-import com.formdev.flatlaf.FlatDarkLaf;
-import com.formdev.flatlaf.FlatLaf;
-import com.formdev.flatlaf.FlatLightLaf;
 import java.awt.BorderLayout;
 import java.awt.Component;
 import java.awt.Container;
@@ -35,6 +32,7 @@ import javax.swing.text.JTextComponent;
 import org.nextpull.Await;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.SwingLook;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.work.Work;
 
@@ -56,7 +54,7 @@ public final class DrivenPage implements AutoCloseable {
     public static DrivenPage open(Function<FootBar, Page> make, Dimension size) {
         List<DrivenPage> made = new ArrayList<>();
         run(() -> {
-            FlatLightLaf.setup();
+            SwingLook.dress(Look.plain());
             FootBar foot = new FootBar();
             Page page = make.apply(foot);
             DrivenPage driven = new DrivenPage(foot, page, new JFrame("page"));
@@ -86,13 +84,8 @@ public final class DrivenPage implements AutoCloseable {
 
     private void dress(Look look) {
         TypeScale scale = TypeScale.of(frame.getWidth(), frame.getHeight(), look);
-        if (look.dark()) {
-            FlatDarkLaf.setup();
-        } else {
-            FlatLightLaf.setup();
-        }
         UIManager.put("defaultFont", scale.plain(13));
-        FlatLaf.updateUI();
+        SwingLook.dress(look);
         Skin skin = Skin.of(look);
         root.setBackground(skin.ground());
         page.style(skin, scale);

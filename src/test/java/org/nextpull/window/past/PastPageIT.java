@@ -94,7 +94,7 @@ class PastPageIT {
             assertThat(compared.poll(10, TimeUnit.SECONDS)).containsExactly(3L, 1L);
             page.press("ENTER");
             assertThat(opened.poll(30, TimeUnit.SECONDS)).matches(session -> session.id() == 1);
-            page.press("N");
+            page.press("T");
             page.type("Note", "wet road");
             page.enter("Note");
             page.until("noted", () -> page.said("What the session says").contains("wet road"));
@@ -102,7 +102,7 @@ class PastPageIT {
             page.type("Folder", folder.resolve("out").toString());
             page.enter("Folder");
             page.until("written", () -> Files.exists(folder.resolve("out/session-1.json")));
-            page.press("K");
+            page.press("B");
             page.type("New file", folder.resolve("copy.db").toString());
             page.enter("New file");
             page.until("copied", () -> page.said("Message").contains("Copied 3 sessions"));

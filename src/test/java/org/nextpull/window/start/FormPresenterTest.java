@@ -130,7 +130,7 @@ class FormPresenterTest {
                 .typed("start", field("start", "oil_c"), "90 to 70");
         FormPage page = page(form);
         assertThat(said(page, "engine.displacement_l")).contains("must be a number");
-        assertThat(said(page, "band.from_rpm")).contains("must be below band.to_rpm");
+        assertThat(said(page, "band.from_rpm")).contains("\"From\" ", "must be below \"To\"");
         assertThat(said(page, "limits.exhaust_c")).contains("from 100 to 1400");
         assertThat(said(page, "start.oil_c")).contains("lower number first");
         assertThat(page.row("timing.start_deg").orElseThrow().isMissing())
