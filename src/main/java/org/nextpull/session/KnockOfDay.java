@@ -7,6 +7,8 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -16,8 +18,17 @@ import org.nextpull.response.SparkTakenOut;
 final class KnockOfDay {
     private KnockOfDay() {}
 
-    /** The pulls with what the ignition took out in each, judged by the pulls of the day so far. */
-    static List<MeasuredCurve> heard(List<MeasuredCurve> measured) {
+    /**
+     * The pulls with what the ignition took out in each, judged by the pulls of the day so far. Where cells of a map are set one by one,
+     * an advance below that of the other pulls is as likely the operator's own, so nothing is judged by it.
+     */
+    static List<MeasuredCurve> heard(SweepPlan plan, List<MeasuredCurve> measured) {
+        if (plan.timing()
+                .map(TimingPlan::sets)
+                .filter(TimingPlan.Sets.MAP::equals)
+                .isPresent()) {
+            return measured;
+        }
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         return measured.stream()
                 .map(one -> one.withPull(

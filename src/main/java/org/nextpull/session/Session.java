@@ -102,7 +102,7 @@ public final class Session {
     /** The result of the pulls that were measured, by the chain's later part. */
     static SessionResult conclude(SessionInput input, MeasuredDay day) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredCurve> measured = KnockOfDay.heard(day.measured());
+        List<MeasuredCurve> measured = KnockOfDay.heard(input.plan(), day.measured());
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
