@@ -119,7 +119,7 @@ public final class LogArchive {
                     FindingCode.FILES_NOT_ALL_USABLE,
                     Place.nowhere(),
                     Detail.of("failed", failed),
-                    Detail.of("count", found.sources().size())));
+                    Detail.of("all", found.sources().size())));
         }
         return findings;
     }
