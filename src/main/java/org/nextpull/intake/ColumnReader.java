@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
@@ -18,17 +19,29 @@ import org.nextpull.finding.Place;
  * Understands the columns of a source: which channel each is, and in which unit. The user's hints come first, then headers, then a
  * row of units, then what values of that magnitude can be; whatever is assumed is a finding.
  *
- * <p>Immutable; one reader serves any number of sources.
+ * <p>One reader serves any number of sources and threads.
  */
 public final class ColumnReader {
+    private static final int MOST_REMEMBERED = 4096;
+
     private final HeaderReader headers = new HeaderReader(Spellings.load());
+    /** Whether a text is the name of a channel: each is asked for with every separator, and again in each file of a logger. */
+    private final Map<String, Boolean> names = new ConcurrentHashMap<>();
 
     /** How many of these texts are names of channels: a line with several is a header. */
     public int knownNames(List<String> texts) {
         return (int) texts.stream()
                 .filter(text -> text.chars().anyMatch(Character::isLetter))
-                .filter(text -> headers.read(text, Optional.empty()).isKnown())
+                .filter(this::isName)
                 .count();
+    }
+
+    private boolean isName(String text) {
+        if (names.size() >= MOST_REMEMBERED) {
+            names.clear();
+        }
+        return names.computeIfAbsent(
+                text, name -> headers.read(name, Optional.empty()).isKnown());
     }
 
     /** Whether a text is the symbol of a unit. */

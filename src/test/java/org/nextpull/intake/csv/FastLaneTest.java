@@ -28,7 +28,7 @@ import org.nextpull.intake.ByteSource;
 
 /** What the fast lane reads is, bit for bit, what the CSV library reads. */
 class FastLaneTest {
-    private static final int ROUNDS = 2;
+    private static final LogFiles FILES = new LogFiles(Hints.none());
 
     static Stream<Path> files() throws IOException {
         List<Path> all = new ArrayList<>();
@@ -49,10 +49,7 @@ class FastLaneTest {
         byte[] good = Files.readAllBytes(file);
         same(file.toString(), good);
         if (good.length < 50_000) {
-            for (int round = 0; round < ROUNDS; round++) {
-                long seed = 17L * file.getFileName().toString().hashCode() + round;
-                same(file + " seed " + seed, MutationsTest.spoil(good, new Random(seed)));
-            }
+            same(file + ", spoilt", MutationsTest.spoil(good, new Random(file.getFileName().toString().hashCode())));
         }
     }
 
@@ -170,8 +167,7 @@ class FastLaneTest {
                 return new ByteArrayInputStream(bytes);
             }
         };
-        return new LogFiles(Hints.none())
-                .read(source)
+        return FILES.read(source)
                 .value()
                 .filter(Input.Log.class::isInstance)
                 .map(input -> (CsvLog) ((Input.Log) input).recording());
