@@ -22,6 +22,8 @@ import org.nextpull.finding.Place;
  * <p>One reader serves any number of sources and threads.
  */
 public final class ColumnReader {
+    private static final int LONGEST_NAME = 100;
+    private static final int CHARS_A_LETTER = 6;
     private static final int MOST_REMEMBERED = 4096;
 
     private final HeaderReader headers = new HeaderReader(Spellings.load());
@@ -31,9 +33,15 @@ public final class ColumnReader {
     /** How many of these texts are names of channels: a line with several is a header. */
     public int knownNames(List<String> texts) {
         return (int) texts.stream()
-                .filter(text -> text.chars().anyMatch(Character::isLetter))
+                .filter(ColumnReader::mayBeName)
                 .filter(this::isName)
                 .count();
+    }
+
+    /** Whether to look any further: a whole row, as it comes with the wrong separator, is no name. */
+    private static boolean mayBeName(String text) {
+        long letters = text.chars().filter(Character::isLetter).count();
+        return letters > 0 && text.length() <= Math.min(LONGEST_NAME, CHARS_A_LETTER * letters);
     }
 
     private boolean isName(String text) {

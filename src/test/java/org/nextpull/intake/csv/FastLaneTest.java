@@ -49,7 +49,10 @@ class FastLaneTest {
         byte[] good = Files.readAllBytes(file);
         same(file.toString(), good);
         if (good.length < 50_000) {
-            same(file + ", spoilt", MutationsTest.spoil(good, new Random(file.getFileName().toString().hashCode())));
+            same(
+                    file + ", spoilt",
+                    MutationsTest.spoil(
+                            good, new Random(file.getFileName().toString().hashCode())));
         }
     }
 
@@ -167,10 +170,8 @@ class FastLaneTest {
                 return new ByteArrayInputStream(bytes);
             }
         };
-        return FILES.read(source)
-                .value()
-                .filter(Input.Log.class::isInstance)
-                .map(input -> (CsvLog) ((Input.Log) input).recording());
+        return FILES.read(source).value().filter(Input.Log.class::isInstance).map(input ->
+                (CsvLog) ((Input.Log) input).recording());
     }
 
     private static Rows read(CsvLog log, boolean fast) throws IOException {
