@@ -6,31 +6,21 @@ import java.util.Locale;
 public enum AdviceCode {
     /** First pull of a configuration: the start setting of the plan. */
     BASELINE,
-    /** The start setting, remade, so that the scatter from pull to pull is known. */
-    REPEAT_BASELINE,
     /** Torque still rises with advance: go on by no more than the plan's step. */
     CLIMB_TIMING,
     /** A pull that tells most about where the best advance lies. */
     BRACKET_TIMING,
-    /** The mixture bracket begins: timing backed off, start mixture. */
-    START_MIXTURE,
-    /** The mixture bracket goes rich first. */
+    /** A mixture richer than any that was run. */
     RICH_STEP,
     /** Torque still rises toward lean: go on by no more than the plan's step. */
     CLIMB_MIXTURE,
     /** A pull that tells most about where the best mixture lies. */
     BRACKET_MIXTURE,
-    /** Timing again, at the mixture that was found. */
-    CHECK_TIMING,
-    /** A map and a mixture that together tell most. */
+    /** A spark and a mixture that together leave least in doubt. */
     EXPLORE,
     /** The speed of a knock flag that rang alone, once more, where the plan allows it. */
     LOOK_AGAIN,
-    /** A setting again, since that tells more than a new one. */
-    REPEAT_SETTING,
-    /** One pull carries the verdict: it is run again before it is believed. */
-    REPEAT_DOUBTFUL,
-    /** The chosen setting, to prove it. */
+    /** The setting that would stay in the engine, to prove it. */
     CONFIRM,
     /** A start condition is out of its window. */
     OUT_OF_WINDOW,

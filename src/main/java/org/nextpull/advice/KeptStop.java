@@ -33,8 +33,8 @@ final class KeptStop {
         int pulls = day.pulls().size();
         Verdict now = after(pulls);
         Optional<Stop> stop = standing(pulls);
-        if (stop.isPresent()) {
-            return stop.get().after() == pulls ? now : kept(now, stop.get());
+        if (stop.filter(said -> said.after() < pulls).isPresent()) {
+            return kept(now, stop.get());
         }
         return pulls == 0
                 ? now
@@ -121,9 +121,7 @@ final class KeptStop {
     }
 
     private static boolean isSame(DayView view, MeasuredPull one, MeasuredPull other) {
-        boolean timing = view.timing()
-                .map(axis -> isNear(axis.of(one), axis.of(other), axis.sameSetting()))
-                .orElse(true);
+        boolean timing = new MapDay(view).isSameSpark(one, other);
         boolean mixture = view.mixture().isEmpty()
                 || isNear(DayView.mixtureOf(one), DayView.mixtureOf(other), DayView.ONE_MIXTURE);
         return timing && mixture;

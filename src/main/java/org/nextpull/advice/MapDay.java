@@ -16,28 +16,32 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.fit.KnockLevels;
+import org.nextpull.fit.MapPrior;
 import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.Surface;
 import org.nextpull.fit.SurfacePriors;
 import org.nextpull.fit.SurfacePull;
 import org.nextpull.fit.SurfaceReading;
-import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Reading;
 import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Torque;
 
-/** A day whose ignition holds a map, read off its pulls: each row of each pull with the advance that was logged there. */
+/** A day as its pulls have it: each row of each pull with the advance that was logged there, or that of the pull. */
 final class MapDay {
-    /** A pull whose rows stay within this of one number was run flat, degrees. */
-    private static final double FLAT_DEG = 1;
-    /** But for this share of them: an ignition that takes out advance where it hears knock does so at a few speeds. */
-    private static final double FEW_ROWS = 0.25;
     /** The best is looked for this far above the present map: an operator starts 6 to 10 deg on the retarded side, or from a fair map. */
     private static final double BEST_ABOVE_PRESENT_DEG = 6;
+    /** And this far above the start of one number, which is well on the retarded side. */
+    private static final double BEST_ABOVE_START_DEG = 8;
+    /** A bracket starts on the rich side of its best, in lambda. */
+    private static final double BEST_ABOVE_START_LAMBDA = 0.03;
+    /** One figure a pull stands at this speed where no band is known. */
+    private static final double ANY_RPM = 4000;
     /** A logged advance that repeats to this at every speed was not set anew, or is no reading. */
     private static final double STUCK_DEG = 0.01;
     /** An advance that differs by more than this between speeds this near is no map; more than an ignition takes out for knock. */
@@ -48,69 +52,87 @@ final class MapDay {
     private static final double ONE_MIXTURE = 0.01;
 
     private static final double PERCENT = 100;
+    /** Two settings no further apart than this are one remade, in resolutions. */
+    private static final double SAME_SETTING = 0.6;
 
     private static final Function<MeasuredPull, Integer> DAY =
             pull -> pull.origin().day();
 
     private final DayView view;
-    private final TimingPlan timing;
+    private final Ignition ignition;
+    private final SparkRules plan;
+    private final SparkGrid grid;
     private final List<MeasuredPull> used;
     private final double[] rows;
 
     MapDay(DayView view) {
         this.view = view;
-        timing = view.day().plan().timing().orElseThrow();
+        ignition = Ignition.of(view.day());
+        plan = ignition.rules(view.day().plan());
+        grid = ignition.grid(view.day().plan());
         used = view.used().stream().filter(pull -> !readRows(pull).isEmpty()).toList();
         TreeSet<Double> speeds = new TreeSet<>();
         used.forEach(pull -> readRows(pull).forEach(row -> speeds.add(row.rpm())));
         rows = speeds.stream().mapToDouble(Double::doubleValue).toArray();
     }
 
-    /** Whether the ignition of a day holds a map: the plan says so, or says nothing else and the log shows it. */
-    static boolean isOf(Day day) {
-        return day.plan()
-                .timing()
-                .filter(timing -> timing.sets() == TimingPlan.Sets.MAP || isToldByLog(day))
-                .isPresent();
+    Ignition ignition() {
+        return ignition;
     }
 
-    private static boolean isToldByLog(Day day) {
-        return day.plan().timing().orElseThrow().sets() == TimingPlan.Sets.FLAT
-                && day.pulls().stream().filter(MeasuredPull::isUsed).anyMatch(MapDay::isMapped);
+    /** What the plan lets the spark do. */
+    SparkRules plan() {
+        return plan;
     }
 
-    private static boolean isMapped(MeasuredPull pull) {
-        double[] deg = rowsOf(pull).stream()
-                .flatMap(row -> row.advance().stream())
-                .mapToDouble(Advance::deg)
-                .sorted()
-                .toArray();
-        if (deg.length == 0) {
-            return false;
-        }
-        double middle = deg[deg.length / 2];
-        long off = Arrays.stream(deg)
-                .filter(value -> Math.abs(value - middle) > FLAT_DEG)
-                .count();
-        return off > FEW_ROWS * deg.length;
+    SparkGrid grid() {
+        return grid;
     }
 
     private static List<RowFigure> rowsOf(MeasuredPull pull) {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
-    /** The rows of a pull that have a torque and an advance: the logged one, else the one that was asked for the whole pull. */
-    private static List<RowFigure> readRows(MeasuredPull pull) {
-        Optional<Advance> asked = pull.setting().advance();
-        return rowsOf(pull).stream()
-                .filter(row -> row.torque().newtonMetres() > 0)
-                .map(row -> row.withAdvance(row.advance().or(() -> asked)))
-                .filter(row -> row.advance().isPresent())
+    /**
+     * The rows of a pull that have a torque and an advance: the logged one, else that of the whole pull. A pull of one figure, or of a
+     * day of such pulls, is one row.
+     */
+    private List<RowFigure> readRows(MeasuredPull pull) {
+        Optional<Advance> whole = ignition.number(pull);
+        return (isOfRows() ? rowsOf(pull) : oneRow(pull))
+                .stream()
+                        .filter(row -> row.torque().newtonMetres() > 0)
+                        .map(row -> row.withAdvance(isLoggedByRow() ? row.advance().or(() -> whole) : whole))
+                        .filter(row -> row.advance().isPresent())
+                        .toList();
+    }
+
+    /** Whether rows are counted in what the log shows of each; degrees on an unknown map and a spark that stands are not logged. */
+    private boolean isLoggedByRow() {
+        return ignition == Ignition.MAP || ignition == Ignition.FLAT;
+    }
+
+    boolean isOfRows() {
+        return view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
+    }
+
+    /** The figure of the whole pull; a power stands for a torque, since only its changes count. */
+    private List<RowFigure> oneRow(MeasuredPull pull) {
+        double rpm = view.day()
+                .plan()
+                .band()
+                .map(band -> (band.speeds().fromRpm() + band.speeds().toRpm()) / 2)
+                .orElse(ANY_RPM);
+        return Reading.of(List.of(pull), view.day().plan().goal().response()).stream()
+                .map(reading -> new RowFigure(rpm, Torque.ofNewtonMetres(reading.value()), Optional.empty()))
                 .toList();
     }
 
-    /** Why no map can be proposed; empty where one can. */
+    /** Why no map can be proposed; empty where one can, and where none is asked for. */
     Optional<Finding> hindrance() {
+        if (!ignition.isMap()) {
+            return Optional.empty();
+        }
         List<MeasuredPull> counted = view.used();
         if (!counted.isEmpty() && used.isEmpty()) {
             return Optional.of(Finding.error(FindingCode.MAP_WITHOUT_ADVANCE, Place.nowhere()));
@@ -177,7 +199,12 @@ final class MapDay {
 
     /** What is worth saying of the day as a whole. */
     List<Finding> findings() {
-        return timing.sets() == TimingPlan.Sets.MAP
+        boolean isSaid = view.day()
+                .plan()
+                .timing()
+                .filter(timing -> timing.sets() == TimingPlan.Sets.MAP)
+                .isPresent();
+        return isSaid || !ignition.isMap()
                 ? List.of()
                 : List.of(Finding.warning(FindingCode.MAP_TOLD_BY_LOG, Place.nowhere()));
     }
@@ -220,18 +247,28 @@ final class MapDay {
     }
 
     private SurfacePriors priors() {
-        double most = timing.most().deg();
-        SparkMap present = present().orElseThrow();
-        List<SparkMap.Cell> guess = present.cells().stream()
-                .map(cell -> new SparkMap.Cell(
-                        cell.rpm(), Advance.ofDeg(Math.min(most, cell.advance().deg() + BEST_ABOVE_PRESENT_DEG))))
-                .toList();
-        SurfacePriors usual = SurfacePriors.usual(new SparkMap(guess)).withMixture(mixturePrior());
+        SurfacePriors usual = SurfacePriors.usual(guess()).withMixture(mixturePrior());
+        if (ignition == Ignition.STANDING) {
+            return usual.withMap(MapPrior.standing(guess()));
+        }
         return view.day()
                 .experience()
                 .flatMap(Experience::lnTimingCurvature)
                 .map(usual::withLnCurvature)
                 .orElse(usual);
+    }
+
+    private SparkMap guess() {
+        double above = switch (ignition) {
+            case MAP -> BEST_ABOVE_PRESENT_DEG;
+            case FLAT, OFFSET -> BEST_ABOVE_START_DEG;
+            case STANDING -> 0;
+        };
+        return new SparkMap(present().orElseThrow().cells().stream()
+                .map(cell -> new SparkMap.Cell(
+                        cell.rpm(),
+                        Advance.ofDeg(Math.min(plan.mostDeg(), cell.advance().deg() + above))))
+                .toList());
     }
 
     private Optional<MixturePrior> mixturePrior() {
@@ -244,13 +281,17 @@ final class MapDay {
             return Optional.empty();
         }
         boolean moved = lambdas[lambdas.length - 1] - lambdas[0] > ONE_MIXTURE;
-        return sweepsMixture() || moved
-                ? Optional.of(MixturePrior.ofGuess(view.day()
-                        .plan()
-                        .mixture()
-                        .map(MixturePlan::start)
-                        .orElse(Lambda.of(lambdas[lambdas.length / 2]))))
-                : Optional.empty();
+        if (!sweepsMixture() && !moved) {
+            return Optional.empty();
+        }
+        MixturePrior prior = MixturePrior.ofGuess(view.day()
+                .plan()
+                .mixture()
+                .map(mixture -> Lambda.of(Math.min(
+                        mixture.start().value() + BEST_ABOVE_START_LAMBDA,
+                        mixture.leanest().value())))
+                .orElse(Lambda.of(lambdas[lambdas.length / 2])));
+        return Optional.of(ignition == Ignition.STANDING ? prior.withSparkStanding() : prior);
     }
 
     static Optional<Lambda> lambda(MeasuredPull pull) {
@@ -273,7 +314,7 @@ final class MapDay {
 
     /** The same as far as they tell how far the engine may go. */
     List<TriedPull> tried() {
-        return new TriedMaps(view, timing, present()).of(counting());
+        return new TriedMaps(view, this).of(counting());
     }
 
     /** What became of the flags in those pulls. */
@@ -284,7 +325,7 @@ final class MapDay {
     /** Pulls of other configurations, whose knock makes this one start lower. */
     List<TriedPull> triedElsewhere() {
         List<MeasuredPull> here = counting();
-        return new TriedMaps(view, timing, present())
+        return new TriedMaps(view, this)
                 .of(view.day().pulls().stream()
                         .filter(pull -> !here.contains(pull) && pull.knock().isHeard())
                         .toList());
@@ -299,7 +340,7 @@ final class MapDay {
         SpeedRows speeds = SpeedRows.ofRpm(rows);
         List<KnockLevels.Level> levels = new ArrayList<>();
         for (MeasuredPull pull : used) {
-            SparkMap spark = TriedMaps.logged(readRows(pull), timing);
+            SparkMap spark = TriedMaps.logged(readRows(pull), grid);
             pull.knock().levels().stream()
                     .filter(level -> level.level() > 0 && !view.day().lifted().contains(pull.number()))
                     .forEach(level -> levels.add(new KnockLevels.Level(
@@ -310,9 +351,20 @@ final class MapDay {
         return levels.isEmpty() ? Optional.empty() : Optional.of(new KnockLevels(speeds, levels));
     }
 
-    /** The map that stood in the engine before the day: the plan's, else what the first pull logged. Its breakpoints are the cells. */
+    /**
+     * What stood in the engine before the day. Of a map the plan's, else what the first pull logged; its breakpoints are the cells. Of
+     * one number where the plan starts.
+     */
     Optional<SparkMap> present() {
-        List<SparkMap.Cell> said = timing.map().present().stream()
+        if (!ignition.isMap()) {
+            double start = view.day()
+                    .plan()
+                    .timing()
+                    .map(timing -> timing.start().deg())
+                    .orElse(0.0);
+            return Optional.of(SparkMap.flat(Advance.ofDeg(start)));
+        }
+        List<SparkMap.Cell> said = timing().map().present().stream()
                 .map(cell -> new SparkMap.Cell(cell.rpm(), cell.advance()))
                 .toList();
         if (!said.isEmpty()) {
@@ -322,24 +374,20 @@ final class MapDay {
         return used.stream()
                 .findFirst()
                 .map(pull -> onCells(
-                        TriedMaps.logged(readRows(pull), timing),
+                        TriedMaps.logged(readRows(pull), grid),
                         Arrays.stream(rows).boxed().toList()));
     }
 
-    private SparkMap onCells(SparkMap map, List<Double> usual) {
-        List<Double> speeds =
-                timing.map().breakpointsRpm().isEmpty() ? usual : timing.map().breakpointsRpm();
-        double[] rpm = speeds.stream().mapToDouble(Double::doubleValue).toArray();
-        return set(SparkMap.of(rpm, map.degAt(rpm)));
+    private TimingPlan timing() {
+        return view.day().plan().timing().orElseThrow();
     }
 
-    /** A map that was run, at the nearest values that can be set. */
-    SparkMap set(SparkMap run) {
-        double resolution = timing.step().resolution();
-        return new SparkMap(run.cells().stream()
-                .map(cell -> new SparkMap.Cell(
-                        cell.rpm(), Advance.ofDeg(Math.rint(cell.advance().deg() / resolution) * resolution)))
-                .toList());
+    private SparkMap onCells(SparkMap map, List<Double> usual) {
+        List<Double> speeds = timing().map().breakpointsRpm().isEmpty()
+                ? usual
+                : timing().map().breakpointsRpm();
+        double[] rpm = speeds.stream().mapToDouble(Double::doubleValue).toArray();
+        return grid.near(SparkMap.of(rpm, map.degAt(rpm)));
     }
 
     /** What a pull ran, at the breakpoints of the ignition. */
@@ -347,6 +395,31 @@ final class MapDay {
         double[] rpm = present().orElseThrow().cells().stream()
                 .mapToDouble(SparkMap.Cell::rpm)
                 .toArray();
-        return set(SparkMap.of(rpm, run.degAt(rpm)));
+        return grid.near(SparkMap.of(rpm, run.degAt(rpm)));
+    }
+
+    /** Whether a measured spark was set to another one, at every speed. */
+    boolean isSame(SparkMap wanted, SparkMap run) {
+        double same = SAME_SETTING * grid.resolutionDeg();
+        return Arrays.stream(rows).allMatch(rpm -> Math.abs(wanted.degAt(rpm) - run.degAt(rpm)) <= same);
+    }
+
+    /** Whether two pulls were run with one spark. */
+    boolean isSameSpark(MeasuredPull one, MeasuredPull other) {
+        List<TriedPull> both = new TriedMaps(view, this).of(List.of(one, other));
+        return ignition == Ignition.STANDING
+                || both.size() < 2
+                || isSame(both.get(0).spark(), both.get(1).spark());
+    }
+
+    /** Whether two mixtures are one setting; one that is not known is any. */
+    boolean isSameMixture(Optional<Lambda> one, Optional<Lambda> other) {
+        double same = view.mixture().map(Axis::sameSetting).orElse(0.0);
+        return one.isEmpty() || other.isEmpty() || Math.abs(one.get().value() - other.get().value()) <= same;
+    }
+
+    /** The pulls that gave torque. */
+    List<MeasuredPull> used() {
+        return used;
     }
 }

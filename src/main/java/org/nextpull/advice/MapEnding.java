@@ -17,8 +17,21 @@ public record MapEnding(
         double noGainPercent,
         int leastPulls,
         int mostPulls) {
+    private static final int LEAST_PULLS_AT_ONE_SPARK = 5;
+
     /** Chosen in simulation: a lower bar costs pulls, a higher one leaves more torque. */
     public static MapEnding usual(double nearBestPercent, int mostPulls) {
         return new MapEnding(0.11, 0.01, nearBestPercent, 0.02, 3, mostPulls);
+    }
+
+    /** A mixture alone moves torque by little, so it is not settled on three pulls. */
+    MapEnding ofMixtureAlone() {
+        return new MapEnding(
+                expectedLeftPercent,
+                chanceOfMuch,
+                nearBestPercent,
+                noGainPercent,
+                LEAST_PULLS_AT_ONE_SPARK,
+                mostPulls);
     }
 }

@@ -4,7 +4,10 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.KnockLevels;
+import org.nextpull.fit.RowCaps;
+import org.nextpull.fit.SurfaceAim;
 import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.unit.Lambda;
 
 /**
  * All that a decision on a map rests on.
@@ -29,5 +32,15 @@ public record MapEvidence(
     public MapEvidence(
             SurfacePosterior posterior, List<TriedPull> pulls, Optional<KnockLevels> levels, SparkMap present) {
         this(posterior, pulls, levels, present, 0);
+    }
+
+    /** What is aimed at, at a mixture and under caps. */
+    SurfaceAim aim(Optional<Lambda> lambda, RowCaps caps) {
+        if (present.isFlat()) {
+            return lambda.map(there -> SurfaceAim.flat(posterior, there, caps))
+                    .orElseGet(() -> SurfaceAim.flat(posterior, caps));
+        }
+        return lambda.map(there -> SurfaceAim.map(posterior, there, caps))
+                .orElseGet(() -> SurfaceAim.map(posterior, caps));
     }
 }

@@ -20,16 +20,20 @@ import org.nextpull.unit.Lambda;
 final class MapLimits {
     private static final double NOTHING = 1e-9;
     private static final double HALF = 0.5;
+    /** What was too hot is not run again either. */
+    private static final double ABOVE_HOT_DEG = 1e-3;
+    /** Where nothing measures knock, steps are whole up to this far above the first pull, degrees. */
+    private static final double UNHEARD_DEG = 6;
 
     private final DayView view;
     private final MapDay maps;
-    private final TimingPlan timing;
+    private final SparkRules plan;
     private final Guards guards;
 
     MapLimits(DayView view, MapDay maps) {
         this.view = view;
         this.maps = maps;
-        timing = view.day().plan().timing().orElseThrow();
+        plan = maps.plan();
         guards = view.guards();
     }
 
@@ -37,22 +41,25 @@ final class MapLimits {
         return new MapRules(
                 spark(),
                 maps.sweepsMixture() ? view.mixture().map(this::mixture) : Optional.empty(),
-                MapEnding.usual(
-                        view.day().plan().goal().nearBestPercent(),
-                        view.day().plan().goal().maxPulls()),
+                maps.ignition() == Ignition.STANDING ? ending().ofMixtureAlone() : ending(),
                 view.day().plan().limits().looksAgain());
     }
 
+    private MapEnding ending() {
+        return MapEnding.usual(
+                view.day().plan().goal().nearBestPercent(),
+                view.day().plan().goal().maxPulls());
+    }
+
     SparkRules spark() {
-        double largest = timing.step().largest();
+        double largest = plan.largestStepDeg();
         double share = guards.shareOfStep(Guards.Way.ADVANCE) < 1 || isFarUnheard() ? HALF : 1;
-        double step = Math.max(largest * share, Math.min(largest, timing.step().resolution()));
         return new SparkRules(
-                timing.least().deg(),
-                timing.most().deg(),
-                step,
-                timing.step().resolution(),
-                view.day().plan().limits().knockMarginDeg());
+                plan.leastDeg(),
+                plan.mostDeg(),
+                Math.max(largest * share, Math.min(largest, plan.resolutionDeg())),
+                plan.resolutionDeg(),
+                plan.knockMarginDeg());
     }
 
     /** Whether nothing measures knock and a whole step would lead, at some speed, further from the first pull than may be gone so. */
@@ -67,20 +74,43 @@ final class MapLimits {
                     .mapToDouble(pull -> pull.spark().degAt(rpm))
                     .max()
                     .orElseThrow();
-            return highest + timing.step().largest() > tried.get(0).spark().degAt(rpm) + Reach.UNHEARD_DEG + NOTHING;
+            return highest + plan.largestStepDeg() > tried.get(0).spark().degAt(rpm) + UNHEARD_DEG + NOTHING;
         });
     }
 
     private MixtureRules mixture(Axis axis) {
-        OptionalDouble ban = view.bans().leanCeilingOfLimits(view.fuel());
+        OptionalDouble ban = maps.ignition() == Ignition.STANDING
+                ? view.bans().leanCeiling(view.fuel(), OptionalDouble.empty())
+                : view.bans().leanCeilingOfLimits(view.fuel());
         double leanest = ban.isPresent()
                 ? Math.min(axis.allowed().high(), axis.below(ban.getAsDouble()))
                 : axis.allowed().high();
+        OptionalDouble rich = richFirst(axis);
+        leanest = rich.isPresent() ? Math.min(leanest, rich.getAsDouble()) : leanest;
         return new MixtureRules(
                 Lambda.of(axis.allowed().low()),
                 Lambda.of(Math.max(axis.allowed().low(), leanest)),
                 axis.step().largest() * guards.shareOfStep(Guards.Way.LEAN),
                 axis.step().resolution());
+    }
+
+    /**
+     * The leanest mixture of a bracket at a spark that stands, which nothing backs off: what was run clean, until a clean pull was run
+     * half a step richer than the first; empty after that.
+     */
+    private OptionalDouble richFirst(Axis axis) {
+        double[] clean = maps.tried().stream()
+                .filter(TriedPull::isClean)
+                .flatMap(pull -> pull.lambda().stream())
+                .mapToDouble(Lambda::value)
+                .toArray();
+        if (maps.ignition() != Ignition.STANDING || clean.length == 0) {
+            return OptionalDouble.empty();
+        }
+        double richest = Arrays.stream(clean).min().orElseThrow();
+        double leanest = Arrays.stream(clean).max().orElseThrow();
+        double wanted = Math.max(axis.allowed().low(), clean[0] - HALF * axis.step().largest());
+        return richest <= wanted + axis.sameSetting() ? OptionalDouble.empty() : OptionalDouble.of(axis.round(leanest));
     }
 
     Optional<Lambda> startLambda() {
@@ -90,12 +120,29 @@ final class MapLimits {
 
     /** How far the first pull lies from the present map, degrees; a start that the plan meant for one number is none. */
     double startShiftDeg() {
-        return timing.sets() == TimingPlan.Sets.MAP ? timing.start().deg() : 0;
+        return view.day()
+                .plan()
+                .timing()
+                .filter(timing -> timing.sets() == TimingPlan.Sets.MAP)
+                .map(timing -> timing.start().deg())
+                .orElse(0.0);
     }
 
     /** The map of the first pull, within the plan, and below what knock forbade so far. */
     SparkMap first(SparkMap present) {
         return below(present.shiftedBy(startShiftDeg()));
+    }
+
+    /** Whether a pull was run no more advanced than where the day starts again after knock on another fuel or with other parts. */
+    boolean hasStartedLow() {
+        SparkMap start = first(maps.present().orElseThrow());
+        boolean isElsewhere = maps.triedElsewhere().stream()
+                .anyMatch(pull -> !pull.flags().isEmpty());
+        double half = HALF * plan.resolutionDeg();
+        return !isElsewhere
+                || maps.tried().stream()
+                        .anyMatch(pull -> Arrays.stream(maps.rows())
+                                .allMatch(rpm -> pull.spark().degAt(rpm) <= start.degAt(rpm) + half));
     }
 
     /** The present map, lowered as knock asks. */
@@ -104,22 +151,21 @@ final class MapLimits {
     }
 
     private SparkMap below(SparkMap map) {
-        double resolution = timing.step().resolution();
-        double margin = view.day().plan().limits().knockMarginDeg();
         double[] speeds = map.cells().stream().mapToDouble(SparkMap.Cell::rpm).toArray();
         Exclusions here = exclusions(maps.tried(), speeds);
         Exclusions elsewhere = exclusions(maps.triedElsewhere(), speeds);
         List<SparkMap.Cell> cells = new ArrayList<>();
         for (SparkMap.Cell cell : map.cells()) {
             double most = Math.min(
-                    timing.most().deg(),
+                    plan.mostDeg(),
                     Math.min(
                             here.banDeg(cell.rpm(), Optional.empty()),
-                            elsewhere.banDeg(cell.rpm(), Optional.empty()) - margin));
+                            SparkGrid.toHundredths(
+                                    elsewhere.banDeg(cell.rpm(), Optional.empty()) - plan.knockMarginDeg())));
             double deg =
-                    Math.min(most, Math.max(timing.least().deg(), cell.advance().deg()));
-            cells.add(
-                    new SparkMap.Cell(cell.rpm(), Advance.ofDeg(Math.floor(deg / resolution + NOTHING) * resolution)));
+                    Math.min(most, Math.max(plan.leastDeg(), cell.advance().deg()));
+            cells.add(new SparkMap.Cell(
+                    cell.rpm(), Advance.ofDeg(maps.grid().down(deg))));
         }
         return new SparkMap(cells);
     }
@@ -130,7 +176,21 @@ final class MapLimits {
 
     boolean isWithinPlan(SparkMap map) {
         return map.cells().stream()
-                .allMatch(cell -> cell.advance().deg() >= timing.least().deg() - NOTHING);
+                .allMatch(cell -> cell.advance().deg() >= plan.leastDeg() - NOTHING);
+    }
+
+    /** Whether a pull was run within the plan, as far as a setting can be made that way. */
+    boolean isWithinPlan(TriedPull pull) {
+        boolean isSpark = Arrays.stream(maps.rows())
+                .map(pull.spark()::degAt)
+                .allMatch(deg -> deg >= plan.leastDeg() - HALF * plan.resolutionDeg()
+                        && deg <= plan.mostDeg() + HALF * plan.resolutionDeg());
+        return isSpark
+                && view.mixture()
+                        .flatMap(axis -> pull.lambda()
+                                .map(lambda -> lambda.value() >= axis.allowed().low() - axis.sameSetting()
+                                        && lambda.value() <= axis.allowed().high() + axis.sameSetting()))
+                        .orElse(true);
     }
 
     /** The setting as far as steps and knock allow it at its mixture; empty where they leave less than the plan's least advance. */
@@ -160,13 +220,12 @@ final class MapLimits {
         double[] deg = wanted.map().orElseThrow().degAt(rows);
         double[] hot = hotFloor(rows, wanted.lambda());
         double[] unwatched = unwatchedFloor(rows);
-        double resolution = timing.step().resolution();
         boolean isBelow = false;
         for (int r = 0; r < rows.length; r++) {
             double floor = Math.max(hot[r], unwatched[r]);
             if (deg[r] < floor - NOTHING) {
                 isBelow = true;
-                deg[r] = Math.ceil(floor / resolution - NOTHING) * resolution;
+                deg[r] = maps.grid().up(floor);
             }
         }
         if (!isBelow) {
@@ -189,7 +248,7 @@ final class MapLimits {
                     double[] clean = exclusions.cleanDeg(rpm);
                     return isWatched || clean.length == 0
                             ? Double.NEGATIVE_INFINITY
-                            : clean[0] - HALF * timing.step().largest();
+                            : clean[0] - HALF * plan.largestStepDeg();
                 })
                 .toArray();
     }
@@ -209,7 +268,7 @@ final class MapLimits {
                             .anyMatch(pull -> pull.isClean()
                                     && pull.spark().degAt(rpm) < hot.degAt(rpm) - NOTHING
                                     && isNoRicher(pull.lambda(), lambda));
-                    floor[r] = isProven ? floor[r] : Math.max(floor[r], hot.degAt(rpm));
+                    floor[r] = isProven ? floor[r] : Math.max(floor[r], hot.degAt(rpm) + ABOVE_HOT_DEG);
                 }
             }
         }
@@ -236,7 +295,7 @@ final class MapLimits {
 
     /** The ways that a setting goes, at any speed, beyond what was run clean. Knock may force retard. */
     private List<Guards.Way> ways(EngineSetting setting) {
-        double same = timing.step().resolution() * HALF;
+        double same = plan.resolutionDeg() * HALF;
         SparkMap map = setting.map().orElseThrow();
         List<Guards.Way> ways = new ArrayList<>();
         Exclusions exclusions = exclusions(maps.tried(), maps.rows());
@@ -266,6 +325,12 @@ final class MapLimits {
             ways.add(Guards.Way.LEAN);
         }
         return ways;
+    }
+
+    /** Whether a setting goes toward advance or lean beyond what was run clean. */
+    boolean isDaring(SparkMap map, Optional<Lambda> lambda) {
+        List<Guards.Way> ways = ways(EngineSetting.of(map, lambda));
+        return ways.contains(Guards.Way.ADVANCE) || ways.contains(Guards.Way.LEAN);
     }
 
     /** The setting to run instead of one that is held: at each speed no more daring than what was run clean, and no leaner. */

@@ -163,16 +163,33 @@ public final class MapPlanner {
                 MapView there = pull.lambda().isPresent() && rules.mixture().isPresent()
                         ? new MapView(day, pull.lambda())
                         : view;
-                if (pull.isClean() && there.isUnderCaps(pull.spark())) {
+                if (pull.isClean() && there.isUnderCaps(pull.spark()) && isAtTarget(pull)) {
                     TorqueLeft left = there.aim.left(pull.spark().degAt(view.rows));
                     if (rules.ending().nearBestPercent() == 0 || isAsGoodAs(least, pull.spark(), left)) {
                         found.add(new Judged(
-                                pull.spark(), rules.mixture().isPresent() ? pull.lambda() : Optional.empty(), left));
+                                pull.spark(), rules.mixture().isPresent() ? leave(pull) : Optional.empty(), left));
                     }
                 }
             }
             return found.stream()
                     .min(Comparator.comparingDouble(judged -> judged.left().expectedPercent()));
+        }
+
+        /** What was run a little leaner than the target, within what a mixture scatters about it, is left at the target. */
+        private Optional<Lambda> leave(TriedPull pull) {
+            return rules.ending().nearBestPercent() == 0
+                    ? pull.lambda()
+                    : pull.lambda().map(run -> lambda.filter(aimed -> aimed.value() < run.value())
+                            .orElse(run));
+        }
+
+        /** Whether a pull was run with the mixture that would be left, as far as a mixture scatters about what was set. */
+        private boolean isAtTarget(TriedPull pull) {
+            return rules.ending().nearBestPercent() == 0
+                    || rules.mixture().isEmpty()
+                    || pull.lambda()
+                            .filter(run -> Math.abs(run.value() - lambda.orElseThrow().value()) <= MixtureSearch.NEAR_LAMBDA)
+                            .isPresent();
         }
 
         /** Whether a map that was run may stand for the least one: gives away no more than it may, and is hardly more advanced. */
@@ -244,7 +261,7 @@ public final class MapPlanner {
             if (proven.isEmpty()) {
                 return pull(leastMap(), PullPurpose.PROVE, proven);
             }
-            boolean isCapped = false;
+            boolean isCapped = mixture.isHeldRich();
             boolean byPlan = true;
             for (int r = 0; r < view.rows.length; r++) {
                 if (view.lossCaps.isCapped(r)) {

@@ -19,6 +19,7 @@ import org.nextpull.unit.Lambda;
  * @param leftAtLeast what it leaves
  * @param leftByLeave what the map leaves that stays in the engine; empty while no map that was run will do
  * @param lambda best mixture, as far as it may be run next; empty where it is not swept
+ * @param gainOverFlat what the map of most torque gains over the best single number; empty where there is one speed
  * @param scatterPercent scatter from pull to pull that the fit works with
  * @param driftPercent drift a pull that the fit works with
  */
@@ -33,6 +34,7 @@ public record MapState(
         TorqueLeft leftAtLeast,
         Optional<TorqueLeft> leftByLeave,
         Optional<Lambda> lambda,
+        Optional<MapGain> gainOverFlat,
         double scatterPercent,
         double driftPercent) {
     public MapState {

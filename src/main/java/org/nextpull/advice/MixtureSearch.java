@@ -16,7 +16,8 @@ final class MixtureSearch {
     private static final double[] SHIFTS_DEG = {-8, -6.5, -5, -3.5, -2, -0.5, 1};
     private static final double HUNDREDTHS = 100;
     private static final double ROUNDING = 1e-9;
-    private static final double NEAR_LAMBDA = 0.0101;
+    private static final double DIGITS = 1e9;
+    static final double NEAR_LAMBDA = 0.0101;
 
     private final MapView.Day day;
     private final Optional<MixtureRules> rules;
@@ -45,7 +46,8 @@ final class MixtureSearch {
 
     private static Lambda rounded(MixtureRules there, double lambda) {
         double steps = Math.floor(lambda / there.resolution() + ROUNDING);
-        return Lambda.of(Math.max(there.richest().value(), steps * there.resolution()));
+        double set = Math.rint(steps * there.resolution() * DIGITS) / DIGITS;
+        return Lambda.of(Math.max(there.richest().value(), set));
     }
 
     /** Leanest that the next pull may be: a step from the leanest clean pull, and no leaner than the plan. */
@@ -82,7 +84,7 @@ final class MixtureSearch {
         Optional<Found> found = Optional.empty();
         for (Lambda lambda : lambdas) {
             MapView view = new MapView(day, Optional.of(lambda));
-            for (double shift : SHIFTS_DEG) {
+            for (double shift : shifts()) {
                 SparkMap map = view.shifted(shift);
                 double left = leftAfter(target, map, Optional.of(lambda));
                 if (left < least && view.isWithinPlan(map)) {
@@ -92,6 +94,21 @@ final class MixtureSearch {
             }
         }
         return found.orElseGet(() -> new Found(target.allowed(target.best), target().orElseThrow()));
+    }
+
+    /** None where the spark stands. */
+    private double[] shifts() {
+        return day.rules().leastDeg() == day.rules().mostDeg() ? new double[1] : SHIFTS_DEG;
+    }
+
+    /** Whether the plan, or a limit that was met, keeps the mixture richer than its best. */
+    boolean isHeldRich() {
+        return rules.isPresent()
+                && day.posterior()
+                        .meanBestLambda()
+                        .filter(best -> best.value()
+                                > rules.get().leanest().value() + rules.get().resolution())
+                        .isPresent();
     }
 
     private static void add(List<Lambda> lambdas, Lambda lambda) {

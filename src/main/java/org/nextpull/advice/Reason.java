@@ -1,8 +1,6 @@
 package org.nextpull.advice;
 
 import java.util.List;
-import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Temperature;
@@ -11,42 +9,31 @@ import org.nextpull.unit.Temperature;
 public sealed interface Reason {
 
     /**
-     * A baseline is being laid.
+     * The first pull.
      *
-     * @param done baseline pulls that count so far
-     * @param wanted how many are wanted
+     * @param ignition what the spark of the day is counted in
+     * @param shiftDeg degrees that a map lies from the present one; 0 for one number
      */
-    record Baseline(int done, int wanted) implements Reason {}
+    record First(Ignition ignition, double shiftDeg) implements Reason {}
 
     /**
-     * The sweep goes on: where the best may lie, and what is at stake.
+     * The search goes on.
      *
-     * @param factor what the sweep varies
-     * @param evidence what the pulls so far say
+     * @param ignition what the spark of the day is counted in
+     * @param purpose what the pull is for
+     * @param pulls pulls so far
+     * @param left torque that the setting of most torque, as far as it may be run next, is expected to leave
+     * @param scatterPercent scatter from pull to pull that the fit works with
      * @param listen knock is not measured: the operator must listen during this pull and mark it
      */
-    record Searching(Factor factor, Evidence evidence, boolean listen) implements Reason {}
-
-    /**
-     * The mixture bracket runs with the spark backed off.
-     *
-     * @param backedOffDeg degrees below the lesser of best and knock limit
-     * @param fromDeg that lesser advance
-     */
-    record BackedOff(double backedOffDeg, double fromDeg) implements Reason {}
-
-    /** A bracket without a timing sweep before it goes rich first. */
-    record RichFirst() implements Reason {}
-
-    /**
-     * A chosen setting is being proven.
-     *
-     * @param by what decided it
-     * @param done confirming pulls that count so far
-     * @param wanted how many are wanted
-     * @param gainPercent fitted gain over the baseline, where both are known
-     */
-    record Confirming(ChosenBy by, int done, int wanted, OptionalDouble gainPercent) implements Reason {}
+    record Searching(
+            Ignition ignition,
+            PullPurpose purpose,
+            int pulls,
+            TorqueLeft left,
+            double scatterPercent,
+            boolean listen)
+            implements Reason {}
 
     /**
      * A temperature is out of its window.
@@ -89,38 +76,19 @@ public sealed interface Reason {
     }
 
     /**
-     * The end of a sweep.
+     * The end of a day.
      *
-     * @param evidence what the pulls say; empty when no curve could be fitted
-     * @param pulls pulls used so far
-     */
-    record Ended(Optional<Evidence> evidence, int pulls) implements Reason {}
-
-    /**
-     * The first pull of a map.
-     *
-     * @param shiftDeg degrees that it lies from the present map
-     */
-    record FirstMap(double shiftDeg) implements Reason {}
-
-    /**
-     * The search for a map goes on.
-     *
-     * @param purpose what the pull is for
+     * @param ignition what the spark of the day is counted in
      * @param pulls pulls so far
-     * @param left torque that the most torque's map, as far as it may be run next, is expected to leave
-     * @param scatterPercent scatter from pull to pull that the fit works with
-     * @param listen knock is not measured: the operator must listen during this pull and mark it
-     */
-    record MapSearch(PullPurpose purpose, int pulls, TorqueLeft left, double scatterPercent, boolean listen)
-            implements Reason {}
-
-    /**
-     * The end of a day of a map.
-     *
-     * @param pulls pulls so far
-     * @param left what stays to be had at the map of most torque
+     * @param left what stays to be had at the setting of most torque
      * @param scatterPercent scatter from pull to pull that the fit works with
      */
-    record MapEnded(int pulls, TorqueLeft left, double scatterPercent) implements Reason {}
+    record Ended(Ignition ignition, int pulls, TorqueLeft left, double scatterPercent) implements Reason {}
+
+    /**
+     * The end of a day on which no pull gave torque.
+     *
+     * @param pulls pulls so far
+     */
+    record Nothing(int pulls) implements Reason {}
 }

@@ -11,12 +11,11 @@ import org.nextpull.unit.Advance;
  * at rows and cells, rounded toward retard. A flat ignition is a grid of one cell that feeds every row.
  */
 final class SettingGrid {
-    private static final double ROUNDING = 1e-9;
     private static final int RAISING_PASSES = 2;
 
     private final double[] rows;
     private final SparkMap present;
-    private final double resolution;
+    private final SparkGrid values;
     private final double[] cells;
     /** Share of each cell in each row. */
     private final double[][] share;
@@ -28,7 +27,7 @@ final class SettingGrid {
     SettingGrid(double[] rows, SparkMap present, double resolutionDeg) {
         this.rows = rows.clone();
         this.present = present;
-        resolution = resolutionDeg;
+        values = new SparkGrid(present.isFlat() ? present.degAt(0) : 0, resolutionDeg);
         cells = present.cells().stream().mapToDouble(SparkMap.Cell::rpm).toArray();
         share = new double[cells.length][rows.length];
         for (int c = 0; c < cells.length; c++) {
@@ -72,7 +71,7 @@ final class SettingGrid {
         for (int c = 0; c < cells.length; c++) {
             double stands = present.cells().get(c).advance().deg();
             double limited = feeds(c) ? value[c] : Math.min(stands, limit.applyAsDouble(cells[c]));
-            double deg = limited == stands ? stands : Math.floor(limited / resolution + ROUNDING) * resolution;
+            double deg = limited == stands ? stands : values.down(limited);
             made.add(new SparkMap.Cell(cells[c], Advance.ofDeg(deg)));
         }
         return new SparkMap(made);

@@ -20,6 +20,7 @@ import org.nextpull.unit.Span;
  * @param rows best advance of each row; empty for mixture
  * @param openRows rows of the band that have none, and why
  * @param rowsProven whether a pull with the row table confirmed it
+ * @param mapGain what each speed at its own best would gain over the number that stays; empty for mixture, and where there is one speed
  * @param outliers numbers of the pulls whose weight is below 0.4; they stay in the fit with that weight
  */
 public record SweepAnswer(
@@ -34,6 +35,7 @@ public record SweepAnswer(
         List<RowOptimum> rows,
         List<OpenRow> openRows,
         boolean rowsProven,
+        Optional<MapGain> mapGain,
         List<Integer> outliers) {
     public SweepAnswer {
         pulls = List.copyOf(pulls);

@@ -3,10 +3,10 @@ package org.nextpull.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.Band;
-import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
@@ -20,8 +20,6 @@ import org.nextpull.unit.SpeedBand;
  * unless the operator lifted them.
  */
 final class TriedMaps {
-    /** A logged advance this near to one that can be set was set to it, in resolutions. */
-    private static final double MEANT = 0.2;
     /** Pulls that are in no plan's band may have reached any speed. */
     private static final SpeedBand ANY_SPEED = new SpeedBand(0, 100_000);
 
@@ -32,33 +30,49 @@ final class TriedMaps {
     private static final double LEAST_SHARE = 0.25;
 
     private final DayView view;
-    private final TimingPlan timing;
+    private final MapDay day;
+    private final Ignition ignition;
+    private final SparkGrid grid;
     private final Optional<SparkMap> present;
 
-    TriedMaps(DayView view, TimingPlan timing, Optional<SparkMap> present) {
+    TriedMaps(DayView view, MapDay day) {
         this.view = view;
-        this.timing = timing;
-        this.present = present;
+        this.day = day;
+        ignition = day.ignition();
+        grid = day.grid();
+        present = day.present();
     }
 
     List<TriedPull> of(List<MeasuredPull> pulls) {
         List<TriedPull> tried = new ArrayList<>();
         Optional<SparkMap> last = present;
         for (MeasuredPull pull : pulls) {
-            List<RowFigure> rows = pull.figures().map(Figures::rows).orElse(List.of()).stream()
-                    .filter(row -> row.advance().isPresent())
-                    .toList();
-            Optional<SparkMap> spark =
-                    rows.isEmpty() ? guessed(pull, last) : Optional.of(withCellsBeside(logged(rows, timing)));
+            List<RowFigure> rows = ignition.isMap()
+                    ? pull.figures().map(Figures::rows).orElse(List.of()).stream()
+                            .filter(row -> row.advance().isPresent())
+                            .toList()
+                    : List.of();
+            Optional<SparkMap> spark = !ignition.isMap()
+                    ? ignition.number(pull)
+                            .map(number -> SparkMap.flat(Advance.ofDeg(grid.meant(number.deg()))))
+                            .or(lastOf(last))
+                    : rows.isEmpty() ? guessed(pull, last) : Optional.of(withCellsBeside(logged(rows, grid)));
             spark.ifPresent(map -> tried.add(tried(pull, map, rows)));
-            last = rows.isEmpty() ? last : spark;
+            last = rows.isEmpty() && ignition.isMap() ? last : spark;
         }
         return tried;
+    }
+
+    private static Supplier<Optional<SparkMap>> lastOf(Optional<SparkMap> last) {
+        return () -> last;
     }
 
     private TriedPull tried(MeasuredPull pull, SparkMap spark, List<RowFigure> rows) {
         boolean isLifted = view.day().lifted().contains(pull.number());
         boolean metLimit = !isLifted && !pull.limitsMet().isEmpty();
+        boolean isKnock = !isLifted && pull.knock().isHeard();
+        // where the spark stands, only the mixture answers knock
+        boolean answers = ignition != Ignition.STANDING;
         return new TriedPull(
                 spark,
                 MapDay.lambda(pull),
@@ -67,12 +81,16 @@ final class TriedMaps {
                         : new SpeedBand(
                                 spark.cells().get(0).rpm(),
                                 spark.cells().get(spark.cells().size() - 1).rpm()),
-                isLifted || !pull.knock().isHeard() ? List.of() : flags(pull.knock()),
-                metLimit || !pull.isUsed());
+                !isKnock || !answers ? List.of() : flags(pull.knock()),
+                metLimit || !pull.isUsed() || isKnock && !answers);
+    }
+
+    private List<KnockFlag> flags(KnockHeard knock) {
+        return ignition.isMap() ? bySpeed(knock) : List.of(KnockFlag.somewhere());
     }
 
     /** Knock at each speed where it was heard; where nobody knows the speed, everywhere. */
-    private static List<KnockFlag> flags(KnockHeard knock) {
+    private static List<KnockFlag> bySpeed(KnockHeard knock) {
         List<KnockFlag> flags = DoubleStream.concat(
                         knock.at().stream().flatMapToDouble(at -> at.rpm().stream()),
                         knock.takenOut().stream().mapToDouble(SparkTakenOut::rpm))
@@ -128,20 +146,15 @@ final class TriedMaps {
         }
         double atInner = rows.degAt(inner);
         double deg = atInner + (rows.degAt(row) - atInner) / share;
-        double resolution = timing.step().resolution();
-        return Optional.of(new SparkMap.Cell(cell, Advance.ofDeg(Math.rint(deg / resolution) * resolution)));
+        return Optional.of(new SparkMap.Cell(cell, Advance.ofDeg(grid.near(deg))));
     }
 
     /** Rows as a map: a value that is all but one that can be set was meant to be that. */
-    static SparkMap logged(List<RowFigure> rows, TimingPlan timing) {
-        double resolution = timing.step().resolution();
+    static SparkMap logged(List<RowFigure> rows, SparkGrid grid) {
         return new SparkMap(rows.stream()
-                .map(row -> {
-                    double deg = row.advance().orElseThrow().deg();
-                    double set = Math.rint(deg / resolution) * resolution;
-                    double meant = Math.abs(deg - set) <= MEANT * resolution ? set : deg;
-                    return new SparkMap.Cell(row.rpm(), Advance.ofDeg(meant));
-                })
+                .map(row -> new SparkMap.Cell(
+                        row.rpm(),
+                        Advance.ofDeg(grid.meant(row.advance().orElseThrow().deg()))))
                 .toList());
     }
 }

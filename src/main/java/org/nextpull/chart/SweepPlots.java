@@ -8,6 +8,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.FitPoint;
+import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
@@ -51,7 +52,8 @@ public final class SweepPlots {
         Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
         Optional<SweepAnswer> mixture = result.verdict().flatMap(Verdict::mixture);
         boolean isTiming = advice.map(Advice::reason)
-                .filter(reason -> reason instanceof Reason.Searching searching && searching.factor() == Factor.TIMING)
+                .filter(reason -> reason instanceof Reason.Searching searching
+                        && searching.ignition() != Ignition.STANDING)
                 .isPresent();
         Optional<SweepAnswer> shown = isTiming || mixture.isEmpty() ? timing.or(() -> mixture) : mixture;
         return shown.map(answer -> {

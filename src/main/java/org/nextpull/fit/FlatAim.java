@@ -1,6 +1,7 @@
 package org.nextpull.fit;
 
 import java.util.Arrays;
+import java.util.Optional;
 import org.nextpull.math.Normal;
 import org.nextpull.math.NormalMixture;
 
@@ -52,24 +53,70 @@ final class FlatAim implements SurfaceAim {
         double expected = 0;
         double chance = 0;
         for (SolvedCell cell : posterior.cells) {
-            FlatNumber number = number(cell);
-            double sd = Math.sqrt(Math.max(NO_SPREAD, number.variance()));
-            double off = deg[0] - number.deg();
-            double lost = off * off + number.variance();
-            double highest = Double.POSITIVE_INFINITY;
-            if (cap < Double.POSITIVE_INFINITY) {
-                double beyond = number.deg() - cap;
-                double u = beyond / sd;
-                lost -= (beyond * beyond + number.variance()) * Normal.below(u) + beyond * sd * Normal.density(u);
-                highest = -u;
-            }
-            double much = Math.sqrt(TorqueLeft.MUCH_PERCENT / number.curvature());
-            // left of the number by more than that, or right of it and not beyond the cap
-            double below = Normal.below((off - much) / sd);
-            double above = Math.max(0, Normal.below(highest) - Normal.below((off + much) / sd));
-            expected += cell.weight * number.curvature() * lost;
-            chance += cell.weight * (below + above);
+            Fall spark = new Fall(number(cell), deg[0]);
+            Optional<Fall> mixture = posterior.columns().mixture.map(first -> new Fall(cell, first));
+            expected += cell.weight * (spark.mean() + mixture.map(Fall::mean).orElse(0.0));
+            chance += cell.weight * mixture.map(spark::chanceWith).orElseGet(spark::chance);
         }
         return new TorqueLeft(expected, chance);
+    }
+
+    /** What is lost beside one peak in one node: a square of a normal distribution, less what nobody may have. */
+    private final class Fall {
+        private final double curvature;
+        private final double off;
+        private final double variance;
+        private final double cap;
+
+        Fall(FlatNumber number, double deg) {
+            curvature = number.curvature();
+            off = deg - number.deg();
+            variance = Math.max(NO_SPREAD * NO_SPREAD, number.variance());
+            cap = FlatAim.this.cap - number.deg();
+        }
+
+        Fall(SolvedCell cell, int first) {
+            curvature = Math.exp(cell.common[first + 2]);
+            off = hundredths - cell.common[first + 1];
+            variance = cell.commons(first + 1, first + 1);
+            cap = Double.POSITIVE_INFINITY;
+        }
+
+        private double sd() {
+            return Math.sqrt(variance);
+        }
+
+        double mean() {
+            double lost = off * off + variance;
+            if (cap < Double.POSITIVE_INFINITY) {
+                double u = -cap / sd();
+                lost -= (cap * cap + variance) * Normal.below(u) - cap * sd() * Normal.density(u);
+            }
+            return curvature * lost;
+        }
+
+        /** That over much is lost: left of the peak by more than that, or right of it and not beyond the cap. */
+        double chance() {
+            double much = Math.sqrt(TorqueLeft.MUCH_PERCENT / curvature);
+            double below = Normal.below((off - much) / sd());
+            double above = Math.max(0, Normal.below(cap / sd()) - Normal.below((off + much) / sd()));
+            return below + above;
+        }
+
+        /** The same of both falls together, by a gamma distribution of their mean and variance. */
+        double chanceWith(Fall other) {
+            double mean = mean() + other.mean();
+            if (mean < NO_SPREAD) {
+                return 0;
+            }
+            double shape = mean * mean / Math.max(spread() + other.spread(), NO_SPREAD * mean * mean);
+            double ninth = 1 / (9 * shape);
+            return Normal.below(-(Math.cbrt(TorqueLeft.MUCH_PERCENT / mean) - 1 + ninth) / Math.sqrt(ninth));
+        }
+
+        private double spread() {
+            double free = cap < Double.POSITIVE_INFINITY ? Normal.below(cap / sd()) : 1;
+            return curvature * curvature * (2 * free * free * variance * variance + 4 * free * off * off * variance);
+        }
     }
 }

@@ -28,6 +28,11 @@ public record MapPrior(SparkMap guess, MapSpread spread, Optional<CarriedShape> 
         return new MapPrior(guess, MapSpread.ofGuess(), Optional.empty(), USUAL_WIDE_SHARE);
     }
 
+    /** A spark that is not set: the best is counted from where it stands. */
+    public static MapPrior standing(SparkMap stands) {
+        return new MapPrior(stands, MapSpread.none(), Optional.empty(), 0);
+    }
+
     double[] mean(SpeedRows rows) {
         return guess.degAt(rows.rpm());
     }

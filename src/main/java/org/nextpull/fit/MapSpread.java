@@ -11,6 +11,8 @@ package org.nextpull.fit;
  */
 public record MapSpread(
         double levelDeg, double slopeDegPerKrpm, double waveDeg, double waveLengthKrpm, double nuggetDeg) {
+    private static final double NONE_DEG = 1e-3;
+
     /** An operator's guess, good to about 3 degrees as a whole and 12 degrees of rise over a band. */
     public static MapSpread ofGuess() {
         return new MapSpread(3, 1.7, 1.8, 1, 0.2);
@@ -19,6 +21,11 @@ public record MapSpread(
     /** What is left of doubt about the map of another fuel, or of another day. */
     public static MapSpread ofCarry() {
         return new MapSpread(4, 0.5, 0.8, 1, 0.2);
+    }
+
+    /** No doubt that could move anything. */
+    static MapSpread none() {
+        return new MapSpread(NONE_DEG, 0, 0, 1, NONE_DEG);
     }
 
     /** Covariance over the rows, row by row, with every part but the nugget scaled. */

@@ -28,6 +28,11 @@ public record MixturePrior(
                 1.25);
     }
 
+    /** Where the spark stands: its best does not move with the mixture, and the guess is good to 0.05. */
+    public MixturePrior withSparkStanding() {
+        return new MixturePrior(guess, new Belief(0, 1e-6), new Belief(0, 5), lnFall, asymmetry, widening);
+    }
+
     /** Hundredths of lambda from the guess, positive for leaner. */
     public double hundredths(Lambda lambda) {
         return (lambda.value() - guess.value()) * HUNDREDTHS;

@@ -1,5 +1,6 @@
 package org.nextpull.fit;
 
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import org.nextpull.channel.SparkMap;
@@ -56,26 +57,79 @@ public final class PullOutlook {
         int width = commons + rows;
         int shift = posterior.columns().mixture.orElse(-1);
         double best = shift < 0 ? 0 : cell.common[shift + 1];
-        double sum = 0;
-        for (int r = 0; r < rows; r++) {
-            int at = (commons + r) * width + commons + r;
-            double spread = covariance[at];
-            double peak = cell.peak[r];
-            if (shift >= 0) {
-                spread += 2 * best * covariance[shift * width + commons + r]
-                        + best * best * covariance[shift * width + shift];
-                peak += cell.common[shift] * best;
-            }
-            double sd = Math.sqrt(SparkMixture.variance(posterior.columns(), cell, r, best));
-            double free = caps.isCapped(r) ? Normal.below((caps.deg(r) - peak) / sd) : 1;
-            double gap = Math.max(0, Math.min(peak, caps.deg(r)) - pull.reach().deg(r));
-            sum += cell.curvature[r] * free * (spread + gap * gap) / rows;
-        }
+        double sum = pull.map().isFlat()
+                ? flat(new After(cell, covariance, best), pull, caps)
+                : byRow(new After(cell, covariance, best), pull, caps);
         if (shift >= 0) {
             double fall = Math.exp(cell.common[shift + 2]);
             double gap = Math.max(0, best - pull.leanest());
             sum += fall * (covariance[(shift + 1) * width + shift + 1] + gap * gap);
         }
         return sum;
+    }
+
+    /** A node with its covariance after the pull, and its best lambda. */
+    private final class After {
+        private final SolvedCell cell;
+        private final double[] covariance;
+        private final double best;
+        private final int commons;
+        private final int width;
+        private final int shift = posterior.columns().mixture.orElse(-1);
+
+        After(SolvedCell cell, double[] covariance, double best) {
+            this.cell = cell;
+            this.covariance = covariance;
+            this.best = best;
+            commons = cell.common.length;
+            width = commons + cell.peak.length;
+        }
+
+        double peak(int row) {
+            return cell.peak[row] + (shift < 0 ? 0 : cell.common[shift] * best);
+        }
+
+        double covariance(int row, int otherRow) {
+            double between = covariance[(commons + row) * width + commons + otherRow];
+            return shift < 0
+                    ? between
+                    : between
+                            + best
+                                    * (covariance[shift * width + commons + row]
+                                            + covariance[shift * width + commons + otherRow])
+                            + best * best * covariance[shift * width + shift];
+        }
+    }
+
+    private double byRow(After after, NextPull pull, RowCaps caps) {
+        SolvedCell cell = after.cell;
+        int rows = cell.peak.length;
+        double sum = 0;
+        for (int r = 0; r < rows; r++) {
+            double peak = after.peak(r);
+            double sd = Math.sqrt(SparkMixture.variance(posterior.columns(), cell, r, after.best));
+            double free = caps.isCapped(r) ? Normal.below((caps.deg(r) - peak) / sd) : 1;
+            double gap = Math.max(0, Math.min(peak, caps.deg(r)) - pull.reach().deg(r));
+            sum += cell.curvature[r] * free * (after.covariance(r, r) + gap * gap) / rows;
+        }
+        return sum;
+    }
+
+    /** The same of one number over all rows. */
+    private double flat(After after, NextPull pull, RowCaps caps) {
+        SolvedCell cell = after.cell;
+        int rows = cell.peak.length;
+        double total = Arrays.stream(cell.curvature).sum();
+        double spread = 0;
+        for (int r = 0; r < rows; r++) {
+            for (int s = 0; s < rows; s++) {
+                spread += cell.curvature[r] * cell.curvature[s] / (total * total) * after.covariance(r, s);
+            }
+        }
+        FlatNumber now = FlatNumber.of(posterior.columns(), cell, after.best);
+        double cap = caps.lowest();
+        double free = cap < Double.POSITIVE_INFINITY ? Normal.below((cap - now.deg()) / Math.sqrt(now.variance())) : 1;
+        double gap = Math.max(0, Math.min(now.deg(), cap) - pull.reach().lowest());
+        return now.curvature() * free * (spread + gap * gap);
     }
 }

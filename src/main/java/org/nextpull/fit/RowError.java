@@ -7,9 +7,9 @@ package org.nextpull.fit;
  * @param held of a plateau at a held speed
  */
 record RowError(double sweep, double held) {
-    /** Before the pulls say more. */
-    static RowError usual() {
-        return new RowError(0.20, 0.11);
+    /** Before the pulls say more; one row is the mean of a band, over which single speeds even out. */
+    static RowError usual(SpeedRows rows) {
+        return new RowError(rows.size() == 1 ? 0.05 : 0.20, 0.11);
     }
 
     double of(boolean isHeld) {

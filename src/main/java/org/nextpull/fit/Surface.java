@@ -26,6 +26,11 @@ public record Surface(SpeedRows rows, List<SurfacePull> pulls, SurfacePriors pri
         }
     }
 
+    /** The same pulls with something else thought before them. */
+    public Surface withPriors(SurfacePriors newPriors) {
+        return new Surface(rows, pulls, newPriors);
+    }
+
     int readings() {
         return pulls.stream().mapToInt(pull -> pull.readings().size()).sum();
     }

@@ -29,10 +29,11 @@ final class SurfaceGrid {
     private final MapPrecision narrow;
     private final MapPrecision wide;
     private final boolean hasWide;
-    private RowError rowError = RowError.usual();
+    private RowError rowError;
 
     SurfaceGrid(Surface surface) {
         this.surface = surface;
+        rowError = RowError.usual(surface.rows());
         MapPrior map = surface.priors().map();
         int rows = surface.rows().size();
         priorMean = map.mean(surface.rows());

@@ -3,6 +3,7 @@ package org.nextpull.fit;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Lambda;
@@ -78,18 +79,49 @@ public final class SurfacePosterior {
         return new SurfaceLoss(this, hundredths(lambda), caps);
     }
 
-    /** The best single number over all rows, its spread as reported. */
+    /** The best single number over all rows, its spread as reported, at the mixture that was guessed where there is one. */
     public NormalMixture bestFlat() {
-        return new FlatAim(this, 0, Double.POSITIVE_INFINITY)
+        return bestFlat(Optional.empty());
+    }
+
+    /** The same at a mixture. */
+    NormalMixture bestFlat(Optional<Lambda> lambda) {
+        return new FlatAim(this, lambda.map(this::hundredths).orElse(0.0), Double.POSITIVE_INFINITY)
                 .best()
                 .widened(surface.priors().limitWidening());
     }
 
+    /** The best single number at a mixture, degrees. */
+    public Estimate flatDeg(Optional<Lambda> lambda) {
+        return new Estimate(bestFlat(lambda));
+    }
+
+    /** The best lambda; empty where the mixture is no part of the surface. */
+    public Optional<Estimate> lambda() {
+        return bestLambda().map(Estimate::new);
+    }
+
     /** What the best map would gain over one number, percent of torque, as a 90 % interval. Knock is not looked at. */
     public Span gainOfMap(double flatDeg) {
+        return loss(RowCaps.none(rows().size())).interval(everywhere(flatDeg));
+    }
+
+    /** The mean of that, percent of torque. */
+    public double meanGainOfMap(double flatDeg) {
+        return loss(RowCaps.none(rows().size())).of(everywhere(flatDeg)).expectedPercent();
+    }
+
+    private double[] everywhere(double flatDeg) {
         double[] deg = new double[rows().size()];
         Arrays.fill(deg, flatDeg);
-        return loss(RowCaps.none(deg.length)).interval(deg);
+        return deg;
+    }
+
+    /** Percent of torque lost per hundredth of lambda squared away from the best; empty where the mixture is no part of the surface. */
+    public OptionalDouble mixtureFallPercent() {
+        return columns.mixture
+                .map(first -> OptionalDouble.of(mean(cell -> Math.exp(cell.common[first + 2]))))
+                .orElse(OptionalDouble.empty());
     }
 
     double hundredths(Lambda lambda) {

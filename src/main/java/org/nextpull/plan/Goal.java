@@ -3,7 +3,6 @@ package org.nextpull.plan;
 /**
  * What is looked for and when it is enough, table {@code [goal]}.
  *
- * @param stages whether spark and mixture are swept one after the other
  * @param response the figure of a pull that is fitted
  * @param nearBestPercent how far below the peak the least advance and the mixture edges may lie, in percent
  * @param worthPercent the smallest difference that matters in a comparison, in percent
@@ -11,18 +10,11 @@ package org.nextpull.plan;
  * @param learnFromNotebook whether earlier sessions may teach the planner
  */
 public record Goal(
-        Stages stages,
         Response response,
         double nearBestPercent,
         double worthPercent,
         int maxPulls,
         boolean learnFromNotebook) {
-
-    /** Order of the sweeps. */
-    public enum Stages {
-        IN_TURN,
-        TOGETHER
-    }
 
     /** The figure of a pull that is fitted. */
     public enum Response {
@@ -31,6 +23,6 @@ public record Goal(
     }
 
     public static Goal defaults() {
-        return new Goal(Stages.IN_TURN, Response.TORQUE, 0.2, 1.0, 25, true);
+        return new Goal(Response.TORQUE, 0.2, 1.0, 25, true);
     }
 }

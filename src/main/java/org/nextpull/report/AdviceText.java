@@ -9,7 +9,6 @@ import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
-import org.nextpull.advice.Evidence;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
@@ -18,7 +17,6 @@ import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Quantity;
-import org.nextpull.unit.Span;
 
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
@@ -106,6 +104,9 @@ public final class AdviceText {
 
     /** What is left by its peak: only of factors that were swept and bracketed, and proven only where it was run again. */
     private static String peak(Chosen.Proof proof) {
+        if (proof.bracketed().isEmpty()) {
+            return "little is left to gain, though the peak itself is not bracketed" + unproven(proof);
+        }
         String best = proof.bracketed().stream()
                 .map(factor -> factor == Factor.TIMING ? "MBT" : "on the rich side of best lambda")
                 .collect(Collectors.joining(", and "));
@@ -133,17 +134,7 @@ public final class AdviceText {
 
     String reason(Advice advice) {
         Reason reason = advice.reason();
-        if (reason instanceof Reason.Baseline baseline) {
-            return baseline(baseline);
-        } else if (reason instanceof Reason.Searching searching) {
-            return searching(advice.code(), searching);
-        } else if (reason instanceof Reason.BackedOff backedOff) {
-            return backedOff(advice.code(), backedOff);
-        } else if (reason instanceof Reason.RichFirst) {
-            return "The bracket goes rich first; the lean side is tried only if the rich step was clean.";
-        } else if (reason instanceof Reason.Confirming confirming) {
-            return confirming(confirming);
-        } else if (reason instanceof Reason.OutOfWindow window) {
+        if (reason instanceof Reason.OutOfWindow window) {
             return name(window.condition()) + " is " + temperature(window.now().kelvins())
                     + ", out of its window: wait until it has "
                     + (window.now().kelvins() < window.want().kelvins() ? "risen to " : "fallen to ")
@@ -154,76 +145,14 @@ public final class AdviceText {
             return limit(advice.code(), reached);
         } else if (reason instanceof Reason.NotWatched missing) {
             return notWatched(missing);
-        } else if (reason instanceof Reason.FirstMap first) {
+        } else if (reason instanceof Reason.First first) {
             return MapText.first(first);
-        } else if (reason instanceof Reason.MapSearch search) {
+        } else if (reason instanceof Reason.Searching search) {
             return MapText.search(search);
-        } else if (reason instanceof Reason.MapEnded end) {
+        } else if (reason instanceof Reason.Ended end) {
             return MapText.ended(advice.code(), end);
         }
-        return ended(advice.code(), (Reason.Ended) reason);
-    }
-
-    private static String baseline(Reason.Baseline baseline) {
-        return baseline.done() == 0
-                ? "The first pull is the start setting of the plan, from the retarded and rich side; it is the baseline for all that follows."
-                : "The first setting once more, remade: two readings of one setting show how far pulls scatter (baseline "
-                        + (baseline.done() + 1) + " of " + baseline.wanted() + ").";
-    }
-
-    private String searching(AdviceCode code, Reason.Searching searching) {
-        Evidence evidence = searching.evidence();
-        Factor factor = searching.factor();
-        String where = "After " + Shown.count(evidence.pulls(), "pull") + " of this "
-                + (factor == Factor.TIMING ? "spark" : "mixture") + " sweep the peak most likely lies from "
-                + span(factor, evidence.peak()) + "; the " + (factor == Factor.TIMING ? "most advanced" : "leanest")
-                + " clean setting is " + value(factor, evidence.mostDaring()) + ".";
-        String last = evidence.lastStepPercent().isPresent()
-                ? " The last step changed the response by "
-                        + percent(evidence.lastStepPercent().getAsDouble(), true)
-                        + ", with a scatter around the curve of "
-                        + percent(evidence.scatterPercent(), false) + "."
-                : "";
-        String stake = " Stopping now would leave about "
-                + percent(evidence.stake().leftPercent(), false) + " of the best that is permitted.";
-        String aim = switch (code) {
-            case CLIMB_TIMING -> " So go on by a step, no more.";
-            case BRACKET_TIMING, BRACKET_MIXTURE -> " This setting tells most about where the top is.";
-            case CLIMB_MIXTURE -> " So go leaner by a step, no more.";
-            case CHECK_TIMING -> " The mixture has moved, so the timing is checked again at it.";
-            case REPEAT_SETTING -> " Running this setting again tells more than a new one.";
-            case REPEAT_DOUBTFUL -> " One pull alone carries this verdict, so it is run again before it is believed.";
-            default -> "";
-        };
-        String listen =
-                searching.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
-        return where + last + stake + aim + listen;
-    }
-
-    private static String backedOff(AdviceCode code, Reason.BackedOff backedOff) {
-        String spark = "The mixture bracket runs with the spark " + Shown.fixed(backedOff.backedOffDeg(), 1)
-                + " deg below " + Shown.fixed(backedOff.fromDeg(), 1) + " deg, so that a lean step has room.";
-        return code == AdviceCode.RICH_STEP
-                ? spark + " The rich step comes first; the lean side is tried only if it was clean."
-                : spark;
-    }
-
-    /** What ended the sweeps, where it was not that the answer is known. */
-    static String endOfSweeps(ChosenBy by) {
-        return switch (by) {
-            case PEAK, HIGHEST_TRIED -> "The sweeps have ended";
-            case KNOCK_LIMIT -> "Knock has ended the climb";
-            case PLAN_LIMIT -> "A limit of the plan has ended the sweep";
-        };
-    }
-
-    private static String confirming(Reason.Confirming confirming) {
-        String gain = confirming.gainPercent().isPresent()
-                ? " So far it reads " + percent(confirming.gainPercent().getAsDouble(), true)
-                        + " against the first pull."
-                : "";
-        return endOfSweeps(confirming.by()) + "; the final setting is run to confirm it (" + (confirming.done() + 1)
-                + " of " + confirming.wanted() + ")." + gain;
+        return MapText.nothing(advice.code(), (Reason.Nothing) reason);
     }
 
     private static String knocked(Reason.Knocked knocked) {
@@ -258,46 +187,6 @@ public final class AdviceText {
                 + " or watch it yourself and say so (unwatched); until then no step that way is asked for.";
     }
 
-    private String ended(AdviceCode code, Reason.Ended ended) {
-        String pulls = "After " + Shown.count(ended.pulls(), "pull") + " of this configuration ";
-        String left =
-                ended.evidence().map(evidence -> left(code, evidence.stake())).orElse("");
-        return switch (code) {
-            case SETTLED -> pulls + "what is left to gain is below what a pull can show." + left;
-            case SCATTER_LIMITED ->
-                pulls + "another pull would tell no more at this scatter around the curve"
-                        + ended.evidence()
-                                .map(evidence -> " of " + percent(evidence.scatterPercent(), false))
-                                .orElse("")
-                        + "." + left;
-            case KNOCK_LIMITED -> pulls + "the knock limit ends the climb." + left;
-            case PLAN_LIMIT -> pulls + "the plan's limit ends the climb; torque may still rise beyond it." + left;
-            case LIMIT_MET -> pulls + "a limit that was met leaves no leaner mixture to try." + left;
-            case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled." + left;
-            default -> pulls + "the sweep ends." + left;
-        };
-    }
-
-    /** What may be left, against the peak where it is bracketed, and against what is permitted. */
-    private static String left(AdviceCode code, Evidence.Stake stake) {
-        String permitted = switch (code) {
-            case KNOCK_LIMITED -> "the best that the knock limit permits";
-            case PLAN_LIMIT -> "the best that the plan permits";
-            default -> "the best that is permitted";
-        };
-        String left = percent(stake.leftPercent(), false);
-        String chance = ", and the chance that it is over half a percent is "
-                + percent(100 * stake.chanceOfMuchLeft(), false) + ".";
-        String there = " At this setting about ";
-        if (stake.belowPeakPercent().isEmpty()) {
-            return there + left + " may be left against " + permitted + chance + " The peak is not bracketed.";
-        }
-        String belowPeak = percent(stake.belowPeakPercent().getAsDouble(), false);
-        return belowPeak.equals(left)
-                ? there + left + " may be left against the peak, which is permitted" + chance
-                : there + belowPeak + " may be left against the peak, and " + left + " against " + permitted + chance;
-    }
-
     private String waiting(WaitFor wait) {
         return wait.condition() == Condition.EXHAUST
                 ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", at least "
@@ -320,21 +209,6 @@ public final class AdviceText {
 
     private String quantity(Limit limit, double si) {
         return limit == Limit.KNOCK ? Shown.count(Math.round(si), "event") : shown.value(limit.quantity(), si);
-    }
-
-    static String value(Factor factor, double value) {
-        return factor == Factor.TIMING ? Shown.fixed(value, 1) + " deg" : "lambda " + Shown.fixed(value, 3);
-    }
-
-    static String span(Factor factor, Span span) {
-        return factor == Factor.TIMING
-                ? Shown.fixed(span.low(), 1) + " to " + Shown.fixed(span.high(), 1) + " deg"
-                : "lambda " + Shown.fixed(span.low(), 3) + " to " + Shown.fixed(span.high(), 3);
-    }
-
-    private static String percent(double value, boolean signed) {
-        String number = Shown.fixed(value, Math.abs(value) < 1 ? 2 : 1);
-        return (signed && value >= 0 ? "+" : "") + number + " %";
     }
 
     static String name(Condition condition) {

@@ -3,11 +3,12 @@ package org.nextpull.report;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Ignition;
+import org.nextpull.advice.MapGain;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.Reason;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.fit.TorqueLeft;
 
 /** The sentences of a day whose ignition holds a map. */
 public final class MapText {
@@ -39,49 +40,87 @@ public final class MapText {
                 .collect(Collectors.joining(", "));
     }
 
-    static String first(Reason.FirstMap first) {
+    static String first(Reason.First first) {
+        if (!first.ignition().isMap()) {
+            return "The first pull is the start setting of the plan, from the retarded and rich side; all that follows counts from it.";
+        }
         String from = first.shiftDeg() == 0
                 ? "the map that stands in the engine"
                 : "the present map moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
         return "The first pull is " + from + "; all that follows counts from it.";
     }
 
-    static String search(Reason.MapSearch search) {
+    static String search(Reason.Searching search) {
+        boolean isMap = search.ignition().isMap();
         String aim = switch (search.purpose()) {
-            case CLIMB -> "Torque still rises with advance, so each speed goes on by a step, no more.";
-            case BRACKET_BELOW -> "A map below the best shows how torque falls to that side.";
-            case BRACKET_ABOVE -> "A map a little above the best shows where torque begins to fall.";
-            case EXPLORE -> "This map and mixture together leave least in doubt.";
+            case CLIMB ->
+                "Torque still rises with advance, so " + (isMap ? "each speed goes" : "go") + " on by a step, no more.";
+            case BRACKET_BELOW ->
+                (isMap ? "A map" : "An advance") + " below the best shows how torque falls to that side.";
+            case BRACKET_ABOVE ->
+                (isMap ? "A map" : "An advance") + " a little above the best shows where torque begins to fall.";
+            case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
                 "One knock flag stands alone and the plan has look_again on, so its speed is run again: listen, and lift off at once if it knocks.";
-            case PROVE -> "This is the map that would stay in the engine; it is run to prove it.";
+            case PROVE ->
+                "This is the " + (isMap ? "map" : "setting") + " that would stay in the engine; it is run to prove it.";
         };
         String listen =
                 search.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
         return aim + " After " + Shown.count(search.pulls(), "pull") + " about "
-                + percent(search.left().expectedPercent()) + " of torque is still to be had by knowing the map better"
-                + ", at a scatter from pull to pull of " + percent(search.scatterPercent()) + "." + listen;
+                + percent(search.left().expectedPercent()) + " of torque is still to be had by knowing "
+                + sought(search.ignition()) + " better, at a scatter from pull to pull of "
+                + percent(search.scatterPercent()) + "." + listen;
     }
 
-    static String ended(AdviceCode code, Reason.MapEnded end) {
+    private static String explore(Ignition ignition) {
+        return switch (ignition) {
+            case MAP -> "This map and mixture together leave least in doubt.";
+            case FLAT, OFFSET -> "This spark and mixture together leave least in doubt.";
+            case STANDING -> "This mixture leaves least in doubt.";
+        };
+    }
+
+    private static String sought(Ignition ignition) {
+        return switch (ignition) {
+            case MAP -> "the map";
+            case FLAT, OFFSET -> "the best setting";
+            case STANDING -> "the best mixture";
+        };
+    }
+
+    static String ended(AdviceCode code, Reason.Ended end) {
+        String where = end.ignition().isMap() ? " at some speeds" : "";
         String pulls = "After " + Shown.count(end.pulls(), "pull") + " ";
         String why = switch (code) {
             case SETTLED -> pulls + "what is left to gain is below what a pull can show.";
             case SCATTER_LIMITED ->
                 pulls + "another pull would tell no more at a scatter from pull to pull of "
                         + percent(end.scatterPercent()) + ".";
-            case KNOCK_LIMITED -> pulls + "knock limits the advance before the best torque at some speeds.";
-            case PLAN_LIMIT -> pulls + "the plan's limit is reached at some speeds and torque still rises there.";
+            case KNOCK_LIMITED ->
+                end.ignition() == Ignition.STANDING
+                        ? pulls + "knock limits the mixture before the best torque."
+                        : pulls + "knock limits the advance before the best torque" + where + ".";
+            case PLAN_LIMIT -> pulls + "the plan's limit is reached" + where + "; torque may still rise beyond it.";
             case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled.";
             default -> pulls + "the sweep ends.";
         };
-        return why + " " + left(end.left());
+        return why + " " + left(code, end);
     }
 
-    private static String left(TorqueLeft left) {
-        return "At the map of most torque about " + percent(left.expectedPercent())
+    private static String left(AdviceCode code, Reason.Ended end) {
+        String permits = code == AdviceCode.KNOCK_LIMITED ? " that knock leaves" : code == AdviceCode.PLAN_LIMIT ? " that the plan allows" : "";
+        return "At the " + (end.ignition().isMap() ? "map" : "setting") + " of most torque" + permits + " about "
+                + percent(end.left().expectedPercent())
                 + " may be left, and the chance of leaving over half a percent is "
-                + percent(100 * left.chanceOfMuch()) + ".";
+                + percent(100 * end.left().chanceOfMuch()) + ".";
+    }
+
+    static String nothing(AdviceCode code, Reason.Nothing end) {
+        return "After " + Shown.count(end.pulls(), "pull")
+                + (code == AdviceCode.BUDGET
+                        ? " the plan's budget of pulls is used up, and none gave torque."
+                        : " nothing that the plan allows is left to run.");
     }
 
     /** How well the map is known: {@code Map, 14 speeds: 12 answered, ...}. */
@@ -97,8 +136,21 @@ public final class MapText {
                 + state.leftByLeave()
                         .map(left -> ", the one that was run and stays " + percent(left.expectedPercent()))
                         .orElse("")
+                + state.gainOverFlat()
+                        .map(gain -> "; the best map gains " + gain(gain) + " over the best single number")
+                        .orElse("")
                 + "; scatter from pull to pull "
                 + percent(state.scatterPercent()) + ", drift " + signedPercent(state.driftPercent()) + " a pull.";
+    }
+
+    /** What a map would gain over the number that stays, knock not looked at. */
+    public static String wouldGain(MapGain gain) {
+        return "A map would gain " + gain(gain) + " over this one number, if no speed knocks at its own best.";
+    }
+
+    private static String gain(MapGain gain) {
+        return "about " + percent(gain.percent()) + " (90 % interval "
+                + Shown.fixed(gain.interval().low(), 2) + " to " + percent(gain.interval().high()) + ")";
     }
 
     /** What decides a speed, or why it has no answer. */

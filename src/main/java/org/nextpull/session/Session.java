@@ -22,7 +22,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.fit.Kin;
-import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
@@ -113,10 +112,6 @@ public final class Session {
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
         Optional<Verdict> verdict = hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability);
-        if (plan.goal().stages() == Goal.Stages.TOGETHER
-                && verdict.flatMap(Verdict::map).isEmpty()) {
-            findings.add(Finding.warning(FindingCode.STAGES_TAKEN_IN_TURN, Place.nowhere()));
-        }
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }

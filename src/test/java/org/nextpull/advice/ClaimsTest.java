@@ -24,7 +24,8 @@ class ClaimsTest {
         SimulatedDay day = new SimulatedDay(Pulls.timingOnly(), new Truth(27, 0.87, 99, 0.1, true), 1).run();
         Chosen chosen = day.last().leave().orElseThrow();
 
-        assertThat(chosen.proof().bracketed()).containsExactly(Factor.TIMING);
+        assertThat(chosen.proof().bracketed()).doesNotContain(Factor.MIXTURE);
+        assertThat(chosen.proof().open()).doesNotContain(Factor.MIXTURE);
         assertThat(chosen.proof().standing()).isEqualTo(Chosen.Standing.PROVEN);
     }
 

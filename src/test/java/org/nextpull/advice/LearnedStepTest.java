@@ -30,9 +30,7 @@ class LearnedStepTest {
         for (int pull = 0; pull < 7; pull++) {
             Verdict usual = verdict(day, Optional.empty());
             Verdict learned = verdict(day, Optional.of(experience));
-            // a known scatter spares remaking the start, and then the first step is that of the plan
-            boolean isSpared = usual.advice().code() == AdviceCode.REPEAT_BASELINE;
-            double most = isSpared ? highest + 2 : advance(usual).orElse(highest);
+            double most = advance(usual).orElse(highest);
             assertThat(advance(learned).orElse(0.0))
                     .as("seed %d, pull %d", seed, pull + 1)
                     .isLessThanOrEqualTo(Math.max(highest, most) + 1e-9);

@@ -184,7 +184,7 @@ class MapDayTest {
     @Test
     void aMapIsToldFromTheLogAndSaid() {
         Day flat = day(plan("start_deg = 16"), run(1, rpm -> 16), run(2, rpm -> 18));
-        assertThat(MapDay.isOf(flat)).isFalse();
+        assertThat(Ignition.of(flat)).isEqualTo(Ignition.FLAT);
         Verdict verdict = Advisor.judge(day(plan("start_deg = 16"), run(1, rising(16)), run(2, rising(18))));
         assertThat(verdict.advice().setting().flatMap(Proposal::map)).isPresent();
         assertThat(verdict.findings()).extracting(Finding::code).containsExactly(FindingCode.MAP_TOLD_BY_LOG);

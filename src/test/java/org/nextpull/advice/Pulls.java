@@ -29,6 +29,7 @@ final class Pulls {
     private String fuel = "e10";
     private Optional<String> label = Optional.empty();
     private boolean asked = true;
+    private boolean offset;
     private List<Limit> unwatched = List.of();
 
     /** A plan of both factors: 20 to 36 deg by 2, lambda 0.80 to 0.94. */
@@ -92,6 +93,12 @@ final class Pulls {
 
     Pulls label(String newLabel) {
         label = Optional.of(newLabel);
+        return this;
+    }
+
+    /** From here on the spark is counted from a map that no log shows. */
+    Pulls asOffset() {
+        offset = true;
         return this;
     }
 
@@ -159,8 +166,8 @@ final class Pulls {
                 new Origin("day.csv", number * 100L, number),
                 number - 1.0,
                 new Setting(
-                        Optional.of(Advance.ofDeg(advanceDeg)),
-                        Optional.empty(),
+                        offset ? Optional.empty() : Optional.of(Advance.ofDeg(advanceDeg)),
+                        offset ? Optional.of(Advance.ofDeg(advanceDeg)) : Optional.empty(),
                         Optional.empty(),
                         Optional.of(Lambda.of(lambda)),
                         asked ? Optional.of(Lambda.of(lambda)) : Optional.empty(),

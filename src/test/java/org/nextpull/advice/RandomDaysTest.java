@@ -34,7 +34,7 @@ class RandomDaysTest {
     @MethodSource("seeds")
     void noProposalBreaksARuleAndTheDayEnds(long seed) {
         Random random = new Random(seed);
-        boolean both = random.nextInt(3) > 0;
+        Kind kind = Kind.values()[random.nextInt(Kind.values().length)];
         SimulatedDay.Truth truth = new SimulatedDay.Truth(
                 18 + 20 * random.nextDouble(),
                 0.80 + 0.12 * random.nextDouble(),
@@ -42,11 +42,11 @@ class RandomDaysTest {
                 0.1 + 0.5 * random.nextDouble(),
                 random.nextBoolean());
         double hotFrom = random.nextInt(3) == 0 ? 0.83 + 0.08 * random.nextDouble() : 99;
-        Pulls day = new Pulls();
+        Pulls day = kind == Kind.OFFSET ? new Pulls().asOffset() : new Pulls();
         for (int count = 0; count <= BUDGET; count++) {
-            Verdict verdict = SimulatedDay.judge(both ? Pulls.bothFactors() : Pulls.timingOnly(), day.list());
+            Verdict verdict = SimulatedDay.judge(kind.plan(), day.list());
             Advice advice = verdict.advice();
-            String when = "seed " + seed + " after " + day.list().size() + " pulls: " + advice;
+            String when = kind + ", seed " + seed + " after " + day.list().size() + " pulls: " + advice;
             verdict.chosen().ifPresent(chosen -> assertAllowed(chosen.setting(), day.list(), when));
             if (advice.action() == Action.STOP) {
                 assertThat(advice.setting()).isEmpty();
@@ -61,6 +61,36 @@ class RandomDaysTest {
             run(next, day, truth, hotFrom, random);
         }
         throw new AssertionError("no stop within the budget, seed " + seed);
+    }
+
+    /** What a plan sweeps. */
+    private enum Kind {
+        SPARK,
+        BOTH,
+        OFFSET,
+        MIXTURE;
+
+        SweepPlan plan() {
+            return switch (this) {
+                case SPARK -> Pulls.timingOnly();
+                case BOTH -> Pulls.bothFactors();
+                case OFFSET -> Pulls.plan("""
+                        [timing]
+                        sets = "offset"
+                        start_deg = 20
+                        least_deg = 12
+                        most_deg = 36
+                        """);
+                case MIXTURE -> Pulls.plan("""
+                        [fuel]
+                        blend = "e10"
+                        [mixture]
+                        start_lambda = 0.84
+                        richest_lambda = 0.78
+                        leanest_lambda = 0.94
+                        """);
+            };
+        }
     }
 
     /** The same with limits that now and then nothing watches: then half steps, and without a live lambda nothing leaner. */
@@ -125,7 +155,7 @@ class RandomDaysTest {
     }
 
     private static void run(Proposal next, Pulls day, SimulatedDay.Truth truth, double hotFrom, Random random) {
-        double advance = next.advance().orElseThrow().deg();
+        double advance = advanceOf(next);
         double lambda = next.lambda().map(Lambda::value).orElse(0.84);
         double torque = truth.torque(advance, lambda) * (1 + truth.scatterPercent() / 100 * random.nextGaussian());
         boolean knocks = advance >= truth.knockDeg() + 20 * (0.87 - lambda);
@@ -148,7 +178,7 @@ class RandomDaysTest {
     }
 
     private static void assertAllowed(Proposal next, List<MeasuredPull> day, String when) {
-        double advance = next.advance().orElseThrow().deg();
+        double advance = advanceOf(next);
         assertThat(advance).as(when).isBetween(12.0, 36.0);
         assertThat((advance - 20) / 0.5).as(when).isEqualTo(Math.rint((advance - 20) / 0.5));
         next.lambda().ifPresent(lambda -> assertThat(lambda.value()).as(when).isBetween(0.78, 0.94));
@@ -182,9 +212,9 @@ class RandomDaysTest {
         boolean sameAsHot = day.stream()
                 .anyMatch(pull -> !pull.isClean()
                         && Math.abs(advanceOf(pull)
-                                        - next.advance().orElseThrow().deg())
+                                        - advanceOf(next))
                                 < NOTHING);
-        assertThat(next.advance().orElseThrow().deg())
+        assertThat(next.advance().or(next::offset).map(Advance::deg).orElse(0.0))
                 .as(when)
                 .isLessThanOrEqualTo(advance + 2 + NOTHING + (clean.isEmpty() && sameAsHot ? 2 : 0));
         next.lambda()
@@ -192,13 +222,22 @@ class RandomDaysTest {
     }
 
     private static boolean isAt(Proposal next, MeasuredPull pull) {
-        return Math.abs(advanceOf(pull) - next.advance().orElseThrow().deg()) < 0.25
+        return Math.abs(advanceOf(pull) - advanceOf(next)) < 0.25
                 && (next.lambda().isEmpty()
                         || Math.abs(lambdaOf(pull) - next.lambda().get().value()) < 0.0025);
     }
 
+    /** The spark that stands where a setting names none. */
+    private static double advanceOf(Proposal setting) {
+        return setting.advance().or(setting::offset).map(Advance::deg).orElse(24.0);
+    }
+
     private static double advanceOf(MeasuredPull pull) {
-        return pull.setting().advance().map(Advance::deg).orElseThrow();
+        return pull.setting()
+                .advance()
+                .or(() -> pull.setting().offset())
+                .map(Advance::deg)
+                .orElseThrow();
     }
 
     private static double lambdaOf(MeasuredPull pull) {

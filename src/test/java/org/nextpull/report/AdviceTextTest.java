@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -16,8 +15,8 @@ import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
-import org.nextpull.advice.Evidence;
 import org.nextpull.advice.Factor;
+import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.PullPurpose;
 import org.nextpull.advice.Reason;
@@ -26,7 +25,6 @@ import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
-import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.UnitSystem;
 
@@ -37,30 +35,19 @@ class AdviceTextTest {
             new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), Chosen.Standing.PROVEN);
     private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);
 
-    private static Evidence evidence(Factor factor) {
-        boolean timing = factor == Factor.TIMING;
-        return new Evidence(
-                5,
-                timing ? 28 : 0.9,
-                timing ? Span.of(25.4, 30.1) : Span.of(0.86, 0.91),
-                0.6,
-                new Evidence.Stake(0.31, OptionalDouble.empty(), 0.12),
-                OptionalDouble.of(0.42),
-                0.25);
+    private static Reason searching(Ignition ignition, PullPurpose purpose) {
+        return new Reason.Searching(ignition, purpose, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
     }
 
     private static Reason reason(AdviceCode code) {
         return switch (code) {
-            case BASELINE -> new Reason.Baseline(0, 2);
-            case REPEAT_BASELINE -> new Reason.Baseline(1, 2);
-            case CLIMB_TIMING, BRACKET_TIMING, CHECK_TIMING, REPEAT_SETTING, REPEAT_DOUBTFUL ->
-                new Reason.Searching(Factor.TIMING, evidence(Factor.TIMING), true);
-            case EXPLORE -> new Reason.MapSearch(PullPurpose.EXPLORE, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
-            case LOOK_AGAIN -> new Reason.MapSearch(PullPurpose.LOOK_AGAIN, 5, new TorqueLeft(0.31, 0.12), 0.25, false);
-            case CLIMB_MIXTURE, BRACKET_MIXTURE ->
-                new Reason.Searching(Factor.MIXTURE, evidence(Factor.MIXTURE), false);
-            case START_MIXTURE, RICH_STEP -> new Reason.BackedOff(2, 27);
-            case CONFIRM -> new Reason.Confirming(ChosenBy.KNOCK_LIMIT, 0, 2, OptionalDouble.of(1.4));
+            case BASELINE -> new Reason.First(Ignition.FLAT, 0);
+            case CLIMB_TIMING -> searching(Ignition.FLAT, PullPurpose.CLIMB);
+            case BRACKET_TIMING -> searching(Ignition.MAP, PullPurpose.BRACKET_BELOW);
+            case LOOK_AGAIN -> searching(Ignition.MAP, PullPurpose.LOOK_AGAIN);
+            case EXPLORE -> searching(Ignition.OFFSET, PullPurpose.EXPLORE);
+            case CLIMB_MIXTURE, BRACKET_MIXTURE, RICH_STEP -> searching(Ignition.STANDING, PullPurpose.EXPLORE);
+            case CONFIRM -> searching(Ignition.FLAT, PullPurpose.PROVE);
             case OUT_OF_WINDOW ->
                 new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
             case NOT_WATCHED -> new Reason.NotWatched(List.of(Limit.EXHAUST, Limit.FUEL_PRESSURE), true);
@@ -68,7 +55,7 @@ class AdviceTextTest {
             case TOO_LEAN -> new Reason.LimitReached(Limit.LEAN, 4, 0.97, 0.95);
             case LIMIT_MET -> new Reason.LimitReached(Limit.OIL_PRESSURE, 4, 180_000, 250_000);
             case SETTLED, SCATTER_LIMITED, KNOCK_LIMITED, PLAN_LIMIT, BUDGET ->
-                new Reason.Ended(Optional.of(evidence(Factor.TIMING)), 9);
+                new Reason.Ended(Ignition.FLAT, 9, new TorqueLeft(0.31, 0.12), 0.25);
         };
     }
 
@@ -77,7 +64,6 @@ class AdviceTextTest {
                 ? Action.STOP
                 : switch (code) {
                     case OUT_OF_WINDOW, COOL_EXHAUST, NOT_WATCHED -> Action.WAIT;
-                    case REPEAT_BASELINE, REPEAT_SETTING, REPEAT_DOUBTFUL -> Action.REPEAT;
                     default -> Action.PULL;
                 };
         Optional<WaitFor> wait = action == Action.WAIT
@@ -138,11 +124,11 @@ class AdviceTextTest {
     void theNumbersBehindAnAdviceAreInItsSentence() {
         assertThat(inBothUnits(advice(AdviceCode.CLIMB_TIMING)))
                 .allSatisfy(said -> assertThat(said)
-                        .contains("After 5 pulls", "25.4 to 30.1 deg", "28.0 deg", "+0.42 %", "0.25 %", "0.31 %")
+                        .contains("After 5 pulls", "0.25 %", "0.31 %")
                         .contains("listen during this pull"));
         assertThat(inBothUnits(advice(AdviceCode.BRACKET_MIXTURE)))
-                .allSatisfy(said -> assertThat(said).contains("lambda 0.860 to 0.910", "leanest clean setting"));
-        assertThat(inBothUnits(advice(AdviceCode.CONFIRM)).get(0)).contains("1 of 2", "+1.4 %");
+                .allSatisfy(said -> assertThat(said).contains("This mixture leaves least in doubt"));
+        assertThat(inBothUnits(advice(AdviceCode.CONFIRM)).get(0)).contains("it is run to prove it");
     }
 
     @Test

@@ -7,7 +7,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.AirFacts;
-import org.nextpull.plan.Goal;
 import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TemperatureWindow;
@@ -33,7 +32,6 @@ final class AcrossTables {
         startBelowLimit("oil_c", plan.start().oil(), plan.limits().most().oil());
         startBelowLimit("inlet_c", plan.start().inlet(), plan.limits().most().inlet());
         correctedTwice(plan);
-        bothFactors(plan);
         pullsLeft(plan);
         heldSpeeds(plan);
         mapCoversBand(plan);
@@ -89,19 +87,6 @@ final class AcrossTables {
                     FindingCode.PLAN_KEYS_CONFLICT,
                     tables.log().spot(LogTable.CORRECTED_BY),
                     tables.air().spot(AirTable.STANDARD));
-        }
-    }
-
-    private void bothFactors(SweepPlan plan) {
-        if (plan.goal().stages() != Goal.Stages.TOGETHER) {
-            return;
-        }
-        Spot stages = tables.goal().spot(GoalTable.STAGES);
-        if (!tables.timing().isPresent()) {
-            problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.timing().spot(), stages);
-        }
-        if (!tables.mixture().isPresent()) {
-            problems.conflict(FindingCode.PLAN_KEY_NEEDED, tables.mixture().spot(), stages);
         }
     }
 

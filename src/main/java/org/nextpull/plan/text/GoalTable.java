@@ -2,19 +2,12 @@ package org.nextpull.plan.text;
 
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.Goal.Response;
-import org.nextpull.plan.Goal.Stages;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [goal]}. */
 final class GoalTable {
     private static final Goal USUAL = Goal.defaults();
-    static final PlanKey<Stages> STAGES = PlanKey.of("stages", KeyFormat.word(Stages.class))
-            .usual(USUAL.stages())
-            .said(
-                    "Stages",
-                    "Spark and mixture one after the other. Together (which needs both tables) is understood, but taken in"
-                            + " turn, and that is said.");
     static final PlanKey<Integer> MAX_PULLS = PlanKey.of("max_pulls", KeyFormat.whole(new Range(1, 10_000)))
             .usual(USUAL.maxPulls())
             .said("Max pulls", "What the day has room for.");
@@ -39,7 +32,6 @@ final class GoalTable {
 
     static final PlanTable<Goal> TABLE = PlanTable.<Goal>of(
                     "goal", Presence.ALWAYS, "Goal", "What is looked for, and when it is enough.")
-            .key(STAGES, Goal::stages)
             .key(RESPONSE, Goal::response)
             .key(NEAR_BEST, Goal::nearBestPercent)
             .key(WORTH, Goal::worthPercent)
@@ -55,7 +47,6 @@ final class GoalTable {
 
     static Goal read(TableReader table) {
         return new Goal(
-                table.get(STAGES),
                 table.get(RESPONSE),
                 table.get(NEAR_BEST),
                 table.get(WORTH),

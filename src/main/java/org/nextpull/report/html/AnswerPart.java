@@ -5,6 +5,7 @@ import java.util.List;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Proposal;
+import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
@@ -63,6 +64,10 @@ final class AnswerPart {
         verdict.map().map(MapText::standing).ifPresent(sentences::add);
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
         verdict.timing().flatMap(answer -> answers.knockLimit(result, answer)).ifPresent(sentences::add);
+        verdict.timing()
+                .flatMap(SweepAnswer::mapGain)
+                .map(MapText::wouldGain)
+                .ifPresent(sentences::add);
         verdict.mixture().ifPresent(answer -> {
             sentences.add(answers.mixture(answer));
             String edges = answers.edges(result, answer);

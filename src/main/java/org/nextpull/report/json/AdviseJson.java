@@ -145,7 +145,7 @@ public final class AdviseJson {
             Json.put(open.addObject().put("why", row.why().id()), "rpm", row.rpm(), 0);
         }
         node.putArray("knock_limits");
-        node.putNull("gain_over_flat_percent");
+        MapJson.putGain(node, answer.mapGain());
         outliers(node, answer);
         return node;
     }

@@ -5,6 +5,7 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.nextpull.advice.MapGain;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.channel.KnockMark;
@@ -37,6 +38,18 @@ final class MapJson {
         Json.put(node, "shift_deg", shift, 2);
     }
 
+    /** What a map gains over one number; null where nobody knows. */
+    static void putGain(ObjectNode node, Optional<MapGain> gain) {
+        if (gain.isEmpty()) {
+            node.putNull("gain_over_flat_percent");
+            return;
+        }
+        ObjectNode each = node.putObject("gain_over_flat_percent");
+        Json.put(each, "value", gain.get().percent(), 3);
+        Json.put(each, "low", gain.get().interval().low(), 3);
+        Json.put(each, "high", gain.get().interval().high(), 3);
+    }
+
     /** The timing part of a day of a map. */
     static ObjectNode timing(MapState state, KnockMark knock) {
         ObjectNode node = Json.object();
@@ -59,7 +72,7 @@ final class MapJson {
             Json.put(each, "deg", limit.deg(), 2);
             each.put("pull", limit.pull());
         }
-        node.putNull("gain_over_flat_percent");
+        putGain(node, state.gainOverFlat());
         node.set("left_at_peak_map", left(state.leftAtPeak()));
         node.set("left_at_least_map", left(state.leftAtLeast()));
         state.leftByLeave()

@@ -13,6 +13,7 @@ import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
+import org.nextpull.report.MapText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
@@ -94,7 +95,10 @@ public final class AdviseText {
         String limit = answers.knockLimit(result, answer)
                 .map(sentence -> "  " + sentence + "\n")
                 .orElse("");
-        return answers.timing(result, answer) + "\n" + limit + rows(answer);
+        String gain = answer.mapGain()
+                .map(found -> "  " + MapText.wouldGain(found) + "\n")
+                .orElse("");
+        return answers.timing(result, answer) + "\n" + limit + gain + rows(answer);
     }
 
     private static String rows(SweepAnswer answer) {

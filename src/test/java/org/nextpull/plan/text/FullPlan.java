@@ -106,7 +106,6 @@ final class FullPlan {
             reference = "job 17"
 
             [goal]
-            stages = "together"
             response = "power"
             near_best_percent = 0.3
             worth_percent = 0.8

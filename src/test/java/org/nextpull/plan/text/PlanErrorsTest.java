@@ -142,7 +142,7 @@ class PlanErrorsTest {
                 "[engine]/induction = 'bosted' | boosted",
                 "[dyno]/kind = 'engine brake' | engine-brake",
                 "[air]/standard = 'iso1585' | iso-1585",
-                "[goal]/stages = 'inturn' | in-turn",
+                "[goal]/response = 'torqe' | torque",
                 "[log]/units = { torque = 'lbf.tf' } | lbf.ft",
             })
     void anUnknownWordNamesTheNearestKnownOne(String text, String nearest) {
@@ -355,14 +355,6 @@ class PlanErrorsTest {
                 .orElseThrow();
         assertThat(finding.code()).isEqualTo(code);
         assertThat(finding.place().key()).contains(key);
-    }
-
-    @Test
-    void sweepingBothTogetherNeedsBothTables() {
-        assertThat(errors("[goal]\nstages = 'together'"))
-                .extracting(
-                        finding -> finding.code() + " " + finding.place().key().orElse(""))
-                .containsExactlyInAnyOrder("PLAN_KEY_NEEDED timing", "PLAN_KEY_NEEDED mixture");
     }
 
     @ParameterizedTest

@@ -71,7 +71,7 @@ class PlanTextTest {
         assertThat(plan.limits().knockEvents()).isEmpty();
         assertThat(plan.limits().knockEventsThatCount()).isEqualTo(1);
         assertThat(plan.limits().lean()).contains(new Limits.Lean(Lambda.of(0.95), 0.3));
-        assertThat(plan.goal()).isEqualTo(new Goal(Goal.Stages.IN_TURN, Goal.Response.TORQUE, 0.2, 1.0, 25, true));
+        assertThat(plan.goal()).isEqualTo(new Goal(Goal.Response.TORQUE, 0.2, 1.0, 25, true));
         assertThat(plan.timing()).isEmpty();
         assertThat(plan.mixture()).isEmpty();
         assertThat(plan.start()).isEqualTo(StartWindow.defaults());
@@ -186,7 +186,7 @@ class PlanTextTest {
     @Test
     void everyKeyOfGoalLogAndWiresIsRead() {
         SweepPlan plan = read(FullPlan.TEXT);
-        assertThat(plan.goal()).isEqualTo(new Goal(Goal.Stages.TOGETHER, Goal.Response.POWER, 0.3, 0.8, 18, false));
+        assertThat(plan.goal()).isEqualTo(new Goal(Goal.Response.POWER, 0.3, 0.8, 18, false));
         assertThat(plan.log().hints().headers())
                 .isEqualTo(Map.of(Role.TORQUE, "Brake load", Role.EXHAUST_TEMPERATURE, "EGT \"1\""));
         assertThat(plan.log().hints().units()).isEqualTo(Map.of(Role.TORQUE, Unit.POUND_FOOT));

@@ -1,0 +1,417 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.fit.TorqueLeft;
+import org.nextpull.plan.Limit;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.unit.Lambda;
+
+/**
+ * The verdict of a day by its pulls alone: first what the engine's limits ask for, then what the planner wants, last whether the way there
+ * is watched and the temperatures are right for it.
+ */
+final class Judgement {
+    private final DayView view;
+    private final MapDay maps;
+    private final Ignition ignition;
+    private final MapLimits allowed;
+    private final LimitRules limits;
+
+    Judgement(DayView view) {
+        this.view = view;
+        maps = new MapDay(view);
+        ignition = maps.ignition();
+        allowed = new MapLimits(view, maps);
+        limits = new LimitRules(view);
+    }
+
+    Verdict verdict() {
+        if (!maps.hasReadings()) {
+            return new Verdict(
+                    Optional.empty(), Optional.empty(), Optional.empty(), retreat(), first(), maps.findings());
+        }
+        MapEvidence evidence = new MapEvidence(
+                SurfacePosterior.of(maps.surface()),
+                maps.tried(),
+                maps.levels(),
+                maps.present().orElseThrow(),
+                maps.earlier());
+        MapDecision decision = new MapPlanner(allowed.rules()).decide(evidence);
+        MapAnswer answer = decision.answer();
+        MapReading reading = new MapReading(maps, evidence, answer, allowed.spark());
+        FactorReading factors =
+                new FactorReading(maps, evidence, answer, view.day().plan().goal());
+        MapState state = reading.state(ignition.isMap() ? factors.gain() : Optional.empty());
+        Optional<SweepAnswer> timing = ignition.isMap() || ignition == Ignition.STANDING
+                ? Optional.empty()
+                : Optional.of(factors.timing(reading.exclusions()));
+        Optional<SweepAnswer> mixture = maps.sweepsMixture() ? Optional.of(factors.mixture()) : Optional.empty();
+        Known known = new Known(evidence, decision, state, timing, mixture);
+        Optional<Chosen> leave = leave(known);
+        return new Verdict(
+                timing,
+                mixture,
+                Optional.of(state).filter(found -> ignition.isMap()),
+                leave,
+                advice(known, leave),
+                maps.findings());
+    }
+
+    /** Whether a setting goes beyond what was run clean. */
+    boolean isDaring(Proposal setting) {
+        return maps.hasReadings()
+                && maps.present()
+                        .filter(present -> allowed.isDaring(ignition.map(setting).orElse(present), setting.lambda()))
+                        .isPresent();
+    }
+
+    /** All that the pulls say. */
+    private record Known(
+            MapEvidence evidence,
+            MapDecision decision,
+            MapState state,
+            Optional<SweepAnswer> timing,
+            Optional<SweepAnswer> mixture) {
+        MapAnswer answer() {
+            return decision.answer();
+        }
+    }
+
+    /** A setting that is wanted. */
+    private record Draft(Action action, AdviceCode code, Proposal setting, Reason reason, boolean searchesMixture) {}
+
+    /** The first pull: the plan's start, or the present map moved by it; the map as it stands where nobody knows it yet. */
+    private Advice first() {
+        Optional<Chosen> leave = retreat();
+        Optional<Reason.LimitReached> ending = limits.ending();
+        if (ending.isPresent()) {
+            return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
+        }
+        if (view.here().size() >= view.day().plan().goal().maxPulls()) {
+            return stop(AdviceCode.BUDGET, new Reason.Nothing(view.here().size()), leave);
+        }
+        Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
+        Optional<Lambda> lambda = heat.flatMap(met -> limits.oneStepRicher())
+                .flatMap(Proposal::lambda)
+                .or(allowed::startLambda);
+        Optional<SparkMap> map = maps.present().map(allowed::first);
+        if (heat.isPresent() && limits.oneStepRicher().isEmpty()) {
+            return stop(AdviceCode.LIMIT_MET, heat.get(), leave);
+        }
+        if (map.isPresent() && !allowed.isWithinPlan(map.get())) {
+            return nothingLeft(leave);
+        }
+        Proposal setting = map.map(found -> ignition.proposal(found, lambda))
+                .orElse(new Proposal(Optional.empty(), Optional.empty(), lambda));
+        if (heat.isPresent()) {
+            return cooled(heat.get(), setting, leave);
+        }
+        return whenReady(
+                new Draft(
+                        Action.PULL,
+                        AdviceCode.BASELINE,
+                        setting,
+                        new Reason.First(ignition, allowed.startShiftDeg()),
+                        false),
+                leave);
+    }
+
+    /** What may be left where no pull gave torque, but one met something. */
+    private Optional<Chosen> retreat() {
+        return view.here().stream().allMatch(view::isClean)
+                ? Optional.empty()
+                : maps.present().flatMap(present -> retreat(present, allowed.startLambda(), List.of(), List.of()));
+    }
+
+    private Optional<Chosen> retreat(
+            SparkMap present, Optional<Lambda> lambda, List<Factor> bracketed, List<Factor> open) {
+        return Optional.of(allowed.retreat(present))
+                .filter(allowed::isWithinPlan)
+                .map(map -> new Chosen(
+                        ignition.proposal(map, lambda),
+                        view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
+                        new Chosen.Proof(bracketed, open, Chosen.Standing.NOT_RUN)));
+    }
+
+    private Advice advice(Known known, Optional<Chosen> leave) {
+        Optional<Reason.LimitReached> ending = limits.ending();
+        if (ending.isPresent()) {
+            return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
+        }
+        if (known.decision() instanceof MapDecision.Stop stop && stop.reason() == StopReason.BUDGET) {
+            return stop(stop.reason(), known, leave);
+        }
+        Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
+        if (heat.isPresent()) {
+            return richer(heat.get(), known.state(), leave);
+        }
+        if (known.decision() instanceof MapDecision.Stop stop) {
+            return stop(stop.reason(), known, leave);
+        }
+        if (!allowed.hasStartedLow()) {
+            return first();
+        }
+        MapDecision.Pull pull = (MapDecision.Pull) known.decision();
+        Optional<EngineSetting> setting = allowed.hotEnough(pull.setting());
+        if (setting.isEmpty()) {
+            return nothingLeft(leave);
+        }
+        Reason reason = new Reason.Searching(
+                ignition,
+                pull.purpose(),
+                view.here().size(),
+                known.state().leftAtPeak(),
+                known.state().scatterPercent(),
+                isUnheard());
+        Draft draft = new Draft(
+                wasRun(setting.get()) ? Action.REPEAT : Action.PULL,
+                code(pull.purpose(), setting.get()),
+                proposal(setting.get()),
+                reason,
+                pull.purpose() == PullPurpose.EXPLORE);
+        Optional<Reason.NotWatched> held = allowed.held(setting.get(), draft.searchesMixture());
+        if (held.isPresent()) {
+            return new Advice(
+                    Action.WAIT,
+                    AdviceCode.NOT_WATCHED,
+                    Optional.of(proposal(allowed.proven(setting.get()))),
+                    held.get(),
+                    Optional.empty(),
+                    leave);
+        }
+        return whenReady(draft, leave);
+    }
+
+    private Advice stop(StopReason reason, Known known, Optional<Chosen> leave) {
+        Optional<Reason.LimitReached> met =
+                view.bans().leanCeilingOfLimits(view.fuel()).isPresent() ? limits.lastMet() : Optional.empty();
+        if (reason == StopReason.NO_ROOM) {
+            return nothingLeft(leave);
+        }
+        return reason == StopReason.PLAN_LIMITED && ignition == Ignition.STANDING && met.isPresent()
+                ? stop(AdviceCode.LIMIT_MET, met.get(), leave)
+                : stop(code(reason, known.answer()), ended(known.state()), leave);
+    }
+
+    /** Whether a clean pull that counts had this setting. */
+    private boolean wasRun(EngineSetting setting) {
+        SparkMap wanted = setting.map().orElseThrow();
+        return maps.tried().stream()
+                .filter(TriedPull::isClean)
+                .filter(pull -> ignition == Ignition.STANDING || maps.isSame(wanted, pull.spark()))
+                .anyMatch(pull -> !maps.sweepsMixture() || maps.isSameMixture(setting.lambda(), pull.lambda()));
+    }
+
+    /** What was met leaves no setting to run. */
+    private Advice nothingLeft(Optional<Chosen> leave) {
+        Optional<MeasuredPull> knock = view.day().pulls().stream()
+                .filter(pull -> pull.setting().isOnFuel(view.fuel()))
+                .filter(pull -> pull.knock().isHeard() && !view.isClean(pull))
+                .filter(pull -> ignition.number(pull).isPresent())
+                .reduce((first, second) -> second);
+        Optional<Reason.LimitReached> limit = limits.lastMet();
+        if (knock.isEmpty() && limit.isPresent()) {
+            return stop(AdviceCode.LIMIT_MET, limit.get(), leave);
+        }
+        Reason reason = knock.<Reason>map(pull -> new Reason.Knocked(
+                        pull.number(),
+                        ignition.number(pull).orElseThrow().deg(),
+                        view.day().plan().limits().knockMarginDeg()))
+                .orElse(new Reason.Nothing(view.here().size()));
+        return stop(AdviceCode.KNOCK_LIMITED, reason, leave);
+    }
+
+    private Advice whenReady(Draft draft, Optional<Chosen> leave) {
+        Optional<WaitFor> waiting = limits.waiting().or(limits::tooWarm);
+        if (waiting.isPresent()) {
+            Reason reason = new Reason.OutOfWindow(
+                    waiting.get().condition(),
+                    waiting.get().now(),
+                    waiting.get().want());
+            return new Advice(
+                    Action.WAIT, AdviceCode.OUT_OF_WINDOW, Optional.of(draft.setting()), reason, waiting, leave);
+        }
+        return new Advice(
+                draft.action(), draft.code(), Optional.of(draft.setting()), draft.reason(), Optional.empty(), leave);
+    }
+
+    private Advice richer(Reason.LimitReached heat, MapState state, Optional<Chosen> leave) {
+        Optional<Proposal> setting = limits.oneStepRicher()
+                .flatMap(wanted -> wanted.lambda())
+                .flatMap(lambda -> allowed.held(EngineSetting.of(state.last(), Optional.of(lambda))))
+                .map(this::proposal);
+        if (setting.isEmpty()) {
+            return stop(AdviceCode.LIMIT_MET, heat, leave);
+        }
+        return cooled(heat, setting.get(), leave);
+    }
+
+    private Advice cooled(Reason.LimitReached heat, Proposal setting, Optional<Chosen> leave) {
+        Optional<WaitFor> cooling = limits.exhaustCooling(heat);
+        AdviceCode code = heat.limit() == Limit.EXHAUST ? AdviceCode.COOL_EXHAUST : AdviceCode.TOO_LEAN;
+        return new Advice(
+                cooling.isPresent() ? Action.WAIT : Action.PULL, code, Optional.of(setting), heat, cooling, leave);
+    }
+
+    private static Advice stop(AdviceCode code, Reason reason, Optional<Chosen> leave) {
+        return new Advice(Action.STOP, code, Optional.empty(), reason, Optional.empty(), leave);
+    }
+
+    private Reason ended(MapState state) {
+        return new Reason.Ended(ignition, view.here().size(), state.leftAtPeak(), state.scatterPercent());
+    }
+
+    private boolean isUnheard() {
+        List<MeasuredPull> here = view.here();
+        return !here.get(here.size() - 1).knock().isMeasured();
+    }
+
+    private Proposal proposal(EngineSetting setting) {
+        return ignition.proposal(
+                setting.map().orElseThrow(),
+                view.day().plan().mixture().isPresent() ? setting.lambda().or(allowed::startLambda) : Optional.empty());
+    }
+
+    private AdviceCode code(PullPurpose purpose, EngineSetting setting) {
+        return switch (purpose) {
+            case CLIMB -> AdviceCode.CLIMB_TIMING;
+            case BRACKET_BELOW, BRACKET_ABOVE -> AdviceCode.BRACKET_TIMING;
+            case EXPLORE -> ignition == Ignition.STANDING ? ofMixture(setting) : AdviceCode.EXPLORE;
+            case LOOK_AGAIN -> AdviceCode.LOOK_AGAIN;
+            case PROVE -> AdviceCode.CONFIRM;
+        };
+    }
+
+    /** Whether a mixture lies beyond what was run, to either side. */
+    private AdviceCode ofMixture(EngineSetting setting) {
+        double wanted = setting.lambda().orElseThrow().value();
+        double[] run = maps.tried().stream()
+                .flatMap(pull -> pull.lambda().stream())
+                .mapToDouble(Lambda::value)
+                .sorted()
+                .toArray();
+        if (wanted > run[run.length - 1]) {
+            return AdviceCode.CLIMB_MIXTURE;
+        }
+        return wanted < run[0] ? AdviceCode.RICH_STEP : AdviceCode.BRACKET_MIXTURE;
+    }
+
+    private AdviceCode code(StopReason reason, MapAnswer answer) {
+        return switch (reason) {
+            case SETTLED -> settled(answer);
+            case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
+            case KNOCK_LIMITED -> AdviceCode.KNOCK_LIMITED;
+            case PLAN_LIMITED ->
+                ignition == Ignition.STANDING && view.bans().hasKnock(view.fuel())
+                        ? AdviceCode.KNOCK_LIMITED
+                        : AdviceCode.PLAN_LIMIT;
+            case BUDGET -> AdviceCode.BUDGET;
+            case NO_ROOM -> view.bans().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
+        };
+    }
+
+    /** A best that knock, or the plan, holds at every speed is settled as that. */
+    private static AdviceCode settled(MapAnswer answer) {
+        List<ChosenBy> decided = answer.decidedBy().stream().distinct().toList();
+        if (decided.equals(List.of(ChosenBy.KNOCK_LIMIT))) {
+            return AdviceCode.KNOCK_LIMITED;
+        }
+        return decided.equals(List.of(ChosenBy.PLAN_LIMIT)) ? AdviceCode.PLAN_LIMIT : AdviceCode.SETTLED;
+    }
+
+    /** What stays in the engine if the day ended now: the setting that was proven, else the best of those that were run clean. */
+    private Optional<Chosen> leave(Known known) {
+        return known.answer()
+                .leave()
+                .map(setting -> new Chosen(
+                        settable(setting), by(known.answer()), proof(known, Chosen.Standing.PROVEN)))
+                .or(() -> bestRun(known))
+                .or(() -> {
+                    if (view.here().stream().allMatch(view::isClean)) {
+                        return Optional.empty();
+                    }
+                    Chosen.Proof proof = proof(known, Chosen.Standing.NOT_RUN);
+                    return retreat(known.state().present(), known.state().lambda(), proof.bracketed(), proof.open());
+                });
+    }
+
+    private Proposal settable(EngineSetting run) {
+        Optional<Lambda> lambda = run.lambda()
+                .map(measured -> view.mixture()
+                        .map(axis -> Lambda.of(axis.again(measured.value())))
+                        .orElse(measured));
+        return proposal(EngineSetting.of(maps.atCells(run.map().orElseThrow()), lambda));
+    }
+
+    private static ChosenBy by(MapAnswer answer) {
+        List<ChosenBy> decided = answer.decidedBy();
+        return decided.contains(ChosenBy.KNOCK_LIMIT)
+                ? ChosenBy.KNOCK_LIMIT
+                : decided.contains(ChosenBy.PLAN_LIMIT)
+                        ? ChosenBy.PLAN_LIMIT
+                        : decided.contains(ChosenBy.HIGHEST_TRIED) ? ChosenBy.HIGHEST_TRIED : ChosenBy.PEAK;
+    }
+
+    private Chosen.Proof proof(Known known, Chosen.Standing standing) {
+        List<Factor> bracketed = new ArrayList<>();
+        List<Factor> open = new ArrayList<>();
+        if (ignition != Ignition.STANDING) {
+            boolean isBracketed = known.timing()
+                    .map(SweepAnswer::bracketed)
+                    .orElseGet(() -> known.state().rows().stream().allMatch(MapRow::isBracketed));
+            (isBracketed ? bracketed : open).add(Factor.TIMING);
+        }
+        if (view.mixture().isPresent()) {
+            boolean isBracketed = known.mixture().filter(SweepAnswer::bracketed).isPresent();
+            (isBracketed ? bracketed : open).add(Factor.MIXTURE);
+        }
+        return new Chosen.Proof(bracketed, open, standing);
+    }
+
+    private Optional<Chosen> bestRun(Known known) {
+        List<TriedPull> clean = known.evidence().pulls().stream()
+                .filter(TriedPull::isClean)
+                .filter(pull -> isUnder(known.answer(), pull.spark()))
+                .filter(pull -> allowed.isWithinPlan(pull))
+                .toList();
+        Optional<Lambda> best = maps.sweepsMixture()
+                ? known.evidence().posterior().meanBestLambda()
+                : Optional.empty();
+        List<TriedPull> notLean = clean.stream()
+                .filter(pull -> best.isEmpty() || pull.lambda().orElseThrow().value() <= best.get().value())
+                .toList();
+        Chosen.Standing standing = known.evidence().pulls().stream().filter(TriedPull::isClean).count() == 1
+                ? Chosen.Standing.ONLY_ONE
+                : Chosen.Standing.NOT_PROVEN;
+        return (notLean.isEmpty() ? clean : notLean)
+                .stream()
+                        .min(Comparator.comparingDouble(
+                                pull -> left(known, pull).expectedPercent()))
+                        .map(pull -> new Chosen(
+                                settable(EngineSetting.of(pull.spark(), pull.lambda())),
+                                ChosenBy.HIGHEST_TRIED,
+                                proof(known, standing)));
+    }
+
+    private boolean isUnder(MapAnswer answer, SparkMap map) {
+        double[] rows = maps.rows();
+        for (int r = 0; r < rows.length; r++) {
+            if (map.degAt(rows[r]) > answer.caps().deg(r) + 1e-9) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private TorqueLeft left(Known known, TriedPull pull) {
+        return known.evidence()
+                .aim(maps.sweepsMixture() ? pull.lambda() : Optional.empty(), known.answer().caps())
+                .left(pull.spark().degAt(maps.rows()));
+    }
+}

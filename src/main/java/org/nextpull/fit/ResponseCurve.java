@@ -1,0 +1,154 @@
+package org.nextpull.fit;
+
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Optional;
+import org.nextpull.math.NormalMixture;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/**
+ * The figure of a pull against one number of spark, or against lambda: through what the pulls read, as the posterior bends it. Each node
+ * has a curve and a level of its own.
+ */
+public final class ResponseCurve {
+    private static final double LOW = 0.05;
+    private static final double HIGH = 0.95;
+    private static final double PERCENT = 100;
+    private static final double PER_TEN = 0.1;
+    private static final double LEAST_SHARE = 0.3;
+    /** Step of the slope over a peak that is not known, degrees or hundredths of lambda. */
+    private static final double SLOPE_STEP = 0.05;
+
+    private final SurfacePosterior posterior;
+    private final double[] lnFigures;
+    private final Map<SolvedCell, double[]> levelsOfSpark;
+    private final Map<SolvedCell, double[]> levelsOfMixture;
+
+    /**
+     * @param figures what is fitted of each pull of the surface, in its order; any unit, positive
+     * @throws IllegalArgumentException where they are not as many as the pulls
+     */
+    public ResponseCurve(SurfacePosterior posterior, double[] figures) {
+        if (figures.length != posterior.surface().pulls().size()) {
+            throw new IllegalArgumentException(figures.length + " figures of other pulls");
+        }
+        this.posterior = posterior;
+        lnFigures = new double[figures.length];
+        for (int i = 0; i < figures.length; i++) {
+            lnFigures[i] = PERCENT * Math.log(figures[i]);
+        }
+        levelsOfSpark = levels(false);
+        levelsOfMixture = levels(true);
+    }
+
+    /** The figure at a setting, in the unit of the pulls. */
+    public record At(double median, Span interval) {}
+
+    /** At one number of spark everywhere, degrees. */
+    public At atDeg(double deg, Optional<Lambda> lambda) {
+        double z = lambda.map(posterior::hundredths).orElse(0.0);
+        return at(new Place(deg, z, false));
+    }
+
+    /** At a mixture, with the spark at its best for that. */
+    public At atLambda(Lambda lambda) {
+        return at(new Place(0, posterior.hundredths(lambda), true));
+    }
+
+    /** Where the curve is asked for. */
+    private record Place(double deg, double hundredths, boolean followsSpark) {}
+
+    private At at(Place place) {
+        NormalMixture ln = posterior.mixture(
+                cell -> ln(cell, place, 0), cell -> Math.sqrt(variance(cell, place)));
+        return new At(figure(ln.quantile(1 - (LOW + HIGH) / 2)), Span.of(figure(ln.quantile(LOW)), figure(ln.quantile(HIGH))));
+    }
+
+    private static double figure(double lnPercent) {
+        return Math.exp(lnPercent / PERCENT);
+    }
+
+    /** In a node whose best lies off by a number of steps: -1, 0 or 1. */
+    private double ln(SolvedCell cell, Place place, int steps) {
+        Map<SolvedCell, double[]> levels = place.followsSpark ? levelsOfMixture : levelsOfSpark;
+        return levels.get(cell)[steps + 1] - lossAt(cell, place, steps * SLOPE_STEP);
+    }
+
+    private Map<SolvedCell, double[]> levels(boolean followsSpark) {
+        Map<SolvedCell, double[]> levels = new IdentityHashMap<>();
+        Place any = new Place(0, 0, followsSpark);
+        for (SolvedCell cell : posterior.cells) {
+            levels.put(cell, new double[] {
+                level(cell, any, -SLOPE_STEP), level(cell, any, 0), level(cell, any, SLOPE_STEP)
+            });
+        }
+        return levels;
+    }
+
+    /** Level of a node by all pulls, at the middle of the day. */
+    private double level(SolvedCell cell, Place place, double off) {
+        double sum = 0;
+        double weight = 0;
+        for (int i = 0; i < lnFigures.length; i++) {
+            double w = cell.levelWeight[i];
+            sum += w * (lnFigures[i] + lossOf(cell, posterior.surface().pulls().get(i), place, off));
+            weight += w;
+        }
+        return sum / weight;
+    }
+
+    /** What a pull lost in a node whose best lies some way off. */
+    private double lossOf(SolvedCell cell, SurfacePull pull, Place place, double off) {
+        double sum = 0;
+        for (SurfaceReading reading : pull.readings()) {
+            double z = reading.lambda().map(posterior::hundredths).orElse(0.0);
+            double x = reading.advance().deg()
+                    - SparkMixture.peak(posterior.columns(), cell, reading.row(), z)
+                    - (place.followsSpark ? 0 : off);
+            sum += spark(cell, reading.row(), x) + mixture(cell, z - (place.followsSpark ? off : 0));
+        }
+        return sum / pull.readings().size();
+    }
+
+    private double lossAt(SolvedCell cell, Place place, double off) {
+        if (place.followsSpark) {
+            return mixture(cell, place.hundredths - off);
+        }
+        double sum = 0;
+        for (int r = 0; r < cell.peak.length; r++) {
+            double peak = SparkMixture.peak(posterior.columns(), cell, r, place.hundredths);
+            sum += spark(cell, r, place.deg - peak - off);
+        }
+        return sum / cell.peak.length + mixture(cell, place.hundredths);
+    }
+
+    private static double spark(SolvedCell cell, int row, double x) {
+        return cell.curvature[row] * x * x * Math.max(LEAST_SHARE, 1 - cell.asymmetry[row] * x * PER_TEN);
+    }
+
+    private double mixture(SolvedCell cell, double hundredths) {
+        return posterior
+                .columns()
+                .mixture
+                .map(first -> {
+                    double w = hundredths - cell.common[first + 1];
+                    double share = Math.max(LEAST_SHARE, 1 - cell.common[first + 3] * w * PER_TEN);
+                    return Math.exp(cell.common[first + 2]) * w * w * share;
+                })
+                .orElse(0.0);
+    }
+
+    private double variance(SolvedCell cell, Place place) {
+        double slope = (ln(cell, place, 1) - ln(cell, place, -1)) / (2 * SLOPE_STEP);
+        double best = place.followsSpark
+                ? posterior
+                        .columns()
+                        .mixture
+                        .map(first -> cell.commons(first + 1, first + 1))
+                        .orElse(0.0)
+                : FlatNumber.of(posterior.columns(), cell, place.hundredths).variance();
+        double scatter = cell.node.scatter();
+        return slope * slope * best + scatter * scatter / lnFigures.length;
+    }
+}
