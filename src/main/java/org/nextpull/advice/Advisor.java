@@ -46,8 +46,8 @@ public final class Advisor {
                         > other.lambda().map(Lambda::value).get() + same;
         boolean isMoreAdvanced = one.map().isPresent() && other.map().isPresent()
                 ? one.map().get().cells().stream()
-                        .anyMatch(cell -> cell.advance().deg()
-                                > other.map().get().degAt(cell.rpm()) + same)
+                        .anyMatch(
+                                cell -> cell.advance().deg() > other.map().get().degAt(cell.rpm()) + same)
                 : number(one) > number(other) + same;
         return isLeaner || isMoreAdvanced;
     }

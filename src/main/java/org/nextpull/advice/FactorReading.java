@@ -70,7 +70,8 @@ final class FactorReading {
         boolean isBracketed = isBracketed(best, clean, near);
         double cap = answer.caps().lowest();
         double least = Math.min(
-                answer.least().map().orElseThrow().degAt(rpm), clean.map(Span::high).orElse(Double.POSITIVE_INFINITY));
+                answer.least().map().orElseThrow().degAt(rpm),
+                clean.map(Span::high).orElse(Double.POSITIVE_INFINITY));
         ChosenBy by = answer.decidedBy().get(0);
         boolean isPeak = isBracketed && by == ChosenBy.PEAK;
         boolean isHeld = !isPeak
@@ -88,13 +89,13 @@ final class FactorReading {
                     Math.min(peakDeg, there.high()),
                     within(wider(peak, SHARE_OF_PEAK * near), there),
                     least,
-                    including(
-                            least,
-                            wider(Span.of(peak.low() - below, peak.high() - below), SHARE_OF_LEAST * near)),
+                    including(least, wider(Span.of(peak.low() - below, peak.high() - below), SHARE_OF_LEAST * near)),
                     OptionalDouble.of(at.apply(least).median()),
                     flat(new Around(peakDeg, posterior.curvaturePercent(), there), goal.nearBestPercent()));
         });
-        List<MapRow> rows = isPeak && day.isOfRows() ? new RowReading(day, evidence, exclusions).flat(answer, goal, drifting) : List.of();
+        List<MapRow> rows = isPeak && day.isOfRows()
+                ? new RowReading(day, evidence, exclusions).flat(answer, goal, drifting)
+                : List.of();
         double limit = exclusions.banDeg(rpm, lambda);
         return new SweepAnswer(
                 Factor.TIMING,
@@ -102,13 +103,16 @@ final class FactorReading {
                 isBracketed,
                 optimum,
                 isHeld
-                        ? Optional.of(new Capped(least, by, OptionalDouble.of(at.apply(least).median())))
+                        ? Optional.of(new Capped(
+                                least, by, OptionalDouble.of(at.apply(least).median())))
                         : Optional.empty(),
                 limit < Double.POSITIVE_INFINITY
                         ? OptionalDouble.of(SparkGrid.toHundredths(limit))
                         : OptionalDouble.empty(),
                 Optional.empty(),
-                run.filter(there -> there.width() > NOTHING).map(there -> points(there, at)).orElse(List.of()),
+                run.filter(there -> there.width() > NOTHING)
+                        .map(there -> points(there, at))
+                        .orElse(List.of()),
                 rows.stream().flatMap(row -> stated(row).stream()).toList(),
                 rows.stream()
                         .filter(row -> stated(row).isEmpty())
@@ -147,23 +151,27 @@ final class FactorReading {
                 Factor.MIXTURE,
                 numbers(),
                 isBracketed,
-                run.filter(there -> isBracketed)
-                        .map(there -> {
-                            Span peak = wider(
-                                    hull(drifting(), found -> found.lambda().orElseThrow().ninety()), SHARE_OF_LEAST * near);
-                            return new Optimum(
-                                    Math.min(peakLambda, there.high()),
-                                    within(peak, there),
-                                    left,
-                                    including(left, peak),
-                                    OptionalDouble.of(at.apply(left).median()),
-                                    flat(new Around(peakLambda, fall, there), FLAT_SHARE_PERCENT));
-                        }),
+                run.filter(there -> isBracketed).map(there -> {
+                    Span peak = wider(
+                            hull(
+                                    drifting(),
+                                    found -> found.lambda().orElseThrow().ninety()),
+                            SHARE_OF_LEAST * near);
+                    return new Optimum(
+                            Math.min(peakLambda, there.high()),
+                            within(peak, there),
+                            left,
+                            including(left, peak),
+                            OptionalDouble.of(at.apply(left).median()),
+                            flat(new Around(peakLambda, fall, there), FLAT_SHARE_PERCENT));
+                }),
                 Optional.empty(),
                 OptionalDouble.empty(),
                 run.filter(there -> isBracketed)
                         .map(there -> flat(new Around(peakLambda, fall, there), goal.nearBestPercent())),
-                run.filter(there -> there.width() > NOTHING).map(there -> points(there, at)).orElse(List.of()),
+                run.filter(there -> there.width() > NOTHING)
+                        .map(there -> points(there, at))
+                        .orElse(List.of()),
                 List.of(),
                 List.of(),
                 false,
@@ -200,9 +208,8 @@ final class FactorReading {
 
     /** The same pulls where the day may drift more. */
     private SurfacePosterior drifting() {
-        return SurfacePosterior.of(posterior
-                .surface()
-                .withPriors(posterior.surface().priors().withDrift(DRIFT)));
+        return SurfacePosterior.of(
+                posterior.surface().withPriors(posterior.surface().priors().withDrift(DRIFT)));
     }
 
     private Span hull(SurfacePosterior drifting, Function<SurfacePosterior, Span> interval) {
@@ -257,7 +264,12 @@ final class FactorReading {
         }
         double flat = day.ignition().isMap()
                 ? posterior.flatDeg(lambda).mean()
-                : answer.leave().or(() -> Optional.of(answer.least())).orElseThrow().map().orElseThrow().degAt(day.rows()[0]);
+                : answer.leave()
+                        .or(() -> Optional.of(answer.least()))
+                        .orElseThrow()
+                        .map()
+                        .orElseThrow()
+                        .degAt(day.rows()[0]);
         return Optional.of(new MapGain(posterior.meanGainOfMap(flat), posterior.gainOfMap(flat)));
     }
 

@@ -38,8 +38,7 @@ public enum Ignition {
         return switch (plan.timing().get().sets()) {
             case MAP -> MAP;
             case OFFSET -> OFFSET;
-            case FLAT ->
-                day.pulls().stream().filter(MeasuredPull::isUsed).anyMatch(Ignition::isMapped) ? MAP : FLAT;
+            case FLAT -> day.pulls().stream().filter(MeasuredPull::isUsed).anyMatch(Ignition::isMapped) ? MAP : FLAT;
         };
     }
 
@@ -99,8 +98,12 @@ public enum Ignition {
         TimingPlan timing = plan.timing().orElseThrow();
         SparkGrid grid = grid(plan);
         return new SparkRules(
-                this == MAP ? timing.least().deg() : Math.min(timing.start().deg(), grid.up(timing.least().deg())),
-                this == MAP ? timing.most().deg() : Math.max(timing.start().deg(), grid.down(timing.most().deg())),
+                this == MAP
+                        ? timing.least().deg()
+                        : Math.min(timing.start().deg(), grid.up(timing.least().deg())),
+                this == MAP
+                        ? timing.most().deg()
+                        : Math.max(timing.start().deg(), grid.down(timing.most().deg())),
                 timing.step().largest(),
                 timing.step().resolution(),
                 margin);
@@ -109,7 +112,8 @@ public enum Ignition {
     /** The values that can be set: one number lies whole steps from the plan's start, a cell of a map from none. */
     SparkGrid grid(SweepPlan plan) {
         return plan.timing()
-                .map(timing -> new SparkGrid(this == MAP ? 0 : timing.start().deg(), timing.step().resolution()))
+                .map(timing -> new SparkGrid(
+                        this == MAP ? 0 : timing.start().deg(), timing.step().resolution()))
                 .orElse(new SparkGrid(0, 1));
     }
 }

@@ -67,7 +67,8 @@ final class Judgement {
     boolean isDaring(Proposal setting) {
         return maps.hasReadings()
                 && maps.present()
-                        .filter(present -> allowed.isDaring(ignition.map(setting).orElse(present), setting.lambda()))
+                        .filter(present ->
+                                allowed.isDaring(ignition.map(setting).orElse(present), setting.lambda()))
                         .isPresent();
     }
 
@@ -329,8 +330,7 @@ final class Judgement {
     private Optional<Chosen> leave(Known known) {
         return known.answer()
                 .leave()
-                .map(setting -> new Chosen(
-                        settable(setting), by(known.answer()), proof(known, Chosen.Standing.PROVEN)))
+                .map(setting -> new Chosen(settable(setting), by(known.answer()), proof(known, Chosen.Standing.PROVEN)))
                 .or(() -> bestRun(known))
                 .or(() -> {
                     if (view.here().stream().allMatch(view::isClean)) {
@@ -380,15 +380,16 @@ final class Judgement {
                 .filter(pull -> isUnder(known.answer(), pull.spark()))
                 .filter(pull -> allowed.isWithinPlan(pull))
                 .toList();
-        Optional<Lambda> best = maps.sweepsMixture()
-                ? known.evidence().posterior().meanBestLambda()
-                : Optional.empty();
+        Optional<Lambda> best =
+                maps.sweepsMixture() ? known.evidence().posterior().meanBestLambda() : Optional.empty();
         List<TriedPull> notLean = clean.stream()
-                .filter(pull -> best.isEmpty() || pull.lambda().orElseThrow().value() <= best.get().value())
+                .filter(pull -> best.isEmpty()
+                        || pull.lambda().orElseThrow().value() <= best.get().value())
                 .toList();
-        Chosen.Standing standing = known.evidence().pulls().stream().filter(TriedPull::isClean).count() == 1
-                ? Chosen.Standing.ONLY_ONE
-                : Chosen.Standing.NOT_PROVEN;
+        Chosen.Standing standing =
+                known.evidence().pulls().stream().filter(TriedPull::isClean).count() == 1
+                        ? Chosen.Standing.ONLY_ONE
+                        : Chosen.Standing.NOT_PROVEN;
         return (notLean.isEmpty() ? clean : notLean)
                 .stream()
                         .min(Comparator.comparingDouble(
@@ -411,7 +412,9 @@ final class Judgement {
 
     private TorqueLeft left(Known known, TriedPull pull) {
         return known.evidence()
-                .aim(maps.sweepsMixture() ? pull.lambda() : Optional.empty(), known.answer().caps())
+                .aim(
+                        maps.sweepsMixture() ? pull.lambda() : Optional.empty(),
+                        known.answer().caps())
                 .left(pull.spark().degAt(maps.rows()));
     }
 }

@@ -102,7 +102,8 @@ final class MapDay {
         return (isOfRows() ? rowsOf(pull) : oneRow(pull))
                 .stream()
                         .filter(row -> row.torque().newtonMetres() > 0)
-                        .map(row -> row.withAdvance(isLoggedByRow() ? row.advance().or(() -> whole) : whole))
+                        .map(row ->
+                                row.withAdvance(isLoggedByRow() ? row.advance().or(() -> whole) : whole))
                         .filter(row -> row.advance().isPresent())
                         .toList();
     }
@@ -415,7 +416,9 @@ final class MapDay {
     /** Whether two mixtures are one setting; one that is not known is any. */
     boolean isSameMixture(Optional<Lambda> one, Optional<Lambda> other) {
         double same = view.mixture().map(Axis::sameSetting).orElse(0.0);
-        return one.isEmpty() || other.isEmpty() || Math.abs(one.get().value() - other.get().value()) <= same;
+        return one.isEmpty()
+                || other.isEmpty()
+                || Math.abs(one.get().value() - other.get().value()) <= same;
     }
 
     /** The pulls that gave torque. */

@@ -27,11 +27,6 @@ public record MapEnding(
     /** A mixture alone moves torque by little, so it is not settled on three pulls. */
     MapEnding ofMixtureAlone() {
         return new MapEnding(
-                expectedLeftPercent,
-                chanceOfMuch,
-                nearBestPercent,
-                noGainPercent,
-                LEAST_PULLS_AT_ONE_SPARK,
-                mostPulls);
+                expectedLeftPercent, chanceOfMuch, nearBestPercent, noGainPercent, LEAST_PULLS_AT_ONE_SPARK, mostPulls);
     }
 }

@@ -109,7 +109,8 @@ final class MapLimits {
         }
         double richest = Arrays.stream(clean).min().orElseThrow();
         double leanest = Arrays.stream(clean).max().orElseThrow();
-        double wanted = Math.max(axis.allowed().low(), clean[0] - HALF * axis.step().largest());
+        double wanted =
+                Math.max(axis.allowed().low(), clean[0] - HALF * axis.step().largest());
         return richest <= wanted + axis.sameSetting() ? OptionalDouble.empty() : OptionalDouble.of(axis.round(leanest));
     }
 
@@ -136,8 +137,8 @@ final class MapLimits {
     /** Whether a pull was run no more advanced than where the day starts again after knock on another fuel or with other parts. */
     boolean hasStartedLow() {
         SparkMap start = first(maps.present().orElseThrow());
-        boolean isElsewhere = maps.triedElsewhere().stream()
-                .anyMatch(pull -> !pull.flags().isEmpty());
+        boolean isElsewhere =
+                maps.triedElsewhere().stream().anyMatch(pull -> !pull.flags().isEmpty());
         double half = HALF * plan.resolutionDeg();
         return !isElsewhere
                 || maps.tried().stream()
@@ -162,10 +163,8 @@ final class MapLimits {
                             here.banDeg(cell.rpm(), Optional.empty()),
                             SparkGrid.toHundredths(
                                     elsewhere.banDeg(cell.rpm(), Optional.empty()) - plan.knockMarginDeg())));
-            double deg =
-                    Math.min(most, Math.max(plan.leastDeg(), cell.advance().deg()));
-            cells.add(new SparkMap.Cell(
-                    cell.rpm(), Advance.ofDeg(maps.grid().down(deg))));
+            double deg = Math.min(most, Math.max(plan.leastDeg(), cell.advance().deg()));
+            cells.add(new SparkMap.Cell(cell.rpm(), Advance.ofDeg(maps.grid().down(deg))));
         }
         return new SparkMap(cells);
     }
@@ -175,8 +174,7 @@ final class MapLimits {
     }
 
     boolean isWithinPlan(SparkMap map) {
-        return map.cells().stream()
-                .allMatch(cell -> cell.advance().deg() >= plan.leastDeg() - NOTHING);
+        return map.cells().stream().allMatch(cell -> cell.advance().deg() >= plan.leastDeg() - NOTHING);
     }
 
     /** Whether a pull was run within the plan, as far as a setting can be made that way. */

@@ -179,8 +179,9 @@ public final class MapPlanner {
         private Optional<Lambda> leave(TriedPull pull) {
             return rules.ending().nearBestPercent() == 0
                     ? pull.lambda()
-                    : pull.lambda().map(run -> lambda.filter(aimed -> aimed.value() < run.value())
-                            .orElse(run));
+                    : pull.lambda()
+                            .map(run -> lambda.filter(aimed -> aimed.value() < run.value())
+                                    .orElse(run));
         }
 
         /** Whether a pull was run with the mixture that would be left, as far as a mixture scatters about what was set. */
@@ -188,7 +189,8 @@ public final class MapPlanner {
             return rules.ending().nearBestPercent() == 0
                     || rules.mixture().isEmpty()
                     || pull.lambda()
-                            .filter(run -> Math.abs(run.value() - lambda.orElseThrow().value()) <= MixtureSearch.NEAR_LAMBDA)
+                            .filter(run ->
+                                    Math.abs(run.value() - lambda.orElseThrow().value()) <= MixtureSearch.NEAR_LAMBDA)
                             .isPresent();
         }
 

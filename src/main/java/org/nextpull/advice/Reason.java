@@ -27,12 +27,7 @@ public sealed interface Reason {
      * @param listen knock is not measured: the operator must listen during this pull and mark it
      */
     record Searching(
-            Ignition ignition,
-            PullPurpose purpose,
-            int pulls,
-            TorqueLeft left,
-            double scatterPercent,
-            boolean listen)
+            Ignition ignition, PullPurpose purpose, int pulls, TorqueLeft left, double scatterPercent, boolean listen)
             implements Reason {}
 
     /**

@@ -52,8 +52,8 @@ public final class SweepPlots {
         Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
         Optional<SweepAnswer> mixture = result.verdict().flatMap(Verdict::mixture);
         boolean isTiming = advice.map(Advice::reason)
-                .filter(reason -> reason instanceof Reason.Searching searching
-                        && searching.ignition() != Ignition.STANDING)
+                .filter(reason ->
+                        reason instanceof Reason.Searching searching && searching.ignition() != Ignition.STANDING)
                 .isPresent();
         Optional<SweepAnswer> shown = isTiming || mixture.isEmpty() ? timing.or(() -> mixture) : mixture;
         return shown.map(answer -> {

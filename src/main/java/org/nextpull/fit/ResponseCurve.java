@@ -60,9 +60,10 @@ public final class ResponseCurve {
     private record Place(double deg, double hundredths, boolean followsSpark) {}
 
     private At at(Place place) {
-        NormalMixture ln = posterior.mixture(
-                cell -> ln(cell, place, 0), cell -> Math.sqrt(variance(cell, place)));
-        return new At(figure(ln.quantile(1 - (LOW + HIGH) / 2)), Span.of(figure(ln.quantile(LOW)), figure(ln.quantile(HIGH))));
+        NormalMixture ln = posterior.mixture(cell -> ln(cell, place, 0), cell -> Math.sqrt(variance(cell, place)));
+        return new At(
+                figure(ln.quantile(1 - (LOW + HIGH) / 2)),
+                Span.of(figure(ln.quantile(LOW)), figure(ln.quantile(HIGH))));
     }
 
     private static double figure(double lnPercent) {
@@ -79,9 +80,9 @@ public final class ResponseCurve {
         Map<SolvedCell, double[]> levels = new IdentityHashMap<>();
         Place any = new Place(0, 0, followsSpark);
         for (SolvedCell cell : posterior.cells) {
-            levels.put(cell, new double[] {
-                level(cell, any, -SLOPE_STEP), level(cell, any, 0), level(cell, any, SLOPE_STEP)
-            });
+            levels.put(
+                    cell,
+                    new double[] {level(cell, any, -SLOPE_STEP), level(cell, any, 0), level(cell, any, SLOPE_STEP)});
         }
         return levels;
     }

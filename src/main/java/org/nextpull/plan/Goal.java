@@ -10,11 +10,7 @@ package org.nextpull.plan;
  * @param learnFromNotebook whether earlier sessions may teach the planner
  */
 public record Goal(
-        Response response,
-        double nearBestPercent,
-        double worthPercent,
-        int maxPulls,
-        boolean learnFromNotebook) {
+        Response response, double nearBestPercent, double worthPercent, int maxPulls, boolean learnFromNotebook) {
 
     /** The figure of a pull that is fitted. */
     public enum Response {

@@ -10,12 +10,10 @@ import org.nextpull.unit.Span;
  * @param richest the richest setting allowed
  * @param leanest the leanest setting allowed
  * @param step in lambda
- * @param sparkBackDeg how far the spark is retarded from the lesser of best advance and knock limit meanwhile, in deg
  */
-public record MixturePlan(Lambda start, Lambda richest, Lambda leanest, Step step, double sparkBackDeg) {
+public record MixturePlan(Lambda start, Lambda richest, Lambda leanest, Step step) {
     public static final double LARGEST_STEP_LAMBDA = 0.034;
     public static final double RESOLUTION_LAMBDA = 0.005;
-    public static final double SPARK_BACK_DEG = 2;
 
     public MixturePlan {
         if (richest.compareTo(start) > 0 || start.compareTo(leanest) > 0) {

@@ -109,7 +109,9 @@ public final class MapText {
     }
 
     private static String left(AdviceCode code, Reason.Ended end) {
-        String permits = code == AdviceCode.KNOCK_LIMITED ? " that knock leaves" : code == AdviceCode.PLAN_LIMIT ? " that the plan allows" : "";
+        String permits = code == AdviceCode.KNOCK_LIMITED
+                ? " that knock leaves"
+                : code == AdviceCode.PLAN_LIMIT ? " that the plan allows" : "";
         return "At the " + (end.ignition().isMap() ? "map" : "setting") + " of most torque" + permits + " about "
                 + percent(end.left().expectedPercent())
                 + " may be left, and the chance of leaving over half a percent is "
@@ -150,7 +152,8 @@ public final class MapText {
 
     private static String gain(MapGain gain) {
         return "about " + percent(gain.percent()) + " (90 % interval "
-                + Shown.fixed(gain.interval().low(), 2) + " to " + percent(gain.interval().high()) + ")";
+                + Shown.fixed(gain.interval().low(), 2) + " to "
+                + percent(gain.interval().high()) + ")";
     }
 
     /** What decides a speed, or why it has no answer. */

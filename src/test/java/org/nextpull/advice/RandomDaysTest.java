@@ -209,11 +209,8 @@ class RandomDaysTest {
                 clean.stream().mapToDouble(RandomDaysTest::advanceOf).max().orElse(18);
         double lambda =
                 clean.stream().mapToDouble(RandomDaysTest::lambdaOf).max().orElse(0.84 - 0.034);
-        boolean sameAsHot = day.stream()
-                .anyMatch(pull -> !pull.isClean()
-                        && Math.abs(advanceOf(pull)
-                                        - advanceOf(next))
-                                < NOTHING);
+        boolean sameAsHot =
+                day.stream().anyMatch(pull -> !pull.isClean() && Math.abs(advanceOf(pull) - advanceOf(next)) < NOTHING);
         assertThat(next.advance().or(next::offset).map(Advance::deg).orElse(0.0))
                 .as(when)
                 .isLessThanOrEqualTo(advance + 2 + NOTHING + (clean.isEmpty() && sameAsHot ? 2 : 0));

@@ -19,7 +19,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullStatus;
 import org.nextpull.scatter.Repeatability;
-import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
 
@@ -566,7 +565,8 @@ class TenRulesTest {
 
         @ParameterizedTest
         @ValueSource(longs = {61, 62, 63})
-        @DisplayName("6: no advance but what the most daring clean pull leaves at that mixture, and never a step beyond in lean")
+        @DisplayName(
+                "6: no advance but what the most daring clean pull leaves at that mixture, and never a step beyond in lean")
         void leanerGivesUpAdvance(long seed) {
             SimulatedDay day =
                     new SimulatedDay(Pulls.bothFactors(), new SimulatedDay.Truth(27, 0.89, 99, 0.15, true), seed).run();
@@ -599,13 +599,18 @@ class TenRulesTest {
             assertThat(rich).isLessThan(0.84 - 0.016);
 
             Verdict clean = SimulatedDay.judge(
-                    mixtureOnly, new Pulls().addAll(day.list()).clean(24, rich, 187).list());
+                    mixtureOnly,
+                    new Pulls().addAll(day.list()).clean(24, rich, 187).list());
             assertThat(lambdaOf(clean)).isGreaterThan(0.84);
 
             Verdict knocked = SimulatedDay.judge(
                     mixtureOnly,
                     new Pulls().addAll(day.list()).knockedAndCut(24, rich).list());
-            assertThat(knocked.advice().setting().flatMap(Proposal::lambda).map(Lambda::value).orElse(0.0))
+            assertThat(knocked.advice()
+                            .setting()
+                            .flatMap(Proposal::lambda)
+                            .map(Lambda::value)
+                            .orElse(0.0))
                     .isLessThan(rich);
         }
     }

@@ -8,8 +8,6 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
-import java.util.Objects;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -94,8 +92,14 @@ class SampleDayTest {
         assertThat(codes.subList(0, codes.size() - 1))
                 .as("one path: no code of a stop on the way")
                 .allMatch(code -> List.of(
-                                "baseline", "climb-timing", "bracket-timing", "explore", "rich-step",
-                                "climb-mixture", "bracket-mixture", "confirm")
+                                "baseline",
+                                "climb-timing",
+                                "bracket-timing",
+                                "explore",
+                                "rich-step",
+                                "climb-mixture",
+                                "bracket-mixture",
+                                "confirm")
                         .contains(code));
         assertThat(replay.at("/next/action").asText()).isEqualTo("stop");
         assertThat(replay.path("stopped_after").asInt())

@@ -47,10 +47,6 @@ final class GoalTable {
 
     static Goal read(TableReader table) {
         return new Goal(
-                table.get(RESPONSE),
-                table.get(NEAR_BEST),
-                table.get(WORTH),
-                table.get(MAX_PULLS),
-                table.get(LEARN));
+                table.get(RESPONSE), table.get(NEAR_BEST), table.get(WORTH), table.get(MAX_PULLS), table.get(LEARN));
     }
 }

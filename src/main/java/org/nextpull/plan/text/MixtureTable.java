@@ -27,21 +27,13 @@ final class MixtureTable {
             PlanKey.of("resolution_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.0001, 0.1)))
                     .usual(MixturePlan.RESOLUTION_LAMBDA)
                     .said("Resolution", "What the fuelling can be set to; proposals are rounded to it, toward rich."));
-    private static final PlanKey<Double> SPARK_BACK = PlanKey.of(
-                    "spark_back_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
-            .usual(MixturePlan.SPARK_BACK_DEG)
-            .said(
-                    "Retard in mixture sweep",
-                    "While the mixture is swept the spark stands back by this, so that a lean step does not knock.");
-
     static final PlanTable<MixturePlan> TABLE = PlanTable.<MixturePlan>of(
                     "mixture", Presence.SWITCHED, "Mixture", "The mixture sweep. Off where the mixture stays as it is.")
             .key(BOUNDS.start(), MixturePlan::start)
             .key(BOUNDS.low(), MixturePlan::richest)
             .key(BOUNDS.high(), MixturePlan::leanest)
             .key(STEP.largest(), mixture -> mixture.step().largest())
-            .key(STEP.resolution(), mixture -> mixture.step().resolution())
-            .key(SPARK_BACK, MixturePlan::sparkBackDeg);
+            .key(STEP.resolution(), mixture -> mixture.step().resolution());
 
     private MixtureTable() {}
 
@@ -54,9 +46,8 @@ final class MixtureTable {
             return Optional.empty();
         }
         Optional<Step> step = STEP.read(table);
-        double sparkBackDeg = table.get(SPARK_BACK);
         return Bounds.read(table, BOUNDS)
-                .flatMap(lambda -> step.map(
-                        steps -> new MixturePlan(lambda.start(), lambda.low(), lambda.high(), steps, sparkBackDeg)));
+                .flatMap(lambda ->
+                        step.map(steps -> new MixturePlan(lambda.start(), lambda.low(), lambda.high(), steps)));
     }
 }

@@ -64,10 +64,7 @@ final class AnswerPart {
         verdict.map().map(MapText::standing).ifPresent(sentences::add);
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
         verdict.timing().flatMap(answer -> answers.knockLimit(result, answer)).ifPresent(sentences::add);
-        verdict.timing()
-                .flatMap(SweepAnswer::mapGain)
-                .map(MapText::wouldGain)
-                .ifPresent(sentences::add);
+        verdict.timing().flatMap(SweepAnswer::mapGain).map(MapText::wouldGain).ifPresent(sentences::add);
         verdict.mixture().ifPresent(answer -> {
             sentences.add(answers.mixture(answer));
             String edges = answers.edges(result, answer);

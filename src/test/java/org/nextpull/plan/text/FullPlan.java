@@ -73,7 +73,6 @@ final class FullPlan {
             leanest_lambda = 0.94
             largest_step_lambda = 0.03
             resolution_lambda = 0.01
-            spark_back_deg = 3
 
             [limits]
             knock_events = 3

@@ -92,7 +92,6 @@ class PlanTextTest {
                 .mixture()
                 .orElseThrow();
         assertThat(mixture.step()).isEqualTo(new Step(0.034, 0.005));
-        assertThat(mixture.sparkBackDeg()).isEqualTo(2);
     }
 
     @Test
@@ -156,7 +155,6 @@ class PlanTextTest {
         assertThat(mixture.richest().value()).isEqualTo(0.78);
         assertThat(mixture.leanest().value()).isEqualTo(0.94);
         assertThat(mixture.step()).isEqualTo(new Step(0.03, 0.01));
-        assertThat(mixture.sparkBackDeg()).isEqualTo(3);
     }
 
     @Test
