@@ -80,6 +80,7 @@ final class MainFrame implements Signals {
         frame.setJMenuBar(menus.bar());
         frame.setIconImages(AppIcon.images());
         menus.popUpIn(middle);
+        menus.bar().setVisible(false);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
         frame.addWindowListener(new WindowAdapter() {
             @Override
@@ -249,6 +250,7 @@ final class MainFrame implements Signals {
         pages.show(0);
         if (!begun) {
             begun = true;
+            menus.bar().setVisible(true);
             onBegin.run();
         }
     }

@@ -228,9 +228,11 @@ class WindowIT {
             window.until("an alarm", () -> window.said("Urgent").contains("knock"));
             pictures(window, "knock", SMALL);
         }
-        try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
-            to(window, 10);
-            pictures(window, "stop", SMALL);
+        try (DrivenWindow window = begun("hillclimb-e10-day", LIGHT)) {
+            to(window, 15);
+            assertThat(window.isShowing("Response against the factor")).isTrue();
+            assertThat(window.isShowing("Response against the other factor")).isTrue();
+            pictures(window, "done", SMALL);
         }
     }
 

@@ -124,6 +124,13 @@ final class BenchView extends JPanel implements Styled {
         map.show(newPage.map());
         conditions.show(newPage.conditions());
         sweep.show(newPage.sweep(), newPage.sweep().map(SweepPlot::title).orElse(""));
+        if (newPage.other().isPresent()) {
+            sweeps.add(other);
+        } else {
+            sweeps.remove(other);
+        }
+        sweeps.revalidate();
+        other.show(newPage.other(), newPage.other().map(SweepPlot::title).orElse(""));
         sparkMap.show(
                 newPage.sparkMap(),
                 newPage.sparkMap().map(plot -> "Spark advance over speed").orElse(""));
@@ -188,6 +195,7 @@ final class BenchView extends JPanel implements Styled {
                         map,
                         conditions,
                         sweep,
+                        other,
                         sparkMap,
                         speed,
                         strip,

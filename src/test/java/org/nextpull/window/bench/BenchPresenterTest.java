@@ -166,4 +166,13 @@ class BenchPresenterTest {
         assertThat(day).anyMatch(sentence -> sentence.startsWith("Scatter from pull to pull, "));
         assertThat(day).doesNotHaveDuplicates();
     }
+
+    @Test
+    void onceBothWereSweptBothResponsesAreShown() {
+        DayByPull both = DayByPull.of(SampleDays.input("hillclimb-e10-day"));
+        BenchPage page = page(both, both.pulls());
+        assertThat(page.sweep()).isPresent();
+        assertThat(page.other()).isPresent();
+        assertThat(page.other().get().title()).isNotEqualTo(page.sweep().get().title());
+    }
 }
