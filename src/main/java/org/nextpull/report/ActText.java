@@ -13,38 +13,60 @@ public final class ActText {
 
     /** A sentence without its full stop: {@code struck pull 3: slipped}. */
     public static String of(OperatorAction act) {
-        if (act instanceof OperatorAction.Strike strike) {
+        return act.in(new Words());
+    }
+
+    private static final class Words implements OperatorAction.Cases<String> {
+        @Override
+        public String strike(OperatorAction.Strike strike) {
             return "struck pull " + strike.pull() + because(strike.why());
         }
-        if (act instanceof OperatorAction.Restore restore) {
+
+        @Override
+        public String restore(OperatorAction.Restore restore) {
             return "took pull " + restore.pull() + " in again";
         }
-        if (act instanceof OperatorAction.Lift lift) {
+
+        @Override
+        public String lift(OperatorAction.Lift lift) {
             return "lifted what knock and limits of pull " + lift.pull() + " forbid" + because(lift.why());
         }
-        if (act instanceof OperatorAction.Correct correct) {
-            return "corrected pull " + correct.pull() + ": " + setting(correct.setting());
+
+        @Override
+        public String correct(OperatorAction.Correct correct) {
+            return "corrected pull " + correct.pull() + ": " + ActText.setting(correct.setting());
         }
-        if (act instanceof OperatorAction.Setting setting) {
+
+        @Override
+        public String setting(OperatorAction.Setting setting) {
             return (setting.assumed() ? "taken as proposed for pull " : "set for pull ") + setting.pull() + ": "
-                    + setting(setting.setting());
+                    + ActText.setting(setting.setting());
         }
-        if (act instanceof OperatorAction.Note note) {
+
+        @Override
+        public String note(OperatorAction.Note note) {
             return note.pull().isPresent()
                     ? "on pull " + note.pull().getAsInt() + ": " + note.text()
                     : "note: " + note.text();
         }
-        if (act instanceof OperatorAction.ChangeLimit change) {
+
+        @Override
+        public String changeLimit(OperatorAction.ChangeLimit change) {
             return "changed the limit " + change.key() + " to " + Shown.plain(change.value());
         }
-        if (act instanceof OperatorAction.OwnWatch watch) {
+
+        @Override
+        public String ownWatch(OperatorAction.OwnWatch watch) {
             return "watches by hand, where no channel does: " + limits(watch);
         }
-        OperatorAction.Next next = (OperatorAction.Next) act;
-        List<String> parts = new ArrayList<>();
-        next.label().ifPresent(label -> parts.add("label " + label));
-        next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
-        return "fitted for the next pull: " + String.join(", ", parts);
+
+        @Override
+        public String next(OperatorAction.Next next) {
+            List<String> parts = new ArrayList<>();
+            next.label().ifPresent(label -> parts.add("label " + label));
+            next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
+            return "fitted for the next pull: " + String.join(", ", parts);
+        }
     }
 
     /** The limits that are watched by hand. */

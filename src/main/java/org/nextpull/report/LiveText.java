@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Condition;
@@ -176,40 +177,67 @@ public final class LiveText {
 
     /** What was taken down of an act of the operator. */
     public String taken(OperatorAction act) {
-        if (act instanceof OperatorAction.Strike strike) {
+        return act.in(new Taken());
+    }
+
+    private static final class Taken implements OperatorAction.Cases<String> {
+        @Override
+        public String strike(OperatorAction.Strike strike) {
             return "Pull " + strike.pull() + " does not count any more; its knock and limits still do.";
-        } else if (act instanceof OperatorAction.Restore restore) {
+        }
+
+        @Override
+        public String restore(OperatorAction.Restore restore) {
             return "Pull " + restore.pull() + " counts again.";
-        } else if (act instanceof OperatorAction.Lift lift) {
+        }
+
+        @Override
+        public String lift(OperatorAction.Lift lift) {
             return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
                     + ".";
-        } else if (act instanceof OperatorAction.Correct correct) {
+        }
+
+        @Override
+        public String correct(OperatorAction.Correct correct) {
             return "Pull " + correct.pull() + " was run with " + asked(correct.setting())
                     + (correct.setting().hasValues()
                             ? ", on your word; what its log measured counts before that."
                             : ".");
-        } else if (act instanceof OperatorAction.Setting setting) {
+        }
+
+        @Override
+        public String setting(OperatorAction.Setting setting) {
             return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
-        } else if (act instanceof OperatorAction.Note note) {
+        }
+
+        @Override
+        public String note(OperatorAction.Note note) {
             return "Noted"
                     + (note.pull().isPresent() ? " on pull " + note.pull().getAsInt() : "") + ".";
-        } else if (act instanceof OperatorAction.ChangeLimit change) {
+        }
+
+        @Override
+        public String changeLimit(OperatorAction.ChangeLimit change) {
             return "The limit " + change.key() + " is " + Shown.plain(change.value())
                     + " from now on; what earlier pulls met stays.";
         }
-        if (act instanceof OperatorAction.OwnWatch watch) {
+
+        @Override
+        public String ownWatch(OperatorAction.OwnWatch watch) {
             return "You watch by hand, where no channel does: " + ActText.limits(watch)
                     + ". Steps toward what it guards are half as long.";
         }
-        OperatorAction.Next next = (OperatorAction.Next) act;
-        return "Fitted from now on: "
-                + List.of(
-                                next.label().map(label -> "label " + label),
-                                next.fuel().map(fuel -> "fuel " + fuel))
-                        .stream()
-                        .flatMap(Optional::stream)
-                        .collect(Collectors.joining(", "))
-                + ".";
+
+        @Override
+        public String next(OperatorAction.Next next) {
+            return "Fitted from now on: "
+                    + Stream.of(
+                                    next.label().map(label -> "label " + label),
+                                    next.fuel().map(fuel -> "fuel " + fuel))
+                            .flatMap(Optional::stream)
+                            .collect(Collectors.joining(", "))
+                    + ".";
+        }
     }
 
     private static String asked(AskedSetting setting) {

@@ -36,46 +36,79 @@ public final class ActionLine {
 
     /** The line, without a line end. */
     public static String write(OperatorAction act) {
-        Map<String, String> parts = new LinkedHashMap<>();
-        String word;
-        if (act instanceof OperatorAction.Strike strike) {
-            word = "strike";
-            parts.put(PULL, Integer.toString(strike.pull()));
-            parts.put(TEXT, strike.why());
-        } else if (act instanceof OperatorAction.Restore restore) {
-            word = "restore";
-            parts.put(PULL, Integer.toString(restore.pull()));
-        } else if (act instanceof OperatorAction.Lift lift) {
-            word = "lift";
-            parts.put(PULL, Integer.toString(lift.pull()));
-            parts.put(TEXT, lift.why());
-        } else if (act instanceof OperatorAction.Correct correct) {
-            word = "correct";
-            put(parts, correct.pull(), correct.setting());
-        } else if (act instanceof OperatorAction.Setting setting) {
-            word = setting.assumed() ? "assumed" : "set";
-            put(parts, setting.pull(), setting.setting());
-        } else if (act instanceof OperatorAction.Note note) {
-            word = "note";
-            note.pull().ifPresent(pull -> parts.put(PULL, Integer.toString(pull)));
-            parts.put(TEXT, note.text());
-        } else if (act instanceof OperatorAction.ChangeLimit change) {
-            word = "limit";
-            parts.put(KEY, change.key());
-            parts.put(VALUE, Double.toString(change.value()));
-        } else if (act instanceof OperatorAction.OwnWatch watch) {
-            word = "unwatched";
-            parts.put(LIMITS, watch.limits().stream().map(Limit::id).collect(Collectors.joining(",")));
-        } else {
-            OperatorAction.Next next = (OperatorAction.Next) act;
-            word = "next";
-            next.label().ifPresent(label -> parts.put(LABEL, label));
-            next.fuel().ifPresent(fuel -> parts.put(FUEL, fuel));
-        }
-        StringBuilder line = new StringBuilder(word);
-        parts.forEach(
+        Parts parts = new Parts();
+        StringBuilder line = new StringBuilder(act.in(parts));
+        parts.byName.forEach(
                 (name, value) -> line.append('\t').append(name).append('=').append(escaped(value)));
         return line.toString();
+    }
+
+    /** The word of an act; takes down its parts on the way. */
+    private static final class Parts implements OperatorAction.Cases<String> {
+        private final Map<String, String> byName = new LinkedHashMap<>();
+
+        private void on(int pull) {
+            byName.put(PULL, Integer.toString(pull));
+        }
+
+        @Override
+        public String strike(OperatorAction.Strike strike) {
+            on(strike.pull());
+            byName.put(TEXT, strike.why());
+            return "strike";
+        }
+
+        @Override
+        public String restore(OperatorAction.Restore restore) {
+            on(restore.pull());
+            return "restore";
+        }
+
+        @Override
+        public String lift(OperatorAction.Lift lift) {
+            on(lift.pull());
+            byName.put(TEXT, lift.why());
+            return "lift";
+        }
+
+        @Override
+        public String correct(OperatorAction.Correct correct) {
+            put(byName, correct.pull(), correct.setting());
+            return "correct";
+        }
+
+        @Override
+        public String setting(OperatorAction.Setting setting) {
+            put(byName, setting.pull(), setting.setting());
+            return setting.assumed() ? "assumed" : "set";
+        }
+
+        @Override
+        public String note(OperatorAction.Note note) {
+            note.pull().ifPresent(this::on);
+            byName.put(TEXT, note.text());
+            return "note";
+        }
+
+        @Override
+        public String changeLimit(OperatorAction.ChangeLimit change) {
+            byName.put(KEY, change.key());
+            byName.put(VALUE, Double.toString(change.value()));
+            return "limit";
+        }
+
+        @Override
+        public String ownWatch(OperatorAction.OwnWatch watch) {
+            byName.put(LIMITS, watch.limits().stream().map(Limit::id).collect(Collectors.joining(",")));
+            return "unwatched";
+        }
+
+        @Override
+        public String next(OperatorAction.Next next) {
+            next.label().ifPresent(label -> byName.put(LABEL, label));
+            next.fuel().ifPresent(fuel -> byName.put(FUEL, fuel));
+            return "next";
+        }
     }
 
     private static void put(Map<String, String> parts, int pull, AskedSetting setting) {
