@@ -41,6 +41,22 @@ public final class SpeedPlots {
                 new SpeedPlot("torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines));
     }
 
+    /** Two pulls, named before and after; empty where one of them has no curve. */
+    public static Optional<SpeedPlot> beforeAndAfter(SessionResult result, int before, int after, UnitSystem units) {
+        Unit torque = ResponseUnit.torque(units);
+        Unit power = ResponseUnit.power(units);
+        List<SpeedPlot.Line> lines = new ArrayList<>();
+        for (MeasuredCurve one : used(result)) {
+            if (one.pull().number() == before || one.pull().number() == after) {
+                add(lines, one.pull().number() == before ? "before" : "after", one, List.of(torque, power));
+            }
+        }
+        return lines.size() == 2
+                ? Optional.of(new SpeedPlot(
+                        "torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines))
+                : Optional.empty();
+    }
+
     /** A pull in progress, as measured, over the best one so far; empty before there is anything to draw. */
     public static Optional<SpeedPlot> underway(SessionResult result, UnitSystem units, List<Point> measured) {
         Unit torque = ResponseUnit.torque(units);

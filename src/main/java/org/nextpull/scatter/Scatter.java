@@ -1,5 +1,7 @@
 package org.nextpull.scatter;
 
+import org.nextpull.math.StudentT;
+
 /**
  * Standard deviation of the response from pull to pull, with what it rests on.
  *
@@ -17,5 +19,18 @@ public record Scatter(double percent, double degreesOfFreedom) {
             throw new IllegalArgumentException(
                     "scatter " + percent + " % on " + degreesOfFreedom + " degrees of freedom");
         }
+    }
+
+    /**
+     * Half the width of the interval of a difference of two means, in percent of the level: Student's t, textbook knowledge.
+     *
+     * @param share probability that the interval holds, such as 0.9
+     * @param before pulls of the one mean, from 1
+     * @param after pulls of the other, from 1
+     */
+    public double differencePercent(double share, int before, int after) {
+        return StudentT.of(degreesOfFreedom).quantile((1 + share) / 2)
+                * percent
+                * Math.sqrt(1.0 / before + 1.0 / after);
     }
 }

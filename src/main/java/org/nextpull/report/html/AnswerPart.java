@@ -9,51 +9,31 @@ import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
-import org.nextpull.report.KnockText;
 import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
-import org.nextpull.report.WatchText;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 
-/** What to leave in the engine, why, and how sure that is. */
+/** Why the day ended or goes on, what was fitted, and how sure that is. */
 final class AnswerPart {
     private final SessionResult result;
     private final AdviceText words;
     private final AnswerText answers;
-    private final List<String> verdictsOnLabels;
 
-    AnswerPart(SessionResult result, List<String> verdictsOnLabels, Shown shown) {
+    AnswerPart(SessionResult result, Shown shown) {
         this.result = result;
-        this.verdictsOnLabels = verdictsOnLabels;
         this.words = new AdviceText(shown);
         this.answers = new AnswerText(shown);
     }
 
     Section section() {
         List<String> sentences = new ArrayList<>();
-        WatchText.of(result).ifPresent(sentences::add);
         result.verdict().ifPresent(verdict -> say(verdict, sentences));
-        sentences.addAll(verdictsOnLabels);
-        if (result.verdict().isEmpty() && verdictsOnLabels.isEmpty()) {
-            sentences.add(
-                    result.pulls().stream().anyMatch(MeasuredPull::isUsed)
-                            ? "No setting is advised: the plan sweeps nothing, or the remarks name what hinders it."
-                            : "No pull could be used, so there is no answer.");
-        }
         sentences.add(answers.repeatability(result));
-        return Section.of("Result").withParagraphs(sentences);
+        return Section.of("The answer in full").withParagraphs(sentences);
     }
 
     private void say(Verdict verdict, List<String> sentences) {
         Advice advice = verdict.advice();
-        if (advice.action() == Action.STOP) {
-            sentences.addAll(KnockText.leading(result));
-        }
-        verdict.chosen().map(words::leave).ifPresent(sentences::add);
-        verdict.chosen()
-                .flatMap(chosen -> chosen.setting().map())
-                .ifPresent(map -> sentences.add("That map: " + MapText.cells(map) + "."));
         sentences.add(
                 advice.action() == Action.STOP
                         ? "The day has ended. " + words.because(advice)

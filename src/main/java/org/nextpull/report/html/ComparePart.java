@@ -53,6 +53,35 @@ final class ComparePart {
                 .orElse(List.of());
     }
 
+    /** The difference of each label, for the first page. */
+    Optional<Grid> summary() {
+        return compared.flatMap(day -> day.outcome().value())
+                .map(both -> new CompareWords(shown, response, both).deciding())
+                .map(result -> {
+                    Grid grid = Grid.of(
+                            "Against \"" + result.reference().label() + "\", with 95 % limits",
+                            "label",
+                            "difference %",
+                            "from",
+                            "to");
+                    for (Comparison one : result.comparisons()) {
+                        grid = grid.row(
+                                one.label(),
+                                CompareWords.signed(one.difference().percent()),
+                                CompareWords.signed(one.difference().interval().low()),
+                                CompareWords.signed(one.difference().interval().high()));
+                    }
+                    return grid;
+                });
+    }
+
+    /** The chart of the labels over speed. */
+    Optional<Section.Figure> overlay() {
+        return compared.flatMap(day -> day.outcome().value())
+                .map(this::figures)
+                .flatMap(figures -> figures.stream().findFirst());
+    }
+
     private Section section(ComparedDay day) {
         FindingText sentences = FindingText.in(shown);
         List<Finding> findings = day.outcome().findings();

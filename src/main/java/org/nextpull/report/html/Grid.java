@@ -64,7 +64,7 @@ record Grid(String caption, List<Cell> headings, List<Line> rows) {
 
     private static List<Cell> cells(String... texts) {
         return Stream.of(texts)
-                .map(text -> new Cell(text, text.matches("[-+]?[0-9.]+( %)?|-") ? "n" : "w"))
+                .map(text -> new Cell(text, text.matches("[-+]?[0-9.]+( %)?( \u00b1 [0-9.]+)?|-") ? "n" : "w"))
                 .toList();
     }
 }

@@ -27,11 +27,6 @@ final class JobPart {
     }
 
     Section section() {
-        plan.sheet().customer().ifPresent(name -> fact("customer", name));
-        plan.sheet().vehicle().ifPresent(name -> fact("vehicle", name));
-        plan.sheet().place().ifPresent(name -> fact("place", name));
-        plan.sheet().operator().ifPresent(name -> fact("operator", name));
-        plan.sheet().reference().ifPresent(name -> fact("reference", name));
         engine();
         fuel();
         fact("dyno", words(plan.dyno().kind().name()));
@@ -84,7 +79,7 @@ final class JobPart {
         facts.add(new Section.Fact(name, value));
     }
 
-    private static String words(String name) {
+    static String words(String name) {
         return name.toLowerCase(Locale.ROOT).replace('_', ' ');
     }
 

@@ -28,14 +28,13 @@ final class PathPart {
         List<String> steps = new ArrayList<>();
         for (Replay.Step step : replay.steps()) {
             Advice advice = step.verdict().advice();
-            steps.add(ran(step.pull()) + " " + words.headline(advice)
-                    + (words.headline(advice).endsWith(".") ? " " : ". ") + words.because(advice));
+            steps.add(ran(step.pull()) + " " + words.headline(advice));
         }
         return Section.of("How it was found, pull by pull")
                 .withParagraphs(
                         steps.isEmpty()
                                 ? List.of()
-                                : List.of("The advice below is what each pull led to. " + StopText.of(replay)))
+                                : List.of("What each pull led to; the reasons stand in the JSON file beside the sheet. " + StopText.of(replay)))
                 .withItems(steps);
     }
 

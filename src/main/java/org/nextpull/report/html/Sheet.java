@@ -36,7 +36,7 @@ public final class Sheet {
         String title = heading.title().or(() -> result.plan().engine().name()).orElse("Engine without a name");
         ComparePart comparison = new ComparePart(compared, result.plan().goal().response(), shown);
         Stream<Section> sections = Stream.of(
-                new AnswerPart(result, comparison.verdicts(), shown).section(),
+                new AnswerPart(result, shown).section(),
                 new JobPart(result.plan(), shown).section(),
                 new ChartsPart(result, shown).section(),
                 new RowsPart(result).section(),
@@ -50,14 +50,16 @@ public final class Sheet {
                 Section.of("Cautions").withItems(Cautions.sentences()));
         Page page = new Page(
                 title,
-                Stream.concat(heading.day().stream(), heading.software().stream())
-                        .toList(),
+                heading.day().stream().toList(),
+                new FrontPart(result, comparison, shown).front(),
+                heading.software().stream().toList(),
                 sections.filter(section -> !section.isEmpty()).toList());
         return template().execute(page);
     }
 
     /** All that the template is given. */
-    record Page(String title, List<String> below, List<Section> sections) {}
+    record Page(
+            String title, List<String> below, FrontPart.Front front, List<String> software, List<Section> sections) {}
 
     private static Template template() {
         try (InputStreamReader reader = new InputStreamReader(

@@ -46,7 +46,7 @@ class SheetTest {
     void theSheetHasItsPartsInTheOrderOfWhatMattersMost() {
         assertThat(all("<h2>(.*?)</h2>", demo))
                 .containsSubsequence(
-                        "Result",
+                        "The answer in full",
                         "Job",
                         "Curves",
                         "Pulls",
@@ -57,20 +57,28 @@ class SheetTest {
         assertThat(demo).contains("<h1>Timing on pump fuel</h1>", "2026-05-02", "ISO 1585");
     }
 
+    private static String front(String sheet) {
+        return sheet.substring(sheet.indexOf("<section class=\"front\">"), sheet.indexOf("<h2 class=\"annex\">"))
+                .replaceAll("<style>.*?</style>|<[^>]*>|\\s+", " ")
+                .replaceAll(" +", " ");
+    }
+
     @Test
-    void wordsOfThePlanForTheSheetStandAtTheJob() {
-        String job = hostile.substring(hostile.indexOf("<h2>Job</h2>"));
-        assertThat(job.replaceAll("<[^>]*>|\\s+", " ").replaceAll(" +", " "))
-                .contains(" customer ")
-                .contains(" place cell 2 ");
-        assertThat(demo).doesNotContain("customer");
+    void theFirstPageSaysForWhomWhatCameOutAndWhatItWasBefore() {
+        assertThat(front(hostile)).contains(" customer ").contains(" place cell 2 ");
+        assertThat(front(demo))
+                .doesNotContain("customer")
+                .contains("in the engine", "before after change", "average torque, N.m", "peak power, kW", "signature")
+                .containsPattern("average torque, N\\.m [0-9.]+ [0-9.]+ [-+][0-9.]+ % \u00b1 [0-9.]+");
+        assertThat(all("(<figure>)", demo.substring(0, demo.indexOf("class=\"annex\""))))
+                .hasSize(1);
     }
 
     @Test
     void everyChartHasWordsAndNumbers() {
         List<String> pictures = all("<img ([^>]*)>", demo);
         assertThat(pictures)
-                .hasSize(2)
+                .hasSize(3)
                 .allSatisfy(picture -> assertThat(picture)
                         .contains("src=\"data:image/png;base64,")
                         .containsPattern("alt=\"Chart of [^\"]{30,}\""));

@@ -1,0 +1,333 @@
+package org.nextpull.report.html;
+
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import java.util.stream.DoubleStream;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Verdict;
+import org.nextpull.air.AirState;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.chart.ChartLook;
+import org.nextpull.chart.ChartSize;
+import org.nextpull.chart.Charts;
+import org.nextpull.chart.SpeedPlots;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.KnockText;
+import org.nextpull.report.Shown;
+import org.nextpull.report.WatchText;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.scatter.Scatter;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Quantity;
+
+/**
+ * The first page, for whoever pays for the day: who and what, the result in a sentence, what it was before and what it is after, one
+ * chart and the map. What another shop needs to check it follows from the second page on.
+ */
+final class FrontPart {
+    private static final double INTERVAL = 0.9;
+    private static final String NOTHING = "-";
+
+    private final SessionResult result;
+    private final ComparePart comparison;
+    private final Shown shown;
+    private final AdviceText words;
+
+    FrontPart(SessionResult result, ComparePart comparison, Shown shown) {
+        this.result = result;
+        this.comparison = comparison;
+        this.shown = shown;
+        this.words = new AdviceText(shown);
+    }
+
+    /**
+     * The page.
+     *
+     * @param who names and values, the customer first
+     * @param answer the result in a sentence or two
+     * @param remarks what must be known with it
+     * @param grids before and after, and the map
+     * @param figures the chart
+     */
+    record Front(
+            List<Section.Fact> who,
+            List<String> answer,
+            List<String> remarks,
+            List<Grid> grids,
+            List<Section.Figure> figures) {}
+
+    /** The pulls before and after: the first that counts, and those with the setting that stays. */
+    private record Ends(MeasuredPull first, List<MeasuredPull> last) {
+        MeasuredPull proof() {
+            return last.get(last.size() - 1);
+        }
+    }
+
+    Front front() {
+        Optional<Ends> ends = ends();
+        List<Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
+        ends.map(this::beforeAndAfter).ifPresent(grids::add);
+        result.verdict()
+                .flatMap(Verdict::chosen)
+                .flatMap(chosen -> chosen.setting().map())
+                .map(FrontPart::map)
+                .ifPresent(grids::add);
+        List<Section.Figure> figures = comparison
+                .overlay()
+                .map(List::of)
+                .orElseGet(() -> chart(ends).stream().toList());
+        return new Front(who(), answer(), remarks(), grids, figures);
+    }
+
+    private List<Section.Fact> who() {
+        SweepPlan plan = result.plan();
+        List<Section.Fact> facts = new ArrayList<>();
+        add(facts, "customer", plan.sheet().customer());
+        add(facts, "vehicle", plan.sheet().vehicle());
+        add(facts, "engine", plan.engine().name());
+        add(facts, "fuel", plan.fuel().inTank().flatMap(tank -> tank.value().map(Fuel::name)));
+        add(
+                facts,
+                "dyno",
+                Optional.of(JobPart.words(plan.dyno().kind().name()) + ", torque at the "
+                        + JobPart.words(plan.dyno().torqueAt().name())));
+        add(facts, "corrected to", Optional.of(plan.air().standard().title()));
+        add(facts, "weather", weather());
+        add(facts, "place", plan.sheet().place());
+        add(facts, "operator", plan.sheet().operator());
+        add(facts, "reference", plan.sheet().reference());
+        return facts;
+    }
+
+    private static void add(List<Section.Fact> facts, String name, Optional<String> value) {
+        value.ifPresent(text -> facts.add(new Section.Fact(name, text)));
+    }
+
+    /** The air of the pulls that count, in one line. */
+    private Optional<String> weather() {
+        List<AirState> air =
+                used().flatMap(pull -> pull.conditions().air().stream()).toList();
+        return air.isEmpty()
+                ? Optional.empty()
+                : Optional.of(range(air, state -> state.temperature().kelvins(), Quantity.TEMPERATURE) + ", "
+                        + range(air, state -> state.barometer().pascals(), Quantity.PRESSURE) + ", "
+                        + span(air, state -> state.relativeHumidity() * 100, 0) + " % humidity");
+    }
+
+    private String range(List<AirState> air, Function<AirState, Double> value, Quantity quantity) {
+        List<String> ends = air.stream()
+                .map(value)
+                .sorted()
+                .map(si -> shown.number(quantity, si))
+                .toList();
+        String low = ends.get(0);
+        String high = ends.get(ends.size() - 1);
+        return (low.equals(high) ? low : low + " to " + high) + " "
+                + shown.unit(quantity).symbol();
+    }
+
+    private static String span(List<AirState> air, Function<AirState, Double> value, int places) {
+        List<String> ends = air.stream()
+                .map(value)
+                .sorted()
+                .map(one -> Shown.fixed(one, places))
+                .toList();
+        String low = ends.get(0);
+        String high = ends.get(ends.size() - 1);
+        return low.equals(high) ? low : low + " to " + high;
+    }
+
+    private List<String> answer() {
+        List<String> answer = new ArrayList<>(comparison.verdicts());
+        result.verdict().flatMap(Verdict::chosen).map(words::leave).ifPresent(answer::add);
+        if (answer.isEmpty()) {
+            answer.add(
+                    used().findAny().isPresent()
+                            ? "No setting is advised: the plan sweeps nothing, or the remarks name what hinders it."
+                            : "No pull could be used, so there is no answer.");
+        }
+        return answer;
+    }
+
+    private List<String> remarks() {
+        List<String> remarks = new ArrayList<>();
+        WatchText.of(result).ifPresent(remarks::add);
+        result.verdict()
+                .filter(verdict -> verdict.advice().action() == Action.STOP)
+                .ifPresent(over -> remarks.addAll(KnockText.leading(result)));
+        result.verdict()
+                .filter(verdict -> verdict.advice().action() != Action.STOP)
+                .ifPresent(open -> remarks.add("Not finished: " + words.headline(open.advice()) + "."));
+        return remarks;
+    }
+
+    private java.util.stream.Stream<MeasuredPull> used() {
+        return result.pulls().stream().filter(MeasuredPull::isUsed);
+    }
+
+    private Optional<Ends> ends() {
+        List<MeasuredPull> used = used().toList();
+        Optional<Chosen> chosen = result.verdict().flatMap(Verdict::chosen);
+        if (used.size() < 2 || chosen.isEmpty()) {
+            return Optional.empty();
+        }
+        MeasuredPull first = used.get(0);
+        List<MeasuredPull> last = used.stream()
+                .filter(pull -> result.isClean(pull) && pull != first && hasSetting(pull, chosen.get()))
+                .toList();
+        return last.isEmpty() ? Optional.empty() : Optional.of(new Ends(first, last));
+    }
+
+    private boolean hasSetting(MeasuredPull pull, Chosen chosen) {
+        if (chosen.setting().map().isPresent()) {
+            // a map is proven by the last clean pull; those before it ran other maps
+            return chosen.proof().standing() == Chosen.Standing.PROVEN
+                    && used().filter(result::isClean)
+                            .max(Comparator.comparingDouble(MeasuredPull::order))
+                            .filter(proof -> proof == pull)
+                            .isPresent();
+        }
+        return isNear(
+                        chosen.setting().advance().map(one -> one.deg()),
+                        pull.setting().advance().map(one -> one.deg()),
+                        0.3)
+                && isNear(
+                        chosen.setting().lambda().map(one -> one.value()),
+                        pull.setting().lambda().map(one -> one.value()),
+                        0.012);
+    }
+
+    private static boolean isNear(Optional<Double> wanted, Optional<Double> run, double within) {
+        return wanted.isEmpty()
+                || run.filter(value -> Math.abs(value - wanted.get()) <= within).isPresent();
+    }
+
+    /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
+    private Grid beforeAndAfter(Ends ends) {
+        String torque = shown.unit(Quantity.TORQUE).symbol();
+        String power = shown.unit(Quantity.POWER).symbol();
+        Grid grid = Grid.of(
+                "Before: pull " + ends.first().number() + ". After: "
+                        + ends.last().stream()
+                                .map(pull -> String.valueOf(pull.number()))
+                                .collect(Collectors.joining(", ", "pull ", "."))
+                        + " Corrected figures; the change of the average with its 90 % interval from pull to pull",
+                "",
+                "before",
+                "after",
+                "change");
+        grid = row(
+                grid,
+                "average torque, " + torque,
+                ends,
+                figures -> figures.meanTorque().map(one -> one.newtonMetres()),
+                shown::torque,
+                true);
+        grid = row(
+                grid,
+                "peak torque, " + torque,
+                ends,
+                figures -> figures.peakTorque().map(one -> one.torque().newtonMetres()),
+                shown::torque,
+                false);
+        grid = row(
+                grid,
+                "at rpm",
+                ends,
+                figures -> figures.peakTorque().map(one -> one.rpm()),
+                rpm -> Shown.fixed(rpm, 0),
+                false);
+        grid = row(
+                grid,
+                "peak power, " + power,
+                ends,
+                figures -> figures.peakPower().map(one -> one.power().watts()),
+                shown::power,
+                false);
+        return row(
+                grid,
+                "at rpm",
+                ends,
+                figures -> figures.peakPower().map(one -> one.rpm()),
+                rpm -> Shown.fixed(rpm, 0),
+                false);
+    }
+
+    private Grid row(
+            Grid grid,
+            String name,
+            Ends ends,
+            Function<Figures, Optional<Double>> figure,
+            Function<Double, String> number,
+            boolean isAverage) {
+        Optional<Double> before = ends.first().figures().flatMap(figure);
+        DoubleStream values = ends.last().stream()
+                .flatMap(pull -> pull.figures().flatMap(figure).stream())
+                .mapToDouble(one -> one);
+        Optional<Double> after =
+                isAverage ? mean(values) : ends.proof().figures().flatMap(figure);
+        if (before.isEmpty() || after.isEmpty()) {
+            return grid;
+        }
+        boolean isSpeed = name.equals("at rpm");
+        return grid.row(
+                name,
+                number.apply(before.get()),
+                number.apply(after.get()),
+                isSpeed
+                        ? NOTHING
+                        : change(
+                                before.get(),
+                                after.get(),
+                                isAverage ? ends.last().size() : 0));
+    }
+
+    private static Optional<Double> mean(DoubleStream values) {
+        return values.average().stream().boxed().findFirst();
+    }
+
+    private String change(double before, double after, int pulls) {
+        double percent = 100 * (after / before - 1);
+        Optional<Scatter> scatter = pulls > 0 ? result.repeatability().scatter() : Optional.empty();
+        return String.format(Locale.ROOT, "%+.1f %%", percent)
+                + scatter.map(known ->
+                                String.format(Locale.ROOT, " \u00b1 %.1f", known.differencePercent(INTERVAL, 1, pulls)))
+                        .orElse("");
+    }
+
+    private Optional<Section.Figure> chart(Optional<Ends> ends) {
+        ChartSize size = new ChartSize(760, 360, 2);
+        return ends.flatMap(both -> SpeedPlots.beforeAndAfter(
+                        result, both.first().number(), both.proof().number(), shown.units()))
+                .or(() -> SpeedPlots.of(result, shown.units()))
+                .map(plot -> new Section.Figure(
+                        "Corrected torque and power",
+                        "data:image/png;base64,"
+                                + Base64.getEncoder().encodeToString(new Charts(size, ChartLook.light()).draw(plot)),
+                        "Chart of corrected torque and power over speed. Its numbers are in the annex.",
+                        size.width(),
+                        size.height(),
+                        Grid.of("")));
+    }
+
+    private static Grid map(SparkMap map) {
+        List<String> speeds = new ArrayList<>(List.of("rpm"));
+        List<String> degrees = new ArrayList<>(List.of("deg"));
+        for (SparkMap.Cell cell : map.cells()) {
+            speeds.add(Shown.fixed(cell.rpm(), 0));
+            degrees.add(Shown.fixed(cell.advance().deg(), 1));
+        }
+        return Grid.of("The map that stays: advance in deg before top dead centre", speeds.toArray(new String[0]))
+                .row(degrees.toArray(new String[0]));
+    }
+}
