@@ -9,7 +9,6 @@ import org.nextpull.unit.Lambda;
  * @param ratioAtLambdaOne what the gauge shows at lambda 1, kg of air for a kg of fuel, positive and finite
  */
 public record LambdaScale(double ratioAtLambdaOne) {
-    private static final double PETROL_GAUGE = 14.7;
 
     /**
      * Accepts any positive finite ratio.
