@@ -34,7 +34,8 @@ final class PathPart {
                 .withParagraphs(
                         steps.isEmpty()
                                 ? List.of()
-                                : List.of("What each pull led to; the reasons stand in the JSON file beside the sheet. " + StopText.of(replay)))
+                                : List.of("What each pull led to; the reasons stand in the JSON file beside the sheet. "
+                                        + StopText.of(replay)))
                 .withItems(steps);
     }
 

@@ -82,7 +82,7 @@ class SheetTest {
                 .allSatisfy(picture -> assertThat(picture)
                         .contains("src=\"data:image/png;base64,")
                         .containsPattern("alt=\"Chart of [^\"]{30,}\""));
-        assertThat(all("<figure>.*?</figure>\\s*<div class=\"numbers\">\\s*(<table>)", demo))
+        assertThat(all("<figure>.*?</figure>\\s*<div class=\"numbers below\">\\s*(<table>)", demo))
                 .hasSize(2);
     }
 
