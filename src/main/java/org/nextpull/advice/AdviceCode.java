@@ -22,6 +22,10 @@ public enum AdviceCode {
     LOOK_AGAIN,
     /** The setting that would stay in the engine, to prove it. */
     CONFIRM,
+    /** Another candidate is fitted: change over, then flush. */
+    CHANGE_OVER,
+    /** A run of a candidate at its own best, to decide between them. */
+    DECIDE,
     /** A start condition is out of its window. */
     OUT_OF_WINDOW,
     /** What guards the way to the next setting is not watched: mend the channel, or say that you watch it yourself. */
@@ -41,7 +45,9 @@ public enum AdviceCode {
     /** Stop: a limit of the engine was met. */
     LIMIT_MET,
     /** Stop: the pulls that the plan allows are used up. */
-    BUDGET;
+    BUDGET,
+    /** Stop: the decision runs between the candidates are done. */
+    DECIDED;
 
     public boolean isStop() {
         return compareTo(SETTLED) >= 0;

@@ -1,6 +1,8 @@
 package org.nextpull.advice;
 
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.Optional;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Temperature;
@@ -79,6 +81,32 @@ public sealed interface Reason {
      * @param scatterPercent scatter from pull to pull that the fit works with
      */
     record Ended(Ignition ignition, int pulls, TorqueLeft left, double scatterPercent) implements Reason {}
+
+    /**
+     * Another candidate is fitted for the next pull.
+     *
+     * @param label its label
+     * @param fuel name of its fuel; empty where the plan names none
+     * @param litresTimes litres that it needs for each litre of the fuel before it; empty where that stays or is not known
+     */
+    record ChangeOver(String label, Optional<String> fuel, OptionalDouble litresTimes) implements Reason {}
+
+    /**
+     * A run of a candidate at its own best.
+     *
+     * @param label the candidate
+     * @param run which run of all candidates together, from 1
+     * @param planned how many are planned
+     */
+    record Deciding(String label, int run, int planned) implements Reason {}
+
+    /**
+     * The end of the decision runs.
+     *
+     * @param best the best that is proven, else the reference
+     * @param settled whether each candidate is told from the reference, or shown to be no use
+     */
+    record Decided(String best, boolean settled) implements Reason {}
 
     /**
      * The end of a day on which no pull gave torque.

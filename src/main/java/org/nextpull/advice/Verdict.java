@@ -26,7 +26,7 @@ public record Verdict(
     }
 
     /** The same with another next step, and what that leaves. */
-    Verdict withAdvice(Advice newAdvice) {
+    public Verdict withAdvice(Advice newAdvice) {
         return new Verdict(timing, mixture, map, newAdvice.leave(), newAdvice, findings);
     }
 

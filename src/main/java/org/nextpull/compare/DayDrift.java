@@ -16,7 +16,7 @@ final class DayDrift {
 
     private static final double STRAIGHT_PERCENT = 0.05;
     private static final double BOW_PERCENT = 0.6;
-    private static final double WALK_PERCENT = 0.025;
+    private static final double WALK_PERCENT = 0.035;
     /** Any size: only a warm-up that shows is in the drift at all. */
     private static final double WARM_UP_PERCENT = 3;
     /** Pulls after which the warm-up has fallen to 37 %. */

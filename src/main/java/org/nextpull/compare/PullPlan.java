@@ -26,6 +26,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     public static final int MOST_PULLS = 120;
 
     private static final int HALVINGS = 60;
+    private static final double LARGER = 1.5;
 
     public PullPlan {
         order = List.copyOf(order);
@@ -98,6 +99,20 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
      */
     public static PullPlan of(double scatterPercent, Wish wish, List<String> order) {
         return of(scatterPercent, wish, order, false);
+    }
+
+    /**
+     * The order of decision runs in blocks: the least that fulfils the wish, or where that is out of reach, one for a difference that is
+     * not.
+     *
+     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param labels two or more, all different, the reference first
+     * @param changeOversEach change-overs of each label with the reference, at least 2
+     */
+    public static PullPlan decision(double scatterPercent, Wish wish, List<String> labels, int changeOversEach) {
+        Optional<PullPlan> plan = new BlockPlans(scatterPercent, wish, labels).with(changeOversEach);
+        return plan.orElseGet(() -> decision(
+                scatterPercent, new Wish(LARGER * wish.differencePercent, wish.power), labels, changeOversEach));
     }
 
     /** The same where each change-over has a pull that flushes. */

@@ -2,7 +2,6 @@ package org.nextpull.plan;
 
 import java.util.EnumMap;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
@@ -30,13 +29,12 @@ public record OwnBlend(String name, Recipe recipe) {
      * Given by its elements, as a data sheet does.
      *
      * @param fractions mass fraction of each element
-     * @param density in kg/m3
-     * @param heatingValue lower heating value in J/kg
+     * @param figures what else it says of the fuel, in the unit of each quantity
      */
-    public record Elements(Map<Element, Double> fractions, OptionalDouble density, OptionalDouble heatingValue)
-            implements Recipe {
+    public record Elements(Map<Element, Double> fractions, Map<FuelProperty, Double> figures) implements Recipe {
         public Elements {
             fractions = Map.copyOf(fractions);
+            figures = Map.copyOf(figures);
         }
     }
 
@@ -64,9 +62,7 @@ public record OwnBlend(String name, Recipe recipe) {
         }
         Elements elements = (Elements) recipe;
         Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
-        elements.density().ifPresent(density -> figures.put(FuelProperty.DENSITY, Sourced.exactly(density, SOURCE)));
-        elements.heatingValue()
-                .ifPresent(energy -> figures.put(FuelProperty.LOWER_HEATING_VALUE, Sourced.exactly(energy, SOURCE)));
+        elements.figures().forEach((property, value) -> figures.put(property, Sourced.exactly(value, SOURCE)));
         return BlendRecipe.ofElements(name, elements.fractions(), figures, place);
     }
 }

@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param engine the engine
  * @param fuel the fuel
+ * @param candidates the fuels or parts between which the day decides, the reference first; none where it sweeps one
  * @param dyno the dyno
  * @param air correction and weather
  * @param band the speed range of the answer; logs need it, tables of results do not
@@ -25,6 +26,7 @@ import java.util.Optional;
 public record SweepPlan(
         EngineFacts engine,
         FuelChoice fuel,
+        List<CandidatePlan> candidates,
         DynoFacts dyno,
         AirFacts air,
         Optional<Band> band,
@@ -38,6 +40,7 @@ public record SweepPlan(
         LogFacts log,
         List<WireFacts> wires) {
     public SweepPlan {
+        candidates = List.copyOf(candidates);
         wires = List.copyOf(wires);
     }
 
@@ -46,6 +49,7 @@ public record SweepPlan(
         return new SweepPlan(
                 EngineFacts.defaults(),
                 FuelChoice.defaults(),
+                List.of(),
                 DynoFacts.defaults(),
                 AirFacts.defaults(),
                 Optional.empty(),
@@ -62,7 +66,7 @@ public record SweepPlan(
 
     public SweepPlan withLimits(Limits newLimits) {
         return new SweepPlan(
-                engine, fuel, dyno, air, band, pull, timing, mixture, newLimits, start, sheet, goal, log, wires);
+                engine, fuel, candidates, dyno, air, band, pull, timing, mixture, newLimits, start, sheet, goal, log, wires);
     }
 
     /** The limits that a live channel must watch: those that are set and, where the mixture is swept, lambda. */
@@ -72,6 +76,16 @@ public record SweepPlan(
             watched.add(Limit.LEAN);
         }
         return watched;
+    }
+
+    /** Whether the day finds each candidate's own best and then decides between them. */
+    public boolean decides() {
+        return !candidates.isEmpty() && (timing.isPresent() || mixture.isPresent());
+    }
+
+    /** The candidate of that label. */
+    public Optional<CandidatePlan> candidate(String label) {
+        return candidates.stream().filter(one -> one.label().equals(label)).findFirst();
     }
 
     /** Whether it sweeps something and wants what earlier days taught of it. */

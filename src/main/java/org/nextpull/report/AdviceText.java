@@ -32,6 +32,9 @@ public final class AdviceText {
     /** What to do, in a few words: {@code Next pull: 28.0 deg, lambda 0.870}. */
     public String headline(Advice advice) {
         String setting = advice.setting().map(AdviceText::setting).orElse("");
+        if (advice.reason() instanceof Reason.ChangeOver to && advice.action() != Action.STOP) {
+            return "Change over to \"" + to.label() + "\", then: " + setting;
+        }
         return switch (advice.action()) {
             case PULL -> "Next pull: " + setting;
             case REPEAT -> "Repeat: " + setting;
@@ -145,6 +148,15 @@ public final class AdviceText {
             return limit(advice.code(), reached);
         } else if (reason instanceof Reason.NotWatched missing) {
             return notWatched(missing);
+        } else if (reason instanceof Reason.ChangeOver to) {
+            return changeOver(to);
+        } else if (reason instanceof Reason.Deciding run) {
+            return "Decision run " + run.run() + " of " + run.planned() + ": \"" + run.label()
+                    + "\" at its own best setting, set again as if from new.";
+        } else if (reason instanceof Reason.Decided end) {
+            return "The decision runs are done. "
+                    + (end.settled() ? "" : "Not everything could be told. ")
+                    + "\"" + end.best() + "\" is the best that is proven.";
         } else if (reason instanceof Reason.First first) {
             return MapText.first(first);
         } else if (reason instanceof Reason.Searching search) {
@@ -153,6 +165,19 @@ public final class AdviceText {
             return MapText.ended(advice.code(), end);
         }
         return MapText.nothing(advice.code(), (Reason.Nothing) reason);
+    }
+
+    /** The checklist of a change-over, in the order of the work. */
+    private static String changeOver(Reason.ChangeOver to) {
+        String fuel = to.fuel().map(name -> " (" + name + ")").orElse("");
+        String litres = to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1
+                ? " It takes " + Shown.fixed(to.litresTimes().getAsDouble(), 2)
+                        + " litres for each litre before: multiply the injector duty of the last pull by that, and do not run"
+                        + " where the product passes what the injectors and the pump can give."
+                : "";
+        return "Change over to \"" + to.label() + "\"" + fuel
+                + ": drain, flush, prime, set the fuelling for it, check fuel pressure and leaks, warm to the start window."
+                + litres + " The first pull after it flushes the line and counts for nothing.";
     }
 
     private static String knocked(Reason.Knocked knocked) {

@@ -14,7 +14,11 @@ final class BriefAdvice {
 
     String sentence(Advice advice) {
         Reason reason = advice.reason();
-        if (reason instanceof Reason.LimitReached reached) {
+        if (reason instanceof Reason.ChangeOver to) {
+            return "Change over to \"" + to.label() + "\": drain, flush, prime, warm; the first pull counts for nothing.";
+        } else if (reason instanceof Reason.Deciding || reason instanceof Reason.Decided) {
+            return words.reason(advice);
+        } else if (reason instanceof Reason.LimitReached reached) {
             return limit(advice.code(), reached);
         }
         return reason instanceof Reason.Ended || reason instanceof Reason.Nothing

@@ -29,8 +29,13 @@ public final class CompareWords {
         return both.by(decides);
     }
 
-    /** The verdict on a label. */
+    /** The verdict on a label, and whether it stands. */
     public String verdict(Comparison one) {
+        return standing(one) + (deciding().isFinal() ? "" : " Not final: planned pulls are still to come.");
+    }
+
+    /** The verdict on a label that stands. */
+    public String standing(Comparison one) {
         ComparisonResult result = deciding();
         Quantity quantity = decides == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
         String against = one.label() + " against " + result.reference().label() + ": ";
@@ -38,8 +43,7 @@ public final class CompareWords {
                 + interval(one.difference().interval()) + "), "
                 + plus(one.difference().value())
                 + shown.value(quantity, one.difference().value());
-        String notFinal = result.isFinal() ? "" : " Not final: planned pulls are still to come.";
-        return against + words(one, result.worthPercent()) + " " + difference + "." + notFinal;
+        return against + words(one, result.worthPercent()) + " " + difference + ".";
     }
 
     private static String words(Comparison one, double worth) {

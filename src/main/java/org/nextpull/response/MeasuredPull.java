@@ -140,14 +140,23 @@ public record MeasuredPull(
 
     /** The same pull under another label. */
     public MeasuredPull withLabel(String label) {
+        return fitted(Optional.of(label), setting.fuel());
+    }
+
+    /** The same pull on a fuel of that name. */
+    public MeasuredPull withFuel(String fuel) {
+        return fitted(setting.label(), Optional.of(fuel));
+    }
+
+    private MeasuredPull fitted(Optional<String> label, Optional<String> fuel) {
         Setting labelled = new Setting(
                 setting.advance(),
                 setting.offset(),
                 setting.askedAdvance(),
                 setting.lambda(),
                 setting.askedLambda(),
-                setting.fuel(),
-                Optional.of(label),
+                fuel,
+                label,
                 setting.note());
         return new MeasuredPull(
                 number,

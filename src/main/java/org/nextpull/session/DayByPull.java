@@ -1,10 +1,12 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.nextpull.advice.Verdict;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
@@ -12,12 +14,13 @@ import org.nextpull.response.MeasuredPull;
 public final class DayByPull {
     private final SessionInput input;
     private final MeasuredDay day;
+    private final Map<Deciding.Sweep, Verdict> judged = new HashMap<>();
     private final SessionResult whole;
 
     private DayByPull(SessionInput input, MeasuredDay day) {
         this.input = input;
         this.day = day;
-        this.whole = Session.conclude(input, day);
+        this.whole = Session.conclude(input, day, judged);
     }
 
     /** Reads the logs of a day. */
@@ -60,7 +63,7 @@ public final class DayByPull {
      * @param pulls how many, from 0 to {@link #pulls}
      */
     public SessionResult after(int pulls) {
-        return Session.conclude(input, day.first(pulls));
+        return Session.conclude(input, day.first(pulls), judged);
     }
 
     /** The day after its first pulls with what was said after each of them. */

@@ -1,7 +1,9 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -77,7 +79,8 @@ public final class Session {
     /** The pulls of a day with their curves. */
     static MeasuredDay measure(SessionInput input, List<SourcePulls> sources) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
-        List<MeasuredCurve> measured = new Measuring(input).measure(sources, settings);
+        List<MeasuredCurve> measured =
+                CandidatePulls.of(input.plan(), new Measuring(input).measure(sources, settings));
         List<Finding> findings = new ArrayList<>(settings.findings());
         DayOrder order = DayOrder.of(input, sources, settings);
         findings.addAll(order.findings());
@@ -100,6 +103,15 @@ public final class Session {
 
     /** The result of the pulls that were measured, by the chain's later part. */
     static SessionResult conclude(SessionInput input, MeasuredDay day) {
+        return conclude(input, day, new HashMap<>());
+    }
+
+    /**
+     * The same for one of several states of a day.
+     *
+     * @param judged sweeps of candidates that were judged in other states of it; grows
+     */
+    static SessionResult conclude(SessionInput input, MeasuredDay day, Map<Deciding.Sweep, Verdict> judged) {
         List<SourcePulls> sources = day.sources();
         List<MeasuredCurve> measured = KnockOfDay.heard(input.plan(), day.measured());
         SweepPlan plan = input.plan();
@@ -111,7 +123,17 @@ public final class Session {
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
-        Optional<Verdict> verdict = hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability);
+        Optional<Deciding.Answer> between = hindrance.isEmpty() && plan.decides()
+                ? Optional.of(Deciding.of(
+                        plan,
+                        pulls,
+                        input.next().label(),
+                        (first, next) -> day(
+                                input.withNext(next), first, input.amendments().lifted(), repeatability(plan, first)),
+                        judged))
+                : Optional.empty();
+        Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
+                .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -135,6 +157,7 @@ public final class Session {
                 repeatability,
                 input.experience(),
                 verdict,
+                between.map(Deciding.Answer::day),
                 input.amendments(),
                 findings);
     }

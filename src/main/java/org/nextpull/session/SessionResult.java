@@ -25,6 +25,7 @@ import org.nextpull.scatter.Repeatability;
  * @param repeatability scatter and drift of the day
  * @param experience what earlier days taught and the verdict used
  * @param verdict the fits and the next step; empty when the plan sweeps nothing, or when something hinders it that the findings name
+ * @param candidates how far the day has come between its candidates; empty where the plan has none
  * @param amendments what the operator changed by hand
  * @param findings what is wrong or worth saying, beside that of single pulls
  */
@@ -37,6 +38,7 @@ public record SessionResult(
         Repeatability repeatability,
         Optional<Experience> experience,
         Optional<Verdict> verdict,
+        Optional<CandidateDay> candidates,
         Amendments amendments,
         List<Finding> findings) {
     public SessionResult {

@@ -7,16 +7,19 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Recording;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.BenchPull;
@@ -38,30 +41,30 @@ import org.nextpull.session.SessionResult;
 public final class Practice {
     private static final String NAME = "practice.csv";
 
-    private final RigEngine rig;
+    private final Map<String, RigEngine> rigs;
     private final Bench bench;
+    /** Label of the candidate that is fitted; empty for a plan without any. */
+    private String fitted;
+
     private final List<Samples> parts = new ArrayList<>();
     private final List<Proposal> settings = new ArrayList<>();
     private final Map<Integer, String> struck = new LinkedHashMap<>();
     private SessionResult result;
 
-    private Practice(RigEngine rig) {
-        this.rig = rig;
-        this.bench = rig.bench();
-        this.result = Session.evaluate(SessionInput.of(rig.plan(), List.of(), List.of()));
+    private Practice(Map<String, RigEngine> rigs) {
+        this.rigs = rigs;
+        this.fitted = rigs.keySet().iterator().next();
+        this.bench = rig().bench();
+        this.result = Session.evaluate(SessionInput.of(plan(), List.of(), List.of()));
     }
 
     /** A day with the engine that a plan describes and a seed varies, or the findings that say why there is none. */
     public static Outcome<Practice> start(SweepPlan plan, long seed) {
-        return RigEngine.of(plan, seed).map(Practice::new);
-    }
-
-    static Practice on(RigEngine rig) {
-        return new Practice(rig);
+        return RigEngine.candidates(plan, seed).map(Practice::new);
     }
 
     public SweepPlan plan() {
-        return rig.plan();
+        return rig().plan();
     }
 
     /** All that the day says so far. */
@@ -92,11 +95,14 @@ public final class Practice {
      * @return the day after it, or why the pull was not run: the setting lies outside the plan, or the engine cannot run so
      */
     public Outcome<SessionResult> pull(Proposal setting) {
-        List<Finding> outside = PlanSpan.check(rig.plan(), setting);
+        List<Finding> outside = PlanSpan.check(plan(), setting);
         if (!outside.isEmpty()) {
             return Outcome.failed(outside);
         }
-        return run(setting, Optional.empty()).map(pull -> {
+        if (advice().reason() instanceof Reason.ChangeOver to && rigs.containsKey(to.label())) {
+            fitted = to.label();
+        }
+        return run(setting, words().isEmpty() ? Optional.empty() : Optional.of(fitted)).map(pull -> {
             result = evaluate();
             return result;
         });
@@ -105,7 +111,7 @@ public final class Practice {
     /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
     Outcome<BenchPull> run(Proposal setting, Optional<String> label) {
         Outcome<BenchPull> pulled =
-                bench.pull(rig.benchSetting(setting, label), rig.kit().program());
+                bench.pull(rig(label).benchSetting(setting, label), rig().kit().program());
         pulled.value().ifPresent(pull -> {
             parts.add(pull.samples());
             settings.add(setting);
@@ -130,13 +136,47 @@ public final class Practice {
 
     /** The truth beside what was found. Takes a second or two. */
     public Debrief debrief() {
-        int knocking = (int) parts.stream().filter(this::knocked).count();
-        Optional<Proposal> leave = advice().leave().map(Chosen::setting);
-        return new Debriefing(rig).of(parts.size(), knocking, leave);
+        return debrief(rig(), advice().leave().map(Chosen::setting));
     }
 
+    /** The truth of each candidate beside what its sweep found, by label. */
+    Map<String, Debrief> debriefs() {
+        Map<String, Debrief> all = new LinkedHashMap<>();
+        result.candidates()
+                .ifPresent(day -> day.candidates()
+                        .forEach(state -> all.put(
+                                state.plan().label(),
+                                debrief(
+                                        Objects.requireNonNull(rigs.get(state.plan().label())),
+                                        state.swept().flatMap(Verdict::chosen).map(Chosen::setting)))));
+        return all;
+    }
+
+    private Debrief debrief(RigEngine of, Optional<Proposal> leave) {
+        int knocking = (int) parts.stream().filter(this::knocked).count();
+        return new Debriefing(of).of(parts.size(), knocking, leave);
+    }
+
+    /** The engine on the fuel of what is left, or of what is fitted while the day runs. */
     RigEngine rig() {
-        return rig;
+        String left = advised().filter(Reason.Decided.class::isInstance)
+                .map(reason -> ((Reason.Decided) reason).best())
+                .orElse(fitted);
+        return Objects.requireNonNull(rigs.get(left));
+    }
+
+    /** The engine on the fuel of that candidate; of what is fitted where the label is none. */
+    RigEngine rig(Optional<String> label) {
+        return label.flatMap(name -> Optional.ofNullable(rigs.get(name))).orElseGet(this::rig);
+    }
+
+    private Optional<Reason> advised() {
+        return Optional.ofNullable(result).flatMap(SessionResult::verdict).map(verdict -> verdict.advice().reason());
+    }
+
+    /** The words that the log needs to tell the candidates apart. */
+    List<Role> words() {
+        return plan().decides() ? List.of(Role.LABEL) : List.of();
     }
 
     List<Samples> parts() {
@@ -144,13 +184,13 @@ public final class Practice {
     }
 
     private SessionResult evaluate() {
-        String text = LogText.of(parts, LogDialect.PLAIN, List.of(), List.of());
-        Outcome<Input> read = new LogFiles(rig.plan().log().hints()).read(new Written(text));
+        String text = LogText.of(parts, LogDialect.PLAIN, words(), List.of());
+        Outcome<Input> read = new LogFiles(plan().log().hints()).read(new Written(text));
         List<Recording> recordings = read.value().stream()
                 .filter(Input.Log.class::isInstance)
                 .map(input -> ((Input.Log) input).recording())
                 .toList();
-        SessionInput input = SessionInput.of(rig.plan(), recordings, List.of())
+        SessionInput input = SessionInput.of(plan(), recordings, List.of())
                 .withSettings(asked())
                 .withAmendments(new Amendments(struck, Set.of(), Map.of()));
         return Session.evaluate(input);
@@ -158,7 +198,7 @@ public final class Practice {
 
     private List<AskedSetting> asked() {
         List<AskedSetting> rows = new ArrayList<>();
-        for (int index = 0; rig.needsSettings() && index < settings.size(); index++) {
+        for (int index = 0; rig().needsSettings() && index < settings.size(); index++) {
             Proposal setting = settings.get(index);
             rows.add(new AskedSetting(
                     Optional.empty(),
@@ -176,7 +216,7 @@ public final class Practice {
     }
 
     private boolean knocked(Samples samples) {
-        KnockCount count = new KnockCount(rig);
+        KnockCount count = new KnockCount(rig());
         count.add(samples);
         return count.isHeard();
     }

@@ -1,6 +1,8 @@
 package org.nextpull.simulator;
 
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.nextpull.advice.Proposal;
 import org.nextpull.engine.EngineDesign;
@@ -19,6 +21,8 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.CandidatePlan;
+import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -55,6 +59,27 @@ record RigEngine(
     private static final double[] CORNER_LAMBDAS = {0.72, 1.08};
 
     static Outcome<RigEngine> of(SweepPlan plan, long seed) {
+        return of(plan, seed, plan.fuel());
+    }
+
+    /** The same engine on the same day for each candidate of the plan, on the fuel of that, by label; for a plan without any, on its own. */
+    static Outcome<Map<String, RigEngine>> candidates(SweepPlan plan, long seed) {
+        if (!plan.decides()) {
+            return of(plan, seed).map(rig -> Map.of("", rig));
+        }
+        Outcome<Map<String, RigEngine>> all = Outcome.of(new LinkedHashMap<>());
+        for (CandidatePlan candidate : plan.candidates()) {
+            FuelChoice fuel = new FuelChoice(
+                    candidate.fuel().or(() -> plan.fuel().blend()), plan.fuel().own());
+            all = all.then(rigs -> of(plan, seed, fuel).map(rig -> {
+                rigs.put(candidate.label(), rig);
+                return rigs;
+            }));
+        }
+        return all;
+    }
+
+    private static Outcome<RigEngine> of(SweepPlan plan, long seed, FuelChoice choice) {
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
             return Outcome.failed(Finding.error(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -66,7 +91,7 @@ record RigEngine(
         Variety variety = new Variety(seed);
         EngineDesign design = variety.vary(PlanDesign.of(plan.engine(), band));
         Outcome<EngineFuel> listed =
-                plan.fuel().inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
+                choice.inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
         return RigKit.of(plan, band).then(kit -> {
             List<Finding> unlikely =
                     PlanSize.check(design, kit, startLambda(plan).value());

@@ -3,6 +3,7 @@ package org.nextpull.simulator;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
@@ -152,7 +153,7 @@ public final class ServedEngine {
 
     /** The same as text in TOML. */
     public String truth() {
-        return DayTruth.text(rig, debrief());
+        return DayTruth.text(rig, debrief(), Map.of());
     }
 
     private void run() {

@@ -28,14 +28,15 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
 
     /** A day whose settings are those of the advice, until it stops. */
     public static Outcome<WrittenDay> following(Order order, Consumer<Proposal> progress) {
-        return RigEngine.of(order.plan(), order.seed()).then(rig -> following(rig, order.dialect(), progress));
+        return Practice.start(order.plan(), order.seed()).then(day -> following(day, order.dialect(), progress));
     }
 
-    /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan. */
-    public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
-        return RigEngine.of(order.plan(), order.seed()).then(rig -> {
-            Practice practice = Practice.on(rig);
+    /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan or of the candidate. */
+    public static Outcome<WrittenDay> of(
+            Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
+        return Practice.start(order.plan(), order.seed()).then(practice -> {
             for (AskedSetting row : settings) {
+                RigEngine rig = practice.rig(row.label());
                 Optional<String> other =
                         row.fuel().filter(fuel -> !fuel.equals(rig.fuel().name()));
                 if (other.isPresent()) {
@@ -61,9 +62,9 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
         });
     }
 
-    private static Outcome<WrittenDay> following(RigEngine rig, LogDialect dialect, Consumer<Proposal> progress) {
-        Practice practice = Practice.on(rig);
-        while (practice.advice().action() != Action.STOP && practice.pulls() < PATIENCE) {
+    private static Outcome<WrittenDay> following(Practice practice, LogDialect dialect, Consumer<Proposal> progress) {
+        int patience = PATIENCE * Math.max(1, practice.plan().candidates().size());
+        while (practice.advice().action() != Action.STOP && practice.pulls() < patience) {
             Proposal setting = practice.advice().setting().orElseThrow();
             List<Finding> wrong = practice.pull(setting).findings();
             if (!wrong.isEmpty()) {
@@ -71,7 +72,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
             }
             progress.accept(setting);
         }
-        return Outcome.of(written(practice, dialect, List.of()));
+        return Outcome.of(written(practice, dialect, practice.words()));
     }
 
     private static WrittenDay written(Practice practice, LogDialect dialect, List<Role> words) {
@@ -81,7 +82,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
                 dialect,
                 words,
                 List.of(LogText.INVENTED, rig.engine().design().name() + ", seed " + rig.seed()));
-        String truth = DayTruth.text(rig, practice.debrief());
+        String truth = DayTruth.text(rig, practice.debrief(), practice.debriefs());
         Optional<String> settings = rig.needsSettings() ? Optional.of(settings(practice.settings())) : Optional.empty();
         return new WrittenDay(log, truth, settings, practice.pulls());
     }

@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -48,6 +49,9 @@ class AdviceTextTest {
             case EXPLORE -> searching(Ignition.OFFSET, PullPurpose.EXPLORE);
             case CLIMB_MIXTURE, BRACKET_MIXTURE, RICH_STEP -> searching(Ignition.STANDING, PullPurpose.EXPLORE);
             case CONFIRM -> searching(Ignition.FLAT, PullPurpose.PROVE);
+            case CHANGE_OVER -> new Reason.ChangeOver("alcohol", Optional.of("e85"), OptionalDouble.of(1.37));
+            case DECIDE -> new Reason.Deciding("alcohol", 3, 12);
+            case DECIDED -> new Reason.Decided("alcohol", true);
             case OUT_OF_WINDOW ->
                 new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
             case NOT_WATCHED -> new Reason.NotWatched(List.of(Limit.EXHAUST, Limit.FUEL_PRESSURE), true);

@@ -6,13 +6,14 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.stream.Stream;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Element;
+import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.OwnBlend;
 import org.nextpull.plan.OwnBlend.Elements;
@@ -38,6 +39,16 @@ final class BlendTables {
     private static final PlanKey<Double> ENERGY = PlanKey.of(
                     "energy_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new Range(1, 150)))
             .said("Heating value", "Lower heating value in MJ/kg.");
+    private static final PlanKey<Double> LATENT = PlanKey.of(
+                    "latent_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new Range(0.01, 3)))
+            .said("Heat of evaporation", "What evaporates a kilogram, in MJ/kg; cools the charge.");
+    private static final PlanKey<Double> OCTANE = PlanKey.of("research_octane", KeyFormat.number(new Range(0, 140)))
+            .said("Research octane", "Only the model engine asks this.");
+    private static final Map<FuelProperty, PlanKey<Double>> FIGURES = Map.of(
+            FuelProperty.DENSITY, DENSITY,
+            FuelProperty.LOWER_HEATING_VALUE, ENERGY,
+            FuelProperty.LATENT_HEAT, LATENT,
+            FuelProperty.RESEARCH_OCTANE, OCTANE);
     private static final PlanKey<Map<String, Double>> OF = PlanKey.of("of", KeyFormat.fractions())
             .said("Mixed from", "What it is mixed from: `{ ethanol = 0.3, e10 = 0.7 }`.");
     private static final PlanKey<ShareBy> BY = PlanKey.of("by", KeyFormat.word(ShareBy.class))
@@ -71,14 +82,17 @@ final class BlendTables {
                             .flatMap(found ->
                                     Optional.ofNullable(found.fractions().get(element))));
         }
-        return table.maybe(DENSITY, blend -> elements(blend).flatMap(found -> boxed(found.density())))
-                .maybe(ENERGY, blend -> elements(blend).flatMap(found -> boxed(found.heatingValue())))
+        return table.maybe(DENSITY, figure(FuelProperty.DENSITY))
+                .maybe(ENERGY, figure(FuelProperty.LOWER_HEATING_VALUE))
+                .maybe(LATENT, figure(FuelProperty.LATENT_HEAT))
+                .maybe(OCTANE, figure(FuelProperty.RESEARCH_OCTANE))
                 .maybe(OF, blend -> mixed(blend).map(Mixed::fractions))
                 .maybe(BY, blend -> mixed(blend).map(Mixed::by));
     }
 
-    private static Optional<Double> boxed(OptionalDouble number) {
-        return number.stream().boxed().findFirst();
+    private static Function<OwnBlend, Optional<Double>> figure(FuelProperty property) {
+        return blend -> elements(blend)
+                .flatMap(found -> Optional.ofNullable(found.figures().get(property)));
     }
 
     private static Optional<Elements> elements(OwnBlend blend) {
@@ -142,7 +156,7 @@ final class BlendTables {
         if (!table.has(OF)) {
             return fromElements(table, elements);
         }
-        Stream.concat(Stream.of(Element.values()).map(BlendTables::key), Stream.of(DENSITY, ENERGY))
+        Stream.concat(Stream.of(Element.values()).map(BlendTables::key), FIGURES.values().stream())
                 .filter(table::has)
                 .forEach(key ->
                         table.problems().conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(key), table.spot(OF)));
@@ -154,7 +168,9 @@ final class BlendTables {
         for (Element element : Element.values()) {
             table.find(key(element)).ifPresent(present -> fractions.put(element, present));
         }
-        return new Elements(fractions, table.number(DENSITY), table.number(ENERGY));
+        Map<FuelProperty, Double> figures = new EnumMap<>(FuelProperty.class);
+        FIGURES.forEach((property, key) -> table.find(key).ifPresent(present -> figures.put(property, present)));
+        return new Elements(fractions, figures);
     }
 
     private static Optional<OwnBlend.Recipe> fromElements(TableReader table, Elements elements) {

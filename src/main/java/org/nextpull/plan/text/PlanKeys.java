@@ -12,6 +12,7 @@ public final class PlanKeys {
             EngineTable.TABLE,
             FuelTable.TABLE,
             BlendTables.TABLE,
+            CandidateTables.TABLE,
             DynoTable.TABLE,
             AirTable.TABLE,
             BandTable.TABLE,

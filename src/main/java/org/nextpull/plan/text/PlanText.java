@@ -11,6 +11,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.SweepPlan;
 import org.tomlj.Toml;
 import org.tomlj.TomlParseResult;
@@ -93,9 +94,11 @@ public final class PlanText {
     }
 
     private static SweepPlan plan(PlanTables tables) {
+        FuelChoice fuels = FuelTable.read(tables.fuel(), tables.blends());
         return new SweepPlan(
                 EngineTable.read(tables.engine()),
-                FuelTable.read(tables.fuel(), tables.blends()),
+                fuels,
+                CandidateTables.read(tables.candidates(), fuels),
                 DynoTable.read(tables.dyno()),
                 AirTable.read(tables.air()),
                 BandTable.read(tables.band()),

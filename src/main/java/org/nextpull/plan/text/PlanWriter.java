@@ -12,6 +12,7 @@ public final class PlanWriter {
         String text = EngineTable.TABLE.write(plan.engine())
                 + FuelTable.TABLE.write(plan.fuel())
                 + all(BlendTables.TABLE, plan.fuel().own())
+                + all(CandidateTables.TABLE, plan.candidates())
                 + DynoTable.TABLE.write(plan.dyno())
                 + AirTable.TABLE.write(plan.air())
                 + all(BandTable.TABLE, plan.band().stream().toList())

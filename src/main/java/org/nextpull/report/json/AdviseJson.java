@@ -62,6 +62,7 @@ public final class AdviseJson {
                 result.repeatability().drift().map(Drift::percentPerPull),
                 4);
         verdict(document, result);
+        CandidateJson.put(document, result);
         List<Finding> all = result.foundOfDay();
         if (result.isWithoutAnswer()) {
             findings.putError(document, all);

@@ -60,6 +60,9 @@ public final class AdviseText {
                 .ifPresent(verdict -> text.append(heard(result, verdict.advice()))
                         .append(next(verdict))
                         .append('\n'));
+        result.candidates()
+                .ifPresent(day -> text.append(
+                        new CandidateText(shown).text(day, result.plan().goal().response())));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
         text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
         if (!result.isWithoutAnswer()) {

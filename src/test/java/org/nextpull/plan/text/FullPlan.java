@@ -27,6 +27,17 @@ final class FullPlan {
             oxygen = 0.065
             density_kg_l = 0.745
             energy_mj_kg = 41.2
+            latent_mj_kg = 0.36
+            research_octane = 102
+
+            [[candidate]]
+            label = "tank"
+            note = "what is in it now"
+            price_per_l = 1.75
+
+            [[candidate]]
+            label = "blended"
+            fuel = "data sheet"
 
             [dyno]
             kind = "chassis-brake"

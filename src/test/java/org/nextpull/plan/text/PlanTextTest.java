@@ -16,8 +16,10 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
 import org.nextpull.fuel.Element;
+import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.Goal;
@@ -112,8 +114,17 @@ class PlanTextTest {
                                 "data sheet",
                                 new Elements(
                                         Map.of(Element.CARBON, 0.81, Element.HYDROGEN, 0.125, Element.OXYGEN, 0.065),
-                                        OptionalDouble.of(745),
-                                        OptionalDouble.of(41.2e6))));
+                                        Map.of(
+                                                FuelProperty.DENSITY, 745.0,
+                                                FuelProperty.LOWER_HEATING_VALUE, 41.2e6,
+                                                FuelProperty.LATENT_HEAT, 0.36e6,
+                                                FuelProperty.RESEARCH_OCTANE, 102.0))));
+        assertThat(plan.candidates())
+                .containsExactly(
+                        new CandidatePlan(
+                                "tank", Optional.empty(), Optional.of("what is in it now"), OptionalDouble.of(1.75)),
+                        new CandidatePlan(
+                                "blended", Optional.of("data sheet"), Optional.empty(), OptionalDouble.empty()));
         assertThat(plan.dyno().kind()).isEqualTo(DynoFacts.Kind.CHASSIS_BRAKE);
         assertThat(plan.dyno().torqueAt()).isEqualTo(DynoFacts.Shaft.ROLLER);
         assertThat(plan.dyno().inertia().engineSideKgM2()).hasValue(0.22);
