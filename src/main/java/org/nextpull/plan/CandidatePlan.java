@@ -11,5 +11,4 @@ import java.util.OptionalDouble;
  * @param note the operator's words, such as what is fitted
  * @param pricePerLitre what a litre of its fuel costs, in any currency that is one for all
  */
-public record CandidatePlan(
-        String label, Optional<String> fuel, Optional<String> note, OptionalDouble pricePerLitre) {}
+public record CandidatePlan(String label, Optional<String> fuel, Optional<String> note, OptionalDouble pricePerLitre) {}

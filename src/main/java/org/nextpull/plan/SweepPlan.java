@@ -66,7 +66,21 @@ public record SweepPlan(
 
     public SweepPlan withLimits(Limits newLimits) {
         return new SweepPlan(
-                engine, fuel, candidates, dyno, air, band, pull, timing, mixture, newLimits, start, sheet, goal, log, wires);
+                engine,
+                fuel,
+                candidates,
+                dyno,
+                air,
+                band,
+                pull,
+                timing,
+                mixture,
+                newLimits,
+                start,
+                sheet,
+                goal,
+                log,
+                wires);
     }
 
     /** The limits that a live channel must watch: those that are set and, where the mixture is swept, lambda. */

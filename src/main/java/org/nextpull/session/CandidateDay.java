@@ -8,8 +8,8 @@ import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
-import org.nextpull.plan.Goal;
 import org.nextpull.plan.CandidatePlan;
+import org.nextpull.plan.Goal;
 
 /**
  * How far a day has come that decides between candidates, and what it says of them.

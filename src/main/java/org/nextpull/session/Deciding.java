@@ -158,7 +158,8 @@ final class Deciding {
 
     private NextConfiguration fitted(CandidatePlan candidate) {
         return new NextConfiguration(
-                Optional.of(candidate.label()), candidate.fuel().or(() -> plan.fuel().blend()));
+                Optional.of(candidate.label()),
+                candidate.fuel().or(() -> plan.fuel().blend()));
     }
 
     private boolean isFitted(CandidatePlan candidate) {
@@ -192,16 +193,17 @@ final class Deciding {
 
     private Reason changeOver(CandidatePlan to) {
         Optional<Fuel> before = plan.candidate(fittedNow()).flatMap(this::fuel);
-        OptionalDouble litres = fuel(to)
-                .flatMap(now -> before.filter(last -> !last.name().equals(now.name()))
-                        .flatMap(last -> FuelSwap.atBestPower(now, last)))
+        OptionalDouble litres = fuel(to).flatMap(
+                        now -> before.filter(last -> !last.name().equals(now.name()))
+                                .flatMap(last -> FuelSwap.atBestPower(now, last)))
                 .map(swap -> swap.flow().volumeRatio())
                 .orElse(OptionalDouble.empty());
         return new Reason.ChangeOver(to.label(), to.fuel().or(() -> plan.fuel().blend()), litres);
     }
 
     private Optional<Fuel> fuel(CandidatePlan candidate) {
-        return candidate.fuel()
+        return candidate
+                .fuel()
                 .or(() -> plan.fuel().blend())
                 .flatMap(name -> plan.fuel()
                         .blends()
@@ -226,7 +228,8 @@ final class Deciding {
             looks = further.get().looks();
             told = compared(runs.subList(0, Math.min(order.size(), runs.size())), looks);
         }
-        boolean decided = runs.size() >= order.size() || told.filter(this::isTold).isPresent();
+        boolean decided =
+                runs.size() >= order.size() || told.filter(this::isTold).isPresent();
         Verdict next = decided ? ends(told) : runs(order.get(runs.size()), order.size(), runs.size());
         return new Answer(next, day(order, Math.min(runs.size(), order.size()), told, decided));
     }
@@ -239,7 +242,8 @@ final class Deciding {
     private List<String> planned() {
         Repeatability known = Session.repeatability(plan, pulls.subList(0, sweeps));
         double scatter = known.scatter().map(Scatter::percent).orElse(USUAL_SCATTER_PERCENT);
-        List<String> labels = plan.candidates().stream().map(CandidatePlan::label).toList();
+        List<String> labels =
+                plan.candidates().stream().map(CandidatePlan::label).toList();
         List<String> order = new ArrayList<>(PullPlan.decision(
                         Math.max(LEAST_SCATTER_PERCENT, scatter),
                         new PullPlan.Wish(plan.goal().worthPercent(), POWER),
@@ -325,10 +329,11 @@ final class Deciding {
 
     /** The candidate's fuel at the mixture that its sweep chose, or at that which commonly is best on it. */
     private Optional<FuelDose> dose(CandidatePlan candidate) {
-        return fuel(candidate).map(fuel -> Optional.ofNullable(swept.get(candidate.label()))
-                .flatMap(Verdict::chosen)
-                .flatMap(chosen -> chosen.setting().lambda())
-                .map(lambda -> new FuelDose(fuel, lambda))
-                .orElseGet(() -> FuelDose.atBestPower(fuel)));
+        return fuel(candidate)
+                .map(fuel -> Optional.ofNullable(swept.get(candidate.label()))
+                        .flatMap(Verdict::chosen)
+                        .flatMap(chosen -> chosen.setting().lambda())
+                        .map(lambda -> new FuelDose(fuel, lambda))
+                        .orElseGet(() -> FuelDose.atBestPower(fuel)));
     }
 }

@@ -79,8 +79,7 @@ public final class Session {
     /** The pulls of a day with their curves. */
     static MeasuredDay measure(SessionInput input, List<SourcePulls> sources) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
-        List<MeasuredCurve> measured =
-                CandidatePulls.of(input.plan(), new Measuring(input).measure(sources, settings));
+        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), new Measuring(input).measure(sources, settings));
         List<Finding> findings = new ArrayList<>(settings.findings());
         DayOrder order = DayOrder.of(input, sources, settings);
         findings.addAll(order.findings());

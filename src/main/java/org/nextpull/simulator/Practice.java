@@ -102,10 +102,11 @@ public final class Practice {
         if (advice().reason() instanceof Reason.ChangeOver to && rigs.containsKey(to.label())) {
             fitted = to.label();
         }
-        return run(setting, words().isEmpty() ? Optional.empty() : Optional.of(fitted)).map(pull -> {
-            result = evaluate();
-            return result;
-        });
+        return run(setting, words().isEmpty() ? Optional.empty() : Optional.of(fitted))
+                .map(pull -> {
+                    result = evaluate();
+                    return result;
+                });
     }
 
     /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
@@ -147,7 +148,8 @@ public final class Practice {
                         .forEach(state -> all.put(
                                 state.plan().label(),
                                 debrief(
-                                        Objects.requireNonNull(rigs.get(state.plan().label())),
+                                        Objects.requireNonNull(
+                                                rigs.get(state.plan().label())),
                                         state.swept().flatMap(Verdict::chosen).map(Chosen::setting)))));
         return all;
     }
@@ -159,7 +161,8 @@ public final class Practice {
 
     /** The engine on the fuel of what is left, or of what is fitted while the day runs. */
     RigEngine rig() {
-        String left = advised().filter(Reason.Decided.class::isInstance)
+        String left = advised()
+                .filter(Reason.Decided.class::isInstance)
                 .map(reason -> ((Reason.Decided) reason).best())
                 .orElse(fitted);
         return Objects.requireNonNull(rigs.get(left));
@@ -171,7 +174,9 @@ public final class Practice {
     }
 
     private Optional<Reason> advised() {
-        return Optional.ofNullable(result).flatMap(SessionResult::verdict).map(verdict -> verdict.advice().reason());
+        return Optional.ofNullable(result)
+                .flatMap(SessionResult::verdict)
+                .map(verdict -> verdict.advice().reason());
     }
 
     /** The words that the log needs to tell the candidates apart. */

@@ -32,8 +32,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     }
 
     /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan or of the candidate. */
-    public static Outcome<WrittenDay> of(
-            Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
+    public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
         return Practice.start(order.plan(), order.seed()).then(practice -> {
             for (AskedSetting row : settings) {
                 RigEngine rig = practice.rig(row.label());

@@ -118,14 +118,19 @@ class CandidateDayTest {
                 .filter(pull -> pull.standing() == PullStatus.THROWN_AWAY)
                 .toList();
         assertThat(flushing)
-                .hasSize((int) codes.stream().filter(code -> code == AdviceCode.CHANGE_OVER).count())
-                .allSatisfy(pull -> assertThat(pull.findings())
-                        .extracting(Finding::code)
-                        .contains(FindingCode.PULL_FLUSHES));
+                .hasSize((int) codes.stream()
+                        .filter(code -> code == AdviceCode.CHANGE_OVER)
+                        .count())
+                .allSatisfy(pull ->
+                        assertThat(pull.findings()).extracting(Finding::code).contains(FindingCode.PULL_FLUSHES));
         assertThat(day.pulls().get(0).setting().fuel()).contains("e10");
         assertThat(flushing.get(0).setting().fuel()).contains("e85");
 
-        Comparison gain = answer.comparison().orElseThrow().by(Goal.Response.TORQUE).of("alcohol").orElseThrow();
+        Comparison gain = answer.comparison()
+                .orElseThrow()
+                .by(Goal.Response.TORQUE)
+                .of("alcohol")
+                .orElseThrow();
         assertThat(gain.verdict()).isEqualTo(ComparisonVerdict.MORE);
         assertThat(GAIN_PERCENT)
                 .isBetween(
@@ -134,7 +139,14 @@ class CandidateDayTest {
         assertThat(answer.isDecided()).isTrue();
         assertThat(answer.done()).isBetween(4, answer.order().size());
         // the least good advance is some 2 deg below each peak
-        assertThat(day.verdict().orElseThrow().chosen().orElseThrow().setting().advance().orElseThrow().deg())
+        assertThat(day.verdict()
+                        .orElseThrow()
+                        .chosen()
+                        .orElseThrow()
+                        .setting()
+                        .advance()
+                        .orElseThrow()
+                        .deg())
                 .isBetween(27.0, 32.0);
         isDearerInLitres(answer);
         aDayByPullSaysTheSame(day);
@@ -150,7 +162,8 @@ class CandidateDayTest {
         assertThat(used.volume().orElseThrow()).isBetween(1 / 0.83, 1.05 / 0.73);
         assertThat(used.cost().orElseThrow()).isEqualTo(used.volume().orElseThrow() / 2);
         assertThat(used.energy().orElseThrow()).isBetween(0.95, 1.05);
-        assertThat(answer.consumption(answer.candidates().get(0), Goal.Response.TORQUE)).isEmpty();
+        assertThat(answer.consumption(answer.candidates().get(0), Goal.Response.TORQUE))
+                .isEmpty();
     }
 
     /** After each pull it says what was said live. */

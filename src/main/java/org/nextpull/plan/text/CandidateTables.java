@@ -24,7 +24,9 @@ final class CandidateTables {
     private static final PlanKey<String> NOTE =
             PlanKey.of("note", KeyFormat.text()).said("Note", "What is fitted, in your words.");
     private static final PlanKey<Double> PRICE = PlanKey.of("price_per_l", KeyFormat.number(new Range(0, 100_000)))
-            .said("Price", "What a litre of its fuel costs, in one currency for all; the answer then says what the fuel costs.");
+            .said(
+                    "Price",
+                    "What a litre of its fuel costs, in one currency for all; the answer then says what the fuel costs.");
 
     static final PlanTable<CandidatePlan> TABLE = PlanTable.<CandidatePlan>of(
                     "candidate",
@@ -52,11 +54,13 @@ final class CandidateTables {
             if (label.isPresent() && !labels.add(label.get())) {
                 table.problems().error(FindingCode.PLAN_NAME_TWICE, table.spot(LABEL));
             }
-            label.ifPresent(name ->
-                    candidates.add(new CandidatePlan(name, fuel, table.find(NOTE), table.number(PRICE))));
+            label.ifPresent(
+                    name -> candidates.add(new CandidatePlan(name, fuel, table.find(NOTE), table.number(PRICE))));
         }
         if (tables.size() == 1) {
-            tables.get(0).problems().error(FindingCode.PLAN_ONE_CANDIDATE, tables.get(0).spot());
+            tables.get(0)
+                    .problems()
+                    .error(FindingCode.PLAN_ONE_CANDIDATE, tables.get(0).spot());
         }
         return candidates;
     }

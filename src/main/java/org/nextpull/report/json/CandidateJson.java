@@ -44,12 +44,25 @@ final class CandidateJson {
                     "advance_deg",
                     chosen.flatMap(found -> found.setting().advance()).map(value -> value.deg()),
                     2);
-            Json.put(one, "lambda", chosen.flatMap(found -> found.setting().lambda()).map(Lambda::value), 4);
+            Json.put(
+                    one,
+                    "lambda",
+                    chosen.flatMap(found -> found.setting().lambda()).map(Lambda::value),
+                    4);
             Json.putText(one, "by", chosen.map(found -> found.by().id()));
-            Optional<Comparison> gain = told.flatMap(found -> found.of(state.plan().label()));
+            Optional<Comparison> gain =
+                    told.flatMap(found -> found.of(state.plan().label()));
             Json.put(one, "gain_percent", gain.map(found -> found.difference().percent()), 4);
-            Json.put(one, "low_percent", gain.map(found -> found.difference().interval().low()), 4);
-            Json.put(one, "high_percent", gain.map(found -> found.difference().interval().high()), 4);
+            Json.put(
+                    one,
+                    "low_percent",
+                    gain.map(found -> found.difference().interval().low()),
+                    4);
+            Json.put(
+                    one,
+                    "high_percent",
+                    gain.map(found -> found.difference().interval().high()),
+                    4);
             Json.putText(one, "verdict", gain.map(found -> found.verdict().id()));
             consumption(one, day.consumption(state, response));
         }

@@ -26,7 +26,10 @@ final class CandidateText {
         if (!day.isDeciding()) {
             return text.append('\n').toString();
         }
-        text.append("Decision runs: ").append(day.done()).append(" of ").append(day.order().size());
+        text.append("Decision runs: ")
+                .append(day.done())
+                .append(" of ")
+                .append(day.order().size());
         text.append(", in the order ").append(String.join(" ", day.order())).append(".\n");
         day.comparison().ifPresent(told -> text.append(verdicts(told, day.isDecided(), response)));
         text.append(consumptions(day, response));
@@ -37,8 +40,8 @@ final class CandidateText {
         TextTable table = new TextTable("candidate", "fuel", "setting", "decided by", "gain %", "from", "to");
         for (CandidateDay.State state : day.candidates()) {
             Optional<Chosen> chosen = state.swept().flatMap(Verdict::chosen);
-            Optional<Comparison> gain =
-                    day.comparison().flatMap(told -> told.by(response).of(state.plan().label()));
+            Optional<Comparison> gain = day.comparison()
+                    .flatMap(told -> told.by(response).of(state.plan().label()));
             table.row(
                     state.plan().label(),
                     state.plan().fuel().orElse("-"),
@@ -46,9 +49,11 @@ final class CandidateText {
                     chosen.map(found -> found.by().id()).orElse("-"),
                     gain.map(one -> CompareWords.signed(one.difference().percent()))
                             .orElse("-"),
-                    gain.map(one -> CompareWords.signed(one.difference().interval().low()))
+                    gain.map(one -> CompareWords.signed(
+                                    one.difference().interval().low()))
                             .orElse("-"),
-                    gain.map(one -> CompareWords.signed(one.difference().interval().high()))
+                    gain.map(one -> CompareWords.signed(
+                                    one.difference().interval().high()))
                             .orElse("-"));
         }
         return table.text();
@@ -68,16 +73,17 @@ final class CandidateText {
     private static String consumptions(CandidateDay day, Goal.Response response) {
         StringBuilder text = new StringBuilder();
         for (CandidateDay.State state : day.candidates()) {
-            day.consumption(state, response).ifPresent(used -> text.append("The same power takes of ")
-                    .append(state.plan().label())
-                    .append(' ')
-                    .append(Shown.fixed(used.mass(), 2))
-                    .append(" times the mass of ")
-                    .append(day.reference().label())
-                    .append(times(used.volume(), ", ", " times the volume"))
-                    .append(times(used.energy(), ", ", " times the energy"))
-                    .append(times(used.cost(), ", and costs ", " times as much an hour"))
-                    .append(".\n"));
+            day.consumption(state, response)
+                    .ifPresent(used -> text.append("The same power takes of ")
+                            .append(state.plan().label())
+                            .append(' ')
+                            .append(Shown.fixed(used.mass(), 2))
+                            .append(" times the mass of ")
+                            .append(day.reference().label())
+                            .append(times(used.volume(), ", ", " times the volume"))
+                            .append(times(used.energy(), ", ", " times the energy"))
+                            .append(times(used.cost(), ", and costs ", " times as much an hour"))
+                            .append(".\n"));
         }
         return text.toString();
     }
