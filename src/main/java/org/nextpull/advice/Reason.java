@@ -1,8 +1,8 @@
 package org.nextpull.advice;
 
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Temperature;

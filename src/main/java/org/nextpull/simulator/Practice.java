@@ -63,6 +63,11 @@ public final class Practice {
         return RigEngine.candidates(plan, seed).map(Practice::new);
     }
 
+    /** A day with one engine on one fuel. */
+    static Practice on(RigEngine rig) {
+        return new Practice(Map.of("", rig));
+    }
+
     public SweepPlan plan() {
         return rig().plan();
     }
