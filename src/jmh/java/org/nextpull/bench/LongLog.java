@@ -88,10 +88,4 @@ final class LongLog {
         }
         line[length++] = ',';
     }
-
-    public static void main(String[] args) throws IOException {
-        int pulls = new LongLog(Integer.parseInt(args[3]))
-                .write(Path.of(args[0]), Long.parseLong(args[1]), Integer.parseInt(args[2]));
-        System.out.println(pulls);
-    }
 }

@@ -1,0 +1,158 @@
+package org.nextpull.bench;
+
+import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
+import de.siegmar.fastcsv.reader.CsvReader;
+import java.io.File;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.sql.Connection;
+import java.sql.DriverManager;
+import java.sql.ResultSet;
+import java.sql.SQLException;
+import java.sql.Statement;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+
+/**
+ * Reads one generated log in turn with {@code cat}, the CSV library that only cuts fields, an analytical database over JDBC, and this
+ * program, each as a process of its own, and prints time, processor time, memory and how many times as long as this program each took. The
+ * ratios of one run can be compared; the times of two runs cannot.
+ */
+public final class LogBench {
+    private static final int SECONDS_APART = 55;
+
+    private LogBench() {}
+
+    /** One process that ended. */
+    private record Ended(String name, double seconds, double processorSeconds, long residentKb) {}
+
+    /**
+     * Runs the bench.
+     *
+     * @param args megabytes of the log, and the least number of its pulls
+     */
+    public static void main(String[] args) throws IOException, InterruptedException, SQLException {
+        if (args.length == 2 && args[0].equals("tokens")) {
+            tokens(Path.of(args[1]));
+        } else if (args.length == 2 && args[0].equals("database")) {
+            database(args[1]);
+        } else {
+            bench(args.length > 0 ? Long.parseLong(args[0]) : 200, args.length > 1 ? Integer.parseInt(args[1]) : 1);
+        }
+    }
+
+    private static void bench(long megabytes, int leastPulls) throws IOException, InterruptedException {
+        Path log = Files.createTempFile("nextpull-bench", ".csv");
+        try {
+            int pulls = new LongLog(leastPulls > 1 ? 15 : SECONDS_APART).write(log, megabytes * 1_000_000, leastPulls);
+            System.out.printf(
+                    Locale.ROOT, "%d MB, 14 channels at 100 Hz, %d pulls%n%n", Files.size(log) / 1_000_000, pulls);
+            String file = log.toString();
+            List<Ended> all = new ArrayList<>();
+            all.add(run("cat", List.of("cat", file)));
+            all.add(run("the CSV library cutting fields", java(List.of(), LogBench.class.getName(), "tokens", file)));
+            all.add(run(
+                    "DuckDB over JDBC, averages by pull", java(List.of(), LogBench.class.getName(), "database", file)));
+            all.add(run(
+                    "inspect, heap of 64 MB",
+                    java(List.of("-Xmx64m", "-XX:+UseSerialGC"), "org.nextpull.cli.Main", "inspect", file)));
+            double own = all.get(all.size() - 1).seconds();
+            System.out.println("| what | time | processor time | memory | times of inspect |\n|---|---|---|---|---|");
+            all.forEach(one -> System.out.printf(
+                    Locale.ROOT,
+                    "| %s | %.2f s | %.2f s | %d MB | %.2f |%n",
+                    one.name(),
+                    one.seconds(),
+                    one.processorSeconds(),
+                    one.residentKb() / 1000,
+                    one.seconds() / own));
+        } finally {
+            Files.delete(log);
+        }
+    }
+
+    private static List<String> java(List<String> options, String main, String... args) {
+        List<String> line = new ArrayList<>();
+        line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        line.addAll(options);
+        line.addAll(List.of("-cp", System.getProperty("java.class.path"), main));
+        line.addAll(List.of(args));
+        return line;
+    }
+
+    private static Ended run(String name, List<String> line) throws IOException, InterruptedException {
+        long started = System.nanoTime();
+        Process process = new ProcessBuilder(line)
+                .redirectOutput(new File("/dev/null"))
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start();
+        double processor = 0;
+        long resident = 0;
+        while (process.isAlive()) {
+            processor =
+                    process.info().totalCpuDuration().map(Duration::toMillis).orElse(0L) / 1e3;
+            resident = Math.max(resident, residentKb(process.pid()));
+            Thread.sleep(5);
+        }
+        double seconds = (System.nanoTime() - started) / 1e9;
+        if (process.exitValue() != 0) {
+            throw new IOException(name + " ended with " + process.exitValue());
+        }
+        return new Ended(name, seconds, processor, resident);
+    }
+
+    private static long residentKb(long pid) {
+        try {
+            return Files.readAllLines(Path.of("/proc/" + pid + "/status")).stream()
+                    .filter(line -> line.startsWith("VmHWM:"))
+                    .mapToLong(line -> Long.parseLong(line.replaceAll("\\D", "")))
+                    .findFirst()
+                    .orElse(0);
+        } catch (IOException ended) {
+            return 0;
+        }
+    }
+
+    private static void tokens(Path file) throws IOException {
+        Counting counting = new Counting();
+        try (CsvReader<Long> reader = CsvReader.builder().build(counting, file)) {
+            reader.forEach(row -> {});
+        }
+        System.out.println(counting.characters);
+    }
+
+    /** Looks at no field but for its length. */
+    private static final class Counting extends AbstractBaseCsvCallbackHandler<Long> {
+        private long characters;
+
+        @Override
+        protected void handleField(int index, char[] buffer, int offset, int length, boolean quoted) {
+            characters += length;
+        }
+
+        @Override
+        protected Long buildRecord() {
+            return characters;
+        }
+    }
+
+    private static void database(String file) throws SQLException {
+        try (Connection connection = DriverManager.getConnection("jdbc:duckdb:");
+                Statement statement = connection.createStatement()) {
+            statement.execute("set threads = 2");
+            try (ResultSet rows = statement.executeQuery("select floor(\"Time [s]\" / " + SECONDS_APART
+                    + ") as pull, avg(\"Torque [N.m]\"), avg(\"Lambda\"), avg(\"Spark advance [deg]\") from read_csv('"
+                    + file
+                    + "') where \"Throttle [%]\" > 95 group by pull order by pull")) {
+                long pulls = 0;
+                while (rows.next()) {
+                    pulls++;
+                }
+                System.out.println(pulls);
+            }
+        }
+    }
+}
