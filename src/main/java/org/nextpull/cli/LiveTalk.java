@@ -12,6 +12,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.Proposal;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.AskedSetting;
@@ -48,6 +49,7 @@ final class LiveTalk implements LiveListener {
     private final ZoneId zone;
     private Optional<Advice> said = Optional.empty();
     private final Set<FindingCode> found = EnumSet.noneOf(FindingCode.class);
+    private Optional<HoldNow> holdSaid = Optional.empty();
     private boolean running;
     private boolean cooling;
     private boolean ended;
@@ -123,6 +125,7 @@ final class LiveTalk implements LiveListener {
             lines.addAll(words.next(advice));
             said = Optional.of(advice);
         });
+        hold(state).ifPresent(lines::add);
         waiting(state).ifPresent(lines::add);
         lines.addAll(failing(state));
         print(state.at(), lines);
@@ -143,6 +146,27 @@ final class LiveTalk implements LiveListener {
                 || !advice.waitFor()
                         .map(wait -> wait.condition())
                         .equals(said.get().waitFor().map(wait -> wait.condition()));
+    }
+
+    /** What to do at held speeds, each time that it changes. */
+    private Optional<String> hold(LiveState state) {
+        Optional<HoldNow> now = state.hold().filter(hold -> hold.step() != HoldNow.Step.HOLD);
+        if (now.isEmpty() || now.map(LiveTalk::gist).equals(holdSaid)) {
+            return Optional.empty();
+        }
+        holdSaid = now.map(LiveTalk::gist);
+        return now.map(words::hold).map(line -> now.get().step().isClose() ? line + BELL : line);
+    }
+
+    private static HoldNow gist(HoldNow now) {
+        return new HoldNow(
+                now.step(),
+                now.number(),
+                now.count(),
+                now.rpm(),
+                now.advanceDeg(),
+                OptionalDouble.empty(),
+                now.plateaus());
     }
 
     private Optional<String> waiting(LiveState state) {

@@ -16,6 +16,7 @@ final class ServeTalk implements ServedEngine.Listener {
             Type   to
             26 0.87  set advance and lambda; one number where the plan sweeps one thing
             Enter  run a pull at what is set
+            hold 4000  hold 4,000 rpm at full load; what is set meanwhile stands at once, idle ends it
             idle   lift off in the middle of a pull
             idle 30  idle for 30 s before what is typed next
             garbage 3  change one byte in ten on its way, for 3 s

@@ -37,6 +37,7 @@ sealed interface ServeTyped {
                 words.size() == 1
                         ? new Command(new ServeCommand.Lift())
                         : seconds(words, seconds -> new ServeCommand.Idle(seconds));
+            case "hold" -> speed(words, plan);
             case "garbage" -> seconds(words, trouble(ServeCommand.Trouble.Kind.GARBAGE));
             case "silence" -> seconds(words, trouble(ServeCommand.Trouble.Kind.SILENCE));
             case "end" -> new Command(new ServeCommand.End());
@@ -57,6 +58,17 @@ sealed interface ServeTyped {
         return known
                 ? new Command(command.apply(seconds.getAsDouble()))
                 : new Wrong(words.get(0) + " takes seconds, from a fraction to 3600, such as: " + words.get(0) + " 3");
+    }
+
+    private static ServeTyped speed(List<String> words, SweepPlan plan) {
+        OptionalDouble rpm = words.size() == 2 ? Typed.number(words.get(1)) : OptionalDouble.empty();
+        boolean inBand = rpm.isPresent()
+                && plan.band()
+                        .filter(band -> band.fromRpm() <= rpm.getAsDouble() && rpm.getAsDouble() <= band.toRpm())
+                        .isPresent();
+        return inBand
+                ? new Command(new ServeCommand.Hold(rpm.getAsDouble()))
+                : new Wrong("hold takes a speed of the band, such as: hold 4000");
     }
 
     private static ServeTyped setting(Typed typed) {

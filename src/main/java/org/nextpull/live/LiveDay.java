@@ -53,6 +53,7 @@ final class LiveDay {
     private final RowAlarms alarms;
     private final LatestValues latest = new LatestValues();
     private final PullTrace trace = new PullTrace();
+    private final Optional<HoldGuide> guide;
     private final Links links;
     private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
@@ -88,6 +89,7 @@ final class LiveDay {
         this.coverage = new Coverage(intake, chain);
         this.links = new Links(intake.names());
         this.book = new ActBook(plan);
+        this.guide = HoldGuide.of(plan);
         this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
     }
 
@@ -303,6 +305,7 @@ final class LiveDay {
                 alarms.headroom(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
                 since.isPresent() ? trace.since(since.getAsDouble()) : PullSoFar.none(),
+                guide.map(HoldGuide::now),
                 coolDown.leftS(book.plan().start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 book.acts(),
@@ -321,10 +324,14 @@ final class LiveDay {
         public void rows(String source, Samples samples) {
             latest.take(samples, now);
             trace.take(samples, now.seconds());
+            guide.ifPresent(hold -> hold.take(samples, now.seconds()));
             if (!written) {
                 return;
             }
             for (AlarmEvent event : alarms.take(source, samples)) {
+                if (event.kind() != AlarmEvent.Kind.CLEARED) {
+                    guide.ifPresent(HoldGuide::limit);
+                }
                 if (!replaying) {
                     events.alarm(event);
                 }

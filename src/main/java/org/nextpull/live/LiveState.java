@@ -7,6 +7,7 @@ import java.util.OptionalLong;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
@@ -31,6 +32,7 @@ import org.nextpull.session.SessionResult;
  * @param headroom how near each limit is that holds now
  * @param pullSinceS seconds since the engine went to full load, in s; empty when no pull is in progress
  * @param pull the pull in progress as far as it has come; nothing is in it when there is none
+ * @param hold what to do now where a plan holds speeds and steps the spark at them; empty where it does not
  * @param coolDownLeftS seconds until the plan's least time between pulls is over, in s; empty when it is, or when there is none
  * @param nextPull number of the pull that is in progress or comes next
  * @param acts what the operator did so far
@@ -49,6 +51,7 @@ public record LiveState(
         List<Headroom> headroom,
         OptionalDouble pullSinceS,
         PullSoFar pull,
+        Optional<HoldNow> hold,
         OptionalDouble coolDownLeftS,
         int nextPull,
         OperatorActions acts,

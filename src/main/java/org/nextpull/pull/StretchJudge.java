@@ -48,7 +48,7 @@ final class StretchJudge {
         return switch (rules.pulls().kind()) {
             case ACCELERATION -> sweeps.drafts(throttleLogged);
             case STEPS -> steps();
-            case HOLD -> holds();
+            case HOLD -> sweeps.legs().stream().anyMatch(this::crossesBand) ? sweeps.drafts(throttleLogged) : holds();
             case AUTO -> byItself();
         };
     }

@@ -47,9 +47,6 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
     static Outcome<RigKit> of(SweepPlan plan, Span band) {
         DynoFacts dyno = plan.dyno();
         boolean inertia = dyno.kind() == DynoFacts.Kind.CHASSIS_INERTIA;
-        if (plan.pull().kind() == PullFacts.Kind.HOLD) {
-            return cannot("[pull] kind", "hold");
-        }
         double hz = plan.log().hints().sampleHz().orElse(inertia ? ROLLER_SAMPLE_HZ : SAMPLE_HZ);
         if (!SAMPLE_HZ_RANGE.contains(hz)) {
             return cannot("[log] sample_hz", String.valueOf(hz));

@@ -14,6 +14,13 @@ public sealed interface ServeCommand {
     /** Run a pull at what is set. */
     record Pull() implements ServeCommand {}
 
+    /**
+     * Hold a speed at full load until the throttle is closed; what is set meanwhile stands at once.
+     *
+     * @param rpm the speed, within what the plan runs through
+     */
+    record Hold(double rpm) implements ServeCommand {}
+
     /** Close the throttle, in the middle of a pull. */
     record Lift() implements ServeCommand {}
 

@@ -39,6 +39,7 @@ public final class ServedEngine {
 
     private volatile Proposal setting;
     private int pulls;
+    private double heldRpm;
     private int knockingPulls;
     private Optional<KnockCount> knock = Optional.empty();
     private Optional<ServeCommand.Trouble> trouble = Optional.empty();
@@ -191,7 +192,7 @@ public final class ServedEngine {
     }
 
     private void lift() {
-        if (engine.isPulling()) {
+        if (engine.isPulling() || engine.isHolding()) {
             engine.lift();
             ended(true);
         }
@@ -204,7 +205,13 @@ public final class ServedEngine {
             if (next instanceof ServeCommand.Set set) {
                 set(set.setting());
             } else if (next instanceof ServeCommand.Pull) {
+                if (engine.isHolding()) {
+                    lift();
+                }
                 pull();
+            } else if (next instanceof ServeCommand.Hold hold) {
+                heldRpm = hold.rpm();
+                hold();
             } else if (next instanceof ServeCommand.Idle idle) {
                 idleUntilS = engine.timeS() + idle.seconds();
             } else {
@@ -222,6 +229,9 @@ public final class ServedEngine {
         if (outside.isEmpty()) {
             setting = whole;
             listener.isSet(whole);
+            if (engine.isHolding()) {
+                hold();
+            }
         } else {
             outside.forEach(listener::said);
         }
@@ -231,11 +241,20 @@ public final class ServedEngine {
         Outcome<Integer> began = engine.pull(
                 rig.benchSetting(setting, Optional.empty()), rig.kit().program());
         began.findings().forEach(listener::said);
-        began.value().ifPresent(number -> {
-            pulls = number;
-            knock = Optional.of(new KnockCount(rig));
-            listener.pullBegan(number, setting);
-        });
+        began.value().ifPresent(this::began);
+    }
+
+    private void hold() {
+        boolean begins = !engine.isHolding();
+        Outcome<Integer> held = engine.hold(rig.benchSetting(setting, Optional.empty()), heldRpm);
+        held.findings().forEach(listener::said);
+        held.value().filter(number -> begins).ifPresent(this::began);
+    }
+
+    private void began(int number) {
+        pulls = number;
+        knock = Optional.of(new KnockCount(rig));
+        listener.pullBegan(number, setting);
     }
 
     private void row() {
@@ -247,7 +266,7 @@ public final class ServedEngine {
         if (!silent) {
             wires.forEach(wire -> wire.send(row, engine.timeS(), spoilt).ifPresent(listener::said));
         }
-        if (knock.isPresent() && !engine.isPulling()) {
+        if (knock.isPresent() && !engine.isPulling() && !engine.isHolding()) {
             ended(false);
         }
     }

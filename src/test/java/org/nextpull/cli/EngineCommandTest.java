@@ -138,10 +138,7 @@ class EngineCommandTest {
     }
 
     @ParameterizedTest
-    @CsvSource({
-        "'[engine]\ncompression_ratio = 30\n', compression_ratio",
-        "'[pull]\nkind = \"hold\"\n', kind",
-        "'[fuel]\nblend = \"hydrogen\"\n', hydrogen"
+    @CsvSource({"'[engine]\ncompression_ratio = 30\n', compression_ratio", "'[fuel]\nblend = \"hydrogen\"\n', hydrogen"
     })
     void whatMakesNoEngineIsRefusedByName(String table, String name) throws IOException {
         String plan = file("plan.toml", BAND, TIMING, table);

@@ -103,6 +103,7 @@ public final class LiveMoments {
                 headroom,
                 sinceS,
                 new PullSoFar(course, OptionalLong.of(0)),
+                Optional.empty(),
                 OptionalDouble.empty(),
                 result.pulls().size() + 1,
                 OperatorActions.of(List.of()),

@@ -65,6 +65,14 @@ public final class Bench {
         return prepared;
     }
 
+    /** The same pull with another spark, as an ignition that is set while the engine runs. */
+    Outcome<PreparedPull> again(PreparedPull running, BenchSetting setting, BrakeProgram program) {
+        List<SparkMap> sparks = sparks(setting, program);
+        return curves(setting, setting.engine(), sparks, running.conditions(), program.range())
+                .map(curves ->
+                        new PreparedPull(running.conditions(), curves, sparks, brake, instruments, running.chance()));
+    }
+
     /** The next pull as it might be, with chance of its own; nothing counts. */
     Outcome<PreparedPull> preview(BenchSetting setting, BrakeProgram program) {
         return prepared(pulls + 1, new Noise(0), setting, program);

@@ -2,10 +2,12 @@ package org.nextpull.engine.bench;
 
 import java.util.ArrayDeque;
 import java.util.Deque;
+import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.finding.Outcome;
+import org.nextpull.unit.Span;
 
 /**
  * An engine on the simulated brake that runs on without an end: it idles, makes a pull when told, and comes down again. The pulls are
@@ -24,6 +26,8 @@ public final class RunningEngine {
     private double rpm = IDLE_RPM;
     private double timeS;
     private double beganS;
+    /** Speed in rpm that is held at full load. */
+    private OptionalDouble held = OptionalDouble.empty();
 
     private RunningEngine(Bench bench, PreparedPull first, long seed) {
         this.bench = bench;
@@ -70,9 +74,28 @@ public final class RunningEngine {
         });
     }
 
+    public boolean isHolding() {
+        return held.isPresent();
+    }
+
+    /** Goes to a speed in rpm and holds it at full load until the throttle is closed; told again, it sets the spark while it holds. */
+    public Outcome<Integer> hold(BenchSetting setting, double atRpm) {
+        BrakeProgram program = new BrakeProgram.Steps(Span.of(atRpm, atRpm), 1, 1);
+        Outcome<PreparedPull> prepared =
+                isHolding() ? bench.again(latest, setting, program) : bench.prepare(setting, program);
+        return prepared.map(next -> {
+            latest = next;
+            sensors = next.sensors(state);
+            held = OptionalDouble.of(atRpm);
+            ahead.clear();
+            return next.conditions().number();
+        });
+    }
+
     /** Closes the throttle in the middle of a pull. */
     public void lift() {
-        if (isPulling()) {
+        if (isPulling() || isHolding()) {
+            held = OptionalDouble.empty();
             ahead.clear();
             sensors = latest.sensors(idleNoise, state);
         }
@@ -83,7 +106,7 @@ public final class RunningEngine {
         Samples.Builder builder = Samples.builder(
                 bench.instruments().roles().stream().map(Channel::of).toList());
         boolean pulling = isPulling();
-        BenchMoment moment = pulling ? ahead.removeFirst() : idle();
+        BenchMoment moment = pulling ? ahead.removeFirst() : isHolding() ? holding(held.getAsDouble()) : idle();
         sensors.row(builder, moment, pulling ? beganS : 0);
         rpm = moment.motion().rpm();
         timeS += 1 / bench.instruments().sampleHz();
@@ -91,6 +114,16 @@ public final class RunningEngine {
             sensors = latest.sensors(idleNoise, state);
         }
         return builder.build();
+    }
+
+    /** On the way to the speed at part throttle, then there at full load. */
+    private BenchMoment holding(double atRpm) {
+        double step = Driver.FALL_RPM_PER_S / bench.instruments().sampleHz();
+        double off = atRpm - rpm;
+        double next = Math.abs(off) <= step ? atRpm : rpm + Math.copySign(step, off);
+        boolean there = off == 0;
+        double rate = there ? 0 : Math.copySign(Driver.FALL_RPM_PER_S, off);
+        return new BenchMoment(timeS, new BenchMoment.Motion(next, rate), there ? 1 : IDLE_THROTTLE, 0);
     }
 
     private BenchMoment idle() {

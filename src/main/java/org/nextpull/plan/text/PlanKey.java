@@ -32,31 +32,23 @@ public final class PlanKey<T> {
      * @param needed what the handbook says in place of a default
      * @param isUsed whether anything goes by it yet
      */
-    private record Said(String label, String help, String unit, String needed, boolean isUsed) {}
+    private record Said(String label, String help, String unit, String needed) {}
 
     static <T> PlanKey<T> of(String name, KeyFormat<T> format) {
-        return new PlanKey<>(name, format, new Said(name, "", "", "-", true), Optional.empty());
+        return new PlanKey<>(name, format, new Said(name, "", "", "-"), Optional.empty());
     }
 
     PlanKey<T> said(String label, String help) {
-        return new PlanKey<>(name, format, new Said(label, help, said.unit(), said.needed(), said.isUsed()), usual);
+        return new PlanKey<>(name, format, new Said(label, help, said.unit(), said.needed()), usual);
     }
 
     PlanKey<T> in(String unit) {
-        return new PlanKey<>(
-                name, format, new Said(said.label(), said.help(), unit, said.needed(), said.isUsed()), usual);
+        return new PlanKey<>(name, format, new Said(said.label(), said.help(), unit, said.needed()), usual);
     }
 
     /** The handbook says so; the reader asks for it by {@link TableReader#need}. */
     PlanKey<T> needed(String when) {
-        return new PlanKey<>(
-                name, format, new Said(said.label(), said.help(), said.unit(), when, said.isUsed()), usual);
-    }
-
-    /** Understood, checked and kept in the plan, but nothing goes by it yet: a plan that has it is told so. */
-    PlanKey<T> unused() {
-        return new PlanKey<>(
-                name, format, new Said(said.label(), said.help(), said.unit(), said.needed(), false), usual);
+        return new PlanKey<>(name, format, new Said(said.label(), said.help(), said.unit(), when), usual);
     }
 
     PlanKey<T> usual(T value) {
@@ -102,13 +94,7 @@ public final class PlanKey<T> {
     /** The row of the handbook's table: key, default, range, meaning. */
     String handbookRow(TableReader nothing) {
         String fallback = usualWritten(nothing).map(text -> "`" + text + "`").orElse(said.needed());
-        return "| `" + name + "` | " + fallback + " | " + format.allowed() + " | " + said.help()
-                + (said.isUsed() ? "" : " Understood, but not used yet.") + " |";
-    }
-
-    /** Whether anything goes by it yet; the form shows no other. */
-    public boolean isUsed() {
-        return said.isUsed();
+        return "| `" + name + "` | " + fallback + " | " + format.allowed() + " | " + said.help() + " |";
     }
 
     KeyFormat<T> format() {

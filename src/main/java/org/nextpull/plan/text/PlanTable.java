@@ -95,10 +95,6 @@ public final class PlanTable<R> {
         return keys;
     }
 
-    List<PlanKey<?>> unusedKeys() {
-        return keys().stream().filter(key -> !key.isUsed()).toList();
-    }
-
     boolean isList() {
         return presence == Presence.LISTED || presence == Presence.LISTED_IN_TEXT;
     }

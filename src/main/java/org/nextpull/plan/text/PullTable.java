@@ -36,12 +36,13 @@ final class PullTable {
             .said("Min hold", "A held speed that is shorter gives no point.");
 
     static final PlanKey<List<Double>> HOLD_SPEEDS = PlanKey.of("hold_speeds", KeyFormat.speeds())
-            .unused()
-            .said("Held speeds", "Speeds that are held, one after another.");
+            .said(
+                    "Held speeds",
+                    "Speeds that are held, one after another; with kind hold a running session says the advance to set"
+                            + " at each.");
     private static final PlanKey<Double> HOLD_MOST = PlanKey.of(
                     "hold_most_s", KeyFormat.number(Unit.SECOND, new Range(0.1, 3600)))
-            .unused()
-            .said("Max hold", "Longest time at load at a held speed; not below `hold_s`.");
+            .said("Max hold", "Longest time at load at a held speed, 45 s where it is left out; not below `hold_s`.");
 
     static final PlanTable<PullFacts> TABLE = PlanTable.<PullFacts>of(
                     "pull", Presence.ALWAYS, "Pulls", "How a pull looks in the log.")
@@ -61,6 +62,10 @@ final class PullTable {
         double holdS = table.get(HOLD);
         if (holdS > held.mostS().orElse(holdS)) {
             table.problems().order(Severity.ERROR, table.spot(HOLD), "not above", table.spot(HOLD_MOST));
+        }
+        if (table.get(KIND) != PullFacts.Kind.HOLD) {
+            table.notUsed(HOLD_SPEEDS);
+            table.notUsed(HOLD_MOST);
         }
         return new PullFacts(table.get(KIND), table.get(FULL_LOAD), table.get(DISCARD), table.get(SETTLE), holdS, held);
     }

@@ -181,14 +181,14 @@ final class TableReader {
 
     /** A table of the list below this one. */
     TableReader table(PlanTable<?> listed) {
-        TableReader reader = table(listed.name(), listed.keyNames());
-        listed.unusedKeys().stream().filter(reader::has).forEach(reader::notUsedYet);
-        return reader;
+        return table(listed.name(), listed.keyNames());
     }
 
-    /** Says that nothing goes by a key yet. */
-    void notUsedYet(PlanKey<?> key) {
-        problems.warning(FindingCode.PLAN_KEY_UNUSED, spot(key));
+    /** Says that this plan does not go by a key, where it has it. */
+    void notUsed(PlanKey<?> key) {
+        if (has(key)) {
+            problems.warning(FindingCode.PLAN_KEY_UNUSED, spot(key));
+        }
     }
 
     /** A table below this one, with the keys that it may have; without content when it is absent or no table. */

@@ -86,7 +86,6 @@ public final class FirstPlanText {
                 + "# engine maker's, never this program's. \"plan --check\" says what is watched.\n");
         for (PlanTable<?> table : PlanKeys.tables()) {
             List<PlanKey<?>> keys = table.keys().stream()
-                    .filter(PlanKey::isUsed)
                     .filter(key -> WHOLE_TABLES.contains(table.name())
                             || (table.name().equals(DYNO) && !isLogged(Role.ENGINE_SPEED))
                             || KEYS.getOrDefault(table.name(), List.of()).contains(key.name()))

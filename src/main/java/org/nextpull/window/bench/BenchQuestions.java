@@ -10,7 +10,6 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.text.PlanKey;
 import org.nextpull.plan.text.PlanKeys;
 import org.nextpull.report.ActText;
 import org.nextpull.report.EntryText;
@@ -208,7 +207,6 @@ final class BenchQuestions {
         return PlanKeys.tables().stream()
                 .filter(table -> table.name().equals("limits"))
                 .flatMap(table -> table.keys().stream())
-                .filter(PlanKey::isUsed)
                 .map(key -> key.name() + ": " + key.label() + (key.unitSign().isEmpty() ? "" : ", " + key.unitSign()))
                 .toList();
     }

@@ -60,7 +60,7 @@ final class FormPresenter {
 
     private static List<PlanKey<?>> fields(PlanTable<?> section) {
         return section.keys().stream()
-                .filter(key -> key.kind() != KeyKind.IN_TEXT && key.isUsed())
+                .filter(key -> key.kind() != KeyKind.IN_TEXT)
                 .toList();
     }
 

@@ -319,7 +319,7 @@ class PlanErrorsTest {
     }
 
     @Test
-    void aKeyThatNothingUsesYetIsKeptAndSaid() {
+    void aKeyThatThePlanDoesNotGoByIsKeptAndSaid() {
         var outcome = PlanText.read(
                 withSlash(TIMING.replace("start_deg = 20/", "")
                         + "sets = 'map'/present_map = [[3000, 18]]/[pull]/hold_speeds = [3000]/hold_most_s = 40"),

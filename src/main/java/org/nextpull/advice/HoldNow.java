@@ -1,0 +1,42 @@
+package org.nextpull.advice;
+
+import java.util.OptionalDouble;
+
+/**
+ * What to do now on a day of held speeds whose spark is set while the engine runs.
+ *
+ * @param step what to do
+ * @param number which of the held speeds, from 1
+ * @param count how many there are
+ * @param rpm the speed that is held, or comes next
+ * @param advanceDeg advance to set there, degrees; empty where what stands in the engine is held first
+ * @param leftS what is left of the time at load, in s; empty while the engine is not loaded
+ * @param plateaus plateaus so far at that speed
+ */
+public record HoldNow(
+        Step step, int number, int count, double rpm, OptionalDouble advanceDeg, OptionalDouble leftS, int plateaus) {
+    /** What to do. */
+    public enum Step {
+        /** Go to the speed, full load. */
+        GO,
+        /** Set the advance. */
+        SET,
+        /** Hold still: torque is settling, or being measured. */
+        HOLD,
+        /** Close the throttle: torque has turned over, or no limit lets it go on. */
+        CLOSE_DONE,
+        /** Close the throttle: knock. */
+        CLOSE_KNOCK,
+        /** Close the throttle: a limit was passed, or the exhaust is about to. */
+        CLOSE_LIMIT,
+        /** Close the throttle: the time at load is over. */
+        CLOSE_TIME,
+        /** All speeds are done; a pull over the band proves their map. */
+        PROVE;
+
+        /** Whether the throttle is to be closed at once. */
+        public boolean isClose() {
+            return this == CLOSE_DONE || this == CLOSE_KNOCK || this == CLOSE_LIMIT || this == CLOSE_TIME;
+        }
+    }
+}

@@ -1,0 +1,171 @@
+package org.nextpull.live;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.EnumSet;
+import java.util.List;
+import java.util.Optional;
+import java.util.Set;
+import java.util.TreeMap;
+import org.junit.jupiter.api.Test;
+import org.nextpull.advice.HoldNow;
+import org.nextpull.channel.Role;
+import org.nextpull.engine.EngineDesign;
+import org.nextpull.engine.ExampleEngines;
+import org.nextpull.engine.ModelEngine;
+import org.nextpull.engine.OperatingPoint;
+import org.nextpull.engine.bench.Bench;
+import org.nextpull.engine.bench.BenchSetting;
+import org.nextpull.engine.bench.Brake;
+import org.nextpull.engine.bench.BrakeProgram;
+import org.nextpull.engine.bench.Instruments;
+import org.nextpull.engine.bench.RunningEngine;
+import org.nextpull.engine.bench.SparkMap;
+import org.nextpull.engine.bench.WeatherDay;
+import org.nextpull.engine.gas.EngineFuel;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/** Held speeds on the model engine, with somebody who does what is said a second later. */
+class HoldGuideTest {
+    private static final double HZ = 20;
+    private static final double REACTION_S = 1;
+
+    private static SweepPlan plan(String change, String to) throws IOException {
+        String text = Files.readString(Path.of("sweep-plans", "hillclimb-e10-hold.toml"));
+        return PlanText.read(text.replace(change, to), "hold.toml").value().orElseThrow();
+    }
+
+    /** What somebody did and saw. */
+    private static final class Day {
+        final TreeMap<Double, Double> bestByRpm = new TreeMap<>();
+        final Set<HoldNow.Step> said = EnumSet.noneOf(HoldNow.Step.class);
+        final ModelEngine engine;
+        final EngineFuel fuel = EngineFuel.named("e10").value().orElseThrow();
+        double loadedS;
+        double longestS;
+        int plateaus;
+        double mostDeg;
+
+        Day(SweepPlan plan, EngineDesign design) {
+            engine = ModelEngine.of(design).value().orElseThrow();
+            Bench bench = new Bench(
+                    Brake.engineBrake(0.16, true),
+                    Instruments.usual(
+                            HZ,
+                            List.of(
+                                    Role.TIME,
+                                    Role.ENGINE_SPEED,
+                                    Role.TORQUE,
+                                    Role.THROTTLE,
+                                    Role.ADVANCE,
+                                    Role.KNOCK_EVENTS,
+                                    Role.EXHAUST_TEMPERATURE)),
+                    WeatherDay.usual(),
+                    7);
+            BenchSetting setting = new BenchSetting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
+            RunningEngine running = RunningEngine.start(
+                            bench, setting, new BrakeProgram.Acceleration(Span.of(3500, 6750), 300), 7)
+                    .value()
+                    .orElseThrow();
+            run(HoldGuide.of(plan).orElseThrow(), running, setting);
+        }
+
+        private void run(HoldGuide guide, RunningEngine running, BenchSetting setting) {
+            HoldNow before = guide.now();
+            double saidAtS = 0;
+            double loadS = 0;
+            while (guide.now().step() != HoldNow.Step.PROVE && running.timeS() < 1500) {
+                guide.take(running.row(), running.timeS());
+                HoldNow now = guide.now();
+                said.add(now.step());
+                loadS = running.isHolding() ? loadS + 1 / HZ : 0;
+                longestS = Math.max(longestS, loadS);
+                loadedS += running.isHolding() ? 1 / HZ : 0;
+                if (now.plateaus() > before.plateaus()) {
+                    plateaus++;
+                }
+                boolean isNew = now.step() != before.step()
+                        || now.rpm() != before.rpm()
+                        || !now.advanceDeg().equals(before.advanceDeg());
+                saidAtS = isNew ? running.timeS() : saidAtS;
+                before = now;
+                if (running.timeS() - saidAtS >= REACTION_S) {
+                    doIt(now, running, setting);
+                }
+            }
+        }
+
+        private void doIt(HoldNow now, RunningEngine running, BenchSetting setting) {
+            if (now.step().isClose()) {
+                running.lift();
+            } else if ((now.step() == HoldNow.Step.GO && !running.isHolding()) || now.step() == HoldNow.Step.SET) {
+                double deg = now.advanceDeg().orElseThrow();
+                mostDeg = Math.max(mostDeg, deg);
+                bestByRpm.merge(now.rpm(), deg, Math::max);
+                running.hold(setting.withAdvance(deg), now.rpm());
+            }
+        }
+
+        double truePeakDeg(double rpm) {
+            double best = 0;
+            double top = 0;
+            for (double deg = 10; deg < 45; deg += 0.25) {
+                OperatingPoint point = new OperatingPoint(
+                        rpm,
+                        Advance.ofDeg(deg),
+                        Lambda.of(0.87),
+                        fuel,
+                        WeatherDay.usual().settled());
+                double torque = engine.at(point).value().orElseThrow().torque().newtonMetres();
+                best = torque > top ? deg : best;
+                top = Math.max(top, torque);
+            }
+            return best;
+        }
+    }
+
+    private static EngineDesign calm() {
+        return ExampleEngines.hillClimb().withCompressionRatio(9.5);
+    }
+
+    @Test
+    void threeSpeedsTurnOverInTwoMinutesAtLoad() throws IOException {
+        Day day = new Day(plan("", ""), calm());
+        assertThat(day.said).contains(HoldNow.Step.CLOSE_DONE).doesNotContain(HoldNow.Step.CLOSE_KNOCK);
+        assertThat(day.bestByRpm.keySet()).containsExactly(3750.0, 5000.0, 6250.0);
+        assertThat(day.plateaus).isBetween(12, 24);
+        assertThat(day.loadedS).isBetween(60.0, 135.0);
+        assertThat(day.longestS).isLessThan(47);
+        day.bestByRpm.forEach((rpm, deg) -> assertThat(deg - day.truePeakDeg(rpm))
+                .as("beyond the peak of " + rpm + " rpm, by a step and what torque hides")
+                .isBetween(0.0, 9.0));
+    }
+
+    @Test
+    void knockEndsTheHoldAtOnceAndTheNextSpeedGoesOn() throws IOException {
+        Day day = new Day(plan("", ""), ExampleEngines.hillClimb().withCompressionRatio(12.5));
+        assertThat(day.said).contains(HoldNow.Step.CLOSE_KNOCK);
+        assertThat(day.bestByRpm.keySet()).containsExactly(3750.0, 5000.0, 6250.0);
+        assertThat(day.bestByRpm.get(3750.0)).isLessThanOrEqualTo(day.truePeakDeg(3750) + 4);
+    }
+
+    @Test
+    void timeAtLoadIsCapped() throws IOException {
+        Day day = new Day(plan("hold_most_s = 45", "hold_most_s = 12"), calm());
+        assertThat(day.said).contains(HoldNow.Step.CLOSE_TIME);
+        assertThat(day.longestS).as("with the way up to the speed").isLessThan(12 + REACTION_S + 5.5);
+    }
+
+    @Test
+    void anExhaustThatIsAboutToPassItsLimitEndsTheHold() throws IOException {
+        Day day = new Day(plan("exhaust_c = 900", "exhaust_c = 760"), calm());
+        assertThat(day.said).contains(HoldNow.Step.CLOSE_LIMIT);
+    }
+}
