@@ -47,6 +47,9 @@ final class ChartFrame {
 
     private static final double LEAST_LEGEND = 7;
 
+    /** A chart narrower than this in CSS pixels has no room for a legend beside it. */
+    private static final int NARROW = 420;
+
     /** What a sign with its gaps takes, and a letter about, in CSS pixels. */
     private static final double LEGEND_SIGN = 34;
 
@@ -142,14 +145,18 @@ final class ChartFrame {
         long entries = chart.getSeriesCollection().stream()
                 .filter(XYSeries::isShowInLegend)
                 .count();
-        double wide = chart.getSeriesCollection().stream()
+        double letters = chart.getSeriesCollection().stream()
                 .filter(XYSeries::isShowInLegend)
-                .mapToDouble(series -> LEGEND_SIGN + (series.getName().length() + GAP.length()) * LEGEND_LETTER)
+                .mapToDouble(series -> (series.getName().length() + GAP.length()) * LEGEND_LETTER)
                 .sum();
-        double fits = chart.getWidth() / (wide * scale);
-        if (entries <= MOST_BELOW && fits < 1) {
-            float type = (float) Math.max(LEAST_LEGEND, LEGEND * fits) * scale;
-            chart.getStyler().setLegendFont(chart.getStyler().getLegendFont().deriveFont(type));
+        double type = LEGEND * (chart.getWidth() / scale - entries * LEGEND_SIGN) / letters;
+        if (type < LEAST_LEGEND && chart.getWidth() < NARROW * scale) {
+            // the pointer still names each sign
+            chart.getStyler().setLegendVisible(false);
+        } else if (entries <= MOST_BELOW && type < LEGEND) {
+            chart.getStyler()
+                    .setLegendFont(
+                            chart.getStyler().getLegendFont().deriveFont((float) Math.max(LEAST_LEGEND, type) * scale));
         }
         if (entries > MOST_BELOW) {
             chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);

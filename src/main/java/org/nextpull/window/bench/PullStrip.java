@@ -1,6 +1,6 @@
 package org.nextpull.window.bench;
 
-import java.awt.Rectangle;
+import java.awt.EventQueue;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -64,10 +64,8 @@ final class PullStrip extends JList<StripCard> implements Styled {
             setSelectedIndex(cards.size() - 1);
         }
         if (count != before && count > 0) {
-            Rectangle last = getCellBounds(count - 1, count - 1);
-            if (last != null) {
-                scrollRectToVisible(last);
-            }
+            // once the strip has been laid out anew
+            EventQueue.invokeLater(() -> ensureIndexIsVisible(model.getSize() - 1));
         }
     }
 
