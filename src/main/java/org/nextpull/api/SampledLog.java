@@ -108,7 +108,7 @@ public final class SampledLog implements Recording {
                     add(left.next(), samples);
                 }
             } catch (UncheckedIOException broken) {
-                throw new IOException(broken.getCause());
+                throw broken.getCause();
             }
             return samples.rows() == 0 ? Optional.empty() : Optional.of(new Block(samples.build()));
         }

@@ -17,6 +17,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
@@ -53,7 +54,7 @@ class LibraryPageTest {
 
     private static String output(String example) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-        EXAMPLES.get(example).accept(new PrintStream(bytes, true, StandardCharsets.UTF_8));
+        Objects.requireNonNull(EXAMPLES.get(example)).accept(new PrintStream(bytes, true, StandardCharsets.UTF_8));
         return bytes.toString(StandardCharsets.UTF_8).replace(System.lineSeparator(), "\n");
     }
 
