@@ -8,7 +8,6 @@ import java.util.stream.Stream;
 import org.nextpull.plan.Limit;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -57,15 +56,6 @@ final class Bans {
                 .min();
     }
 
-    /** The advance below which an exhaust that was too hot forbids to retard, at a mixture no richer than that of the hot pull. */
-    OptionalDouble retardFloor(Optional<String> fuel, OptionalDouble lambda) {
-        return bans.stream()
-                .filter(ban -> ban.limit == Limit.EXHAUST && ban.isOn(fuel) && ban.reachesMixture(lambda))
-                .flatMap(ban -> ban.advance.stream().boxed())
-                .mapToDouble(Double::doubleValue)
-                .max();
-    }
-
     /** Richest forbidden lambda at an advance on a fuel. */
     OptionalDouble leanCeiling(Optional<String> fuel, OptionalDouble advance) {
         return richest(bans.stream().filter(ban -> ban.isOn(fuel) && ban.reachesAdvance(advance)));
@@ -93,15 +83,6 @@ final class Bans {
     /** Whether knock was heard that still forbids something on a fuel. */
     boolean hasKnock(Optional<String> fuel) {
         return bans.stream().anyMatch(ban -> ban.limit == Limit.KNOCK && ban.isOn(fuel));
-    }
-
-    /** Lowest advance that knock of other configurations or on other fuels forbids. */
-    OptionalDouble lowestAdvanceElsewhere(Setting present) {
-        return bans.stream()
-                .filter(ban -> ban.limit == Limit.KNOCK && !ban.pull.setting().isSameConfiguration(present))
-                .flatMap(ban -> ban.advance.stream().boxed())
-                .mapToDouble(Double::doubleValue)
-                .min();
     }
 
     private static OptionalDouble shifted(OptionalDouble value, double by) {

@@ -84,14 +84,6 @@ record DayView(
         return timing.map(axis -> axis.of(pull)).orElse(OptionalDouble.empty());
     }
 
-    /** Pulls that count and were run at that mixture; a pull of unknown mixture belongs to any. */
-    List<MeasuredPull> atMixture(OptionalDouble lambda) {
-        return used().stream()
-                .filter(pull -> advanceOf(pull).isPresent())
-                .filter(pull -> isNear(mixtureOf(pull), lambda, ONE_MIXTURE))
-                .toList();
-    }
-
     /** Pulls that count and were run at that advance, and whose mixture is known. */
     List<MeasuredPull> atAdvance(OptionalDouble advanceDeg) {
         double near = timing.map(Axis::sameSetting).orElse(0.0);
@@ -103,15 +95,6 @@ record DayView(
 
     private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
         return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most;
-    }
-
-    /** Most daring clean value of a factor among pulls that count. */
-    OptionalDouble mostDaring(Axis axis, List<MeasuredPull> pulls) {
-        return pulls.stream()
-                .filter(this::isClean)
-                .flatMap(pull -> axis.of(pull).stream().boxed())
-                .mapToDouble(Double::doubleValue)
-                .max();
     }
 
     /**

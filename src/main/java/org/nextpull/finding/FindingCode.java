@@ -273,8 +273,6 @@ public enum FindingCode {
     COMPARE_ADVANCE_DIFFERS,
 
     // fits
-    PEAK_DISPUTED,
-    PEAK_NOT_BOUNDED_ALONE,
 
     // the day as a whole
     SETTINGS_COUNT,

@@ -64,14 +64,4 @@ class CrossleyCookTest {
                 .sharpened();
         assertThat(posterior.peak().centre() / 100).isCloseTo(BEST_LAMBDA, within(0.003));
     }
-
-    @Test
-    void theRefereeAgrees() throws IOException {
-        SweepPosterior posterior = SweepPosterior.of(
-                Sweep.of(sweep("spark"), SweepPriors.timing(28), Span.of(10, 46), new Permitted(46, 0.005)));
-        assertThat(Referee.of(posterior))
-                .isInstanceOfSatisfying(
-                        Referee.Bounded.class,
-                        bounded -> assertThat(bounded.vertex()).isCloseTo(BEST_SPARK_DEG, within(1e-4)));
-    }
 }

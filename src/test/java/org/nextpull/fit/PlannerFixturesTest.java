@@ -54,12 +54,6 @@ class PlannerFixturesTest {
         return new Sweep(points, priors, Span.of(first, first + (count - 1) * 0.5), new Permitted(highest, 0.002), 100);
     }
 
-    private static Ladder settable(JsonNode fixture) {
-        double start = fixture.get("a0").doubleValue();
-        double highest = fixture.get("amax").doubleValue();
-        return new Ladder(start, fixture.get("res").doubleValue(), Span.of(start - 6, highest));
-    }
-
     @ParameterizedTest
     @MethodSource("fixtures")
     void theGridHasTheNodesOfTheFixture(JsonNode fixture) {
@@ -93,41 +87,6 @@ class PlannerFixturesTest {
                 .isCloseTo(number(fixture, "meank"), within(SHARE * number(fixture, "meank")));
         assertThat(posterior.errorScalePercent())
                 .isCloseTo(number(fixture, "means"), within(SHARE * number(fixture, "means")));
-    }
-
-    @ParameterizedTest
-    @MethodSource("fixtures")
-    void theRecommendationIsThatOfTheFixture(JsonNode fixture) {
-        DecisionLosses losses = new DecisionLosses(SweepPosterior.of(sweep(fixture)));
-        SettingLoss best = losses.recommended(settable(fixture));
-        assertThat(best.setting()).isEqualTo(number(fixture, "rec"));
-        assertThat(losses.mostResponse(settable(fixture)).setting()).isEqualTo(number(fixture, "peak"));
-        assertThat(best.decisionLoss()).isCloseTo(number(fixture, "Ed"), within(SHARE * number(fixture, "Ed")));
-        assertThat(best.loss()).isCloseTo(number(fixture, "Eloss_rec"), within(SHARE * number(fixture, "Eloss_rec")));
-        assertThat(best.probabilityOfBad()).isCloseTo(number(fixture, "pbad"), within(SHARE * number(fixture, "pbad")));
-    }
-
-    /** One candidate of the ninth fixture lies on the edge between two of the nine readings: 6 %, as for the reference integral. */
-    @ParameterizedTest
-    @MethodSource("fixtures")
-    void theWorthOfACandidateIsThatOfTheFixture(JsonNode fixture) {
-        PullValue value = new PullValue(SweepPosterior.of(sweep(fixture)));
-        PullValue.LossDrops drops = value.lossDrops(settable(fixture));
-        int order = fixture.get("a").size();
-        int off = 0;
-        for (int i = 0; i < fixture.get("cand").size(); i++) {
-            double candidate = fixture.get("cand").get(i).doubleValue();
-            double variance = fixture.get("varred").get(i).doubleValue();
-            double loss = fixture.get("evoi").get(i).doubleValue();
-            double foundVariance = value.varianceDrop(candidate, order);
-            double foundLoss = drops.at(candidate, order);
-            boolean close = Math.abs(foundVariance - variance) <= SHARE * variance + 1e-6
-                    && Math.abs(foundLoss - loss) <= SHARE * loss + 1e-7;
-            off += close ? 0 : 1;
-            assertThat(foundVariance).isCloseTo(variance, within(0.07 * variance + 1e-6));
-            assertThat(foundLoss).isCloseTo(loss, within(0.07 * loss + 1e-6));
-        }
-        assertThat(off).isLessThanOrEqualTo(1);
     }
 
     private static double number(JsonNode fixture, String key) {
