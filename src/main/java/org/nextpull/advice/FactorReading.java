@@ -51,8 +51,11 @@ final class FactorReading {
         lambda = answer.least().lambda();
         curve = new ResponseCurve(
                 posterior,
-                Reading.of(day.used(), goal.response()).stream()
-                        .mapToDouble(Reading::value)
+                day.stretches().stream()
+                        .mapToDouble(stretch -> Reading.of(stretch, goal.response()).stream()
+                                .mapToDouble(Reading::value)
+                                .average()
+                                .orElseThrow())
                         .toArray());
     }
 
@@ -185,9 +188,10 @@ final class FactorReading {
 
     private List<Integer> outliers() {
         List<Integer> outliers = new ArrayList<>();
-        for (int i = 0; i < day.used().size(); i++) {
-            if (day.used().size() > 2 && posterior.weightOf(i) < OUTLIER_WEIGHT) {
-                outliers.add(day.used().get(i).number());
+        List<List<MeasuredPull>> stretches = day.stretches();
+        for (int i = 0; i < stretches.size(); i++) {
+            if (stretches.size() > 2 && posterior.weightOf(i) < OUTLIER_WEIGHT) {
+                stretches.get(i).forEach(pull -> outliers.add(pull.number()));
             }
         }
         return outliers;

@@ -38,8 +38,25 @@ public enum Ignition {
         return switch (plan.timing().get().sets()) {
             case MAP -> MAP;
             case OFFSET -> OFFSET;
-            case FLAT -> day.pulls().stream().filter(MeasuredPull::isUsed).anyMatch(Ignition::isMapped) ? MAP : FLAT;
+            case FLAT ->
+                isHeldAtSeveralSpeeds(day)
+                                || day.pulls().stream()
+                                        .filter(MeasuredPull::isUsed)
+                                        .anyMatch(Ignition::isMapped)
+                        ? MAP
+                        : FLAT;
         };
+    }
+
+    /** Spark that was stepped at several held speeds was set speed by speed. */
+    private static boolean isHeldAtSeveralSpeeds(Day day) {
+        return day.pulls().stream()
+                        .filter(pull -> pull.isUsed() && pull.isHeld())
+                        .flatMap(pull -> pull.figures().orElseThrow().rows().stream())
+                        .map(RowFigure::rpm)
+                        .distinct()
+                        .count()
+                > 1;
     }
 
     private static boolean isMapped(MeasuredPull pull) {

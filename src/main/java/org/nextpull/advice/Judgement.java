@@ -204,7 +204,7 @@ final class Judgement {
     private boolean wasRun(EngineSetting setting) {
         SparkMap wanted = setting.map().orElseThrow();
         return maps.tried().stream()
-                .filter(TriedPull::isClean)
+                .filter(pull -> pull.isClean() && pull.isRunOver(maps.rows()))
                 .filter(pull -> ignition == Ignition.STANDING || maps.isSame(wanted, pull.spark()))
                 .anyMatch(pull -> !maps.sweepsMixture() || maps.isSameMixture(setting.lambda(), pull.lambda()));
     }
@@ -376,7 +376,7 @@ final class Judgement {
 
     private Optional<Chosen> bestRun(Known known) {
         List<TriedPull> clean = known.evidence().pulls().stream()
-                .filter(TriedPull::isClean)
+                .filter(pull -> pull.isClean() && pull.isRunOver(maps.rows()))
                 .filter(pull -> isUnder(known.answer(), pull.spark()))
                 .filter(pull -> allowed.isWithinPlan(pull))
                 .toList();

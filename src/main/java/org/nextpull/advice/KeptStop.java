@@ -75,15 +75,21 @@ final class KeptStop {
 
     /** Whether the last of so many pulls opens the day whatever was said before it. */
     private boolean isNews(int pulls) {
-        return isOtherConfiguration(pulls) || isNewSetting(pulls);
+        return isOtherConfiguration(pulls) || isOtherDay(pulls) || isNewSetting(pulls);
     }
 
     private Optional<EarlierStop.Reopening> reopening(int pulls, Stop stop) {
         MeasuredPull last = day.pulls().get(pulls - 1);
-        if (isOtherConfiguration(pulls)) {
+        if (isOtherConfiguration(pulls) || isOtherDay(pulls)) {
             return Optional.empty();
         }
         return cause(pulls, last, stop).map(cause -> new EarlierStop.Reopening(cause, OptionalInt.of(last.number())));
+    }
+
+    private boolean isOtherDay(int pulls) {
+        return pulls > 1
+                && SurfacePulls.dayOf(day.pulls().get(pulls - 1))
+                        != SurfacePulls.dayOf(day.pulls().get(pulls - 2));
     }
 
     private Optional<EarlierStop.Cause> cause(int pulls, MeasuredPull last, Stop stop) {

@@ -3,12 +3,10 @@ package org.nextpull.advice;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import java.util.function.Function;
-import java.util.stream.Collectors;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -21,8 +19,6 @@ import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.Surface;
 import org.nextpull.fit.SurfacePriors;
-import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
@@ -63,6 +59,7 @@ final class MapDay {
     private final SparkRules plan;
     private final SparkGrid grid;
     private final List<MeasuredPull> used;
+    private final int left;
     private final double[] rows;
 
     MapDay(DayView view) {
@@ -70,7 +67,10 @@ final class MapDay {
         ignition = Ignition.of(view.day());
         plan = ignition.rules(view.day().plan());
         grid = ignition.grid(view.day().plan());
-        used = view.used().stream().filter(pull -> !readRows(pull).isEmpty()).toList();
+        List<MeasuredPull> all =
+                view.used().stream().filter(pull -> !readRows(pull).isEmpty()).toList();
+        used = SurfacePulls.newest(all);
+        left = all.size() - used.size();
         TreeSet<Double> speeds = new TreeSet<>();
         used.forEach(pull -> readRows(pull).forEach(row -> speeds.add(row.rpm())));
         rows = speeds.stream().mapToDouble(Double::doubleValue).toArray();
@@ -191,11 +191,17 @@ final class MapDay {
         return used.size() > 1 && deg[deg.length - 1] - deg[0] < STUCK_DEG ? Optional.of(deg[0]) : Optional.empty();
     }
 
-    /** How many of the pulls that were tried were run on days before the present one. */
+    /** How many of the pulls that were tried use nothing of the budget: those of days before, and plateaus after the first of a stretch. */
     int earlier() {
         List<MeasuredPull> pulls = counting();
-        int today = DAY.apply(pulls.get(pulls.size() - 1));
-        return (int) pulls.stream().filter(pull -> DAY.apply(pull) != today).count();
+        int today = SurfacePulls.dayOf(pulls.get(pulls.size() - 1));
+        List<MeasuredPull> usedToday =
+                used.stream().filter(pull -> SurfacePulls.dayOf(pull) == today).toList();
+        long before =
+                pulls.stream().filter(pull -> SurfacePulls.dayOf(pull) != today).count();
+        return (int) before
+                + usedToday.size()
+                - new SurfacePulls(this::readRows).stretches(usedToday).size();
     }
 
     /** What is worth saying of the day as a whole. */
@@ -205,9 +211,20 @@ final class MapDay {
                 .timing()
                 .filter(timing -> timing.sets() == TimingPlan.Sets.MAP)
                 .isPresent();
-        return isSaid || !ignition.isMap()
-                ? List.of()
-                : List.of(Finding.warning(FindingCode.MAP_TOLD_BY_LOG, Place.nowhere()));
+        List<Finding> findings = new ArrayList<>();
+        if (left > 0) {
+            findings.add(Finding.note(
+                    FindingCode.OLD_PULLS_LEFT_OUT,
+                    Place.nowhere(),
+                    Detail.of("left", left),
+                    Detail.of("count", used.size())));
+        }
+        if (!isSaid && ignition.isMap()) {
+            boolean isHeld = used.stream().anyMatch(MeasuredPull::isHeld);
+            findings.add(Finding.warning(
+                    isHeld ? FindingCode.MAP_OF_HELD_SPEEDS : FindingCode.MAP_TOLD_BY_LOG, Place.nowhere()));
+        }
+        return findings;
     }
 
     /** Whether any pull of the present configuration gave torque. */
@@ -228,23 +245,7 @@ final class MapDay {
     /** Torque over speed, advance and, where it moved, mixture. */
     Surface surface() {
         SpeedRows speeds = SpeedRows.ofRpm(rows);
-        List<SurfacePull> pulls = new ArrayList<>();
-        List<Integer> days = used.stream().map(DAY).distinct().toList();
-        Map<Integer, Double> begins = used.stream().collect(Collectors.toMap(DAY, MeasuredPull::order, Math::min));
-        for (MeasuredPull pull : used) {
-            Optional<Lambda> lambda = lambda(pull);
-            List<SurfaceReading> readings = readRows(pull).stream()
-                    .map(row -> new SurfaceReading(
-                            speeds.nearest(row.rpm()),
-                            row.advance().orElseThrow(),
-                            row.lambda().or(() -> lambda),
-                            PERCENT * Math.log(row.torque().newtonMetres()),
-                            0))
-                    .toList();
-            int day = DAY.apply(pull);
-            pulls.add(new SurfacePull(days.indexOf(day), pull.order() - begins.get(day), false, readings));
-        }
-        return new Surface(speeds, pulls, priors());
+        return new Surface(speeds, new SurfacePulls(this::readRows).of(used, speeds), priors());
     }
 
     private SurfacePriors priors() {
@@ -375,8 +376,19 @@ final class MapDay {
         return used.stream()
                 .findFirst()
                 .map(pull -> onCells(
-                        TriedMaps.logged(readRows(pull), grid),
+                        TriedMaps.logged(pull.isHeld() ? firstOfEachSpeed() : readRows(pull), grid),
                         Arrays.stream(rows).boxed().toList()));
+    }
+
+    /** Of held speeds each begins with what stood there. */
+    private List<RowFigure> firstOfEachSpeed() {
+        return Arrays.stream(rows)
+                .mapToObj(rpm -> used.stream()
+                        .flatMap(pull -> readRows(pull).stream())
+                        .filter(row -> row.rpm() == rpm)
+                        .findFirst()
+                        .orElseThrow())
+                .toList();
     }
 
     private TimingPlan timing() {
@@ -419,6 +431,11 @@ final class MapDay {
         return one.isEmpty()
                 || other.isEmpty()
                 || Math.abs(one.get().value() - other.get().value()) <= same;
+    }
+
+    /** The pulls that gave torque, plateaus of one stretch under load together. */
+    List<List<MeasuredPull>> stretches() {
+        return new SurfacePulls(this::readRows).stretches(used);
     }
 
     /** The pulls that gave torque. */

@@ -163,7 +163,7 @@ public final class MapPlanner {
                 MapView there = pull.lambda().isPresent() && rules.mixture().isPresent()
                         ? new MapView(day, pull.lambda())
                         : view;
-                if (pull.isClean() && there.isUnderCaps(pull.spark()) && isAtTarget(pull)) {
+                if (pull.isClean() && pull.isRunOver(view.rows) && there.isUnderCaps(pull.spark()) && isAtTarget(pull)) {
                     TorqueLeft left = there.aim.left(pull.spark().degAt(view.rows));
                     if (rules.ending().nearBestPercent() == 0 || isAsGoodAs(least, pull.spark(), left)) {
                         found.add(new Judged(
@@ -251,7 +251,7 @@ public final class MapPlanner {
         /** What the best setting leaves that was run clean, whether it is the least advanced or not. */
         private double bestRun() {
             return day.pulls().stream()
-                    .filter(pull -> pull.isClean() && view.isUnderCaps(pull.spark()))
+                    .filter(pull -> pull.isClean() && pull.isRunOver(view.rows) && view.isUnderCaps(pull.spark()))
                     .mapToDouble(
                             pull -> view.aim.left(pull.spark().degAt(view.rows)).expectedPercent())
                     .min()

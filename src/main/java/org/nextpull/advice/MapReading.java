@@ -3,6 +3,7 @@ package org.nextpull.advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
@@ -25,7 +26,7 @@ final class MapReading {
         List<TriedPull> tried = evidence.pulls();
         return new MapState(
                 evidence.present(),
-                day.atCells(tried.get(tried.size() - 1).spark()),
+                last(tried),
                 rows(),
                 knockLimits(),
                 answer.peak().map().orElseThrow(),
@@ -37,6 +38,22 @@ final class MapReading {
                 gain,
                 posterior.scatterPercent(),
                 posterior.driftPercent(posterior.days() - 1));
+    }
+
+    /** What stood last, at the cells; of held speeds at each of them. */
+    private SparkMap last(List<TriedPull> tried) {
+        TriedPull last = tried.get(tried.size() - 1);
+        double[] rpm = day.rows();
+        if (last.isRunOver(rpm)) {
+            return day.atCells(last.spark());
+        }
+        double[] deg = last.spark().degAt(rpm);
+        for (TriedPull pull : tried) {
+            for (int r = 0; r < rpm.length; r++) {
+                deg[r] = pull.reached().contains(rpm[r]) ? pull.spark().degAt(rpm[r]) : deg[r];
+            }
+        }
+        return day.atCells(SparkMap.of(rpm, deg));
     }
 
     private List<MapRow> rows() {

@@ -76,13 +76,21 @@ final class TriedMaps {
         return new TriedPull(
                 spark,
                 MapDay.lambda(pull),
-                rows.size() < 2
+                pull.isHeld() && ignition.isMap()
+                        ? around(rows)
+                        : rows.size() < 2
                         ? view.day().plan().band().map(Band::speeds).orElse(ANY_SPEED)
                         : new SpeedBand(
                                 spark.cells().get(0).rpm(),
                                 spark.cells().get(spark.cells().size() - 1).rpm()),
                 !isKnock || !answers ? List.of() : flags(pull.knock()),
                 metLimit || !pull.isUsed() || isKnock && !answers);
+    }
+
+    /** A brake that holds a speed clears it and no other. */
+    private static SpeedBand around(List<RowFigure> rows) {
+        double rpm = rows.stream().mapToDouble(RowFigure::rpm).findFirst().orElse(0);
+        return new SpeedBand(Math.max(0, rpm - 1), rpm + 1);
     }
 
     private List<KnockFlag> flags(KnockHeard knock) {

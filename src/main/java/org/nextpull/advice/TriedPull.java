@@ -1,5 +1,6 @@
 package org.nextpull.advice;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.SparkMap;
@@ -24,6 +25,11 @@ public record TriedPull(
     /** Whether neither knock was heard nor a limit met. */
     public boolean isClean() {
         return flags.isEmpty() && !metLimit;
+    }
+
+    /** Whether it ran through most of some speeds, and not only held one or two of them: only then was its spark run as a map. */
+    boolean isRunOver(double[] rpm) {
+        return 2 * Arrays.stream(rpm).filter(reached::contains).count() > rpm.length;
     }
 
     TriedPull withFlags(List<KnockFlag> newFlags) {

@@ -51,6 +51,13 @@ public record MeasuredPull(
         return standing.isUsed() && figures.isPresent();
     }
 
+    /** Whether it is a plateau at a held speed. */
+    public boolean isHeld() {
+        return figures.stream()
+                .flatMap(known -> known.rows().stream())
+                .anyMatch(row -> row.heldAtS().isPresent());
+    }
+
     /** Whether it is a pull, though perhaps one that does not count, and not only a stretch that is kept for its knock. */
     public boolean isPull() {
         return standing != PullStatus.NO_PULL;

@@ -1,10 +1,18 @@
 package org.nextpull.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.MapRow;
+import org.nextpull.advice.MapState;
+import org.nextpull.advice.Proposal;
+import org.nextpull.advice.Verdict;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.response.MeasuredPull;
@@ -51,5 +59,54 @@ class HeldSpeedsTest {
                         .flatMap(HeldSpeedsTest::rows)
                         .map(row -> row.advance().orElseThrow().deg()))
                 .startsWith(18.0, 22.0, 26.0);
+    }
+
+    /** Three speeds, each with a best advance of its own: 22, 26 and 30 deg. */
+    private static BenchLog stepped() {
+        BenchLog log = new BenchLog(20, 1).noise(3, 0.5);
+        for (int speed = 0; speed < 3; speed++) {
+            double best = 22 + 4 * speed;
+            log.idle(90);
+            for (int off : List.of(-8, -4, 0, 4, 8, 2, -2)) {
+                log.advance(best + off).torqueFactor(1 - 3e-4 * off * off).hold(3000 + 1000 * speed, 6);
+            }
+        }
+        return log;
+    }
+
+    @Test
+    void sparkSteppedAtHeldSpeedsIsNotPooledIntoOneOptimum() {
+        SessionResult result = Session.evaluate(Days.ofLogs(PLAN, new Days.Named("held.csv", stepped())));
+
+        Verdict verdict = result.verdict().orElseThrow();
+        MapState map = verdict.map().orElseThrow();
+        assertThat(map.rows()).extracting(MapRow::rpm).containsExactly(3000.0, 4000.0, 5000.0);
+        for (int speed = 0; speed < 3; speed++) {
+            assertThat(map.rows().get(speed).answer().orElseThrow().peakDeg().orElseThrow())
+                    .isCloseTo(22 + 4 * speed, within(0.7));
+        }
+        assertThat(Days.codes(verdict.findings())).contains(FindingCode.MAP_OF_HELD_SPEEDS);
+        assertThat(result.repeatability().scatter()).isEmpty();
+    }
+
+    @Test
+    void anAdvanceThatWasCleanAtOneHeldSpeedClearsNoOther() {
+        BenchLog log = new BenchLog(20, 1).noise(3, 0.5);
+        log.idle(90);
+        for (double deg = 18; deg <= 22; deg += 2) {
+            log.advance(deg).torqueFactor(1 - 3e-4 * (deg - 34) * (deg - 34)).hold(3000, 6);
+        }
+        log.idle(90);
+        for (double deg = 18; deg <= 34; deg += 2) {
+            log.advance(deg).torqueFactor(1 - 3e-4 * (deg - 40) * (deg - 40)).hold(5000, 6);
+        }
+        Verdict verdict = Session.evaluate(Days.ofLogs(PLAN, new Days.Named("held.csv", log)))
+                .verdict()
+                .orElseThrow();
+
+        SparkMap next = verdict.advice().setting().flatMap(Proposal::map).orElseThrow();
+        assertThat(next.degAt(3000)).isLessThanOrEqualTo(24);
+        assertThat(verdict.advice().action()).isNotEqualTo(Action.STOP);
+        assertThat(verdict.map().orElseThrow().leftByLeave()).isEmpty();
     }
 }

@@ -1,0 +1,120 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.nextpull.fit.SpeedRows;
+import org.nextpull.fit.SurfacePull;
+import org.nextpull.fit.SurfaceReading;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.RowFigure;
+import org.nextpull.unit.Lambda;
+
+/**
+ * The pulls of a day, or of several, as the surface takes them: each with its own day, plateaus of one held speed that followed each other
+ * under load as one pull, since they share its errors and warm on.
+ */
+final class SurfacePulls {
+    /** Plateaus at one speed whose middles lie no further apart were one stretch under load: nobody cools down in less; no source. */
+    private static final double ONE_STRETCH_S = 30;
+    /** A decision stays under a second up to so many pulls; of a longer archive the oldest days are left out. */
+    private static final int MOST_PULLS = 120;
+
+    private static final double PERCENT = 100;
+
+    private final Function<MeasuredPull, List<RowFigure>> rowsOf;
+
+    /**
+     * @param rowsOf the rows of a pull that have torque and advance
+     */
+    SurfacePulls(Function<MeasuredPull, List<RowFigure>> rowsOf) {
+        this.rowsOf = rowsOf;
+    }
+
+    static int dayOf(MeasuredPull pull) {
+        return pull.origin().day();
+    }
+
+    /** The pulls of the newest days, as many days as the surface takes; those of the last day in any case. */
+    static List<MeasuredPull> newest(List<MeasuredPull> pulls) {
+        Map<Integer, Long> counts =
+                pulls.stream().collect(Collectors.groupingBy(SurfacePulls::dayOf, Collectors.counting()));
+        List<Integer> days =
+                pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
+        List<Integer> kept = new ArrayList<>();
+        long count = 0;
+        for (int i = days.size() - 1; i >= 0; i--) {
+            count += counts.get(days.get(i));
+            if (!kept.isEmpty() && count > MOST_PULLS) {
+                break;
+            }
+            kept.add(days.get(i));
+        }
+        return pulls.stream().filter(pull -> kept.contains(dayOf(pull))).toList();
+    }
+
+    List<SurfacePull> of(List<MeasuredPull> pulls, SpeedRows speeds) {
+        List<Integer> days = pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
+        Map<Integer, Double> begins =
+                pulls.stream().collect(Collectors.toMap(SurfacePulls::dayOf, MeasuredPull::order, Math::min));
+        return stretches(pulls).stream()
+                .map(stretch -> {
+                    MeasuredPull first = stretch.get(0);
+                    int day = dayOf(first);
+                    return new SurfacePull(
+                            days.indexOf(day),
+                            first.order() - begins.get(day),
+                            first.isHeld(),
+                            readings(stretch, speeds));
+                })
+                .toList();
+    }
+
+    /** Pulls, with those together that are plateaus of one stretch under load. */
+    List<List<MeasuredPull>> stretches(List<MeasuredPull> pulls) {
+        List<List<MeasuredPull>> stretches = new ArrayList<>();
+        for (MeasuredPull pull : pulls) {
+            List<MeasuredPull> last = stretches.isEmpty() ? List.of() : stretches.get(stretches.size() - 1);
+            if (!last.isEmpty() && isOneStretch(last.get(last.size() - 1), pull)) {
+                last.add(pull);
+            } else {
+                stretches.add(new ArrayList<>(List.of(pull)));
+            }
+        }
+        return stretches;
+    }
+
+    private boolean isOneStretch(MeasuredPull before, MeasuredPull pull) {
+        if (!before.isHeld() || !pull.isHeld()) {
+            return false;
+        }
+        RowFigure one = rowsOf.apply(before).get(0);
+        RowFigure other = rowsOf.apply(pull).get(0);
+        double later = other.heldAtS().orElseThrow() - one.heldAtS().orElseThrow();
+        return before.origin().source().equals(pull.origin().source())
+                && dayOf(before) == dayOf(pull)
+                && one.rpm() == other.rpm()
+                && later >= 0
+                && later <= ONE_STRETCH_S;
+    }
+
+    private List<SurfaceReading> readings(List<MeasuredPull> stretch, SpeedRows speeds) {
+        double begin = rowsOf.apply(stretch.get(0)).get(0).heldAtS().orElse(0);
+        List<SurfaceReading> readings = new ArrayList<>();
+        for (MeasuredPull pull : stretch) {
+            Optional<Lambda> lambda = MapDay.lambda(pull);
+            for (RowFigure row : rowsOf.apply(pull)) {
+                readings.add(new SurfaceReading(
+                        speeds.nearest(row.rpm()),
+                        row.advance().orElseThrow(),
+                        row.lambda().or(() -> lambda),
+                        PERCENT * Math.log(row.torque().newtonMetres()),
+                        Math.max(0, row.heldAtS().orElse(begin) - begin)));
+            }
+        }
+        return readings;
+    }
+}
