@@ -17,6 +17,9 @@ import org.nextpull.unit.Lambda;
  * is watched and the temperatures are right for it.
  */
 final class Judgement {
+    /** Fewer pulls say next to nothing that was not thought before. */
+    private static final int LEAST_TO_TEACH = 3;
+
     private final DayView view;
     private final MapDay maps;
     private final Ignition ignition;
@@ -34,7 +37,13 @@ final class Judgement {
     Verdict verdict() {
         if (!maps.hasReadings()) {
             return new Verdict(
-                    Optional.empty(), Optional.empty(), Optional.empty(), retreat(), first(), maps.findings());
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    retreat(),
+                    first(),
+                    Optional.empty(),
+                    maps.findings());
         }
         MapEvidence evidence = new MapEvidence(
                 SurfacePosterior.of(maps.surface()),
@@ -60,6 +69,9 @@ final class Judgement {
                 Optional.of(state).filter(found -> ignition.isMap()),
                 leave,
                 advice(known, leave),
+                maps.used().size() < LEAST_TO_TEACH
+                        ? Optional.empty()
+                        : Optional.of(evidence.posterior().knowledge()),
                 maps.findings());
     }
 

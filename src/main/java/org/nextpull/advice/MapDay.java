@@ -250,14 +250,14 @@ final class MapDay {
 
     private SurfacePriors priors() {
         SurfacePriors usual = SurfacePriors.usual(guess()).withMixture(mixturePrior());
-        if (ignition == Ignition.STANDING) {
-            return usual.withMap(MapPrior.standing(guess()));
-        }
-        return view.day()
+        SurfacePriors priors = view.day()
                 .experience()
-                .flatMap(Experience::lnTimingCurvature)
-                .map(usual::withLnCurvature)
+                .map(Experience::knowledge)
+                .map(known -> known.knowsShapeOver(rows)
+                        ? known.priors(usual)
+                        : known.priors(usual).withMap(usual.map()))
                 .orElse(usual);
+        return ignition == Ignition.STANDING ? priors.withMap(MapPrior.standing(guess())) : priors;
     }
 
     private SparkMap guess() {

@@ -163,7 +163,10 @@ public final class MapPlanner {
                 MapView there = pull.lambda().isPresent() && rules.mixture().isPresent()
                         ? new MapView(day, pull.lambda())
                         : view;
-                if (pull.isClean() && pull.isRunOver(view.rows) && there.isUnderCaps(pull.spark()) && isAtTarget(pull)) {
+                if (pull.isClean()
+                        && pull.isRunOver(view.rows)
+                        && there.isUnderCaps(pull.spark())
+                        && isAtTarget(pull)) {
                     TorqueLeft left = there.aim.left(pull.spark().degAt(view.rows));
                     if (rules.ending().nearBestPercent() == 0 || isAsGoodAs(least, pull.spark(), left)) {
                         found.add(new Judged(

@@ -42,8 +42,7 @@ final class SurfacePulls {
     static List<MeasuredPull> newest(List<MeasuredPull> pulls) {
         Map<Integer, Long> counts =
                 pulls.stream().collect(Collectors.groupingBy(SurfacePulls::dayOf, Collectors.counting()));
-        List<Integer> days =
-                pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
+        List<Integer> days = pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
         List<Integer> kept = new ArrayList<>();
         long count = 0;
         for (int i = days.size() - 1; i >= 0; i--) {

@@ -79,10 +79,12 @@ final class TriedMaps {
                 pull.isHeld() && ignition.isMap()
                         ? around(rows)
                         : rows.size() < 2
-                        ? view.day().plan().band().map(Band::speeds).orElse(ANY_SPEED)
-                        : new SpeedBand(
-                                spark.cells().get(0).rpm(),
-                                spark.cells().get(spark.cells().size() - 1).rpm()),
+                                ? view.day().plan().band().map(Band::speeds).orElse(ANY_SPEED)
+                                : new SpeedBand(
+                                        spark.cells().get(0).rpm(),
+                                        spark.cells()
+                                                .get(spark.cells().size() - 1)
+                                                .rpm()),
                 !isKnock || !answers ? List.of() : flags(pull.knock()),
                 metLimit || !pull.isUsed() || isKnock && !answers);
     }

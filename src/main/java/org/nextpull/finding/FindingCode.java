@@ -335,7 +335,6 @@ public enum FindingCode {
     LIVE_TABLE_IN_FOLDER,
     LIVE_AIR_MISSING,
     EXPERIENCE_OF_ENGINE,
-    EXPERIENCE_OF_CLASS,
 
     // what the commands write
     FOLDER_NOT_WRITABLE,

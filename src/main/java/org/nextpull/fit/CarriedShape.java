@@ -24,6 +24,28 @@ public final class CarriedShape {
         this.covariance = withoutLevel(covariance, learned.size());
     }
 
+    private CarriedShape(double[] centred, SpeedRows learned) {
+        this.learned = learned;
+        covariance = centred;
+    }
+
+    /** A shape as {@link #covariance()} gave it, to the last digit. */
+    public static CarriedShape asKept(SpeedRows learned, double[] covariance) {
+        return new CarriedShape(covariance.clone(), learned);
+    }
+
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof CarriedShape shape
+                && Arrays.equals(learned.rpm(), shape.learned.rpm())
+                && Arrays.equals(covariance, shape.covariance);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(covariance);
+    }
+
     private static double[] withoutLevel(double[] full, int size) {
         double[] rowMeans = new double[size];
         for (int i = 0; i < full.length; i++) {

@@ -22,6 +22,8 @@ public record SurfaceKnowledge(
         ShapePriors shape,
         Belief drift,
         Optional<MixturePrior> mixture) {
+    private static final int LEAST_SPEEDS = 3;
+    private static final double BESIDE_RPM = 500;
     private static final double CURVATURE_DOUBT = 0.5;
     private static final double LEAST_SCATTER_DOUBT = 0.3;
     private static final double DRIFT_DOUBT = 0.005;
@@ -59,6 +61,14 @@ public record SurfaceKnowledge(
                         .map(guessed -> mixture.map(known -> wider(known)).orElse(guessed)),
                 usual.limitWidening(),
                 usual.strayPulls());
+    }
+
+    /** Whether the shape of the map was learned over these speeds, and not at one or two of them. */
+    public boolean knowsShapeOver(double[] rpm) {
+        double[] known = doubt.learned().rpm();
+        return known.length >= LEAST_SPEEDS
+                && known[0] <= rpm[0] + BESIDE_RPM
+                && known[known.length - 1] >= rpm[rpm.length - 1] - BESIDE_RPM;
     }
 
     private static MixturePrior wider(MixturePrior known) {

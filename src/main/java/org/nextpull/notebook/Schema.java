@@ -18,7 +18,7 @@ final class Schema {
     static final int APPLICATION = 0x6e70756c;
 
     private static final List<String> STEPS =
-            List.of("001-sessions.sql", "002-lessons.sql", "003-knock.sql", "004-maps.sql");
+            List.of("001-sessions.sql", "002-lessons.sql", "003-knock.sql", "004-maps.sql", "005-knowledge.sql");
 
     private Schema() {}
 

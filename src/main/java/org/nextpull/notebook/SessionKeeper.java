@@ -7,9 +7,7 @@ import java.util.Optional;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.fit.Belief;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.PooledScatter;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
@@ -116,13 +114,7 @@ final class SessionKeeper {
         Entry.into("experience")
                 .put("session", session)
                 .put("days", known.days())
-                .put("kin", Ids.of(known.kin()))
-                .put("ln_timing_curvature", known.lnTimingCurvature().map(Belief::centre))
-                .put("ln_timing_curvature_sd", known.lnTimingCurvature().map(Belief::sd))
-                .put("ln_mixture_curvature", known.lnMixtureCurvature().map(Belief::centre))
-                .put("ln_mixture_curvature_sd", known.lnMixtureCurvature().map(Belief::sd))
-                .put("scatter_percent", known.scatter().map(PooledScatter::percent))
-                .put("scatter_df", known.scatter().map(PooledScatter::degreesOfFreedom))
+                .put("knowledge", KnowledgeText.of(known.knowledge()))
                 .insert(database);
     }
 

@@ -1,20 +1,15 @@
 package org.nextpull.notebook;
 
 import java.io.IOException;
-import java.sql.SQLException;
 import java.time.Instant;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
-import org.nextpull.fit.Belief;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.Kin;
-import org.nextpull.fit.PooledScatter;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.OperatorAction;
@@ -122,26 +117,12 @@ final class SessionReader {
                 .orElse(PresentConditions.unknown());
     }
 
+    /** What it was taught; a session that was kept when a curvature alone was learned has nothing of use. */
     private Optional<Experience> experience() throws IOException {
         return database.first(
-                "select * from experience where session = ?",
-                row -> new Experience(
-                        belief(row, "ln_timing_curvature"),
-                        belief(row, "ln_mixture_curvature"),
-                        scatter(row),
-                        row.integer("days"),
-                        Ids.constant(Kin.class, row.text("kin"))),
+                "select * from experience where session = ? and knowledge is not null",
+                row -> new Experience(KnowledgeText.read(row.text("knowledge")), row.integer("days")),
                 session);
-    }
-
-    private static Optional<Belief> belief(QueryRow row, String column) throws SQLException {
-        double sd = row.real(column + "_sd");
-        return row.find(column, centre -> new Belief(centre, sd));
-    }
-
-    private static Optional<PooledScatter> scatter(QueryRow row) throws SQLException {
-        OptionalDouble freedom = row.findReal("scatter_df");
-        return row.find("scatter_percent", percent -> new PooledScatter(percent, freedom.orElse(0)));
     }
 
     List<KeptPull> pulls() throws IOException {

@@ -23,7 +23,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.Kin;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
@@ -166,9 +165,7 @@ public final class Session {
     }
 
     private static Finding taught(Experience experience) {
-        FindingCode code =
-                experience.kin() == Kin.ENGINE ? FindingCode.EXPERIENCE_OF_ENGINE : FindingCode.EXPERIENCE_OF_CLASS;
-        return Finding.note(code, Place.nowhere(), Detail.of("days", experience.days()));
+        return Finding.note(FindingCode.EXPERIENCE_OF_ENGINE, Place.nowhere(), Detail.of("days", experience.days()));
     }
 
     private static List<Finding> unwatched(SweepPlan plan, SourcePulls source) {

@@ -7,10 +7,16 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.Belief;
+import org.nextpull.fit.CarriedShape;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.PooledScatter;
+import org.nextpull.fit.MixturePrior;
+import org.nextpull.fit.ShapePriors;
+import org.nextpull.fit.SpeedRows;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.scatter.Repeatability;
+import org.nextpull.unit.Lambda;
 
 /** Rule 8: what earlier days taught may shorten a step, never lengthen one, whatever they taught. */
 class LearnedStepTest {
@@ -18,11 +24,8 @@ class LearnedStepTest {
     @ValueSource(longs = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10})
     void noStepIsLongerThanWithoutExperience(long seed) {
         Random random = new Random(seed);
-        Experience experience = new Experience(
-                Optional.of(new Belief(Math.log(1e-5) + 6 * random.nextDouble(), 0.05 + 0.4 * random.nextDouble())),
-                Optional.of(new Belief(Math.log(1e-5) + 6 * random.nextDouble(), 0.05 + 0.4 * random.nextDouble())),
-                Optional.of(PooledScatter.of(0.05 + random.nextDouble(), 30 * random.nextDouble())),
-                1 + random.nextInt(9));
+        Experience experience =
+                taught(1e-5 * Math.exp(6 * random.nextDouble()), 15 + 25 * random.nextDouble(), random.nextInt(9));
         double peak = 22 + 10 * random.nextDouble();
         double curvature = 2e-4 + 1e-3 * random.nextDouble();
         Pulls day = new Pulls();
@@ -40,6 +43,22 @@ class LearnedStepTest {
             day = day.clean(run, 0.84, torque);
             highest = Math.max(highest, run);
         }
+    }
+
+    /** A day of an engine with that curvature, and that best lambda in hundredths over 0.70. */
+    static Experience taught(double curvature, double hundredths, int days) {
+        SpeedRows rows = SpeedRows.ofRpm(3000, 4500, 6000);
+        MixturePrior mixture = MixturePrior.ofGuess(Lambda.of(0.70 + hundredths / 100));
+        return new Experience(
+                new SurfaceKnowledge(
+                        SparkMap.of(rows.rpm(), new double[] {24, 28, 30}),
+                        new CarriedShape(rows, new double[9]),
+                        new Belief(Math.log(curvature), 0.05),
+                        new Belief(Math.log(0.3), 0.3),
+                        ShapePriors.usual(),
+                        new Belief(-0.015, 0.012),
+                        Optional.of(mixture)),
+                1 + days);
     }
 
     private static Optional<Double> advance(Verdict verdict) {

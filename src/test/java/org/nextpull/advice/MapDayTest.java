@@ -14,6 +14,12 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.fit.Belief;
+import org.nextpull.fit.CarriedShape;
+import org.nextpull.fit.Experience;
+import org.nextpull.fit.ShapePriors;
+import org.nextpull.fit.SpeedRows;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockAt;
@@ -251,6 +257,50 @@ class MapDayTest {
             return 200 * level * drifted * (1 - 3e-4 * off * off);
         });
         return pull.at(number - 1.0, day);
+    }
+
+    private static Day taught(List<MeasuredPull> pulls, Optional<Experience> experience) {
+        return new Day(PLAN, pulls, Set.of(), Repeatability.unknown(), experience, PresentConditions.unknown());
+    }
+
+    /** Rule 8 at each speed: days that taught a map which rises by 7 deg a krpm lead no cell further than the day alone would go. */
+    @Test
+    void whatEarlierDaysTaughtLeadsNoCellFurther() {
+        SpeedRows rows = SpeedRows.ofRpm(3000, 4500, 6000);
+        Experience steep = new Experience(
+                new SurfaceKnowledge(
+                        SparkMap.of(rows.rpm(), new double[] {21, 30, 42}),
+                        new CarriedShape(rows, new double[9]),
+                        new Belief(Math.log(3e-4), 0.05),
+                        new Belief(Math.log(0.3), 0.3),
+                        ShapePriors.usual(),
+                        new Belief(-0.015, 0.012),
+                        Optional.empty()),
+                3);
+        List<MeasuredPull> pulls = new ArrayList<>();
+        double highest = 0;
+        for (double deg : new double[] {21, 25, 24, 26}) {
+            pulls.add(run(pulls.size() + 1, rpm -> deg + (rpm - 3000) / 250));
+            highest = Math.max(highest, deg);
+            Optional<SparkMap> usual = Advisor.judge(taught(pulls, Optional.empty()))
+                    .advice()
+                    .setting()
+                    .flatMap(Proposal::map);
+            Optional<SparkMap> learned = Advisor.judge(taught(pulls, Optional.of(steep)))
+                    .advice()
+                    .setting()
+                    .flatMap(Proposal::map);
+            if (usual.isPresent() && learned.isPresent()) {
+                for (double rpm = 3000; rpm <= 6000; rpm += 500) {
+                    assertThat(learned.get().degAt(rpm))
+                            .as("after pull %d at %.0f rpm", pulls.size(), rpm)
+                            .isLessThanOrEqualTo(Math.max(
+                                            highest + (rpm - 3000) / 250,
+                                            usual.get().degAt(rpm))
+                                    + NOTHING);
+                }
+            }
+        }
     }
 
     @Test

@@ -17,7 +17,6 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.nextpull.fit.Belief;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -324,11 +323,7 @@ class TenRulesOnLimitsTest {
         @ValueSource(doubles = {1e-5, 1e-4, 1e-3, 5e-3})
         @DisplayName("8: what earlier days taught never lengthens a step or moves the start")
         void learnedPriorsNeverLengthenAStep(double curvature) {
-            Experience experience = new Experience(
-                    Optional.of(new Belief(Math.log(curvature), 0.1)),
-                    Optional.of(new Belief(Math.log(curvature), 0.1)),
-                    Optional.empty(),
-                    4);
+            Experience experience = LearnedStepTest.taught(curvature, 17, 4);
             Verdict first = learned(new Pulls(), experience);
             assertThat(advanceOf(first)).isEqualTo(20);
             assertThat(lambdaOf(first)).isEqualTo(0.84);

@@ -88,7 +88,7 @@ class LiveCommandTest {
         Optional<Experience> known = learned().get(0);
         assertThat(known).isPresent();
 
-        keep("sweep-plans/hillclimb-e10-mixture.toml", "sample-logs/hillclimb-e10-mixture.csv");
+        keep("sweep-plans/hillclimb-e10-map.toml", "sample-logs/hillclimb-e10-map.csv");
         assertThat(learned().get(1)).isPresent().isNotEqualTo(known);
         Run resumed = live(PLAN, "note warmer\nend\n", "--resume");
         assertThat(resumed.status()).as(resumed.err()).isZero();

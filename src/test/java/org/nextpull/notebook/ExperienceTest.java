@@ -10,7 +10,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.Kin;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.session.SessionResult;
@@ -22,6 +21,8 @@ class ExperienceTest {
     private Notebook open() throws IOException {
         return Notebook.open(folder.resolve("notebook.db"));
     }
+
+    private static final String TIMING = "[timing]\nstart_deg = 20\nleast_deg = 10\nmost_deg = 40\n";
 
     private static SweepPlan engine(String text) {
         return PlanText.read("[engine]\n" + text + "[fuel]\nblend = \"e10\"\n", "test.toml")
@@ -39,23 +40,31 @@ class ExperienceTest {
     }
 
     @Test
-    void theSameEngineIsKnownByItsNameAndOthersByTheirClass() throws IOException {
+    void theSameEngineIsKnownByItsNameAndWhatItsSparkIsCountedIn() throws IOException {
         try (Notebook notebook = open()) {
             SampleDays.keep(notebook, SampleDays.of("hillclimb-e10-timing"));
-            SampleDays.keep(notebook, SampleDays.of("hillclimb-manifold"));
-            Experience same = notebook.experience(engine("name = \"Hill-climb two-litre \"\n"))
-                    .orElseThrow();
-            assertThat(same.kin()).isEqualTo(Kin.ENGINE);
-            assertThat(same.days()).isEqualTo(2);
-            assertThat(same.scatter()).isPresent();
-            String near = "name = \"another\"\ndisplacement_l = 1.8\ncylinders = 4\n";
-            assertThat(notebook.experience(engine(near)).map(Experience::kin)).hasValue(Kin.CLASS);
-            assertThat(notebook.experience(engine("displacement_l = 1.8\ncylinders = 6\n")))
+            String name = "name = \"Hill-climb two-litre \"\n";
+            Experience same = notebook.experience(engine(name + TIMING)).orElseThrow();
+            assertThat(same.days()).isEqualTo(1);
+            assertThat(notebook.experience(engine("name = \"another\"\n" + TIMING)))
                     .isEmpty();
-            assertThat(notebook.experience(engine("displacement_l = 1.2\ncylinders = 4\n")))
+            assertThat(notebook.experience(engine(name + TIMING + "sets = \"offset\"\n")))
                     .isEmpty();
-            assertThat(notebook.experience(engine(near + "induction = \"boosted\"\n")))
-                    .isEmpty();
+        }
+    }
+
+    @Test
+    void aDayGoesOnFromTheDayBeforeItAndSaysOnHowManyItRests() throws IOException {
+        SampleDays.Day day = SampleDays.of("hillclimb-e10-map");
+        try (Notebook notebook = open()) {
+            SampleDays.keep(notebook, SampleDays.of("hillclimb-e10-timing"));
+            Experience first =
+                    notebook.experience(day.input().plan(), day.sources()).orElseThrow();
+            SampleDays.keep(notebook, day.with(day.input().withExperience(first)));
+            Experience second = notebook.experience(day.input().plan()).orElseThrow();
+            assertThat(second.days()).isEqualTo(2);
+            assertThat(second.knowledge()).isNotEqualTo(first.knowledge());
+            assertThat(KnowledgeText.read(KnowledgeText.of(second.knowledge()))).isEqualTo(second.knowledge());
         }
     }
 
@@ -67,7 +76,7 @@ class ExperienceTest {
             assertThat(notebook.experience(day.input().plan(), day.sources())).isEmpty();
             assertThat(notebook.experience(day.input().plan(), day.first(3).sources()))
                     .isEmpty();
-            SampleDays.Day other = SampleDays.of("hillclimb-manifold");
+            SampleDays.Day other = SampleDays.of("hillclimb-e10-map");
             assertThat(notebook.experience(other.input().plan(), other.sources()))
                     .isPresent();
         }
@@ -77,7 +86,7 @@ class ExperienceTest {
     void whatWasLearnedIsSaidAndKeptWithTheSession() throws IOException {
         SampleDays.Day day = SampleDays.of("hillclimb-e10-timing");
         try (Notebook notebook = open()) {
-            SampleDays.keep(notebook, SampleDays.of("hillclimb-manifold"));
+            SampleDays.keep(notebook, SampleDays.of("hillclimb-e10-map"));
             Experience learned =
                     notebook.experience(day.input().plan(), day.sources()).orElseThrow();
             SampleDays.Day taught = day.with(day.input().withExperience(learned));
