@@ -44,7 +44,7 @@ public final class Advisor {
                 && other.lambda().isPresent()
                 && one.lambda().map(Lambda::value).get()
                         > other.lambda().map(Lambda::value).get() + same;
-        boolean isMoreAdvanced = one.map().isPresent() && other.map().isPresent()
+        boolean isMoreAdvanced = (one.map().isPresent() && other.map().isPresent())
                 ? one.map().get().cells().stream()
                         .anyMatch(
                                 cell -> cell.advance().deg() > other.map().get().degAt(cell.rpm()) + same)

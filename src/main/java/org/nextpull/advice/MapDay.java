@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
-import java.util.function.Function;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -50,9 +49,6 @@ final class MapDay {
     private static final double PERCENT = 100;
     /** Two settings no further apart than this are one remade, in resolutions. */
     private static final double SAME_SETTING = 0.6;
-
-    private static final Function<MeasuredPull, Integer> DAY =
-            pull -> pull.origin().day();
 
     private final DayView view;
     private final Ignition ignition;

@@ -65,7 +65,7 @@ final class SurfacePulls {
                     int day = dayOf(first);
                     return new SurfacePull(
                             days.indexOf(day),
-                            first.order() - begins.get(day),
+                            first.order() - begins.getOrDefault(day, 0.0),
                             first.isHeld(),
                             readings(stretch, speeds));
                 })

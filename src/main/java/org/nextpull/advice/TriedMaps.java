@@ -30,14 +30,12 @@ final class TriedMaps {
     private static final double LEAST_SHARE = 0.25;
 
     private final DayView view;
-    private final MapDay day;
     private final Ignition ignition;
     private final SparkGrid grid;
     private final Optional<SparkMap> present;
 
     TriedMaps(DayView view, MapDay day) {
         this.view = view;
-        this.day = day;
         ignition = day.ignition();
         grid = day.grid();
         present = day.present();
@@ -86,7 +84,7 @@ final class TriedMaps {
                                                 .get(spark.cells().size() - 1)
                                                 .rpm()),
                 !isKnock || !answers ? List.of() : flags(pull.knock()),
-                metLimit || !pull.isUsed() || isKnock && !answers);
+                metLimit || !pull.isUsed() || (isKnock && !answers));
     }
 
     /** A brake that holds a speed clears it and no other. */

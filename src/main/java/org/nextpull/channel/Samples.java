@@ -60,7 +60,13 @@ public final class Samples {
 
     /** Place of a channel, which is asked for in every row: found without comparing channels, but for the rare further sensors. */
     private int index(Channel channel) {
-        return channel.sensor() == 1 ? firstSensors[channel.role().ordinal()] : channels.indexOf(channel);
+        return channel.sensor() == 1 ? firstSensors[place(channel.role())] : channels.indexOf(channel);
+    }
+
+    /** An array over the roles is looked up in every row; no text and no file holds these places. */
+    @SuppressWarnings("EnumOrdinal")
+    private static int place(Role role) {
+        return role.ordinal();
     }
 
     private static int[] firstSensors(List<Channel> channels) {
@@ -68,7 +74,7 @@ public final class Samples {
         Arrays.fill(places, -1);
         for (int index = channels.size() - 1; index >= 0; index--) {
             if (channels.get(index).sensor() == 1) {
-                places[channels.get(index).role().ordinal()] = index;
+                places[place(channels.get(index).role())] = index;
             }
         }
         return places;
@@ -107,7 +113,7 @@ public final class Samples {
 
     /** A cell of the first sensor of a role; empty where it is absent or there is none. */
     public OptionalDouble find(Role role, int row) {
-        int index = firstSensors[role.ordinal()];
+        int index = firstSensors[place(role)];
         return index >= 0 && present[index].get(row) ? OptionalDouble.of(values[index][row]) : OptionalDouble.empty();
     }
 
@@ -207,8 +213,7 @@ public final class Samples {
          * @throws IllegalArgumentException for NaN or an infinite value
          */
         public Builder set(Channel channel, double value) {
-            return set(
-                    channel.sensor() == 1 ? firstSensors[channel.role().ordinal()] : channels.indexOf(channel), value);
+            return set(channel.sensor() == 1 ? firstSensors[place(channel.role())] : channels.indexOf(channel), value);
         }
 
         /**

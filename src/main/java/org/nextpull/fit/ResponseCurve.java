@@ -1,7 +1,7 @@
 package org.nextpull.fit;
 
 import java.util.IdentityHashMap;
-import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Lambda;
@@ -22,8 +22,8 @@ public final class ResponseCurve {
 
     private final SurfacePosterior posterior;
     private final double[] lnFigures;
-    private final Map<SolvedCell, double[]> levelsOfSpark;
-    private final Map<SolvedCell, double[]> levelsOfMixture;
+    private final IdentityHashMap<SolvedCell, double[]> levelsOfSpark;
+    private final IdentityHashMap<SolvedCell, double[]> levelsOfMixture;
 
     /**
      * @param figures what is fitted of each pull of the surface, in its order; any unit, positive
@@ -72,12 +72,12 @@ public final class ResponseCurve {
 
     /** In a node whose best lies off by a number of steps: -1, 0 or 1. */
     private double ln(SolvedCell cell, Place place, int steps) {
-        Map<SolvedCell, double[]> levels = place.followsSpark ? levelsOfMixture : levelsOfSpark;
-        return levels.get(cell)[steps + 1] - lossAt(cell, place, steps * SLOPE_STEP);
+        IdentityHashMap<SolvedCell, double[]> levels = place.followsSpark ? levelsOfMixture : levelsOfSpark;
+        return Objects.requireNonNull(levels.get(cell))[steps + 1] - lossAt(cell, place, steps * SLOPE_STEP);
     }
 
-    private Map<SolvedCell, double[]> levels(boolean followsSpark) {
-        Map<SolvedCell, double[]> levels = new IdentityHashMap<>();
+    private IdentityHashMap<SolvedCell, double[]> levels(boolean followsSpark) {
+        IdentityHashMap<SolvedCell, double[]> levels = new IdentityHashMap<>();
         Place any = new Place(0, 0, followsSpark);
         for (SolvedCell cell : posterior.cells) {
             levels.put(

@@ -194,8 +194,8 @@ final class HeaderWords {
     }
 
     private boolean isWord(String word, boolean apart) {
-        return (apart || word.length() > SHORT) && words.containsKey(word)
-                || apart && (isNumber(word) || NameStanding.isKnown(word));
+        return ((apart || word.length() > SHORT) && words.containsKey(word))
+                || (apart && (isNumber(word) || NameStanding.isKnown(word)));
     }
 
     private static boolean isNumber(String word) {

@@ -63,7 +63,8 @@ final class HeldSpeeds {
         return rows.stream().noneMatch(row -> row.heldAtS().isPresent())
                 ? pull
                 : pull.withRows(rows.stream()
-                        .map(row -> row.heldAtS().isPresent() ? row.atRpm(meant.get(row.rpm())) : row)
+                        .map(row ->
+                                row.heldAtS().isPresent() ? row.atRpm(meant.getOrDefault(row.rpm(), row.rpm())) : row)
                         .toList());
     }
 }

@@ -17,34 +17,46 @@ public record Flame(Correlation first, Correlation second, double share) {
      */
     public enum Correlation {
         /** Rhodes D.B., Keck J.C., SAE 850047, 1985, as tabulated in Heywood, section 9.3.4. */
-        GASOLINE(0.305, -0.549, 1.21, new Exponent(2.4, -0.271, 3.51), new Exponent(-0.357, 0.14, 2.77)),
+        GASOLINE(0.305, -0.549, 1.21),
         /**
          * Gulder O.L., SAE 841000, 1984: {@code 0.465 phi^0.25 exp(-6.34 (phi - 1.075)^2)}, here the parabola of the same top, good
          * for phi 0.85 to 1.35, with the pressure exponent of rich charges.
          */
-        ETHANOL(0.475, -3.0, 1.09, new Exponent(1.75, 0, 1), new Exponent(0, -0.17, -0.5)),
+        ETHANOL(0.475, -3.0, 1.09),
         /** Metghalchi M., Keck J.C., Combustion and Flame 48, 1982. */
-        METHANOL(0.369, -1.405, 1.11, new Exponent(2.98, -0.8, 1), new Exponent(-0.38, 0.22, 1));
+        METHANOL(0.369, -1.405, 1.11);
 
         private final double strength;
         private final double slope;
         private final double peak;
-        private final Exponent heat;
-        private final Exponent pressure;
 
-        Correlation(double strength, double slope, double peak, Exponent heat, Exponent pressure) {
+        Correlation(double strength, double slope, double peak) {
             this.strength = strength;
             this.slope = slope;
             this.peak = peak;
-            this.heat = heat;
-            this.pressure = pressure;
+        }
+
+        private Exponent heat() {
+            return switch (this) {
+                case GASOLINE -> new Exponent(2.4, -0.271, 3.51);
+                case ETHANOL -> new Exponent(1.75, 0, 1);
+                case METHANOL -> new Exponent(2.98, -0.8, 1);
+            };
+        }
+
+        private Exponent pressure() {
+            return switch (this) {
+                case GASOLINE -> new Exponent(-0.357, 0.14, 2.77);
+                case ETHANOL -> new Exponent(0, -0.17, -0.5);
+                case METHANOL -> new Exponent(-0.38, 0.22, 1);
+            };
         }
 
         private double speed(double phi, GasState state) {
             double off = phi - peak;
             return Math.max(LEAST_FACTOR * strength, strength + slope * off * off)
-                    * Math.pow(state.kelvins() / REFERENCE_K, heat.at(phi))
-                    * Math.pow(state.pascals() / REFERENCE_PA, pressure.at(phi));
+                    * Math.pow(state.kelvins() / REFERENCE_K, heat().at(phi))
+                    * Math.pow(state.pascals() / REFERENCE_PA, pressure().at(phi));
         }
     }
 

@@ -183,7 +183,8 @@ final class FrontPart {
         }
         MeasuredPull first = used.get(0);
         List<MeasuredPull> last = used.stream()
-                .filter(pull -> result.isClean(pull) && pull != first && hasSetting(pull, chosen.get()))
+                .filter(pull ->
+                        result.isClean(pull) && pull.number() != first.number() && hasSetting(pull, chosen.get()))
                 .toList();
         return last.isEmpty() ? Optional.empty() : Optional.of(new Ends(first, last));
     }
@@ -194,7 +195,7 @@ final class FrontPart {
             return chosen.proof().standing() == Chosen.Standing.PROVEN
                     && used().filter(result::isClean)
                             .max(Comparator.comparingDouble(MeasuredPull::order))
-                            .filter(proof -> proof == pull)
+                            .filter(proof -> proof.number() == pull.number())
                             .isPresent();
         }
         return isNear(
