@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.CandidatePlan;
@@ -54,8 +55,9 @@ final class CandidateTables {
             if (label.isPresent() && !labels.add(label.get())) {
                 table.problems().error(FindingCode.PLAN_NAME_TWICE, table.spot(LABEL));
             }
-            label.ifPresent(
-                    name -> candidates.add(new CandidatePlan(name, fuel, table.find(NOTE), table.number(PRICE))));
+            Optional<String> note = table.find(NOTE);
+            OptionalDouble price = table.number(PRICE);
+            label.ifPresent(name -> candidates.add(new CandidatePlan(name, fuel, note, price)));
         }
         if (tables.size() == 1) {
             tables.get(0)

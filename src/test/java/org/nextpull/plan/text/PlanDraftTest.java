@@ -47,7 +47,7 @@ class PlanDraftTest {
         String text = Files.readString(file);
         PlanDraft draft = draft(text);
         for (PlanTable<?> table : PlanKeys.tables()) {
-            String name = table.isList() ? table.name() + "[1]" : table.name();
+            String name = table.isList() ? lastOf(draft, table) : table.name();
             for (PlanKey<?> key : table.keys()) {
                 Optional<String> typed = draft.typed(name, key.name());
                 if (typed.isPresent() && key.kind() != KeyKind.IN_TEXT) {
@@ -60,6 +60,15 @@ class PlanDraftTest {
                     : draft.withTable(name).withoutTable(name);
         }
         assertThat(draft.text().stripTrailing()).isEqualTo(text.stripTrailing());
+    }
+
+    /** The last member of a list: one that is taken out and put back comes last. */
+    private static String lastOf(PlanDraft draft, PlanTable<?> list) {
+        int last = 1;
+        while (draft.has(list.name() + "[" + (last + 1) + "]")) {
+            last++;
+        }
+        return list.name() + "[" + last + "]";
     }
 
     @Test
