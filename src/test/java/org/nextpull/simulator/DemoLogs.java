@@ -60,7 +60,7 @@ public final class DemoLogs {
 
     /** All of them. */
     public static List<DemoLog> all() {
-        return List.of(timing(), map(), day(), mixture(), manifold(), roller(), knock());
+        return List.of(timing(), map(), day(), mixture(), manifold(), roller(), knock(), fuels());
     }
 
     /** Writes all of them into a folder, the truth into the hidden folder {@code .truth} below it. */
@@ -95,6 +95,11 @@ public final class DemoLogs {
     /** Mixture bracket of the hatchback on a roller that logs nothing of the engine's but lambda; it follows the advice. */
     public static DemoLog roller() {
         return following("hatchback-roller-mixture", 20_260_509, LogDialect.COMPACT);
+    }
+
+    /** A day that decides between three fuels and follows the advice: a sweep of each, then decision runs in blocks. */
+    public static DemoLog fuels() {
+        return following("hillclimb-fuels", 7, LogDialect.PLAIN);
     }
 
     private static DemoLog following(String name, long seed, LogDialect dialect) {

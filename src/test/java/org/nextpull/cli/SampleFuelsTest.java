@@ -1,0 +1,87 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import com.fasterxml.jackson.databind.JsonNode;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/** The shipped day that decides between three fuels, read through the command line. All data here is invented. */
+class SampleFuelsTest {
+    private static final String PLAN = "sweep-plans/hillclimb-fuels.toml";
+    private static final String LOG = "sample-logs/hillclimb-fuels.csv";
+    private static final Path TRUTH = Path.of("sample-logs/.truth/hillclimb-fuels.toml");
+
+    /** The 95 % intervals of the decision runs hold the true gains, and the verdicts name them. */
+    @Test
+    void theGainsHoldTheTruth() throws IOException {
+        JsonNode day = advise(LOG).at("/candidates");
+        List<Double> truth = Files.readAllLines(TRUTH).stream()
+                .filter(line -> line.startsWith("gain_percent"))
+                .map(line -> Double.valueOf(line.substring(line.indexOf('=') + 1)))
+                .toList();
+        assertThat(truth).hasSize(3);
+        assertThat(day.at("/decided").asBoolean()).isTrue();
+        assertThat(day.at("/each/0/gain_percent").isNull()).isTrue();
+        for (int each = 1; each < 3; each++) {
+            JsonNode one = day.at("/each/" + each);
+            assertThat(truth.get(each))
+                    .isBetween(
+                            one.at("/low_percent").asDouble(),
+                            one.at("/high_percent").asDouble());
+            assertThat(one.at("/verdict").asText()).isEqualTo("more");
+        }
+        assertThat(day.at("/groups/0")).hasSize(2);
+        assertThat(day.at("/groups/1/0").asText()).isEqualTo("pump");
+    }
+
+    /**
+     * Alternative Fuels Data Center, fuel properties comparison: E85 holds 73 to 83 % of the energy of petrol by volume. Here it stands
+     * against E10, at nearly equal energy for equal power.
+     */
+    @Test
+    void theSamePowerTakesMoreLitresOfAlcohol() {
+        JsonNode used = advise(LOG).at("/candidates/each/1/at_equal_power");
+        assertThat(used.at("/volume_ratio").asDouble()).isBetween(1 / 0.83, 1 / 0.73);
+        assertThat(used.at("/energy_ratio").asDouble()).isBetween(0.95, 1.0);
+        assertThat(used.at("/cost_ratio").asDouble())
+                .isBetween(0.999 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble(), 1.001 * 1.15 / 1.75
+                        * used.at("/volume_ratio").asDouble());
+    }
+
+    /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */
+    @Test
+    void aSweepEndsWithAChangeOver(@TempDir Path folder) throws IOException {
+        JsonNode swept = advise(first(folder, 8)).at("/next");
+        assertThat(swept.at("/code").asText()).isEqualTo("change-over");
+        assertThat(swept.at("/advance_deg").asDouble()).isEqualTo(20);
+        assertThat(swept.at("/because").asText())
+                .contains("\"alcohol\" (e85)", "drain, flush, prime", "fuel pressure", "litres for each litre before");
+        JsonNode flushed = advise(first(folder, 9));
+        assertThat(flushed.at("/pulls/8/used").asBoolean()).isFalse();
+        assertThat(flushed.at("/next/code").asText()).isEqualTo("baseline");
+        assertThat(flushed.at("/candidates/decision_order")).isEmpty();
+    }
+
+    /** The log up to the end of a pull: labels mark where the next begins, and throttle closes between pulls. */
+    private static String first(Path folder, int pulls) throws IOException {
+        JsonNode all = Run.of("inspect", "--plan", PLAN, "--json", LOG).json().at("/files/0/pulls");
+        long last = all.at("/" + (pulls - 1) + "/last_line").asLong();
+        Path part = folder.resolve(pulls + ".csv");
+        try (Stream<String> lines = Files.lines(Path.of(LOG))) {
+            Files.write(part, lines.limit(last + 10).toList());
+        }
+        return part.toString();
+    }
+
+    private static JsonNode advise(String log) {
+        Run run = Run.of("advise", "--no-notebook", "--json", "--plan", PLAN, log);
+        assertThat(run.status()).as(run.err()).isZero();
+        return run.json();
+    }
+}
