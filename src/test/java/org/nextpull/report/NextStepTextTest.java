@@ -77,7 +77,7 @@ class NextStepTextTest {
         assertThat(lead.kind()).isEqualTo(NextStep.Kind.PULL);
         assertThat(lead.figures()).containsExactly(new NextStep.Figure("20.0", "deg", "spark advance", ""));
         assertThat(lead.about()).isEqualTo("for pull 1");
-        assertThat(lead.spoken()).startsWith("Set, spark advance 20.0 deg. The start setting of the plan");
+        assertThat(lead.spoken()).startsWith("Set, spark advance 20.0 deg. The first pull is the start setting of the plan");
     }
 
     @Test
@@ -87,9 +87,9 @@ class NextStepTextTest {
         assertThat(lead.figures().get(0).change()).isEqualTo("2.0 more");
         assertThat(lead.about()).isEqualTo("for pull 4");
         assertThat(lead.listen()).isEmpty();
-        NextStep again = LEAD.of(day(KnockMark.NONE, 20));
-        assertThat(again.kind()).isEqualTo(NextStep.Kind.REPEAT);
-        assertThat(again.figures().get(0).change()).isEqualTo("unchanged");
+        NextStep first = LEAD.of(day(KnockMark.NONE, 20));
+        assertThat(first.kind()).isEqualTo(NextStep.Kind.PULL);
+        assertThat(first.figures().get(0).change()).isEqualTo("2.0 more");
     }
 
     @Test
