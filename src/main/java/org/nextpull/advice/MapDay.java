@@ -46,7 +46,6 @@ final class MapDay {
     /** Mixtures that differ by more than this over a day move torque by what the spark does not explain. */
     private static final double ONE_MIXTURE = 0.01;
 
-    private static final double PERCENT = 100;
     /** Two settings no further apart than this are one remade, in resolutions. */
     private static final double SAME_SETTING = 0.6;
 

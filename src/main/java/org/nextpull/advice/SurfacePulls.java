@@ -46,7 +46,7 @@ final class SurfacePulls {
         List<Integer> kept = new ArrayList<>();
         long count = 0;
         for (int i = days.size() - 1; i >= 0; i--) {
-            count += counts.get(days.get(i));
+            count += counts.getOrDefault(days.get(i), 0L);
             if (!kept.isEmpty() && count > MOST_PULLS) {
                 break;
             }

@@ -30,7 +30,6 @@ public final class PlanKey<T> {
      * @param help why it matters, in sentences
      * @param unit its unit where that is none of {@link Unit}
      * @param needed what the handbook says in place of a default
-     * @param isUsed whether anything goes by it yet
      */
     private record Said(String label, String help, String unit, String needed) {}
 
