@@ -50,8 +50,9 @@ class SampleFuelsTest {
         assertThat(used.at("/volume_ratio").asDouble()).isBetween(1 / 0.83, 1 / 0.73);
         assertThat(used.at("/energy_ratio").asDouble()).isBetween(0.95, 1.0);
         assertThat(used.at("/cost_ratio").asDouble())
-                .isBetween(0.999 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble(), 1.001 * 1.15 / 1.75
-                        * used.at("/volume_ratio").asDouble());
+                .isBetween(
+                        0.999 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble(),
+                        1.001 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble());
     }
 
     /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */

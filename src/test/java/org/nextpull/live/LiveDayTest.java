@@ -302,8 +302,7 @@ class LiveDayTest {
         bench.tell(new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD)));
         assertThat(bench.pullOf(3).knock().isHeard()).isTrue();
         assertThat(codes(bench.pullOf(3))).as("its setting stays as assumed").contains(FindingCode.SETTING_ASSUMED);
-        double knocked =
-                bench.pullOf(3).setting().advance().orElseThrow().deg();
+        double knocked = bench.pullOf(3).setting().advance().orElseThrow().deg();
         assertThat(proposed(bench)).as("below %s deg less the margin", knocked).isLessThan(knocked - 2);
     }
 

@@ -77,7 +77,8 @@ class NextStepTextTest {
         assertThat(lead.kind()).isEqualTo(NextStep.Kind.PULL);
         assertThat(lead.figures()).containsExactly(new NextStep.Figure("20.0", "deg", "spark advance", ""));
         assertThat(lead.about()).isEqualTo("for pull 1");
-        assertThat(lead.spoken()).startsWith("Set, spark advance 20.0 deg. The first pull is the start setting of the plan");
+        assertThat(lead.spoken())
+                .startsWith("Set, spark advance 20.0 deg. The first pull is the start setting of the plan");
     }
 
     @Test

@@ -1,5 +1,7 @@
 package org.nextpull.simulator;
 
+import static org.assertj.core.api.Assertions.assertThat;
+
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -156,7 +158,7 @@ record RawDay(
     }
 
     private static MeasuredPull run(Practice day, Proposal setting) {
-        day.run(setting, Optional.empty()).value().orElseThrow();
+        assertThat(day.run(setting, Optional.empty()).isFailed()).isFalse();
         day.judge();
         List<MeasuredPull> pulls = day.result().pulls();
         return pulls.get(pulls.size() - 1);

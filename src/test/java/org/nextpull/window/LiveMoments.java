@@ -88,8 +88,8 @@ public final class LiveMoments {
         }
         List<Headroom> headroom = new ArrayList<>();
         if (channels.containsKey(Role.EXHAUST_TEMPERATURE)) {
-            headroom.add(new Headroom(Limit.EXHAUST, channels.get(Role.EXHAUST_TEMPERATURE), LIMIT_K));
-            headroom.add(new Headroom(Limit.SPEED, channels.get(Role.ENGINE_SPEED), 7200));
+            headroom.add(new Headroom(Limit.EXHAUST, channels.getOrDefault(Role.EXHAUST_TEMPERATURE, 0.0), LIMIT_K));
+            headroom.add(new Headroom(Limit.SPEED, channels.getOrDefault(Role.ENGINE_SPEED, 0.0), 7200));
         }
         return new LiveState(
                 at,
