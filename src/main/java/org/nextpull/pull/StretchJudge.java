@@ -48,7 +48,11 @@ final class StretchJudge {
         return switch (rules.pulls().kind()) {
             case ACCELERATION -> sweeps.drafts(throttleLogged);
             case STEPS -> steps();
-            case HOLD -> sweeps.legs().stream().anyMatch(this::crossesBand) ? sweeps.drafts(throttleLogged) : holds();
+            case HOLD ->
+                // the pull over the band that proves a map which holds have found
+                plateaus.isEmpty() && sweeps.legs().stream().anyMatch(this::crossesBand)
+                        ? sweeps.drafts(throttleLogged)
+                        : holds();
             case AUTO -> byItself();
         };
     }
