@@ -241,7 +241,7 @@ class NotebookCommandTest {
 
     @Test
     void earlierDaysTeachAndThatCanBeTurnedOff() {
-        add("hillclimb-manifold");
+        add("hillclimb-e10-day");
         String[] advise = {
             "advise", "--plan", "sweep-plans/" + TIMING + ".toml", "sample-logs/" + TIMING + ".csv", "--notebook", file
         };
