@@ -95,7 +95,7 @@ class NotebookChangesTest {
                     tables.add(names.getString(1));
                 }
             }
-            assertThat(tables).contains("session", "candidate", "finding_detail", "lesson");
+            assertThat(tables).contains("session", "candidate", "finding_detail", "knowledge");
             for (String table : tables) {
                 try (ResultSet count = statement.executeQuery("select count(*) from " + table)) {
                     rows += count.getInt(1);
