@@ -119,29 +119,23 @@ final class FrontPart {
                 used().flatMap(pull -> pull.conditions().air().stream()).toList();
         return air.isEmpty()
                 ? Optional.empty()
-                : Optional.of(range(air, state -> state.temperature().kelvins(), Quantity.TEMPERATURE) + ", "
-                        + range(air, state -> state.barometer().pascals(), Quantity.PRESSURE) + ", "
-                        + span(air, state -> state.relativeHumidity() * 100, 0) + " % humidity");
+                : Optional.of(range(
+                                air,
+                                state -> shown.number(
+                                        Quantity.TEMPERATURE,
+                                        state.temperature().kelvins()))
+                        + " " + shown.unit(Quantity.TEMPERATURE).symbol() + ", "
+                        + range(
+                                air,
+                                state -> shown.number(
+                                        Quantity.PRESSURE, state.barometer().pascals()))
+                        + " " + shown.unit(Quantity.PRESSURE).symbol() + ", "
+                        + range(air, state -> Shown.fixed(state.relativeHumidity() * 100, 0)) + " % humidity");
     }
 
-    private String range(List<AirState> air, Function<AirState, Double> value, Quantity quantity) {
-        List<String> ends = air.stream()
-                .map(value)
-                .sorted()
-                .map(si -> shown.number(quantity, si))
-                .toList();
-        String low = ends.get(0);
-        String high = ends.get(ends.size() - 1);
-        return (low.equals(high) ? low : low + " to " + high) + " "
-                + shown.unit(quantity).symbol();
-    }
-
-    private static String span(List<AirState> air, Function<AirState, Double> value, int places) {
-        List<String> ends = air.stream()
-                .map(value)
-                .sorted()
-                .map(one -> Shown.fixed(one, places))
-                .toList();
+    private static String range(List<AirState> air, Function<AirState, String> figure) {
+        Comparator<String> bySize = Comparator.comparingDouble(Double::parseDouble);
+        List<String> ends = air.stream().map(figure).sorted(bySize).toList();
         String low = ends.get(0);
         String high = ends.get(ends.size() - 1);
         return low.equals(high) ? low : low + " to " + high;
