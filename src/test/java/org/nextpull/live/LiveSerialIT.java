@@ -83,6 +83,7 @@ class LiveSerialIT {
     @Test
     @Timeout(300)
     void aDayOverAWireGivesWhatItsRowsGiveAsALogAndItsCaptureTheIdenticalResult(@TempDir Path temp) throws Exception {
+        SessionResult written = Session.evaluate(logs(LOG));
         Path captures = temp.resolve("session");
         ModelDay day = day();
         Heard heard = new Heard();
@@ -95,14 +96,13 @@ class LiveSerialIT {
             try (session) {
                 Heard.await(session, state -> heard.heard(FindingCode.WIRE_CONNECTED));
                 day.send(far, 0, day.lines().size(), FASTER);
-                Heard.await(session, state -> state.nextPull() > 10);
+                Heard.await(session, state -> state.nextPull() > written.pulls().size());
                 session.tell(new OperatorAction.Strike(3, "test"));
                 Heard.await(session, state -> !state.acts().all().isEmpty());
             }
             live = session.state();
         }
         List<MeasuredPull> pulls = live.result().pulls();
-        SessionResult written = Session.evaluate(logs(LOG));
         assertThat(pulls).hasSize(written.pulls().size());
         for (int pull = 0; pull < pulls.size(); pull++) {
             // the wire's clock is not the logger's: what is read off times differs by little
