@@ -45,6 +45,16 @@ final class Judgement {
                     Optional.empty(),
                     maps.findings());
         }
+        if (isBlind()) {
+            return new Verdict(
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    Optional.empty(),
+                    blind(),
+                    Optional.empty(),
+                    maps.findings());
+        }
         MapEvidence evidence = new MapEvidence(
                 SurfacePosterior.of(maps.surface()),
                 maps.tried(),
@@ -150,6 +160,23 @@ final class Judgement {
                         ignition.proposal(map, lambda),
                         view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
                         new Chosen.Proof(bracketed, open, Chosen.Standing.NOT_RUN)));
+    }
+
+    /** Whether only the mixture is swept, and it is not known of every pull: then nothing can be said of it. */
+    private boolean isBlind() {
+        return ignition == Ignition.STANDING && view.day().plan().mixture().isPresent() && !maps.sweepsMixture();
+    }
+
+    private Advice blind() {
+        return limits.ending()
+                .map(met -> stop(AdviceCode.LIMIT_MET, met, Optional.empty()))
+                .orElseGet(() -> new Advice(
+                        Action.WAIT,
+                        AdviceCode.NOT_WATCHED,
+                        Optional.of(new Proposal(Optional.empty(), Optional.empty(), allowed.startLambda())),
+                        new Reason.NotWatched(List.of(Limit.LEAN), false),
+                        Optional.empty(),
+                        Optional.empty()));
     }
 
     private Advice advice(Known known, Optional<Chosen> leave) {
