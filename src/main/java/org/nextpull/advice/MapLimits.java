@@ -66,7 +66,9 @@ final class MapLimits {
     private boolean isFarUnheard() {
         List<MeasuredPull> here = view.here();
         List<TriedPull> tried = maps.tried();
-        if (tried.isEmpty() || here.isEmpty() || here.get(here.size() - 1).knock().isMeasured()) {
+        if (tried.isEmpty()
+                || here.isEmpty()
+                || here.get(here.size() - 1).knock().isMeasured()) {
             return false;
         }
         return Arrays.stream(maps.rows()).anyMatch(rpm -> {
