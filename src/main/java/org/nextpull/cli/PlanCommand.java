@@ -5,12 +5,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.alarm.AlarmRules;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.LabelledLog;
 import org.nextpull.app.PlanFile;
 import org.nextpull.app.WrittenFiles;
+import org.nextpull.channel.Recording;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
@@ -21,10 +21,10 @@ import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.pull.Candidate;
-import org.nextpull.pull.PullRules;
 import org.nextpull.report.text.FirstPlanText;
 import org.nextpull.report.text.PlanCheckText;
-import org.nextpull.session.LogReading;
+import org.nextpull.session.Session;
+import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
 import picocli.CommandLine.Command;
@@ -77,12 +77,10 @@ final class PlanCommand implements Callable<Integer> {
     private int write() {
         SweepPlan rules = SweepPlan.defaults();
         Inputs inputs = new LogFiles(rules.log().hints()).read(logs);
-        List<SourcePulls> sources = new ArrayList<>();
-        for (Input.Log log : inputs.logs()) {
-            long room = SampleMemory.most()
-                    - sources.stream().mapToLong(SourcePulls::heldBytes).sum();
-            sources.add(LogReading.read(log.recording(), PullRules.of(rules), AlarmRules.of(rules), room));
-        }
+        List<Recording> recordings =
+                inputs.logs().stream().map(Input.Log::recording).toList();
+        List<SourcePulls> sources =
+                Session.read(SessionInput.of(rules, recordings, List.of()), List.of(), SampleMemory.most());
         if (sources.stream().flatMap(source -> source.candidates().stream()).noneMatch(Candidate::isUsable)) {
             List<Finding> why = new ArrayList<>(inputs.findings());
             sources.forEach(source -> why.addAll(source.findings()));
