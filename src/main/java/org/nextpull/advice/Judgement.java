@@ -36,24 +36,10 @@ final class Judgement {
 
     Verdict verdict() {
         if (!maps.hasReadings()) {
-            return new Verdict(
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    retreat(),
-                    first(),
-                    Optional.empty(),
-                    maps.findings());
+            return unread(retreat(), first());
         }
         if (isBlind()) {
-            return new Verdict(
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    blind(),
-                    Optional.empty(),
-                    maps.findings());
+            return unread(Optional.empty(), blind());
         }
         MapEvidence evidence = new MapEvidence(
                 SurfacePosterior.of(maps.surface()),
@@ -83,6 +69,12 @@ final class Judgement {
                         ? Optional.empty()
                         : Optional.of(evidence.posterior().knowledge()),
                 maps.findings());
+    }
+
+    /** Of a day whose pulls say nothing of what is swept. */
+    private Verdict unread(Optional<Chosen> leave, Advice advice) {
+        return new Verdict(
+                Optional.empty(), Optional.empty(), Optional.empty(), leave, advice, Optional.empty(), maps.findings());
     }
 
     /** Whether a setting goes beyond what was run clean. */
