@@ -2,10 +2,11 @@ package org.nextpull.intake;
 
 import java.util.ArrayList;
 import java.util.Comparator;
-import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.Set;
+import java.util.TreeSet;
+import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
@@ -59,18 +60,20 @@ final class ColumnProposals {
     /** A note for each column that may be what is missing, nearest first within a channel. */
     List<Finding> findings() {
         List<Finding> findings = new ArrayList<>();
-        Set<Integer> named = new HashSet<>();
+        Set<Integer> free = IntStream.range(0, table.headers().size())
+                .filter(this::isFree)
+                .boxed()
+                .collect(Collectors.toCollection(TreeSet::new));
         for (Role role : WANTED) {
             if (!isCovered(role)) {
-                IntStream.range(0, table.headers().size())
-                        .filter(index -> !named.contains(index) && isFree(index))
-                        .mapToObj(index -> proposal(role, index))
-                        .flatMap(Optional::stream)
+                free.stream()
+                        .flatMap(index -> proposal(role, index).stream())
                         .sorted(Comparator.comparingInt((Proposal each) -> -each.points())
                                 .thenComparingDouble(each -> -each.withLoad()))
                         .limit(MOST)
+                        .toList()
                         .forEach(each -> {
-                            named.add(each.index());
+                            free.remove(each.index());
                             findings.add(finding(each));
                         });
             }
