@@ -4,6 +4,7 @@ import com.samskivert.mustache.Mustache;
 import com.samskivert.mustache.Template;
 import java.io.IOException;
 import java.io.InputStreamReader;
+import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
@@ -62,11 +63,15 @@ public final class Sheet {
             String title, List<String> below, FrontPart.Front front, List<String> software, List<Section> sections) {}
 
     private static Template template() {
-        try (InputStreamReader reader = new InputStreamReader(
-                Objects.requireNonNull(Sheet.class.getResourceAsStream("sheet.html")), StandardCharsets.UTF_8)) {
-            return Mustache.compiler().escapeHTML(true).compile(reader);
+        try (Reader sheet = part("sheet")) {
+            return Mustache.compiler().escapeHTML(true).withLoader(Sheet::part).compile(sheet);
         } catch (IOException broken) {
             throw new UncheckedIOException("the template of the sheet cannot be read", broken);
         }
+    }
+
+    private static Reader part(String name) {
+        return new InputStreamReader(
+                Objects.requireNonNull(Sheet.class.getResourceAsStream(name + ".html"), name), StandardCharsets.UTF_8);
     }
 }
