@@ -21,7 +21,6 @@ import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.Figures;
 import org.nextpull.response.KnockAt;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
@@ -51,8 +50,6 @@ class MapDayTest {
     }
 
     private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
-        MeasuredPull flat =
-                new Pulls().clean(advance.applyAsDouble(4500), 0.87, 200).list().get(0);
         List<RowFigure> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
             rows.add(new RowFigure(
@@ -60,26 +57,7 @@ class MapDayTest {
                     Torque.ofNewtonMetres(torque.applyAsDouble(rpm)),
                     Optional.of(Advance.ofDeg(advance.applyAsDouble(rpm)))));
         }
-        return new MeasuredPull(
-                number,
-                flat.origin(),
-                number - 1.0,
-                flat.setting(),
-                flat.standing(),
-                flat.correction(),
-                Optional.of(new Figures(
-                        Optional.of(Torque.ofNewtonMetres(200)),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        rows)),
-                flat.knock(),
-                flat.leanestLambda(),
-                flat.conditions(),
-                flat.limitsMet(),
-                flat.unwatched(),
-                flat.findings());
+        return Pulls.ofRows(number, advance.applyAsDouble(4500), Torque.ofNewtonMetres(200), rows);
     }
 
     /** An engine whose best advance rises from 24 deg at 3,000 rpm to 36 at 6,000 and which loses 0.03 % a degree squared beside it. */

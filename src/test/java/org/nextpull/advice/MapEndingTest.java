@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.Random;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
@@ -14,7 +13,6 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
 import org.nextpull.scatter.Repeatability;
@@ -47,8 +45,6 @@ class MapEndingTest {
 
     /** Best advance rises from 24 deg at 3,000 rpm to 36 at 6,000; 0.03 % are lost a degree squared beside it. */
     private static MeasuredPull run(int number, DoubleUnaryOperator advance, Random noise) {
-        MeasuredPull flat =
-                new Pulls().clean(advance.applyAsDouble(4500), 0.87, 200).list().get(0);
         double whole = 200 * (1 + 0.002 * noise.nextGaussian());
         List<RowFigure> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
@@ -57,26 +53,7 @@ class MapEndingTest {
             double torque = whole * (1 + 0.001 * noise.nextGaussian()) * (1 - 3e-4 * off * off);
             rows.add(new RowFigure(rpm, Torque.ofNewtonMetres(torque), Optional.of(Advance.ofDeg(deg))));
         }
-        return new MeasuredPull(
-                number,
-                flat.origin(),
-                number - 1.0,
-                flat.setting(),
-                flat.standing(),
-                flat.correction(),
-                Optional.of(new Figures(
-                        Optional.of(Torque.ofNewtonMetres(whole)),
-                        Optional.empty(),
-                        OptionalDouble.empty(),
-                        Optional.empty(),
-                        Optional.empty(),
-                        rows)),
-                flat.knock(),
-                flat.leanestLambda(),
-                flat.conditions(),
-                flat.limitsMet(),
-                flat.unwatched(),
-                flat.findings());
+        return Pulls.ofRows(number, advance.applyAsDouble(4500), Torque.ofNewtonMetres(whole), rows);
     }
 
     @BeforeAll

@@ -17,6 +17,7 @@ import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
+import org.nextpull.response.RowFigure;
 import org.nextpull.response.Setting;
 import org.nextpull.response.Unwatched;
 import org.nextpull.unit.Advance;
@@ -80,6 +81,31 @@ final class Pulls {
                 fuel_pressure_kpa = 250
                 injector_duty_percent = 88
                 """);
+    }
+
+    /** A clean pull with torque and advance of its own at each speed. */
+    static MeasuredPull ofRows(int number, double advanceDeg, Torque mean, List<RowFigure> rows) {
+        MeasuredPull flat = new Pulls().clean(advanceDeg, 0.87, 200).list().get(0);
+        return new MeasuredPull(
+                number,
+                flat.origin(),
+                number - 1.0,
+                flat.setting(),
+                flat.standing(),
+                flat.correction(),
+                Optional.of(new Figures(
+                        Optional.of(mean),
+                        Optional.empty(),
+                        OptionalDouble.empty(),
+                        Optional.empty(),
+                        Optional.empty(),
+                        rows)),
+                flat.knock(),
+                flat.leanestLambda(),
+                flat.conditions(),
+                flat.limitsMet(),
+                flat.unwatched(),
+                flat.findings());
     }
 
     static SweepPlan plan(String text) {
