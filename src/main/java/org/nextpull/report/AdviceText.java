@@ -12,6 +12,7 @@ import org.nextpull.advice.Condition;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
+import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
@@ -21,7 +22,7 @@ import org.nextpull.unit.Quantity;
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
     static final String NOTHING_TO_LEAVE =
-            "Leave the engine at the setting it came with: none was run that is clean and allowed.";
+            "No clean setting was run. Go back to the original map.";
 
     private final Shown shown;
 
@@ -29,18 +30,26 @@ public final class AdviceText {
         this.shown = shown;
     }
 
-    /** What to do, in a few words: {@code Next pull: 28.0 deg, lambda 0.870}. */
+    /** What to do, the act first: {@code SET 28.0 deg, lambda 0.870}. */
     public String headline(Advice advice) {
         String setting = advice.setting().map(AdviceText::setting).orElse("");
         if (advice.reason() instanceof Reason.ChangeOver to && advice.action() != Action.STOP) {
-            return "Change over to \"" + to.label() + "\", then: " + setting;
+            return "CHANGE OVER to \"" + to.label() + "\". Then set " + setting;
         }
         return switch (advice.action()) {
-            case PULL -> "Next pull: " + setting;
-            case REPEAT -> "Repeat: " + setting;
-            case WAIT -> "Wait, then: " + setting;
-            case STOP -> "Stop. " + advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE);
+            case PULL -> "SET " + setting;
+            case REPEAT -> "REPEAT " + setting;
+            case WAIT -> "WAIT. Then set " + setting;
+            case STOP ->
+                (isDone(advice) ? "DONE. " : "STOP. ")
+                        + advice.leave().map(AdviceText::leave).orElse(NOTHING_TO_LEAVE);
         };
+    }
+
+    /** A sweep that found its peak is good news, which is calm; any other stop is loud. */
+    static boolean isDone(Advice advice) {
+        return advice.code() == AdviceCode.SETTLED
+                && advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
     }
 
     /** Why, in a sentence or two that an operator understands. */
@@ -48,7 +57,9 @@ public final class AdviceText {
         String sentence = reason(advice);
         String wait = advice.waitFor().map(this::waiting).orElse("");
         String leave = advice.action() == Action.WAIT
-                ? " Meanwhile: " + decapitalised(advice.leave().map(this::leave).orElse(NOTHING_TO_LEAVE))
+                ? advice.leave()
+                        .map(chosen -> " Until then leave " + setting(chosen.setting()) + " set.")
+                        .orElse(" " + NOTHING_TO_LEAVE)
                 : "";
         return sentence
                 + wait
@@ -59,7 +70,7 @@ public final class AdviceText {
     /** A setting to run in words: {@code 28.0 deg, lambda 0.870}; one without values is the map as it stands. */
     public static String setting(Proposal setting) {
         String values = values(setting);
-        return values.isEmpty() ? "the map that stands in the engine" : values;
+        return values.isEmpty() ? "the present map" : values;
     }
 
     /** Spark and mixture in words, as far as they are there. */
@@ -85,30 +96,37 @@ public final class AdviceText {
         return (deg < 0 ? "" : "+") + Shown.fixed(deg, 1);
     }
 
-    /** What to leave in the engine and what decided it. */
-    public String leave(Chosen chosen) {
-        return "Leave " + setting(chosen.setting()) + " in the engine: " + by(chosen) + ".";
+    /** What stays in the engine and what decided it; before the end of the day the best so far. */
+    public static Optional<String> stays(Verdict verdict) {
+        boolean ended = verdict.advice().action() == Action.STOP;
+        return verdict.chosen()
+                .map(chosen -> ended
+                        ? leave(chosen)
+                        : "Best so far: " + setting(chosen.setting()) + ". " + by(chosen));
+    }
+
+    static String leave(Chosen chosen) {
+        return "Final setting: " + setting(chosen.setting()) + ". " + by(chosen);
     }
 
     static String by(Chosen chosen) {
         return switch (chosen.by()) {
             case PEAK ->
-                chosen.setting().map().isPresent()
-                        ? "at each speed the least advance near enough to its peak" + unproven(chosen.proof())
-                        : peak(chosen.proof());
-            case KNOCK_LIMIT -> limited(chosen, "the knock limit decides, not the peak");
-            case PLAN_LIMIT -> limited(chosen, "a limit of the plan decides, not the peak");
+                (chosen.setting().map().isPresent() ? "Close to MBT at each speed" : peak(chosen.proof()))
+                        + unproven(chosen.proof()) + ".";
+            case KNOCK_LIMIT -> "Knock-limited: knock decides, not the peak" + unproven(chosen.proof()) + ".";
+            case PLAN_LIMIT -> "A limit of the plan decides, not the peak" + unproven(chosen.proof()) + ".";
             case HIGHEST_TRIED ->
                 chosen.proof().standing() == Chosen.Standing.ONLY_ONE
-                        ? "the only clean setting that was run, so nothing is known of a better one"
-                        : "the clean setting that read highest so far; it is not known to be the best";
+                        ? "It is the only clean setting that was run."
+                        : "It is the clean setting that read highest so far; it is not known to be the best.";
         };
     }
 
     /** What is left by its peak: only of factors that were swept and bracketed, and proven only where it was run again. */
     private static String peak(Chosen.Proof proof) {
         if (proof.bracketed().isEmpty()) {
-            return "little is left to gain, though the peak itself is not bracketed" + unproven(proof);
+            return "Little is still to find, though the peak is not bracketed";
         }
         String best = proof.bracketed().stream()
                 .map(factor -> factor == Factor.TIMING ? "MBT" : "on the rich side of best lambda")
@@ -117,14 +135,7 @@ public final class AdviceText {
                 .map(factor ->
                         (factor == Factor.TIMING ? "; the spark sweep" : "; the mixture sweep") + " is not bracketed")
                 .collect(Collectors.joining());
-        return best + open + unproven(proof);
-    }
-
-    private static String limited(Chosen chosen, String decides) {
-        boolean timing = chosen.setting().advance().or(chosen.setting()::offset).isPresent();
-        return chosen.by() == ChosenBy.KNOCK_LIMIT && timing
-                ? "the knock-limited advance, so " + decides + unproven(chosen.proof())
-                : decides + unproven(chosen.proof());
+        return "That is " + best + open;
     }
 
     private static String unproven(Chosen.Proof proof) {
@@ -138,9 +149,8 @@ public final class AdviceText {
     String reason(Advice advice) {
         Reason reason = advice.reason();
         if (reason instanceof Reason.OutOfWindow window) {
-            return name(window.condition()) + " is " + temperature(window.now().kelvins())
-                    + ", out of its window: wait until it has "
-                    + (window.now().kelvins() < window.want().kelvins() ? "risen to " : "fallen to ")
+            return name(window.condition()) + " " + temperature(window.now().kelvins()) + ", needs at "
+                    + (window.now().kelvins() < window.want().kelvins() ? "least " : "most ")
                     + temperature(window.want().kelvins()) + ".";
         } else if (reason instanceof Reason.Knocked knocked) {
             return knocked(knocked);
@@ -152,7 +162,7 @@ public final class AdviceText {
             return changeOver(to);
         } else if (reason instanceof Reason.Deciding run) {
             return "Decision run " + run.run() + " of " + run.planned() + ": \"" + run.label()
-                    + "\" at its own best setting, set again as if from new.";
+                    + "\" at its own best setting, re-set.";
         } else if (reason instanceof Reason.Decided end) {
             return "The decision runs are done. "
                     + (end.settled() ? "" : "Not everything could be told. ")
@@ -176,47 +186,45 @@ public final class AdviceText {
                         + " where the product passes what the injectors and the pump can give."
                 : "";
         return "Change over to \"" + to.label() + "\"" + fuel
-                + ": drain, flush, prime, set the fuelling for it, check fuel pressure and leaks, warm to the start window."
-                + litres + " The first pull after it flushes the line and counts for nothing.";
+                + ": drain, flush, prime, set the fuelling for it, check fuel pressure and leaks, warm to the start range."
+                + litres + " The first pull after it flushes the line and is discarded.";
     }
 
     private static String knocked(Reason.Knocked knocked) {
-        return "Knock was heard in pull " + knocked.pull() + " at " + Shown.fixed(knocked.heardAtDeg(), 1)
-                + " deg; less the margin of " + Shown.fixed(knocked.marginDeg(), 1)
-                + " deg no setting within the plan's limits is left. Lower the plan's least advance, richen, or change the fuel.";
+        return "Knock in pull " + knocked.pull() + " at " + Shown.fixed(knocked.heardAtDeg(), 1) + " deg: with the "
+                + Shown.fixed(knocked.marginDeg(), 1)
+                + " deg margin no advance is left in the plan. Richen, change the fuel, or lower least_deg.";
     }
 
     String limit(AdviceCode code, Reason.LimitReached reached) {
-        String what = name(reached.limit()) + (reached.limit().isLeast() ? " fell to " : " reached ")
-                + quantity(reached.limit(), reached.worst()) + " in pull " + reached.pull() + "; the plan's limit is "
-                + quantity(reached.limit(), reached.allowed()) + ".";
+        String what = against(reached.limit(), reached.worst(), reached.allowed()) + ", in pull " + reached.pull() + ".";
         return what
                 + switch (code) {
                     case COOL_EXHAUST ->
-                        " Lift and let it cool. Retard would heat it further, so the next pull is richer.";
-                    case TOO_LEAN -> " The next pull is richer.";
+                        " Let it cool. Next pull: richer. Do not retard: it heats the exhaust.";
+                    case TOO_LEAN -> " Next pull: richer.";
                     default ->
                         reached.limit() == Limit.EXHAUST || reached.limit() == Limit.LEAN
-                                ? " The plan allows no richer setting, so the sweep ends."
-                                : " The sweep ends until you have found the cause and lift this limit by name.";
+                                ? " The plan allows no richer setting: the sweep ends."
+                                : " Sweep held. Find the cause. Then override pull " + reached.pull() + " to go on.";
                 };
     }
 
     private static String notWatched(Reason.NotWatched missing) {
         if (!missing.byHand()) {
-            return "No live channel measures lambda, so no mixture bracket is run and nothing leaner is asked for."
-                    + " Mend the sensor, name its column in [log] columns, and run a pull at this setting.";
+            return "No live channel measures lambda, so no mixture sweep is run and nothing leaner is asked for."
+                    + " Fix the sensor, name its column in [log] columns, and run a pull at this setting.";
         }
         String limits = missing.limits().stream().map(WatchText::name).collect(Collectors.joining(" and "));
-        return "No live channel watches " + limits + ", which guards the way on. Mend that and run this setting again,"
-                + " or watch it yourself and say so (unwatched); until then no step that way is asked for.";
+        return "No live channel watches " + limits + ", which guards the way on. Fix that and repeat this setting,"
+                + " or watch it yourself and say so (unwatched); until then no step goes that way.";
     }
 
     private String waiting(WaitFor wait) {
         return wait.condition() == Condition.EXHAUST
-                ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", at least "
+                ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", min "
                         + Shown.fixed(wait.atLeastSeconds(), 0) + " s."
-                : " At least " + Shown.fixed(wait.atLeastSeconds(), 0) + " s.";
+                : " Min " + Shown.fixed(wait.atLeastSeconds(), 0) + " s.";
     }
 
     /** What passed its limit, and by how much. */

@@ -16,37 +16,23 @@ final class BriefAdvice {
         Reason reason = advice.reason();
         if (reason instanceof Reason.ChangeOver to) {
             return "Change over to \"" + to.label()
-                    + "\": drain, flush, prime, warm; the first pull counts for nothing.";
+                    + "\": drain, flush, prime, warm; the first pull is discarded.";
         } else if (reason instanceof Reason.Deciding || reason instanceof Reason.Decided) {
             return words.reason(advice);
         } else if (reason instanceof Reason.LimitReached reached) {
             return limit(advice.code(), reached);
         }
-        return reason instanceof Reason.Ended || reason instanceof Reason.Nothing
-                ? ended(advice.code())
-                : firstSentence(words.reason(advice));
+        return firstSentence(words.reason(advice));
     }
 
     private String limit(AdviceCode code, Reason.LimitReached reached) {
         String what = firstSentence(words.limit(code, reached));
         String then = switch (code) {
-            case COOL_EXHAUST -> " Lift and let it cool, then richer.";
-            case TOO_LEAN -> " Richer for the next pull.";
+            case COOL_EXHAUST -> " Let it cool. Next pull: richer.";
+            case TOO_LEAN -> " Next pull: richer.";
             default -> "";
         };
         return what + then;
-    }
-
-    private static String ended(AdviceCode code) {
-        return switch (code) {
-            case SETTLED -> "What is left to gain is below what a pull can show.";
-            case SCATTER_LIMITED -> "Another pull would tell no more at this scatter.";
-            case KNOCK_LIMITED -> "The knock limit ends the climb.";
-            case PLAN_LIMIT -> "The plan's limit ends the climb; torque may still rise beyond it.";
-            case LIMIT_MET -> "A limit that was met leaves no leaner mixture to try.";
-            case BUDGET -> "The plan's budget of pulls is used up and the answer is not settled.";
-            default -> "The sweep ends.";
-        };
     }
 
     private static String firstSentence(String text) {

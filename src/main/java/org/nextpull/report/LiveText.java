@@ -13,7 +13,6 @@ import org.nextpull.advice.Condition;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Proposal;
-import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
@@ -277,7 +276,7 @@ public final class LiveText {
         List<String> lines = new ArrayList<>();
         int pulls = result.pulls().size();
         lines.add("The session ended after " + pulls + (pulls == 1 ? " pull." : " pulls."));
-        result.verdict().flatMap(Verdict::chosen).ifPresent(chosen -> lines.add("  " + words.leave(chosen)));
+        result.verdict().flatMap(AdviceText::stays).ifPresent(stays -> lines.add("  " + stays));
         lines.add("  Its capture lies in " + folder + "; live --resume goes on with it.");
         return lines;
     }

@@ -42,87 +42,73 @@ public final class MapText {
 
     static String first(Reason.First first) {
         if (!first.ignition().isMap()) {
-            return "The first pull is the start setting of the plan, from the retarded and rich side; all that follows counts from it.";
+            return "Baseline: the plan's start setting.";
         }
-        String from = first.shiftDeg() == 0
-                ? "the map that stands in the engine"
-                : "the present map moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
-        return "The first pull is " + from + "; all that follows counts from it.";
+        String moved =
+                first.shiftDeg() == 0 ? "" : " moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
+        return "Baseline: the present map" + moved + ".";
     }
 
     static String search(Reason.Searching search) {
         boolean isMap = search.ignition().isMap();
         String aim = switch (search.purpose()) {
             case CLIMB ->
-                "Torque still rises with advance, so " + (isMap ? "each speed goes" : "go") + " on by a step, no more.";
+                (isMap ? "Each speed one step up" : "One step up") + ": torque still rises with advance.";
             case BRACKET_BELOW ->
-                (isMap ? "A map" : "An advance") + " below the best shows how torque falls to that side.";
+                (isMap ? "A map" : "An advance") + " below the best, to see torque fall on that side.";
             case BRACKET_ABOVE ->
-                (isMap ? "A map" : "An advance") + " a little above the best shows where torque begins to fall.";
+                (isMap ? "A map" : "An advance") + " just above the best, to see where torque begins to fall.";
             case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
-                "One knock flag stands alone and the plan has look_again on, so its speed is run again: listen, and lift off at once if it knocks.";
-            case PROVE ->
-                "This is the " + (isMap ? "map" : "setting") + " that would stay in the engine; it is run to prove it.";
+                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";
+            case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
         };
-        String listen =
-                search.listen() ? " Knock is not measured: listen during this pull and mark what you hear." : "";
-        return aim + " After " + Shown.count(search.pulls(), "pull") + " about "
-                + percent(search.left().expectedPercent()) + " of torque is still to be had by knowing "
-                + sought(search.ignition()) + " better, at a scatter from pull to pull of "
-                + percent(search.scatterPercent()) + "." + listen;
+        String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
+        return aim + " About " + percent(search.left().expectedPercent()) + " of torque still to find after "
+                + Shown.count(search.pulls(), "pull") + "; repeatability " + percent(search.scatterPercent()) + "."
+                + listen;
     }
 
     private static String explore(Ignition ignition) {
         return switch (ignition) {
-            case MAP -> "This map and mixture together leave least in doubt.";
-            case FLAT, OFFSET -> "This spark and mixture together leave least in doubt.";
-            case STANDING -> "This mixture leaves least in doubt.";
-        };
-    }
-
-    private static String sought(Ignition ignition) {
-        return switch (ignition) {
-            case MAP -> "the map";
-            case FLAT, OFFSET -> "the best setting";
-            case STANDING -> "the best mixture";
+            case MAP -> "This map and mixture tell most about the peak.";
+            case FLAT, OFFSET -> "This spark and mixture tell most about the peak.";
+            case STANDING -> "This mixture tells most about the peak.";
         };
     }
 
     static String ended(AdviceCode code, Reason.Ended end) {
         String where = end.ignition().isMap() ? " at some speeds" : "";
-        String pulls = "After " + Shown.count(end.pulls(), "pull") + " ";
+        String left = "About " + percent(end.left().expectedPercent()) + " of torque still to find";
         String why = switch (code) {
-            case SETTLED -> pulls + "what is left to gain is below what a pull can show.";
+            case SETTLED -> left + ": less than a pull can show.";
             case SCATTER_LIMITED ->
-                pulls + "another pull would tell no more at a scatter from pull to pull of "
-                        + percent(end.scatterPercent()) + ".";
+                "Repeatability of " + percent(end.scatterPercent())
+                        + " hides the rest. Find why pulls differ before you run more. " + left + ".";
             case KNOCK_LIMITED ->
-                end.ignition() == Ignition.STANDING
-                        ? pulls + "knock limits the mixture before the best torque."
-                        : pulls + "knock limits the advance before the best torque" + where + ".";
-            case PLAN_LIMIT -> pulls + "the plan's limit is reached" + where + "; torque may still rise beyond it.";
-            case BUDGET -> pulls + "the plan's budget of pulls is used up and the answer is not settled.";
-            default -> pulls + "the sweep ends.";
+                (end.ignition() == Ignition.STANDING
+                                ? "Knock limits the mixture. "
+                                : "Knock-limited" + where + ": MBT is further advanced; do not chase it. ")
+                        + left + " within what knock leaves.";
+            case PLAN_LIMIT ->
+                "At the plan's limit" + where + ": torque may still rise beyond it. " + left
+                        + " within what the plan allows.";
+            case BUDGET -> "Out of pulls (" + end.pulls() + "): the answer is not settled. " + left + ".";
+            default -> "The sweep ends. " + left + ".";
         };
-        return why + " " + left(code, end);
+        return why + " Chance of more than 0.5 % left after " + Shown.count(end.pulls(), "pull") + ": "
+                + chance(end.left().chanceOfMuch()) + ".";
     }
 
-    private static String left(AdviceCode code, Reason.Ended end) {
-        String permits = code == AdviceCode.KNOCK_LIMITED
-                ? " that knock leaves"
-                : code == AdviceCode.PLAN_LIMIT ? " that the plan allows" : "";
-        return "At the " + (end.ignition().isMap() ? "map" : "setting") + " of most torque" + permits + " about "
-                + percent(end.left().expectedPercent())
-                + " may be left, and the chance of leaving over half a percent is "
-                + percent(100 * end.left().chanceOfMuch()) + ".";
+    private static String chance(double share) {
+        double hundredths = 100 * share;
+        return (hundredths < 1 ? "under 1" : Shown.fixed(hundredths, 0)) + " in 100";
     }
 
     static String nothing(AdviceCode code, Reason.Nothing end) {
-        return "After " + Shown.count(end.pulls(), "pull")
-                + (code == AdviceCode.BUDGET
-                        ? " the plan's budget of pulls is used up, and none gave torque."
-                        : " nothing that the plan allows is left to run.");
+        return code == AdviceCode.BUDGET
+                ? "Out of pulls (" + end.pulls() + "): none gave torque."
+                : "After " + Shown.count(end.pulls(), "pull") + " nothing that the plan allows is left to run.";
     }
 
     /** How well the map is known: {@code Map, 14 speeds: 12 answered, ...}. */
@@ -130,19 +116,18 @@ public final class MapText {
         long answered =
                 state.rows().stream().filter(row -> row.answer().isPresent()).count();
         long bracketed = state.rows().stream().filter(MapRow::isBracketed).count();
-        return "Map, " + Shown.count(state.rows().size(), "speed") + ": " + answered
-                + " answered, the peak itself bracketed at "
-                + bracketed + ". The map of most torque leaves about "
-                + percent(state.leftAtPeak().expectedPercent()) + ", the least that is near enough "
-                + percent(state.leftAtLeast().expectedPercent())
+        return "Map, " + Shown.count(state.rows().size(), "speed") + ": " + answered + " answered, peak bracketed at "
+                + bracketed + ". Torque still to find: about "
+                + percent(state.leftAtPeak().expectedPercent()) + " at the map of the peaks, "
+                + percent(state.leftAtLeast().expectedPercent()) + " at the map of MBT"
                 + state.leftByLeave()
-                        .map(left -> ", the one that was run and stays " + percent(left.expectedPercent()))
+                        .map(left -> ", " + percent(left.expectedPercent()) + " at the final map")
                         .orElse("")
                 + state.gainOverFlat()
-                        .map(gain -> "; the best map gains " + gain(gain) + " over the best single number")
+                        .map(gain -> ". The best map gains " + gain(gain) + " over the best single number")
                         .orElse("")
-                + "; scatter from pull to pull "
-                + percent(state.scatterPercent()) + ", drift " + signedPercent(state.driftPercent()) + " a pull.";
+                + ". Repeatability " + percent(state.scatterPercent()) + ", drift "
+                + signedPercent(state.driftPercent()) + " per pull.";
     }
 
     /** What a map would gain over the number that stays, knock not looked at. */
@@ -151,7 +136,7 @@ public final class MapText {
     }
 
     private static String gain(MapGain gain) {
-        return "about " + percent(gain.percent()) + " (90 % interval "
+        return "about " + percent(gain.percent()) + " (90 % CI "
                 + Shown.fixed(gain.interval().low(), 2) + " to "
                 + percent(gain.interval().high()) + ")";
     }

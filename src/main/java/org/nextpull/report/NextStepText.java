@@ -7,9 +7,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
@@ -24,7 +22,7 @@ import org.nextpull.unit.Lambda;
 
 /** Puts the next step into large print. */
 public final class NextStepText {
-    private static final String LISTEN = "Knock is not measured: listen, and mark what you hear.";
+    private static final String LISTEN = "Knock is not measured: listen, and mark it (K).";
 
     /** How a change of a setting is called to either side, its decimal places, and the least that is one. */
     private record Sides(int places, String above, String below, double least) {}
@@ -47,7 +45,7 @@ public final class NextStepText {
                 result.plan().timing().isPresent() || result.plan().mixture().isPresent();
         String why = sweeps
                 ? "What was found in the log leaves no setting to advise; see the warnings."
-                : "The plan has neither timing nor mixture to sweep.";
+                : "The plan has no spark or mixture sweep.";
         return new NextStep(
                 NextStep.Kind.NOTHING, sweeps ? "No advice" : "No sweep", List.of(), "", why, Optional.empty(), why);
     }
@@ -87,14 +85,8 @@ public final class NextStepText {
             case PULL -> NextStep.Kind.PULL;
             case REPEAT -> NextStep.Kind.REPEAT;
             case WAIT -> NextStep.Kind.WAIT;
-            case STOP -> isDone(advice) ? NextStep.Kind.DONE : NextStep.Kind.STOP;
+            case STOP -> AdviceText.isDone(advice) ? NextStep.Kind.DONE : NextStep.Kind.STOP;
         };
-    }
-
-    /** A sweep that found its peak is good news, which is calm; a stop is loud. */
-    private static boolean isDone(Advice advice) {
-        return advice.code() == AdviceCode.SETTLED
-                && advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
     }
 
     private static String word(Advice advice) {
@@ -102,7 +94,7 @@ public final class NextStepText {
             case PULL -> "Set";
             case REPEAT -> "Repeat";
             case WAIT -> "Wait";
-            case STOP -> isDone(advice) ? "Done" : "Stop";
+            case STOP -> AdviceText.isDone(advice) ? "Done" : "Stop";
         };
     }
 
@@ -118,7 +110,7 @@ public final class NextStepText {
     private String ended(Advice advice) {
         String why = brief.sentence(advice);
         return advice.leave()
-                .map(chosen -> AdviceText.capitalised(AdviceText.by(chosen)) + ". " + why)
+                .map(chosen -> AdviceText.by(chosen) + " " + why)
                 .orElse(why);
     }
 
@@ -138,8 +130,8 @@ public final class NextStepText {
             Proposal wanted, Optional<SparkMap> set, Optional<Setting> last, SweepPlan plan) {
         Sides spark = new Sides(
                 1,
-                "more",
-                "less",
+                "+",
+                "-",
                 plan.timing().map(timing -> timing.step().resolution()).orElse(0.0));
         Sides mixture = new Sides(
                 3,
@@ -181,8 +173,9 @@ public final class NextStepText {
         double by = wanted - was.get();
         String number = Shown.fixed(Math.abs(by), sides.places());
         if (Double.parseDouble(number) == 0 || Math.abs(by) < sides.least() - 1e-9) {
-            return "unchanged";
+            return "no change";
         }
-        return number + " " + (by > 0 ? sides.above() : sides.below());
+        String side = by > 0 ? sides.above() : sides.below();
+        return side.length() == 1 ? side + number : number + " " + side;
     }
 }

@@ -21,12 +21,12 @@ public final class StopText {
     private static String reopened(EarlierStop stop, EarlierStop.Reopening why) {
         String after = "the stop after pull " + stop.afterPull() + " no longer stands.";
         if (why.pull().isEmpty()) {
-            return "A pull that was struck, or a limit that was lifted, opened the day again: " + after;
+            return "An excluded pull or an override opened the day again: " + after;
         }
         String pull = "Pull " + why.pull().getAsInt();
         return switch (why.cause()) {
             case NEW_SETTING -> pull + " was at a setting that had not been run, which opens the day again: " + after;
-            case KNOCK -> pull + " knocked, which forbids what was left in the engine: " + after;
+            case KNOCK -> pull + " knocked, which blocks the final setting: " + after;
             case LIMIT -> pull + " met a limit, which opens the day again: " + after;
             case BY_HAND -> pull + " was changed by hand, which opens the day again: " + after;
         };
@@ -36,11 +36,10 @@ public final class StopText {
     public static String of(Replay replay) {
         int pulls = replay.steps().size();
         if (replay.stoppedAfter().isEmpty()) {
-            return "It would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls") + ".";
+            return "Would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls") + ".";
         }
-        String stopped = "It would have stopped after pull "
-                + replay.stoppedAfter().getAsInt() + " of " + pulls + ": " + Shown.count(replay.pullsSaved(), "pull")
-                + " saved.";
+        String stopped = "Would have stopped after pull "
+                + replay.stoppedAfter().getAsInt() + " of " + pulls + " (" + replay.pullsSaved() + " fewer).";
         return replay.isOpenAgain() ? stopped + " Later pulls opened it again, and it has not stopped since." : stopped;
     }
 }

@@ -134,7 +134,7 @@ class EngineCommandTest {
         String withSettings = file("with.toml", SMALL, BAND, offsets, "[log]\nsettings = \"log.settings.csv\"\n");
         Run read = Run.of(
                 "advise", "--plan", withSettings, folder.resolve("log.csv").toString());
-        assertThat(read.out()).as(read.err()).contains("Next pull: +");
+        assertThat(read.out()).as(read.err()).contains("SET +");
     }
 
     @ParameterizedTest
@@ -184,7 +184,7 @@ class EngineCommandTest {
         assertThat(said.err()).contains("--seed 5");
         assertThat(said.out())
                 .contains("Type   to")
-                .contains("Next pull: 20.0 deg")
+                .contains("SET 20.0 deg")
                 .contains("Pull 1 at 20.0 deg")
                 .contains("Pull 2 at 22.5 deg")
                 .contains("\"banana\" is neither a number nor a word")
@@ -211,7 +211,7 @@ class EngineCommandTest {
     void followingTheAdviceEndsWithALittleTorqueLeft() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
         Run said = Run.typing("\n".repeat(40), "engine", "practise", "--plan", plan, "--seed", "5");
-        assertThat(said.out()).contains("Stop. ").doesNotContain("End of input");
+        assertThat(said.out()).contains("STOP. ").doesNotContain("End of input");
         String left = said.out()
                 .lines()
                 .filter(line -> line.startsWith("You leave"))

@@ -137,7 +137,7 @@ class LiveCommandTest {
         Run run = live(PLAN, "end\n");
         assertThat(run.status()).isZero();
         assertThat(run.err()).contains("warning: ").contains("shop.db");
-        assertThat(run.out()).contains("Next pull: ", "The session ended after 0 pulls.");
+        assertThat(run.out()).contains("SET ", "The session ended after 0 pulls.");
     }
 
     @Test

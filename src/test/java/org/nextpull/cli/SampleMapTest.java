@@ -39,7 +39,7 @@ class SampleMapTest {
         Path file = folder.resolve("map.csv");
         Run run = Run.of("advise", "--no-notebook", "--plan", PLAN, "--map", file.toString(), LOG);
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out()).startsWith("Stop. Leave map of 24.0 to 30.0 deg").doesNotContain("null");
+        assertThat(run.out()).startsWith("DONE. Final setting: map of 24.0 to 30.0 deg").doesNotContain("null");
         assertThat(Files.readAllLines(file)).hasSize(9).startsWith("rpm,advance_deg", "3500,24");
     }
 
@@ -47,7 +47,7 @@ class SampleMapTest {
     void replayNamesAMapAfterEachPull() {
         Run run = Run.of("replay", "--no-notebook", "--plan", PLAN, LOG);
         assertThat(run.out())
-                .contains("After pull 1 (", "Next pull: map of 20.0 to 26.0 deg", "the whole map by +2.0 deg")
+                .contains("After pull 1 (", "SET map of 20.0 to 26.0 deg", "the whole map by +2.0 deg")
                 .doesNotContain("null");
     }
 

@@ -78,19 +78,19 @@ class NextStepTextTest {
         assertThat(lead.figures()).containsExactly(new NextStep.Figure("20.0", "deg", "spark advance", ""));
         assertThat(lead.about()).isEqualTo("for pull 1");
         assertThat(lead.spoken())
-                .startsWith("Set, spark advance 20.0 deg. The first pull is the start setting of the plan");
+                .startsWith("Set, spark advance 20.0 deg. Baseline: the plan's start setting.");
     }
 
     @Test
     void aStepSaysWhatChangesAgainstTheLastPull() {
         NextStep lead = LEAD.of(day(KnockMark.NONE, 20, 20, 22));
         assertThat(lead.figures().get(0).number()).isEqualTo("24.0");
-        assertThat(lead.figures().get(0).change()).isEqualTo("2.0 more");
+        assertThat(lead.figures().get(0).change()).isEqualTo("+2.0");
         assertThat(lead.about()).isEqualTo("for pull 4");
         assertThat(lead.listen()).isEmpty();
         NextStep first = LEAD.of(day(KnockMark.NONE, 20));
         assertThat(first.kind()).isEqualTo(NextStep.Kind.PULL);
-        assertThat(first.figures().get(0).change()).isEqualTo("2.0 more");
+        assertThat(first.figures().get(0).change()).isEqualTo("+2.0");
     }
 
     @Test
@@ -106,7 +106,7 @@ class NextStepTextTest {
         assertThat(lead.word()).isEqualTo("Done");
         assertThat(lead.figures()).hasSize(1);
         assertThat(lead.about()).isEqualTo("final setting");
-        assertThat(lead.because()).startsWith("MBT. ");
+        assertThat(lead.because()).startsWith("That is MBT. ");
     }
 
     @Test

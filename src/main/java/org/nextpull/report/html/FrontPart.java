@@ -143,7 +143,7 @@ final class FrontPart {
 
     private List<String> answer() {
         List<String> answer = new ArrayList<>(comparison.verdicts());
-        result.verdict().flatMap(Verdict::chosen).map(words::leave).ifPresent(answer::add);
+        result.verdict().flatMap(AdviceText::stays).ifPresent(answer::add);
         if (answer.isEmpty()) {
             answer.add(
                     used().findAny().isPresent()

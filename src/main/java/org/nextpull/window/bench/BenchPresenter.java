@@ -151,7 +151,7 @@ public final class BenchPresenter {
 
     private void say(SessionResult result, Verdict verdict, List<Remark> day) {
         if (verdict.advice().action() != Action.STOP) {
-            verdict.chosen().ifPresent(chosen -> day.add(new Remark(Tone.PLAIN, words.leave(chosen))));
+            AdviceText.stays(verdict).ifPresent(stays -> day.add(new Remark(Tone.PLAIN, stays)));
         }
         verdict.timing().ifPresent(answer -> day.add(new Remark(Tone.PLAIN, answers.timing(result, answer))));
         verdict.mixture().ifPresent(answer -> {
