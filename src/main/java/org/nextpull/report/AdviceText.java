@@ -21,8 +21,7 @@ import org.nextpull.unit.Quantity;
 
 /** The sentences of an advice, with the numbers behind it. */
 public final class AdviceText {
-    static final String NOTHING_TO_LEAVE =
-            "No clean setting was run. Go back to the original map.";
+    static final String NOTHING_TO_LEAVE = "No clean setting was run. Go back to the original map.";
 
     private final Shown shown;
 
@@ -100,9 +99,7 @@ public final class AdviceText {
     public static Optional<String> stays(Verdict verdict) {
         boolean ended = verdict.advice().action() == Action.STOP;
         return verdict.chosen()
-                .map(chosen -> ended
-                        ? leave(chosen)
-                        : "Best so far: " + setting(chosen.setting()) + ". " + by(chosen));
+                .map(chosen -> ended ? leave(chosen) : "Best so far: " + setting(chosen.setting()) + ". " + by(chosen));
     }
 
     static String leave(Chosen chosen) {
@@ -197,11 +194,11 @@ public final class AdviceText {
     }
 
     String limit(AdviceCode code, Reason.LimitReached reached) {
-        String what = against(reached.limit(), reached.worst(), reached.allowed()) + ", in pull " + reached.pull() + ".";
+        String what =
+                against(reached.limit(), reached.worst(), reached.allowed()) + ", in pull " + reached.pull() + ".";
         return what
                 + switch (code) {
-                    case COOL_EXHAUST ->
-                        " Let it cool. Next pull: richer. Do not retard: it heats the exhaust.";
+                    case COOL_EXHAUST -> " Let it cool. Next pull: richer. Do not retard: it heats the exhaust.";
                     case TOO_LEAN -> " Next pull: richer.";
                     default ->
                         reached.limit() == Limit.EXHAUST || reached.limit() == Limit.LEAN

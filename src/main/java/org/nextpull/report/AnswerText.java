@@ -13,6 +13,7 @@ import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.plan.Goal;
+import org.nextpull.scatter.Scatter;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -24,6 +25,9 @@ public final class AnswerText {
     /** Lambdas nearer than this are printed as one. */
     private static final double SAME_LAMBDA = 0.0025;
 
+    /** A standard deviation from so few repeats may be wrong by half; common practice, no source. */
+    private static final int ROUGH = 3;
+
     private final Shown shown;
 
     public AnswerText(Shown shown) {
@@ -32,17 +36,17 @@ public final class AnswerText {
 
     /** The timing sweep. */
     public String timing(SessionResult result, SweepAnswer answer) {
-        return "Timing, " + Shown.count(answer.pulls().size(), "pull") + ": "
+        return "Spark sweep, " + Shown.count(answer.pulls().size(), "pull") + ": "
                 + answer.optimum()
                         .map(found -> "MBT " + Shown.fixed(found.best(), 1) + " deg" + least(result)
-                                + ", 90 % interval " + span(found.bestInterval()) + response(result, found.response())
+                                + ", 90 % CI " + span(found.bestInterval()) + response(result, found.response())
                                 + "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed.")
                         .or(() -> answer.capped().map(found -> capped(result, answer, found)))
                         .orElse("not bracketed, so no MBT is stated.");
     }
 
     private static String least(SessionResult result) {
-        return " (the least advance within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
+        return " (least advance within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
     }
 
     private String capped(SessionResult result, SweepAnswer answer, Capped found) {
@@ -83,24 +87,23 @@ public final class AnswerText {
                                 left -> left.setting().advance().or(left.setting()::offset))
                         .map(Advance::deg)
                         .filter(deg -> !found.bestInterval().contains(deg))
-                        .ifPresent(deg ->
-                                moved.add(Shown.fixed(deg, 1) + " deg is left, which lies outside the interval of MBT: "
-                                        + why(
-                                                chosen.orElseThrow(),
-                                                "later pulls moved MBT by less than it takes to run it again")
-                                        + ".")));
+                        .ifPresent(deg -> moved.add(Shown.fixed(deg, 1) + " deg stays, outside the CI of MBT: "
+                                + why(
+                                        chosen.orElseThrow(),
+                                        "later pulls moved MBT by less than it takes to run it again")
+                                + ".")));
         verdict.mixture()
                 .flatMap(SweepAnswer::optimum)
                 .ifPresent(found -> chosen.flatMap(left -> left.setting().lambda())
                         .map(Lambda::value)
                         .filter(lambda -> Math.abs(lambda - found.peak()) > SAME_LAMBDA)
-                        .ifPresent(lambda -> moved.add("Lambda " + lambda(lambda) + " is left and not "
+                        .ifPresent(lambda -> moved.add("Lambda " + lambda(lambda) + " stays and not "
                                 + lambda(found.peak()) + ": "
                                 + why(
                                         chosen.orElseThrow(),
                                         found.flat().contains(lambda)
-                                                ? "it costs at most 0.1 %, and richer than best lambda is the side that is kept"
-                                                : "richer than best lambda is the side that is kept")
+                                                ? "it is the rich side of the flat top"
+                                                : "it is on the rich side of best lambda")
                                 + ".")));
         return moved;
     }
@@ -122,8 +125,8 @@ public final class AnswerText {
         double margin = result.plan().limits().knockMarginDeg();
         double limit = answer.limit().getAsDouble();
         return Optional.of("Knock limit " + Shown.fixed(limit, 1) + " deg: knock at " + Shown.fixed(limit + margin, 1)
-                + " deg, less the plan's margin of " + Shown.fixed(margin, 1)
-                + " deg. Only what lies below it may be left.");
+                + " deg, minus the margin of " + Shown.fixed(margin, 1)
+                + " deg. Only less advance may stay.");
     }
 
     /** The rows of the band without a best advance, a sentence for each reason. */
@@ -167,21 +170,21 @@ public final class AnswerText {
 
     /** The mixture bracket. */
     public String mixture(SweepAnswer answer) {
-        return "Mixture, " + Shown.count(answer.pulls().size(), "pull") + ": "
+        return "Mixture sweep, " + Shown.count(answer.pulls().size(), "pull") + ": "
                 + answer.optimum()
-                        .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % interval "
+                        .map(found -> "best lambda " + lambda(found.peak()) + ", 90 % CI "
                                 + lambda(found.peakInterval().low()) + " to "
                                 + lambda(found.peakInterval().high())
-                                + ". Any lambda from " + lambda(found.flat().low()) + " to "
+                                + "; flat top " + lambda(found.flat().low()) + " to "
                                 + lambda(found.flat().high())
-                                + " costs at most 0.1 %.")
+                                + " (within 0.1 %).")
                         .orElse("not bracketed, so no best lambda is stated.");
     }
 
-    /** The edges of the mixture: {@code rich edge 0.840, lean edge 0.900 (0.2 % below the peak)}; empty where they are not known. */
+    /** The edges of the mixture: {@code RBT 0.840, LBT 0.900 (0.2 % below the peak)}; empty where they are not known. */
     public String edges(SessionResult result, SweepAnswer answer) {
         return answer.edges()
-                .map(found -> "rich edge " + lambda(found.low()) + ", lean edge " + lambda(found.high()) + " ("
+                .map(found -> "RBT " + lambda(found.low()) + ", LBT " + lambda(found.high()) + " ("
                         + Shown.plain(result.plan().goal().nearBestPercent()) + " % below the peak)")
                 .orElse("");
     }
@@ -190,18 +193,23 @@ public final class AnswerText {
         return Shown.fixed(value, 3);
     }
 
-    /** Scatter from pull to pull and slow change over the day. */
+    /** Repeatability, and the drift where it is more than its own error. */
     public String repeatability(SessionResult result) {
-        String scatter = result.repeatability()
-                .scatter()
-                .map(found ->
-                        "Scatter from pull to pull, by repeated settings alone, " + Shown.fixed(found.percent(), 2)
-                                + " % (" + Shown.count(found.degreesOfFreedom(), "degree") + " of freedom)")
-                .orElse("No setting was repeated, so the scatter from pull to pull is not known");
-        String drift = result.repeatability()
-                .drift()
-                .map(found -> "; slow change over the day " + Shown.fixed(found.percentPerPull(), 3) + " % a pull")
-                .orElse("");
-        return scatter + drift + ".";
+        return result.repeatability()
+                        .scatter()
+                        .map(AnswerText::repeats)
+                        .orElse("Repeatability not known: no setting was repeated.")
+                + result.repeatability()
+                        .drift()
+                        .filter(found -> Math.abs(found.percentPerPull()) > found.standardError())
+                        .map(found -> " Drift " + (found.percentPerPull() >= 0 ? "+" : "")
+                                + Shown.fixed(found.percentPerPull(), 3) + " % per pull.")
+                        .orElse("");
+    }
+
+    private static String repeats(Scatter scatter) {
+        double repeats = scatter.degreesOfFreedom();
+        return "Repeatability " + Shown.fixed(scatter.percent(), 2) + " % (1 SD, from " + Shown.count(repeats, "repeat")
+                + (repeats <= ROUGH ? ", rough" : "") + ").";
     }
 }

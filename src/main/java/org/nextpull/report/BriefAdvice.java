@@ -15,8 +15,7 @@ final class BriefAdvice {
     String sentence(Advice advice) {
         Reason reason = advice.reason();
         if (reason instanceof Reason.ChangeOver to) {
-            return "Change over to \"" + to.label()
-                    + "\": drain, flush, prime, warm; the first pull is discarded.";
+            return "Change over to \"" + to.label() + "\": drain, flush, prime, warm; the first pull is discarded.";
         } else if (reason instanceof Reason.Deciding || reason instanceof Reason.Decided) {
             return words.reason(advice);
         } else if (reason instanceof Reason.LimitReached reached) {

@@ -15,7 +15,7 @@ public final class KeptAdviceText {
         String values = isStop
                 ? Optional.of(AdviceText.values(setting))
                         .filter(left -> !left.isEmpty())
-                        .map(left -> ", " + left + " left in the engine")
+                        .map(left -> ", final setting " + left)
                         .orElse("")
                 : " " + AdviceText.setting(setting);
         String cells = setting.map().map(map -> ": " + MapText.cells(map)).orElse("");

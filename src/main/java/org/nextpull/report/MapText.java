@@ -44,16 +44,14 @@ public final class MapText {
         if (!first.ignition().isMap()) {
             return "Baseline: the plan's start setting.";
         }
-        String moved =
-                first.shiftDeg() == 0 ? "" : " moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
+        String moved = first.shiftDeg() == 0 ? "" : " moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
         return "Baseline: the present map" + moved + ".";
     }
 
     static String search(Reason.Searching search) {
         boolean isMap = search.ignition().isMap();
         String aim = switch (search.purpose()) {
-            case CLIMB ->
-                (isMap ? "Each speed one step up" : "One step up") + ": torque still rises with advance.";
+            case CLIMB -> (isMap ? "Each speed one step up" : "One step up") + ": torque still rises with advance.";
             case BRACKET_BELOW ->
                 (isMap ? "A map" : "An advance") + " below the best, to see torque fall on that side.";
             case BRACKET_ABOVE ->

@@ -109,9 +109,7 @@ public final class NextStepText {
     /** What decided the setting that is left, and why it ends. */
     private String ended(Advice advice) {
         String why = brief.sentence(advice);
-        return advice.leave()
-                .map(chosen -> AdviceText.by(chosen) + " " + why)
-                .orElse(why);
+        return advice.leave().map(chosen -> AdviceText.by(chosen) + " " + why).orElse(why);
     }
 
     /** What nothing watches, and that the operator must listen. */

@@ -20,8 +20,8 @@ public final class WatchText {
             return Optional.empty();
         }
         String named = gaps.stream().map(WatchText::gap).collect(Collectors.joining("; "));
-        return Optional.of("Not watched: " + named + ". Watch them yourself; steps toward what they"
-                + " guard are half as long.");
+        return Optional.of(
+                "Not watched: " + named + ". Watch them yourself; steps toward what they" + " guard are half as long.");
     }
 
     private static String gap(WatchGap gap) {

@@ -101,7 +101,7 @@ class EngineCommandTest {
         assertThat(replayed.out()).contains("0 pulls saved").contains("Stop.");
         long pulls =
                 written.err().lines().filter(line -> line.startsWith("pull ")).count();
-        assertThat(replayed.out()).contains("It would have stopped after pull " + pulls + " of " + pulls);
+        assertThat(replayed.out()).contains("Would have stopped after pull " + pulls + " of " + pulls);
     }
 
     @ParameterizedTest

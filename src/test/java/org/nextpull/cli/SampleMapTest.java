@@ -39,7 +39,9 @@ class SampleMapTest {
         Path file = folder.resolve("map.csv");
         Run run = Run.of("advise", "--no-notebook", "--plan", PLAN, "--map", file.toString(), LOG);
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out()).startsWith("DONE. Final setting: map of 24.0 to 30.0 deg").doesNotContain("null");
+        assertThat(run.out())
+                .startsWith("DONE. Final setting: map of 24.0 to 30.0 deg")
+                .doesNotContain("null");
         assertThat(Files.readAllLines(file)).hasSize(9).startsWith("rpm,advance_deg", "3500,24");
     }
 

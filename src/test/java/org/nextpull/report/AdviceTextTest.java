@@ -119,7 +119,8 @@ class AdviceTextTest {
             Advice advice = new Advice(
                     known.action(), code, known.setting(), known.reason(), known.waitFor(), Optional.empty());
             assertThat(inBothUnits(advice))
-                    .allSatisfy(said -> assertThat(said).contains("No clean setting was run. Go back to the original map."));
+                    .allSatisfy(said ->
+                            assertThat(said).contains("No clean setting was run. Go back to the original map."));
         }
     }
 
@@ -147,8 +148,7 @@ class AdviceTextTest {
     @Test
     void anExhaustTooHotIsNeverAnsweredByRetard() {
         assertThat(inBothUnits(advice(AdviceCode.COOL_EXHAUST)))
-                .allSatisfy(
-                        said -> assertThat(said).contains("Let it cool", "richer", "Do not retard"));
+                .allSatisfy(said -> assertThat(said).contains("Let it cool", "richer", "Do not retard"));
     }
 
     /** The gate may have changed the advance, or gone richer by more than a step: the sentence claims neither. */
@@ -187,8 +187,7 @@ class AdviceTextTest {
                 new Reason.LimitReached(limit, 4, 3, 1),
                 Optional.empty(),
                 known.leave());
-        assertThat(inBothUnits(advice))
-                .allSatisfy(said -> assertThat(said).contains(", in pull 4."));
+        assertThat(inBothUnits(advice)).allSatisfy(said -> assertThat(said).contains(", in pull 4."));
     }
 
     @Test

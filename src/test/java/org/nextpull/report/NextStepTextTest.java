@@ -77,8 +77,7 @@ class NextStepTextTest {
         assertThat(lead.kind()).isEqualTo(NextStep.Kind.PULL);
         assertThat(lead.figures()).containsExactly(new NextStep.Figure("20.0", "deg", "spark advance", ""));
         assertThat(lead.about()).isEqualTo("for pull 1");
-        assertThat(lead.spoken())
-                .startsWith("Set, spark advance 20.0 deg. Baseline: the plan's start setting.");
+        assertThat(lead.spoken()).startsWith("Set, spark advance 20.0 deg. Baseline: the plan's start setting.");
     }
 
     @Test

@@ -49,7 +49,7 @@ final class AnswerPart {
             sentences.add(answers.mixture(answer));
             String edges = answers.edges(result, answer);
             if (!edges.isEmpty()) {
-                sentences.add("Mixture: " + edges + ".");
+                sentences.add("Mixture sweep: " + edges + ".");
             }
         });
         sentences.addAll(answers.moved(verdict));

@@ -51,9 +51,7 @@ public final class AdviseText {
     public String advise(SessionResult result) {
         StringBuilder text = new StringBuilder();
         if (result.isWithoutAnswer()) {
-            text.append("No pull could be used, so nothing was learned.\n")
-                    .append(findings(result))
-                    .append('\n');
+            text.append("No pull could be used.\n").append(findings(result)).append('\n');
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         result.verdict()
@@ -124,7 +122,7 @@ public final class AdviseText {
                     Shown.fixed(row.intervalDeg().high(), 1));
         }
         String run = answer.rowsProven() ? "run in a pull" : "not yet run as a map";
-        return "  MBT by speed, each 90 % interval on its own (" + run + "):\n" + table.text();
+        return "  MBT by speed, each 90 % CI on its own (" + run + "):\n" + table.text();
     }
 
     private String mixture(SessionResult result, SweepAnswer answer) {

@@ -28,8 +28,7 @@ final class DaysTable {
                     answer(day.together()),
                     first.origin().source());
         }
-        return "Day by day: what to leave in the engine, and how much torque knowing it better may still bring.\n"
-                + table.text();
+        return "Day by day: the final setting, and the torque still to find.\n" + table.text();
     }
 
     private static String answer(Verdict verdict) {

@@ -72,10 +72,8 @@ final class MapTables {
                 .forEach(limit -> knock.row(
                         "  " + Shown.fixed(limit.rpm(), 0), Shown.fixed(limit.deg(), 1), String.valueOf(limit.pull())));
         return MapText.standing(state) + "\n"
-                + "  By speed, each 90 % interval on its own; run is the most advanced clean pull:\n"
+                + "  By speed, each 90 % CI on its own; run is the most advanced clean pull:\n"
                 + table.text()
-                + (state.knockLimits().isEmpty()
-                        ? ""
-                        : "  What knock leaves, less the plan's margin:\n" + knock.text());
+                + (state.knockLimits().isEmpty() ? "" : "  Knock limits, the margin taken off:\n" + knock.text());
     }
 }

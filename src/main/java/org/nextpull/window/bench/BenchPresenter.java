@@ -158,7 +158,7 @@ public final class BenchPresenter {
             day.add(new Remark(Tone.PLAIN, answers.mixture(answer)));
             String edges = answers.edges(result, answer);
             if (!edges.isEmpty()) {
-                day.add(new Remark(Tone.PLAIN, "Mixture: " + edges + "."));
+                day.add(new Remark(Tone.PLAIN, "Mixture sweep: " + edges + "."));
             }
         });
     }

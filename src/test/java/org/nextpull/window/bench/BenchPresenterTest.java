@@ -162,8 +162,8 @@ class BenchPresenterTest {
         List<String> day = page(TIMING, TIMING.pulls()).day().stream()
                 .map(Remark::sentence)
                 .toList();
-        assertThat(day).anyMatch(sentence -> sentence.startsWith("Timing, "));
-        assertThat(day).anyMatch(sentence -> sentence.startsWith("Scatter from pull to pull, "));
+        assertThat(day).anyMatch(sentence -> sentence.startsWith("Spark sweep, "));
+        assertThat(day).anyMatch(sentence -> sentence.startsWith("Repeatability "));
         assertThat(day).doesNotHaveDuplicates();
     }
 
