@@ -101,11 +101,6 @@ public enum Ignition {
         };
     }
 
-    /** The spark of a setting; empty where it says none. */
-    Optional<SparkMap> map(Proposal setting) {
-        return setting.map().or(() -> setting.advance().or(setting::offset).map(SparkMap::flat));
-    }
-
     /** What a plan lets the spark do, without what the day forbids. */
     SparkRules rules(SweepPlan plan) {
         double margin = plan.limits().knockMarginDeg() + BELOW_MARGIN_DEG;

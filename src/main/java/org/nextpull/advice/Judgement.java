@@ -65,9 +65,7 @@ final class Judgement {
                 Optional.of(state).filter(found -> ignition.isMap()),
                 leave,
                 advice(known, leave),
-                maps.used().size() < LEAST_TO_TEACH
-                        ? Optional.empty()
-                        : Optional.of(evidence.posterior().knowledge()),
+                maps.used().size() < LEAST_TO_TEACH ? Optional.empty() : Optional.of(evidence.posterior()),
                 maps.findings());
     }
 
@@ -81,8 +79,7 @@ final class Judgement {
     boolean isDaring(Proposal setting) {
         return maps.hasReadings()
                 && maps.present()
-                        .filter(present ->
-                                allowed.isDaring(ignition.map(setting).orElse(present), setting.lambda()))
+                        .filter(present -> allowed.isDaring(setting.spark().orElse(present), setting.lambda()))
                         .isPresent();
     }
 

@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -19,6 +20,16 @@ public record Proposal(
     /** A setting of one number of spark. */
     public Proposal(Optional<Advance> advance, Optional<Advance> offset, Optional<Lambda> lambda) {
         this(advance, offset, Optional.empty(), lambda);
+    }
+
+    /** Its spark over speed; empty where it says none. */
+    Optional<SparkMap> spark() {
+        return map.or(() -> advance.or(() -> offset).map(SparkMap::flat));
+    }
+
+    /** The setting as an engine runs it; a spark that stands counts from there. */
+    EngineSetting run() {
+        return EngineSetting.of(spark().orElse(SparkMap.flat(Advance.ofDeg(0))), lambda);
     }
 
     static Proposal ofMap(SparkMap map, Optional<Lambda> lambda) {

@@ -3,7 +3,9 @@ package org.nextpull.advice;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
+import org.nextpull.fit.Estimate;
 import org.nextpull.fit.SurfaceKnowledge;
+import org.nextpull.fit.SurfacePosterior;
 
 /**
  * What the day says so far, and the next step.
@@ -13,7 +15,7 @@ import org.nextpull.fit.SurfaceKnowledge;
  * @param map the map of a day whose ignition holds one, as soon as a pull gave torque; such a day has no sweeps
  * @param chosen what would be left in the engine if the day ended now; empty before a clean pull
  * @param advice the next step
- * @param teaches what the pulls teach other days of the engine; empty where they are too few
+ * @param surface what the pulls say of torque; empty where they are too few to say more than was thought before
  * @param findings what is worth saying about the day as a whole
  */
 public record Verdict(
@@ -22,19 +24,30 @@ public record Verdict(
         Optional<MapState> map,
         Optional<Chosen> chosen,
         Advice advice,
-        Optional<SurfaceKnowledge> teaches,
+        Optional<SurfacePosterior> surface,
         List<Finding> findings) {
     public Verdict {
         findings = List.copyOf(findings);
     }
 
+    /** What the pulls teach other days of the engine, and other fuels. */
+    public Optional<SurfaceKnowledge> teaches() {
+        return surface.map(SurfacePosterior::knowledge);
+    }
+
+    /** What the chosen setting makes over another on this engine and fuel, percent of torque; empty where no pull ran as far as that. */
+    public Optional<Estimate> gainOver(Proposal other) {
+        return surface.flatMap(shown ->
+                chosen.flatMap(own -> shown.gain(other.run(), own.setting().run())));
+    }
+
     /** The same with another next step, and what that leaves. */
     public Verdict withAdvice(Advice newAdvice) {
-        return new Verdict(timing, mixture, map, newAdvice.leave(), newAdvice, teaches, findings);
+        return new Verdict(timing, mixture, map, newAdvice.leave(), newAdvice, surface, findings);
     }
 
     /** The same with a stop named that was said earlier. */
     public Verdict withEarlier(EarlierStop stop) {
-        return new Verdict(timing, mixture, map, chosen, advice.withEarlier(stop), teaches, findings);
+        return new Verdict(timing, mixture, map, chosen, advice.withEarlier(stop), surface, findings);
     }
 }

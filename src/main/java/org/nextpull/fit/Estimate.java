@@ -5,9 +5,6 @@ import org.nextpull.unit.Span;
 
 /** A quantity as the posterior reports it, in its own unit. Immutable. */
 public final class Estimate {
-    private static final double LOW = 0.05;
-    private static final double HIGH = 0.95;
-
     private final NormalMixture reported;
 
     Estimate(NormalMixture reported) {
@@ -20,7 +17,13 @@ public final class Estimate {
 
     /** 5 to 95 %. */
     public Span ninety() {
-        return Span.of(reported.quantile(LOW), reported.quantile(HIGH));
+        return interval(90);
+    }
+
+    /** The interval that holds the quantity with a probability, percent; as much lies below it as above. */
+    public Span interval(double percent) {
+        double beside = (100 - percent) / 200;
+        return Span.of(reported.quantile(beside), reported.quantile(1 - beside));
     }
 
     /** Probability of a value below this one, 0 to 1. */

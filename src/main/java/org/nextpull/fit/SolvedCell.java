@@ -58,6 +58,17 @@ final class SolvedCell {
         return covariance[column * (commonCount + rowCount) + commonCount + row];
     }
 
+    /** Variance of a sum over common columns and then best advances. */
+    double variance(double[] shares) {
+        double variance = 0;
+        for (int i = 0; i < shares.length; i++) {
+            for (int j = 0; j < shares.length; j++) {
+                variance += shares[i] * shares[j] * covariance[i * shares.length + j];
+            }
+        }
+        return variance;
+    }
+
     /** Covariance of two common columns. */
     double commons(int column, int otherColumn) {
         return covariance[column * (commonCount + rowCount) + otherColumn];

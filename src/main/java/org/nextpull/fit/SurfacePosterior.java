@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -115,6 +116,14 @@ public final class SurfacePosterior {
         double[] deg = new double[rows().size()];
         Arrays.fill(deg, flatDeg);
         return deg;
+    }
+
+    /**
+     * What one setting makes over another, percent of torque, mean over the rows; empty where no pull ran as far as one of them. Knock is
+     * not looked at.
+     */
+    public Optional<Estimate> gain(EngineSetting from, EngineSetting to) {
+        return new SettingGain(this).of(from, to);
     }
 
     /** Percent of torque lost per hundredth of lambda squared away from the best; empty where the mixture is no part of the surface. */

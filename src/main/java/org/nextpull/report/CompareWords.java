@@ -115,7 +115,7 @@ public final class CompareWords {
         return plus(percent) + Shown.fixed(percent, 2);
     }
 
-    private static String interval(PercentInterval interval) {
+    static String interval(PercentInterval interval) {
         return signed(interval.low()) + " to " + signed(interval.high());
     }
 

@@ -3,13 +3,18 @@ package org.nextpull.session;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
+import org.nextpull.compare.Comparison;
 import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.PercentInterval;
 import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
+import org.nextpull.unit.Span;
+import org.nextpull.unit.Temperature;
 
 /**
  * How far a day has come that decides between candidates, and what it says of them.
@@ -38,8 +43,34 @@ public record CandidateDay(
      * @param swept what its own sweep says; empty before it
      * @param swap what its fuel asks for in place of the reference's, each at the mixture that is best for it; empty for the reference,
      *     and where a fuel is not known
+     * @param shares where its gain comes from; empty for the reference, before it is told, and where its sweep did not run as far as the
+     *     setting of the reference
+     * @param hottestExhaust highest exhaust temperature in its decision runs
+     * @param knockRpm lowest and highest speed at which it knocked in any pull; empty where none was heard or its speed is not known
      */
-    public record State(CandidatePlan plan, Optional<Verdict> swept, Optional<FuelSwap> swap) {}
+    public record State(
+            CandidatePlan plan,
+            Optional<Verdict> swept,
+            Optional<FuelSwap> swap,
+            Optional<Shares> shares,
+            Optional<Temperature> hottestExhaust,
+            Optional<Span> knockRpm) {
+        /** What stays in the engine with it, by its sweep. */
+        public Optional<Chosen> chosen() {
+            return swept.flatMap(Verdict::chosen);
+        }
+    }
+
+    /**
+     * Where the gain of a candidate at its own best over the reference at its own comes from.
+     *
+     * @param setting what its own spark and mixture make over those of the reference, on the candidate itself
+     * @param itself the candidate at the setting of the reference, over the reference
+     */
+    public record Shares(Share setting, Share itself) {}
+
+    /** A part of a gain in percent, with its 95 % interval. */
+    public record Share(double percent, PercentInterval interval) {}
 
     /**
      * What the same power takes of a candidate's fuel, over what it takes of the reference's; each at its own best mixture.
@@ -51,11 +82,15 @@ public record CandidateDay(
      */
     public record Consumption(double mass, OptionalDouble volume, OptionalDouble energy, OptionalDouble cost) {}
 
+    /** What the decision runs say of a candidate against the reference; empty for that and before there are two of each. */
+    public Optional<Comparison> gain(State state, Goal.Response response) {
+        return comparison.flatMap(told -> told.by(response).of(state.plan().label()));
+    }
+
     /** The consumption of a candidate at equal power; empty for the reference and before the decision runs say what it makes. */
     public Optional<Consumption> consumption(State state, Goal.Response response) {
         return state.swap()
-                .flatMap(swap -> comparison
-                        .flatMap(told -> told.by(response).of(state.plan().label()))
+                .flatMap(swap -> gain(state, response)
                         .map(gain -> consumption(
                                 state, swap.flow(), 1 + gain.difference().percent() / 100)));
     }

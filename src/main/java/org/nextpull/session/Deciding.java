@@ -8,7 +8,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
-import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
@@ -28,10 +27,7 @@ import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
-import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Fuel;
-import org.nextpull.fuel.FuelDose;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.SweepPlan;
@@ -62,6 +58,7 @@ final class Deciding {
     private final Optional<String> announced;
     private final Map<Sweep, Verdict> judged;
     private final Map<String, Verdict> swept = new LinkedHashMap<>();
+    private final CandidateStates states;
     /** Pulls of the day up to the end of the last sweep. */
     private int sweeps;
 
@@ -76,6 +73,7 @@ final class Deciding {
         this.announced = announced;
         this.days = days;
         this.judged = judged;
+        states = new CandidateStates(plan, pulls, swept);
     }
 
     /** The pulls of a day up to one of the sweep of a candidate. */
@@ -103,9 +101,9 @@ final class Deciding {
     private Answer answer() {
         for (CandidatePlan candidate : plan.candidates()) {
             int end = endOfSweep(candidate);
-            boolean begun = pulls.subList(0, end).stream().anyMatch(pull -> isOf(pull, candidate));
+            boolean begun = pulls.subList(0, end).stream().anyMatch(pull -> CandidateStates.isOf(pull, candidate));
             if (!begun) {
-                return new Answer(begins(candidate), day(List.of(), 0, Optional.empty(), false));
+                return new Answer(begins(candidate), day(List.of(), List.of(), Optional.empty(), false));
             }
             Verdict verdict = judge(pulls.subList(0, end), candidate);
             if (candidate.equals(plan.candidates().get(plan.candidates().size() - 1))) {
@@ -113,7 +111,7 @@ final class Deciding {
             }
             swept.put(candidate.label(), verdict);
             if (end == pulls.size() && verdict.advice().action() != Action.STOP && isFitted(candidate)) {
-                return new Answer(verdict, day(List.of(), 0, Optional.empty(), false));
+                return new Answer(verdict, day(List.of(), List.of(), Optional.empty(), false));
             }
         }
         return decide();
@@ -122,10 +120,10 @@ final class Deciding {
     /** The first block of pulls of a candidate ends when another is fitted; pulls after its stop count for the decision. */
     private int endOfSweep(CandidatePlan candidate) {
         int index = 0;
-        while (index < pulls.size() && !isOf(pulls.get(index), candidate)) {
+        while (index < pulls.size() && !CandidateStates.isOf(pulls.get(index), candidate)) {
             index++;
         }
-        while (index < pulls.size() && isOf(pulls.get(index), candidate)) {
+        while (index < pulls.size() && CandidateStates.isOf(pulls.get(index), candidate)) {
             index++;
         }
         return index;
@@ -137,17 +135,13 @@ final class Deciding {
         sweeps = end;
         while (stop.advice().action() == Action.STOP) {
             Verdict before = judge(pulls.subList(0, sweeps - 1), candidate);
-            if (before.advice().action() != Action.STOP || !isOf(pulls.get(sweeps - 1), candidate)) {
+            if (before.advice().action() != Action.STOP || !CandidateStates.isOf(pulls.get(sweeps - 1), candidate)) {
                 return stop;
             }
             stop = before;
             sweeps--;
         }
         return stop;
-    }
-
-    private static boolean isOf(MeasuredPull pull, CandidatePlan candidate) {
-        return pull.setting().label().equals(Optional.of(candidate.label()));
     }
 
     private Verdict judge(List<MeasuredPull> first, CandidatePlan candidate) {
@@ -192,23 +186,13 @@ final class Deciding {
     }
 
     private Reason changeOver(CandidatePlan to) {
-        Optional<Fuel> before = plan.candidate(fittedNow()).flatMap(this::fuel);
-        OptionalDouble litres = fuel(to).flatMap(
-                        now -> before.filter(last -> !last.name().equals(now.name()))
-                                .flatMap(last -> FuelSwap.atBestPower(now, last)))
+        Optional<Fuel> before = plan.candidate(fittedNow()).flatMap(states::fuel);
+        OptionalDouble litres = states.fuel(to)
+                .flatMap(now -> before.filter(last -> !last.name().equals(now.name()))
+                        .flatMap(last -> FuelSwap.atBestPower(now, last)))
                 .map(swap -> swap.flow().volumeRatio())
                 .orElse(OptionalDouble.empty());
         return new Reason.ChangeOver(to.label(), to.fuel().or(() -> plan.fuel().blend()), litres);
-    }
-
-    private Optional<Fuel> fuel(CandidatePlan candidate) {
-        return candidate
-                .fuel()
-                .or(() -> plan.fuel().blend())
-                .flatMap(name -> plan.fuel()
-                        .blends()
-                        .then((Blends known) -> known.find(name, Place.nowhere()))
-                        .value());
     }
 
     private Answer decide() {
@@ -231,7 +215,7 @@ final class Deciding {
         boolean decided =
                 runs.size() >= order.size() || told.filter(this::isTold).isPresent();
         Verdict next = decided ? ends(told) : runs(order.get(runs.size()), order.size(), runs.size());
-        return new Answer(next, day(order, Math.min(runs.size(), order.size()), told, decided));
+        return new Answer(next, day(runs, order, told, decided));
     }
 
     private Verdict verdict(String label) {
@@ -276,7 +260,7 @@ final class Deciding {
         CandidatePlan candidate = plan.candidate(label).orElseThrow();
         Verdict own = verdict(label);
         boolean unclean = pulls.subList(endOfSweep(candidate), pulls.size()).stream()
-                .anyMatch(pull -> isOf(pull, candidate) && !pull.isClean());
+                .anyMatch(pull -> CandidateStates.isOf(pull, candidate) && !pull.isClean());
         Verdict now = unclean ? judge(pulls, candidate) : own;
         Optional<Proposal> setting = now.chosen().map(Chosen::setting);
         if (setting.isEmpty()) {
@@ -311,29 +295,9 @@ final class Deciding {
                 own.chosen()));
     }
 
-    private CandidateDay day(List<String> order, int done, Optional<MeasuredComparison> told, boolean decided) {
-        CandidatePlan reference = plan.candidates().get(0);
-        Optional<FuelDose> against = dose(reference);
-        List<CandidateDay.State> states = plan.candidates().stream()
-                .map(one -> new CandidateDay.State(
-                        one,
-                        Optional.ofNullable(swept.get(one.label())),
-                        Stream.of(one)
-                                .filter(other -> !other.equals(reference))
-                                .flatMap(other -> dose(other).stream())
-                                .flatMap(dose -> against.stream().map(other -> FuelSwap.between(dose, other)))
-                                .findFirst()))
-                .toList();
-        return new CandidateDay(states, order, done, told, decided);
-    }
-
-    /** The candidate's fuel at the mixture that its sweep chose, or at that which commonly is best on it. */
-    private Optional<FuelDose> dose(CandidatePlan candidate) {
-        return fuel(candidate)
-                .map(fuel -> Optional.ofNullable(swept.get(candidate.label()))
-                        .flatMap(Verdict::chosen)
-                        .flatMap(chosen -> chosen.setting().lambda())
-                        .map(lambda -> new FuelDose(fuel, lambda))
-                        .orElseGet(() -> FuelDose.atBestPower(fuel)));
+    private CandidateDay day(
+            List<MeasuredPull> runs, List<String> order, Optional<MeasuredComparison> told, boolean decided) {
+        return new CandidateDay(
+                states.with(runs, told.map(this::by)), order, Math.min(runs.size(), order.size()), told, decided);
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
@@ -53,6 +54,30 @@ class SampleFuelsTest {
                 .isBetween(
                         0.999 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble(),
                         1.001 * 1.15 / 1.75 * used.at("/volume_ratio").asDouble());
+    }
+
+    /** The gain is the fuel's at the setting of the reference and that of its own setting, and stands at each speed of the band. */
+    @Test
+    void theGainIsSplitAndStandsBySpeed() {
+        JsonNode each = advise(LOG).at("/candidates/each");
+        assertThat(each.at("/0/by_itself_percent").isNull()).isTrue();
+        assertThat(each.at("/0/knock_low_rpm").asInt()).isPositive();
+        for (int i = 1; i < 3; i++) {
+            JsonNode one = each.at("/" + i);
+            double gain = one.at("/gain_percent").asDouble();
+            assertThat(one.at("/by_setting_percent/value").asDouble()
+                            + one.at("/by_itself_percent/value").asDouble())
+                    .isCloseTo(gain, within(2e-4));
+            assertThat(one.at("/by_itself_percent/low").asDouble())
+                    .isLessThan(one.at("/low_percent").asDouble()
+                            - one.at("/by_setting_percent/value").asDouble());
+            assertThat(one.at("/rows")).hasSize(14);
+            assertThat(one.at("/exhaust_c").asDouble()).isBetween(600.0, 900.0);
+            assertThat(one.at("/map").isNull()).isTrue();
+        }
+        Run text = Run.of("advise", "--no-notebook", "--plan", PLAN, LOG);
+        assertThat(text.out())
+                .contains("alcohol at the setting of pump: +", "which is the fuel; its own spark", "race by speed");
     }
 
     /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */

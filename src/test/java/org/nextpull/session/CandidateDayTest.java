@@ -1,6 +1,7 @@
 package org.nextpull.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
@@ -148,8 +149,29 @@ class CandidateDayTest {
                         .orElseThrow()
                         .deg())
                 .isBetween(27.0, 32.0);
+        isSplit(answer, gain);
         isDearerInLitres(answer);
         aDayByPullSaysTheSame(day);
+    }
+
+    /** What its own setting makes on the alcohol is known from its curve; the rest of the gain is the fuel. */
+    private static void isSplit(CandidateDay answer, Comparison gain) {
+        double own = 31 - left(answer.candidates().get(1));
+        double reference = 31 - left(answer.candidates().get(0));
+        CandidateDay.Shares shares = answer.candidates().get(1).shares().orElseThrow();
+        assertThat(0.05 * (reference * reference - own * own))
+                .isBetween(
+                        shares.setting().interval().low(),
+                        shares.setting().interval().high());
+        assertThat(shares.setting().percent() + shares.itself().percent())
+                .isCloseTo(gain.difference().percent(), within(1e-9));
+        assertThat(shares.itself().interval().halfWidth())
+                .isGreaterThan(gain.difference().interval().halfWidth());
+        assertThat(answer.candidates().get(0).shares()).isEmpty();
+    }
+
+    private static double left(CandidateDay.State state) {
+        return state.chosen().orElseThrow().setting().advance().orElseThrow().deg();
     }
 
     /**

@@ -4,13 +4,14 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+import org.nextpull.unit.Temperature;
 
 /** The candidates of a day in a document. */
 final class CandidateJson {
@@ -38,20 +39,20 @@ final class CandidateJson {
             one.put("label", state.plan().label());
             Json.putText(one, "fuel", state.plan().fuel());
             Json.putText(one, "note", state.plan().note());
-            Optional<Chosen> chosen = state.swept().flatMap(Verdict::chosen);
+            Optional<Chosen> chosen = state.chosen();
             Json.put(
                     one,
                     "advance_deg",
                     chosen.flatMap(found -> found.setting().advance()).map(value -> value.deg()),
                     2);
+            MapJson.put(one, "map", chosen.flatMap(found -> found.setting().map()));
             Json.put(
                     one,
                     "lambda",
                     chosen.flatMap(found -> found.setting().lambda()).map(Lambda::value),
                     4);
             Json.putText(one, "by", chosen.map(found -> found.by().id()));
-            Optional<Comparison> gain =
-                    told.flatMap(found -> found.of(state.plan().label()));
+            Optional<Comparison> gain = day.gain(state, response);
             Json.put(one, "gain_percent", gain.map(found -> found.difference().percent()), 4);
             Json.put(
                     one,
@@ -64,6 +65,13 @@ final class CandidateJson {
                     gain.map(found -> found.difference().interval().high()),
                     4);
             Json.putText(one, "verdict", gain.map(found -> found.verdict().id()));
+            share(one, "by_setting_percent", state.shares().map(CandidateDay.Shares::setting));
+            share(one, "by_itself_percent", state.shares().map(CandidateDay.Shares::itself));
+            gain.flatMap(found -> day.comparison())
+                    .ifPresent(both -> CompareJson.rows(one, state.plan().label(), both));
+            Json.put(one, "exhaust_c", state.hottestExhaust().map(Temperature::celsius), 0);
+            Json.put(one, "knock_low_rpm", state.knockRpm().map(Span::low), 0);
+            Json.put(one, "knock_high_rpm", state.knockRpm().map(Span::high), 0);
             consumption(one, day.consumption(state, response));
         }
         ArrayNode groups = node.putArray("groups");
@@ -71,6 +79,18 @@ final class CandidateJson {
             ArrayNode labels = groups.addArray();
             group.forEach(labels::add);
         }));
+    }
+
+    /** Null where nobody can tell. */
+    private static void share(ObjectNode one, String key, Optional<CandidateDay.Share> share) {
+        if (share.isEmpty()) {
+            one.putNull(key);
+            return;
+        }
+        ObjectNode node = one.putObject(key);
+        Json.put(node, "value", share.get().percent(), 4);
+        Json.put(node, "low", share.get().interval().low(), 4);
+        Json.put(node, "high", share.get().interval().high(), 4);
     }
 
     private static void consumption(ObjectNode one, Optional<CandidateDay.Consumption> used) {

@@ -78,9 +78,15 @@ public final class CompareJson {
         } else {
             node.putNull("pulls_needed");
         }
+        rows(node, one.label(), both);
+        return node;
+    }
+
+    /** Key {@code rows}: the difference of torque of a label at each speed. */
+    static void rows(ObjectNode node, String label, MeasuredComparison both) {
         ArrayNode rows = node.putArray("rows");
         List<RowDifference> differences = both.torque()
-                .flatMap(result -> result.of(one.label()))
+                .flatMap(result -> result.of(label))
                 .map(Comparison::rows)
                 .orElse(List.of());
         for (RowDifference row : differences) {
@@ -92,6 +98,5 @@ public final class CompareJson {
             Json.put(each, "low_percent", row.band().low(), 4);
             Json.put(each, "high_percent", row.band().high(), 4);
         }
-        return node;
     }
 }

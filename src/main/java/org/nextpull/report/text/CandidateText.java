@@ -1,16 +1,16 @@
 package org.nextpull.report.text;
 
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.CandidateWords;
 import org.nextpull.report.CompareWords;
 import org.nextpull.report.Shown;
 import org.nextpull.session.CandidateDay;
+import org.nextpull.unit.Quantity;
 
 /** What a day says of its candidates side by side: each at its own best, and what the decision runs tell. */
 final class CandidateText {
@@ -32,29 +32,32 @@ final class CandidateText {
                 .append(day.order().size());
         text.append(", in the order ").append(String.join(" ", day.order())).append(".\n");
         day.comparison().ifPresent(told -> text.append(verdicts(told, day.isDecided(), response)));
-        text.append(consumptions(day, response));
+        CandidateWords words = new CandidateWords(day, response);
+        words.shares().forEach(line -> text.append(line).append('\n'));
+        words.consumptions().forEach(line -> text.append(line).append('\n'));
+        day.comparison()
+                .flatMap(MeasuredComparison::torque)
+                .ifPresent(told -> text.append(new CompareText(shown).rows(told)));
         return text.append('\n').toString();
     }
 
-    private static String table(CandidateDay day, Goal.Response response) {
-        TextTable table = new TextTable("candidate", "fuel", "setting", "decided by", "gain %", "from", "to");
+    private String table(CandidateDay day, Goal.Response response) {
+        TextTable table = new TextTable(
+                "candidate", "fuel", "setting", "decided by", "gain %", "from", "to", "exhaust", "knock heard");
         for (CandidateDay.State state : day.candidates()) {
-            Optional<Chosen> chosen = state.swept().flatMap(Verdict::chosen);
-            Optional<Comparison> gain = day.comparison()
-                    .flatMap(told -> told.by(response).of(state.plan().label()));
+            Optional<Comparison.Difference> gain = day.gain(state, response).map(Comparison::difference);
             table.row(
                     state.plan().label(),
                     state.plan().fuel().orElse("-"),
-                    chosen.map(Chosen::setting).map(AdviceText::setting).orElse("not yet swept"),
-                    chosen.map(found -> found.by().id()).orElse("-"),
-                    gain.map(one -> CompareWords.signed(one.difference().percent()))
+                    state.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("not yet swept"),
+                    state.chosen().map(found -> found.by().id()).orElse("-"),
+                    gain.map(one -> CompareWords.signed(one.percent())).orElse("-"),
+                    gain.map(one -> CompareWords.signed(one.interval().low())).orElse("-"),
+                    gain.map(one -> CompareWords.signed(one.interval().high())).orElse("-"),
+                    state.hottestExhaust()
+                            .map(exhaust -> shown.value(Quantity.TEMPERATURE, exhaust.kelvins()))
                             .orElse("-"),
-                    gain.map(one -> CompareWords.signed(
-                                    one.difference().interval().low()))
-                            .orElse("-"),
-                    gain.map(one -> CompareWords.signed(
-                                    one.difference().interval().high()))
-                            .orElse("-"));
+                    state.knockRpm().map(CandidateWords::knock).orElse("-"));
         }
         return table.text();
     }
@@ -68,27 +71,5 @@ final class CandidateText {
                         .append('\n'));
         words.groups(words.deciding()).ifPresent(line -> text.append(line).append('\n'));
         return text.toString();
-    }
-
-    private static String consumptions(CandidateDay day, Goal.Response response) {
-        StringBuilder text = new StringBuilder();
-        for (CandidateDay.State state : day.candidates()) {
-            day.consumption(state, response)
-                    .ifPresent(used -> text.append("The same power takes of ")
-                            .append(state.plan().label())
-                            .append(' ')
-                            .append(Shown.fixed(used.mass(), 2))
-                            .append(" times the mass of ")
-                            .append(day.reference().label())
-                            .append(times(used.volume(), ", ", " times the volume"))
-                            .append(times(used.energy(), ", ", " times the energy"))
-                            .append(times(used.cost(), ", and costs ", " times as much an hour"))
-                            .append(".\n"));
-        }
-        return text.toString();
-    }
-
-    private static String times(OptionalDouble value, String before, String after) {
-        return value.isPresent() ? before + Shown.fixed(value.getAsDouble(), 2) + after : "";
     }
 }

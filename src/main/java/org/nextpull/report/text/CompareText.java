@@ -1,5 +1,6 @@
 package org.nextpull.report.text;
 
+import java.util.stream.Collectors;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.LabelScatter;
@@ -30,7 +31,7 @@ public final class CompareText {
         words.groups(result).ifPresent(line -> text.append(line).append('\n'));
         words.further(result).forEach(line -> text.append(line).append('\n'));
         text.append(basis(day, result));
-        both.torque().ifPresent(torque -> torque.comparisons().forEach(one -> text.append(rows(one, torque))));
+        both.torque().ifPresent(torque -> text.append(rows(torque)));
         return text.toString();
     }
 
@@ -43,6 +44,11 @@ public final class CompareText {
                     Shown.fixed(scatter.scatter().percent(), 2));
         }
         return "\n" + table.text() + CompareWords.drift(result) + "\n" + CompareWords.order(day.orderFrom()) + "\n";
+    }
+
+    /** Each label by speed; of torque. */
+    String rows(ComparisonResult torque) {
+        return torque.comparisons().stream().map(one -> rows(one, torque)).collect(Collectors.joining());
     }
 
     private String rows(Comparison one, ComparisonResult result) {

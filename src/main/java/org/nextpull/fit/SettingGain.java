@@ -1,0 +1,128 @@
+package org.nextpull.fit;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.math.NormalMixture;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
+
+/** What one setting makes over another on the same engine: the difference of two falls, with its error by their slopes, node by node. */
+final class SettingGain {
+    /** A reading this far beside what pulls ran is still between them: an advance or a lambda is not met to the last digit. */
+    private static final double BESIDE_DEG = 1;
+
+    private static final double BESIDE_LAMBDA = 0.01;
+
+    private final SurfacePosterior posterior;
+
+    SettingGain(SurfacePosterior posterior) {
+        this.posterior = posterior;
+    }
+
+    /** Percent of torque, mean over the rows; empty where no pull ran as far as one of the settings. */
+    Optional<Estimate> of(EngineSetting from, EngineSetting to) {
+        if (!isRun(from) || !isRun(to)) {
+            return Optional.empty();
+        }
+        Surface both = new Surface(
+                posterior.rows(),
+                List.of(pull(from), pull(to)),
+                posterior.surface().priors());
+        NormalMixture gain = posterior.mixture(
+                cell -> new Slope(both, cell).gain, cell -> Math.sqrt(new Slope(both, cell).variance()));
+        return Optional.of(
+                new Estimate(gain.widened(posterior.surface().priors().limitWidening())));
+    }
+
+    private double[] deg(EngineSetting setting) {
+        return setting.map().orElseThrow().degAt(posterior.rows().rpm());
+    }
+
+    private SurfacePull pull(EngineSetting setting) {
+        double[] deg = deg(setting);
+        List<SurfaceReading> readings = new ArrayList<>();
+        for (int row = 0; row < deg.length; row++) {
+            readings.add(new SurfaceReading(row, Advance.ofDeg(deg[row]), setting.lambda(), 0, 0));
+        }
+        return new SurfacePull(0, 0, false, readings);
+    }
+
+    private boolean isRun(EngineSetting setting) {
+        double[] deg = deg(setting);
+        for (int row = 0; row < deg.length; row++) {
+            if (!isWithin(
+                            run(
+                                    row,
+                                    reading ->
+                                            OptionalDouble.of(reading.advance().deg())),
+                            deg[row],
+                            BESIDE_DEG)
+                    || posterior.columns().mixture.isPresent()
+                            && !isWithin(
+                                    run(row, SettingGain::lambda),
+                                    setting.lambda().map(Lambda::value).orElse(Double.NaN),
+                                    BESIDE_LAMBDA)) {
+                return false;
+            }
+        }
+        return true;
+    }
+
+    private static OptionalDouble lambda(SurfaceReading reading) {
+        return reading.lambda().map(Lambda::value).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    }
+
+    private static boolean isWithin(Optional<Span> run, double value, double beside) {
+        return run.filter(span -> value >= span.low() - beside && value <= span.high() + beside)
+                .isPresent();
+    }
+
+    private Optional<Span> run(int row, Function<SurfaceReading, OptionalDouble> value) {
+        double[] all = posterior.surface().pulls().stream()
+                .flatMap(pull -> pull.readings().stream())
+                .filter(reading -> reading.row() == row)
+                .flatMapToDouble(reading -> value.apply(reading).stream())
+                .toArray();
+        return all.length == 0
+                ? Optional.empty()
+                : Optional.of(Span.of(
+                        Arrays.stream(all).min().orElseThrow(),
+                        Arrays.stream(all).max().orElseThrow()));
+    }
+
+    /** The two falls of one node and their derivatives by its unknowns: common columns first, then the best advance of each row. */
+    private final class Slope {
+        private final SolvedCell cell;
+        private final double[] by;
+        private double gain;
+
+        Slope(Surface both, SolvedCell cell) {
+            this.cell = cell;
+            CommonColumns columns = posterior.columns();
+            ReadingTable table = new ReadingTable(both);
+            SurfaceTangent tangent = new SurfaceTangent(table, columns, cell.peak);
+            SolverState state = new SolverState(table, columns);
+            System.arraycopy(cell.common, 0, state.common, 0, cell.common.length);
+            tangent.at(state, cell.node.curvature());
+            by = new double[columns.count + table.rowCount];
+            for (int k = 0; k < table.count; k++) {
+                double share = (k < table.start[1] ? -1.0 : 1.0) / table.rowCount;
+                gain -= share * tangent.fall[k];
+                by[columns.count + table.row[k]] += share * tangent.byPeak[k];
+                for (int j = 0; j < columns.count; j++) {
+                    by[j] += share * tangent.byCommon[k * columns.count + j];
+                }
+            }
+        }
+
+        double variance() {
+            return cell.variance(by);
+        }
+    }
+}
