@@ -2,7 +2,10 @@ package org.nextpull.alarm;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Latest;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
 import org.nextpull.pull.KnockLoad;
 import org.nextpull.unit.Pressure;
 
@@ -26,10 +29,12 @@ final class EngineRunning {
     private final AlarmRules rules;
     private final KnockLoad knockLoad = new KnockLoad();
     private OptionalDouble rpm = OptionalDouble.empty();
-    private OptionalDouble throttle = OptionalDouble.empty();
-    private OptionalDouble torque = OptionalDouble.empty();
+    private final Latest engineRpm = new Latest(Channel.of(Role.ENGINE_SPEED));
+    private final Latest rollerRpm = new Latest(Channel.of(Role.ROLLER_SPEED));
+    private final Latest throttle = new Latest(Channel.of(Role.THROTTLE));
+    private final Latest torque = new Latest(Channel.of(Role.TORQUE));
+    private final Latest barometer = new Latest(Channel.of(Role.BAROMETER));
     private double bestTorque;
-    private double baroPascals;
     private boolean falling;
     private boolean loadedForKnock;
     private boolean loaded = true;
@@ -38,21 +43,23 @@ final class EngineRunning {
 
     EngineRunning(AlarmRules rules) {
         this.rules = rules;
-        this.baroPascals = rules.baro().orElse(STANDARD).pascals();
     }
 
     void take(Row row) {
-        loadedForKnock = knockLoad.isLoaded(row.view().samples(), row.index());
-        speed(row).ifPresent(now -> {
-            falling = rpm.isPresent() && now < rpm.getAsDouble();
-            rpm = OptionalDouble.of(now);
-        });
-        row.find(Role.THROTTLE).ifPresent(now -> throttle = OptionalDouble.of(now));
-        row.find(Role.TORQUE).ifPresent(now -> {
-            torque = OptionalDouble.of(now);
-            bestTorque = Math.max(bestTorque, now);
-        });
-        row.find(Role.BAROMETER).ifPresent(now -> baroPascals = now);
+        Samples samples = row.view().samples();
+        loadedForKnock = knockLoad.isLoaded(samples, row.index());
+        boolean roller = rollerRpm.see(samples, row.index())
+                && rules.engineRevPerRollerRev().isPresent();
+        if (engineRpm.see(samples, row.index())) {
+            speed(engineRpm.orElse(0));
+        } else if (roller) {
+            speed(rollerRpm.orElse(0) * rules.engineRevPerRollerRev().getAsDouble());
+        }
+        throttle.see(samples, row.index());
+        if (torque.see(samples, row.index())) {
+            bestTorque = Math.max(bestTorque, torque.orElse(0));
+        }
+        barometer.see(samples, row.index());
         boolean now = isFullLoad();
         if (now && !loaded) {
             tippedIn = Optional.of(row.moment());
@@ -64,16 +71,9 @@ final class EngineRunning {
                         .orElse(true);
     }
 
-    private OptionalDouble speed(Row row) {
-        OptionalDouble engine = row.find(Role.ENGINE_SPEED);
-        OptionalDouble roller = row.find(Role.ROLLER_SPEED);
-        if (engine.isPresent()
-                || roller.isEmpty()
-                || rules.engineRevPerRollerRev().isEmpty()) {
-            return engine;
-        }
-        return OptionalDouble.of(
-                roller.getAsDouble() * rules.engineRevPerRollerRev().getAsDouble());
+    private void speed(double now) {
+        falling = rpm.isPresent() && now < rpm.getAsDouble();
+        rpm = OptionalDouble.of(now);
     }
 
     OptionalDouble rpm() {
@@ -86,7 +86,7 @@ final class EngineRunning {
     }
 
     double baroPascals() {
-        return baroPascals;
+        return barometer.orElse(rules.baro().orElse(STANDARD).pascals());
     }
 
     /** Within the band; an unknown speed counts as within. */
@@ -108,11 +108,11 @@ final class EngineRunning {
 
     /** By the throttle; without one by torque, without that by a speed within the band that is not falling. */
     boolean isFullLoad() {
-        if (throttle.isPresent()) {
-            return throttle.getAsDouble() >= rules.fullLoad();
+        if (throttle.isKnown()) {
+            return throttle.orElse(0) >= rules.fullLoad();
         }
-        if (torque.isPresent()) {
-            return isInBand() && torque.getAsDouble() > SHARE_OF_BEST_TORQUE * bestTorque;
+        if (torque.isKnown()) {
+            return isInBand() && torque.orElse(0) > SHARE_OF_BEST_TORQUE * bestTorque;
         }
         return isInBand() && !falling;
     }

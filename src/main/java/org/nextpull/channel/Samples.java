@@ -7,6 +7,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.IntFunction;
 
 /**
  * Immutable samples of several channels over the same rows, in the project's units. A cell may be absent: sensors are logged at
@@ -117,6 +118,12 @@ public final class Samples {
         return index >= 0 && present[index].get(row) ? OptionalDouble.of(values[index][row]) : OptionalDouble.empty();
     }
 
+    /** The cells of a channel, none of them present where it is not logged: for loops over many rows. */
+    public Cells cells(Channel channel) {
+        int index = index(channel);
+        return index < 0 ? Cells.NONE : new Cells(values[index], present[index], rows());
+    }
+
     /** The present values of a channel in the project's unit of its quantity, in row order; empty when the channel is not logged. */
     public double[] presentValues(Channel channel) {
         int index = index(channel);
@@ -149,10 +156,54 @@ public final class Samples {
     /** The rows from {@code first} (inclusive) to {@code end} (exclusive). */
     public Samples slice(int first, int end) {
         Builder builder = builder(channels);
-        for (int row = first; row < end; row++) {
-            builder.appendRow(this, row);
-        }
+        builder.append(this, first, end);
         return builder.build();
+    }
+
+    /**
+     * The same with every present cell of a channel read anew.
+     *
+     * @param cell the value of a row in the project's unit; empty leaves the cell out
+     */
+    public Samples reread(Channel channel, IntFunction<OptionalDouble> cell) {
+        int index = channels.indexOf(channel);
+        double[][] newValues = values.clone();
+        BitSet[] newPresent = present.clone();
+        newValues[index] = values[index].clone();
+        newPresent[index] = new BitSet(rows());
+        for (int row : presentRows(channel)) {
+            OptionalDouble value = cell.apply(row);
+            if (value.isPresent()) {
+                newValues[index][row] = value.getAsDouble();
+                newPresent[index].set(row);
+            }
+        }
+        return new Samples(channels, firstSensors, lines, newValues, newPresent, labels, fuels);
+    }
+
+    /** The cells of one channel, row by row. */
+    public static final class Cells {
+        static final Cells NONE = new Cells(new double[0], new BitSet(), 0);
+
+        private final double[] values;
+        private final BitSet present;
+        private final boolean full;
+
+        private Cells(double[] values, BitSet present, int rows) {
+            this.values = values;
+            this.present = present;
+            this.full = rows > 0 && present.nextClearBit(0) >= rows;
+        }
+
+        /** Whether that cell holds a number. */
+        public boolean isPresent(int row) {
+            return full || present.get(row);
+        }
+
+        /** A cell that is known to be present, in the project's unit of its quantity. */
+        public double value(int row) {
+            return values[row];
+        }
     }
 
     /** Gathers rows; not for use by several threads. */
@@ -169,6 +220,11 @@ public final class Samples {
         private final double[][] values;
         private final BitSet[] present;
         private int rows;
+        /** Rows of other samples that are to be copied together. */
+        private Optional<Samples> waiting = Optional.empty();
+
+        private int waitingFirst;
+        private int waitingEnd;
 
         private Builder(List<Channel> channels) {
             this.channels = List.copyOf(channels);
@@ -187,9 +243,8 @@ public final class Samples {
 
         /** Starts a row; {@link #set} then fills its cells. */
         public Builder row(long line, Optional<String> label, Optional<String> fuel) {
-            if (rows == lines.length) {
-                grow();
-            }
+            copyWaiting();
+            room(rows + 1);
             word(labels, label);
             word(fuels, fuel);
             lines[rows++] = line;
@@ -227,6 +282,7 @@ public final class Samples {
             if (!Double.isFinite(value)) {
                 throw new IllegalArgumentException("a sample must be finite; leave the cell out instead");
             }
+            copyWaiting();
             values[channelIndex][rows - 1] = value;
             present[channelIndex].set(rows - 1);
             return this;
@@ -234,23 +290,65 @@ public final class Samples {
 
         /** Adds a row of other samples, taking the channels that both have. */
         public Builder appendRow(Samples from, int row) {
-            row(from.line(row), from.label(row), from.fuel(row));
-            boolean alike = from.channels.equals(channels);
-            for (int index = 0; index < channels.size(); index++) {
-                int source = alike ? index : from.index(channels.get(index));
-                if (source >= 0 && from.present[source].get(row)) {
-                    set(index, from.values[source][row]);
-                }
+            boolean follows = row == waitingEnd && waiting.isPresent() && waiting.get() == from;
+            if (!follows) {
+                copyWaiting();
+                waiting = Optional.of(from);
+                waitingFirst = row;
             }
+            waitingEnd = row + 1;
             return this;
         }
 
+        private void copyWaiting() {
+            if (waiting.isPresent()) {
+                Samples from = waiting.get();
+                waiting = Optional.empty();
+                append(from, waitingFirst, waitingEnd);
+                waitingFirst = waitingEnd;
+            }
+        }
+
+        /** Adds the rows from {@code first} (inclusive) to {@code end} (exclusive) of other samples, taking the channels that both have. */
+        private void append(Samples from, int first, int end) {
+            int count = end - first;
+            room(rows + count);
+            if (!(labels.isEmpty() && from.labels.isEmpty() && fuels.isEmpty() && from.fuels.isEmpty())) {
+                int before = rows;
+                for (int row = first; row < end; row++, rows++) {
+                    word(labels, from.label(row));
+                    word(fuels, from.fuel(row));
+                }
+                rows = before;
+            }
+            System.arraycopy(from.lines, first, lines, rows, count);
+            for (int index = 0; index < values.length; index++) {
+                int source = from.index(channels.get(index));
+                if (source >= 0) {
+                    System.arraycopy(from.values[source], first, values[index], rows, count);
+                    copyPresent(from.present[source], first, end, present[index]);
+                }
+            }
+            rows += count;
+        }
+
+        /** By stretches of cells that are present, which mostly is one. */
+        private void copyPresent(BitSet from, int first, int end, BitSet to) {
+            int row = from.nextSetBit(first);
+            while (row >= 0 && row < end) {
+                int absent = Math.min(end, from.nextClearBit(row));
+                to.set(rows + row - first, rows + absent - first);
+                row = from.nextSetBit(absent);
+            }
+        }
+
         public int rows() {
-            return rows;
+            return rows + waitingEnd - waitingFirst;
         }
 
         /** The samples gathered so far, without copying full arrays; the builder starts anew. */
         public Samples take() {
+            copyWaiting();
             double[][] taken = new double[values.length][];
             BitSet[] bits = new BitSet[present.length];
             for (int index = 0; index < values.length; index++) {
@@ -271,6 +369,7 @@ public final class Samples {
 
         /** The samples gathered so far; the builder may go on. */
         public Samples build() {
+            copyWaiting();
             double[][] copies = new double[values.length][];
             BitSet[] bits = new BitSet[present.length];
             for (int index = 0; index < values.length; index++) {
@@ -287,8 +386,11 @@ public final class Samples {
                     List.copyOf(fuels));
         }
 
-        private void grow() {
-            int capacity = rows * 2;
+        private void room(int wanted) {
+            if (wanted <= lines.length) {
+                return;
+            }
+            int capacity = Math.max(wanted, lines.length * 2);
             lines = Arrays.copyOf(lines, capacity);
             for (int index = 0; index < values.length; index++) {
                 values[index] = Arrays.copyOf(values[index], capacity);

@@ -168,14 +168,14 @@ final class CandidateMaker {
     private static double missing(TrimmedRows rows) {
         double expected = 0;
         double present = 0;
+        Samples.Cells times = rows.samples().cells(RowRef.TIME);
         for (RowRange part : rows.parts()) {
             if (part.rows() < 3) {
                 continue;
             }
             double[] steps = new double[part.rows() - 1];
             for (int row = 0; row < steps.length; row++) {
-                steps[row] = rows.samples().value(RowRef.TIME, part.first() + row + 1)
-                        - rows.samples().value(RowRef.TIME, part.first() + row);
+                steps[row] = times.value(part.first() + row + 1) - times.value(part.first() + row);
             }
             Series apart = Series.of(steps);
             double usual = apart.median();

@@ -1,7 +1,7 @@
 package org.nextpull.pull;
 
-import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.Latest;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
@@ -18,43 +18,47 @@ public final class KnockLoad {
     private static final double TORQUE_SHARE = 0.5;
     private static final double STANDARD_PA = 101_325;
 
-    private static final Channel MANIFOLD = Channel.of(Role.MANIFOLD_PRESSURE);
-    private static final Channel BAROMETER = Channel.of(Role.BAROMETER);
     private static final Channel ENGINE_SPEED = Channel.of(Role.ENGINE_SPEED);
     private static final Channel ROLLER_SPEED = Channel.of(Role.ROLLER_SPEED);
 
-    private OptionalDouble throttle = OptionalDouble.empty();
-    private OptionalDouble manifold = OptionalDouble.empty();
-    private OptionalDouble torque = OptionalDouble.empty();
-    private double barometer = STANDARD_PA;
-    private double mostTorque;
+    private final Latest throttle = new Latest(LoadGate.ThrottleGate.THROTTLE);
+    private final Latest manifold = new Latest(Channel.of(Role.MANIFOLD_PRESSURE));
+    private final Latest barometer = new Latest(Channel.of(Role.BAROMETER));
+    private final Latest torque = new Latest(Effort.TORQUE);
+    private final Latest power = new Latest(Effort.POWER);
+    private boolean hasEffort;
+    private double effort;
+    private double mostEffort;
 
     /** Looks at the next row. */
     public boolean isLoaded(Samples samples, int row) {
-        throttle = latest(samples.find(LoadGate.ThrottleGate.THROTTLE, row), throttle);
-        manifold = latest(samples.find(MANIFOLD, row), manifold);
-        barometer = samples.find(BAROMETER, row).orElse(barometer);
-        torque = latest(effort(samples, row), torque);
-        mostTorque = Math.max(mostTorque, torque.orElse(0));
-        if (throttle.isPresent() || manifold.isPresent()) {
-            return throttle.orElse(0) >= THROTTLE_SHARE || manifold.orElse(0) >= BAROMETER_SHARE * barometer;
+        throttle.see(samples, row);
+        manifold.see(samples, row);
+        barometer.see(samples, row);
+        seeEffort(samples, row);
+        if (throttle.isKnown() || manifold.isKnown()) {
+            return throttle.orElse(0) >= THROTTLE_SHARE
+                    || manifold.orElse(0) >= BAROMETER_SHARE * barometer.orElse(STANDARD_PA);
         }
-        return torque.isEmpty() || torque.getAsDouble() > TORQUE_SHARE * mostTorque;
-    }
-
-    private static OptionalDouble latest(OptionalDouble now, OptionalDouble before) {
-        return now.isPresent() ? now : before;
+        return !hasEffort || effort > TORQUE_SHARE * mostEffort;
     }
 
     /** Torque, or power over speed, on whatever shaft: only its share of the highest counts. */
-    private static OptionalDouble effort(Samples samples, int row) {
-        OptionalDouble logged = samples.find(Effort.TORQUE, row);
-        OptionalDouble power = samples.find(Effort.POWER, row);
-        if (logged.isPresent() || power.isEmpty()) {
-            return logged;
+    private void seeEffort(Samples samples, int row) {
+        if (torque.see(samples, row)) {
+            effort(torque.orElse(0));
+        } else if (power.see(samples, row)) {
+            double rpm = samples.find(ENGINE_SPEED, row)
+                    .orElse(samples.find(ROLLER_SPEED, row).orElse(0));
+            if (rpm > 0) {
+                effort(power.orElse(0) / rpm);
+            }
         }
-        double rpm = latest(samples.find(ENGINE_SPEED, row), samples.find(ROLLER_SPEED, row))
-                .orElse(0);
-        return rpm > 0 ? OptionalDouble.of(power.getAsDouble() / rpm) : OptionalDouble.empty();
+    }
+
+    private void effort(double now) {
+        hasEffort = true;
+        effort = now;
+        mostEffort = Math.max(mostEffort, now);
     }
 }

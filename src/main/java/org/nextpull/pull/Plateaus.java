@@ -1,8 +1,6 @@
 package org.nextpull.pull;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Deque;
 import java.util.List;
 import org.nextpull.math.Series;
 
@@ -29,31 +27,21 @@ final class Plateaus {
 
     /** Looks for the next plateau from a point on, and says where to go on. */
     private int next(int from, double seconds, List<TracePoints> found) {
-        Deque<Integer> lowest = new ArrayDeque<>();
-        Deque<Integer> highest = new ArrayDeque<>();
+        Extremes lowest = new Extremes(-1);
+        Extremes highest = new Extremes(1);
         int first = from;
         boolean longEnough = false;
         for (int point = from; point < trace.size(); point++) {
-            double rpm = trace.smoothRpm(point);
-            while (!lowest.isEmpty() && trace.smoothRpm(lowest.getLast()) >= rpm) {
-                lowest.removeLast();
-            }
-            lowest.addLast(point);
-            while (!highest.isEmpty() && trace.smoothRpm(highest.getLast()) <= rpm) {
-                highest.removeLast();
-            }
-            highest.addLast(point);
-            while (range(lowest, highest) > 2 * tolerance(trace.smoothRpm(first))) {
+            lowest.add(point);
+            highest.add(point);
+            while (trace.smoothRpm(highest.first()) - trace.smoothRpm(lowest.first())
+                    > 2 * tolerance(trace.smoothRpm(first))) {
                 if (longEnough) {
                     add(first, point - 1, seconds, found);
                     return point;
                 }
-                if (lowest.getFirst() == first) {
-                    lowest.removeFirst();
-                }
-                if (highest.getFirst() == first) {
-                    highest.removeFirst();
-                }
+                lowest.leave(first);
+                highest.leave(first);
                 first++;
             }
             longEnough = longEnough || trace.durationS(first, point) >= seconds;
@@ -64,8 +52,34 @@ final class Plateaus {
         return trace.size();
     }
 
-    private double range(Deque<Integer> lowest, Deque<Integer> highest) {
-        return trace.smoothRpm(highest.getFirst()) - trace.smoothRpm(lowest.getFirst());
+    /** The point of the highest speed, or the lowest where the sign is negative, of a window that moves on: and those that follow it so. */
+    private final class Extremes {
+        private final int sign;
+        private final int[] points = new int[trace.size()];
+        private int begin;
+        private int end;
+
+        Extremes(int sign) {
+            this.sign = sign;
+        }
+
+        void add(int point) {
+            while (end > begin && sign * trace.smoothRpm(points[end - 1]) <= sign * trace.smoothRpm(point)) {
+                end--;
+            }
+            points[end++] = point;
+        }
+
+        int first() {
+            return points[begin];
+        }
+
+        /** The window moves on over a point. */
+        void leave(int point) {
+            if (points[begin] == point) {
+                begin++;
+            }
+        }
     }
 
     private void add(int first, int last, double seconds, List<TracePoints> found) {

@@ -108,9 +108,10 @@ public final class PullFinder {
         if (collector == null || !samples.has(RowRef.TIME)) {
             return found;
         }
+        Samples.Cells times = samples.cells(RowRef.TIME);
         for (int row = 0; row < samples.rows(); row++) {
-            if (samples.isPresent(RowRef.TIME, row)) {
-                for (TimeGuard.Placed placed : guard.offer(new RowRef(samples, row))) {
+            if (times.isPresent(row)) {
+                for (TimeGuard.Placed placed : guard.offer(new RowRef(samples, row, times.value(row)))) {
                     take(placed, found);
                 }
             }

@@ -4,11 +4,7 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
-/** One row of some samples that has a time. */
-record RowRef(Samples samples, int row) {
+/** One row of some samples that has a time, in s. */
+record RowRef(Samples samples, int row, double timeS) {
     static final Channel TIME = Channel.of(Role.TIME);
-
-    double timeS() {
-        return samples.value(TIME, row);
-    }
 }

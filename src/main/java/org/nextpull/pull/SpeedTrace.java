@@ -48,12 +48,14 @@ final class SpeedTrace {
         int[] rows = new int[core.rows()];
         double[] time = new double[core.rows()];
         double[] rpm = new double[core.rows()];
+        Samples.Cells times = samples.cells(RowRef.TIME);
+        Samples.Cells speeds = samples.cells(speed.channel());
         int count = 0;
         for (int row = core.first(); row < core.end(); row++) {
-            if (samples.isPresent(speed.channel(), row)) {
+            if (speeds.isPresent(row)) {
                 rows[count] = row;
-                time[count] = samples.value(RowRef.TIME, row);
-                rpm[count++] = speed.rpm(samples, row).orElseThrow();
+                time[count] = times.value(row);
+                rpm[count++] = speeds.value(row) * speed.rpmPerUnit();
             }
         }
         return cleaned(Arrays.copyOf(rows, count), Arrays.copyOf(time, count), Arrays.copyOf(rpm, count));
@@ -63,15 +65,16 @@ final class SpeedTrace {
     private static SpeedTrace cleaned(int[] rows, double[] time, double[] rpm) {
         double[] off = new double[rpm.length];
         double[] median = new double[rpm.length];
+        double[] near = new double[2 * MEDIAN_REACH + 1];
         for (int point = 0; point < rpm.length; point++) {
             int reach = Math.min(MEDIAN_REACH, Math.min(point, rpm.length - 1 - point));
-            double[] near = Arrays.copyOfRange(rpm, point - reach, point + reach + 1);
-            Arrays.sort(near);
-            median[point] = near[reach];
-            off[point] = Math.abs(rpm[point] - near[reach]);
+            median[point] = median(rpm, point, reach, near);
+            off[point] = Math.abs(rpm[point] - median[point]);
         }
         double noise = rpm.length == 0 ? 0 : MAD_TO_DEVIATION * Series.of(off).median();
-        int[] kept = new int[rpm.length];
+        int[] keptRows = new int[rpm.length];
+        double[] keptTime = new double[rpm.length];
+        double[] keptRpm = new double[rpm.length];
         int[] spikes = new int[rpm.length];
         int keptCount = 0;
         int spikeCount = 0;
@@ -80,16 +83,30 @@ final class SpeedTrace {
             if (off[point] > limit) {
                 spikes[spikeCount++] = rows[point];
             } else {
-                kept[keptCount++] = point;
+                keptRows[keptCount] = rows[point];
+                keptTime[keptCount] = time[point];
+                keptRpm[keptCount++] = rpm[point];
             }
         }
-        int[] keptPoints = Arrays.copyOf(kept, keptCount);
         return new SpeedTrace(
-                Arrays.stream(keptPoints).map(point -> rows[point]).toArray(),
-                Arrays.stream(keptPoints).mapToDouble(point -> time[point]).toArray(),
-                Arrays.stream(keptPoints).mapToDouble(point -> rpm[point]).toArray(),
+                Arrays.copyOf(keptRows, keptCount),
+                Arrays.copyOf(keptTime, keptCount),
+                Arrays.copyOf(keptRpm, keptCount),
                 Arrays.copyOf(spikes, spikeCount),
                 noise);
+    }
+
+    /** The middle one of the few values about a point, put in order by insertion. */
+    private static double median(double[] values, int point, int reach, double[] ordered) {
+        for (int count = 0; count <= 2 * reach; count++) {
+            double value = values[point - reach + count];
+            int place = count;
+            for (; place > 0 && ordered[place - 1] > value; place--) {
+                ordered[place] = ordered[place - 1];
+            }
+            ordered[place] = value;
+        }
+        return ordered[reach];
     }
 
     int size() {

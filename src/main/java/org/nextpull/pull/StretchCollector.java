@@ -41,7 +41,7 @@ final class StretchCollector {
     }
 
     List<Stretch> accept(TimeGuard.Placed placed, boolean otherRun) {
-        List<Stretch> done = new ArrayList<>(1);
+        List<Stretch> done = new ArrayList<>(0);
         if (otherRun || placed.step() == TimeGuard.Step.NEW_RUN) {
             close(Stretch.End.NEW_RUN, done);
             forget();

@@ -22,6 +22,7 @@ final class TimeGuard {
     private boolean started;
     private @Nullable RowRef held;
     private long leftOut;
+    private final List<Placed> placed = new ArrayList<>(2);
 
     /** How a row follows the one before. */
     enum Step {
@@ -40,8 +41,9 @@ final class TimeGuard {
      */
     record Placed(RowRef ref, Step step, double apartS) {}
 
+    /** The rows that have their place now, in order; the list is good until the next call. */
     List<Placed> offer(RowRef ref) {
-        List<Placed> placed = new ArrayList<>(2);
+        placed.clear();
         RowRef suspect = held;
         held = null;
         if (suspect != null) {

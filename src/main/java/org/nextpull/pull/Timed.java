@@ -1,7 +1,7 @@
 package org.nextpull.pull;
 
 import java.util.Arrays;
-import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 
@@ -18,16 +18,18 @@ final class Timed {
     }
 
     static Timed of(Samples samples, Channel channel) {
-        int[] rows = Arrays.stream(samples.presentRows(channel))
-                .filter(row -> samples.isPresent(RowRef.TIME, row))
-                .toArray();
-        return new Timed(
-                Arrays.stream(rows)
-                        .mapToDouble(row -> samples.value(RowRef.TIME, row))
-                        .toArray(),
-                Arrays.stream(rows)
-                        .mapToDouble(row -> samples.value(channel, row))
-                        .toArray());
+        Samples.Cells times = samples.cells(RowRef.TIME);
+        Samples.Cells values = samples.cells(channel);
+        double[] time = new double[samples.rows()];
+        double[] value = new double[samples.rows()];
+        int count = 0;
+        for (int row = 0; row < samples.rows(); row++) {
+            if (values.isPresent(row) && times.isPresent(row)) {
+                time[count] = times.value(row);
+                value[count++] = values.value(row);
+            }
+        }
+        return new Timed(Arrays.copyOf(time, count), Arrays.copyOf(value, count));
     }
 
     int size() {
@@ -48,9 +50,9 @@ final class Timed {
         return found >= 0 ? found : -found - 1;
     }
 
-    Optional<Double> at(double when) {
+    OptionalDouble at(double when) {
         int above = firstFrom(when);
-        return isBetween(above, when) ? Optional.of(between(above, when)) : Optional.empty();
+        return isBetween(above, when) ? OptionalDouble.of(between(above, when)) : OptionalDouble.empty();
     }
 
     /** Whether there is a value at a time, {@code above} being the first index at or after it. */

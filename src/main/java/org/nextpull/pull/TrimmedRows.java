@@ -2,9 +2,7 @@ package org.nextpull.pull;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -23,12 +21,6 @@ record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
 
     static TrimmedRows of(Samples all, SpeedTrace trace, List<TracePoints> parts, double lambdaDelayS) {
         int[] spikeRows = trace.spikeRows();
-        Map<Channel, Timed> late = new HashMap<>();
-        if (lambdaDelayS > 0) {
-            all.channels().stream()
-                    .filter(channel -> channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO)
-                    .forEach(channel -> late.put(channel, Timed.of(all, channel)));
-        }
         Samples.Builder builder = Samples.builder(all.channels());
         List<RowRange> ranges = new ArrayList<>();
         int spikes = 0;
@@ -38,26 +30,23 @@ record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
                 if (Arrays.binarySearch(spikeRows, row) >= 0) {
                     spikes++;
                 } else {
-                    append(builder, all, row, late, lambdaDelayS);
+                    builder.appendRow(all, row);
                 }
             }
             ranges.add(new RowRange(first, builder.rows()));
         }
-        return new TrimmedRows(builder.build(), ranges, spikes);
+        Samples samples = builder.build();
+        return new TrimmedRows(lambdaDelayS > 0 ? late(samples, all, lambdaDelayS) : samples, ranges, spikes);
     }
 
-    private static void append(Samples.Builder builder, Samples all, int row, Map<Channel, Timed> late, double delayS) {
-        builder.row(all.line(row), all.label(row), all.fuel(row));
+    private static Samples late(Samples rows, Samples all, double delayS) {
+        Samples late = rows;
         for (Channel channel : all.channels()) {
-            if (!all.isPresent(channel, row)) {
-                continue;
-            }
-            Timed lagging = late.get(channel);
-            if (lagging == null) {
-                builder.set(channel, all.value(channel, row));
-            } else {
-                lagging.at(all.value(RowRef.TIME, row) + delayS).ifPresent(value -> builder.set(channel, value));
+            if (channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO) {
+                Timed lagging = Timed.of(all, channel);
+                late = late.reread(channel, row -> lagging.at(rows.value(RowRef.TIME, row) + delayS));
             }
         }
+        return late;
     }
 }
