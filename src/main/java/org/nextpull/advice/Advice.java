@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
 
 /**
  * The next step and why.
@@ -16,7 +17,7 @@ import java.util.Optional;
 public record Advice(
         Action action,
         AdviceCode code,
-        Optional<Proposal> setting,
+        Optional<EngineSetting> setting,
         Reason reason,
         Optional<WaitFor> waitFor,
         Optional<Chosen> leave,
@@ -26,7 +27,7 @@ public record Advice(
     public Advice(
             Action action,
             AdviceCode code,
-            Optional<Proposal> setting,
+            Optional<EngineSetting> setting,
             Reason reason,
             Optional<WaitFor> waitFor,
             Optional<Chosen> leave) {

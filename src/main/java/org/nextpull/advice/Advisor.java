@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -38,7 +39,7 @@ public final class Advisor {
         return isFurther ? learned.withAdvice(usual.advice()) : learned;
     }
 
-    private static boolean isBeyond(Proposal one, Proposal other) {
+    private static boolean isBeyond(EngineSetting one, EngineSetting other) {
         double same = 1e-9;
         boolean isLeaner = one.lambda().isPresent()
                 && other.lambda().isPresent()
@@ -52,7 +53,7 @@ public final class Advisor {
         return isLeaner || isMoreAdvanced;
     }
 
-    private static double number(Proposal setting) {
+    private static double number(EngineSetting setting) {
         return setting.advance().or(setting::offset).map(Advance::deg).orElse(0.0);
     }
 }

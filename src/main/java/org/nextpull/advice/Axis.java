@@ -121,13 +121,4 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
         };
         return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }
-
-    /** Puts a value of this factor into a setting that is otherwise the same. */
-    Proposal with(Proposal rest, double value) {
-        return switch (kind) {
-            case FLAT_ADVANCE -> new Proposal(Optional.of(Advance.ofDeg(value)), Optional.empty(), rest.lambda());
-            case OFFSET -> new Proposal(Optional.empty(), Optional.of(Advance.ofDeg(value)), rest.lambda());
-            case LAMBDA -> new Proposal(rest.advance(), rest.offset(), Optional.of(Lambda.of(value)));
-        };
-    }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.List;
+import org.nextpull.channel.EngineSetting;
 
 /**
  * What to leave in the engine.
@@ -9,7 +10,7 @@ import java.util.List;
  * @param by what decided it
  * @param proof what the pulls show of it
  */
-public record Chosen(Proposal setting, ChosenBy by, Proof proof) {
+public record Chosen(EngineSetting setting, ChosenBy by, Proof proof) {
 
     /**
      * What the pulls show of a setting.

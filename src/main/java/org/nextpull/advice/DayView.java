@@ -3,6 +3,7 @@ package org.nextpull.advice;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Setting;
 import org.nextpull.unit.Lambda;
@@ -136,7 +137,7 @@ record DayView(
     }
 
     /** Whether knock forbids the advance of a setting at its mixture, or at that of the sweep where it names none. */
-    boolean isForbidden(Proposal setting) {
+    boolean isForbidden(EngineSetting setting) {
         OptionalDouble advance = setting.advance()
                 .or(setting::offset)
                 .map(value -> OptionalDouble.of(value.deg()))
@@ -145,7 +146,7 @@ record DayView(
     }
 
     /** The mixture that a setting will have: its own, or that of the sweep where the plan sets none. */
-    OptionalDouble mixtureOf(Proposal setting) {
+    OptionalDouble mixtureOf(EngineSetting setting) {
         return setting.lambda().isPresent()
                 ? OptionalDouble.of(setting.lambda().get().value())
                 : sweepMixture();

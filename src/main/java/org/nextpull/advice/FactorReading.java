@@ -73,7 +73,7 @@ final class FactorReading {
         boolean isBracketed = isBracketed(best, clean, near);
         double cap = answer.caps().lowest();
         double least = Math.min(
-                answer.least().map().orElseThrow().degAt(rpm),
+                answer.least().spark().orElseThrow().degAt(rpm),
                 clean.map(Span::high).orElse(Double.POSITIVE_INFINITY));
         ChosenBy by = answer.decidedBy().get(0);
         boolean isPeak = isBracketed && by == ChosenBy.PEAK;
@@ -271,7 +271,7 @@ final class FactorReading {
                 : answer.leave()
                         .or(() -> Optional.of(answer.least()))
                         .orElseThrow()
-                        .map()
+                        .spark()
                         .orElseThrow()
                         .degAt(day.rows()[0]);
         return Optional.of(new MapGain(posterior.meanGainOfMap(flat), posterior.gainOfMap(flat)));

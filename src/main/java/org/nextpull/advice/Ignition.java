@@ -2,6 +2,7 @@ package org.nextpull.advice;
 
 import java.util.Arrays;
 import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -91,13 +92,13 @@ public enum Ignition {
     }
 
     /** A setting of this ignition to ask for. */
-    Proposal proposal(SparkMap map, Optional<Lambda> lambda) {
+    EngineSetting setting(SparkMap map, Optional<Lambda> lambda) {
         Optional<Advance> number = Optional.of(map.cells().get(0).advance());
         return switch (this) {
-            case MAP -> Proposal.ofMap(map, lambda);
-            case FLAT -> new Proposal(number, Optional.empty(), lambda);
-            case OFFSET -> new Proposal(Optional.empty(), number, lambda);
-            case STANDING -> new Proposal(Optional.empty(), Optional.empty(), lambda);
+            case MAP -> EngineSetting.of(map, lambda);
+            case FLAT -> EngineSetting.ofNumbers(number, Optional.empty(), lambda);
+            case OFFSET -> EngineSetting.ofNumbers(Optional.empty(), number, lambda);
+            case STANDING -> EngineSetting.ofNumbers(Optional.empty(), Optional.empty(), lambda);
         };
     }
 

@@ -76,10 +76,10 @@ final class Judgement {
     }
 
     /** Whether a setting goes beyond what was run clean. */
-    boolean isDaring(Proposal setting) {
+    boolean isDaring(EngineSetting setting) {
         return maps.hasReadings()
                 && maps.present()
-                        .filter(present -> allowed.isDaring(setting.spark().orElse(present), setting.lambda()))
+                        .filter(present -> allowed.isDaring(setting.counted().orElse(present), setting.lambda()))
                         .isPresent();
     }
 
@@ -96,7 +96,8 @@ final class Judgement {
     }
 
     /** A setting that is wanted. */
-    private record Draft(Action action, AdviceCode code, Proposal setting, Reason reason, boolean searchesMixture) {}
+    private record Draft(
+            Action action, AdviceCode code, EngineSetting setting, Reason reason, boolean searchesMixture) {}
 
     /** The first pull: the plan's start, or the present map moved by it; the map as it stands where nobody knows it yet. */
     private Advice first() {
@@ -110,7 +111,7 @@ final class Judgement {
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
         Optional<Lambda> lambda = heat.flatMap(met -> limits.oneStepRicher())
-                .flatMap(Proposal::lambda)
+                .flatMap(EngineSetting::lambda)
                 .or(allowed::startLambda);
         Optional<SparkMap> map = maps.present().map(allowed::first);
         if (heat.isPresent() && limits.oneStepRicher().isEmpty()) {
@@ -119,8 +120,8 @@ final class Judgement {
         if (map.isPresent() && !allowed.isWithinPlan(map.get())) {
             return nothingLeft(leave);
         }
-        Proposal setting = map.map(found -> ignition.proposal(found, lambda))
-                .orElse(new Proposal(Optional.empty(), Optional.empty(), lambda));
+        EngineSetting setting = map.map(found -> ignition.setting(found, lambda))
+                .orElse(EngineSetting.ofNumbers(Optional.empty(), Optional.empty(), lambda));
         if (heat.isPresent()) {
             return cooled(heat.get(), setting, leave);
         }
@@ -146,7 +147,7 @@ final class Judgement {
         return Optional.of(allowed.retreat(present))
                 .filter(allowed::isWithinPlan)
                 .map(map -> new Chosen(
-                        ignition.proposal(map, lambda),
+                        ignition.setting(map, lambda),
                         view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
                         new Chosen.Proof(bracketed, open, Chosen.Standing.NOT_RUN)));
     }
@@ -162,7 +163,7 @@ final class Judgement {
                 .orElseGet(() -> new Advice(
                         Action.WAIT,
                         AdviceCode.NOT_WATCHED,
-                        Optional.of(new Proposal(Optional.empty(), Optional.empty(), allowed.startLambda())),
+                        Optional.of(EngineSetting.ofNumbers(Optional.empty(), Optional.empty(), allowed.startLambda())),
                         new Reason.NotWatched(List.of(Limit.LEAN), false),
                         Optional.empty(),
                         Optional.empty()));
@@ -230,7 +231,7 @@ final class Judgement {
 
     /** Whether a clean pull that counts had this setting. */
     private boolean wasRun(EngineSetting setting) {
-        SparkMap wanted = setting.map().orElseThrow();
+        SparkMap wanted = setting.spark().orElseThrow();
         return maps.tried().stream()
                 .filter(pull -> pull.isClean() && pull.isRunOver(maps.rows()))
                 .filter(pull -> ignition == Ignition.STANDING || maps.isSame(wanted, pull.spark()))
@@ -271,7 +272,7 @@ final class Judgement {
     }
 
     private Advice richer(Reason.LimitReached heat, MapState state, Optional<Chosen> leave) {
-        Optional<Proposal> setting = limits.oneStepRicher()
+        Optional<EngineSetting> setting = limits.oneStepRicher()
                 .flatMap(wanted -> wanted.lambda())
                 .flatMap(lambda -> allowed.held(EngineSetting.of(state.last(), Optional.of(lambda))))
                 .map(this::proposal);
@@ -281,7 +282,7 @@ final class Judgement {
         return cooled(heat, setting.get(), leave);
     }
 
-    private Advice cooled(Reason.LimitReached heat, Proposal setting, Optional<Chosen> leave) {
+    private Advice cooled(Reason.LimitReached heat, EngineSetting setting, Optional<Chosen> leave) {
         Optional<WaitFor> cooling = limits.exhaustCooling(heat);
         AdviceCode code = heat.limit() == Limit.EXHAUST ? AdviceCode.COOL_EXHAUST : AdviceCode.TOO_LEAN;
         return new Advice(
@@ -301,9 +302,9 @@ final class Judgement {
         return !here.get(here.size() - 1).knock().isMeasured();
     }
 
-    private Proposal proposal(EngineSetting setting) {
-        return ignition.proposal(
-                setting.map().orElseThrow(),
+    private EngineSetting proposal(EngineSetting setting) {
+        return ignition.setting(
+                setting.spark().orElseThrow(),
                 view.day().plan().mixture().isPresent() ? setting.lambda().or(allowed::startLambda) : Optional.empty());
     }
 
@@ -369,12 +370,12 @@ final class Judgement {
                 });
     }
 
-    private Proposal settable(EngineSetting run) {
+    private EngineSetting settable(EngineSetting run) {
         Optional<Lambda> lambda = run.lambda()
                 .map(measured -> view.mixture()
                         .map(axis -> Lambda.of(axis.again(measured.value())))
                         .orElse(measured));
-        return proposal(EngineSetting.of(maps.atCells(run.map().orElseThrow()), lambda));
+        return proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
     }
 
     private static ChosenBy by(MapAnswer answer) {

@@ -2,6 +2,7 @@ package org.nextpull.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.TemperatureWindow;
@@ -70,7 +71,7 @@ final class LimitRules {
      * One step richer, at the same advance unless something else forbids that, for an exhaust that was too hot or a mixture too lean; empty when the plan allows none.
      * Retard heats the exhaust, so it is never the answer.
      */
-    Optional<Proposal> oneStepRicher() {
+    Optional<EngineSetting> oneStepRicher() {
         Optional<Axis> mixture = view.mixture();
         Optional<MeasuredPull> last = last();
         if (mixture.isEmpty() || last.isEmpty()) {
@@ -86,7 +87,7 @@ final class LimitRules {
         if (wanted > lambda.getAsDouble() - 1e-9) {
             return Optional.empty();
         }
-        return Optional.of(new Proposal(
+        return Optional.of(EngineSetting.ofNumbers(
                 last.get().setting().advance(), last.get().setting().offset(), Optional.of(Lambda.of(wanted))));
     }
 

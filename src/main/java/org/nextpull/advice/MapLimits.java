@@ -195,7 +195,7 @@ final class MapLimits {
 
     /** The setting as far as steps and knock allow it at its mixture; empty where they leave less than the plan's least advance. */
     Optional<EngineSetting> held(EngineSetting wanted) {
-        SparkMap map = wanted.map().orElseThrow();
+        SparkMap map = wanted.spark().orElseThrow();
         SparkMap made = made(map.degAt(maps.rows()), wanted.lambda());
         return Optional.of(made).filter(this::isWithinPlan).map(found -> EngineSetting.of(found, wanted.lambda()));
     }
@@ -217,7 +217,7 @@ final class MapLimits {
      */
     Optional<EngineSetting> hotEnough(EngineSetting wanted) {
         double[] rows = maps.rows();
-        double[] deg = wanted.map().orElseThrow().degAt(rows);
+        double[] deg = wanted.spark().orElseThrow().degAt(rows);
         double[] hot = hotFloor(rows, wanted.lambda());
         double[] unwatched = unwatchedFloor(rows);
         boolean isBelow = false;
@@ -296,7 +296,7 @@ final class MapLimits {
     /** The ways that a setting goes, at any speed, beyond what was run clean. Knock may force retard. */
     private List<Guards.Way> ways(EngineSetting setting) {
         double same = plan.resolutionDeg() * HALF;
-        SparkMap map = setting.map().orElseThrow();
+        SparkMap map = setting.spark().orElseThrow();
         List<Guards.Way> ways = new ArrayList<>();
         Exclusions exclusions = exclusions(maps.tried(), maps.rows());
         boolean beyond = false;
@@ -336,7 +336,7 @@ final class MapLimits {
     /** The setting to run instead of one that is held: at each speed no more daring than what was run clean, and no leaner. */
     EngineSetting proven(EngineSetting setting) {
         Exclusions exclusions = exclusions(maps.tried(), maps.rows());
-        double[] deg = setting.map().orElseThrow().degAt(maps.rows());
+        double[] deg = setting.spark().orElseThrow().degAt(maps.rows());
         for (int r = 0; r < deg.length; r++) {
             double[] clean = exclusions.cleanDeg(maps.rows()[r]);
             if (clean.length > 0) {

@@ -245,7 +245,7 @@ public final class MapPlanner {
             }
             double now = proven.map(judged -> judged.left.expectedPercent()).orElseGet(() -> bestRun());
             double after = mixture.leftAfter(
-                    view, pull.setting().map().orElseThrow(), pull.setting().lambda());
+                    view, pull.setting().spark().orElseThrow(), pull.setting().lambda());
             double bar =
                     rules.ending().noGainPercent() + NO_GAIN_A_PULL_PERCENT * Math.max(0, today() - PATIENCE_PULLS);
             return now - after < bar;

@@ -46,8 +46,8 @@ final class RowReading {
     /** The speeds of a map. */
     List<MapRow> ofMap(MapAnswer answer) {
         PeakMap peaks = peaks(evidence.posterior(), answer.peak().lambda());
-        SparkMap least = answer.least().map().orElseThrow();
-        SparkMap peak = answer.peak().map().orElseThrow();
+        SparkMap least = answer.least().spark().orElseThrow();
+        SparkMap peak = answer.peak().spark().orElseThrow();
         List<MapRow> rows = new ArrayList<>();
         for (int r = 0; r < speeds.length; r++) {
             double[] clean = exclusions.cleanDeg(speeds[r]);

@@ -2,10 +2,13 @@ package org.nextpull.advice;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.fit.Estimate;
 import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.fit.SurfacePosterior;
+import org.nextpull.unit.Advance;
 
 /**
  * What the day says so far, and the next step.
@@ -36,9 +39,12 @@ public record Verdict(
     }
 
     /** What the chosen setting makes over another on this engine and fuel, percent of torque; empty where no pull ran as far as that. */
-    public Optional<Estimate> gainOver(Proposal other) {
-        return surface.flatMap(shown ->
-                chosen.flatMap(own -> shown.gain(other.run(), own.setting().run())));
+    public Optional<Estimate> gainOver(EngineSetting other) {
+        return surface.flatMap(shown -> chosen.flatMap(own -> shown.gain(run(other), run(own.setting()))));
+    }
+
+    private static EngineSetting run(EngineSetting setting) {
+        return EngineSetting.of(setting.counted().orElse(SparkMap.flat(Advance.ofDeg(0))), setting.lambda());
     }
 
     /** The same with another next step, and what that leaves. */

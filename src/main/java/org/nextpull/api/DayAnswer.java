@@ -6,11 +6,7 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.EngineSetting;
-import org.nextpull.channel.Spark;
-import org.nextpull.channel.SparkMap;
-import org.nextpull.channel.SparkOffset;
 import org.nextpull.finding.Finding;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
@@ -35,8 +31,8 @@ public record DayAnswer(Optional<Next> next, List<Pull> pulls, List<Finding> fin
      *
      * @param action what to do
      * @param code why, in one word; the handbook page "Advice" lists them
-     * @param set what to set for the next pull; empty where the day ends. Of spark it says a map, which for a flat ignition is one number
-     *     at every speed, or degrees to add to the map that stands in the engine, or nothing, which leaves that
+     * @param set what to set for the next pull; empty where the day ends. It says a map, which for a flat ignition is one number at every
+     *     speed, or degrees to add to the map that stands in the engine, or neither, which leaves that
      * @param leave what to leave in the engine where the day ends, or while it waits
      */
     public record Next(Action action, AdviceCode code, Optional<EngineSetting> set, Optional<EngineSetting> leave) {}
@@ -66,18 +62,7 @@ public record DayAnswer(Optional<Next> next, List<Pull> pulls, List<Finding> fin
 
     private static Next next(Advice advice) {
         return new Next(
-                advice.action(),
-                advice.code(),
-                advice.setting().map(DayAnswer::set),
-                advice.leave().map(Chosen::setting).map(DayAnswer::set));
-    }
-
-    private static EngineSetting set(Proposal proposal) {
-        Optional<Spark> spark = proposal.map()
-                .or(() -> proposal.advance().map(SparkMap::flat))
-                .map(Spark.class::cast)
-                .or(() -> proposal.offset().map(SparkOffset::new));
-        return new EngineSetting(spark, proposal.lambda(), Optional.empty(), Optional.empty(), Optional.empty());
+                advice.action(), advice.code(), advice.setting(), advice.leave().map(Chosen::setting));
     }
 
     private static Pull pull(MeasuredPull pull) {

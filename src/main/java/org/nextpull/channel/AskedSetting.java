@@ -11,81 +11,74 @@ import org.nextpull.unit.Lambda;
  * @param file file of the pull; empty where there is only one
  * @param pull number of the candidate within the file, as {@code inspect} prints it
  * @param order order in the day, where it differs from that of the rows
- * @param advance advance set flat
- * @param offsetDeg degrees added everywhere to the present map
- * @param lambda mixture asked for
- * @param fuel name of the fuel
- * @param label configuration
+ * @param setting what was set
  * @param knock what the operator marked
- * @param note free words
  */
 public record AskedSetting(
-        Optional<String> file,
-        OptionalInt pull,
-        OptionalInt order,
-        Optional<Advance> advance,
-        Optional<Advance> offsetDeg,
-        Optional<Lambda> lambda,
-        Optional<String> fuel,
-        Optional<String> label,
-        KnockMark knock,
-        Optional<String> note) {
+        Optional<String> file, OptionalInt pull, OptionalInt order, EngineSetting setting, KnockMark knock) {
     /** A setting that says nothing. */
     public static AskedSetting none() {
         return new AskedSetting(
                 Optional.empty(),
                 OptionalInt.empty(),
                 OptionalInt.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                KnockMark.NOT_MEASURED,
-                Optional.empty());
+                EngineSetting.none(),
+                KnockMark.NOT_MEASURED);
+    }
+
+    /** The numbers of a setting as what was asked for; a map is no number, so of it the log must tell. */
+    public static AskedSetting ofNumbers(EngineSetting setting) {
+        return none().withValues(setting.advance(), setting.offset(), setting.lambda());
     }
 
     /** Whether it says spark or mixture. */
     public boolean hasValues() {
-        return advance.isPresent() || offsetDeg.isPresent() || lambda.isPresent();
+        return setting.hasValues();
     }
 
     /** This setting; what it does not say is as another says it. */
     public AskedSetting orElse(AskedSetting other) {
-        boolean setsAdvance = advance.isPresent() || offsetDeg.isPresent();
         return new AskedSetting(
                 file.or(other::file),
                 pull.isPresent() ? pull : other.pull,
                 order.isPresent() ? order : other.order,
-                setsAdvance ? advance : other.advance,
-                setsAdvance ? offsetDeg : other.offsetDeg,
-                lambda.or(other::lambda),
-                fuel.or(other::fuel),
-                label.or(other::label),
-                knock == KnockMark.NOT_MEASURED ? other.knock : knock,
-                note.or(other::note));
+                setting.orElse(other.setting),
+                knock == KnockMark.NOT_MEASURED ? other.knock : knock);
     }
 
     /** What stays set for whatever is run next: the setting without what was said of this pull alone. */
     public AskedSetting ofNextPull() {
-        return none().withValues(advance, offsetDeg, lambda).withConfiguration(label, fuel);
+        return none().with(setting.withNote(Optional.empty()));
+    }
+
+    private AskedSetting with(EngineSetting newSetting) {
+        return new AskedSetting(file, pull, order, newSetting, knock);
+    }
+
+    /** The same for a candidate by its number within a file. */
+    public AskedSetting of(String newFile, int candidate) {
+        return new AskedSetting(Optional.of(newFile), OptionalInt.of(candidate), order, setting, knock);
+    }
+
+    /** The same for a candidate of the only file. */
+    public AskedSetting ofPull(int candidate) {
+        return new AskedSetting(file, OptionalInt.of(candidate), order, setting, knock);
     }
 
     public AskedSetting withKnock(KnockMark newKnock) {
-        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, fuel, label, newKnock, note);
+        return new AskedSetting(file, pull, order, setting, newKnock);
     }
 
-    public AskedSetting withConfiguration(Optional<String> newLabel, Optional<String> newFuel) {
-        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, newFuel, newLabel, knock, note);
+    public AskedSetting withConfiguration(Optional<String> label, Optional<String> fuel) {
+        return with(setting.fitted(label, fuel));
     }
 
-    public AskedSetting withNote(Optional<String> newNote) {
-        return new AskedSetting(file, pull, order, advance, offsetDeg, lambda, fuel, label, knock, newNote);
+    public AskedSetting withNote(Optional<String> note) {
+        return with(setting.withNote(note));
     }
 
     /** The same with other spark and mixture. */
-    public AskedSetting withValues(
-            Optional<Advance> newAdvance, Optional<Advance> newOffsetDeg, Optional<Lambda> newLambda) {
-        return new AskedSetting(file, pull, order, newAdvance, newOffsetDeg, newLambda, fuel, label, knock, note);
+    public AskedSetting withValues(Optional<Advance> advance, Optional<Advance> offset, Optional<Lambda> lambda) {
+        return with(setting.with(advance.map(SparkMap::flat), offset, lambda));
     }
 }

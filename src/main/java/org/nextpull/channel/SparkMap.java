@@ -2,6 +2,7 @@ package org.nextpull.channel;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.SpeedBand;
@@ -12,7 +13,7 @@ import org.nextpull.unit.SpeedBand;
  *
  * @param cells breakpoints in rising order of speed, one at least
  */
-public record SparkMap(List<Cell> cells) implements Spark {
+public record SparkMap(List<Cell> cells) {
     /** Two shifts nearer than this are one. */
     private static final double SAME_DEG = 1e-6;
 
@@ -71,6 +72,11 @@ public record SparkMap(List<Cell> cells) implements Spark {
             cells.add(new Cell(rpm[i], Advance.ofDeg(deg[i])));
         }
         return new SparkMap(cells);
+    }
+
+    /** The one advance of every speed; empty where a cell stands at a speed of its own. */
+    public Optional<Advance> number() {
+        return isFlat() && cells.get(0).rpm() == 0 ? Optional.of(cells.get(0).advance()) : Optional.empty();
     }
 
     /** Whether the ignition holds one number. */

@@ -7,8 +7,8 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
@@ -59,8 +59,8 @@ public final class MapPlots {
                 .toList();
     }
 
-    private static List<Point> points(Optional<Proposal> setting) {
-        return setting.flatMap(Proposal::map).stream()
+    private static List<Point> points(Optional<EngineSetting> setting) {
+        return setting.flatMap(EngineSetting::map).stream()
                 .flatMap(map -> map.cells().stream())
                 .map(cell -> new Point(cell.rpm(), cell.advance().deg()))
                 .toList();

@@ -8,10 +8,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.advice.Proposal;
 import org.nextpull.app.PlanFile;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.csv.SettingsFile;
@@ -97,7 +97,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         return outcome.value().orElseThrow();
     }
 
-    private void progress(Proposal setting) {
+    private void progress(EngineSetting setting) {
         pulled++;
         console.err().println("pull " + pulled + ": " + AdviceText.setting(setting));
     }

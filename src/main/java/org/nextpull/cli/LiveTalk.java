@@ -13,9 +13,9 @@ import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.HoldNow;
-import org.nextpull.advice.Proposal;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
@@ -224,7 +224,8 @@ final class LiveTalk implements LiveListener {
                             setting -> set(state, setting, session),
                             () -> out.lines(List.of(LiveText.NOTHING_PROPOSED)));
         } else if (typed instanceof LiveTyped.Set set) {
-            set(state, completed(set.setting(), proposed(state)), session);
+            EngineSetting proposed = proposed(state).orElseGet(EngineSetting::none);
+            set(state, set.setting().orElse(proposed), session);
         } else if (typed instanceof LiveTyped.Why) {
             out.lines(state.advice().map(words::next).orElse(List.of(LiveText.NOTHING_SWEPT)));
         } else if (typed instanceof LiveTyped.Show) {
@@ -247,20 +248,12 @@ final class LiveTalk implements LiveListener {
         }
     }
 
-    private static Optional<Proposal> proposed(LiveState state) {
+    private static Optional<EngineSetting> proposed(LiveState state) {
         return state.advice().flatMap(Advice::setting);
     }
 
-    private static Proposal completed(Proposal typed, Optional<Proposal> proposed) {
-        return proposed.map(like -> new Proposal(
-                        typed.advance().or(like::advance),
-                        typed.offset().or(like::offset),
-                        typed.lambda().or(like::lambda)))
-                .orElse(typed);
-    }
-
-    private void set(LiveState state, Proposal setting, LiveSession session) {
+    private void set(LiveState state, EngineSetting setting, LiveSession session) {
         new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> out.lines(List.of(doubt)));
-        session.tell(new OperatorAction.Setting(state.nextPull(), LiveTyped.asked(setting), false));
+        session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
     }
 }

@@ -6,8 +6,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.stream.Stream;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -26,7 +26,7 @@ sealed interface LiveTyped {
      *
      * @param setting parts that are empty are as proposed
      */
-    record Set(Proposal setting) implements LiveTyped {}
+    record Set(EngineSetting setting) implements LiveTyped {}
 
     /** Say why. */
     record Why() implements LiveTyped {}
@@ -136,7 +136,7 @@ sealed interface LiveTyped {
         }
         Typed values = Typed.of(rest.substring(words.get(1).length()), day.plan());
         if (values instanceof Typed.Setting setting) {
-            return new Do(new OperatorAction.Correct(number.getAsInt(), asked(setting.setting())));
+            return new Do(new OperatorAction.Correct(number.getAsInt(), AskedSetting.ofNumbers(setting.setting())));
         }
         return values instanceof Typed.Wrong wrong
                 ? wrong(wrong)
@@ -199,10 +199,5 @@ sealed interface LiveTyped {
 
     private static OptionalInt pull(String word) {
         return word.matches("\\d{1,6}") ? OptionalInt.of(Integer.parseInt(word)) : OptionalInt.empty();
-    }
-
-    /** A setting as what was asked for. */
-    static AskedSetting asked(Proposal setting) {
-        return AskedSetting.none().withValues(setting.advance(), setting.offset(), setting.lambda());
     }
 }

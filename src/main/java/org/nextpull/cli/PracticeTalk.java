@@ -5,7 +5,7 @@ import java.io.PrintWriter;
 import java.util.List;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.AdviceText;
@@ -112,17 +112,14 @@ final class PracticeTalk {
     }
 
     /** A setting with what was left out as proposed, else as last run. */
-    private Proposal completed(Proposal typed) {
-        List<Proposal> before = practice.settings();
-        Proposal like =
+    private EngineSetting completed(EngineSetting typed) {
+        List<EngineSetting> before = practice.settings();
+        EngineSetting like =
                 practice.advice().setting().orElseGet(() -> before.isEmpty() ? typed : before.get(before.size() - 1));
-        return new Proposal(
-                typed.advance().or(like::advance),
-                typed.offset().or(like::offset),
-                typed.lambda().or(like::lambda));
+        return typed.orElse(like);
     }
 
-    private void pull(Proposal setting) {
+    private void pull(EngineSetting setting) {
         Outcome<SessionResult> outcome = practice.pull(setting);
         if (outcome.isFailed()) {
             FindingText text = FindingText.in(shown);

@@ -2,7 +2,7 @@ package org.nextpull.cli;
 
 import java.io.IOException;
 import java.io.PrintWriter;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
@@ -73,12 +73,12 @@ final class ServeTalk implements ServedEngine.Listener {
     }
 
     @Override
-    public void isSet(Proposal setting) {
+    public void isSet(EngineSetting setting) {
         say("Set to " + AdviceText.setting(setting) + ".");
     }
 
     @Override
-    public void pullBegan(int number, Proposal setting) {
+    public void pullBegan(int number, EngineSetting setting) {
         say("Pull " + number + " at " + AdviceText.setting(setting) + " ...");
     }
 

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.Advance;
@@ -21,7 +21,7 @@ sealed interface Typed {
      *
      * @param setting the setting
      */
-    record Setting(Proposal setting) implements Typed {}
+    record Setting(EngineSetting setting) implements Typed {}
 
     /** Say why. */
     record Why() implements Typed {}
@@ -108,7 +108,7 @@ sealed interface Typed {
             return new Wrong("No engine runs at lambda " + lambda.get() + ".");
         }
         Optional<Advance> advance = deg.map(Advance::ofDeg);
-        return new Setting(new Proposal(
+        return new Setting(EngineSetting.ofNumbers(
                 setsOffset(plan) ? Optional.empty() : advance,
                 setsOffset(plan) ? advance : Optional.empty(),
                 lambda.map(Lambda::of)));

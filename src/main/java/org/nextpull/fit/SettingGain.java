@@ -41,7 +41,7 @@ final class SettingGain {
     }
 
     private double[] deg(EngineSetting setting) {
-        return setting.map().orElseThrow().degAt(posterior.rows().rpm());
+        return setting.spark().orElseThrow().degAt(posterior.rows().rpm());
     }
 
     private SurfacePull pull(EngineSetting setting) {

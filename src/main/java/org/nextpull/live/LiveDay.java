@@ -10,11 +10,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Block;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -213,7 +213,7 @@ final class LiveDay {
         ask();
     }
 
-    private void settle(int number, OperatorActions said, Supplier<Optional<Proposal>> proposed) {
+    private void settle(int number, OperatorActions said, Supplier<Optional<EngineSetting>> proposed) {
         List<Candidate> all = FirstPulls.candidates(pulls.pulls());
         PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
         Optional<PullSettings.Ended> before =

@@ -2,9 +2,9 @@ package org.nextpull.live;
 
 import java.util.Optional;
 import java.util.function.Supplier;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
@@ -35,7 +35,7 @@ final class PullSettings {
      * @return empty when there is nothing to add; an act that says nothing where something would have to be said and nobody can
      */
     Optional<OperatorAction.Setting> of(
-            Ended ended, Optional<Ended> before, OperatorActions acts, Supplier<Optional<Proposal>> proposed) {
+            Ended ended, Optional<Ended> before, OperatorActions acts, Supplier<Optional<EngineSetting>> proposed) {
         int number = ended.number();
         AskedSetting configuration = configuration(acts, number);
         boolean isNews = !configuration.equals(AskedSetting.none());
@@ -49,7 +49,7 @@ final class PullSettings {
         boolean guessed = refused.map(earlier -> acts.amendments().assumed().contains(earlier))
                 .orElse(true);
         AskedSetting values = refused.flatMap(acts::settingOf)
-                .or(() -> proposed.get().map(PullSettings::asked))
+                .or(() -> proposed.get().map(AskedSetting::ofNumbers))
                 .map(known -> unlogged(ended.candidate(), known))
                 .orElseGet(AskedSetting::none);
         return Optional.of(
@@ -57,7 +57,7 @@ final class PullSettings {
     }
 
     private static AskedSetting configuration(OperatorActions acts, int number) {
-        AskedSetting known = acts.settingOf(number).orElseGet(AskedSetting::none);
+        EngineSetting known = acts.settingOf(number).map(AskedSetting::setting).orElseGet(EngineSetting::none);
         return AskedSetting.none()
                 .withConfiguration(
                         known.label().isPresent()
@@ -80,18 +80,14 @@ final class PullSettings {
         return plan.mixture().isPresent() && !logs(candidate, Role.LAMBDA);
     }
 
-    /** A proposal as what was asked for. */
-    static AskedSetting asked(Proposal proposal) {
-        return AskedSetting.none().withValues(proposal.advance(), proposal.offset(), proposal.lambda());
-    }
-
     private AskedSetting unlogged(Candidate candidate, AskedSetting values) {
         boolean advance = needsAdvance(candidate);
+        EngineSetting known = values.setting();
         return AskedSetting.none()
                 .withValues(
-                        advance ? values.advance() : Optional.empty(),
-                        advance ? values.offsetDeg() : Optional.empty(),
-                        needsLambda(candidate) ? values.lambda() : Optional.empty());
+                        advance ? known.advance() : Optional.empty(),
+                        advance ? known.offset() : Optional.empty(),
+                        needsLambda(candidate) ? known.lambda() : Optional.empty());
     }
 
     private static boolean logs(Candidate candidate, Role role) {

@@ -43,7 +43,9 @@ final class ActRows {
         if (act instanceof OperatorAction.Note note) {
             return Optional.of(note.text());
         }
-        return act instanceof OperatorAction.Correct correct ? correct.setting().note() : Optional.empty();
+        return act instanceof OperatorAction.Correct correct
+                ? correct.setting().setting().note()
+                : Optional.empty();
     }
 
     List<KeptAct> read() throws IOException {

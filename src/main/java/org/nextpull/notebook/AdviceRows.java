@@ -10,9 +10,9 @@ import java.util.stream.Collectors;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Optimum;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -54,11 +54,15 @@ final class AdviceRows {
                 .insert(database);
     }
 
-    private static void put(Entry entry, String prefix, Optional<Proposal> setting) {
-        entry.put(prefix + "advance_deg", setting.flatMap(Proposal::advance).map(Advance::deg))
-                .put(prefix + "offset_deg", setting.flatMap(Proposal::offset).map(Advance::deg))
-                .put(prefix + "map", setting.flatMap(Proposal::map).map(AdviceRows::text))
-                .put(prefix + "lambda", setting.flatMap(Proposal::lambda).map(Lambda::value));
+    private static void put(Entry entry, String prefix, Optional<EngineSetting> setting) {
+        entry.put(
+                        prefix + "advance_deg",
+                        setting.flatMap(EngineSetting::advance).map(Advance::deg))
+                .put(
+                        prefix + "offset_deg",
+                        setting.flatMap(EngineSetting::offset).map(Advance::deg))
+                .put(prefix + "map", setting.flatMap(EngineSetting::map).map(AdviceRows::text))
+                .put(prefix + "lambda", setting.flatMap(EngineSetting::lambda).map(Lambda::value));
     }
 
     /** Whether the last word was the same: a session that is taken up again, or kept twice, says nothing new. */
@@ -68,7 +72,7 @@ final class AdviceRows {
             return false;
         }
         KeptAdvice last = said.get(said.size() - 1);
-        Proposal nothing = new Proposal(Optional.empty(), Optional.empty(), Optional.empty());
+        EngineSetting nothing = EngineSetting.none();
         return last.pulls() == pulls
                 && last.action().equals(verdict.advice().action().id())
                 && last.code().equals(verdict.advice().code().id())
@@ -95,12 +99,14 @@ final class AdviceRows {
                 session);
     }
 
-    private static Proposal setting(QueryRow row, String prefix) throws SQLException {
-        return new Proposal(
-                row.find(prefix + "advance_deg", Advance::ofDeg),
-                row.find(prefix + "offset_deg", Advance::ofDeg),
-                row.find(prefix + "map").map(AdviceRows::map),
-                row.find(prefix + "lambda", Lambda::of));
+    private static EngineSetting setting(QueryRow row, String prefix) throws SQLException {
+        Optional<SparkMap> flat =
+                row.find(prefix + "advance_deg", Advance::ofDeg).map(SparkMap::flat);
+        return EngineSetting.none()
+                .with(
+                        row.find(prefix + "map").map(AdviceRows::map).or(() -> flat),
+                        row.find(prefix + "offset_deg", Advance::ofDeg),
+                        row.find(prefix + "lambda", Lambda::of));
     }
 
     /** Cells as speed and degrees: {@code 3500.0 22.0, 4000.0 23.5}. */

@@ -2,7 +2,7 @@ package org.nextpull.notebook;
 
 import java.time.Instant;
 import java.util.Optional;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 
 /**
  * What was advised at the time.
@@ -20,6 +20,6 @@ public record KeptAdvice(
         int pulls,
         String action,
         String code,
-        Proposal setting,
-        Proposal leave,
+        EngineSetting setting,
+        EngineSetting leave,
         Optional<String> leaveBy) {}

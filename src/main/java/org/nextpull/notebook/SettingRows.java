@@ -3,6 +3,7 @@ package org.nextpull.notebook;
 import java.io.IOException;
 import java.util.List;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -14,19 +15,20 @@ final class SettingRows {
     static void replace(Database database, long session, List<AskedSetting> settings) throws NotebookException {
         database.run("delete from setting where session = ?", session);
         int position = 0;
-        for (AskedSetting setting : settings) {
+        for (AskedSetting asked : settings) {
+            EngineSetting setting = asked.setting();
             Entry.into("setting")
                     .put("session", session)
                     .put("position", position++)
-                    .put("file", setting.file())
-                    .put("pull", setting.pull())
-                    .put("day_order", setting.order())
+                    .put("file", asked.file())
+                    .put("pull", asked.pull())
+                    .put("day_order", asked.order())
                     .put("advance_deg", setting.advance().map(Advance::deg))
-                    .put("offset_deg", setting.offsetDeg().map(Advance::deg))
+                    .put("offset_deg", setting.offset().map(Advance::deg))
                     .put("lambda", setting.lambda().map(Lambda::value))
                     .put("fuel", setting.fuel())
                     .put("label", setting.label())
-                    .put("knock", Ids.of(setting.knock()))
+                    .put("knock", Ids.of(asked.knock()))
                     .put("note", setting.note())
                     .insert(database);
         }
@@ -39,13 +41,13 @@ final class SettingRows {
                         row.find("file"),
                         row.findInteger("pull"),
                         row.findInteger("day_order"),
-                        row.find("advance_deg", Advance::ofDeg),
-                        row.find("offset_deg", Advance::ofDeg),
-                        row.find("lambda", Lambda::of),
-                        row.find("fuel"),
-                        row.find("label"),
-                        Ids.constant(KnockMark.class, row.text("knock")),
-                        row.find("note")),
+                        EngineSetting.ofNumbers(
+                                        row.find("advance_deg", Advance::ofDeg),
+                                        row.find("offset_deg", Advance::ofDeg),
+                                        row.find("lambda", Lambda::of))
+                                .fitted(row.find("label"), row.find("fuel"))
+                                .withNote(row.find("note")),
+                        Ids.constant(KnockMark.class, row.text("knock"))),
                 session);
     }
 }

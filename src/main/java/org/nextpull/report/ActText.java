@@ -78,17 +78,17 @@ public final class ActText {
         return why.isBlank() ? "" : ": " + why;
     }
 
-    private static String setting(AskedSetting setting) {
+    private static String setting(AskedSetting asked) {
         List<String> parts = new ArrayList<>();
-        if (setting.hasValues()) {
-            parts.add(AdviceText.setting(AdviceText.asked(setting)));
+        if (asked.hasValues()) {
+            parts.add(AdviceText.setting(asked.setting()));
         }
-        setting.label().ifPresent(label -> parts.add("label " + label));
-        setting.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
-        if (setting.knock() != KnockMark.NOT_MEASURED) {
-            parts.add(setting.knock() == KnockMark.HEARD ? "knock heard" : "no knock heard");
+        asked.setting().label().ifPresent(label -> parts.add("label " + label));
+        asked.setting().fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
+        if (asked.knock() != KnockMark.NOT_MEASURED) {
+            parts.add(asked.knock() == KnockMark.HEARD ? "knock heard" : "no knock heard");
         }
-        setting.note().ifPresent(parts::add);
+        asked.setting().note().ifPresent(parts::add);
         return String.join(", ", parts);
     }
 }

@@ -10,12 +10,11 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.Factor;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Quantity;
 
@@ -67,13 +66,13 @@ public final class AdviceText {
     }
 
     /** A setting to run in words: {@code 28.0 deg, lambda 0.870}; one without values is the map as it stands. */
-    public static String setting(Proposal setting) {
+    public static String setting(EngineSetting setting) {
         String values = values(setting);
         return values.isEmpty() ? "the present map" : values;
     }
 
     /** Spark and mixture in words, as far as they are there. */
-    static String values(Proposal setting) {
+    static String values(EngineSetting setting) {
         String advance = setting.advance()
                 .map(value -> Shown.fixed(value.deg(), 1) + " deg")
                 .or(() -> setting.offset().map(value -> signed(value.deg()) + " deg on the present map"))
@@ -83,11 +82,6 @@ public final class AdviceText {
                 .orElse("");
         String spark = setting.map().map(MapText::range).orElse(advance);
         return spark.isEmpty() || lambda.isEmpty() ? spark + lambda : spark + ", " + lambda;
-    }
-
-    /** The spark and the mixture of what somebody asked for. */
-    static Proposal asked(AskedSetting setting) {
-        return new Proposal(setting.advance(), setting.offsetDeg(), setting.lambda());
     }
 
     /** Degrees that are added to a map, with their sign. */

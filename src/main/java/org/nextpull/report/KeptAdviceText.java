@@ -1,7 +1,7 @@
 package org.nextpull.report;
 
 import java.util.Optional;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.notebook.KeptAdvice;
 
 /** What was advised at the time, as a notebook kept it. */
@@ -11,7 +11,7 @@ public final class KeptAdviceText {
     /** What was asked for, and why: {@code pull 28.0 deg (climb timing)}; at a stop what was left in the engine. */
     public static String sentence(KeptAdvice advice) {
         boolean isStop = advice.action().equals("stop");
-        Proposal setting = isStop ? advice.leave() : advice.setting();
+        EngineSetting setting = isStop ? advice.leave() : advice.setting();
         String values = isStop
                 ? Optional.of(AdviceText.values(setting))
                         .filter(left -> !left.isEmpty())

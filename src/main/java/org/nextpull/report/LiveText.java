@@ -12,9 +12,9 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -91,7 +91,8 @@ public final class LiveText {
     }
 
     private static String ran(Setting setting) {
-        String values = AdviceText.values(new Proposal(setting.advance(), setting.offset(), setting.lambda()));
+        String values =
+                AdviceText.values(EngineSetting.ofNumbers(setting.advance(), setting.offset(), setting.lambda()));
         String label = setting.label().map(name -> " (" + name + ")").orElse("");
         return (values.isEmpty() ? "setting not known" : values) + label;
     }
@@ -242,7 +243,7 @@ public final class LiveText {
 
     private static String asked(AskedSetting setting) {
         List<String> parts = new ArrayList<>();
-        String values = AdviceText.values(AdviceText.asked(setting));
+        String values = AdviceText.values(setting.setting());
         if (!values.isEmpty()) {
             parts.add(values);
         }

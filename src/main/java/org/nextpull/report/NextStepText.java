@@ -9,9 +9,9 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -54,7 +54,7 @@ public final class NextStepText {
         Advice advice = verdict.advice();
         boolean stops = advice.action() == Action.STOP;
         Optional<Setting> last = stops ? Optional.empty() : last(result.pulls());
-        Optional<Proposal> setting =
+        Optional<EngineSetting> setting =
                 advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
         return new NextStep(
                 kind(advice),
@@ -125,7 +125,7 @@ public final class NextStepText {
     }
 
     private static List<NextStep.Figure> figures(
-            Proposal wanted, Optional<SparkMap> set, Optional<Setting> last, SweepPlan plan) {
+            EngineSetting wanted, Optional<SparkMap> set, Optional<Setting> last, SweepPlan plan) {
         Sides spark = new Sides(
                 1,
                 "+",

@@ -5,8 +5,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Stream;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -67,11 +67,11 @@ public final class SettingDoubt {
 
     /** The sentence on what somebody says is set; empty where there is no doubt. */
     public Optional<String> of(AskedSetting setting) {
-        return of(AdviceText.asked(setting));
+        return of(setting.setting());
     }
 
     /** The sentence; empty where there is no doubt. */
-    public Optional<String> of(Proposal setting) {
+    public Optional<String> of(EngineSetting setting) {
         Optional<Factor> spark = plan.timing().map(Factor::of);
         Optional<Factor> mixture = plan.mixture().map(Factor::of);
         List<String> doubts = Stream.of(

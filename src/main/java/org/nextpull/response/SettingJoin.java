@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
@@ -43,29 +44,26 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
     static SettingJoin of(Samples band, List<Channel> dead, Optional<AskedSetting> asked, SweepPlan plan, Place place) {
         List<Finding> findings = new ArrayList<>();
         Optional<Advance> loggedAdvance = mean(band, Channel.of(Role.ADVANCE)).map(Advance::ofDeg);
-        Optional<Advance> askedAdvance = asked.flatMap(AskedSetting::advance);
+        EngineSetting set = asked.map(AskedSetting::setting).orElseGet(EngineSetting::none);
+        Optional<Advance> askedAdvance = set.advance();
         double resolutionDeg =
                 plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
         differ(loggedAdvance.map(Advance::deg), askedAdvance.map(Advance::deg), resolutionDeg)
                 .ifPresent(gap -> findings.add(disagreement(FindingCode.ADVANCE_NOT_AS_ASKED, gap, place)));
         List<Lambda> sensors = lambdas(band, dead);
         Optional<Lambda> loggedLambda = sensors.stream().findFirst();
-        Optional<Lambda> askedLambda = asked.flatMap(AskedSetting::lambda);
+        Optional<Lambda> askedLambda = set.lambda();
         differ(loggedLambda.map(Lambda::value), askedLambda.map(Lambda::value), LAMBDA_CONTROL)
                 .ifPresent(gap -> findings.add(disagreement(FindingCode.LAMBDA_NOT_AS_ASKED, gap, place)));
         Setting setting = new Setting(
                 loggedAdvance.or(() -> askedAdvance),
-                mean(band, Channel.of(Role.ADVANCE_OFFSET))
-                        .map(Advance::ofDeg)
-                        .or(() -> asked.flatMap(AskedSetting::offsetDeg)),
+                mean(band, Channel.of(Role.ADVANCE_OFFSET)).map(Advance::ofDeg).or(set::offset),
                 askedAdvance,
                 loggedLambda.or(() -> askedLambda),
                 askedLambda,
-                word(band, Role.FUEL)
-                        .or(() -> asked.flatMap(AskedSetting::fuel))
-                        .or(() -> plan.fuel().blend()),
-                word(band, Role.LABEL).or(() -> asked.flatMap(AskedSetting::label)),
-                asked.flatMap(AskedSetting::note));
+                word(band, Role.FUEL).or(set::fuel).or(() -> plan.fuel().blend()),
+                word(band, Role.LABEL).or(set::label),
+                set.note());
         Optional<Lambda> leanest =
                 sensors.stream().max(Comparator.naturalOrder()).or(() -> askedLambda);
         return new SettingJoin(setting, leanest, findings);

@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.stream.Collectors;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
@@ -111,15 +112,16 @@ public final class ActionLine {
         }
     }
 
-    private static void put(Map<String, String> parts, int pull, AskedSetting setting) {
+    private static void put(Map<String, String> parts, int pull, AskedSetting asked) {
+        EngineSetting setting = asked.setting();
         parts.put(PULL, Integer.toString(pull));
         setting.advance().ifPresent(value -> parts.put(ADVANCE, Double.toString(value.deg())));
-        setting.offsetDeg().ifPresent(value -> parts.put(OFFSET, Double.toString(value.deg())));
+        setting.offset().ifPresent(value -> parts.put(OFFSET, Double.toString(value.deg())));
         setting.lambda().ifPresent(value -> parts.put(LAMBDA, Double.toString(value.value())));
         setting.fuel().ifPresent(value -> parts.put(FUEL, value));
         setting.label().ifPresent(value -> parts.put(LABEL, value));
-        if (setting.knock() != KnockMark.NOT_MEASURED) {
-            parts.put(KNOCK, setting.knock().name().toLowerCase(Locale.ROOT));
+        if (asked.knock() != KnockMark.NOT_MEASURED) {
+            parts.put(KNOCK, asked.knock().name().toLowerCase(Locale.ROOT));
         }
         setting.note().ifPresent(value -> parts.put(NOTE, value));
     }

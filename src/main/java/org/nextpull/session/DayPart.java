@@ -5,8 +5,6 @@ import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.IntUnaryOperator;
 import org.nextpull.channel.AskedSetting;
@@ -47,7 +45,7 @@ public record DayPart(SessionInput input, List<SourcePulls> sources) {
             renamed.add(renamed(source, to));
             for (Candidate candidate : source.candidates()) {
                 asked.of(source.name(), candidate.number())
-                        .map(setting -> of(setting, to, candidate.number()))
+                        .map(setting -> setting.of(to, candidate.number()))
                         .ifPresent(settings::add);
             }
         }
@@ -58,20 +56,6 @@ public record DayPart(SessionInput input, List<SourcePulls> sources) {
         SessionInput changed = new SessionInput(
                 input.plan(), List.of(), tables, settings, input.amendments(), input.experience(), input.now());
         return new DayPart(changed, renamed);
-    }
-
-    private static AskedSetting of(AskedSetting setting, String source, int candidate) {
-        return new AskedSetting(
-                Optional.of(source),
-                OptionalInt.of(candidate),
-                setting.order(),
-                setting.advance(),
-                setting.offsetDeg(),
-                setting.lambda(),
-                setting.fuel(),
-                setting.label(),
-                setting.knock(),
-                setting.note());
     }
 
     private static SourcePulls renamed(SourcePulls source, String name) {

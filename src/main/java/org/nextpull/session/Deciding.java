@@ -15,9 +15,9 @@ import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Day;
 import org.nextpull.advice.NextConfiguration;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
@@ -262,7 +262,7 @@ final class Deciding {
         boolean unclean = pulls.subList(endOfSweep(candidate), pulls.size()).stream()
                 .anyMatch(pull -> CandidateStates.isOf(pull, candidate) && !pull.isClean());
         Verdict now = unclean ? judge(pulls, candidate) : own;
-        Optional<Proposal> setting = now.chosen().map(Chosen::setting);
+        Optional<EngineSetting> setting = now.chosen().map(Chosen::setting);
         if (setting.isEmpty()) {
             return now;
         }

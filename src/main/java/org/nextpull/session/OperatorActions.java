@@ -86,8 +86,10 @@ public final class OperatorActions {
 
     private void remark(int pull, String text) {
         AskedSetting before = settings.getOrDefault(pull, AskedSetting.none());
-        String all =
-                before.note().map(earlier -> earlier + BETWEEN_NOTES + text).orElse(text);
+        String all = before.setting()
+                .note()
+                .map(earlier -> earlier + BETWEEN_NOTES + text)
+                .orElse(text);
         settings.put(pull, before.withNote(Optional.of(all)));
     }
 

@@ -2,7 +2,7 @@ package org.nextpull.simulator;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.FullLoadCurve;
@@ -23,7 +23,7 @@ final class Debriefing {
         this.rig = rig;
     }
 
-    Debrief of(int pulls, int knockingPulls, Optional<Proposal> leave) {
+    Debrief of(int pulls, int knockingPulls, Optional<EngineSetting> leave) {
         Lambda mixture = rig.plan()
                 .mixture()
                 .map(allowed -> nearest(allowed, rig.truth().mixture()))

@@ -3,7 +3,7 @@ package org.nextpull.simulator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -19,7 +19,7 @@ final class PlanSpan {
 
     private PlanSpan() {}
 
-    static List<Finding> check(SweepPlan plan, Proposal setting) {
+    static List<Finding> check(SweepPlan plan, EngineSetting setting) {
         List<Finding> findings = new ArrayList<>();
         plan.timing().ifPresent(timing -> {
             Span allowed = timing.allowedDeg();

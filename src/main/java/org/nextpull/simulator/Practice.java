@@ -9,15 +9,13 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.Set;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.AskedSetting;
-import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -47,7 +45,7 @@ public final class Practice {
     private String fitted;
 
     private final List<Samples> parts = new ArrayList<>();
-    private final List<Proposal> settings = new ArrayList<>();
+    private final List<EngineSetting> settings = new ArrayList<>();
     private final Map<Integer, String> struck = new LinkedHashMap<>();
     private SessionResult result;
 
@@ -90,7 +88,7 @@ public final class Practice {
     }
 
     /** The settings of the pulls so far, in order. */
-    public List<Proposal> settings() {
+    public List<EngineSetting> settings() {
         return List.copyOf(settings);
     }
 
@@ -99,7 +97,7 @@ public final class Practice {
      *
      * @return the day after it, or why the pull was not run: the setting lies outside the plan, or the engine cannot run so
      */
-    public Outcome<SessionResult> pull(Proposal setting) {
+    public Outcome<SessionResult> pull(EngineSetting setting) {
         List<Finding> outside = PlanSpan.check(plan(), setting);
         if (!outside.isEmpty()) {
             return Outcome.failed(outside);
@@ -115,7 +113,7 @@ public final class Practice {
     }
 
     /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
-    Outcome<BenchPull> run(Proposal setting, Optional<String> label) {
+    Outcome<BenchPull> run(EngineSetting setting, Optional<String> label) {
         Outcome<BenchPull> pulled =
                 bench.pull(rig(label).benchSetting(setting, label), rig().kit().program());
         pulled.value().ifPresent(pull -> {
@@ -159,7 +157,7 @@ public final class Practice {
         return all;
     }
 
-    private Debrief debrief(RigEngine of, Optional<Proposal> leave) {
+    private Debrief debrief(RigEngine of, Optional<EngineSetting> leave) {
         int knocking = (int) parts.stream().filter(this::knocked).count();
         return new Debriefing(of).of(parts.size(), knocking, leave);
     }
@@ -209,18 +207,7 @@ public final class Practice {
     private List<AskedSetting> asked() {
         List<AskedSetting> rows = new ArrayList<>();
         for (int index = 0; rig().needsSettings() && index < settings.size(); index++) {
-            Proposal setting = settings.get(index);
-            rows.add(new AskedSetting(
-                    Optional.empty(),
-                    OptionalInt.of(index + 1),
-                    OptionalInt.empty(),
-                    setting.advance(),
-                    setting.offset(),
-                    setting.lambda(),
-                    Optional.empty(),
-                    Optional.empty(),
-                    KnockMark.NOT_MEASURED,
-                    Optional.empty()));
+            rows.add(AskedSetting.ofNumbers(settings.get(index)).ofPull(index + 1));
         }
         return rows;
     }

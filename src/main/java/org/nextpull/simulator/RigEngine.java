@@ -4,7 +4,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
@@ -160,7 +160,7 @@ record RigEngine(
     }
 
     /** The spark that a proposal means: the present map where it says nothing of it. */
-    SparkMap spark(Proposal setting) {
+    SparkMap spark(EngineSetting setting) {
         return setting.map()
                 .map(map -> new SparkMap(map.cells().stream()
                         .map(cell ->
@@ -172,7 +172,7 @@ record RigEngine(
     }
 
     /** The advance of a proposal: of a map its mean over the rows of the truth. */
-    double advanceDeg(Proposal setting) {
+    double advanceDeg(EngineSetting setting) {
         SparkMap spark = spark(setting);
         return spark.nodes().size() == 1
                 ? spark.degAt(0)
@@ -208,7 +208,7 @@ record RigEngine(
         return Math.min(found.near().deg(), limit);
     }
 
-    Lambda lambda(Proposal setting) {
+    Lambda lambda(EngineSetting setting) {
         return setting.lambda().orElseGet(this::startLambda);
     }
 
@@ -218,15 +218,15 @@ record RigEngine(
     }
 
     /** The setting that the day starts at. */
-    Proposal startSetting() {
+    EngineSetting startSetting() {
         Optional<Advance> start = setsMap() ? Optional.empty() : plan.timing().map(TimingPlan::start);
-        return new Proposal(
+        return EngineSetting.ofNumbers(
                 setsOffset() ? Optional.empty() : start,
                 setsOffset() ? start : Optional.empty(),
                 plan.mixture().map(MixturePlan::start));
     }
 
-    BenchSetting benchSetting(Proposal setting, Optional<String> label) {
+    BenchSetting benchSetting(EngineSetting setting, Optional<String> label) {
         return new BenchSetting(engine, spark(setting), lambda(setting), fuel, label);
     }
 

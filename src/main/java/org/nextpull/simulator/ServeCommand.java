@@ -1,6 +1,6 @@
 package org.nextpull.simulator;
 
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 
 /** What an engine on a wire is told. Lifting off and trouble happen at once; all else waits until the pull before it has ended. */
 public sealed interface ServeCommand {
@@ -9,7 +9,7 @@ public sealed interface ServeCommand {
      *
      * @param setting what is set; what it leaves empty stays as it is
      */
-    record Set(Proposal setting) implements ServeCommand {}
+    record Set(EngineSetting setting) implements ServeCommand {}
 
     /** Run a pull at what is set. */
     record Pull() implements ServeCommand {}

@@ -9,7 +9,7 @@ import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.bench.RunningEngine;
 import org.nextpull.finding.Finding;
@@ -37,7 +37,7 @@ public final class ServedEngine {
     private final CountDownLatch ended = new CountDownLatch(1);
     private volatile boolean over;
 
-    private volatile Proposal setting;
+    private volatile EngineSetting setting;
     private int pulls;
     private double heldRpm;
     private int knockingPulls;
@@ -49,9 +49,9 @@ public final class ServedEngine {
     /** Takes what happens, on the engine's own thread or on that of a port. */
     public interface Listener {
         /** What is set now. */
-        void isSet(Proposal setting);
+        void isSet(EngineSetting setting);
 
-        void pullBegan(int number, Proposal setting);
+        void pullBegan(int number, EngineSetting setting);
 
         /** A pull ended; cut short where somebody lifted off. */
         void pullEnded(int number, boolean cutShort);
@@ -127,7 +127,7 @@ public final class ServedEngine {
     }
 
     /** What is set now. */
-    public Proposal setting() {
+    public EngineSetting setting() {
         return setting;
     }
 
@@ -220,11 +220,8 @@ public final class ServedEngine {
         }
     }
 
-    private void set(Proposal typed) {
-        Proposal whole = new Proposal(
-                typed.advance().or(setting::advance),
-                typed.offset().or(setting::offset),
-                typed.lambda().or(setting::lambda));
+    private void set(EngineSetting typed) {
+        EngineSetting whole = typed.orElse(setting);
         List<Finding> outside = PlanSpan.check(rig.plan(), whole);
         if (outside.isEmpty()) {
             setting = whole;

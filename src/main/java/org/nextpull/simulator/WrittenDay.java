@@ -5,8 +5,8 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.function.Consumer;
 import org.nextpull.advice.Action;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -27,17 +27,18 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     private static final int PATIENCE = 60;
 
     /** A day whose settings are those of the advice, until it stops. */
-    public static Outcome<WrittenDay> following(Order order, Consumer<Proposal> progress) {
+    public static Outcome<WrittenDay> following(Order order, Consumer<EngineSetting> progress) {
         return Practice.start(order.plan(), order.seed()).then(day -> following(day, order.dialect(), progress));
     }
 
     /** A day whose settings are given; labels are written into the log, and fuel must be that of the plan or of the candidate. */
-    public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<Proposal> progress) {
+    public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<EngineSetting> progress) {
         return Practice.start(order.plan(), order.seed()).then(practice -> {
             for (AskedSetting row : settings) {
-                RigEngine rig = practice.rig(row.label());
-                Optional<String> other =
-                        row.fuel().filter(fuel -> !fuel.equals(rig.fuel().name()));
+                RigEngine rig = practice.rig(row.setting().label());
+                Optional<String> other = row.setting()
+                        .fuel()
+                        .filter(fuel -> !fuel.equals(rig.fuel().name()));
                 if (other.isPresent()) {
                     return Outcome.failed(Finding.error(
                             FindingCode.RIG_ONE_FUEL,
@@ -45,10 +46,10 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
                             Detail.of("fuel", other.get()),
                             Detail.of("other", rig.fuel().name())));
                 }
-                Proposal setting = new Proposal(row.advance(), row.offsetDeg(), row.lambda());
+                EngineSetting setting = row.setting();
                 List<Finding> wrong = PlanSpan.check(rig.plan(), setting);
                 if (wrong.isEmpty()) {
-                    wrong = practice.run(setting, row.label()).findings();
+                    wrong = practice.run(setting, row.setting().label()).findings();
                 }
                 if (!wrong.isEmpty()) {
                     return Outcome.failed(wrong);
@@ -56,15 +57,17 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
                 progress.accept(setting);
             }
             practice.judge();
-            boolean labelled = settings.stream().anyMatch(row -> row.label().isPresent());
+            boolean labelled =
+                    settings.stream().anyMatch(row -> row.setting().label().isPresent());
             return Outcome.of(written(practice, order.dialect(), labelled ? List.of(Role.LABEL) : List.of()));
         });
     }
 
-    private static Outcome<WrittenDay> following(Practice practice, LogDialect dialect, Consumer<Proposal> progress) {
+    private static Outcome<WrittenDay> following(
+            Practice practice, LogDialect dialect, Consumer<EngineSetting> progress) {
         int patience = PATIENCE * Math.max(1, practice.plan().candidates().size());
         while (practice.advice().action() != Action.STOP && practice.pulls() < patience) {
-            Proposal setting = practice.advice().setting().orElseThrow();
+            EngineSetting setting = practice.advice().setting().orElseThrow();
             List<Finding> wrong = practice.pull(setting).findings();
             if (!wrong.isEmpty()) {
                 return Outcome.failed(wrong);
@@ -86,10 +89,10 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
         return new WrittenDay(log, truth, settings, practice.pulls());
     }
 
-    private static String settings(List<Proposal> settings) {
+    private static String settings(List<EngineSetting> settings) {
         StringBuilder text = new StringBuilder("pull,advance_deg,offset_deg,lambda\n");
         for (int index = 0; index < settings.size(); index++) {
-            Proposal setting = settings.get(index);
+            EngineSetting setting = settings.get(index);
             text.append(index + 1)
                     .append(',')
                     .append(setting.advance().map(value -> plain(value.deg())).orElse(""))

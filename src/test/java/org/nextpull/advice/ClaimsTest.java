@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.SimulatedDay.Truth;
+import org.nextpull.channel.EngineSetting;
 
 /** Nothing is claimed of a factor that was not swept, of a peak that is not bracketed, or of a setting that was not run again. */
 class ClaimsTest {
@@ -48,7 +49,7 @@ class ClaimsTest {
         for (int pull = 0; pull < day.pulls().size(); pull++) {
             Advice advice = day.said().get(pull);
             if (advice.code() == AdviceCode.CONFIRM) {
-                Proposal setting = advice.setting().orElseThrow();
+                EngineSetting setting = advice.setting().orElseThrow();
                 boolean run = day.pulls().subList(0, pull).stream()
                         .map(one -> one.setting())
                         .anyMatch(one -> Math.abs(one.advance().orElseThrow().deg()

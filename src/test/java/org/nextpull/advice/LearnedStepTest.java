@@ -7,6 +7,7 @@ import java.util.Random;
 import java.util.Set;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.Belief;
 import org.nextpull.fit.CarriedShape;
@@ -65,7 +66,7 @@ class LearnedStepTest {
         return verdict.advice()
                 .setting()
                 .filter(setting -> verdict.advice().action() != Action.STOP)
-                .flatMap(Proposal::advance)
+                .flatMap(EngineSetting::advance)
                 .map(advance -> advance.deg());
     }
 

@@ -10,6 +10,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
@@ -90,7 +91,7 @@ class MapDayTest {
     }
 
     private static SparkMap next(Day day) {
-        return Advisor.judge(day).advice().setting().flatMap(Proposal::map).orElseThrow();
+        return Advisor.judge(day).advice().setting().flatMap(EngineSetting::map).orElseThrow();
     }
 
     @Test
@@ -122,7 +123,7 @@ class MapDayTest {
                 .advice();
         SparkMap set = advice.setting()
                 .or(() -> advice.leave().map(Chosen::setting))
-                .flatMap(Proposal::map)
+                .flatMap(EngineSetting::map)
                 .orElseThrow();
         for (SparkMap.Cell cell : set.cells()) {
             assertThat(cell.advance().deg()).isLessThanOrEqualTo(rising(18).applyAsDouble(cell.rpm()) + NOTHING);
@@ -151,7 +152,7 @@ class MapDayTest {
         for (int look = 0; look < 2; look++) {
             Advice advice = Advisor.judge(day(allowed, pulls.toArray(MeasuredPull[]::new)))
                     .advice();
-            SparkMap next = advice.setting().flatMap(Proposal::map).orElseThrow();
+            SparkMap next = advice.setting().flatMap(EngineSetting::map).orElseThrow();
             assertThat(advice.code()).isEqualTo(AdviceCode.LOOK_AGAIN);
             assertThat(next.degAt(4500)).isEqualTo(rising(20).applyAsDouble(4500) - 1 + look);
             pulls.add(run(pulls.size() + 1, next::degAt));
@@ -170,7 +171,7 @@ class MapDayTest {
         Day flat = day(plan("start_deg = 16"), run(1, rpm -> 16), run(2, rpm -> 18));
         assertThat(Ignition.of(flat)).isEqualTo(Ignition.FLAT);
         Verdict verdict = Advisor.judge(day(plan("start_deg = 16"), run(1, rising(16)), run(2, rising(18))));
-        assertThat(verdict.advice().setting().flatMap(Proposal::map)).isPresent();
+        assertThat(verdict.advice().setting().flatMap(EngineSetting::map)).isPresent();
         assertThat(verdict.findings()).extracting(Finding::code).containsExactly(FindingCode.MAP_TOLD_BY_LOG);
     }
 
@@ -211,7 +212,8 @@ class MapDayTest {
         List<MeasuredPull> pulls = new ArrayList<>(List.of(run(1, rising(16))));
         Verdict verdict = Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new)));
         while (verdict.advice().action() != Action.STOP && pulls.size() < 12) {
-            SparkMap next = verdict.advice().setting().flatMap(Proposal::map).orElseThrow();
+            SparkMap next =
+                    verdict.advice().setting().flatMap(EngineSetting::map).orElseThrow();
             pulls.add(run(pulls.size() + 1, next::degAt));
             verdict = Advisor.judge(day(PLAN, pulls.toArray(MeasuredPull[]::new)));
         }
@@ -263,11 +265,11 @@ class MapDayTest {
             Optional<SparkMap> usual = Advisor.judge(taught(pulls, Optional.empty()))
                     .advice()
                     .setting()
-                    .flatMap(Proposal::map);
+                    .flatMap(EngineSetting::map);
             Optional<SparkMap> learned = Advisor.judge(taught(pulls, Optional.of(steep)))
                     .advice()
                     .setting()
-                    .flatMap(Proposal::map);
+                    .flatMap(EngineSetting::map);
             if (usual.isPresent() && learned.isPresent()) {
                 for (double rpm = 3000; rpm <= 6000; rpm += 500) {
                     assertThat(learned.get().degAt(rpm))

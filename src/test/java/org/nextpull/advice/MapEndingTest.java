@@ -10,6 +10,7 @@ import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.SweepPlan;
@@ -74,7 +75,7 @@ class MapEndingTest {
                         Optional.empty(),
                         PresentConditions.unknown()));
                 VERDICTS.add(verdict);
-                next = verdict.advice().setting().flatMap(Proposal::map);
+                next = verdict.advice().setting().flatMap(EngineSetting::map);
             } while (next.isPresent() && pulls.size() < MOST_PULLS);
         }
     }

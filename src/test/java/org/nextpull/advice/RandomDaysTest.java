@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -52,7 +53,7 @@ class RandomDaysTest {
                 assertThat(advice.setting()).isEmpty();
                 return;
             }
-            Proposal next = advice.setting().orElseThrow();
+            EngineSetting next = advice.setting().orElseThrow();
             assertAllowed(next, day.list(), when);
             assertStep(next, day.list(), when);
             if (advice.action() == Action.REPEAT) {
@@ -112,7 +113,7 @@ class RandomDaysTest {
             if (advice.action() == Action.STOP) {
                 return;
             }
-            Proposal next = advice.setting().orElseThrow();
+            EngineSetting next = advice.setting().orElseThrow();
             String when = "seed " + seed + " after " + day.list().size() + " pulls: " + advice;
             assertAllowed(next, day.list(), when);
             assertHalfStep(next, day.list(), when);
@@ -122,7 +123,7 @@ class RandomDaysTest {
         }
     }
 
-    private static void assertHalfStep(Proposal next, List<MeasuredPull> day, String when) {
+    private static void assertHalfStep(EngineSetting next, List<MeasuredPull> day, String when) {
         List<MeasuredPull> clean = day.stream()
                 .filter(MeasuredPull::isUsed)
                 .filter(MeasuredPull::isClean)
@@ -154,7 +155,7 @@ class RandomDaysTest {
         }
     }
 
-    private static void run(Proposal next, Pulls day, SimulatedDay.Truth truth, double hotFrom, Random random) {
+    private static void run(EngineSetting next, Pulls day, SimulatedDay.Truth truth, double hotFrom, Random random) {
         double advance = advanceOf(next);
         double lambda = next.lambda().map(Lambda::value).orElse(0.84);
         double torque = truth.torque(advance, lambda) * (1 + truth.scatterPercent() / 100 * random.nextGaussian());
@@ -177,7 +178,7 @@ class RandomDaysTest {
         }
     }
 
-    private static void assertAllowed(Proposal next, List<MeasuredPull> day, String when) {
+    private static void assertAllowed(EngineSetting next, List<MeasuredPull> day, String when) {
         double advance = advanceOf(next);
         assertThat(advance).as(when).isBetween(12.0, 36.0);
         assertThat((advance - 20) / 0.5).as(when).isEqualTo(Math.rint((advance - 20) / 0.5));
@@ -200,7 +201,7 @@ class RandomDaysTest {
     }
 
     /** One step from the most daring clean pull that counts; with none, no more daring than the start. */
-    private static void assertStep(Proposal next, List<MeasuredPull> day, String when) {
+    private static void assertStep(EngineSetting next, List<MeasuredPull> day, String when) {
         List<MeasuredPull> clean = day.stream()
                 .filter(MeasuredPull::isUsed)
                 .filter(MeasuredPull::isClean)
@@ -218,14 +219,14 @@ class RandomDaysTest {
                 .ifPresent(value -> assertThat(value.value()).as(when).isLessThanOrEqualTo(lambda + 0.034 + NOTHING));
     }
 
-    private static boolean isAt(Proposal next, MeasuredPull pull) {
+    private static boolean isAt(EngineSetting next, MeasuredPull pull) {
         return Math.abs(advanceOf(pull) - advanceOf(next)) < 0.25
                 && (next.lambda().isEmpty()
                         || Math.abs(lambdaOf(pull) - next.lambda().get().value()) < 0.0025);
     }
 
     /** The spark that stands where a setting names none. */
-    private static double advanceOf(Proposal setting) {
+    private static double advanceOf(EngineSetting setting) {
         return setting.advance().or(setting::offset).map(Advance::deg).orElse(24.0);
     }
 

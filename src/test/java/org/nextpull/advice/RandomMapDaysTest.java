@@ -125,7 +125,7 @@ class RandomMapDaysTest {
     }
 
     private static void assertAllowed(EngineSetting setting, List<TriedPull> tried, double[] rows, SparkMap stood) {
-        SparkMap map = setting.map().orElseThrow();
+        SparkMap map = setting.spark().orElseThrow();
         for (double rpm : rows) {
             assertThat(map.degAt(rpm))
                     .as("row at %s rpm of %s after %s", rpm, map, tried)

@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.Set;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -64,7 +65,7 @@ final class SimulatedDay {
         throw new AssertionError("no stop in " + PATIENCE + " pulls: " + said);
     }
 
-    private void pull(Proposal setting) {
+    private void pull(EngineSetting setting) {
         double advance = setting.advance().map(Advance::deg).orElse(truth.bestDeg() - 3);
         double lambda = setting.lambda().map(Lambda::value).orElse(truth.bestLambda());
         double torque = truth.torque(advance, lambda) * (1 + truth.scatterPercent() / 100 * random.nextGaussian());

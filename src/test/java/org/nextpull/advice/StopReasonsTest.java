@@ -6,6 +6,7 @@ import java.util.Set;
 import org.junit.jupiter.api.DisplayName;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.SimulatedDay.Truth;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 
@@ -108,8 +109,10 @@ class StopReasonsTest {
         Pulls day = new Pulls();
         Advice advice = SimulatedDay.judge(plan, day.list()).advice();
         for (int count = 0; count < 25 && advice.action() != Action.STOP; count++) {
-            double lambda =
-                    advice.setting().flatMap(Proposal::lambda).orElseThrow().value();
+            double lambda = advice.setting()
+                    .flatMap(EngineSetting::lambda)
+                    .orElseThrow()
+                    .value();
             if (lambda >= 0.86) {
                 day.limited(25, lambda, Limit.LEAN, lambda, 0.86);
             } else {

@@ -17,6 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -119,7 +120,10 @@ class TenRulesOnLimitsTest {
             assertThat(asked.code()).isEqualTo(AdviceCode.NOT_WATCHED);
             assertThat(asked.action()).isEqualTo(Action.WAIT);
             assertThat(((Reason.NotWatched) asked.reason()).limits()).containsExactly(Limit.KNOCK);
-            assertThat(asked.setting().flatMap(Proposal::advance).orElseThrow().deg())
+            assertThat(asked.setting()
+                            .flatMap(EngineSetting::advance)
+                            .orElseThrow()
+                            .deg())
                     .isEqualTo(20);
             assertThat(advanceOf(SimulatedDay.live(limited, day.list(), Limit.KNOCK)))
                     .isEqualTo(21);
@@ -154,9 +158,15 @@ class TenRulesOnLimitsTest {
 
             assertThat(advice.code()).isEqualTo(AdviceCode.COOL_EXHAUST);
             assertThat(advice.action()).isEqualTo(Action.WAIT);
-            assertThat(advice.setting().flatMap(Proposal::advance).orElseThrow().deg())
+            assertThat(advice.setting()
+                            .flatMap(EngineSetting::advance)
+                            .orElseThrow()
+                            .deg())
                     .isEqualTo(24);
-            assertThat(advice.setting().flatMap(Proposal::lambda).orElseThrow().value())
+            assertThat(advice.setting()
+                            .flatMap(EngineSetting::lambda)
+                            .orElseThrow()
+                            .value())
                     .isCloseTo(0.805, org.assertj.core.data.Offset.offset(1e-9));
             WaitFor wait = advice.waitFor().orElseThrow();
             assertThat(wait.condition()).isEqualTo(Condition.EXHAUST);
@@ -298,7 +308,7 @@ class TenRulesOnLimitsTest {
                     new Pulls().addAll(day.list()).knockedAndCut(24, rich).list());
             assertThat(knocked.advice()
                             .setting()
-                            .flatMap(Proposal::lambda)
+                            .flatMap(EngineSetting::lambda)
                             .map(Lambda::value)
                             .orElse(0.0))
                     .isLessThan(rich);

@@ -10,6 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.PullStatus;
@@ -33,7 +34,7 @@ class TenRulesTest {
     static double advanceOf(Verdict verdict) {
         return verdict.advice()
                 .setting()
-                .flatMap(Proposal::advance)
+                .flatMap(EngineSetting::advance)
                 .orElseThrow()
                 .deg();
     }
@@ -41,7 +42,7 @@ class TenRulesTest {
     static double lambdaOf(Verdict verdict) {
         return verdict.advice()
                 .setting()
-                .flatMap(Proposal::lambda)
+                .flatMap(EngineSetting::lambda)
                 .orElseThrow()
                 .value();
     }
@@ -106,7 +107,7 @@ class TenRulesTest {
         @Test
         @DisplayName("1: what stays in the engine is rounded toward retard and rich")
         void whatIsLeftIsRoundedDown() {
-            Proposal left = both(new Pulls().clean(22.3, 0.853, 190))
+            EngineSetting left = both(new Pulls().clean(22.3, 0.853, 190))
                     .chosen()
                     .orElseThrow()
                     .setting();

@@ -20,9 +20,9 @@ class AskedSettingTest {
                 .withConfiguration(Optional.of("cam"), Optional.empty())
                 .orElse(ALL);
 
-        assertThat(joined.label()).contains("cam");
-        assertThat(joined.fuel()).contains("e10");
-        assertThat(joined.advance()).contains(Advance.ofDeg(24));
+        assertThat(joined.setting().label()).contains("cam");
+        assertThat(joined.setting().fuel()).contains("e10");
+        assertThat(joined.setting().advance()).contains(Advance.ofDeg(24));
         assertThat(joined.knock()).isEqualTo(KnockMark.HEARD);
     }
 
@@ -33,18 +33,18 @@ class AskedSettingTest {
                 .withValues(Optional.empty(), Optional.of(Advance.ofDeg(2)), Optional.empty())
                 .orElse(ALL);
 
-        assertThat(joined.advance()).isEmpty();
-        assertThat(joined.offsetDeg()).contains(Advance.ofDeg(2));
-        assertThat(joined.lambda()).contains(Lambda.of(0.87));
+        assertThat(joined.setting().advance()).isEmpty();
+        assertThat(joined.setting().offset()).contains(Advance.ofDeg(2));
+        assertThat(joined.setting().lambda()).contains(Lambda.of(0.87));
     }
 
     @Test
     void knockAndRemarkStayWithTheirPullWhenTheNextIsSet() {
         AskedSetting next = ALL.ofNextPull();
 
-        assertThat(next.advance()).contains(Advance.ofDeg(24));
-        assertThat(next.label()).contains("stock");
+        assertThat(next.setting().advance()).contains(Advance.ofDeg(24));
+        assertThat(next.setting().label()).contains("stock");
         assertThat(next.knock()).isEqualTo(KnockMark.NOT_MEASURED);
-        assertThat(next.note()).isEmpty();
+        assertThat(next.setting().note()).isEmpty();
     }
 }

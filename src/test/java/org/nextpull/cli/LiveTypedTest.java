@@ -8,8 +8,8 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.nextpull.advice.Proposal;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -48,8 +48,8 @@ class LiveTypedTest {
     void emptyConfirmsAndNumbersAreASetting() {
         assertThat(typed("")).isInstanceOf(LiveTyped.AsProposed.class);
         assertThat(typed("  26 0,87 "))
-                .isEqualTo(new LiveTyped.Set(
-                        new Proposal(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)))));
+                .isEqualTo(new LiveTyped.Set(EngineSetting.ofNumbers(
+                        Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)))));
     }
 
     @Test

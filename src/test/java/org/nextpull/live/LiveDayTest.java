@@ -13,10 +13,10 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Condition;
-import org.nextpull.advice.Proposal;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -54,7 +54,7 @@ class LiveDayTest {
         return bench.state()
                 .advice()
                 .flatMap(advice -> advice.setting())
-                .flatMap(Proposal::advance)
+                .flatMap(EngineSetting::advance)
                 .orElseThrow()
                 .deg();
     }

@@ -18,10 +18,10 @@ import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Ignition;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.PullPurpose;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Advance;
@@ -30,8 +30,8 @@ import org.nextpull.unit.Temperature;
 import org.nextpull.unit.UnitSystem;
 
 class AdviceTextTest {
-    private static final Proposal SETTING =
-            new Proposal(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
+    private static final EngineSetting SETTING =
+            EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
     private static final Chosen.Proof PROVEN =
             new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), Chosen.Standing.PROVEN);
     private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);

@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.session.Session;
@@ -30,8 +30,9 @@ class SettingDoubtTest {
     private static final SettingDoubt BEFORE_ANY_PULL =
             new SettingDoubt(PLAN, Session.evaluate(SessionInput.of(PLAN, List.of(), List.of())));
 
-    private static Proposal set(double deg, double lambda) {
-        return new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.of(Lambda.of(lambda)));
+    private static EngineSetting set(double deg, double lambda) {
+        return EngineSetting.ofNumbers(
+                Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.of(Lambda.of(lambda)));
     }
 
     @Test

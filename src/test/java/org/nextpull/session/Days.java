@@ -7,12 +7,14 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.BlockReader;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
@@ -93,13 +95,12 @@ final class Days {
                 file,
                 pull,
                 order,
-                Optional.of(Advance.ofDeg(advanceDeg)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                KnockMark.NONE,
-                Optional.empty());
+                EngineSetting.none()
+                        .with(
+                                Optional.of(SparkMap.flat(Advance.ofDeg(advanceDeg))),
+                                Optional.empty(),
+                                Optional.empty()),
+                KnockMark.NONE);
     }
 
     static List<FindingCode> codes(List<Finding> findings) {

@@ -9,8 +9,8 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
@@ -104,7 +104,7 @@ class HeldSpeedsTest {
                 .verdict()
                 .orElseThrow();
 
-        SparkMap next = verdict.advice().setting().flatMap(Proposal::map).orElseThrow();
+        SparkMap next = verdict.advice().setting().flatMap(EngineSetting::map).orElseThrow();
         assertThat(next.degAt(3000)).isLessThanOrEqualTo(24);
         assertThat(verdict.advice().action()).isNotEqualTo(Action.STOP);
         assertThat(verdict.map().orElseThrow().leftByLeave()).isEmpty();

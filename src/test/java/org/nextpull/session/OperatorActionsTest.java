@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.NextConfiguration;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
@@ -47,7 +47,7 @@ class OperatorActionsTest {
         return result.verdict()
                 .map(Verdict::advice)
                 .flatMap(advice -> advice.setting())
-                .flatMap(Proposal::advance)
+                .flatMap(EngineSetting::advance)
                 .orElseThrow()
                 .deg();
     }

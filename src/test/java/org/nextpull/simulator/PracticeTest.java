@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -38,8 +38,8 @@ class PracticeTest {
         return PlanText.read(text, "plan.toml").value().orElseThrow();
     }
 
-    private static Proposal advance(double deg) {
-        return new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
+    private static EngineSetting advance(double deg) {
+        return EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
     }
 
     @Test

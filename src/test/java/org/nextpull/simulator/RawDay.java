@@ -13,9 +13,9 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.OperatingPoint;
@@ -62,7 +62,7 @@ record RawDay(
     static RawDay led(SweepPlan plan, long seed) {
         Practice day = start(plan, seed);
         while (day.advice().action() != Action.STOP && day.pulls() < MOST_PULLS) {
-            Optional<Proposal> setting = day.advice().setting();
+            Optional<EngineSetting> setting = day.advice().setting();
             if (setting.isEmpty() || day.pull(setting.get()).isFailed()) {
                 break;
             }
@@ -157,7 +157,7 @@ record RawDay(
                 .orElseThrow();
     }
 
-    private static MeasuredPull run(Practice day, Proposal setting) {
+    private static MeasuredPull run(Practice day, EngineSetting setting) {
         assertThat(day.run(setting, Optional.empty()).isFailed()).isFalse();
         day.judge();
         List<MeasuredPull> pulls = day.result().pulls();
@@ -172,15 +172,15 @@ record RawDay(
                 .toArray();
     }
 
-    private static Proposal flat(double deg) {
-        return new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
+    private static EngineSetting flat(double deg) {
+        return EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
     }
 
-    private static Proposal map(double[] rpm, double[] deg) {
-        return new Proposal(Optional.empty(), Optional.empty(), Optional.of(SparkMap.of(rpm, deg)), Optional.empty());
+    private static EngineSetting map(double[] rpm, double[] deg) {
+        return EngineSetting.of(SparkMap.of(rpm, deg), Optional.empty());
     }
 
-    private static RawDay of(Practice day, Optional<Proposal> leave) {
+    private static RawDay of(Practice day, Optional<EngineSetting> leave) {
         int knocking = (int) day.result().pulls().stream()
                 .filter(pull -> pull.knock().isHeard())
                 .count();
@@ -197,8 +197,7 @@ record RawDay(
                         .orElseThrow()
                         .contains(best.nearDeg(row.rpm())))
                 .count();
-        Optional<Proposal> peak = state.map(found ->
-                        new Proposal(Optional.empty(), Optional.empty(), Optional.of(found.peak()), found.lambda()))
+        Optional<EngineSetting> peak = state.map(found -> EngineSetting.of(found.peak(), found.lambda()))
                 .or(() -> verdict.flatMap(Verdict::timing)
                         .flatMap(SweepAnswer::optimum)
                         .map(found -> flat(found.peak())));
@@ -314,7 +313,7 @@ record RawDay(
             return high;
         }
 
-        double leftPercent(Proposal setting) {
+        double leftPercent(EngineSetting setting) {
             return 100 * (1 - mean(rig.spark(setting), rig.lambda(setting)) / torque);
         }
 

@@ -16,7 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.Arguments;
 import org.junit.jupiter.params.provider.MethodSource;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
@@ -85,8 +85,8 @@ class ServedEngineIT {
                 Arguments.of("two wires", PLAN + TWO, 2));
     }
 
-    private static Proposal advance(double deg) {
-        return new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
+    private static EngineSetting advance(double deg) {
+        return EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty());
     }
 
     @ParameterizedTest(name = "{0}")
@@ -179,12 +179,12 @@ class ServedEngineIT {
         private final CountDownLatch pulls = new CountDownLatch(2);
 
         @Override
-        public void isSet(Proposal setting) {
+        public void isSet(EngineSetting setting) {
             assertThat(setting.advance().orElseThrow().deg()).isEqualTo(24);
         }
 
         @Override
-        public void pullBegan(int number, Proposal setting) {
+        public void pullBegan(int number, EngineSetting setting) {
             assertThat(setting.advance().orElseThrow().deg()).isEqualTo(number == 1 ? 20 : 24);
         }
 

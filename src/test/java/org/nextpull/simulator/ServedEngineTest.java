@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.nextpull.Await;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -88,12 +88,12 @@ class ServedEngineTest {
         private final List<String> heard = Collections.synchronizedList(new ArrayList<>());
 
         @Override
-        public void isSet(Proposal setting) {
+        public void isSet(EngineSetting setting) {
             heard.add("set " + setting.advance().orElseThrow().deg());
         }
 
         @Override
-        public void pullBegan(int number, Proposal setting) {
+        public void pullBegan(int number, EngineSetting setting) {
             heard.add("began " + number);
         }
 
@@ -126,7 +126,8 @@ class ServedEngineTest {
     }
 
     private static ServeCommand.Set advance(double deg) {
-        return new ServeCommand.Set(new Proposal(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty()));
+        return new ServeCommand.Set(
+                EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(deg)), Optional.empty(), Optional.empty()));
     }
 
     private static double rpm(String line) {

@@ -11,6 +11,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -158,20 +159,16 @@ public final class SettingsFile {
                 cells.word(index("file")),
                 cells.whole(index("pull")),
                 cells.whole(index("order")),
-                bounded(cells, "advance_deg", MOST_ADVANCE_DEG).stream()
-                        .mapToObj(Advance::ofDeg)
-                        .findFirst(),
-                bounded(cells, "offset_deg", MOST_ADVANCE_DEG).stream()
-                        .mapToObj(Advance::ofDeg)
-                        .findFirst(),
-                bounded(cells, "lambda", MOST_LAMBDA).stream()
-                        .filter(value -> value > 0)
-                        .mapToObj(Lambda::of)
-                        .findFirst(),
-                cells.word(index("fuel")),
-                cells.word(index("label")),
-                cells.knock(index("knock")),
-                cells.word(index("note")));
+                EngineSetting.ofNumbers(
+                                advance(cells, "advance_deg"),
+                                advance(cells, "offset_deg"),
+                                bounded(cells, "lambda", MOST_LAMBDA).stream()
+                                        .filter(value -> value > 0)
+                                        .mapToObj(Lambda::of)
+                                        .findFirst())
+                        .fitted(cells.word(index("label")), cells.word(index("fuel")))
+                        .withNote(cells.word(index("note"))),
+                cells.knock(index("knock")));
         if (cells.broken().isPresent()) {
             broken(row, cells.broken().getAsInt());
             return Optional.empty();
@@ -182,6 +179,12 @@ public final class SettingsFile {
             return Optional.empty();
         }
         return Optional.of(setting);
+    }
+
+    private Optional<Advance> advance(RowCells cells, String column) {
+        return bounded(cells, column, MOST_ADVANCE_DEG).stream()
+                .mapToObj(Advance::ofDeg)
+                .findFirst();
     }
 
     private OptionalDouble bounded(RowCells cells, String column, double most) {

@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.report.Shown;
 
@@ -15,9 +15,9 @@ public final class MapCsv {
 
     /** Empty where the setting of an advice is no map. */
     public static Optional<String> of(Advice advice) {
-        Optional<Proposal> setting =
+        Optional<EngineSetting> setting =
                 advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
-        return setting.flatMap(Proposal::map).map(MapCsv::text);
+        return setting.flatMap(EngineSetting::map).map(MapCsv::text);
     }
 
     private static String text(SparkMap map) {

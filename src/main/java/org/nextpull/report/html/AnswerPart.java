@@ -4,9 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.MapText;
@@ -39,7 +39,7 @@ final class AnswerPart {
                         ? "The day has ended. " + words.because(advice)
                         : "The day has not ended. " + words.headline(advice) + ". " + words.because(advice));
         advice.setting()
-                .flatMap(Proposal::map)
+                .flatMap(EngineSetting::map)
                 .ifPresent(map -> sentences.add("The next map: " + MapText.cells(map) + "."));
         verdict.map().map(MapText::standing).ifPresent(sentences::add);
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);

@@ -3,7 +3,7 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
@@ -40,7 +40,7 @@ final class PathPart {
     }
 
     private String ran(MeasuredPull pull) {
-        String setting = AdviceText.setting(new Proposal(
+        String setting = AdviceText.setting(EngineSetting.ofNumbers(
                 pull.setting().advance(),
                 pull.setting().offset(),
                 pull.setting().lambda()));

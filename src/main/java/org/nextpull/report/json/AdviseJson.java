@@ -11,12 +11,12 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.Optimum;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
@@ -179,7 +179,7 @@ public final class AdviseJson {
         return node;
     }
 
-    private static void setting(ObjectNode node, Proposal setting) {
+    private static void setting(ObjectNode node, EngineSetting setting) {
         Json.put(node, "advance_deg", setting.advance().map(Advance::deg), 2);
         Json.put(node, "offset_deg", setting.offset().map(Advance::deg), 2);
         MapJson.put(node, "map", setting.map());
@@ -190,8 +190,8 @@ public final class AdviseJson {
         Advice advice = verdict.advice();
         ObjectNode node = Json.object();
         node.put("action", advice.action().id());
-        setting(node, advice.setting().orElse(new Proposal(Optional.empty(), Optional.empty(), Optional.empty())));
-        MapJson.putShift(node, advice.setting().flatMap(Proposal::map), verdict.map());
+        setting(node, advice.setting().orElse(EngineSetting.none()));
+        MapJson.putShift(node, advice.setting().flatMap(EngineSetting::map), verdict.map());
         node.put("code", advice.code().id());
         node.put("because", words.because(advice));
         putOrNull(node, "wait", advice.waitFor().map(AdviseJson::wait));

@@ -4,7 +4,7 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.List;
-import org.nextpull.advice.Proposal;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.notebook.Checkup;
@@ -79,7 +79,7 @@ public final class NotebookJson {
         return node;
     }
 
-    private static void put(ObjectNode node, String prefix, Proposal setting) {
+    private static void put(ObjectNode node, String prefix, EngineSetting setting) {
         Json.put(node, prefix + "advance_deg", setting.advance().map(Advance::deg), 2);
         Json.put(node, prefix + "offset_deg", setting.offset().map(Advance::deg), 2);
         MapJson.put(node, prefix + "map", setting.map());

@@ -4,10 +4,10 @@ import java.util.List;
 import java.util.stream.Collectors;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
@@ -168,7 +168,7 @@ public final class AdviseText {
     }
 
     private String ran(MeasuredPull pull) {
-        String setting = AdviceText.setting(new Proposal(
+        String setting = AdviceText.setting(EngineSetting.ofNumbers(
                 pull.setting().advance(),
                 pull.setting().offset(),
                 pull.setting().lambda()));

@@ -6,8 +6,8 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
@@ -20,10 +20,10 @@ final class MapTables {
     /** The map to set for the next pull, or to leave in the engine, with what changes; empty where the setting is no map. */
     static String toSet(Verdict verdict) {
         boolean stops = verdict.advice().action() == Action.STOP;
-        Optional<Proposal> setting = stops
+        Optional<EngineSetting> setting = stops
                 ? verdict.advice().leave().map(Chosen::setting)
                 : verdict.advice().setting();
-        return setting.flatMap(Proposal::map)
+        return setting.flatMap(EngineSetting::map)
                 .map(map -> toSet(map, verdict.map().map(MapState::last), stops))
                 .orElse("");
     }

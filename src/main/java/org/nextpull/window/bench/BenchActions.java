@@ -12,10 +12,10 @@ import java.util.function.Function;
 import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.app.DaySheet;
 import org.nextpull.app.SheetFiles;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Outcome;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.SweepPlan;
@@ -178,7 +178,7 @@ final class BenchActions {
 
     private Question set(DayMoment now) {
         SessionResult result = now.result();
-        Optional<Proposal> proposal = result.verdict().map(Verdict::advice).flatMap(Advice::setting);
+        Optional<EngineSetting> proposal = result.verdict().map(Verdict::advice).flatMap(Advice::setting);
         boolean offset = result.plan()
                 .timing()
                 .filter(timing -> timing.sets() == TimingPlan.Sets.OFFSET)
@@ -189,7 +189,7 @@ final class BenchActions {
                         next,
                         proposal.flatMap(wanted -> wanted.advance().or(wanted::offset))
                                 .map(value -> Shown.fixed(value.deg(), 1)),
-                        proposal.flatMap(Proposal::lambda).map(value -> Shown.fixed(value.value(), 3)),
+                        proposal.flatMap(EngineSetting::lambda).map(value -> Shown.fixed(value.value(), 3)),
                         offset);
     }
 

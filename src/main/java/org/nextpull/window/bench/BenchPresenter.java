@@ -6,9 +6,9 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.chart.MapPlots;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlot;
@@ -80,7 +80,7 @@ public final class BenchPresenter {
     }
 
     /** A card has no room for a map, which stands over the page. */
-    private static String brief(Proposal setting) {
+    private static String brief(EngineSetting setting) {
         String lambda = setting.lambda()
                 .map(value -> ", lambda " + Shown.fixed(value.value(), 3))
                 .orElse("");

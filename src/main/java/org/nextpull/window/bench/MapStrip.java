@@ -8,8 +8,8 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Proposal;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
@@ -38,12 +38,12 @@ public record MapStrip(List<Cell> cells) {
     static Optional<MapStrip> of(SessionResult result) {
         return result.verdict()
                 .flatMap(verdict -> setting(verdict.advice())
-                        .flatMap(Proposal::map)
+                        .flatMap(EngineSetting::map)
                         .map(map ->
                                 of(map, result.verdict().flatMap(Verdict::map).map(MapState::last))));
     }
 
-    private static Optional<Proposal> setting(Advice advice) {
+    private static Optional<EngineSetting> setting(Advice advice) {
         return advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
     }
 

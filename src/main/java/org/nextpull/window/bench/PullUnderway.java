@@ -6,9 +6,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Proposal;
 import org.nextpull.alarm.Headroom;
-import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlots;
@@ -98,8 +97,9 @@ final class PullUnderway {
     }
 
     private String target() {
-        Optional<Lambda> asked = state.nextSetting().flatMap(AskedSetting::lambda);
-        return asked.or(() -> state.advice().flatMap(Advice::setting).flatMap(Proposal::lambda))
+        Optional<Lambda> asked =
+                state.nextSetting().flatMap(set -> set.setting().lambda());
+        return asked.or(() -> state.advice().flatMap(Advice::setting).flatMap(EngineSetting::lambda))
                 .map(lambda -> "target " + shown.number(Quantity.LAMBDA, lambda.value()))
                 .orElse("");
     }

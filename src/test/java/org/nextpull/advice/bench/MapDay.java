@@ -119,7 +119,7 @@ public final class MapDay {
                     rules.ear() == Ear.LEVEL ? Optional.of(new KnockLevels(engine.rows, levels)) : Optional.empty();
             MapDecision decision = planner.decide(new MapEvidence(posterior, tried, heard, map));
             if (decision instanceof MapDecision.Pull next) {
-                map = next.setting().map().orElseThrow();
+                map = next.setting().spark().orElseThrow();
                 lambda = next.setting().lambda();
             } else {
                 return outcome(posterior, (MapDecision.Stop) decision);
@@ -177,10 +177,10 @@ public final class MapDay {
         MapAnswer answer = stop.answer();
         EngineSetting judged =
                 rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
-        double[] deg = judged.map().orElseThrow().degAt(engine.rows.rpm());
+        double[] deg = judged.spark().orElseThrow().degAt(engine.rows.rpm());
         double z = engine.hundredths(judged.lambda());
         EngineSetting left = answer.leave().orElse(answer.peak());
-        double[] stays = left.map().orElseThrow().degAt(engine.rows.rpm());
+        double[] stays = left.spark().orElseThrow().degAt(engine.rows.rpm());
         PeakMap peaks = judged.lambda().map(posterior::peaks).orElseGet(posterior::peaks);
         int covered = 0;
         for (int r = 0; r < MapEngine.ROWS; r++) {

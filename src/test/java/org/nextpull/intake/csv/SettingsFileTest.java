@@ -45,15 +45,15 @@ class SettingsFileTest {
         assertThat(first.file()).contains("a.csv");
         assertThat(first.pull()).hasValue(1);
         assertThat(first.order()).hasValue(3);
-        assertThat(first.advance()).contains(Advance.ofDeg(24.5));
-        assertThat(first.lambda()).contains(Lambda.of(0.87));
-        assertThat(first.label()).contains("long pipe");
-        assertThat(first.note()).contains("cold, first");
+        assertThat(first.setting().advance()).contains(Advance.ofDeg(24.5));
+        assertThat(first.setting().lambda()).contains(Lambda.of(0.87));
+        assertThat(first.setting().label()).contains("long pipe");
+        assertThat(first.setting().note()).contains("cold, first");
         assertThat(settings)
                 .extracting(AskedSetting::knock)
                 .containsExactly(KnockMark.NONE, KnockMark.HEARD, KnockMark.NOT_MEASURED);
-        assertThat(settings.get(1).offsetDeg()).contains(Advance.ofDeg(-2));
-        assertThat(settings.get(1).advance()).isEmpty();
+        assertThat(settings.get(1).setting().offset()).contains(Advance.ofDeg(-2));
+        assertThat(settings.get(1).setting().advance()).isEmpty();
     }
 
     @Test
@@ -62,6 +62,7 @@ class SettingsFileTest {
                         .value()
                         .orElseThrow()
                         .get(0)
+                        .setting()
                         .advance())
                 .contains(Advance.ofDeg(24.5));
     }
