@@ -39,7 +39,7 @@ public final class Main {
     /** The last resort for what no bound further in has caught. */
     private static int execute(String[] args, Console console) {
         try {
-            return Program.commandLine(console).execute(args);
+            return Program.commandLine(console, args).execute(args);
         } catch (OutOfMemoryError full) {
             console.err()
                     .println(

@@ -6,7 +6,11 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Set;
+import java.util.function.Supplier;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.json.FindingsJson;
@@ -39,21 +43,15 @@ final class Program implements Runnable {
         this.spec = spec;
     }
 
-    static CommandLine commandLine(Console console) {
-        CommandLine line = new CommandLine(new Program(console, CommandSpec.create()))
-                .addSubcommand(new InspectCommand(console))
-                .addSubcommand(new AdviseCommand(console))
-                .addSubcommand(new ReplayCommand(console))
-                .addSubcommand(new LiveCommand(console, CommandSpec.create()))
-                .addSubcommand(new CompareCommand(console, CommandSpec.create()))
-                .addSubcommand(new ReportCommand(console))
-                .addSubcommand(new PlanCommand(console, CommandSpec.create()))
-                .addSubcommand(new PlanPullsCommand(console, CommandSpec.create()))
-                .addSubcommand(FuelCommand.commandLine(console))
-                .addSubcommand(new AirCommand(console))
-                .addSubcommand(EngineCommand.commandLine(console))
-                .addSubcommand(NotebookCommand.commandLine(console))
-                .addSubcommand(new WindowCommand(console));
+    /**
+     * The command that is asked for first, or all where none is: what a command reads of its own annotations takes as long as many a
+     * command itself.
+     */
+    static CommandLine commandLine(Console console, String... args) {
+        CommandLine line = new CommandLine(new Program(console, CommandSpec.create()));
+        Map<String, Supplier<Object>> all = commands(console);
+        Set<String> wanted = args.length > 0 && all.containsKey(args[0]) ? Set.of(args[0]) : all.keySet();
+        wanted.forEach(name -> line.addSubcommand(name, all.get(name).get()));
         Conversions.register(line);
         line.setOut(console.out());
         line.setErr(console.err());
@@ -61,9 +59,27 @@ final class Program implements Runnable {
         line.setColorScheme(CommandLine.Help.defaultColorScheme(CommandLine.Help.Ansi.OFF));
         line.setUsageHelpAutoWidth(true);
         line.setCaseInsensitiveEnumValuesAllowed(true);
-        line.setParameterExceptionHandler((fault, args) -> wrongUsage(console, fault, args));
+        line.setParameterExceptionHandler((fault, words) -> wrongUsage(console, fault, words));
         line.setExecutionExceptionHandler((fault, at, parsed) -> failed(console, fault, isJson(parsed.originalArgs())));
         return line;
+    }
+
+    private static Map<String, Supplier<Object>> commands(Console console) {
+        Map<String, Supplier<Object>> commands = new LinkedHashMap<>();
+        commands.put("inspect", () -> new InspectCommand(console));
+        commands.put("advise", () -> new AdviseCommand(console));
+        commands.put("replay", () -> new ReplayCommand(console));
+        commands.put("live", () -> new LiveCommand(console, CommandSpec.create()));
+        commands.put("compare", () -> new CompareCommand(console, CommandSpec.create()));
+        commands.put("report", () -> new ReportCommand(console));
+        commands.put("plan", () -> new PlanCommand(console, CommandSpec.create()));
+        commands.put("plan-pulls", () -> new PlanPullsCommand(console, CommandSpec.create()));
+        commands.put("fuel", () -> FuelCommand.commandLine(console));
+        commands.put("air", () -> new AirCommand(console));
+        commands.put("engine", () -> EngineCommand.commandLine(console));
+        commands.put("notebook", () -> NotebookCommand.commandLine(console));
+        commands.put("window", () -> new WindowCommand(console));
+        return commands;
     }
 
     @Override
