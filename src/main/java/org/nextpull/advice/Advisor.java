@@ -34,8 +34,8 @@ public final class Advisor {
         Verdict usual = new Judgement(DayView.of(day.withoutExperience())).verdict();
         boolean isFurther = usual.advice()
                 .setting()
-                .filter(setting -> isBeyond(learned.advice().setting().get(), setting))
-                .isPresent();
+                .map(setting -> isBeyond(learned.advice().setting().get(), setting))
+                .orElse(true);
         return isFurther ? learned.withAdvice(usual.advice()) : learned;
     }
 

@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import org.nextpull.fit.Experience;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -44,6 +45,13 @@ public record Day(
     /** The same day as if there had been none before it. */
     Day withoutExperience() {
         return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next, ownWatch);
+    }
+
+    /** The same day with what another sweep of it taught, which began with what the days before had. */
+    public Day withTaught(SurfaceKnowledge knowledge) {
+        Experience taught =
+                new Experience(knowledge, 1 + experience.map(Experience::days).orElse(0));
+        return new Day(plan, pulls, lifted, repeatability, Optional.of(taught), now, next, ownWatch);
     }
 
     /** A day whose next pull is of the same configuration as its last, and on which nobody can be asked who watches. */

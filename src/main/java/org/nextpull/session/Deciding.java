@@ -147,7 +147,18 @@ final class Deciding {
     private Verdict judge(List<MeasuredPull> first, CandidatePlan candidate) {
         return judged.computeIfAbsent(
                 new Sweep(candidate.label(), List.copyOf(first)),
-                any -> Advisor.judge(days.apply(first, fitted(candidate))));
+                any -> Advisor.judge(taught(candidate, days.apply(first, fitted(candidate)))));
+    }
+
+    /** What the sweep before taught goes on to the next: the engine is the same, and only its fuel or a part is another. */
+    private Day taught(CandidatePlan candidate, Day day) {
+        int before = plan.candidates().indexOf(candidate) - 1;
+        return before < 0
+                ? day
+                : verdict(plan.candidates().get(before).label())
+                        .teaches()
+                        .map(day::withTaught)
+                        .orElse(day);
     }
 
     private NextConfiguration fitted(CandidatePlan candidate) {

@@ -81,9 +81,12 @@ class CandidateDayTest {
     }
 
     private SessionResult result() {
-        ResultTable table = new ResultTable(
+        return Session.evaluate(SessionInput.of(PLAN, List.of(), rows.isEmpty() ? List.of() : List.of(table(rows))));
+    }
+
+    private static ResultTable table(List<ResultRow> rows) {
+        return new ResultTable(
                 new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
-        return Session.evaluate(SessionInput.of(PLAN, List.of(), rows.isEmpty() ? List.of() : List.of(table)));
     }
 
     private SessionResult wholeDay() {
@@ -149,9 +152,58 @@ class CandidateDayTest {
                         .orElseThrow()
                         .deg())
                 .isBetween(27.0, 32.0);
+        isTaughtAndNoBolder(day, answer);
         isSplit(answer, gain);
         isDearerInLitres(answer);
         aDayByPullSaysTheSame(day);
+    }
+
+    /** The second sweep knows the curve of the first, yet goes no further than one that begins with nothing, and starts no further on. */
+    private static void isTaughtAndNoBolder(SessionResult day, CandidateDay answer) {
+        List<ResultRow> own = day.tables().get(0).rows().stream()
+                .filter(row -> row.label().equals(Optional.of("alcohol")))
+                .skip(1)
+                .toList();
+        double furthest = 20;
+        assertThat(deg(own.get(0))).isEqualTo(furthest);
+        int count = 1;
+        Verdict alone = verdict(own.subList(0, count));
+        while (alone.advice().action() != Action.STOP && count < own.size()) {
+            double usual = alone.advice()
+                    .setting()
+                    .orElseThrow()
+                    .advance()
+                    .orElseThrow()
+                    .deg();
+            assertThat(deg(own.get(count))).isLessThanOrEqualTo(Math.max(furthest, usual));
+            furthest = Math.max(furthest, deg(own.get(count)));
+            count++;
+            alone = verdict(own.subList(0, count));
+        }
+        Verdict taught = answer.candidates().get(1).swept().orElseThrow();
+        assertThat(taught.teaches().orElseThrow().lnCurvature().sd())
+                .isLessThan(0.95 * alone.teaches().orElseThrow().lnCurvature().sd());
+    }
+
+    private static double deg(ResultRow row) {
+        return row.advance().orElseThrow().deg();
+    }
+
+    /** Of a day of one fuel alone. */
+    private static Verdict verdict(List<ResultRow> rows) {
+        SweepPlan plan = Days.plan("""
+                [band]
+                from_rpm = 3000
+                to_rpm = 5500
+
+                [timing]
+                start_deg = 20
+                least_deg = 10
+                most_deg = 46
+                """);
+        return Session.evaluate(SessionInput.of(plan, List.of(), List.of(table(rows))))
+                .verdict()
+                .orElseThrow();
     }
 
     /** What its own setting makes on the alcohol is known from its curve; the rest of the gain is the fuel. */
