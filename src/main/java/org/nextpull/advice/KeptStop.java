@@ -1,7 +1,6 @@
 package org.nextpull.advice;
 
 import java.util.HashMap;
-import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -17,6 +16,8 @@ final class KeptStop {
     private final Day day;
     private final Function<Day, Verdict> judge;
     private final Map<Integer, Verdict> judged = new HashMap<>();
+    private final Map<Integer, DayView> views = new HashMap<>();
+    private final Map<Integer, Boolean> newSettings = new HashMap<>();
 
     /**
      * Looks for a stop.
@@ -60,17 +61,25 @@ final class KeptStop {
         return judged.computeIfAbsent(pulls, count -> judge.apply(day.first(count)));
     }
 
+    private DayView view(int pulls) {
+        return views.computeIfAbsent(pulls, count -> DayView.of(day.first(count)));
+    }
+
     /** The stop that stands after so many pulls: the one before the last pull where that does not open the day again. */
     private Optional<Stop> standing(int pulls) {
-        if (pulls == 0) {
-            return Optional.empty();
+        int first = pulls;
+        while (first > 0 && !isNews(first)) {
+            first--;
         }
-        Optional<Stop> earlier = isNews(pulls)
-                ? Optional.empty()
-                : standing(pulls - 1).filter(stop -> reopening(pulls, stop).isEmpty());
-        return earlier.or(() -> Optional.of(after(pulls).advice())
-                .filter(advice -> advice.action() == Action.STOP)
-                .map(advice -> new Stop(pulls, advice)));
+        Optional<Stop> stop = Optional.empty();
+        for (int count = Math.max(1, first); count <= pulls; count++) {
+            int now = count;
+            Optional<Stop> earlier = stop.filter(said -> reopening(now, said).isEmpty());
+            stop = earlier.or(() -> Optional.of(after(now).advice())
+                    .filter(advice -> advice.action() == Action.STOP)
+                    .map(advice -> new Stop(now, advice)));
+        }
+        return stop;
     }
 
     /** Whether the last of so many pulls opens the day whatever was said before it. */
@@ -93,10 +102,9 @@ final class KeptStop {
     }
 
     private Optional<EarlierStop.Cause> cause(int pulls, MeasuredPull last, Stop stop) {
-        DayView view = DayView.of(day.first(pulls));
         boolean forbids = stop.advice()
                 .leave()
-                .filter(left -> view.isForbidden(left.setting()))
+                .filter(left -> view(pulls).isForbidden(left.setting()))
                 .isPresent();
         if (last.knock().isHeard() && forbids) {
             return Optional.of(EarlierStop.Cause.KNOCK);
@@ -113,24 +121,28 @@ final class KeptStop {
             return true;
         }
         MeasuredPull before = day.pulls().get(pulls - 2);
-        DayView view = DayView.of(day.first(pulls));
-        return !before.setting().isSameConfiguration(view.configuration());
+        return !before.setting().isSameConfiguration(view(pulls).configuration());
     }
 
     private boolean isNewSetting(int pulls) {
-        MeasuredPull last = day.pulls().get(pulls - 1);
-        DayView view = DayView.of(day.first(pulls));
-        List<MeasuredPull> before = view.here().stream()
-                .filter(pull -> pull.number() != last.number())
-                .toList();
-        return last.isUsed() && before.stream().noneMatch(pull -> isSame(view, pull, last));
+        return newSettings.computeIfAbsent(pulls, this::hasNewSetting);
     }
 
-    private static boolean isSame(DayView view, MeasuredPull one, MeasuredPull other) {
-        boolean timing = new MapDay(view).isSameSpark(one, other);
-        boolean mixture = view.mixture().isEmpty()
+    private boolean hasNewSetting(int pulls) {
+        MeasuredPull last = day.pulls().get(pulls - 1);
+        if (!last.isUsed()) {
+            return false;
+        }
+        DayView view = view(pulls);
+        MapDay maps = new MapDay(view);
+        return view.here().stream()
+                .filter(pull -> pull.number() != last.number())
+                .noneMatch(pull -> isSameMixture(view, pull, last) && maps.isSameSpark(pull, last));
+    }
+
+    private static boolean isSameMixture(DayView view, MeasuredPull one, MeasuredPull other) {
+        return view.mixture().isEmpty()
                 || isNear(DayView.mixtureOf(one), DayView.mixtureOf(other), DayView.ONE_MIXTURE);
-        return timing && mixture;
     }
 
     private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {

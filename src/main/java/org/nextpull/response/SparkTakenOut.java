@@ -1,7 +1,7 @@
 package org.nextpull.response;
 
 import java.util.ArrayList;
-import java.util.Comparator;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -23,38 +23,62 @@ public record SparkTakenOut(double rpm, double deg) {
     /** Pulls for which the same advance was asked, to the finest step of usual ignitions. */
     private static final double SAME_DEG = 0.25;
 
+    /** A pull is judged by so many pulls before it and as many behind it, so that the cost of a decision is bounded however long the day. */
+    public static final int REACH = 30;
+
     /**
      * Where a pull's advance falls below that of the others: of those for which the same advance was asked, else of at least two whose
      * maps have one shape.
      *
      * @param pull the pull
-     * @param day pulls of its day so far, itself among them or not
+     * @param day pulls of its day so far that are within {@link #REACH} of it, itself among them or not
      */
     public static List<SparkTakenOut> in(MeasuredPull pull, List<MeasuredPull> day) {
         List<RowFigure> rows = rows(pull);
-        List<MeasuredPull> others = day.stream()
-                .filter(other -> other.number() != pull.number() && !rows(other).isEmpty())
-                .filter(other -> other.setting().isSameConfiguration(pull.setting()))
+        List<MeasuredPull> others = new ArrayList<>();
+        for (MeasuredPull other : day) {
+            if (!rows.isEmpty()
+                    && other.number() != pull.number()
+                    && other.setting().isSameConfiguration(pull.setting())) {
+                others.add(other);
+            }
+        }
+        List<MeasuredPull> alike = others.stream()
+                .filter(other -> isAskedAlike(pull, other) && !rows(other).isEmpty())
                 .toList();
-        List<MeasuredPull> alike =
-                others.stream().filter(other -> isAskedAlike(pull, other)).toList();
+        List<List<Double>> expected =
+                rows.stream().<List<Double>>map(row -> new ArrayList<>()).toList();
+        for (MeasuredPull other : alike.isEmpty() ? others : alike) {
+            expect(rows, other, alike.isEmpty(), expected);
+        }
         List<SparkTakenOut> found = new ArrayList<>();
-        for (RowFigure row : rows) {
-            OptionalDouble expected = alike.isEmpty()
-                    ? agreed(others.stream()
-                            .flatMap(other ->
-                                    moved(pull, other, row.rpm()).stream().boxed())
-                            .toList())
-                    : median(alike.stream()
-                            .flatMap(other ->
-                                    advanceAt(other, row.rpm()).stream().boxed())
-                            .toList());
-            double deg = expected.orElse(0) - row.advance().orElseThrow().deg();
-            if (expected.isPresent() && deg > LEAST_DEG) {
-                found.add(new SparkTakenOut(row.rpm(), deg));
+        for (int row = 0; row < rows.size(); row++) {
+            OptionalDouble middle = alike.isEmpty() ? agreed(expected.get(row)) : median(expected.get(row));
+            double deg = middle.orElse(0) - deg(rows.get(row));
+            if (middle.isPresent() && deg > LEAST_DEG) {
+                found.add(new SparkTakenOut(rows.get(row).rpm(), deg));
             }
         }
         return found;
+    }
+
+    /** Adds what another pull lets expect in each row: its advance there, moved by the middle of what lies between the two pulls if wanted. */
+    private static void expect(List<RowFigure> rows, MeasuredPull other, boolean isMoved, List<List<Double>> expected) {
+        List<RowFigure> theirs = rows(other);
+        List<OptionalDouble> there =
+                rows.stream().map(row -> advanceAt(theirs, row.rpm())).toList();
+        List<Double> apart = new ArrayList<>();
+        for (int row = 0; row < rows.size() && isMoved; row++) {
+            if (there.get(row).isPresent()) {
+                apart.add(deg(rows.get(row)) - there.get(row).getAsDouble());
+            }
+        }
+        double by = median(apart).orElse(0);
+        for (int row = 0; row < rows.size(); row++) {
+            if (there.get(row).isPresent()) {
+                expected.get(row).add(there.get(row).getAsDouble() + by);
+            }
+        }
     }
 
     private static boolean isAskedAlike(MeasuredPull one, MeasuredPull other) {
@@ -64,20 +88,6 @@ public record SparkTakenOut(double rpm, double deg) {
                         .askedAdvance()
                         .filter(advance -> Math.abs(advance.deg() - asked.get().deg()) <= SAME_DEG)
                         .isPresent();
-    }
-
-    /** The advance of another pull at a speed, moved by the middle of what lies between the two pulls. */
-    private static OptionalDouble moved(MeasuredPull pull, MeasuredPull other, double rpm) {
-        List<Double> apart = new ArrayList<>();
-        for (RowFigure row : rows(pull)) {
-            advanceAt(other, row.rpm())
-                    .ifPresent(deg -> apart.add(row.advance().orElseThrow().deg() - deg));
-        }
-        OptionalDouble by = median(apart);
-        OptionalDouble deg = advanceAt(other, rpm);
-        return by.isPresent() && deg.isPresent()
-                ? OptionalDouble.of(deg.getAsDouble() + by.getAsDouble())
-                : OptionalDouble.empty();
     }
 
     /** The middle of what most of the other pulls let expect; empty where they are fewer than two or do not agree. */
@@ -90,7 +100,8 @@ public record SparkTakenOut(double rpm, double deg) {
     }
 
     private static OptionalDouble median(List<Double> values) {
-        List<Double> sorted = values.stream().sorted(Comparator.naturalOrder()).toList();
+        List<Double> sorted = new ArrayList<>(values);
+        Collections.sort(sorted);
         int half = sorted.size() / 2;
         return sorted.isEmpty()
                 ? OptionalDouble.empty()
@@ -98,16 +109,27 @@ public record SparkTakenOut(double rpm, double deg) {
                         sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2);
     }
 
-    private static OptionalDouble advanceAt(MeasuredPull pull, double rpm) {
-        return rows(pull).stream()
-                .filter(row -> row.rpm() == rpm)
-                .mapToDouble(row -> row.advance().orElseThrow().deg())
-                .findFirst();
+    private static OptionalDouble advanceAt(List<RowFigure> rows, double rpm) {
+        for (RowFigure row : rows) {
+            if (row.rpm() == rpm) {
+                return OptionalDouble.of(deg(row));
+            }
+        }
+        return OptionalDouble.empty();
     }
 
+    private static double deg(RowFigure row) {
+        return row.advance().orElseThrow().deg();
+    }
+
+    /** The rows that have an advance. */
     private static List<RowFigure> rows(MeasuredPull pull) {
-        return pull.figures().map(Figures::rows).orElse(List.of()).stream()
-                .filter(row -> row.advance().isPresent())
-                .toList();
+        List<RowFigure> rows = new ArrayList<>();
+        for (RowFigure row : pull.figures().map(Figures::rows).orElse(List.of())) {
+            if (row.advance().isPresent()) {
+                rows.add(row);
+            }
+        }
+        return rows;
     }
 }

@@ -30,10 +30,15 @@ final class KnockOfDay {
             return measured;
         }
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
-        return measured.stream()
-                .map(one -> one.withPull(
-                        one.pull().withKnock(one.pull().knock().withTakenOut(SparkTakenOut.in(one.pull(), pulls)))))
-                .toList();
+        List<MeasuredCurve> heard = new ArrayList<>();
+        for (int place = 0; place < pulls.size(); place++) {
+            MeasuredPull pull = pulls.get(place);
+            List<MeasuredPull> near = pulls.subList(
+                    Math.max(0, place - SparkTakenOut.REACH), Math.min(pulls.size(), place + SparkTakenOut.REACH + 1));
+            heard.add(measured.get(place)
+                    .withPull(pull.withKnock(pull.knock().withTakenOut(SparkTakenOut.in(pull, near)))));
+        }
+        return heard;
     }
 
     static List<Finding> findings(List<MeasuredPull> pulls) {
