@@ -30,7 +30,7 @@ public enum AdviceCode {
     OUT_OF_WINDOW,
     /** What guards the way to the next setting is not watched: mend the channel, or say that you watch it yourself. */
     NOT_WATCHED,
-    /** The exhaust was too hot: lift, cool, go richer. */
+    /** The exhaust was too hot: lift, cool, go richer; more advanced where no mixture is swept and torque rises with advance. */
     COOL_EXHAUST,
     /** The mixture was too lean: go richer. */
     TOO_LEAN,

@@ -78,7 +78,8 @@ final class Exclusions {
     }
 
     /**
-     * Most advanced clean advance at a speed, less what a leaner mixture gives up. Where every pull knocked there, so far below the
+     * Most advanced clean advance at a speed, less what a leaner mixture gives up; an exhaust that was too hot and that more advance
+     * cools counts as clean toward it. Where every pull knocked there, so far below the
      * least of them that a step from it keeps the margin; where no pull got there, so far below what stood there that a step from it
      * goes no further.
      */
@@ -93,7 +94,7 @@ final class Exclusions {
                 continue;
             }
             least = Math.min(least, there);
-            if (isCleanAt(pull, rpm)) {
+            if (isCleanAt(pull, rpm) || (pull.isCooledByAdvance() && !rangAt(pull, rpm))) {
                 clean = Math.max(clean, there);
             }
         }
@@ -114,7 +115,11 @@ final class Exclusions {
     }
 
     private boolean isCleanAt(TriedPull pull, double rpm) {
-        return !pull.metLimit() && bans.stream().noneMatch(ban -> ban.pull().equals(pull) && ban.reaches(rpm));
+        return !pull.metLimit() && !rangAt(pull, rpm);
+    }
+
+    private boolean rangAt(TriedPull pull, double rpm) {
+        return bans.stream().anyMatch(ban -> ban.pull().equals(pull) && ban.reaches(rpm));
     }
 
     private static double givenUp(TriedPull pull, Optional<Lambda> lambda) {

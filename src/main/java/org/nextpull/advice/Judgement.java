@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -178,7 +179,7 @@ final class Judgement {
             return stop(stop.reason(), known, leave);
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
-        if (heat.isPresent()) {
+        if (heat.isPresent() && !isCooledByAdvance(known)) {
             return richer(heat.get(), known.state(), leave);
         }
         if (known.decision() instanceof MapDecision.Stop stop) {
@@ -215,7 +216,18 @@ final class Judgement {
                     Optional.empty(),
                     leave);
         }
-        return whenReady(draft, leave);
+        return heat.map(hot -> cooled(hot, draft.setting(), leave)).orElseGet(() -> whenReady(draft, leave));
+    }
+
+    /** Whether the last pull cleared the step to more advance though it was hot, and the search goes that way at every speed. */
+    private boolean isCooledByAdvance(Known known) {
+        List<TriedPull> pulls = known.evidence().pulls();
+        TriedPull last = pulls.get(pulls.size() - 1);
+        return last.isCooledByAdvance()
+                && known.decision() instanceof MapDecision.Pull next
+                && Arrays.stream(maps.rows())
+                        .allMatch(rpm -> next.setting().spark().orElseThrow().degAt(rpm)
+                                >= last.spark().degAt(rpm) + maps.grid().resolutionDeg() - 1e-9);
     }
 
     private Advice stop(StopReason reason, Known known, Optional<Chosen> leave) {

@@ -8,7 +8,7 @@ import org.nextpull.unit.Span;
  *
  * @param peak posterior median of the top of the fitted curve
  * @param peakInterval 90 % interval of the peak, which also holds where the top is flat or the day drifts
- * @param best the least setting that is as good as the best permitted one, rounded toward retard or rich
+ * @param best the least setting that is near enough to the peak, rounded toward retard or rich
  * @param bestInterval 90 % interval of it, likewise, lopsided as it is
  * @param response fitted response at {@code best}: N.m, or W where power is fitted
  * @param flat settings that cost at most 0.1 % (mixture) or the plan's near-best share (timing) by the fitted curve

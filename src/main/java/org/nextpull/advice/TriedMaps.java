@@ -7,6 +7,7 @@ import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.Limit;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
@@ -84,7 +85,12 @@ final class TriedMaps {
                                                 .get(spark.cells().size() - 1)
                                                 .rpm()),
                 !isKnock || !answers ? List.of() : flags(pull.knock()),
-                metLimit || !pull.isUsed() || (isKnock && !answers));
+                metLimit || !pull.isUsed() || (isKnock && !answers),
+                metLimit
+                        && pull.isUsed()
+                        && answers
+                        && view.mixture().isEmpty()
+                        && pull.limitsMet().stream().allMatch(met -> met.limit() == Limit.EXHAUST));
     }
 
     /** A brake that holds a speed clears it and no other. */

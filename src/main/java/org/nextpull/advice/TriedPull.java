@@ -15,11 +15,24 @@ import org.nextpull.unit.SpeedBand;
  * @param reached speeds that it went through under load
  * @param flags knock heard in it
  * @param metLimit whether it met a limit other than knock; it then clears nothing
+ * @param isCooledByAdvance whether that limit was the exhaust's alone and no mixture is swept that could be richer: since advance cools
+ *     the exhaust, it then clears the step to more of it, and nothing else
  */
 public record TriedPull(
-        SparkMap spark, Optional<Lambda> lambda, SpeedBand reached, List<KnockFlag> flags, boolean metLimit) {
+        SparkMap spark,
+        Optional<Lambda> lambda,
+        SpeedBand reached,
+        List<KnockFlag> flags,
+        boolean metLimit,
+        boolean isCooledByAdvance) {
     public TriedPull {
         flags = List.copyOf(flags);
+    }
+
+    /** A pull whose limit, if it met one, forbids every way on. */
+    public TriedPull(
+            SparkMap spark, Optional<Lambda> lambda, SpeedBand reached, List<KnockFlag> flags, boolean metLimit) {
+        this(spark, lambda, reached, flags, metLimit, false);
     }
 
     /** Whether neither knock was heard nor a limit met. */
@@ -33,6 +46,6 @@ public record TriedPull(
     }
 
     TriedPull withFlags(List<KnockFlag> newFlags) {
-        return new TriedPull(spark, lambda, reached, newFlags, metLimit);
+        return new TriedPull(spark, lambda, reached, newFlags, metLimit, isCooledByAdvance);
     }
 }

@@ -43,9 +43,7 @@ final class FlatAim implements SurfaceAim {
     @Override
     public double[] leastWithin(double nearBestPercent) {
         double curvature = posterior.mean(cell -> number(cell).curvature());
-        double best = best().mean();
-        double capped = Math.max(0, best - cap);
-        return everywhere(best - Math.sqrt(capped * capped + nearBestPercent / curvature));
+        return everywhere(Math.min(cap, best().mean() - Math.sqrt(nearBestPercent / curvature)));
     }
 
     @Override

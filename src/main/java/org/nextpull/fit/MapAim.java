@@ -24,8 +24,9 @@ final class MapAim implements SurfaceAim {
         double[] least = new double[posterior.rows().size()];
         double[] best = wantedDeg();
         for (int r = 0; r < least.length; r++) {
-            least[r] = NearBest.least(
-                    posterior, new NearBest.Place(r, hundredths), Math.min(best[r], caps.deg(r)), nearBestPercent);
+            least[r] = Math.min(
+                    caps.deg(r),
+                    NearBest.least(posterior, new NearBest.Place(r, hundredths), best[r], nearBestPercent));
         }
         return least;
     }

@@ -9,7 +9,7 @@ public interface SurfaceAim {
     /** Degrees wanted at each row; the same at all for a flat ignition. Caps are not looked at. */
     double[] wantedDeg();
 
-    /** Degrees wanted at each row where the advance may be a little less than the best for a given share of torque, under the caps. */
+    /** Degrees wanted at each row where the advance may be a little less than the best for a given share of torque; the cap where that lies below. */
     double[] leastWithin(double nearBestPercent);
 
     /** What a setting leaves of what may be had. */

@@ -146,7 +146,7 @@ public final class AdviceText {
         } else if (reason instanceof Reason.Knocked knocked) {
             return knocked(knocked);
         } else if (reason instanceof Reason.LimitReached reached) {
-            return limit(advice.code(), reached);
+            return limit(advice, reached);
         } else if (reason instanceof Reason.NotWatched missing) {
             return notWatched(missing);
         } else if (reason instanceof Reason.ChangeOver to) {
@@ -187,18 +187,30 @@ public final class AdviceText {
                 + " deg margin no advance is left in the plan. Richen, change the fuel, or lower least_deg.";
     }
 
-    String limit(AdviceCode code, Reason.LimitReached reached) {
+    String limit(Advice advice, Reason.LimitReached reached) {
         String what =
                 against(reached.limit(), reached.worst(), reached.allowed()) + ", in pull " + reached.pull() + ".";
         return what
-                + switch (code) {
-                    case COOL_EXHAUST -> " Let it cool. Next pull: richer. Do not retard: it heats the exhaust.";
+                + switch (advice.code()) {
+                    case COOL_EXHAUST ->
+                        " Let it cool. Next pull: "
+                                + (isRicher(advice) ? "richer." : "more advanced, which cools it; or richen by hand.")
+                                + " Do not retard: it heats the exhaust.";
                     case TOO_LEAN -> " Next pull: richer.";
                     default ->
-                        reached.limit() == Limit.EXHAUST || reached.limit() == Limit.LEAN
-                                ? " The plan allows no richer setting: the sweep ends."
-                                : " Sweep held. Find the cause. Then override pull " + reached.pull() + " to go on.";
+                        switch (reached.limit()) {
+                            case EXHAUST ->
+                                " The plan allows no richer setting: the sweep ends. Richen by hand, or begin less retarded.";
+                            case LEAN -> " The plan allows no richer setting: the sweep ends.";
+                            default ->
+                                " Sweep held. Find the cause. Then override pull " + reached.pull() + " to go on.";
+                        };
                 };
+    }
+
+    /** Whether a richer mixture is what answers the limit; else it is more advance. */
+    static boolean isRicher(Advice advice) {
+        return advice.setting().filter(setting -> setting.lambda().isPresent()).isPresent();
     }
 
     private static String notWatched(Reason.NotWatched missing) {

@@ -1,7 +1,6 @@
 package org.nextpull.report;
 
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Reason;
 
 /** Why, in one sentence that can be read from a distance; {@link AdviceText#because} has the numbers. */
@@ -19,15 +18,16 @@ final class BriefAdvice {
         } else if (reason instanceof Reason.Deciding || reason instanceof Reason.Decided) {
             return words.reason(advice);
         } else if (reason instanceof Reason.LimitReached reached) {
-            return limit(advice.code(), reached);
+            return limit(advice, reached);
         }
         return firstSentence(words.reason(advice));
     }
 
-    private String limit(AdviceCode code, Reason.LimitReached reached) {
-        String what = firstSentence(words.limit(code, reached));
-        String then = switch (code) {
-            case COOL_EXHAUST -> " Let it cool. Next pull: richer.";
+    private String limit(Advice advice, Reason.LimitReached reached) {
+        String what = firstSentence(words.limit(advice, reached));
+        String then = switch (advice.code()) {
+            case COOL_EXHAUST ->
+                " Let it cool. Next pull: " + (AdviceText.isRicher(advice) ? "richer." : "more advanced.");
             case TOO_LEAN -> " Next pull: richer.";
             default -> "";
         };

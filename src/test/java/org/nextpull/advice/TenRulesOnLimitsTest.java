@@ -206,6 +206,31 @@ class TenRulesOnLimitsTest {
         }
 
         @Test
+        @DisplayName(
+                "5: a retarded start that heats the exhaust is left toward advance, a step a pull, each after cooling")
+        void aHotStartIsLeftTowardAdvance() {
+            Pulls day = new Pulls().limited(20, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K);
+            for (int deg = 22; deg <= 24; deg += 2) {
+                Advice advice = timing(day).advice();
+                assertThat(advice.code()).isEqualTo(AdviceCode.COOL_EXHAUST);
+                assertThat(advice.action()).isEqualTo(Action.WAIT);
+                assertThat(advanceOf(timing(day))).isEqualTo(deg);
+                day.limited(deg, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K);
+            }
+            assertThat(advanceOf(timing(day.clean(26, 0.84, 197))))
+                    .as("never back to what was hot")
+                    .isGreaterThan(24);
+        }
+
+        @Test
+        @DisplayName("5: a hot pull after one that knocked there clears nothing")
+        void aHotPullThatKnockedClearsNothing() {
+            Pulls knocked = new Pulls().knocked(20, 0.84, 190).limited(20, 0.84, Limit.EXHAUST, HOT_K, ALLOWED_K);
+            assertThat(timing(knocked).advice().setting().map(any -> advanceOf(timing(knocked))))
+                    .isEmpty();
+        }
+
+        @Test
         @DisplayName("5: at the richest mixture heat ends the sweep")
         void atTheRichestHeatEndsTheSweep() {
             Pulls day = climb().limited(24, 0.78, Limit.EXHAUST, HOT_K, ALLOWED_K);

@@ -151,6 +151,22 @@ class AdviceTextTest {
                 .allSatisfy(said -> assertThat(said).contains("Let it cool", "richer", "Do not retard"));
     }
 
+    @Test
+    void anExhaustThatMoreAdvanceCoolsIsNotSaidToBeAnsweredByARicherPull() {
+        Advice richer = advice(AdviceCode.COOL_EXHAUST);
+        Advice cooled = new Advice(
+                richer.action(),
+                richer.code(),
+                Optional.of(
+                        EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(22)), Optional.empty(), Optional.empty())),
+                richer.reason(),
+                richer.waitFor(),
+                richer.leave());
+        assertThat(inBothUnits(cooled))
+                .allSatisfy(said ->
+                        assertThat(said).contains("Next pull: more advanced").doesNotContain("pull: richer"));
+    }
+
     /** The gate may have changed the advance, or gone richer by more than a step: the sentence claims neither. */
     @ParameterizedTest
     @EnumSource(
