@@ -17,8 +17,8 @@ import org.nextpull.math.Estimate;
 
 /** Seeded simulations of invented days: how often verdicts are wrong and how often they are found. */
 class ComparisonRatesTest {
-    private static final int DAYS = 2000;
-    private static final int LOOKED_AT_DAYS = 1000;
+    private static final int DAYS = 1000;
+    private static final int LOOKED_AT_DAYS = 600;
     private static final InterimLooks PLANNED = new InterimLooks.Planned(4);
 
     /** The rate that is promised and three standard errors of a count out of so many days, in percent. */

@@ -4,11 +4,11 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.TreeSet;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
@@ -19,6 +19,8 @@ import org.nextpull.finding.FindingCode;
 final class Catalogue {
     static final Path FILE = Path.of("src/main/resources/org/nextpull/report/findings.properties");
     static final Pattern SLOT = Pattern.compile("\\{([a-z0-9_]+)(?::([a-z0-9_-]+))?}");
+    private static final Pattern RAISED =
+            Pattern.compile("\\b(note|warning|error|conflict)\\(\\s*(?:FindingCode\\.)?([A-Z][A-Z_0-9]*)\\b");
     private static final Path MAIN = Path.of("src/main/java/org/nextpull");
     private static final Path CODES = MAIN.resolve("finding/FindingCode.java");
 
@@ -79,16 +81,20 @@ final class Catalogue {
         return groups;
     }
 
-    /** How severe a code is where it is raised; several words where it depends, none where a variable carries the code. */
-    static String severity(FindingCode code, String sources) {
-        Matcher raised = Pattern.compile(
-                        "\\b(note|warning|error|conflict)\\(\\s*(?:FindingCode\\.)?" + code.name() + "\\b")
-                .matcher(sources);
-        TreeSet<String> severities = new TreeSet<>();
+    /** How severe each code is where it is raised; several words where it depends, none where a variable carries the code. */
+    static Map<String, String> severities() {
+        Matcher raised = RAISED.matcher(sources());
+        Map<String, String> severities = new HashMap<>();
         while (raised.find()) {
-            severities.add(raised.group(1).replace("conflict", "error"));
+            severities.merge(
+                    raised.group(2),
+                    raised.group(1).replace("conflict", "error"),
+                    (before, one) -> Stream.concat(Stream.of(before.split(" or ")), Stream.of(one))
+                            .distinct()
+                            .sorted()
+                            .collect(Collectors.joining(" or ")));
         }
-        return String.join(" or ", severities);
+        return severities;
     }
 
     /** The text of every main source outside of this room. */
