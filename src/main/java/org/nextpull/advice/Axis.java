@@ -2,11 +2,11 @@ package org.nextpull.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.Step;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -113,7 +113,7 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
 
     /** The value of this factor in a pull: measured where the log has it, else asked; an offset is always asked. */
     OptionalDouble of(MeasuredPull pull) {
-        Setting setting = pull.setting();
+        EngineSetting setting = pull.setting();
         Optional<Double> value = switch (kind) {
             case FLAT_ADVANCE -> setting.advance().map(Advance::deg);
             case OFFSET -> setting.offset().map(Advance::deg);

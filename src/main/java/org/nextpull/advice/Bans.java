@@ -110,7 +110,7 @@ final class Bans {
          */
         OptionalDouble richestForbidden() {
             Optional<Double> measured = pull.setting().lambda().map(Lambda::value);
-            Optional<Double> asked = pull.setting().askedLambda().map(Lambda::value);
+            Optional<Double> asked = pull.asked().lambda().map(Lambda::value);
             if (asked.isPresent()) {
                 return OptionalDouble.of(Math.min(asked.get(), measured.orElse(asked.get())) - alike);
             }

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -23,7 +22,7 @@ record DayView(
         Optional<Axis> timing,
         Optional<Axis> mixture,
         Bans bans,
-        Setting configuration,
+        EngineSetting configuration,
         List<MeasuredPull> here) {
     /** Pulls whose mixtures lie within this of each other are one timing sweep: a measured lambda scatters about its target. */
     static final double ONE_MIXTURE = 0.015;
@@ -35,7 +34,7 @@ record DayView(
                 .filter(pull -> !day.lifted().contains(pull.number()))
                 .toList();
         Bans bans = Bans.of(timing, mixture, banning, day.plan().limits().knockMarginDeg());
-        Setting configuration = configuration(day);
+        EngineSetting configuration = configuration(day);
         List<MeasuredPull> here = day.pulls().stream()
                 .filter(MeasuredPull::isPull)
                 .filter(pull -> pull.setting().isSameConfiguration(configuration))
@@ -43,10 +42,10 @@ record DayView(
         return new DayView(day, timing, mixture, bans, configuration, here);
     }
 
-    private static Setting configuration(Day day) {
+    private static EngineSetting configuration(Day day) {
         List<MeasuredPull> pulls =
                 day.pulls().stream().filter(MeasuredPull::isPull).toList();
-        Optional<Setting> last = pulls.isEmpty()
+        Optional<EngineSetting> last = pulls.isEmpty()
                 ? Optional.empty()
                 : Optional.of(pulls.get(pulls.size() - 1).setting());
         return day.next().after(last, day.plan().fuel().blend());
@@ -73,9 +72,9 @@ record DayView(
 
     /** The mixture that a pull belongs to: what was asked, else what was measured. */
     static OptionalDouble mixtureOf(MeasuredPull pull) {
-        Setting setting = pull.setting();
-        return setting.askedLambda()
-                .or(setting::lambda)
+        return pull.asked()
+                .lambda()
+                .or(() -> pull.setting().lambda())
                 .map(Lambda::value)
                 .map(OptionalDouble::of)
                 .orElse(OptionalDouble.empty());

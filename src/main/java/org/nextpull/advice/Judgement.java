@@ -111,9 +111,7 @@ final class Judgement {
             return stop(AdviceCode.BUDGET, new Reason.Nothing(view.here().size()), leave);
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
-        Optional<Lambda> lambda = heat.flatMap(met -> limits.oneStepRicher())
-                .flatMap(EngineSetting::lambda)
-                .or(allowed::startLambda);
+        Optional<Lambda> lambda = heat.flatMap(met -> limits.oneStepRicher()).or(allowed::startLambda);
         Optional<SparkMap> map = maps.present().map(allowed::first);
         if (heat.isPresent() && limits.oneStepRicher().isEmpty()) {
             return stop(AdviceCode.LIMIT_MET, heat.get(), leave);
@@ -285,7 +283,6 @@ final class Judgement {
 
     private Advice richer(Reason.LimitReached heat, MapState state, Optional<Chosen> leave) {
         Optional<EngineSetting> setting = limits.oneStepRicher()
-                .flatMap(wanted -> wanted.lambda())
                 .flatMap(lambda -> allowed.held(EngineSetting.of(state.last(), Optional.of(lambda))))
                 .map(this::proposal);
         if (setting.isEmpty()) {

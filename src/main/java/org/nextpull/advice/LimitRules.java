@@ -2,7 +2,6 @@ package org.nextpull.advice;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.TemperatureWindow;
@@ -68,10 +67,10 @@ final class LimitRules {
     }
 
     /**
-     * One step richer, at the same advance unless something else forbids that, for an exhaust that was too hot or a mixture too lean; empty when the plan allows none.
+     * One step richer, for an exhaust that was too hot or a mixture too lean; empty when the plan allows none.
      * Retard heats the exhaust, so it is never the answer.
      */
-    Optional<EngineSetting> oneStepRicher() {
+    Optional<Lambda> oneStepRicher() {
         Optional<Axis> mixture = view.mixture();
         Optional<MeasuredPull> last = last();
         if (mixture.isEmpty() || last.isEmpty()) {
@@ -87,8 +86,7 @@ final class LimitRules {
         if (wanted > lambda.getAsDouble() - 1e-9) {
             return Optional.empty();
         }
-        return Optional.of(EngineSetting.ofNumbers(
-                last.get().setting().advance(), last.get().setting().offset(), Optional.of(Lambda.of(wanted))));
+        return Optional.of(Lambda.of(wanted));
     }
 
     /** The first temperature that is out of its window now, or was over its limit in the last pull. */

@@ -361,12 +361,10 @@ final class MapDay {
                     .orElse(0.0);
             return Optional.of(SparkMap.flat(Advance.ofDeg(start)));
         }
-        List<SparkMap.Cell> said = timing().map().present().stream()
-                .map(cell -> new SparkMap.Cell(cell.rpm(), cell.advance()))
-                .toList();
-        if (!said.isEmpty()) {
-            return Optional.of(onCells(
-                    new SparkMap(said), said.stream().map(SparkMap.Cell::rpm).toList()));
+        Optional<SparkMap> said = timing().map().present();
+        if (said.isPresent()) {
+            return said.map(map ->
+                    onCells(map, map.cells().stream().map(SparkMap.Cell::rpm).toList()));
         }
         return used.stream()
                 .findFirst()

@@ -1,7 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.Optional;
-import org.nextpull.response.Setting;
+import org.nextpull.channel.EngineSetting;
 
 /**
  * What is fitted for the next pull, before it is run.
@@ -15,16 +15,11 @@ public record NextConfiguration(Optional<String> label, Optional<String> fuel) {
         return new NextConfiguration(Optional.empty(), Optional.empty());
     }
 
-    /** The configuration of the next pull as a setting without values, which pulls of it are {@link Setting#isSameConfiguration} with. */
-    Setting after(Optional<Setting> last, Optional<String> plannedFuel) {
-        return new Setting(
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                fuel.or(() -> last.isPresent() ? last.get().fuel() : plannedFuel),
-                label.or(() -> last.flatMap(Setting::label)),
-                Optional.empty());
+    /** The configuration of the next pull as a setting without values, which pulls of it are {@link EngineSetting#isSameConfiguration} with. */
+    EngineSetting after(Optional<EngineSetting> last, Optional<String> plannedFuel) {
+        return EngineSetting.none()
+                .fitted(
+                        label.or(() -> last.flatMap(EngineSetting::label)),
+                        fuel.or(() -> last.isPresent() ? last.get().fuel() : plannedFuel));
     }
 }

@@ -59,6 +59,11 @@ public record SparkMap(List<Cell> cells) {
         return new SparkMap(List.of(new Cell(0, advance)));
     }
 
+    /** The same advance at every speed, in degrees before top dead centre, finite. */
+    public static SparkMap flat(double deg) {
+        return flat(Advance.ofDeg(deg));
+    }
+
     /**
      * Cells from two arrays that run in parallel.
      *

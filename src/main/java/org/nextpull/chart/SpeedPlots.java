@@ -105,7 +105,7 @@ public final class SpeedPlots {
         return Reading.of(pulls, result.plan().goal().response()).stream()
                 .max(Comparator.comparingDouble(Reading::value))
                 .flatMap(reading -> used.stream()
-                        .filter(one -> one.pull().number() == reading.pull())
+                        .filter(one -> one.pull().number() == reading.pull().number())
                         .findFirst());
     }
 

@@ -12,10 +12,10 @@ import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -123,7 +123,7 @@ public final class SweepPlots {
     }
 
     private Optional<Point> point(MeasuredPull pull, Factor factor) {
-        Setting setting = pull.setting();
+        EngineSetting setting = pull.setting();
         Optional<Double> x = factor == Factor.MIXTURE
                 ? setting.lambda().map(Lambda::value)
                 : offsets()

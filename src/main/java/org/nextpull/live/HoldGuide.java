@@ -13,8 +13,6 @@ import org.nextpull.advice.SparkRules;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.channel.SparkMap;
-import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -251,10 +249,7 @@ final class HoldGuide {
     }
 
     private double present(double at) {
-        List<MapFacts.Cell> cells = timing.map().present();
-        double[] speedsRpm = cells.stream().mapToDouble(MapFacts.Cell::rpm).toArray();
-        double[] deg = cells.stream().mapToDouble(cell -> cell.advance().deg()).toArray();
-        return SparkMap.of(speedsRpm, deg).degAt(at);
+        return timing.map().present().orElseThrow().degAt(at);
     }
 
     private double rounded(double deg) {

@@ -10,6 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.air.Correction;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.response.Conditions;
@@ -18,7 +19,6 @@ import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PowerAtSpeed;
-import org.nextpull.response.Setting;
 import org.nextpull.response.TorqueAtSpeed;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -77,17 +77,17 @@ final class PullRows {
                 .put("knock", Ids.of(pull.knock().mark()))
                 .put("knock_events", pull.knock().events())
                 .put("knock_level", pull.knock().worstLevel());
-        put(entry, pull.setting());
+        put(entry, pull.setting(), pull.asked());
         put(entry, pull.figures());
         put(entry, pull.conditions());
         entry.insert(database);
     }
 
-    private static void put(Entry entry, Setting setting) {
+    private static void put(Entry entry, EngineSetting setting, EngineSetting asked) {
         entry.put("advance_deg", setting.advance().map(Advance::deg))
                 .put("offset_deg", setting.offset().map(Advance::deg))
                 .put("lambda", setting.lambda().map(Lambda::value))
-                .put("asked_lambda", setting.askedLambda().map(Lambda::value))
+                .put("asked_lambda", asked.lambda().map(Lambda::value))
                 .put("fuel", setting.fuel())
                 .put("label", setting.label())
                 .put("note", setting.note());

@@ -21,7 +21,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.PullChange;
 import org.nextpull.session.SessionResult;
@@ -90,9 +89,8 @@ public final class LiveText {
                 .orElse("");
     }
 
-    private static String ran(Setting setting) {
-        String values =
-                AdviceText.values(EngineSetting.ofNumbers(setting.advance(), setting.offset(), setting.lambda()));
+    private static String ran(EngineSetting setting) {
+        String values = AdviceText.values(setting);
         String label = setting.label().map(name -> " (" + name + ")").orElse("");
         return (values.isEmpty() ? "setting not known" : values) + label;
     }

@@ -15,7 +15,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -53,7 +52,7 @@ public final class NextStepText {
     private NextStep of(SessionResult result, Verdict verdict) {
         Advice advice = verdict.advice();
         boolean stops = advice.action() == Action.STOP;
-        Optional<Setting> last = stops ? Optional.empty() : last(result.pulls());
+        Optional<EngineSetting> last = stops ? Optional.empty() : last(result.pulls());
         Optional<EngineSetting> setting =
                 advice.action() == Action.STOP ? advice.leave().map(Chosen::setting) : advice.setting();
         return new NextStep(
@@ -74,7 +73,7 @@ public final class NextStepText {
                 .collect(Collectors.joining());
     }
 
-    private static Optional<Setting> last(List<MeasuredPull> pulls) {
+    private static Optional<EngineSetting> last(List<MeasuredPull> pulls) {
         return pulls.isEmpty()
                 ? Optional.empty()
                 : Optional.of(pulls.get(pulls.size() - 1).setting());
@@ -125,7 +124,7 @@ public final class NextStepText {
     }
 
     private static List<NextStep.Figure> figures(
-            EngineSetting wanted, Optional<SparkMap> set, Optional<Setting> last, SweepPlan plan) {
+            EngineSetting wanted, Optional<SparkMap> set, Optional<EngineSetting> last, SweepPlan plan) {
         Sides spark = new Sides(
                 1,
                 "+",
@@ -143,7 +142,7 @@ public final class NextStepText {
                         Shown.fixed(deg, 1),
                         "deg",
                         "spark advance",
-                        change(deg, last.flatMap(Setting::advance).map(Advance::deg), spark))));
+                        change(deg, last.flatMap(EngineSetting::advance).map(Advance::deg), spark))));
         wanted.map()
                 .flatMap(map -> set.flatMap(before -> MapText.shiftDeg(map, before)))
                 .ifPresent(by -> figures.add(new NextStep.Figure(by, "deg", "on the whole map", "")));
@@ -153,14 +152,14 @@ public final class NextStepText {
                         AdviceText.signed(deg),
                         "deg",
                         "on the present map",
-                        change(deg, last.flatMap(Setting::offset).map(Advance::deg), spark))));
+                        change(deg, last.flatMap(EngineSetting::offset).map(Advance::deg), spark))));
         wanted.lambda()
                 .map(Lambda::value)
                 .ifPresent(lambda -> figures.add(new NextStep.Figure(
                         Shown.fixed(lambda, 3),
                         "",
                         "lambda",
-                        change(lambda, last.flatMap(Setting::lambda).map(Lambda::value), mixture))));
+                        change(lambda, last.flatMap(EngineSetting::lambda).map(Lambda::value), mixture))));
         return figures;
     }
 

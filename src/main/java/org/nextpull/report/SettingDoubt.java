@@ -11,7 +11,6 @@ import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -78,28 +77,31 @@ public final class SettingDoubt {
                         doubt(
                                 spark,
                                 setting.advance().map(Advance::deg),
-                                run -> run.advance().map(Advance::deg)),
+                                run -> run.setting().advance().map(Advance::deg)),
                         doubt(
                                 spark,
                                 setting.offset().map(Advance::deg),
-                                run -> run.offset().map(Advance::deg)),
+                                run -> run.setting().offset().map(Advance::deg)),
                         doubt(
                                 mixture,
                                 setting.lambda().map(Lambda::value),
-                                run -> run.askedLambda().or(run::lambda).map(Lambda::value)))
+                                run -> run.asked()
+                                        .lambda()
+                                        .or(() -> run.setting().lambda())
+                                        .map(Lambda::value)))
                 .flatMap(Optional::stream)
                 .toList();
         return doubts.isEmpty() ? Optional.empty() : Optional.of("Careful: " + String.join("; ", doubts) + ".");
     }
 
     private Optional<String> doubt(
-            Optional<Factor> factor, Optional<Double> value, Function<Setting, Optional<Double>> run) {
+            Optional<Factor> factor, Optional<Double> value, Function<MeasuredPull, Optional<Double>> run) {
         return factor.flatMap(known -> value.flatMap(set -> doubt(known, set, reach(run, known.step()))));
     }
 
-    private OptionalDouble reach(Function<Setting, Optional<Double>> of, double step) {
+    private OptionalDouble reach(Function<MeasuredPull, Optional<Double>> of, double step) {
         OptionalDouble most = clean.stream()
-                .flatMap(pull -> of.apply(pull.setting()).stream())
+                .flatMap(pull -> of.apply(pull).stream())
                 .mapToDouble(Double::doubleValue)
                 .max();
         return most.isPresent() ? OptionalDouble.of(most.getAsDouble() + step) : most;

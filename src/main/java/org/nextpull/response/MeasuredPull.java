@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.Correction;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Lambda;
@@ -15,7 +16,8 @@ import org.nextpull.unit.Lambda;
  * @param number number over the whole day, from 1
  * @param origin where it came from
  * @param order place in the day that drift is counted in, in pulls, from 0
- * @param setting what it was run with
+ * @param setting what it was run with: the measured value where the log has one, averaged over the band, else what was asked
+ * @param asked spark and mixture that were asked for: an ignition may leave the one, and settings are grouped by the other
  * @param standing whether it counts
  * @param correction the correction that its figures carry
  * @param figures corrected figures; present whenever the pull spanned the band, even when it was struck
@@ -30,7 +32,8 @@ public record MeasuredPull(
         int number,
         Origin origin,
         double order,
-        Setting setting,
+        EngineSetting setting,
+        EngineSetting asked,
         PullStatus standing,
         Optional<Correction> correction,
         Optional<Figures> figures,
@@ -76,55 +79,16 @@ public record MeasuredPull(
     }
 
     public MeasuredPull withStanding(PullStatus newStanding) {
-        return new MeasuredPull(
-                number,
-                origin,
-                order,
-                setting,
-                newStanding,
-                correction,
-                figures,
-                knock,
-                leanestLambda,
-                conditions,
-                limitsMet,
-                unwatched,
-                findings);
+        return with(setting, newStanding, figures, knock, findings);
     }
 
     public MeasuredPull withKnock(KnockHeard newKnock) {
-        return new MeasuredPull(
-                number,
-                origin,
-                order,
-                setting,
-                standing,
-                correction,
-                figures,
-                newKnock,
-                leanestLambda,
-                conditions,
-                limitsMet,
-                unwatched,
-                findings);
+        return with(setting, standing, figures, newKnock, findings);
     }
 
     /** The same pull with other rows of its figures. */
     public MeasuredPull withRows(List<RowFigure> rows) {
-        return new MeasuredPull(
-                number,
-                origin,
-                order,
-                setting,
-                standing,
-                correction,
-                figures.map(known -> known.withRows(rows)),
-                knock,
-                leanestLambda,
-                conditions,
-                limitsMet,
-                unwatched,
-                findings);
+        return with(setting, standing, figures.map(known -> known.withRows(rows)), knock, findings);
     }
 
     /** The same pull at another place in the order, counted in pulls from 0 over all days, and on a day of its own number. */
@@ -134,6 +98,7 @@ public record MeasuredPull(
                 origin.onDay(day),
                 newOrder,
                 setting,
+                asked,
                 standing,
                 correction,
                 figures,
@@ -147,57 +112,41 @@ public record MeasuredPull(
 
     /** The same pull under another label. */
     public MeasuredPull withLabel(String label) {
-        return fitted(Optional.of(label), setting.fuel());
+        return with(setting.fitted(Optional.of(label), setting.fuel()), standing, figures, knock, findings);
     }
 
     /** The same pull on a fuel of that name. */
     public MeasuredPull withFuel(String fuel) {
-        return fitted(setting.label(), Optional.of(fuel));
-    }
-
-    private MeasuredPull fitted(Optional<String> label, Optional<String> fuel) {
-        Setting labelled = new Setting(
-                setting.advance(),
-                setting.offset(),
-                setting.askedAdvance(),
-                setting.lambda(),
-                setting.askedLambda(),
-                fuel,
-                label,
-                setting.note());
-        return new MeasuredPull(
-                number,
-                origin,
-                order,
-                labelled,
-                standing,
-                correction,
-                figures,
-                knock,
-                leanestLambda,
-                conditions,
-                limitsMet,
-                unwatched,
-                findings);
+        return with(setting.fitted(setting.label(), Optional.of(fuel)), standing, figures, knock, findings);
     }
 
     /** The same pull with one more finding. */
     public MeasuredPull withFinding(Finding finding) {
         List<Finding> more = new ArrayList<>(findings);
         more.add(finding);
+        return with(setting, standing, figures, knock, more);
+    }
+
+    private MeasuredPull with(
+            EngineSetting newSetting,
+            PullStatus newStanding,
+            Optional<Figures> newFigures,
+            KnockHeard newKnock,
+            List<Finding> newFindings) {
         return new MeasuredPull(
                 number,
                 origin,
                 order,
-                setting,
-                standing,
+                newSetting,
+                asked,
+                newStanding,
                 correction,
-                figures,
-                knock,
+                newFigures,
+                newKnock,
                 leanestLambda,
                 conditions,
                 limitsMet,
                 unwatched,
-                more);
+                newFindings);
     }
 }

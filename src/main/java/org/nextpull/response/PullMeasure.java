@@ -100,6 +100,7 @@ public final class PullMeasure {
                 new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
                 number - 1.0,
                 join.setting(),
+                join.asked(),
                 standing(candidate, curve),
                 correction,
                 curve.flatMap(found -> figures(candidate, found, life.dead())),

@@ -14,27 +14,20 @@ import org.nextpull.unit.Torque;
 /**
  * The response of one pull that counts: the figure that scatter, fit and comparison work with.
  *
- * @param pull number of the pull
- * @param order its place in the day, in pulls from 0
- * @param setting what it was run with
- * @param day which day that was, from 0
+ * @param pull the pull
  * @param value band-average corrected torque in N.m, or power in W, positive
  */
-public record Reading(int pull, double order, Setting setting, int day, double value) {
+public record Reading(MeasuredPull pull, double value) {
 
     /** The readings of the pulls that count and have that figure, in the order given. */
     public static List<Reading> of(List<MeasuredPull> pulls, Goal.Response response) {
         return pulls.stream()
                 .filter(MeasuredPull::isUsed)
-                .flatMap(pull -> figure(pull, response)
-                        .filter(value -> value > 0)
-                        .map(value -> new Reading(
-                                pull.number(),
-                                pull.order(),
-                                pull.setting(),
-                                pull.origin().day(),
-                                value))
-                        .stream())
+                .flatMap(pull ->
+                        figure(pull, response)
+                                .filter(value -> value > 0)
+                                .map(value -> new Reading(pull, value))
+                                .stream())
                 .toList();
     }
 

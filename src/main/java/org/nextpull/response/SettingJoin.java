@@ -23,10 +23,11 @@ import org.nextpull.unit.Lambda;
  * finding.
  *
  * @param setting the joined setting
+ * @param asked spark and mixture that were asked for
  * @param leanestLambda leanest band average of any lambda sensor
  * @param findings where asked and measured disagree
  */
-record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding> findings) {
+record SettingJoin(EngineSetting setting, EngineSetting asked, Optional<Lambda> leanestLambda, List<Finding> findings) {
     SettingJoin {
         findings = List.copyOf(findings);
     }
@@ -45,28 +46,27 @@ record SettingJoin(Setting setting, Optional<Lambda> leanestLambda, List<Finding
         List<Finding> findings = new ArrayList<>();
         Optional<Advance> loggedAdvance = mean(band, Channel.of(Role.ADVANCE)).map(Advance::ofDeg);
         EngineSetting set = asked.map(AskedSetting::setting).orElseGet(EngineSetting::none);
-        Optional<Advance> askedAdvance = set.advance();
         double resolutionDeg =
                 plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
-        differ(loggedAdvance.map(Advance::deg), askedAdvance.map(Advance::deg), resolutionDeg)
+        differ(loggedAdvance.map(Advance::deg), set.advance().map(Advance::deg), resolutionDeg)
                 .ifPresent(gap -> findings.add(disagreement(FindingCode.ADVANCE_NOT_AS_ASKED, gap, place)));
         List<Lambda> sensors = lambdas(band, dead);
         Optional<Lambda> loggedLambda = sensors.stream().findFirst();
-        Optional<Lambda> askedLambda = set.lambda();
-        differ(loggedLambda.map(Lambda::value), askedLambda.map(Lambda::value), LAMBDA_CONTROL)
+        differ(loggedLambda.map(Lambda::value), set.lambda().map(Lambda::value), LAMBDA_CONTROL)
                 .ifPresent(gap -> findings.add(disagreement(FindingCode.LAMBDA_NOT_AS_ASKED, gap, place)));
-        Setting setting = new Setting(
-                loggedAdvance.or(() -> askedAdvance),
-                mean(band, Channel.of(Role.ADVANCE_OFFSET)).map(Advance::ofDeg).or(set::offset),
-                askedAdvance,
-                loggedLambda.or(() -> askedLambda),
-                askedLambda,
-                word(band, Role.FUEL).or(set::fuel).or(() -> plan.fuel().blend()),
-                word(band, Role.LABEL).or(set::label),
-                set.note());
+        EngineSetting setting = EngineSetting.ofNumbers(
+                        loggedAdvance.or(set::advance),
+                        mean(band, Channel.of(Role.ADVANCE_OFFSET))
+                                .map(Advance::ofDeg)
+                                .or(set::offset),
+                        loggedLambda.or(set::lambda))
+                .fitted(
+                        word(band, Role.LABEL).or(set::label),
+                        word(band, Role.FUEL).or(set::fuel).or(() -> plan.fuel().blend()))
+                .withNote(set.note());
         Optional<Lambda> leanest =
-                sensors.stream().max(Comparator.naturalOrder()).or(() -> askedLambda);
-        return new SettingJoin(setting, leanest, findings);
+                sensors.stream().max(Comparator.naturalOrder()).or(set::lambda);
+        return new SettingJoin(setting, set, leanest, findings);
     }
 
     private static Optional<double[]> differ(Optional<Double> logged, Optional<Double> asked, double most) {

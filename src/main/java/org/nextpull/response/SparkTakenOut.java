@@ -82,10 +82,10 @@ public record SparkTakenOut(double rpm, double deg) {
     }
 
     private static boolean isAskedAlike(MeasuredPull one, MeasuredPull other) {
-        Optional<Advance> asked = one.setting().askedAdvance();
+        Optional<Advance> asked = one.asked().advance();
         return asked.isPresent()
-                && other.setting()
-                        .askedAdvance()
+                && other.asked()
+                        .advance()
                         .filter(advance -> Math.abs(advance.deg() - asked.get().deg()) <= SAME_DEG)
                         .isPresent();
     }

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.Life;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.plan.Limit;
@@ -26,19 +27,13 @@ public final class TableResponses {
         List<MeasuredPull> pulls = new ArrayList<>();
         for (ResultRow row : table.rows()) {
             int place = pulls.size();
+            EngineSetting set = EngineSetting.ofNumbers(row.advance(), Optional.empty(), row.lambda());
             pulls.add(new MeasuredPull(
                     firstNumber + place,
                     new Origin(table.description().name(), row.line(), place + 1),
                     row.order().isPresent() ? row.order().getAsInt() - 1.0 : firstNumber - 1.0 + place,
-                    new Setting(
-                            row.advance(),
-                            Optional.empty(),
-                            row.advance(),
-                            row.lambda(),
-                            row.lambda(),
-                            row.fuel(),
-                            row.label(),
-                            Optional.empty()),
+                    set.fitted(row.label(), row.fuel()),
+                    set,
                     row.used() ? PullStatus.USED : PullStatus.STRUCK,
                     Optional.empty(),
                     figures(row),

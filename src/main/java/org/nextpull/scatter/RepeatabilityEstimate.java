@@ -36,7 +36,7 @@ public final class RepeatabilityEstimate {
         }
         List<Repeatability.Group> repeats = groups.stream()
                 .map(group -> new Repeatability.Group(
-                        group.stream().map(Reading::pull).toList()))
+                        group.stream().map(reading -> reading.pull().number()).toList()))
                 .toList();
         int total = groups.stream().mapToInt(List::size).sum();
         int freedom = total - groups.size();
@@ -61,8 +61,9 @@ public final class RepeatabilityEstimate {
         List<List<Reading>> groups = new ArrayList<>();
         for (Reading reading : readings) {
             groups.stream()
-                    .filter(group -> group.get(0).day() == reading.day()
-                            && same.matches(group.get(0).setting(), reading.setting()))
+                    .filter(group -> group.get(0).pull().origin().day()
+                                    == reading.pull().origin().day()
+                            && same.matches(group.get(0).pull(), reading.pull()))
                     .findFirst()
                     .orElseGet(() -> {
                         List<Reading> fresh = new ArrayList<>();
@@ -76,7 +77,7 @@ public final class RepeatabilityEstimate {
 
     private static boolean isRepeatedApart(List<Reading> group) {
         for (int later = 1; later < group.size(); later++) {
-            if (group.get(later).order() - group.get(later - 1).order() > 1.5) {
+            if (group.get(later).pull().order() - group.get(later - 1).pull().order() > 1.5) {
                 return true;
             }
         }
@@ -89,7 +90,9 @@ public final class RepeatabilityEstimate {
             columns.add(Series.of(
                     groups.stream().flatMap(List::stream).mapToDouble(reading -> wanted.contains(reading) ? 1 : 0)));
         }
-        columns.add(Series.of(groups.stream().flatMap(List::stream).mapToDouble(Reading::order)));
+        columns.add(Series.of(groups.stream()
+                .flatMap(List::stream)
+                .mapToDouble(reading -> reading.pull().order())));
         return Design.withoutIntercept(columns.toArray(Series[]::new));
     }
 

@@ -1,7 +1,8 @@
 package org.nextpull.scatter;
 
 import java.util.Optional;
-import org.nextpull.response.Setting;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -16,24 +17,28 @@ public record SameSetting(double advanceDeg, double lambda) {
     private static final double LAMBDA_CONTROL = 0.010;
 
     /**
-     * Whether two settings are one: the same label and fuel, and advance, offset and mixture each within the bounds or not known of both.
+     * Whether the settings of two pulls are one: the same label and fuel, and advance, offset and mixture each within the bounds or not known of both.
      * Where a mixture was not asked in one of them, the measured ones decide, and 0.010 of lambda is their least bound (common practice,
      * no source).
      */
-    public boolean matches(Setting one, Setting other) {
-        return one.isSameConfiguration(other)
-                && near(one.advance().map(Advance::deg), other.advance().map(Advance::deg), advanceDeg)
-                && near(one.offset().map(Advance::deg), other.offset().map(Advance::deg), advanceDeg)
+    public boolean matches(MeasuredPull one, MeasuredPull other) {
+        EngineSetting run = one.setting();
+        EngineSetting otherRun = other.setting();
+        return run.isSameConfiguration(otherRun)
+                && near(run.advance().map(Advance::deg), otherRun.advance().map(Advance::deg), advanceDeg)
+                && near(run.offset().map(Advance::deg), otherRun.offset().map(Advance::deg), advanceDeg)
                 && nearMixture(one, other);
     }
 
-    private boolean nearMixture(Setting one, Setting other) {
-        if (one.askedLambda().isPresent() && other.askedLambda().isPresent()) {
-            return near(
-                    one.askedLambda().map(Lambda::value), other.askedLambda().map(Lambda::value), lambda);
-        }
-        return near(
-                one.lambda().map(Lambda::value), other.lambda().map(Lambda::value), Math.max(lambda, LAMBDA_CONTROL));
+    private boolean nearMixture(MeasuredPull one, MeasuredPull other) {
+        Optional<Double> asked = one.asked().lambda().map(Lambda::value);
+        Optional<Double> otherAsked = other.asked().lambda().map(Lambda::value);
+        return asked.isPresent() && otherAsked.isPresent()
+                ? near(asked, otherAsked, lambda)
+                : near(
+                        one.setting().lambda().map(Lambda::value),
+                        other.setting().lambda().map(Lambda::value),
+                        Math.max(lambda, LAMBDA_CONTROL));
     }
 
     private static boolean near(Optional<Double> one, Optional<Double> other, double most) {

@@ -56,9 +56,8 @@ record LikePulls(List<MeasuredPull> pulls, List<Finding> findings) {
     private static List<MeasuredPull> alike(List<MeasuredPull> own) {
         for (int index = own.size() - 1; index >= 0; index--) {
             MeasuredPull last = own.get(index);
-            List<MeasuredPull> group = own.stream()
-                    .filter(pull -> ALIKE.matches(pull.setting(), last.setting()))
-                    .toList();
+            List<MeasuredPull> group =
+                    own.stream().filter(pull -> ALIKE.matches(pull, last)).toList();
             if (group.size() > 1) {
                 return group;
             }

@@ -34,14 +34,14 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
                 .map(MeasuredPull::number)
                 .collect(Collectors.toSet());
         List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response()).stream()
-                .filter(reading -> reading.setting().isSameConfiguration(pull.setting()))
-                .filter(reading -> reading.order() <= pull.order())
+                .filter(reading -> reading.pull().setting().isSameConfiguration(pull.setting()))
+                .filter(reading -> reading.pull().order() <= pull.order())
                 .toList();
         Optional<Reading> own = readings.stream()
-                .filter(reading -> reading.pull() == pull.number())
+                .filter(reading -> reading.pull().number() == pull.number())
                 .findFirst();
         List<Reading> others = readings.stream()
-                .filter(reading -> reading.pull() != pull.number())
+                .filter(reading -> reading.pull().number() != pull.number())
                 .toList();
         if (own.isEmpty()) {
             return new PullChange(OptionalDouble.empty(), Optional.empty(), Optional.empty());
@@ -53,11 +53,12 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
                         .max(Comparator.comparingDouble(Reading::value))
                         .map(other -> against(own.get(), other)),
                 others.stream()
-                        .min(Comparator.comparingDouble(Reading::order))
+                        .min(Comparator.comparingDouble(
+                                reading -> reading.pull().order()))
                         .map(other -> against(own.get(), other)));
     }
 
     private static Against against(Reading own, Reading other) {
-        return new Against(other.pull(), PERCENT * (own.value() / other.value() - 1));
+        return new Against(other.pull().number(), PERCENT * (own.value() / other.value() - 1));
     }
 }

@@ -3,10 +3,10 @@ package org.nextpull.simulator;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.FullLoadCurve;
-import org.nextpull.engine.bench.SparkMap;
 import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.plan.MixturePlan;
@@ -90,8 +90,8 @@ final class Debriefing {
     private SparkMap bestMap(Truth truth) {
         double most = mostDeg(rig.plan().timing().orElseThrow());
         return new SparkMap(truth.rows().stream()
-                .map(row ->
-                        new SparkMap.Node(row.rpm(), Math.min(most, row.peak().deg())))
+                .map(row -> new SparkMap.Cell(
+                        row.rpm(), Advance.ofDeg(Math.min(most, row.peak().deg()))))
                 .toList());
     }
 

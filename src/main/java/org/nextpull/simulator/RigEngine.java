@@ -5,12 +5,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.BenchSetting;
-import org.nextpull.engine.bench.SparkMap;
 import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.engine.bench.WeatherDay;
@@ -161,20 +161,15 @@ record RigEngine(
 
     /** The spark that a proposal means: the present map where it says nothing of it. */
     SparkMap spark(EngineSetting setting) {
-        return setting.map()
-                .map(map -> new SparkMap(map.cells().stream()
-                        .map(cell ->
-                                new SparkMap.Node(cell.rpm(), cell.advance().deg()))
-                        .toList()))
-                .or(() -> setting.advance().map(advance -> SparkMap.flat(advance.deg())))
-                .orElseGet(() ->
-                        presentMap().plus(setting.offset().map(Advance::deg).orElse(0.0)));
+        return setting.spark()
+                .orElseGet(() -> presentMap()
+                        .shiftedBy(setting.offset().map(Advance::deg).orElse(0.0)));
     }
 
     /** The advance of a proposal: of a map its mean over the rows of the truth. */
     double advanceDeg(EngineSetting setting) {
         SparkMap spark = spark(setting);
-        return spark.nodes().size() == 1
+        return spark.isFlat()
                 ? spark.degAt(0)
                 : truth.rows().stream()
                         .mapToDouble(row -> spark.degAt(row.rpm()))
@@ -184,10 +179,7 @@ record RigEngine(
 
     /** The map that is in the engine before the day: the plan's, else a flat one. */
     private SparkMap presentMap() {
-        List<SparkMap.Node> said = plan.timing().map(timing -> timing.map().present()).orElse(List.of()).stream()
-                .map(cell -> new SparkMap.Node(cell.rpm(), cell.advance().deg()))
-                .toList();
-        return said.isEmpty() ? SparkMap.flat(presentMapDeg()) : new SparkMap(said);
+        return plan.timing().flatMap(timing -> timing.map().present()).orElseGet(() -> SparkMap.flat(presentMapDeg()));
     }
 
     /** The advance of a flat map that is in the engine before the day. */

@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.Life;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -18,7 +19,6 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
-import org.nextpull.response.Setting;
 import org.nextpull.response.Unwatched;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -91,6 +91,7 @@ final class Pulls {
                 flat.origin(),
                 number - 1.0,
                 flat.setting(),
+                flat.asked(),
                 flat.standing(),
                 flat.correction(),
                 Optional.of(new Figures(
@@ -191,15 +192,12 @@ final class Pulls {
                 number,
                 new Origin("day.csv", number * 100L, number),
                 number - 1.0,
-                new Setting(
-                        offset ? Optional.empty() : Optional.of(Advance.ofDeg(advanceDeg)),
-                        offset ? Optional.of(Advance.ofDeg(advanceDeg)) : Optional.empty(),
-                        Optional.empty(),
-                        Optional.of(Lambda.of(lambda)),
-                        asked ? Optional.of(Lambda.of(lambda)) : Optional.empty(),
-                        Optional.of(fuel),
-                        label,
-                        Optional.empty()),
+                EngineSetting.ofNumbers(
+                                offset ? Optional.empty() : Optional.of(Advance.ofDeg(advanceDeg)),
+                                offset ? Optional.of(Advance.ofDeg(advanceDeg)) : Optional.empty(),
+                                Optional.of(Lambda.of(lambda)))
+                        .fitted(label, Optional.of(fuel)),
+                EngineSetting.none().withLambda(asked ? Optional.of(Lambda.of(lambda)) : Optional.empty()),
                 standing,
                 Optional.empty(),
                 standing == PullStatus.CUT_SHORT || standing == PullStatus.NO_PULL

@@ -13,7 +13,9 @@ import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.Iso1585;
 import org.nextpull.air.SaeJ1349Of2004;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -25,7 +27,6 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -54,15 +55,9 @@ class MeasuredComparisonTest {
                 Optional.empty(),
                 Optional.empty(),
                 rows);
-        Setting setting = new Setting(
-                Optional.of(Advance.ofDeg(ran.advanceDeg())),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Lambda.of(ran.lambda())),
-                Optional.empty(),
-                Optional.of("e10"),
-                label.isEmpty() ? Optional.empty() : Optional.of(label),
-                Optional.empty());
+        EngineSetting setting = EngineSetting.of(
+                        SparkMap.flat(Advance.ofDeg(ran.advanceDeg())), Optional.of(Lambda.of(ran.lambda())))
+                .fitted(label.isEmpty() ? Optional.empty() : Optional.of(label), Optional.of("e10"));
         Conditions conditions = new Conditions(
                 Optional.of(Temperature.ofCelsius(85)),
                 Optional.empty(),
@@ -75,6 +70,7 @@ class MeasuredComparisonTest {
                 new Origin("day.csv", 1, number),
                 number - 1,
                 setting,
+                EngineSetting.none(),
                 PullStatus.USED,
                 Optional.of(new Correction(standard, 1, air, List.of())),
                 Optional.of(figures),

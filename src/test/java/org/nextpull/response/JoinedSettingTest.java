@@ -8,6 +8,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -50,7 +51,7 @@ class JoinedSettingTest {
     void aLoggedAdvanceIsAveragedOverTheBandAndOutranksTheAskedOne() {
         Sweep sweep = Sweep.ofRisingTorque().with(Channel.of(Role.ADVANCE), rpm -> 10 + rpm / 500);
 
-        Setting setting = measured(sweep, asked(25, 0.88)).setting();
+        EngineSetting setting = measured(sweep, asked(25, 0.88)).setting();
 
         assertThat(setting.advance().orElseThrow().deg()).isCloseTo(19, within(1e-9));
         assertThat(setting.lambda()).contains(Lambda.of(0.88));
@@ -96,9 +97,10 @@ class JoinedSettingTest {
 
     @Test
     void labelAndFuelOfTheLogOutrankTheOperatorAndThePlan() {
-        Setting logged = measured(Sweep.ofRisingTorque().logged("log label", "e85"), asked(25, 0.87))
+        EngineSetting logged = measured(Sweep.ofRisingTorque().logged("log label", "e85"), asked(25, 0.87))
                 .setting();
-        Setting unlogged = measured(Sweep.ofRisingTorque(), asked(25, 0.87)).setting();
+        EngineSetting unlogged =
+                measured(Sweep.ofRisingTorque(), asked(25, 0.87)).setting();
 
         assertThat(logged.label()).contains("log label");
         assertThat(logged.fuel()).contains("e85");

@@ -8,25 +8,39 @@ import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.nextpull.ReferenceRow;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.response.Conditions;
+import org.nextpull.response.KnockHeard;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.Origin;
+import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Advance;
 
 class RepeatabilityEstimateTest {
     private static final SameSetting SAME = new SameSetting(0.3, 0.003);
 
     /** A reading whose logarithm, in percent, is the given figure, as the estimate works with it. */
-    private static Reading reading(int pull, double order, String label, double percent) {
-        Setting setting = new Setting(
-                Optional.of(Advance.ofDeg(20)),
+    private static Reading reading(int number, double order, String label, double percent) {
+        MeasuredPull pull = new MeasuredPull(
+                number,
+                new Origin("day.csv", 1, number),
+                order,
+                EngineSetting.of(SparkMap.flat(Advance.ofDeg(20)), Optional.empty())
+                        .fitted(Optional.of(label), Optional.empty()),
+                EngineSetting.none(),
+                PullStatus.USED,
                 Optional.empty(),
                 Optional.empty(),
+                KnockHeard.marked(KnockMark.NONE),
                 Optional.empty(),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(label),
-                Optional.empty());
-        return new Reading(pull, order, setting, 0, Math.exp(percent / 100));
+                Conditions.unknown(),
+                List.of(),
+                List.of(),
+                List.of());
+        return new Reading(pull, Math.exp(percent / 100));
     }
 
     @Test
@@ -114,7 +128,7 @@ class RepeatabilityEstimateTest {
                 reading(4, 3, "B", 3.0),
                 reading(5, 4, "A", 6.1));
         List<Reading> scaled = readings.stream()
-                .map(one -> new Reading(one.pull(), one.order(), one.setting(), one.day(), 1.3558 * one.value()))
+                .map(one -> new Reading(one.pull(), 1.3558 * one.value()))
                 .toList();
         Repeatability one = RepeatabilityEstimate.of(readings, SAME);
         Repeatability other = RepeatabilityEstimate.of(scaled, SAME);

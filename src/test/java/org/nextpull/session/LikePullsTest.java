@@ -6,9 +6,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -20,20 +21,14 @@ class LikePullsTest {
                         SessionInput.of(Days.timing(), List.of(), List.of(Days.table(List.of(new Days.Run(20, 180))))))
                 .pulls()
                 .get(0);
-        Setting setting = new Setting(
-                Optional.of(Advance.ofDeg(deg)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(Lambda.of(lambda)),
-                Optional.empty(),
-                Optional.empty(),
-                Optional.of(label),
-                Optional.empty());
+        EngineSetting setting = EngineSetting.of(SparkMap.flat(Advance.ofDeg(deg)), Optional.of(Lambda.of(lambda)))
+                .fitted(Optional.of(label), Optional.empty());
         day.add(new MeasuredPull(
                 day.size() + 1,
                 base.origin(),
                 day.size(),
                 setting,
+                EngineSetting.none(),
                 base.standing(),
                 base.correction(),
                 base.figures(),

@@ -239,23 +239,22 @@ record RawDay(
         }
 
         /** The best spark that the plan could set: one number, or one at each speed. */
-        private org.nextpull.engine.bench.SparkMap permitted() {
+        private SparkMap permitted() {
             if (rig.plan().timing().isEmpty()) {
-                return org.nextpull.engine.bench.SparkMap.flat(rig.presentMapDeg());
+                return SparkMap.flat(rig.presentMapDeg());
             }
             double most = rig.plan().timing().orElseThrow().most().deg();
             if (!rig.setsMap()) {
                 double onset = truth.onset().orElse(most);
-                return org.nextpull.engine.bench.SparkMap.flat(
-                        Math.min(most, Math.min(truth.peak().deg(), onset)));
+                return SparkMap.flat(Math.min(most, Math.min(truth.peak().deg(), onset)));
             }
-            List<org.nextpull.engine.bench.SparkMap.Node> nodes = new ArrayList<>();
+            List<SparkMap.Cell> nodes = new ArrayList<>();
             for (Truth.Row row : truth.rows()) {
                 double onset = onset(row.rpm()).orElse(most);
                 double deg = Math.min(most, Math.min(row.peak().deg(), onset));
-                nodes.add(new org.nextpull.engine.bench.SparkMap.Node(row.rpm(), deg));
+                nodes.add(new SparkMap.Cell(row.rpm(), Advance.ofDeg(deg)));
             }
-            return new org.nextpull.engine.bench.SparkMap(nodes);
+            return new SparkMap(nodes);
         }
 
         private OptionalDouble onset(double rpm) {
@@ -317,7 +316,7 @@ record RawDay(
             return 100 * (1 - mean(rig.spark(setting), rig.lambda(setting)) / torque);
         }
 
-        private double mean(org.nextpull.engine.bench.SparkMap spark, Lambda mixture) {
+        private double mean(SparkMap spark, Lambda mixture) {
             return FullLoadCurve.of(rig.engine(), spark, point(mixture), rig.band())
                     .value()
                     .orElseThrow()

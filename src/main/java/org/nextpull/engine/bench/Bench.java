@@ -3,6 +3,7 @@ package org.nextpull.engine.bench;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
@@ -104,7 +105,7 @@ public final class Bench {
     private static List<SparkMap> sparks(BenchSetting setting, BrakeProgram program) {
         if (program instanceof BrakeProgram.SparkSteps steps) {
             return steps.advances().stream()
-                    .map(advance -> SparkMap.flat(advance.deg()))
+                    .map(advance -> SparkMap.flat(advance))
                     .toList();
         }
         return List.of(setting.spark());

@@ -1,6 +1,7 @@
 package org.nextpull.engine.bench;
 
 import java.util.Optional;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.unit.Lambda;

@@ -3,6 +3,7 @@ package org.nextpull.engine.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.EnginePoint;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;

@@ -1,6 +1,7 @@
 package org.nextpull.engine.bench;
 
 import java.util.List;
+import org.nextpull.channel.SparkMap;
 
 /**
  * A pull that can be driven.

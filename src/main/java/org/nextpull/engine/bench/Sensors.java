@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.Surroundings;
 
 /**

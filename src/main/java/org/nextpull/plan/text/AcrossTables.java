@@ -3,11 +3,11 @@ package org.nextpull.plan.text;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.AirFacts;
-import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.plan.TimingPlan;
@@ -103,8 +103,10 @@ final class AcrossTables {
     }
 
     private void mapCoversBand(SweepPlan plan) {
-        List<MapFacts.Cell> cells =
-                plan.timing().map(timing -> timing.map().present()).orElse(List.of());
+        List<SparkMap.Cell> cells = plan.timing()
+                .flatMap(timing -> timing.map().present())
+                .map(SparkMap::cells)
+                .orElse(List.of());
         if (cells.isEmpty() || plan.band().isEmpty()) {
             return;
         }
@@ -130,6 +132,7 @@ final class AcrossTables {
         double least = timing.least().deg();
         double most = timing.most().deg();
         timing.map().present().stream()
+                .flatMap(map -> map.cells().stream())
                 .filter(cell ->
                         cell.advance().deg() + start < least || cell.advance().deg() + start > most)
                 .findFirst()

@@ -11,7 +11,7 @@ import java.util.function.BiFunction;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Role;
-import org.nextpull.plan.MapFacts;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -121,16 +121,16 @@ record KeyFormat<T>(
     }
 
     /** Advance at rising speeds. */
-    static KeyFormat<List<MapFacts.Cell>> cells() {
+    static KeyFormat<SparkMap> cells() {
         return of(
                 KeyKind.IN_TEXT,
                 "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
                 (table, key) -> new ListReader(table, key)
                         .cells(Range.ADVANCE_DEG)
-                        .map(cells -> cells.stream()
-                                .map(cell -> new MapFacts.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
-                                .toList()),
-                cells -> cells.stream()
+                        .map(cells -> new SparkMap(cells.stream()
+                                .map(cell -> new SparkMap.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
+                                .toList())),
+                map -> map.cells().stream()
                         .map(cell -> "[" + PlanValueText.number(cell.rpm()) + ", "
                                 + PlanValueText.number(cell.advance().deg()) + "]")
                         .collect(Collectors.joining(", ", "[", "]")));

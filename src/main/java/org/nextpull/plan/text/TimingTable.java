@@ -3,6 +3,7 @@ package org.nextpull.plan.text;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.Step;
@@ -47,7 +48,7 @@ final class TimingTable {
 
     private static final PlanKey<List<Double>> MAP_RPM = PlanKey.of("map_rpm", KeyFormat.speeds())
             .said("Map speeds", "Speeds of the cells of the ignition's map; the rows of the band where left out.");
-    private static final PlanKey<List<MapFacts.Cell>> PRESENT_MAP = PlanKey.of("present_map", KeyFormat.cells())
+    private static final PlanKey<SparkMap> PRESENT_MAP = PlanKey.of("present_map", KeyFormat.cells())
             .said(
                     "Present map",
                     "What the ignition's map holds before the sweep; it covers the band. What the first pull logged where left out.");
@@ -61,7 +62,7 @@ final class TimingTable {
             .key(STEP.largest(), timing -> timing.step().largest())
             .key(STEP.resolution(), timing -> timing.step().resolution())
             .maybe(MAP_RPM, timing -> some(timing.map().breakpointsRpm()))
-            .maybe(PRESENT_MAP, timing -> some(timing.map().present()));
+            .maybe(PRESENT_MAP, timing -> timing.map().present());
 
     private TimingTable() {}
 
@@ -89,8 +90,7 @@ final class TimingTable {
                     .forEach(key -> table.problems()
                             .conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(key), table.spot(SETS)));
         }
-        return new MapFacts(
-                table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP).orElse(List.of()));
+        return new MapFacts(table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP));
     }
 
     static Spot presentMap(TableReader table) {

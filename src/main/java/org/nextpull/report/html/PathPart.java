@@ -3,7 +3,6 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.Advice;
-import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
@@ -40,10 +39,7 @@ final class PathPart {
     }
 
     private String ran(MeasuredPull pull) {
-        String setting = AdviceText.setting(EngineSetting.ofNumbers(
-                pull.setting().advance(),
-                pull.setting().offset(),
-                pull.setting().lambda()));
+        String setting = AdviceText.setting(pull.setting());
         String torque = pull.figures()
                 .flatMap(Figures::meanTorque)
                 .map(value -> ", " + shown.value(Quantity.TORQUE, value.newtonMetres()))

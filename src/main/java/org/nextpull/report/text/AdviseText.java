@@ -7,7 +7,6 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
-import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
@@ -168,10 +167,7 @@ public final class AdviseText {
     }
 
     private String ran(MeasuredPull pull) {
-        String setting = AdviceText.setting(EngineSetting.ofNumbers(
-                pull.setting().advance(),
-                pull.setting().offset(),
-                pull.setting().lambda()));
+        String setting = AdviceText.setting(pull.setting());
         String torque = PullColumn.MEAN_TORQUE
                 .said(pull, shown)
                 .map(value -> ", " + value)

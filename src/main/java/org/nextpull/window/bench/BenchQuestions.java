@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.Limit;
@@ -16,7 +17,6 @@ import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Setting;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.Advance;
@@ -102,7 +102,7 @@ final class BenchQuestions {
 
     /** What a pull was really run with. */
     Question correct(MeasuredPull pull) {
-        Setting setting = pull.setting();
+        EngineSetting setting = pull.setting();
         Optional<String> offset = setting.offset().map(value -> Shown.fixed(value.deg(), 1));
         return new Question(
                 "Pull " + pull.number() + " was run with:",

@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
@@ -20,7 +21,6 @@ import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
-import org.nextpull.response.Setting;
 import org.nextpull.session.SessionResult;
 import org.nextpull.window.look.Tone;
 
@@ -63,8 +63,9 @@ final class PullCards {
 
     private PullCard card(MeasuredCurve one, List<Reading> readings) {
         MeasuredPull pull = one.pull();
-        Optional<Reading> reading =
-                readings.stream().filter(each -> each.pull() == pull.number()).findFirst();
+        Optional<Reading> reading = readings.stream()
+                .filter(each -> each.pull().number() == pull.number())
+                .findFirst();
         return new PullCard(
                 pull.number(),
                 setting(pull),
@@ -134,7 +135,7 @@ final class PullCards {
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .map(finding -> new Remark(Tones.of(finding.severity()), sentences.sentence(finding)))
                 .forEach(remarks::add);
-        Setting setting = one.pull().setting();
+        EngineSetting setting = one.pull().setting();
         setting.label().ifPresent(label -> remarks.add(new Remark(Tone.PLAIN, "Configuration: " + label + ".")));
         setting.note().ifPresent(note -> remarks.add(new Remark(Tone.PLAIN, "Note: " + note)));
         Optional.ofNullable(result.amendments().struck().get(one.pull().number()))

@@ -11,6 +11,7 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.gas.TestFuels;

@@ -3,8 +3,8 @@ package org.nextpull.engine.bench;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
@@ -59,14 +59,5 @@ class TruthTest {
         assertThat(KnockSensor.normalBelow(-1.959964)).isCloseTo(0.025, within(1e-6));
         assertThat(KnockSensor.probability(1)).isCloseTo(0.5, within(1e-7));
         assertThat(KnockSensor.probability(0)).isZero();
-    }
-
-    @Test
-    void aSparkMapIsStraightBetweenItsNodesAndFlatBeyond() {
-        SparkMap map = new SparkMap(List.of(new SparkMap.Node(2000, 18), new SparkMap.Node(4000, 26)));
-        assertThat(map.degAt(1000)).isEqualTo(18);
-        assertThat(map.degAt(3000)).isEqualTo(22);
-        assertThat(map.degAt(9000)).isEqualTo(26);
-        assertThat(map.plus(2).degAt(3000)).isEqualTo(24);
     }
 }

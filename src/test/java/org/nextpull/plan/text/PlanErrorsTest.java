@@ -8,12 +8,11 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
-import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.TimingPlan;
-import org.nextpull.unit.Advance;
 
 /** Every class of error with its place; a plan with an error gives no plan. */
 class PlanErrorsTest {
@@ -332,7 +331,7 @@ class PlanErrorsTest {
         var plan = outcome.value().orElseThrow();
         assertThat(plan.timing().orElseThrow().sets()).isEqualTo(TimingPlan.Sets.MAP);
         assertThat(plan.timing().orElseThrow().map().present())
-                .containsExactly(new MapFacts.Cell(3000, Advance.ofDeg(18)));
+                .contains(SparkMap.of(new double[] {3000}, new double[] {18}));
         assertThat(plan.pull().held().speedsRpm()).containsExactly(3000.0);
         assertThat(plan.pull().held().mostS()).hasValue(40);
     }
