@@ -4,7 +4,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.compare.ComparisonRequest;
+import org.nextpull.finding.Outcome;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.CandidateDay;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.SessionResult;
 
@@ -28,9 +30,13 @@ public final class ComparedLabels {
                 .toList();
     }
 
-    /** The comparison, where there are several labels or a reference is named. */
+    /** The comparison, where there are several labels or a reference is named; of a day of candidates what its decision runs tell. */
     public static Optional<ComparedDay> ofSeveral(
             SessionResult result, Map<String, String> named, Optional<String> against) {
+        if (result.candidates().isPresent() && against.isEmpty()) {
+            CandidateDay day = result.candidates().get();
+            return day.comparison().map(told -> new ComparedDay(result.orderFrom(), day.runs(), Outcome.of(told)));
+        }
         return against.isPresent() || labels(result, named).size() > 1
                 ? Optional.of(of(result, named, against))
                 : Optional.empty();

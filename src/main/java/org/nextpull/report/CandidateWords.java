@@ -1,20 +1,72 @@
 package org.nextpull.report;
 
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.advice.Chosen;
+import org.nextpull.compare.Comparison;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.CandidateDay;
-import org.nextpull.unit.Span;
+import org.nextpull.unit.Quantity;
 
 /** What a day says of its candidates, in sentences. */
 public final class CandidateWords {
+    private static final String NOTHING = "-";
+
     private final CandidateDay day;
     private final Goal.Response response;
+    private final Shown shown;
 
     /** Words on the response that the operator goes by. */
-    public CandidateWords(CandidateDay day, Goal.Response response) {
+    public CandidateWords(CandidateDay day, Goal.Response response, Shown shown) {
         this.day = day;
         this.response = response;
+        this.shown = shown;
+    }
+
+    /** What heads the columns of {@link #row}. */
+    public static List<String> heads() {
+        return List.of("candidate", "fuel", "setting", "decided by", "gain %", "from", "to", "exhaust", "knock heard");
+    }
+
+    /** A candidate beside the others: its setting, its gain with 95 % limits, the hottest exhaust and where it knocked. */
+    public List<String> row(CandidateDay.State state) {
+        Optional<Comparison.Difference> gain = day.gain(state, response).map(Comparison::difference);
+        return List.of(
+                state.plan().label(),
+                state.plan().fuel().orElse(NOTHING),
+                state.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("not yet swept"),
+                state.chosen().map(found -> found.by().id()).orElse(NOTHING),
+                gain.map(one -> CompareWords.signed(one.percent())).orElse(NOTHING),
+                gain.map(one -> CompareWords.signed(one.interval().low())).orElse(NOTHING),
+                gain.map(one -> CompareWords.signed(one.interval().high())).orElse(NOTHING),
+                state.hottestExhaust()
+                        .map(exhaust -> shown.value(Quantity.TEMPERATURE, exhaust.kelvins()))
+                        .orElse(NOTHING),
+                state.knockRpm()
+                        .map(rpm -> Shown.fixed(rpm.low(), 0) + "-" + Shown.fixed(rpm.high(), 0) + " rpm")
+                        .orElse(NOTHING));
+    }
+
+    /** Which, by how much and at what setting; empty while the day has not decided. */
+    public Optional<String> answer() {
+        return day.comparison()
+                .filter(told -> day.isDecided())
+                .map(told -> day.best(response)
+                        .map(this::best)
+                        .orElse("None is proven better than \""
+                                + day.reference().label() + "\"."));
+    }
+
+    private String best(CandidateDay.State state) {
+        Comparison.Difference gain = day.gain(state, response).orElseThrow().difference();
+        return "\"" + state.plan().label() + "\""
+                + state.plan().fuel().map(fuel -> " (" + fuel + ")").orElse("")
+                + ": " + CompareWords.signed(gain.percent()) + " % (95 % CI " + CompareWords.interval(gain.interval())
+                + ") over \"" + day.reference().label() + "\""
+                + state.chosen()
+                        .map(own -> ", at " + AdviceText.setting(own.setting()))
+                        .orElse("") + ".";
     }
 
     /** Where the gain of each comes from, a sentence each; none before the decision runs tell one. */
@@ -41,8 +93,7 @@ public final class CandidateWords {
     }
 
     private static String share(CandidateDay.Share share) {
-        return CompareWords.signed(share.percent()) + " % (95 % interval " + CompareWords.interval(share.interval())
-                + ")";
+        return CompareWords.signed(share.percent()) + " % (95 % CI " + CompareWords.interval(share.interval()) + ")";
     }
 
     /** What the same power takes of each, a sentence each; none for fuels that are not known. */
@@ -62,10 +113,5 @@ public final class CandidateWords {
 
     private static String times(OptionalDouble value, String before, String after) {
         return value.isPresent() ? before + Shown.fixed(value.getAsDouble(), 2) + after : "";
-    }
-
-    /** The speeds at which one knocked. */
-    public static String knock(Span rpm) {
-        return Shown.fixed(rpm.low(), 0) + "-" + Shown.fixed(rpm.high(), 0) + " rpm";
     }
 }

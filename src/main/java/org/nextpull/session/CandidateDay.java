@@ -6,6 +6,7 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonVerdict;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.fuel.FlowComparison;
@@ -13,6 +14,7 @@ import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
 
@@ -21,19 +23,20 @@ import org.nextpull.unit.Temperature;
  *
  * @param candidates in the order of the plan, the reference first
  * @param order labels of the decision runs, one by one, without pulls that flush; empty before all candidates have had their sweep
- * @param done decision runs that were made
+ * @param runs decision runs that were made
  * @param comparison of the decision runs; empty before there are two of each
  * @param isDecided whether no further decision run is asked for
  */
 public record CandidateDay(
         List<State> candidates,
         List<String> order,
-        int done,
+        List<MeasuredPull> runs,
         Optional<MeasuredComparison> comparison,
         boolean isDecided) {
     public CandidateDay {
         candidates = List.copyOf(candidates);
         order = List.copyOf(order);
+        runs = List.copyOf(runs);
     }
 
     /**
@@ -114,6 +117,17 @@ public record CandidateDay(
 
     private static OptionalDouble times(OptionalDouble value, double factor) {
         return value.isPresent() ? OptionalDouble.of(value.getAsDouble() * factor) : value;
+    }
+
+    /** The best that is proven, where the day has ended and one is. */
+    public Optional<State> best(Goal.Response response) {
+        return comparison.filter(told -> isDecided).stream()
+                .flatMap(told -> told.by(response).comparisons().stream())
+                .filter(one -> one.verdict() == ComparisonVerdict.MORE)
+                .findFirst()
+                .flatMap(one -> candidates.stream()
+                        .filter(state -> state.plan().label().equals(one.label()))
+                        .findFirst());
     }
 
     public CandidatePlan reference() {

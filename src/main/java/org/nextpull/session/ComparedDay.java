@@ -34,8 +34,10 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
      * @param request what is asked
      */
     public static ComparedDay of(SessionResult result, Map<String, String> labels, ComparisonRequest request) {
-        List<MeasuredPull> pulls =
-                result.pulls().stream().map(pull -> labelled(pull, labels)).toList();
+        // the sweeps of a day of candidates ran each at settings that were still sought
+        List<MeasuredPull> pulls = result.candidates().map(CandidateDay::runs).orElseGet(result::pulls).stream()
+                .map(pull -> labelled(pull, labels))
+                .toList();
         Goal.Response response = result.plan().goal().response();
         LikePulls like = LikePulls.of(pulls);
         Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);

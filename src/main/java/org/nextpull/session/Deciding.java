@@ -309,6 +309,10 @@ final class Deciding {
     private CandidateDay day(
             List<MeasuredPull> runs, List<String> order, Optional<MeasuredComparison> told, boolean decided) {
         return new CandidateDay(
-                states.with(runs, told.map(this::by)), order, Math.min(runs.size(), order.size()), told, decided);
+                states.with(runs, told.map(this::by)),
+                order,
+                runs.subList(0, Math.min(runs.size(), order.size())),
+                told,
+                decided);
     }
 }

@@ -8,7 +8,9 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -18,10 +20,17 @@ class SampleFuelsTest {
     private static final String LOG = "sample-logs/hillclimb-fuels.csv";
     private static final Path TRUTH = Path.of("sample-logs/.truth/hillclimb-fuels.toml");
 
+    private static JsonNode whole;
+
+    @BeforeAll
+    static void read() {
+        whole = advise(LOG);
+    }
+
     /** The 95 % intervals of the decision runs hold the true gains, and the verdicts name them. */
     @Test
     void theGainsHoldTheTruth() throws IOException {
-        JsonNode day = advise(LOG).at("/candidates");
+        JsonNode day = whole.at("/candidates");
         List<Double> truth = Files.readAllLines(TRUTH).stream()
                 .filter(line -> line.startsWith("gain_percent"))
                 .map(line -> Double.valueOf(line.substring(line.indexOf('=') + 1)))
@@ -47,7 +56,7 @@ class SampleFuelsTest {
      */
     @Test
     void theSamePowerTakesMoreLitresOfAlcohol() {
-        JsonNode used = advise(LOG).at("/candidates/each/1/at_equal_power");
+        JsonNode used = whole.at("/candidates/each/1/at_equal_power");
         assertThat(used.at("/volume_ratio").asDouble()).isBetween(1 / 0.83, 1 / 0.73);
         assertThat(used.at("/energy_ratio").asDouble()).isBetween(0.95, 1.0);
         assertThat(used.at("/cost_ratio").asDouble())
@@ -59,7 +68,7 @@ class SampleFuelsTest {
     /** The gain is the fuel's at the setting of the reference and that of its own setting, and stands at each speed of the band. */
     @Test
     void theGainIsSplitAndStandsBySpeed() {
-        JsonNode each = advise(LOG).at("/candidates/each");
+        JsonNode each = whole.at("/candidates/each");
         assertThat(each.at("/0/by_itself_percent").isNull()).isTrue();
         assertThat(each.at("/0/knock_low_rpm").asInt()).isPositive();
         for (int i = 1; i < 3; i++) {
@@ -78,6 +87,30 @@ class SampleFuelsTest {
         Run text = Run.of("advise", "--no-notebook", "--plan", PLAN, LOG);
         assertThat(text.out())
                 .contains("alcohol at the setting of pump: +", "which is the fuel; its own spark", "race by speed");
+    }
+
+    /** Page 1 says which, by how much, at what setting; what was sought in the sweeps is no part of it, nor of a comparison. */
+    @Test
+    void theSheetAndTheComparisonGoByTheDecisionRuns() {
+        JsonNode day = whole.at("/candidates");
+        String gain = String.format(
+                Locale.ROOT, "%+.2f", day.at("/each/1/gain_percent").asDouble());
+        String sheet = Run.of("report", "--no-notebook", "--plan", PLAN, "--out", "-", LOG)
+                .out();
+        assertThat(sheet)
+                .contains(
+                        "class=\"answer\">&quot;alcohol&quot; (e85): " + gain + " % (95 % CI +",
+                        "over &quot;pump&quot;, at "
+                                + Math.round(day.at("/each/1/advance_deg").asDouble()),
+                        "Each at its own best",
+                        "<td class=\"n\">" + gain);
+        Run compared = Run.of("compare", "--plan", PLAN, "--against", "pump", LOG);
+        assertThat(compared.out().lines().filter(line -> line.matches("(pump|alcohol|race) +\\d+ .*")))
+                .extracting(line -> Integer.parseInt(line.split(" +")[1]))
+                .hasSize(3)
+                .satisfies(counts -> assertThat(
+                                counts.stream().mapToInt(Integer::intValue).sum())
+                        .isEqualTo(day.at("/decision_runs").asInt()));
     }
 
     /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */

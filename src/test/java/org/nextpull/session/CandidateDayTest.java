@@ -141,7 +141,7 @@ class CandidateDayTest {
                         gain.difference().interval().low(),
                         gain.difference().interval().high());
         assertThat(answer.isDecided()).isTrue();
-        assertThat(answer.done()).isBetween(4, answer.order().size());
+        assertThat(answer.runs()).hasSizeBetween(4, answer.order().size());
         // the least good advance is some 2 deg below each peak
         assertThat(day.verdict()
                         .orElseThrow()

@@ -21,7 +21,9 @@ import org.nextpull.plan.Goal;
 import org.nextpull.report.CompareWords;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
+import org.nextpull.session.CandidateDay;
 import org.nextpull.session.ComparedDay;
+import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
 /** Labels against a reference: the verdicts, what they rest on, and the difference over speed; or why they cannot be compared. */
@@ -30,12 +32,16 @@ final class ComparePart {
 
     private final Optional<ComparedDay> compared;
     private final Goal.Response response;
+    private final boolean isDecided;
     private final Shown shown;
-    private final ChartSize size = ChartSize.paper();
 
-    ComparePart(Optional<ComparedDay> compared, Goal.Response response, Shown shown) {
+    /**
+     * @param result the day that was compared; where it has decided between candidates, the verdicts stand
+     */
+    ComparePart(Optional<ComparedDay> compared, SessionResult result, Shown shown) {
         this.compared = compared;
-        this.response = response;
+        this.response = result.plan().goal().response();
+        isDecided = result.candidates().filter(CandidateDay::isDecided).isPresent();
         this.shown = shown;
     }
 
@@ -48,9 +54,13 @@ final class ComparePart {
         return compared.flatMap(day -> day.outcome().value())
                 .map(both -> new CompareWords(shown, response, both))
                 .map(words -> words.deciding().comparisons().stream()
-                        .map(words::verdict)
+                        .map(one -> verdict(words, one))
                         .toList())
                 .orElse(List.of());
+    }
+
+    private String verdict(CompareWords words, Comparison one) {
+        return isDecided ? words.standing(one) : words.verdict(one);
     }
 
     /** The difference of each label, for the first page. */
@@ -78,7 +88,7 @@ final class ComparePart {
     /** The chart of the labels over speed. */
     Optional<Section.Figure> overlay() {
         return compared.flatMap(day -> day.outcome().value())
-                .map(this::figures)
+                .map(both -> figures(both, FrontPart.SIZE))
                 .flatMap(figures -> figures.stream().findFirst());
     }
 
@@ -99,13 +109,13 @@ final class ComparePart {
         CompareWords words = new CompareWords(shown, response, both);
         ComparisonResult result = words.deciding();
         List<String> paragraphs = new ArrayList<>();
-        result.comparisons().forEach(one -> paragraphs.add(words.verdict(one)));
+        result.comparisons().forEach(one -> paragraphs.add(verdict(words, one)));
         words.groups(result).ifPresent(paragraphs::add);
         paragraphs.addAll(words.further(result));
         paragraphs.add(CompareWords.drift(result) + " " + CompareWords.order(day.orderFrom()));
         return Section.of(TITLE)
                 .withParagraphs(paragraphs)
-                .withFigures(figures(both))
+                .withFigures(figures(both, ChartSize.paper()))
                 .withGrids(List.of(scatters(result)));
     }
 
@@ -120,13 +130,14 @@ final class ComparePart {
         return grid;
     }
 
-    private List<Section.Figure> figures(MeasuredComparison both) {
+    private List<Section.Figure> figures(MeasuredComparison both, ChartSize size) {
         Charts charts = new Charts(size, ChartLook.light());
         List<Section.Figure> figures = new ArrayList<>();
         Optional<OverlayPlot> overlay = ComparePlots.overlay(both, shown.units());
         Optional<ComparisonResult> torque = both.torque();
         if (overlay.isPresent() && torque.isPresent()) {
-            figures.add(figure(charts.draw(overlay.get()), "the mean torque of each label", levels(torque.get())));
+            figures.add(
+                    figure(size, charts.draw(overlay.get()), "the mean torque of each label", levels(torque.get())));
         }
         List<DifferencePlot> plots = ComparePlots.differences(both);
         List<Comparison> comparisons = torque.stream()
@@ -135,6 +146,7 @@ final class ComparePart {
                 .toList();
         for (int index = 0; index < plots.size(); index++) {
             figures.add(figure(
+                    size,
                     charts.draw(plots.get(index)),
                     "the difference of torque, " + plots.get(index).title(),
                     differences(plots.get(index).title(), comparisons.get(index))));
@@ -142,7 +154,7 @@ final class ComparePart {
         return figures;
     }
 
-    private Section.Figure figure(byte[] png, String what, Grid numbers) {
+    private static Section.Figure figure(ChartSize size, byte[] png, String what, Grid numbers) {
         String alt = "Chart of " + what + ", over speed with its 95 % band. Its numbers are in the table below.";
         String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
         return new Section.Figure(what, source, alt, size.width(), size.height(), numbers);

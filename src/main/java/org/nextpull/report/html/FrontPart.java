@@ -35,6 +35,9 @@ import org.nextpull.unit.Quantity;
  * chart and the map. What another shop needs to check it follows from the second page on.
  */
 final class FrontPart {
+    /** Of the one chart, which leaves room for the tables. */
+    static final ChartSize SIZE = new ChartSize(760, 360, 2);
+
     private static final double INTERVAL = 0.9;
     private static final String NOTHING = "-";
 
@@ -42,12 +45,14 @@ final class FrontPart {
     private final ComparePart comparison;
     private final Shown shown;
     private final AdviceText words;
+    private final Optional<CandidatePart> candidates;
 
     FrontPart(SessionResult result, ComparePart comparison, Shown shown) {
         this.result = result;
         this.comparison = comparison;
         this.shown = shown;
         this.words = new AdviceText(shown);
+        candidates = CandidatePart.of(result, shown);
     }
 
     /**
@@ -75,18 +80,23 @@ final class FrontPart {
 
     Front front() {
         Optional<Ends> ends = ends();
-        List<Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
-        ends.map(this::beforeAndAfter).ifPresent(grids::add);
-        result.verdict()
-                .flatMap(Verdict::chosen)
-                .flatMap(chosen -> chosen.setting().map())
-                .map(FrontPart::map)
-                .ifPresent(grids::add);
+        List<Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
         List<Section.Figure> figures = comparison
                 .overlay()
                 .map(List::of)
                 .orElseGet(() -> chart(ends).stream().toList());
         return new Front(who(), answer(), remarks(), grids, figures);
+    }
+
+    private List<Grid> grids(Optional<Ends> ends) {
+        List<Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
+        ends.map(this::beforeAndAfter).ifPresent(grids::add);
+        result.verdict()
+                .flatMap(Verdict::chosen)
+                .flatMap(chosen -> chosen.setting().map())
+                .map(map -> map("The map that stays", map))
+                .ifPresent(grids::add);
+        return grids;
     }
 
     private List<Section.Fact> who() {
@@ -142,6 +152,9 @@ final class FrontPart {
     }
 
     private List<String> answer() {
+        if (candidates.isPresent()) {
+            return List.of(candidates.get().answer().orElse("Not yet decided between the candidates."));
+        }
         List<String> answer = new ArrayList<>(comparison.verdicts());
         result.verdict().flatMap(AdviceText::stays).ifPresent(answer::add);
         if (answer.isEmpty()) {
@@ -154,7 +167,8 @@ final class FrontPart {
     }
 
     private List<String> remarks() {
-        List<String> remarks = new ArrayList<>();
+        List<String> remarks = new ArrayList<>(
+                candidates.flatMap(CandidatePart::groups).stream().toList());
         WatchText.of(result).ifPresent(remarks::add);
         result.verdict()
                 .filter(verdict -> verdict.advice().action() == Action.STOP)
@@ -301,28 +315,28 @@ final class FrontPart {
     }
 
     private Optional<Section.Figure> chart(Optional<Ends> ends) {
-        ChartSize size = new ChartSize(760, 360, 2);
         return ends.flatMap(both -> SpeedPlots.beforeAndAfter(
                         result, both.first().number(), both.proof().number(), shown.units()))
                 .or(() -> SpeedPlots.of(result, shown.units()))
                 .map(plot -> new Section.Figure(
                         "Corrected torque and power",
                         "data:image/png;base64,"
-                                + Base64.getEncoder().encodeToString(new Charts(size, ChartLook.light()).draw(plot)),
+                                + Base64.getEncoder().encodeToString(new Charts(SIZE, ChartLook.light()).draw(plot)),
                         "Chart of corrected torque and power over speed. Its numbers are in the annex.",
-                        size.width(),
-                        size.height(),
+                        SIZE.width(),
+                        SIZE.height(),
                         Grid.of("")));
     }
 
-    private static Grid map(SparkMap map) {
+    /** A map in one line, which a tuner types off. */
+    static Grid map(String title, SparkMap map) {
         List<String> speeds = new ArrayList<>(List.of("rpm"));
         List<String> degrees = new ArrayList<>(List.of("deg"));
         for (SparkMap.Cell cell : map.cells()) {
             speeds.add(Shown.fixed(cell.rpm(), 0));
             degrees.add(Shown.fixed(cell.advance().deg(), 1));
         }
-        return Grid.of("The map that stays: advance in deg before top dead centre", speeds.toArray(new String[0]))
+        return Grid.of(title + ": advance in deg before top dead centre", speeds.toArray(new String[0]))
                 .row(degrees.toArray(new String[0]));
     }
 }

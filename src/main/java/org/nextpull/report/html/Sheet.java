@@ -35,7 +35,7 @@ public final class Sheet {
     public static String of(Replay replay, Optional<ComparedDay> compared, Shown shown, Heading heading) {
         SessionResult result = replay.whole();
         String title = heading.title().or(() -> result.plan().engine().name()).orElse("Engine without a name");
-        ComparePart comparison = new ComparePart(compared, result.plan().goal().response(), shown);
+        ComparePart comparison = new ComparePart(compared, result, shown);
         Stream<Section> sections = Stream.of(
                 new AnswerPart(result, shown).section(),
                 new JobPart(result.plan(), shown).section(),

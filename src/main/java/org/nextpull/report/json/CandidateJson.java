@@ -31,7 +31,7 @@ final class CandidateJson {
         node.put("interval_percent", (int) ComparisonResult.INTERVAL_PERCENT);
         ArrayNode order = node.putArray("decision_order");
         day.order().forEach(order::add);
-        node.put("decision_runs", day.done());
+        node.put("decision_runs", day.runs().size());
         node.put("decided", day.isDecided());
         ArrayNode each = node.putArray("each");
         for (CandidateDay.State state : day.candidates()) {
