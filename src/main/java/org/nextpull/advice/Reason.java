@@ -16,7 +16,12 @@ public sealed interface Reason {
      * @param ignition what the spark of the day is counted in
      * @param shiftDeg degrees that a map lies from the present one; 0 for one number
      */
-    record First(Ignition ignition, double shiftDeg) implements Reason {}
+    record First(Ignition ignition, double shiftDeg) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.first(this);
+        }
+    }
 
     /**
      * The search goes on.
@@ -30,7 +35,12 @@ public sealed interface Reason {
      */
     record Searching(
             Ignition ignition, PullPurpose purpose, int pulls, TorqueLeft left, double scatterPercent, boolean listen)
-            implements Reason {}
+            implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.searching(this);
+        }
+    }
 
     /**
      * A temperature is out of its window.
@@ -39,7 +49,12 @@ public sealed interface Reason {
      * @param now its value
      * @param want the nearest value inside the window
      */
-    record OutOfWindow(Condition condition, Temperature now, Temperature want) implements Reason {}
+    record OutOfWindow(Condition condition, Temperature now, Temperature want) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.outOfWindow(this);
+        }
+    }
 
     /**
      * Knock was heard.
@@ -48,7 +63,12 @@ public sealed interface Reason {
      * @param heardAtDeg advance at which it was heard
      * @param marginDeg the plan's margin
      */
-    record Knocked(int pull, double heardAtDeg, double marginDeg) implements Reason {}
+    record Knocked(int pull, double heardAtDeg, double marginDeg) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.knocked(this);
+        }
+    }
 
     /**
      * A limit was met.
@@ -58,7 +78,12 @@ public sealed interface Reason {
      * @param worst worst value, in the project's unit of the quantity
      * @param allowed the plan's limit, in the same unit
      */
-    record LimitReached(Limit limit, int pull, double worst, double allowed) implements Reason {}
+    record LimitReached(Limit limit, int pull, double worst, double allowed) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.limitReached(this);
+        }
+    }
 
     /**
      * No live channel watches what guards the way to the next setting.
@@ -70,6 +95,11 @@ public sealed interface Reason {
         public NotWatched {
             limits = List.copyOf(limits);
         }
+
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.notWatched(this);
+        }
     }
 
     /**
@@ -80,7 +110,12 @@ public sealed interface Reason {
      * @param left what stays to be had at the setting of most torque
      * @param scatterPercent scatter from pull to pull that the fit works with
      */
-    record Ended(Ignition ignition, int pulls, TorqueLeft left, double scatterPercent) implements Reason {}
+    record Ended(Ignition ignition, int pulls, TorqueLeft left, double scatterPercent) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.ended(this);
+        }
+    }
 
     /**
      * Another candidate is fitted for the next pull.
@@ -89,7 +124,12 @@ public sealed interface Reason {
      * @param fuel name of its fuel; empty where the plan names none
      * @param litresTimes litres that it needs for each litre of the fuel before it; empty where that stays or is not known
      */
-    record ChangeOver(String label, Optional<String> fuel, OptionalDouble litresTimes) implements Reason {}
+    record ChangeOver(String label, Optional<String> fuel, OptionalDouble litresTimes) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.changeOver(this);
+        }
+    }
 
     /**
      * A run of a candidate at its own best.
@@ -98,7 +138,12 @@ public sealed interface Reason {
      * @param run which run of all candidates together, from 1
      * @param planned how many are planned
      */
-    record Deciding(String label, int run, int planned) implements Reason {}
+    record Deciding(String label, int run, int planned) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.deciding(this);
+        }
+    }
 
     /**
      * The end of the decision runs.
@@ -106,12 +151,54 @@ public sealed interface Reason {
      * @param best the best that is proven, else the reference
      * @param settled whether each candidate is told from the reference, or shown to be no use
      */
-    record Decided(String best, boolean settled) implements Reason {}
+    record Decided(String best, boolean settled) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.decided(this);
+        }
+    }
 
     /**
      * The end of a day on which no pull gave torque.
      *
      * @param pulls pulls so far
      */
-    record Nothing(int pulls) implements Reason {}
+    record Nothing(int pulls) implements Reason {
+        @Override
+        public <T> T in(Cases<T> cases) {
+            return cases.nothing(this);
+        }
+    }
+
+    /**
+     * What is made of each reason, so that none is forgotten.
+     *
+     * @param <T> what becomes of it
+     */
+    interface Cases<T> {
+        T first(First reason);
+
+        T searching(Searching reason);
+
+        T outOfWindow(OutOfWindow reason);
+
+        T knocked(Knocked reason);
+
+        T limitReached(LimitReached reason);
+
+        T notWatched(NotWatched reason);
+
+        T ended(Ended reason);
+
+        T changeOver(ChangeOver reason);
+
+        T deciding(Deciding reason);
+
+        T decided(Decided reason);
+
+        T nothing(Nothing reason);
+    }
+
+    /** What these cases make of it. */
+    <T> T in(Cases<T> cases);
 }

@@ -50,9 +50,18 @@ public final class AdviceText {
                 && advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
     }
 
+    private ReasonText.Words words(Advice advice) {
+        return advice.reason().in(new ReasonText(this, advice));
+    }
+
+    /** Why, in one sentence that can be read from a distance. */
+    String brief(Advice advice) {
+        return words(advice).brief();
+    }
+
     /** Why, in a sentence or two that an operator understands. */
     public String because(Advice advice) {
-        String sentence = reason(advice);
+        String sentence = words(advice).full();
         String wait = advice.waitFor().map(this::waiting).orElse("");
         String leave = advice.action() == Action.WAIT
                 ? advice.leave()
@@ -137,92 +146,6 @@ public final class AdviceText {
         };
     }
 
-    String reason(Advice advice) {
-        Reason reason = advice.reason();
-        if (reason instanceof Reason.OutOfWindow window) {
-            return name(window.condition()) + " " + temperature(window.now().kelvins()) + ", needs at "
-                    + (window.now().kelvins() < window.want().kelvins() ? "least " : "most ")
-                    + temperature(window.want().kelvins()) + ".";
-        } else if (reason instanceof Reason.Knocked knocked) {
-            return knocked(knocked);
-        } else if (reason instanceof Reason.LimitReached reached) {
-            return limit(advice, reached);
-        } else if (reason instanceof Reason.NotWatched missing) {
-            return notWatched(missing);
-        } else if (reason instanceof Reason.ChangeOver to) {
-            return changeOver(to);
-        } else if (reason instanceof Reason.Deciding run) {
-            return "Decision run " + run.run() + " of " + run.planned() + ": \"" + run.label()
-                    + "\" at its own best setting, re-set.";
-        } else if (reason instanceof Reason.Decided end) {
-            return "The decision runs are done. "
-                    + (end.settled() ? "" : "Not everything could be told. ")
-                    + "\"" + end.best() + "\" is the best that is proven.";
-        } else if (reason instanceof Reason.First first) {
-            return MapText.first(first);
-        } else if (reason instanceof Reason.Searching search) {
-            return MapText.search(search);
-        } else if (reason instanceof Reason.Ended end) {
-            return MapText.ended(advice.code(), end);
-        }
-        return MapText.nothing(advice.code(), (Reason.Nothing) reason);
-    }
-
-    /** The checklist of a change-over, in the order of the work. */
-    private static String changeOver(Reason.ChangeOver to) {
-        String fuel = to.fuel().map(name -> " (" + name + ")").orElse("");
-        String litres = to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1
-                ? " It takes " + Shown.fixed(to.litresTimes().getAsDouble(), 2)
-                        + " litres for each litre before: multiply the injector duty of the last pull by that, and do not run"
-                        + " where the product passes what the injectors and the pump can give."
-                : "";
-        return "Change over to \"" + to.label() + "\"" + fuel
-                + ": drain, flush, prime, set the fuelling for it, check fuel pressure and leaks, warm to the start range."
-                + litres + " The first pull after it flushes the line and is discarded.";
-    }
-
-    private static String knocked(Reason.Knocked knocked) {
-        return "Knock in pull " + knocked.pull() + " at " + Shown.fixed(knocked.heardAtDeg(), 1) + " deg: with the "
-                + Shown.fixed(knocked.marginDeg(), 1)
-                + " deg margin no advance is left in the plan. Richen, change the fuel, or lower least_deg.";
-    }
-
-    String limit(Advice advice, Reason.LimitReached reached) {
-        String what =
-                against(reached.limit(), reached.worst(), reached.allowed()) + ", in pull " + reached.pull() + ".";
-        return what
-                + switch (advice.code()) {
-                    case COOL_EXHAUST ->
-                        " Let it cool. Next pull: "
-                                + (isRicher(advice) ? "richer." : "more advanced, which cools it; or richen by hand.")
-                                + " Do not retard: it heats the exhaust.";
-                    case TOO_LEAN -> " Next pull: richer.";
-                    default ->
-                        switch (reached.limit()) {
-                            case EXHAUST ->
-                                " The plan allows no richer setting: the sweep ends. Richen by hand, or begin less retarded.";
-                            case LEAN -> " The plan allows no richer setting: the sweep ends.";
-                            default ->
-                                " Sweep held. Find the cause. Then override pull " + reached.pull() + " to go on.";
-                        };
-                };
-    }
-
-    /** Whether a richer mixture is what answers the limit; else it is more advance. */
-    static boolean isRicher(Advice advice) {
-        return advice.setting().filter(setting -> setting.lambda().isPresent()).isPresent();
-    }
-
-    private static String notWatched(Reason.NotWatched missing) {
-        if (!missing.byHand()) {
-            return "No live channel measures lambda, so no mixture sweep is run and nothing leaner is asked for."
-                    + " Fix the sensor, name its column in [log] columns, and run a pull at this setting.";
-        }
-        String limits = missing.limits().stream().map(WatchText::name).collect(Collectors.joining(" and "));
-        return "No live channel watches " + limits + ", which guards the way on. Fix that and repeat this setting,"
-                + " or watch it yourself and say so (unwatched); until then no step goes that way.";
-    }
-
     private String waiting(WaitFor wait) {
         return wait.condition() == Condition.EXHAUST
                 ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", min "
@@ -239,7 +162,7 @@ public final class AdviceText {
         return name(limit) + " " + quantity(limit, value) + ", limit " + quantity(limit, allowed);
     }
 
-    private String temperature(double kelvins) {
+    String temperature(double kelvins) {
         return shown.value(Quantity.TEMPERATURE, kelvins);
     }
 

@@ -2,12 +2,9 @@ package org.nextpull.report;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.nextpull.advice.AdviceCode;
-import org.nextpull.advice.Ignition;
 import org.nextpull.advice.MapGain;
 import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.Reason;
 import org.nextpull.channel.SparkMap;
 
 /** The sentences of a day whose ignition holds a map. */
@@ -38,75 +35,6 @@ public final class MapText {
                 .map(cell -> Shown.fixed(cell.rpm(), 0) + " rpm "
                         + Shown.fixed(cell.advance().deg(), 1) + " deg")
                 .collect(Collectors.joining(", "));
-    }
-
-    static String first(Reason.First first) {
-        if (!first.ignition().isMap()) {
-            return "Baseline: the plan's start setting.";
-        }
-        String moved = first.shiftDeg() == 0 ? "" : " moved by " + AdviceText.signed(first.shiftDeg()) + " deg";
-        return "Baseline: the present map" + moved + ".";
-    }
-
-    static String search(Reason.Searching search) {
-        boolean isMap = search.ignition().isMap();
-        String aim = switch (search.purpose()) {
-            case CLIMB -> (isMap ? "Each speed one step up" : "One step up") + ": torque still rises with advance.";
-            case BRACKET_BELOW ->
-                (isMap ? "A map" : "An advance") + " below the best, to see torque fall on that side.";
-            case BRACKET_ABOVE ->
-                (isMap ? "A map" : "An advance") + " just above the best, to see where torque begins to fall.";
-            case EXPLORE -> explore(search.ignition());
-            case LOOK_AGAIN ->
-                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";
-            case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
-        };
-        String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
-        return aim + " About " + percent(search.left().expectedPercent()) + " of torque still to find after "
-                + Shown.count(search.pulls(), "pull") + "; repeatability " + percent(search.scatterPercent()) + "."
-                + listen;
-    }
-
-    private static String explore(Ignition ignition) {
-        return switch (ignition) {
-            case MAP -> "This map and mixture tell most about the peak.";
-            case FLAT, OFFSET -> "This spark and mixture tell most about the peak.";
-            case STANDING -> "This mixture tells most about the peak.";
-        };
-    }
-
-    static String ended(AdviceCode code, Reason.Ended end) {
-        String where = end.ignition().isMap() ? " at some speeds" : "";
-        String left = "About " + percent(end.left().expectedPercent()) + " of torque still to find";
-        String why = switch (code) {
-            case SETTLED -> left + ": less than a pull can show.";
-            case SCATTER_LIMITED ->
-                "Repeatability of " + percent(end.scatterPercent())
-                        + " hides the rest. Find why pulls differ before you run more. " + left + ".";
-            case KNOCK_LIMITED ->
-                (end.ignition() == Ignition.STANDING
-                                ? "Knock limits the mixture. "
-                                : "Knock-limited" + where + ": MBT is further advanced; do not chase it. ")
-                        + left + " within what knock leaves.";
-            case PLAN_LIMIT ->
-                "At the plan's limit" + where + ": torque may still rise beyond it. " + left
-                        + " within what the plan allows.";
-            case BUDGET -> "Out of pulls (" + end.pulls() + "): the answer is not settled. " + left + ".";
-            default -> "The sweep ends. " + left + ".";
-        };
-        return why + " Chance of more than 0.5 % left after " + Shown.count(end.pulls(), "pull") + ": "
-                + chance(end.left().chanceOfMuch()) + ".";
-    }
-
-    private static String chance(double share) {
-        double hundredths = 100 * share;
-        return (hundredths < 1 ? "under 1" : Shown.fixed(hundredths, 0)) + " in 100";
-    }
-
-    static String nothing(AdviceCode code, Reason.Nothing end) {
-        return code == AdviceCode.BUDGET
-                ? "Out of pulls (" + end.pulls() + "): none gave torque."
-                : "After " + Shown.count(end.pulls(), "pull") + " nothing that the plan allows is left to run.";
     }
 
     /** How well the map is known: {@code Map, 14 speeds: 12 answered, ...}. */
@@ -172,7 +100,7 @@ public final class MapText {
                 .findFirst();
     }
 
-    private static String percent(double value) {
+    static String percent(double value) {
         return Shown.fixed(value, 2) + " %";
     }
 

@@ -27,11 +27,9 @@ public final class NextStepText {
     private record Sides(int places, String above, String below, double least) {}
 
     private final AdviceText words;
-    private final BriefAdvice brief;
 
     public NextStepText(Shown shown) {
         this.words = new AdviceText(shown);
-        this.brief = new BriefAdvice(words);
     }
 
     /** The next step of a day as it stands. */
@@ -61,7 +59,7 @@ public final class NextStepText {
                 setting.map(wanted -> figures(wanted, verdict.map().map(MapState::last), last, result.plan()))
                         .orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
-                stops ? heard(result) + ended(advice) : brief.sentence(advice),
+                stops ? heard(result) + ended(advice) : words.brief(advice),
                 listen(result, advice),
                 words.because(advice));
     }
@@ -107,7 +105,7 @@ public final class NextStepText {
 
     /** What decided the setting that is left, and why it ends. */
     private String ended(Advice advice) {
-        String why = brief.sentence(advice);
+        String why = words.brief(advice);
         return advice.leave().map(chosen -> AdviceText.by(chosen) + " " + why).orElse(why);
     }
 

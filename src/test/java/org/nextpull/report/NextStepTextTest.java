@@ -64,7 +64,7 @@ class NextStepTextTest {
     @EnumSource(AdviceCode.class)
     void everyReasonIsShortAndPromisesNothing(AdviceCode code) {
         for (UnitSystem units : UnitSystem.values()) {
-            String brief = new BriefAdvice(new AdviceText(new Shown(units))).sentence(AdviceTextTest.advice(code));
+            String brief = new AdviceText(new Shown(units)).brief(AdviceTextTest.advice(code));
             assertThat(brief).endsWith(".").doesNotContain("..", "null", "Optional", "NaN");
             assertThat(brief.length()).isBetween(20, READABLE);
             assertThat(ForbiddenWords.in(brief)).isEmpty();
