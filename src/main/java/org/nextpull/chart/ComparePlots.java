@@ -20,7 +20,7 @@ public final class ComparePlots {
         return both.torque()
                 .filter(result -> !result.curves().isEmpty())
                 .map(result -> new OverlayPlot(
-                        "mean torque of each, slow change taken out, 95 % bands",
+                        "mean torque of each, drift removed, whole-curve 95 % limits",
                         "torque, corrected, " + unit.symbol(),
                         result.curves().stream()
                                 .map(curve -> curve(curve, unit))
@@ -56,7 +56,7 @@ public final class ComparePlots {
     private static DifferencePlot difference(Comparison one, ComparisonResult result) {
         List<RowDifference> rows = one.rows();
         return new DifferencePlot(
-                one.label() + " against " + result.reference().label(),
+                one.label() + " vs " + result.reference().label(),
                 "difference of torque, %",
                 (int) ComparisonResult.INTERVAL_PERCENT,
                 rows.stream().map(row -> new Point(row.rpm(), row.percent())).toList(),

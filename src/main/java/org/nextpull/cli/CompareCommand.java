@@ -31,7 +31,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         description =
                 "Says of each label whether it differs from the reference: difference with its interval over the band and by "
-                        + "speed, drift of the day taken out, and a verdict in words.")
+                        + "speed, drift removed, and a verdict in words.")
 final class CompareCommand implements Callable<Integer> {
     private static final int LEAST_PLANNED = 4;
 
@@ -85,7 +85,7 @@ final class CompareCommand implements Callable<Integer> {
 
         @Option(
                 names = "--each-block",
-                description = "The pulls are compared after each block there and back, six blocks at most.")
+                description = "The pulls are compared after each A-B-B-A block, six blocks at most.")
         private boolean eachBlock;
     }
 

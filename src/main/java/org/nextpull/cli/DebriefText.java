@@ -18,7 +18,7 @@ final class DebriefText {
         StringBuilder text = new StringBuilder("The truth of engine " + debrief.seed() + ":\n");
         text.append("  most torque over the band at ")
                 .append(Shown.fixed(timing.peakDeg(), 1))
-                .append(" deg, least good advance ")
+                .append(" deg, MBT ")
                 .append(Shown.fixed(timing.goodDeg(), 1))
                 .append(" deg, lambda ")
                 .append(Shown.fixed(debrief.truth().lambda(), 3))

@@ -19,7 +19,7 @@ import picocli.CommandLine.Option;
         description = {
             "A practice day on the model engine: it proposes, you set, the engine pulls, the advice moves on, and at the end it shows "
                     + "what the truth was.",
-            "Type a setting (26 0.87), Enter for what is proposed, why, strike 3, stop, or help."
+            "Type a setting (26 0.87), Enter for what is proposed, why, exclude 3, end, or help."
         })
 final class EnginePractiseCommand implements Callable<Integer> {
     private static final int SEEDS = 1_000_000;

@@ -67,10 +67,10 @@ sealed interface LiveTyped {
             case "limit" -> limit(words);
             case "next" -> next(words);
             case "correct" -> correct(words, rest, day);
-            case "strike" ->
-                named(words, "strike 3 the clutch slipped", (pull, why) -> new OperatorAction.Strike(pull, why));
-            case "restore" -> named(words, "restore 3", (pull, why) -> new OperatorAction.Restore(pull));
-            case "lift" -> lift(words);
+            case "exclude", "strike" ->
+                named(words, "exclude 3 the clutch slipped", (pull, why) -> new OperatorAction.Strike(pull, why));
+            case "reinstate", "restore" -> named(words, "reinstate 3", (pull, why) -> new OperatorAction.Restore(pull));
+            case "override", "lift" -> override(words);
             case "unwatched" -> unwatched(words, day);
             case "knock" -> mark(words, day, KnockMark.HEARD);
             case "quiet" -> mark(words, day, KnockMark.NONE);
@@ -147,11 +147,11 @@ sealed interface LiveTyped {
         return new Wrong(wrong.message());
     }
 
-    private static LiveTyped lift(List<String> words) {
+    private static LiveTyped override(List<String> words) {
         if (words.size() < 3) {
-            return new Wrong("lift needs the number of a pull and your reason, such as: lift 3 a loose stay rang");
+            return new Wrong("override needs the number of a pull and your reason, such as: override 3 a loose stay rang");
         }
-        return named(words, "lift 3 a loose stay rang", (pull, why) -> new OperatorAction.Lift(pull, why));
+        return named(words, "override 3 a loose stay rang", (pull, why) -> new OperatorAction.Lift(pull, why));
     }
 
     private static LiveTyped unwatched(List<String> words, Context day) {

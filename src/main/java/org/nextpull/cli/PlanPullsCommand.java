@@ -178,7 +178,7 @@ final class PlanPullsCommand implements Callable<Integer> {
         changes.ifPresent(number -> require(
                 number >= 2 && number <= MOST_CHANGES,
                 "--changes is 2 to " + MOST_CHANGES
-                        + ", for after one change-over nobody can tell whether the label or the day has changed: "
+                        + ", since after one change-over drift looks like a gain: "
                         + number));
         changeCost.ifPresent(
                 pulls -> require(pulls >= 0 && pulls <= MOST_COST, "--change-cost is 0 to 1000 pulls: " + pulls));

@@ -10,6 +10,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
@@ -144,13 +145,13 @@ final class PracticeTalk {
             case NONE -> ", no knock";
             case NOT_MEASURED -> ", knock not measured";
         };
-        String use = pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' ');
+        String use = pull.isUsed() ? "" : ", " + PullColumn.status(pull);
         return torque + knock + use;
     }
 
     private void strike(Typed.Strike strike) {
         if (practice.strike(strike.number(), strike.reason())) {
-            out.println("Pull " + strike.number() + " does not count any more.");
+            out.println("Pull " + strike.number() + " excluded from the fit.");
             propose();
         } else {
             out.println("There is no pull " + strike.number() + "; there are " + practice.pulls() + ".");

@@ -51,7 +51,7 @@ sealed interface Typed {
     double MOST_LAMBDA = 2;
 
     /** What stands for the reason of one who gave none. */
-    String WITHOUT_REASON = "struck by the operator";
+    String WITHOUT_REASON = "excluded by the operator";
 
     double LEAST_LAMBDA = 0.4;
     double MOST_DEG = 90;
@@ -62,16 +62,16 @@ sealed interface Typed {
         return switch (words.get(0)) {
             case "" -> new AsProposed();
             case "why" -> new Why();
-            case "stop", "quit", "exit" -> new Stop();
+            case "end", "stop", "quit", "exit" -> new Stop();
             case "help", "?" -> new Help();
-            case "strike" -> strike(words);
+            case "exclude", "strike" -> strike(words);
             default -> numbers(words, plan);
         };
     }
 
     private static Typed strike(List<String> words) {
         if (words.size() < 2 || !words.get(1).matches("\\d{1,6}")) {
-            return new Wrong("strike needs the number of a pull, such as: strike 3");
+            return new Wrong("exclude needs the number of a pull, such as: exclude 3");
         }
         String reason = String.join(" ", words.subList(2, words.size()));
         return new Strike(Integer.parseInt(words.get(1)), reason.isEmpty() ? WITHOUT_REASON : reason);

@@ -11,7 +11,7 @@ import org.nextpull.session.OperatorAction;
 public final class ActText {
     private ActText() {}
 
-    /** A sentence without its full stop: {@code struck pull 3: slipped}. */
+    /** A sentence without its full stop: {@code excluded pull 3: slipped}. */
     public static String of(OperatorAction act) {
         return act.in(new Words());
     }
@@ -19,17 +19,17 @@ public final class ActText {
     private static final class Words implements OperatorAction.Cases<String> {
         @Override
         public String strike(OperatorAction.Strike strike) {
-            return "struck pull " + strike.pull() + because(strike.why());
+            return "excluded pull " + strike.pull() + because(strike.why());
         }
 
         @Override
         public String restore(OperatorAction.Restore restore) {
-            return "took pull " + restore.pull() + " in again";
+            return "reinstated pull " + restore.pull();
         }
 
         @Override
         public String lift(OperatorAction.Lift lift) {
-            return "lifted what knock and limits of pull " + lift.pull() + " forbid" + because(lift.why());
+            return "OVERRIDE of the knock and limit blocks from pull " + lift.pull() + because(lift.why());
         }
 
         @Override
@@ -65,7 +65,7 @@ public final class ActText {
             List<String> parts = new ArrayList<>();
             next.label().ifPresent(label -> parts.add("label " + label));
             next.fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
-            return "fitted for the next pull: " + String.join(", ", parts);
+            return "parts/fuel from the next pull: " + String.join(", ", parts);
         }
     }
 

@@ -2,6 +2,7 @@ package org.nextpull.report;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
@@ -38,30 +39,32 @@ public final class CompareWords {
     public String standing(Comparison one) {
         ComparisonResult result = deciding();
         Quantity quantity = decides == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
-        String against = one.label() + " against " + result.reference().label() + ": ";
-        String difference = signed(one.difference().percent()) + " % (95 % interval "
+        String difference = signed(one.difference().percent()) + " % (95 % CI "
                 + interval(one.difference().interval()) + "), "
                 + plus(one.difference().value())
-                + shown.value(quantity, one.difference().value());
-        return against + words(one, result.worthPercent()) + " " + difference + ".";
+                + shown.value(quantity, one.difference().value()) + ".";
+        String worth = Shown.plain(result.worthPercent()) + " %";
+        return "\"" + one.label() + "\" vs \"" + result.reference().label() + "\": "
+                + switch (one.verdict()) {
+                    case MORE -> "GAIN " + difference + smaller(one.difference().interval().low(), result);
+                    case LESS -> "LOSS " + difference + smaller(-one.difference().interval().high(), result);
+                    case SAME ->
+                        "NO USEFUL DIFFERENCE (inside \u00b1" + worth + "). " + difference
+                                + (one.isRealButSmall() ? " Real, but too small to matter." : "");
+                    case CANNOT_TELL -> "NOT SETTLED. " + difference + " " + toSettle(one.pullsNeeded());
+                };
     }
 
-    private static String words(Comparison one, double worth) {
-        String matters = Shown.plain(worth) + " %";
-        return switch (one.verdict()) {
-            case MORE -> "more.";
-            case LESS -> "less.";
-            case SAME ->
-                one.isRealButSmall()
-                        ? "the same within " + matters + "; a real but small difference."
-                        : "the same within " + matters + ".";
-            case CANNOT_TELL ->
-                "cannot tell."
-                        + (one.pullsNeeded().isPresent()
-                                ? " About " + Shown.count(one.pullsNeeded().getAsInt(), "more pull")
-                                        + " would settle it at this scatter."
-                                : " No day's work would settle it at this scatter.");
-        };
+    private static String smaller(double leastPercent, ComparisonResult result) {
+        return leastPercent < result.worthPercent()
+                ? " Real; may be less than the " + Shown.plain(result.worthPercent()) + " % you asked for."
+                : "";
+    }
+
+    private static String toSettle(OptionalInt pulls) {
+        return pulls.isPresent()
+                ? "Run about " + Shown.count(pulls.getAsInt(), "more pull") + ", A-B-B-A."
+                : "Too much scatter for any sensible number of pulls. Improve repeatability first.";
     }
 
     /** Which labels cannot be told apart; empty below three labels. */
@@ -71,7 +74,7 @@ public final class CompareWords {
         }
         List<String> groups =
                 result.groups().stream().map(group -> String.join(" = ", group)).toList();
-        return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". No real difference within: "
+        return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". No difference shown within: "
                 + String.join("; ", groups) + ".");
     }
 
@@ -79,10 +82,8 @@ public final class CompareWords {
     public List<String> further(ComparisonResult result) {
         return result.further()
                 .map(further -> List.of(
-                        "To go on: run " + Shown.count(further.order().size(), "more pull") + " in this order: "
-                                + String.join(" ", further.order()) + ".",
-                        "Then compare all pulls with " + option(further.looks())
-                                + ", so that looking again does not raise the rate of false claims."))
+                        "Run " + further.order().size() + " more: " + String.join(" ", further.order())
+                                + ". Then compare with " + option(further.looks()) + "."))
                 .orElse(List.of());
     }
 
@@ -94,9 +95,10 @@ public final class CompareWords {
         return looks instanceof InterimLooks.Open open ? "--looks-before " + open.earlier() : "--each-block";
     }
 
-    /** The slow change that was taken out. */
+    /** The drift that was taken out. */
     public static String drift(ComparisonResult result) {
-        return "Slow change over the day " + Shown.fixed(result.drift().percentPerPull(), 3) + " % a pull, taken out.";
+        double percent = result.drift().percentPerPull();
+        return "Drift " + plus(percent) + Shown.fixed(percent, 3) + " % per pull, removed.";
     }
 
     /** Where the order of the pulls comes from. */

@@ -20,12 +20,12 @@ public final class LinkText {
 
     /** It is there and says nothing. */
     public static String silent(String source, OptionalDouble sinceLastS) {
-        return source + " is silent" + since(sinceLastS) + ". Look at the logger.";
+        return source + " SILENT" + since(sinceLastS) + ". Check the logger.";
     }
 
     /** It went away. */
     public static String lost(String source, OptionalDouble sinceLastS) {
-        return source + " is lost" + since(sinceLastS) + ". Look at the cable; the session goes on when it is back.";
+        return source + " LOST" + since(sinceLastS) + ". Check the cable. Reconnects by itself.";
     }
 
     private static String since(OptionalDouble seconds) {
@@ -41,7 +41,7 @@ public final class LinkText {
 
     /** The plan wants more time before the next pull. */
     public static String coolingDown(double leftS) {
-        return "Next pull not for another " + Shown.fixed(Math.ceil(leftS), 0) + " s.";
+        return "Cool-down: " + Shown.fixed(Math.ceil(leftS), 0) + " s.";
     }
 
     /** A pull is in progress. */

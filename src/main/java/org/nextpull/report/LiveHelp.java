@@ -11,12 +11,12 @@ public final class LiveHelp {
                 26 0.87           say what else is set for the pull that is running or comes next: advance and lambda
                 knock, quiet      mark the pull that is running, or the last one: knock was heard, or none was
                 correct 3 26 0.87 say what pull 3 was really run with
-                strike 3 reason   take pull 3 out of the day; restore 3 takes it in again
-                lift 3 reason     lift what the knock and the limits of pull 3 forbid
+                exclude 3 reason  take pull 3 out of the fit; reinstate 3 takes it in again
+                override 3 reason OVERRIDE the knock and limit blocks from pull 3; your reason goes on the sheet
                 note text         keep a remark; note 3 text keeps it with pull 3
                 limit exhaust_c 900  change a limit of the plan from now on
                 unwatched         say that you watch what no channel does; unwatched exhaust names the limit
-                next label name   say what is fitted before its first pull; next fuel name likewise
+                next label name   say which parts are on before their first pull; next fuel name likewise
                 why               read why that is proposed
                 show              see all pulls and what they say
                 end               end the session

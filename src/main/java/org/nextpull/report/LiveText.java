@@ -31,10 +31,10 @@ import org.nextpull.unit.Temperature;
 public final class LiveText {
     /** Answer to one who confirms what was not proposed. */
     public static final String NOTHING_PROPOSED =
-            "Nothing is proposed at the moment; type what is set, such as 26 0.87, or help.";
+            "No setting proposed. Type what you set, e.g. 26 0.87.";
 
     /** Answer to one who asks why where nothing is advised. */
-    public static final String NOTHING_SWEPT = "The plan sweeps nothing, so nothing is advised.";
+    public static final String NOTHING_SWEPT = "The plan has no spark or mixture sweep, so nothing is advised.";
 
     private final Shown shown;
     private final AdviceText words;
@@ -54,12 +54,12 @@ public final class LiveText {
         lines.add((pull.isPull() ? "Pull " : "Stretch ") + pull.number() + ": " + outcome(result, pull, change) + ", "
                 + ran(pull.setting()) + ", " + knock(pull.knock().mark()) + ".");
         List<String> against = new ArrayList<>();
-        change.best().ifPresent(best -> against.add(against(best) + " on the best so far, pull " + best.pull()));
+        change.best().ifPresent(best -> against.add(against(best) + " on best (pull " + best.pull() + ")"));
         change.baseline()
                 .filter(first -> change.best().map(PullChange.Against::pull).orElse(0) != first.pull())
-                .ifPresent(first -> against.add(against(first) + " on the baseline, pull " + first.pull()));
+                .ifPresent(first -> against.add(against(first) + " on baseline (pull " + first.pull() + ")"));
         if (!against.isEmpty()) {
-            lines.add("  " + String.join("; ", against) + scatter(result) + ".");
+            lines.add("  " + String.join(", ", against) + "." + scatter(result));
         }
         pull.findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
@@ -74,7 +74,7 @@ public final class LiveText {
                     result.plan().goal().response() == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
             return shown.value(quantity, change.response().getAsDouble());
         }
-        return "no response, " + pull.standing().id().replace('-', ' ');
+        return "no response, " + PullColumn.status(pull);
     }
 
     private static String against(PullChange.Against against) {
@@ -85,7 +85,7 @@ public final class LiveText {
     private static String scatter(SessionResult result) {
         return result.repeatability()
                 .scatter()
-                .map(scatter -> " (scatter from pull to pull " + Shown.fixed(scatter.percent(), 2) + " %)")
+                .map(scatter -> " Repeatability " + Shown.fixed(scatter.percent(), 2) + " %.")
                 .orElse("");
     }
 
@@ -165,7 +165,7 @@ public final class LiveText {
 
     /** What goes on to be wrong. */
     public String still(Finding finding) {
-        return "Still so: " + sentences.withPlace(finding);
+        return "Still: " + sentences.withPlace(finding);
     }
 
     private static String word(Finding finding) {
@@ -182,18 +182,18 @@ public final class LiveText {
     private static final class Taken implements OperatorAction.Cases<String> {
         @Override
         public String strike(OperatorAction.Strike strike) {
-            return "Pull " + strike.pull() + " does not count any more; its knock and limits still do.";
+            return "Pull " + strike.pull() + " excluded from the fit. Its knock and limits still block.";
         }
 
         @Override
         public String restore(OperatorAction.Restore restore) {
-            return "Pull " + restore.pull() + " counts again.";
+            return "Pull " + restore.pull() + " reinstated.";
         }
 
         @Override
         public String lift(OperatorAction.Lift lift) {
-            return "What knock and limits of pull " + lift.pull() + " forbid is lifted, on your word: " + lift.why()
-                    + ".";
+            return "OVERRIDE of the knock and limit blocks from pull " + lift.pull() + ": " + lift.why()
+                    + ". Your reason goes on the sheet.";
         }
 
         @Override
@@ -229,7 +229,7 @@ public final class LiveText {
 
         @Override
         public String next(OperatorAction.Next next) {
-            return "Fitted from now on: "
+            return "Parts/fuel from the next pull: "
                     + Stream.of(
                                     next.label().map(label -> "label " + label),
                                     next.fuel().map(fuel -> "fuel " + fuel))
@@ -276,7 +276,7 @@ public final class LiveText {
         int pulls = result.pulls().size();
         lines.add("The session ended after " + pulls + (pulls == 1 ? " pull." : " pulls."));
         result.verdict().flatMap(AdviceText::stays).ifPresent(stays -> lines.add("  " + stays));
-        lines.add("  Its capture lies in " + folder + "; live --resume goes on with it.");
+        lines.add("  Raw data: " + folder + ". Continue: live --resume.");
         return lines;
     }
 
@@ -306,19 +306,17 @@ public final class LiveText {
 
     /** That the plan wants more time before the next pull. */
     public String coolDown(double leftS) {
-        return "Not for another " + Shown.fixed(Math.ceil(leftS), 0)
-                + " s: the plan wants that much time between pulls.";
+        return "Cool-down: " + Shown.fixed(Math.ceil(leftS), 0) + " s.";
     }
 
     /** That this time is over. */
     public String cooledDown() {
-        return "The time that the plan wants between pulls is over.";
+        return "Cool-down done.";
     }
 
     /** That somebody did not wait for it. */
     public String tooSoon(int pull, double leftS) {
-        return "Pull " + pull + " begins " + Shown.fixed(Math.ceil(leftS), 0)
-                + " s before the time that the plan wants between pulls is over; it may read warm.";
+        return "Pull " + pull + " started " + Shown.fixed(Math.ceil(leftS), 0) + " s early: may be heat-soaked.";
     }
 
     /** That a pull is in progress. */

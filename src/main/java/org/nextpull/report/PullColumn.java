@@ -84,13 +84,24 @@ public enum PullColumn {
     /** The cell for people; {@code -} where there is no such number. An offset stands, with its sign, where no advance is known. */
     public String cell(MeasuredPull pull, Shown shown) {
         if (filePlaces == WORDS) {
-            String words = words(pull, KnockText.brief(pull.knock()));
-            return this == STANDING ? words.replace('-', ' ') : words;
+            return this == STANDING ? status(pull) : words(pull, KnockText.brief(pull.knock()));
         }
         return number(pull)
                 .map(si -> number(si, shown))
                 .or(() -> this == ADVANCE ? OFFSET.number(pull).map(AdviceText::signed) : Optional.empty())
                 .orElse("-");
+    }
+
+    /** Whether a pull counts, and if not, why. */
+    public static String status(MeasuredPull pull) {
+        return switch (pull.standing()) {
+            case USED -> "used";
+            case CUT_SHORT -> "cut short";
+            case REFUSED -> "rejected";
+            case STRUCK -> "excluded";
+            case NO_PULL -> "no pull";
+            case THROWN_AWAY -> "discarded";
+        };
     }
 
     /** The cell in a file, in the unit of its heading; empty where there is no such number. */

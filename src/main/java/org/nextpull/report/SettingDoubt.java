@@ -91,7 +91,7 @@ public final class SettingDoubt {
                                         .map(Lambda::value)))
                 .flatMap(Optional::stream)
                 .toList();
-        return doubts.isEmpty() ? Optional.empty() : Optional.of("Careful: " + String.join("; ", doubts) + ".");
+        return doubts.isEmpty() ? Optional.empty() : Optional.of("CHECK: " + String.join("; ", doubts) + ".");
     }
 
     private Optional<String> doubt(
@@ -110,12 +110,12 @@ public final class SettingDoubt {
     private static Optional<String> doubt(Factor factor, double value, OptionalDouble reach) {
         Span allowed = factor.allowed();
         if (value < allowed.low() - HAIR || value > allowed.high() + HAIR) {
-            return Optional.of(factor.text(value) + " is outside of the plan, which allows "
-                    + factor.text(allowed.low()) + " to " + factor.text(allowed.high()));
+            return Optional.of(factor.text(value) + " is outside the plan (" + factor.text(allowed.low()) + " to "
+                    + factor.text(allowed.high()) + ")");
         }
         return reach.isPresent() && value > reach.getAsDouble() + HAIR
-                ? Optional.of(factor.text(value) + " is further than a step beyond what was clean; a step goes to "
-                        + factor.text(reach.getAsDouble()))
+                ? Optional.of(factor.text(value) + " is past one step from the last clean pull (max "
+                        + factor.text(reach.getAsDouble()) + ")")
                 : Optional.empty();
     }
 }

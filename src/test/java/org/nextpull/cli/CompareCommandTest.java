@@ -152,7 +152,7 @@ class CompareCommandTest {
         Run text = compare("--against", "A", day, "--worth", "0.3");
         assertThat(text.status()).as(text.err()).isZero();
         assertThat(text.out())
-                .contains("cannot tell", "more pulls in this order: A B", "--planned", "--looks-before 1");
+                .contains("NOT SETTLED. ", " more: A B", "--planned", "--looks-before 1");
         JsonNode json =
                 compare("--against", "A", day, "--worth", "0.3", "--json").json();
         assertThat(json.at("/worth_percent").asDouble()).isEqualTo(0.3);
@@ -187,7 +187,7 @@ class CompareCommandTest {
         assertThat(unknown.err()).contains("no pull of zzz", "choose one of A, B");
         Run single = compare("--against", "A", write("single.csv", table("AB", 1)));
         assertThat(single.status()).isEqualTo(1);
-        assertThat(single.err()).contains("only one pull of A", "only one pull of B");
+        assertThat(single.err()).contains("Only one pull of A", "Only one pull of B");
         Run alone = compare("--against", "A", write("alone.csv", table("AAAA", 1)));
         assertThat(alone.status()).isEqualTo(1);
         assertThat(alone.err()).contains("All pulls carry the label A");

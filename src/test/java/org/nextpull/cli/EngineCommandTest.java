@@ -192,8 +192,8 @@ class EngineCommandTest {
                 .contains("No engine runs at 999.0 deg")
                 .contains("This plan sweeps one thing")
                 .contains("There is no pull 9; there are 2")
-                .contains("strike needs the number")
-                .contains("Pull 1 does not count any more")
+                .contains("exclude needs the number")
+                .contains("Pull 1 excluded from the fit")
                 .contains("The truth of engine 5")
                 .contains("Pulls: 2, with knock: 0");
         assertThat(said.out().lines().filter(line -> line.contains("Pull 3"))).isEmpty();

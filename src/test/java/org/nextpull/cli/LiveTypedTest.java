@@ -55,8 +55,8 @@ class LiveTypedTest {
     @Test
     void wordsAreActs() {
         assertThat(act("correct 3 26 0.87")).isEqualTo(new OperatorAction.Correct(3, setting(26, 0.87)));
-        assertThat(act("strike 3 the Clutch slipped")).isEqualTo(new OperatorAction.Strike(3, "the Clutch slipped"));
-        assertThat(act("strike 3")).isEqualTo(new OperatorAction.Strike(3, "struck by the operator"));
+        assertThat(act("exclude 3 the Clutch slipped")).isEqualTo(new OperatorAction.Strike(3, "the Clutch slipped"));
+        assertThat(act("strike 3")).isEqualTo(new OperatorAction.Strike(3, "excluded by the operator"));
         assertThat(act("restore 3")).isEqualTo(new OperatorAction.Restore(3));
         assertThat(act("Lift 2 a loose stay rang")).isEqualTo(new OperatorAction.Lift(2, "a loose stay rang"));
         assertThat(act("note smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.empty(), "smells rich"));
@@ -96,7 +96,7 @@ class LiveTypedTest {
                 "26 8.7",
                 "strike",
                 "strike three",
-                "lift 3",
+                "override 3",
                 "restore",
                 "correct 3",
                 "correct x 26",

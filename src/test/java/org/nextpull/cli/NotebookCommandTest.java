@@ -233,7 +233,7 @@ class NotebookCommandTest {
                 file);
         assertThat(beside.status()).as(beside.err()).isZero();
         assertThat(beside.out()).startsWith("now against then: ");
-        assertThat(beside.err()).contains("2 days are compared with each other");
+        assertThat(beside.err()).contains("2 days are compared: ");
         assertThat(Run.of("compare", "sample-logs/hillclimb-manifold.csv", "--against", "before")
                         .status())
                 .isEqualTo(2);
@@ -245,7 +245,7 @@ class NotebookCommandTest {
         String[] advise = {
             "advise", "--plan", "sweep-plans/" + TIMING + ".toml", "sample-logs/" + TIMING + ".csv", "--notebook", file
         };
-        assertThat(Run.of(advise).out()).contains("What earlier days of this engine taught (1 in the notebook)");
+        assertThat(Run.of(advise).out()).contains("Past days of this engine in use: 1.");
         String[] without = Arrays.copyOf(advise, advise.length + 1);
         without[advise.length] = "--no-notebook";
         assertThat(Run.of(without).out()).doesNotContain("earlier days");

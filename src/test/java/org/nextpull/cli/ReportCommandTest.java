@@ -96,15 +96,15 @@ class ReportCommandTest {
         assertThat(sheet)
                 .contains(said.lines().findFirst().orElseThrow())
                 .contains("<h2>Comparison</h2>", "<h1>Old and &lt;new&gt; manifold</h1>")
-                .doesNotContain("sweeps nothing", "nothing to advise on")
-                .contains("Difference of torque, after against before", "by nextpull");
+                .doesNotContain("sweeps nothing", "to advise on")
+                .contains("Difference of torque, after vs before", "by nextpull");
     }
 
     @Test
     void theReferenceCanBeNamedAndAMisspeltOneIsSaid() throws IOException {
         assertThat(Run.of("report", "--plan", PLAN, LOG, "--against", "after", "--out", "-")
                         .out())
-                .contains("before against after: less.");
+                .contains("&quot;before&quot; vs &quot;after&quot;: LOSS -");
         assertThat(Run.of("report", "--plan", PLAN, LOG, "--against", "aftr", "--out", "-")
                         .out())
                 .contains("The labels of this day could not be compared.", "after");

@@ -78,7 +78,7 @@ class SheetDoorsTest {
     void theSheetOfLogs() throws IOException {
         Outcome<DayInput> day = DayReader.day(notebook(), Optional.of(PLAN), List.of(LabelledLog.unlabelled(LOG)));
         byBench("bench", day.value().orElseThrow());
-        assertThat(bytes("logs.html")).contains("after against before");
+        assertThat(bytes("logs.html")).contains("after vs before");
         assertThat(bytes("bench.html")).isEqualTo(bytes("logs.html")).isEqualTo(run("report --out - " + LOGS));
         assertThat(bytes("bench.csv")).isEqualTo(bytes("logs.csv"));
         assertThat(bytes("bench.json")).isEqualTo(bytes("logs.json")).isEqualTo(run("advise --json " + LOGS));
@@ -88,7 +88,7 @@ class SheetDoorsTest {
     void theSheetOfASession() throws IOException {
         byBench("kept-bench", DayReader.session(notebook(), 1).value().orElseThrow());
         byPast("past");
-        assertThat(bytes("session.html")).contains("after against before", "session 1 of 2026-05-02");
+        assertThat(bytes("session.html")).contains("after vs before", "session 1 of 2026-05-02");
         for (String ending : List.of(".html", ".csv", ".json")) {
             assertThat(bytes("kept-bench" + ending)).as(ending).isEqualTo(bytes("session" + ending));
             assertThat(bytes("past" + ending)).as(ending).isEqualTo(bytes("session" + ending));

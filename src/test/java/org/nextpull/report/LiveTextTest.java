@@ -72,7 +72,7 @@ class LiveTextTest {
         assertThat(METRIC.taken(new OperatorAction.Note(OptionalInt.of(2), "x")))
                 .isEqualTo("Noted on pull 2.");
         assertThat(METRIC.taken(new OperatorAction.Next(Optional.of("B"), Optional.of("e85"))))
-                .isEqualTo("Fitted from now on: label B, fuel e85.");
+                .isEqualTo("Parts/fuel from the next pull: label B, fuel e85.");
     }
 
     @Test

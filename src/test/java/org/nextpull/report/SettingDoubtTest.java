@@ -44,7 +44,7 @@ class SettingDoubtTest {
     @Test
     void whatLiesOutsideOfThePlanIsSaidWithWhatItAllows() {
         assertThat(BEFORE_ANY_PULL.of(set(40, 0.79)).orElse(""))
-                .contains("40.0 deg is outside of the plan, which allows 10.0 deg to 30.0 deg")
+                .contains("40.0 deg is outside the plan (10.0 deg to 30.0 deg)")
                 .contains("lambda 0.790 is outside");
     }
 }

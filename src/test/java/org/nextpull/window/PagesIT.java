@@ -199,7 +199,7 @@ class PagesIT {
         press("A");
         type("Log, folder, or session:3", "session:1");
         enter("Log, folder, or session:3");
-        Await.until("the verdict", () -> said("Verdict").contains("after against before"));
+        Await.until("the verdict", () -> said("Verdict").contains("\"after\" vs \"before\""));
         press("F1");
         Await.until(
                 "the keys of that page",

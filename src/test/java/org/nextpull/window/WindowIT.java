@@ -159,14 +159,14 @@ class WindowIT {
             window.answer(List.of("Why"), List.of(""));
             assertThat(window.said("What is wrong")).isNotBlank();
             window.answer(List.of("Why"), List.of("throttle slipped"));
-            window.until("the pull struck", () -> window.selected().contains("struck"));
-            assertThat(window.said("Message")).startsWith("Pull 2 does not count any more");
+            window.until("the pull excluded", () -> window.selected().contains("excluded"));
+            assertThat(window.said("Message")).startsWith("Pull 2 excluded from the fit");
             assertThat(window.selected()).contains("Excluded by the operator: throttle slipped");
             window.press("X");
             window.until("a question", () -> window.isShowing("Answer"));
             window.picture(SCREENS.resolve("question.png"));
             window.confirm();
-            window.until("the pull counting", () -> !window.selected().contains("struck"));
+            window.until("the pull counting", () -> !window.selected().contains("excluded"));
         }
     }
 
@@ -202,7 +202,7 @@ class WindowIT {
             window.press("ESCAPE");
             window.until("the question again", () -> window.isShowing("Why"));
             window.answer(List.of("Why"), List.of("misfire"));
-            window.until("the pull struck", () -> window.selected().contains("struck"));
+            window.until("the pull excluded", () -> window.selected().contains("excluded"));
         }
     }
 

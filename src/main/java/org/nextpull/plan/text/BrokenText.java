@@ -66,7 +66,7 @@ record BrokenText(List<TomlParseError> errors, String text, String file) {
                         FindingCode.PLAN_DECIMAL_COMMA,
                         place,
                         Detail.of("value", number.group(1) + "," + number.group(2)),
-                        Detail.of("mended", number.group(1) + "." + number.group(2))));
+                        Detail.of("corrected", number.group(1) + "." + number.group(2))));
     }
 
     private Finding syntax(TomlParseError error, List<String> lines) {

@@ -36,7 +36,7 @@ final class LimitsTable {
             .usual(false)
             .said(
                     "Look again",
-                    "Whether the speed of a knock flag that rang alone may be run again, first a degree below it, then at it; two clean pulls there strike the flag. Only where a pull that knocks once more does no harm.");
+                    "Whether the speed of a knock flag that rang alone may be run again, first a degree below it, then at it; two clean pulls there clear the flag. Only where a pull that knocks once more does no harm.");
     private static final PlanKey<Double> LEAN_FOR = PlanKey.of(
                     "lean_for_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
             .usual(Limits.Lean.FOR_S)

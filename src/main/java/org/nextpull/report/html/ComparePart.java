@@ -69,7 +69,7 @@ final class ComparePart {
                 .map(both -> new CompareWords(shown, response, both).deciding())
                 .map(result -> {
                     Grid grid = Grid.of(
-                            "Against \"" + result.reference().label() + "\", with 95 % limits",
+                            "Against \"" + result.reference().label() + "\", with 95 % CI",
                             "label",
                             "difference %",
                             "from",
@@ -120,7 +120,7 @@ final class ComparePart {
     }
 
     private static Grid scatters(ComparisonResult result) {
-        Grid grid = Grid.of("Scatter from pull to pull of each label, after the slow change", "label", "pulls", "%");
+        Grid grid = Grid.of("Repeatability of each label, drift removed", "label", "pulls", "%");
         for (LabelScatter scatter : result.scatters()) {
             grid = grid.row(
                     scatter.label(),
@@ -155,7 +155,7 @@ final class ComparePart {
     }
 
     private static Section.Figure figure(ChartSize size, byte[] png, String what, Grid numbers) {
-        String alt = "Chart of " + what + ", over speed with its 95 % band. Its numbers are in the table below.";
+        String alt = "Chart of " + what + ", over speed with its 95 % limits. Its numbers are in the table below.";
         String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
         return new Section.Figure(what, source, alt, size.width(), size.height(), numbers);
     }
@@ -165,7 +165,7 @@ final class ComparePart {
         List<LevelCurve> curves = torque.curves();
         List<String> headings = new ArrayList<>(List.of("rpm"));
         curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));
-        Grid grid = Grid.of("Mean corrected torque, " + unit + ", with 95 % bands", headings.toArray(new String[0]));
+        Grid grid = Grid.of("Mean corrected torque, " + unit + ", with whole-curve 95 % limits", headings.toArray(new String[0]));
         int rows = curves.stream().mapToInt(curve -> curve.rows().size()).min().orElse(0);
         for (int row = 0; row < rows; row++) {
             List<String> cells = new ArrayList<>();
@@ -185,7 +185,7 @@ final class ComparePart {
 
     private Grid differences(String title, Comparison one) {
         Grid grid = Grid.of(
-                "Difference of torque, " + title + ", %; the band holds at all speeds together",
+                "Difference of torque, " + title + ", %, with whole-curve 95 % limits",
                 "rpm",
                 "%",
                 "from",

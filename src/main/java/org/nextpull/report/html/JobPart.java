@@ -47,7 +47,7 @@ final class JobPart {
 
     private void engine() {
         plan.engine().name().ifPresent(name -> fact("engine", name));
-        amount("swept volume", plan.engine().displacementM3(), this::volume);
+        amount("displacement", plan.engine().displacementM3(), this::volume);
         plan.engine().cylinders().ifPresent(count -> fact("cylinders", String.valueOf(count)));
         amount("compression ratio", plan.engine().compressionRatio(), ratio -> Shown.fixed(ratio, 1));
         fact("induction", words(plan.engine().induction().name()));

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.advice.Advice;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
 import org.nextpull.response.Figures;
@@ -44,7 +45,7 @@ final class PathPart {
                 .flatMap(Figures::meanTorque)
                 .map(value -> ", " + shown.value(Quantity.TORQUE, value.newtonMetres()))
                 .orElse("");
-        String use = pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' ');
+        String use = pull.isUsed() ? "" : ", " + PullColumn.status(pull);
         return "Pull " + pull.number() + (setting.isEmpty() ? "" : ": " + setting) + torque + use + ".";
     }
 }

@@ -24,13 +24,13 @@ final class RemarksPart {
         List<String> changes = new ArrayList<>();
         Map<Integer, String> struck = new TreeMap<>(result.amendments().struck());
         struck.forEach((pull, reason) -> changes.add(
-                "Pull " + pull + " was struck: " + (reason.isBlank() ? "no reason was given" : reason) + "."));
+                "Pull " + pull + " was excluded: " + (reason.isBlank() ? "no reason was given" : reason) + "."));
         new TreeSet<>(result.amendments().lifted())
                 .forEach(pull -> changes.add("Knock and limits of pull " + pull
-                        + " were lifted by the operator: they no longer forbid any setting."));
+                        + " were overridden by the operator: they no longer block any setting."));
         new TreeSet<>(result.amendments().corrected().keySet())
                 .forEach(pull -> changes.add("The setting of pull " + pull + " was corrected by the operator."));
-        return Section.of("Changed by hand").withItems(changes);
+        return Section.of("Operator changes").withItems(changes);
     }
 
     Section findings() {

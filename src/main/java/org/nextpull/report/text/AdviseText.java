@@ -174,7 +174,7 @@ public final class AdviseText {
                 .orElse("");
         return setting
                 + torque
-                + (pull.isUsed() ? "" : ", " + pull.standing().id().replace('-', ' '));
+                + (pull.isUsed() ? "" : ", " + PullColumn.status(pull));
     }
 
     private String alarms(Replay.Step step) {

@@ -10,6 +10,7 @@ import org.nextpull.plan.Goal;
 import org.nextpull.report.CompareWords;
 import org.nextpull.report.Shown;
 import org.nextpull.session.ComparedDay;
+import org.nextpull.session.OrderFrom;
 import org.nextpull.unit.Quantity;
 
 /** What {@code compare} prints: the verdict on each label first, then what it rests on. */
@@ -36,14 +37,15 @@ public final class CompareText {
     }
 
     private static String basis(ComparedDay day, ComparisonResult result) {
-        TextTable table = new TextTable("label", "pulls", "scatter %");
+        TextTable table = new TextTable("label", "pulls", "repeats to %");
         for (LabelScatter scatter : result.scatters()) {
             table.row(
                     scatter.label(),
                     String.valueOf(scatter.pulls()),
                     Shown.fixed(scatter.scatter().percent(), 2));
         }
-        return "\n" + table.text() + CompareWords.drift(result) + "\n" + CompareWords.order(day.orderFrom()) + "\n";
+        return "\n" + table.text() + CompareWords.drift(result) + "\n"
+                + (day.orderFrom() == OrderFrom.COMMAND_LINE ? CompareWords.order(day.orderFrom()) + "\n" : "");
     }
 
     /** Each label by speed; of torque. */
@@ -67,6 +69,7 @@ public final class CompareText {
                     CompareWords.signed(row.band().low()),
                     CompareWords.signed(row.band().high()));
         }
-        return "\n" + one.label() + " by speed; the band holds at all speeds together:\n" + table.text();
+        return "\nBy speed, \"" + one.label() + "\" vs \"" + result.reference().label()
+                + "\": whole-curve 95 % limits\n" + table.text();
     }
 }

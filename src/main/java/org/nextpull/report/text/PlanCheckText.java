@@ -38,7 +38,7 @@ public final class PlanCheckText {
                     key.name(),
                     draft.typed("limits", key.name())
                             .map(value -> value + " " + key.unitSign())
-                            .orElse(watched ? "the mixture is swept" : "-")
+                            .orElse(watched ? "mixture sweep" : "-")
                             .strip(),
                     !watched
                             ? "no limit is set: not watched"

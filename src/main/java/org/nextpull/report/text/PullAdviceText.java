@@ -12,23 +12,23 @@ public final class PullAdviceText {
 
     /** The plan for a day. */
     public String text(PullAdvice advice, Scatter scatter, double wanted) {
-        String wish = "To tell " + Shown.plain(wanted) + " % at a scatter of " + Shown.plain(scatter.percent()) + " %";
+        String wish = "To tell " + Shown.plain(wanted) + " % at a repeatability of " + Shown.plain(scatter.percent()) + " %";
         StringBuilder text = new StringBuilder();
         advice.cheapest().ifPresent(asked -> text.append(cheapest(wish, asked)));
         if (advice.interleaved().isEmpty()) {
             return text.append(wish)
                     .append(": out of reach. Even ")
                     .append(PullPlan.MOST_PULLS)
-                    .append(" pulls there and back would only tell ")
+                    .append(" pulls A-B-B-A would only tell ")
                     .append(Shown.fixed(advice.resolvedByMost(), 2))
-                    .append(" %. Lower the scatter first: same temperatures, same rate, the setting remade each time.")
+                    .append(" %. Improve repeatability first: same temperatures, same rate, the setting re-set each time.")
                     .toString();
         }
         PullPlan plan = advice.interleaved().get();
-        text.append(wish).append(", run ").append(plan.pulls()).append(" pulls there and back:\n  ");
+        text.append(wish).append(", run ").append(plan.pulls()).append(" pulls, A-B-B-A:\n  ");
         text.append(String.join(" ", plan.order())).append('\n');
         text.append(found(plan)).append('\n');
-        text.append("In blocks, a flushing pull that counts for nothing after each change-over: ");
+        text.append("In blocks, a discarded flushing pull after each change-over: ");
         String each = plan.order().stream().distinct().count() > 2
                 ? " of each label with " + plan.order().get(0)
                 : "";
@@ -41,13 +41,13 @@ public final class PullAdviceText {
                     .append(day.plan().map(PullAdviceText::blocks).orElse("out of reach"))
                     .append("; ");
         }
-        text.append("with one never, since nobody can tell then whether the label or the day has changed.\n");
+        text.append("with one never, since drift looks like a gain then.\n");
         text.append(
                 advice.cautious().isPresent()
-                        ? "The scatter itself is only known so well: "
+                        ? "To be safe about the repeatability figure: "
                                 + advice.cautious().getAsInt()
-                                + " pulls there and back suffice even at the upper end of what it may be."
-                        : "The scatter itself is only known so well: at the upper end of what it may be, the wish is out of reach.");
+                                + " pulls, A-B-B-A."
+                        : "At the upper end of what the repeatability figure may be, the wish is out of reach.");
         return text.toString();
     }
 
@@ -63,7 +63,7 @@ public final class PullAdviceText {
         PullPlan plan = asked.plan().get();
         return with + ", run " + plan.pulls() + " pulls in blocks: " + lengths(plan.order()) + ".\n"
                 + "  After each of the " + plan.changeOvers()
-                + " change-overs run one pull more, which flushes the old fuel out and counts for nothing: "
+                + " change-overs run one pull more, which flushes the old fuel out and is discarded: "
                 + (plan.pulls() + plan.flushing()) + " pulls"
                 + (cost.pulls() > 0
                         ? ", at the cost of " + Shown.plain(plan.cost(cost.pulls())) + " with the change-overs"
@@ -72,11 +72,11 @@ public final class PullAdviceText {
     }
 
     private static String found(PullPlan plan) {
-        return "  95 % interval about +-" + Shown.fixed(plan.halfWidthPercent(), 2)
-                + (plan.order().stream().distinct().count() > 2 ? " %, for all labels together" : " %")
-                + "; such a difference is then found in " + Shown.fixed(100 * plan.power(), 0)
-                + " of 100 days if it is compared with --planned " + plan.pulls() + ", in "
-                + Shown.fixed(100 * plan.powerUnplanned(), 0) + " if nothing was planned.";
+        return "  Result good to \u00b1" + Shown.fixed(plan.halfWidthPercent(), 2)
+                + (plan.order().stream().distinct().count() > 2 ? " % (95 % CI), for all labels together" : " % (95 % CI)")
+                + ". Chance to detect such a difference: " + Shown.fixed(100 * plan.power(), 0)
+                + " % if it is compared with --planned " + plan.pulls() + ", "
+                + Shown.fixed(100 * plan.powerUnplanned(), 0) + " % if nothing was planned.";
     }
 
     private static String blocks(PullPlan plan) {

@@ -112,7 +112,7 @@ final class PullCards {
         MeasuredPull pull = one.pull();
         List<String> words = new ArrayList<>();
         if (!pull.standing().isUsed()) {
-            words.add(pull.standing().id().replace('-', ' '));
+            words.add(PullColumn.status(pull));
         }
         if (pull.knock().isHeard()) {
             words.add("knock");

@@ -83,7 +83,7 @@ final class ComparedPresenter {
     }
 
     private static String scatter(LabelScatter scatter) {
-        return scatter.label() + ": " + Shown.count(scatter.pulls(), "pull") + ", scatter from pull to pull "
+        return scatter.label() + ": " + Shown.count(scatter.pulls(), "pull") + ", repeats to "
                 + Shown.fixed(scatter.scatter().percent(), 2) + " %.";
     }
 

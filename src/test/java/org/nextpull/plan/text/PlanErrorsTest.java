@@ -408,7 +408,7 @@ class PlanErrorsTest {
     void aDecimalCommaIsSaidWithTheNumberToWrite() {
         Finding finding = only("[air]\nbaro_kpa = 98,45  # at the wall\n");
         assertPlace(finding, FindingCode.PLAN_DECIMAL_COMMA, 2, 14);
-        assertThat(finding.text("mended")).contains("98.45");
+        assertThat(finding.text("corrected")).contains("98.45");
         assertThat(errors("[pull]\nhold_speeds = [3600 4900,5]\n"))
                 .extracting(Finding::code)
                 .containsOnly(FindingCode.PLAN_SYNTAX);

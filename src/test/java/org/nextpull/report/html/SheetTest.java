@@ -116,7 +116,7 @@ class SheetTest {
 
     @Test
     void aStruckPullIsNamedWithItsReason() {
-        assertThat(hostile).contains("Changed by hand", "Pull 7 was struck: &lt;/td&gt;");
+        assertThat(hostile).contains("Operator changes", "Pull 7 was excluded: &lt;/td&gt;");
     }
 
     @Test

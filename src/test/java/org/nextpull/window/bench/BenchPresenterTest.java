@@ -140,11 +140,11 @@ class BenchPresenterTest {
     }
 
     @Test
-    void aStruckPullIsCrossedOutWithItsReason() {
+    void anExcludedPullIsCrossedOutWithItsReason() {
         DayByPull struck = TIMING.with(OperatorActions.of(List.of(new OperatorAction.Strike(2, "throttle slipped")))
                 .applied(TIMING.input()));
         PullCard card = page(struck, 4).cards().get(1);
-        assertThat(card.mark()).isEqualTo("struck");
+        assertThat(card.mark()).isEqualTo("excluded");
         assertThat(card.tone()).isEqualTo(Tone.PLAIN);
         assertThat(card.remarks()).contains(new Remark(Tone.PLAIN, "Excluded by the operator: throttle slipped"));
     }

@@ -50,7 +50,7 @@ class ComparedPageIT {
         page.press("P");
         page.type("Plan", "sweep-plans/hillclimb-manifold.toml");
         page.enter("Plan");
-        page.until("the verdict", () -> page.said("Verdict").contains(" against before"));
+        page.until("the verdict", () -> page.said("Verdict").contains(" vs \"before\""));
         return page;
     }
 
@@ -58,10 +58,10 @@ class ComparedPageIT {
     void aLogIsComparedTurnedRoundAndTakenOut() {
         try (DrivenPage page = open()) {
             assertThat(page.nameless()).isEmpty();
-            assertThat(page.said("What the verdict rests on")).contains("scatter from pull to pull");
+            assertThat(page.said("What the verdict rests on")).contains("repeats to ");
             page.press("L");
             page.press("R");
-            page.until("turned round", () -> page.said("Verdict").startsWith("before against "));
+            page.until("turned round", () -> page.said("Verdict").startsWith("\"before\" vs "));
             page.press("DELETE");
             page.until("nothing", () -> page.said("Verdict").startsWith("Nothing is compared"));
         }

@@ -61,7 +61,7 @@ class ComparedPresenterTest {
         DayInput input = read(List.of(LabelledLog.unlabelled("sample-logs/hillclimb-manifold.csv")), PLAN, none());
         ComparedPresenter.Compared first = ComparedPresenter.compare(input, Optional.empty());
         assertThat(new ComparedPresenter(METRIC).page(first).verdicts().get(0))
-                .contains("against " + first.labels().get(0));
+                .contains("vs \"" + first.labels().get(0));
     }
 
     @Test
@@ -72,7 +72,7 @@ class ComparedPresenterTest {
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.empty());
         assertThat(compared.labels()).containsExactly("session 1", "session 2");
         ComparedPage page = new ComparedPresenter(METRIC).page(compared);
-        assertThat(page.verdicts().get(0)).startsWith("session 2 against session 1: ");
+        assertThat(page.verdicts().get(0)).startsWith("\"session 2\" vs \"session 1\": ");
         assertThat(page.basis()).anyMatch(line -> line.contains("was run at more than one setting"));
         assertThat(page.basis()).anyMatch(line -> line.contains("2 days are compared"));
     }
