@@ -171,9 +171,11 @@ class FuelCommandTest {
                 "fuel injector methanol --injectors 4 --rated 1000cc/min --rated-at 300kPa --flow 60kg/h")) {
             Run run = Run.of(line);
             assertThat(run.status()).as(line).isZero();
+            boolean inFull = line.contains("show") || line.contains("blend");
+            assertThat(run.out().contains("Attacks aluminium")).as(line).isEqualTo(inFull);
             assertThat(run.out())
                     .as(line)
-                    .contains("can blind")
+                    .contains("can blind", "invisible in daylight")
                     .contains("the maker's safety data sheet and local rules outrank");
             assertThat(Run.of(line + " --json").out())
                     .as(line)

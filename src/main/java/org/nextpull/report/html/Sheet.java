@@ -11,7 +11,11 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.nextpull.fuel.Fuel;
+import org.nextpull.finding.Outcome;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.Cautions;
+import org.nextpull.report.FuelWords;
 import org.nextpull.report.Shown;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.Replay;
@@ -48,7 +52,7 @@ public final class Sheet {
                 new RemarksPart(result, shown).changes(),
                 new RemarksPart(result, shown).findings(),
                 new JobPart(result.plan(), shown).toRepeat(),
-                Section.of("Cautions").withItems(Cautions.sentences()));
+                Section.of("Cautions").withItems(cautions(result.plan())));
         Page page = new Page(
                 title,
                 heading.day().stream().toList(),
@@ -56,6 +60,16 @@ public final class Sheet {
                 heading.software().stream().toList(),
                 sections.filter(section -> !section.isEmpty()).toList());
         return template().execute(page);
+    }
+
+    /** Of engines and dynos, and of every fuel that the plan names. */
+    private static List<String> cautions(SweepPlan plan) {
+        Stream<Fuel> fuels = plan.fuel().inTank().flatMap(Outcome::value).stream();
+        return Stream.concat(
+                        Cautions.sentences().stream(),
+                        fuels.flatMap(fuel -> fuel.cautions().stream()
+                                .map(caution -> fuel.name() + ": " + FuelWords.sentence(caution))))
+                .toList();
     }
 
     /** All that the template is given. */

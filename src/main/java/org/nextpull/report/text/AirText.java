@@ -32,7 +32,8 @@ public final class AirText {
      * @param chosen the standard of a plan, if there is one
      */
     public String sheet(AirSheet sheet, Optional<CorrectionStandard> chosen) {
-        StringBuilder text = new StringBuilder("Air: " + air(sheet.air()) + "\n");
+        StringBuilder text = new StringBuilder(factors(sheet, chosen) + "\n");
+        text.append("Air: ").append(air(sheet.air())).append('\n');
         text.append("  water in the air ").append(water(sheet)).append('\n');
         text.append("  density ").append(density(sheet.air()));
         text.append(", density altitude ")
@@ -49,18 +50,26 @@ public final class AirText {
         }
         text.append(table.text()).append('\n');
         text.append("Corrected torque is measured torque times the factor. Never compare across standards.\n");
-        chosen.ifPresent(standard -> text.append("The plan corrects by ")
-                .append(standard.id())
-                .append(": times ")
-                .append(Shown.fixed(standard.factor(sheet.air()), 4))
-                .append(".\n"));
         outside(text, sheet);
         return text.toString();
     }
 
+    /** The answer in a line: the factor of the plan's standard, else of each. */
+    private static String factors(AirSheet sheet, Optional<CorrectionStandard> chosen) {
+        return chosen.map(standard -> "The plan corrects by " + standard.id() + ": times "
+                        + Shown.fixed(standard.factor(sheet.air()), 4) + ".")
+                .orElseGet(() -> sheet.corrections().stream()
+                        .map(one -> one.standard().id() + " " + Shown.fixed(one.factor(), 4))
+                        .collect(Collectors.joining(", ", "Factor: ", ".")));
+    }
+
     /** What going from one weather to a later one does. */
     public String change(AirSheet before, AirSheet after) {
-        StringBuilder text = new StringBuilder("\nLater: " + air(after.air()) + "\n");
+        List<WeatherChange> changes = before.changeTo(after.air());
+        StringBuilder text = new StringBuilder(changes.stream()
+                .map(change -> change.standard().id() + " " + signed(change.rawTorquePercent(), 2))
+                .collect(Collectors.joining(", ", "\nLater the brake shows, by the weather alone: ", ".\n")));
+        text.append("Air: ").append(air(after.air())).append('\n');
         text.append("  water in the air ").append(water(after)).append('\n');
         text.append("  density ").append(density(after.air()));
         text.append(", density altitude ")
@@ -68,7 +77,6 @@ public final class AirText {
                 .append("\n\n");
         TextTable table = new TextTable(
                 "standard", "factor now", "later", "brake shows", "by pressure", "by temperature", "by water");
-        List<WeatherChange> changes = before.changeTo(after.air());
         for (WeatherChange change : changes) {
             Map<WeatherChange.Cause, Double> ratios = change.ratios();
             table.row(
@@ -82,7 +90,6 @@ public final class AirText {
                     range(change.standard().correction(change.after(), Place.nowhere())));
         }
         text.append(table.text()).append('\n');
-        text.append("Of a difference in measured torque between the two pulls, this much is the weather alone.\n");
         outside(text, after);
         return text.toString();
     }

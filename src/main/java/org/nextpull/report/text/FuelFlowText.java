@@ -77,12 +77,12 @@ public final class FuelFlowText {
                 atBestPower,
                 one -> FuelText.cooling(shown, one.coolingAgainstKelvins()));
         row(table, "heat of the air, times", swap, atBestPower, one -> FuelText.fixed(one.energyRatio(), 3));
-        return fuel.name() + " in place of " + against.name() + ", with the same air\n\n" + table.text() + "\n"
-                + volume(swap.flow())
+        return fuel.name() + " in place of " + against.name() + ", with the same air: " + needs(swap.flow()) + "\n\n"
+                + table.text() + "\n"
                 + "Jets: at equal pressure, viscosity aside. Cooling: if all of it evaporates, an upper bound."
                 + " Heat: of the same air burnt exactly.\n"
                 + "Best power: the lambda at which it is common, no source; find your engine's own.\n\n"
-                + FuelText.cautions(fuel);
+                + FuelText.worst(fuel);
     }
 
     private static void row(
@@ -98,12 +98,11 @@ public final class FuelFlowText {
         return Shown.fixed(dose.lambda().value(), 3);
     }
 
-    private static String volume(FlowComparison flow) {
-        String names =
-                flow.dose().fuel().name() + " than of " + flow.against().fuel().name();
-        return flow.volumeRatio().isPresent()
-                ? "As asked the engine needs " + moreOrLess(flow.volumeRatio()) + " of " + names + " by volume.\n"
-                : "The density of one of them is not known, so nothing is said by volume.\n";
+    private static String needs(FlowComparison flow) {
+        return moreOrLess(OptionalDouble.of(flow.massRatio())) + " by mass, "
+                + (flow.volumeRatio().isPresent()
+                        ? moreOrLess(flow.volumeRatio()) + " by volume"
+                        : "by volume not known, since the density of one is not");
     }
 
     /** One line on the flow of a fuel against another at equal lambda and at the lambda of best power of each. */
@@ -143,10 +142,10 @@ public final class FuelFlowText {
         String volume = flow.volumeRatio().isPresent()
                 ? " and " + tenth(flow.volumeRatio().getAsDouble()) + " by volume"
                 : "";
-        return before.name() + " with water in it\n\n" + table.text() + "\nFor the same air and lambda it takes "
-                + tenth(flow.massRatio()) + " by mass" + volume + ".\n"
+        return before.name() + " with water in it takes " + tenth(flow.massRatio()) + " by mass" + volume
+                + " for the same air and lambda\n\n" + table.text() + "\n"
                 + "Volumes are added up; a hydrometer reads up to 3 % more, for alcohol and water shrink when mixed.\n\n"
-                + FuelText.cautions(before);
+                + FuelText.worst(before);
     }
 
     private static String tenth(double ratio) {
@@ -173,7 +172,7 @@ public final class FuelFlowText {
                 + "  each must give " + flow(duty.needed()) + " and gives " + flow(duty.heldOpen()) + " held open\n"
                 + "  for " + Shown.fixed(100 * InjectorDuty.HIGHEST_USUAL, 0)
                 + " %, the most that is usual (common practice, no source), they "
-                + size + Shown.fixed(duty.sizeRatio(), 2) + " times as large\n\n" + FuelText.cautions(fuel);
+                + size + Shown.fixed(duty.sizeRatio(), 2) + " times as large\n\n" + FuelText.worst(fuel);
     }
 
     private String flow(double kilogramsPerSecond) {

@@ -98,6 +98,15 @@ public final class FuelText {
                 + (fuel.cautions().size() > 1 ? "" : "  - Nothing else is known of it here: read its data sheet.\n");
     }
 
+    /** The two cautions that matter most with a fuel, and where all of them are. */
+    static String worst(Fuel fuel) {
+        return fuel.cautions().stream()
+                        .limit(2)
+                        .map(FuelWords::sentence)
+                        .collect(Collectors.joining(" ", "WARNING, " + fuel.name() + ": ", "\n"))
+                + "All its cautions: fuel show " + fuel.name() + ". " + FuelWords.DEFER + "\n";
+    }
+
     /** Cooling in the degrees that people read. */
     static String cooling(Shown shown, OptionalDouble kelvins) {
         Unit unit = shown.unit(Quantity.TEMPERATURE);
@@ -182,8 +191,14 @@ public final class FuelText {
                 fuel.name() + " by its elements",
                 Shown.fixed(fuel.stoichiometricAirFuelRatio(), 2),
                 Shown.fixed(fuel.scale().airFuelRatio(lambda), 2));
-        return "Lambda " + Shown.fixed(lambda.value(), 3) + side(lambda) + ", with " + fuel.name()
-                + " in the engine\n\n"
+        String gauge = scales.stream()
+                .findFirst()
+                .map(scale -> ", which a gauge set to "
+                        + Shown.fixed(scale.scale().ratioAtLambdaOne(), 2) + " shows as "
+                        + Shown.fixed(scale.scale().airFuelRatio(lambda), 2))
+                .orElse("");
+        return fuel.name() + " at lambda " + Shown.fixed(lambda.value(), 3) + side(lambda) + ": air-fuel ratio "
+                + Shown.fixed(fuel.scale().airFuelRatio(lambda), 2) + gauge + "\n\n"
                 + table.text() + "\nSet to: what it shows at lambda 1. A gauge shows lambda times that on any fuel; "
                 + "the last line is the true ratio by mass.\n";
     }
