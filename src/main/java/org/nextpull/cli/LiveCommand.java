@@ -136,7 +136,7 @@ final class LiveCommand implements Callable<Integer> {
 
     private void run(LiveSetup setup, Shown shown) throws IOException {
         AsyncPrinter out = new AsyncPrinter(console.out());
-        LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault());
+        LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault(), Terminal.width());
         LiveSession session = LiveSession.start(setup, talk);
         OrderlyEnd ending = OrderlyEnd.by(() -> end(talk, session, out));
         try {

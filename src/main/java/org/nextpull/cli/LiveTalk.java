@@ -47,9 +47,11 @@ final class LiveTalk implements LiveListener {
     private final LiveText words;
     private final AlarmText alarms;
     private final ZoneId zone;
+    private final int width;
     private Optional<Advice> said = Optional.empty();
     private final Set<FindingCode> found = EnumSet.noneOf(FindingCode.class);
     private Optional<HoldNow> holdSaid = Optional.empty();
+    private Optional<String> gapsSaid = Optional.empty();
     private boolean running;
     private boolean cooling;
     private boolean ended;
@@ -57,8 +59,14 @@ final class LiveTalk implements LiveListener {
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
     private double failingSaidS;
 
-    LiveTalk(AsyncPrinter out, Shown shown, ZoneId zone) {
+    /**
+     * Talks on a terminal.
+     *
+     * @param width characters that a line of it holds
+     */
+    LiveTalk(AsyncPrinter out, Shown shown, ZoneId zone, int width) {
         this.out = out;
+        this.width = width;
         this.shown = shown;
         this.words = new LiveText(shown);
         this.alarms = new AlarmText(shown);
@@ -79,20 +87,25 @@ final class LiveTalk implements LiveListener {
 
     @Override
     public void pullEnded(LiveState state, MeasuredCurve pull) {
-        List<String> lines = new ArrayList<>(words.pull(state.result(), pull.pull()));
+        List<String> lines = new ArrayList<>();
+        if (isNewest(pull.pull(), state)) {
+            state.advice().ifPresent(advice -> lines.addAll(next(advice, state.waitBeforeNextS())));
+            said = state.advice();
+            cooling = state.waitBeforeNextS().isPresent();
+        }
+        lines.addAll(words.pull(state.result(), pull.pull()));
         pull.pull().findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE)
                 .forEach(finding -> found.add(finding.code()));
         lines.addAll(words.found(state.result(), found));
-        if (isNewest(pull.pull(), state)) {
-            WatchText.of(state.result()).ifPresent(lines::add);
-            state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
-            said = state.advice();
-            OptionalDouble wait = state.waitBeforeNextS();
-            wait.ifPresent(seconds -> lines.add(words.coolDown(seconds)));
-            cooling = wait.isPresent();
-        }
+        Optional<String> gaps = WatchText.of(state.result());
+        gaps.filter(line -> !gapsSaid.equals(gaps)).ifPresent(lines::add);
+        gapsSaid = gaps;
         print(state.at(), lines);
+    }
+
+    private List<String> next(Advice advice, OptionalDouble waitS) {
+        return waitS.isPresent() ? words.afterCoolDown(advice, waitS.getAsDouble()) : words.next(advice);
     }
 
     /** Several pulls may come in one file; only behind the last of them the next setting is of use. */
@@ -118,11 +131,13 @@ final class LiveTalk implements LiveListener {
         }
         if (cooling && state.coolDownLeftS().isEmpty() && state.pullSinceS().isEmpty()) {
             lines.add(words.cooledDown());
+            state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
+            said = state.advice();
         }
         cooling = cooling && state.coolDownLeftS().isPresent();
         running = state.pullSinceS().isPresent();
         state.advice().filter(advice -> !running && isNews(advice)).ifPresent(advice -> {
-            lines.addAll(words.next(advice));
+            lines.addAll(next(advice, state.waitBeforeNextS()));
             said = Optional.of(advice);
         });
         hold(state).ifPresent(lines::add);
@@ -199,9 +214,21 @@ final class LiveTalk implements LiveListener {
         String time = TIME.format(Instant.ofEpochMilli(at.wallMs()).atZone(zone));
         List<String> timed = new ArrayList<>();
         for (String line : lines) {
-            timed.add((timed.isEmpty() ? time : INDENT) + line);
+            wrap((timed.isEmpty() ? time : INDENT) + line, timed);
         }
         out.lines(timed);
+    }
+
+    /** Breaks a line between words where the terminal would break it anywhere. */
+    private void wrap(String line, List<String> into) {
+        String left = line;
+        int space = left.lastIndexOf(' ', width);
+        while (left.length() > width && space > INDENT.length() + 2) {
+            into.add(left.substring(0, space));
+            left = INDENT + "  " + left.substring(space + 1);
+            space = left.lastIndexOf(' ', width);
+        }
+        into.add(left);
     }
 
     /** Does what was typed; false when the session is to end. */
@@ -222,16 +249,16 @@ final class LiveTalk implements LiveListener {
             proposed(state)
                     .ifPresentOrElse(
                             setting -> set(state, setting, session),
-                            () -> out.lines(List.of(LiveText.NOTHING_PROPOSED)));
+                            () -> print(state.at(), List.of(LiveText.NOTHING_PROPOSED)));
         } else if (typed instanceof LiveTyped.Set set) {
             EngineSetting proposed = proposed(state).orElseGet(EngineSetting::none);
             set(state, set.setting().orElse(proposed), session);
         } else if (typed instanceof LiveTyped.Why) {
-            out.lines(state.advice().map(words::next).orElse(List.of(LiveText.NOTHING_SWEPT)));
+            print(state.at(), state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
         } else if (typed instanceof LiveTyped.Show) {
             out.lines(List.of(new AdviseText(shown).advise(state.result()).stripTrailing()));
         } else if (typed instanceof LiveTyped.Wrong wrong) {
-            out.lines(List.of(wrong.message()));
+            print(state.at(), List.of(wrong.message()));
         } else {
             out.lines(List.of(LiveHelp.text().stripTrailing()));
         }
@@ -253,7 +280,7 @@ final class LiveTalk implements LiveListener {
     }
 
     private void set(LiveState state, EngineSetting setting, LiveSession session) {
-        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> out.lines(List.of(doubt)));
+        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> print(state.at(), List.of(doubt)));
         session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
     }
 }

@@ -13,7 +13,7 @@ import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.OperatorAction;
 
-/** What an operator typed while a session runs. */
+/** What an operator typed while a session runs, or a day of practice. */
 sealed interface LiveTyped {
     /** Something to be done. */
     record Do(OperatorAction act) implements LiveTyped {}
@@ -52,6 +52,9 @@ sealed interface LiveTyped {
      */
     record Context(SweepPlan plan, int nextPull, boolean running, List<Limit> unwatched) {}
 
+    /** What stands for the reason of one who gave none. */
+    String WITHOUT_REASON = "excluded by the operator";
+
     /** Understands a line. */
     static LiveTyped of(String line, Context day) {
         String typed = line.strip();
@@ -59,9 +62,9 @@ sealed interface LiveTyped {
         String rest = typed.substring(words.get(0).length()).strip();
         return switch (words.get(0).toLowerCase(Locale.ROOT)) {
             case "" -> new AsProposed();
-            case "why" -> new Why();
+            case "why", "?" -> new Why();
             case "show" -> new Show();
-            case "help", "?" -> new Help();
+            case "help" -> new Help();
             case "end", "stop", "quit", "exit" -> new End();
             case "note" -> note(rest);
             case "limit" -> limit(words);
@@ -194,7 +197,7 @@ sealed interface LiveTyped {
             return new Wrong(words.get(0) + " needs the number of a pull, such as: " + example);
         }
         String reason = String.join(" ", words.subList(2, words.size()));
-        return new Do(act.of(number.getAsInt(), reason.isEmpty() ? Typed.WITHOUT_REASON : reason));
+        return new Do(act.of(number.getAsInt(), reason.isEmpty() ? WITHOUT_REASON : reason));
     }
 
     private static OptionalInt pull(String word) {

@@ -10,25 +10,20 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.LiveHelp;
+import org.nextpull.report.LiveText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
+import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.simulator.Practice;
 import org.nextpull.unit.Quantity;
 
 /** The conversation of a practice day: proposes, reads what is typed, runs the pull, until the user or the advice ends it. */
 final class PracticeTalk {
-    private static final String HELP = """
-            Type   to
-            Enter  run what is proposed; after a stop: end the day
-            26 0.87  run another setting: advance and lambda; one number where the plan sweeps one thing
-            why    read why that is proposed
-            strike 3  take pull 3 out of the day, with a reason behind it if you like
-            stop   end the day and see the truth
-            """;
-
     private final Console console;
     private final PrintWriter out;
     private final Practice practice;
@@ -58,7 +53,13 @@ final class PracticeTalk {
                 out.println("End of input: the day ends here.");
                 goesOn = false;
             } else {
-                goesOn = answer(Typed.of(line, practice.plan()));
+                goesOn = answer(LiveTyped.of(
+                        line,
+                        new LiveTyped.Context(
+                                practice.plan(),
+                                practice.pulls() + 1,
+                                false,
+                                practice.result().unwatchedNow())));
             }
         }
         debrief();
@@ -80,22 +81,24 @@ final class PracticeTalk {
         }
     }
 
-    private synchronized boolean answer(Typed typed) {
-        if (typed instanceof Typed.Stop || (typed instanceof Typed.AsProposed && isOver())) {
+    private synchronized boolean answer(LiveTyped typed) {
+        if (typed instanceof LiveTyped.End || (typed instanceof LiveTyped.AsProposed && isOver())) {
             return false;
         }
-        if (typed instanceof Typed.AsProposed) {
+        if (typed instanceof LiveTyped.AsProposed) {
             pull(practice.advice().setting().orElseThrow());
-        } else if (typed instanceof Typed.Setting setting) {
-            pull(completed(setting.setting()));
-        } else if (typed instanceof Typed.Why) {
+        } else if (typed instanceof LiveTyped.Set set) {
+            pull(completed(set.setting()));
+        } else if (typed instanceof LiveTyped.Why) {
             out.println(words.because(practice.advice()));
-        } else if (typed instanceof Typed.Strike strike) {
-            strike(strike);
-        } else if (typed instanceof Typed.Wrong wrong) {
+        } else if (typed instanceof LiveTyped.Show) {
+            out.print(new AdviseText(shown).advise(practice.result()));
+        } else if (typed instanceof LiveTyped.Do act) {
+            take(act.act());
+        } else if (typed instanceof LiveTyped.Wrong wrong) {
             out.println(wrong.message());
         } else {
-            out.print(HELP);
+            out.print(LiveHelp.practice());
         }
         return true;
     }
@@ -123,10 +126,7 @@ final class PracticeTalk {
     private void pull(EngineSetting setting) {
         Outcome<SessionResult> outcome = practice.pull(setting);
         if (outcome.isFailed()) {
-            FindingText text = FindingText.in(shown);
-            for (Finding finding : outcome.findings()) {
-                out.println(text.withPlace(finding));
-            }
+            say(outcome.findings());
             return;
         }
         List<MeasuredPull> pulls = practice.result().pulls();
@@ -149,12 +149,22 @@ final class PracticeTalk {
         return torque + knock + use;
     }
 
-    private void strike(Typed.Strike strike) {
-        if (practice.strike(strike.number(), strike.reason())) {
-            out.println("Pull " + strike.number() + " excluded from the fit.");
-            propose();
-        } else {
-            out.println("There is no pull " + strike.number() + "; there are " + practice.pulls() + ".");
+    /** Does by hand what a running session takes; parts and fuel are those of the plan. */
+    private void take(OperatorAction act) {
+        if (act instanceof OperatorAction.Next) {
+            out.println("The model engine has the parts and the fuel of the plan.");
+            return;
         }
+        List<Finding> wrong = practice.take(act);
+        say(wrong);
+        if (wrong.isEmpty()) {
+            out.println(new LiveText(shown).taken(act));
+            propose();
+        }
+    }
+
+    private void say(List<Finding> findings) {
+        FindingText text = FindingText.in(shown);
+        findings.forEach(finding -> out.println(text.withPlace(finding)));
     }
 }

@@ -84,8 +84,6 @@ sealed interface ServeTyped {
         if (typed instanceof Typed.Wrong wrong) {
             return new Wrong(wrong.message());
         }
-        return typed instanceof Typed.Help
-                ? new Help()
-                : new Wrong("A served engine only runs what it is told; ask the one who reads it. Type help.");
+        return new Help();
     }
 }

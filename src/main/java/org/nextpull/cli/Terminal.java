@@ -1,10 +1,22 @@
 package org.nextpull.cli;
 
 import java.io.Console;
+import java.util.Optional;
 
 /** Whether somebody sits at a terminal: both input and output are one. */
 final class Terminal {
+    private static final int USUAL_WIDTH = 80;
+
     private Terminal() {}
+
+    /** Characters that a line of the terminal holds; without one no line is ever too long. */
+    static int width() {
+        if (!isThere()) {
+            return Integer.MAX_VALUE;
+        }
+        String columns = Optional.ofNullable(System.getenv("COLUMNS")).orElse("");
+        return columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : USUAL_WIDTH;
+    }
 
     /** Up to Java 21 there is no console without a terminal; from 22 on there always is one, and it can be asked. */
     @SuppressWarnings("SystemConsoleNull")

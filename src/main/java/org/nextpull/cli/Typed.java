@@ -11,7 +11,7 @@ import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
-/** What a user typed between two pulls. */
+/** What a user typed to set the engine. */
 sealed interface Typed {
     /** Nothing: as proposed. */
     record AsProposed() implements Typed {}
@@ -22,17 +22,6 @@ sealed interface Typed {
      * @param setting the setting
      */
     record Setting(EngineSetting setting) implements Typed {}
-
-    /** Say why. */
-    record Why() implements Typed {}
-
-    /**
-     * Take a pull out.
-     *
-     * @param number of the pull
-     * @param reason free words
-     */
-    record Strike(int number, String reason) implements Typed {}
 
     /** The day ends. */
     record Stop() implements Typed {}
@@ -50,9 +39,6 @@ sealed interface Typed {
     /** Below this a single number is a mixture where an advance is set flat: nobody runs two degrees at full load. */
     double MOST_LAMBDA = 2;
 
-    /** What stands for the reason of one who gave none. */
-    String WITHOUT_REASON = "excluded by the operator";
-
     double LEAST_LAMBDA = 0.4;
     double MOST_DEG = 90;
 
@@ -61,20 +47,10 @@ sealed interface Typed {
         List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
         return switch (words.get(0)) {
             case "" -> new AsProposed();
-            case "why" -> new Why();
-            case "end", "stop", "quit", "exit" -> new Stop();
+            case "stop", "quit", "exit" -> new Stop();
             case "help", "?" -> new Help();
-            case "exclude", "strike" -> strike(words);
             default -> numbers(words, plan);
         };
-    }
-
-    private static Typed strike(List<String> words) {
-        if (words.size() < 2 || !words.get(1).matches("\\d{1,6}")) {
-            return new Wrong("exclude needs the number of a pull, such as: exclude 3");
-        }
-        String reason = String.join(" ", words.subList(2, words.size()));
-        return new Strike(Integer.parseInt(words.get(1)), reason.isEmpty() ? WITHOUT_REASON : reason);
     }
 
     private static Typed numbers(List<String> words, SweepPlan plan) {

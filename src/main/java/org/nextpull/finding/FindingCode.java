@@ -334,6 +334,7 @@ public enum FindingCode {
     LIVE_FAULT,
     LIVE_TABLE_IN_FOLDER,
     LIVE_AIR_MISSING,
+    LIVE_CHANNEL_SILENT,
     EXPERIENCE_OF_ENGINE,
 
     // what the commands write

@@ -3,12 +3,9 @@ package org.nextpull.live;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.stream.Stream;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.SweepPlan;
@@ -41,7 +38,7 @@ final class ActBook {
      * @return why it is not taken; empty when it is
      */
     List<Finding> take(OperatorAction act, int pulls) {
-        Optional<Finding> unknown = unknownPull(act, pulls);
+        Optional<Finding> unknown = OperatorActions.unknownPull(act, pulls);
         if (unknown.isPresent()) {
             return List.of(unknown.get());
         }
@@ -76,32 +73,5 @@ final class ActBook {
                         .flatMap(found -> found.value().isPresent() ? Stream.empty() : found.findings().stream())
                         .toList()
                 : List.of();
-    }
-
-    private static Optional<Finding> unknownPull(OperatorAction act, int pulls) {
-        int most = act instanceof OperatorAction.Setting || act instanceof OperatorAction.Note ? pulls + 1 : pulls;
-        OptionalInt number = pullOf(act);
-        return number.isEmpty() || (number.getAsInt() >= 1 && number.getAsInt() <= most)
-                ? Optional.empty()
-                : Optional.of(Finding.error(
-                        FindingCode.LIVE_PULL_UNKNOWN,
-                        Place.nowhere(),
-                        Detail.of("number", number.getAsInt()),
-                        Detail.of("pulls", pulls)));
-    }
-
-    private static OptionalInt pullOf(OperatorAction act) {
-        if (act instanceof OperatorAction.Strike strike) {
-            return OptionalInt.of(strike.pull());
-        } else if (act instanceof OperatorAction.Restore restore) {
-            return OptionalInt.of(restore.pull());
-        } else if (act instanceof OperatorAction.Lift lift) {
-            return OptionalInt.of(lift.pull());
-        } else if (act instanceof OperatorAction.Correct correct) {
-            return OptionalInt.of(correct.pull());
-        } else if (act instanceof OperatorAction.Setting setting) {
-            return OptionalInt.of(setting.pull());
-        }
-        return act instanceof OperatorAction.Note note ? note.pull() : OptionalInt.empty();
     }
 }

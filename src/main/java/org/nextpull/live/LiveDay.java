@@ -141,6 +141,8 @@ final class LiveDay {
         look();
         if (!replaying) {
             coverage.due(book.plan(), at.seconds()).forEach(finding -> say(at, finding));
+            coverage.silent(book.plan(), latest.all(at), pulls.loadedSinceS().isPresent())
+                    .forEach(finding -> say(at, finding));
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying

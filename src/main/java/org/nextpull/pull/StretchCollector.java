@@ -33,6 +33,9 @@ final class StretchCollector {
     private int coreEnd;
     private double awayS;
     private boolean over;
+    /** A stretch was cut and the load has not been away since: what comes is the rest of it, and no stretch of its own. */
+    private boolean restOfCut;
+
     private Stretch.End end = Stretch.End.UNLOADED;
 
     StretchCollector(LoadGate gate, double afterS) {
@@ -44,9 +47,11 @@ final class StretchCollector {
         List<Stretch> done = new ArrayList<>(0);
         if (otherRun || placed.step() == TimeGuard.Step.NEW_RUN) {
             close(Stretch.End.NEW_RUN, done);
+            restOfCut = false;
             forget();
         } else if (placed.apartS() > LONGEST_HOLE_S) {
             close(Stretch.End.HOLE, done);
+            restOfCut = false;
             forget();
         }
         RowRef ref = placed.ref();
@@ -54,7 +59,8 @@ final class StretchCollector {
         if (open != null) {
             continueWith(ref, loaded, done);
         }
-        if (open == null && loaded) {
+        restOfCut = restOfCut && loaded;
+        if (open == null && loaded && !restOfCut) {
             begin(ref);
         }
         remember(ref);
@@ -71,6 +77,7 @@ final class StretchCollector {
     /** Data is missing from here on: what is at full load is not whole. */
     List<Stretch> cut() {
         List<Stretch> done = new ArrayList<>(1);
+        restOfCut = open != null && !over;
         close(Stretch.End.CUT, done);
         forget();
         return done;

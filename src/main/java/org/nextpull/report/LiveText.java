@@ -103,8 +103,20 @@ public final class LiveText {
         };
     }
 
-    /** The next step and why. */
+    /** The next step and why, in a line each. */
     public List<String> next(Advice advice) {
+        return List.of(words.headline(advice), "  " + words.brief(advice));
+    }
+
+    /** The same once the plan's time between pulls is over. */
+    public List<String> afterCoolDown(Advice advice, double leftS) {
+        return List.of(
+                "WAIT " + Shown.fixed(Math.ceil(leftS), 0) + " s. Then " + words.headline(advice),
+                "  " + words.brief(advice));
+    }
+
+    /** The next step and why, with the numbers. */
+    public List<String> why(Advice advice) {
         return List.of(words.headline(advice), "  " + words.because(advice));
     }
 
@@ -302,11 +314,6 @@ public final class LiveText {
             case PROVE ->
                 "All held speeds are done. Run one pull over the band with the map that is advised: it proves it.";
         };
-    }
-
-    /** That the plan wants more time before the next pull. */
-    public String coolDown(double leftS) {
-        return "Cool-down: " + Shown.fixed(Math.ceil(leftS), 0) + " s.";
     }
 
     /** That this time is over. */

@@ -43,7 +43,9 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
     public Words searching(Reason.Searching search) {
         boolean isMap = search.ignition().isMap();
         String aim = switch (search.purpose()) {
-            case CLIMB -> (isMap ? "Each speed one step up" : "One step up") + ": torque still rises with advance.";
+            case CLIMB ->
+                "Torque still rises with advance; " + (isMap ? "each speed goes" : "this goes")
+                        + " as far as step and knock allow.";
             case BRACKET_BELOW ->
                 (isMap ? "A map" : "An advance") + " below the best, to see torque fall on that side.";
             case BRACKET_ABOVE ->

@@ -6,10 +6,15 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import org.nextpull.advice.NextConfiguration;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.LimitChange;
@@ -130,6 +135,38 @@ public final class OperatorActions {
     /** The plan after one limit was changed, or what is wrong with the change. */
     public static Outcome<SweepPlan> changed(SweepPlan plan, OperatorAction.ChangeLimit change) {
         return LimitChange.of(plan, change.key(), change.value());
+    }
+
+    /**
+     * What is said of an act on a pull that there is not; one may say what is set for the next pull, and note something on it.
+     *
+     * @param pulls how many pulls there are
+     */
+    public static Optional<Finding> unknownPull(OperatorAction act, int pulls) {
+        int most = act instanceof OperatorAction.Setting || act instanceof OperatorAction.Note ? pulls + 1 : pulls;
+        OptionalInt number = pullOf(act);
+        return number.isEmpty() || (number.getAsInt() >= 1 && number.getAsInt() <= most)
+                ? Optional.empty()
+                : Optional.of(Finding.error(
+                        FindingCode.LIVE_PULL_UNKNOWN,
+                        Place.nowhere(),
+                        Detail.of("number", number.getAsInt()),
+                        Detail.of("pulls", pulls)));
+    }
+
+    private static OptionalInt pullOf(OperatorAction act) {
+        if (act instanceof OperatorAction.Strike strike) {
+            return OptionalInt.of(strike.pull());
+        } else if (act instanceof OperatorAction.Restore restore) {
+            return OptionalInt.of(restore.pull());
+        } else if (act instanceof OperatorAction.Lift lift) {
+            return OptionalInt.of(lift.pull());
+        } else if (act instanceof OperatorAction.Correct correct) {
+            return OptionalInt.of(correct.pull());
+        } else if (act instanceof OperatorAction.Setting setting) {
+            return OptionalInt.of(setting.pull());
+        }
+        return act instanceof OperatorAction.Note note ? note.pull() : OptionalInt.empty();
     }
 
     /** What is fitted now, as it was announced. */

@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.Set;
+import java.util.stream.Stream;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Reason;
@@ -27,7 +27,8 @@ import org.nextpull.intake.ByteSource;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.Amendments;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.OperatorActions;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -46,7 +47,7 @@ public final class Practice {
 
     private final List<Samples> parts = new ArrayList<>();
     private final List<EngineSetting> settings = new ArrayList<>();
-    private final Map<Integer, String> struck = new LinkedHashMap<>();
+    private OperatorActions acts = OperatorActions.none();
     private SessionResult result;
 
     private Practice(Map<String, RigEngine> rigs) {
@@ -82,7 +83,7 @@ public final class Practice {
                 .orElseThrow(() -> new IllegalStateException("a plan that sweeps something always has an advice"));
     }
 
-    /** Pulls run so far, struck ones included. */
+    /** Pulls run so far, excluded ones among them. */
     public int pulls() {
         return parts.size();
     }
@@ -128,14 +129,21 @@ public final class Practice {
         result = evaluate();
     }
 
-    /** Takes a pull out of the day; false when there is no such pull. */
-    public boolean strike(int number, String why) {
-        if (number < 1 || number > parts.size()) {
-            return false;
+    /** Does what the operator did by hand, or says why it cannot be done: no such pull, or a limit that the plan does not take. */
+    public List<Finding> take(OperatorAction act) {
+        Optional<Finding> unknown = OperatorActions.unknownPull(act, pulls());
+        if (unknown.isPresent()) {
+            return List.of(unknown.get());
         }
-        struck.put(number, why);
+        if (act instanceof OperatorAction.ChangeLimit change) {
+            Outcome<SweepPlan> changed = OperatorActions.changed(acts.plan(plan()), change);
+            if (changed.isFailed()) {
+                return changed.findings();
+            }
+        }
+        acts = OperatorActions.of(Stream.concat(acts.all().stream(), Stream.of(act)).toList());
         result = evaluate();
-        return true;
+        return List.of();
     }
 
     /** The truth beside what was found. Takes a second or two. */
@@ -198,10 +206,8 @@ public final class Practice {
                 .filter(Input.Log.class::isInstance)
                 .map(input -> ((Input.Log) input).recording())
                 .toList();
-        SessionInput input = SessionInput.of(plan(), recordings, List.of())
-                .withSettings(asked())
-                .withAmendments(new Amendments(struck, Set.of(), Map.of()));
-        return Session.evaluate(input);
+        return Session.evaluate(acts.applied(
+                SessionInput.of(plan(), recordings, List.of()).withSettings(asked())));
     }
 
     private List<AskedSetting> asked() {

@@ -167,7 +167,7 @@ class CompareCommandTest {
         String day = write("day.csv", table("ABBA", 0));
         Run run = compare("--against", "A", day, "--planned", "8");
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("Not final", "run 4 more pulls in this order: A B B A", "--planned 8,");
+        assertThat(run.out()).contains("Not final", "Run 4 more: A B B A", "--planned 8");
         JsonNode json =
                 compare("--against", "A", day, "--planned", "8", "--json").json();
         assertThat(json.at("/final").asBoolean()).isFalse();
@@ -277,7 +277,7 @@ class CompareCommandTest {
         Run run = compare("--against", "A", "A=" + a, "B=" + b, "--charts", charts.toString());
         assertThat(run.status()).as(run.err()).isZero();
         assertThat(Files.size(charts.resolve("mean-curves.png"))).isGreaterThan(1000);
-        assertThat(Files.size(charts.resolve("b-against-a.png"))).isGreaterThan(1000);
+        assertThat(Files.size(charts.resolve("b-vs-a.png"))).isGreaterThan(1000);
         assertThat(run.err()).contains("changed over only once");
     }
 

@@ -98,7 +98,7 @@ class EngineCommandTest {
         assertThat(written.status()).as(written.err()).isZero();
         String log = folder.resolve("day.csv").toString();
         Run replayed = Run.of("replay", "--plan", plan, log);
-        assertThat(replayed.out()).contains("0 pulls saved").contains("Stop.");
+        assertThat(replayed.out()).contains("(0 fewer)", "STOP. Final setting: ");
         long pulls =
                 written.err().lines().filter(line -> line.startsWith("pull ")).count();
         assertThat(replayed.out()).contains("Would have stopped after pull " + pulls + " of " + pulls);
@@ -178,12 +178,12 @@ class EngineCommandTest {
     @Test
     void aPracticeDayGoesThroughAllThatCanBeTyped() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
-        String typed = "help\nwhy\n\n22,5\nbanana\n60\n999\n21 0.9\nstrike 9\nstrike\nstrike 1 cold oil\nstop\n";
+        String typed = "help\nwhy\n\n22,5\nbanana\n60\n999\n21 0.9\nexclude 9\nexclude\nexclude 1 cold oil\nnote smells rich\nend\n";
         Run said = Run.typing(typed, "engine", "practise", "--plan", plan, "--seed", "5");
         assertThat(said.status()).as(said.err()).isZero();
         assertThat(said.err()).contains("--seed 5");
         assertThat(said.out())
-                .contains("Type   to")
+                .contains("run what is proposed", "say that you watch")
                 .contains("SET 20.0 deg")
                 .contains("Pull 1 at 20.0 deg")
                 .contains("Pull 2 at 22.5 deg")
@@ -191,9 +191,9 @@ class EngineCommandTest {
                 .contains("The plan allows advance from 14.000 to 36.000, not 60.000")
                 .contains("No engine runs at 999.0 deg")
                 .contains("This plan sweeps one thing")
-                .contains("There is no pull 9; there are 2")
+                .contains("There is no pull 9 yet (run so far: 2)")
                 .contains("exclude needs the number")
-                .contains("Pull 1 excluded from the fit")
+                .contains("Pull 1 excluded from the fit", "Noted.")
                 .contains("The truth of engine 5")
                 .contains("Pulls: 2, with knock: 0");
         assertThat(said.out().lines().filter(line -> line.contains("Pull 3"))).isEmpty();
@@ -211,7 +211,7 @@ class EngineCommandTest {
     void followingTheAdviceEndsWithALittleTorqueLeft() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
         Run said = Run.typing("\n".repeat(40), "engine", "practise", "--plan", plan, "--seed", "5");
-        assertThat(said.out()).contains("STOP. ").doesNotContain("End of input");
+        assertThat(said.out()).contains("Final setting: ").doesNotContain("End of input");
         String left = said.out()
                 .lines()
                 .filter(line -> line.startsWith("You leave"))

@@ -84,6 +84,8 @@ class LiveTypedTest {
         assertThat(typed("why")).isInstanceOf(LiveTyped.Why.class);
         assertThat(typed("SHOW")).isInstanceOf(LiveTyped.Show.class);
         assertThat(typed("help")).isInstanceOf(LiveTyped.Help.class);
+        assertThat(typed("?")).isInstanceOf(LiveTyped.Why.class);
+        assertThat(act("lift 3 a loose stay rang")).isEqualTo(act("override 3 a loose stay rang"));
         assertThat(typed("end")).isInstanceOf(LiveTyped.End.class);
     }
 

@@ -148,7 +148,7 @@ class NotebookCommandTest {
     void sessionsWithoutLabelsAreComparedByTheirNumbers() {
         add("hillclimb-e10-mixture");
         Run joined = Run.of("compare", "then=session:1", "session:2", "--against", "then", "--notebook", file);
-        assertThat(joined.out()).contains("session 2 against then");
+        assertThat(joined.out()).contains("\"session 2\" vs \"then\"");
     }
 
     @Test
@@ -232,7 +232,7 @@ class NotebookCommandTest {
                 "--notebook",
                 file);
         assertThat(beside.status()).as(beside.err()).isZero();
-        assertThat(beside.out()).startsWith("now against then: ");
+        assertThat(beside.out()).startsWith("\"now\" vs \"then\": ");
         assertThat(beside.err()).contains("2 days are compared: ");
         assertThat(Run.of("compare", "sample-logs/hillclimb-manifold.csv", "--against", "before")
                         .status())

@@ -163,6 +163,34 @@ class LiveDayTest {
     }
 
     @Test
+    void theRestOfAPullThatWasCutIsNoPullOfItsOwn() {
+        HandDriven bench = plain("");
+        bench.pull(1);
+        bench.rows(3, 2800, 4200, 1, 1);
+        bench.arrive(new Arrival.Lost(HandDriven.PORT, bench.at(), Arrival.Cause.STOPPED, 0));
+        bench.silence(1.5);
+        bench.arrive(new Arrival.Connected(HandDriven.PORT, bench.at()));
+        bench.line(PLAIN);
+        bench.rows(3, 4500, 5800, 1, 1);
+        bench.idle(4);
+        assertThat(bench.ended).hasSize(2);
+        bench.pull(1);
+        assertThat(bench.pullOf(3).isUsed()).isTrue();
+    }
+
+    @Test
+    void aSensorWithALimitThatDiesInAPullIsToldWhileItRuns() {
+        HandDriven bench = new HandDriven(
+                HandDriven.plan("[limits]\nexhaust_c = 850\n"),
+                "rpm,torque [Nm],throttle [%],EGT [degC]",
+                (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,%s", rpm, torque, throttle, rpm > 4000 ? "" : "700"));
+        bench.pull(1);
+        assertThat(bench.codes()).containsOnlyOnce(FindingCode.LIVE_CHANNEL_SILENT);
+        bench.pull(1);
+        assertThat(bench.codes()).filteredOn(FindingCode.LIVE_CHANNEL_SILENT::equals).hasSize(2);
+    }
+
+    @Test
     void aPullWhoseLoadWasOffWhenTheDataStoppedIsWhole() {
         HandDriven bench = plain("");
         bench.load(1);

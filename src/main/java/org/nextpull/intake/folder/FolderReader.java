@@ -3,9 +3,9 @@ package org.nextpull.intake.folder;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 
-/** Looks at a folder four times a second, on a thread of its own, until it is closed. */
+/** Looks at a folder ten times a second, on a thread of its own, until it is closed. */
 public final class FolderReader implements AutoCloseable {
-    private static final long PERIOD_MS = 250;
+    private static final long PERIOD_MS = 100;
 
     private final FolderWatch watch;
     private final ArrivalQueue queue;

@@ -8,7 +8,8 @@ import java.util.Locale;
  * A folder to be watched.
  *
  * @param folder the folder
- * @param steadyMs how long a file must stay as it is until it counts as complete, in ms
+ * @param steadyMs how long a file that grew in our sight must stay as it is until it counts as complete, in ms; less where it grew in
+ *     shorter steps
  */
 public record FolderSettings(Path folder, long steadyMs) {
     public static final long USUAL_STEADY_MS = 2000;

@@ -9,10 +9,19 @@ import org.nextpull.intake.wire.Fingerprint;
 final class WatchedFile {
     private static final int GROWTHS_TO_FOLLOW = 2;
 
+    /** A file that was put there whole, or grew in steps of a quarter of that, is complete so soon, ms. */
+    private static final long SOON_MS = 500;
+
+    /** A pause of so many of the longest pauses before is the end. */
+    private static final int PAUSES = 4;
+
+    private static final long NS_A_MS = 1_000_000;
+
     private String name;
     private Stamp stamp;
     private long steadySinceNs;
     private int growths;
+    private long longestPauseNs;
     private boolean following;
     private boolean done;
     private boolean held;
@@ -45,6 +54,7 @@ final class WatchedFile {
             return false;
         }
         if (now.size() > stamp.size()) {
+            longestPauseNs = growths > 0 ? Math.max(longestPauseNs, nowNs - steadySinceNs) : 0;
             growths++;
             following |= !done && growths >= GROWTHS_TO_FOLLOW;
         }
@@ -53,8 +63,10 @@ final class WatchedFile {
         return true;
     }
 
-    boolean isSteady(long nowNs, long steadyMs) {
-        return nowNs - steadySinceNs >= steadyMs * 1_000_000;
+    /** Whether it has stood still for longer than its own pauses explain, after {@code mostMs} at the latest. */
+    boolean isSteady(long nowNs, long mostMs) {
+        long ownNs = Math.max(SOON_MS * NS_A_MS, PAUSES * longestPauseNs);
+        return nowNs - steadySinceNs >= Math.min(mostMs * NS_A_MS, ownNs);
     }
 
     /** Whether it grows before our eyes, so that its bytes are sent as they come. */

@@ -1,0 +1,43 @@
+package org.nextpull.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.PrintWriter;
+import java.io.StringWriter;
+import java.time.ZoneOffset;
+import org.junit.jupiter.api.Test;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.UnitSystem;
+
+class LiveTalkTest {
+    private static final Finding SILENT = Finding.warning(
+            FindingCode.LIVE_CHANNEL_SILENT,
+            Place.inFile("/dev/ttyUSB0"),
+            Detail.of("channel", "exhaust-temperature"),
+            Detail.of("seconds", 3.1));
+
+    private static String said(int width) {
+        StringWriter text = new StringWriter();
+        try (AsyncPrinter out = new AsyncPrinter(new PrintWriter(text))) {
+            new LiveTalk(out, new Shown(UnitSystem.METRIC), ZoneOffset.UTC, width).said(new ArrivalTime(0, 0), SILENT);
+        }
+        return text.toString();
+    }
+
+    @Test
+    void aTerminalGetsLinesThatBreakBetweenWords() {
+        assertThat(said(60).lines()).hasSizeGreaterThan(2).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(60));
+        assertThat(said(60).replaceAll("\\s+", " ")).isEqualTo(said(Integer.MAX_VALUE).replaceAll("\\s+", " "));
+        assertThat(said(60).lines().skip(1)).allMatch(line -> line.startsWith("           "));
+    }
+
+    @Test
+    void aFileGetsEachSentenceInOneLine() {
+        assertThat(said(Integer.MAX_VALUE).lines()).hasSize(1);
+    }
+}
