@@ -124,6 +124,7 @@ public enum FindingCode {
     FOLDER_FILE_KNOWN,
     FOLDER_FILE_REWRITTEN,
     FOLDER_FILE_EXTENDED,
+    FOLDER_FILE_NO_LOG,
 
     // air and correction
     AIR_OUTSIDE_STANDARD,

@@ -7,18 +7,24 @@ import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.util.Map;
 import java.util.TreeMap;
+import java.util.function.Predicate;
 import java.util.stream.Stream;
 
-/** The logs of a folder with their stamps, by name; without those that cannot be looked at. */
+/** The files of a folder with their stamps, by name; without those that cannot be looked at. */
 final class FolderListing {
     private FolderListing() {}
 
-    static Map<String, Stamp> of(Path folder) throws IOException {
+    /**
+     * Looks once.
+     *
+     * @param wanted which names
+     */
+    static Map<String, Stamp> of(Path folder, Predicate<String> wanted) throws IOException {
         Map<String, Stamp> result = new TreeMap<>();
         try (Stream<Path> entries = Files.list(folder)) {
             for (Path path : (Iterable<Path>) entries::iterator) {
                 String name = String.valueOf(path.getFileName());
-                if (FolderSettings.isLog(name)) {
+                if (wanted.test(name)) {
                     add(name, path, result);
                 }
             }

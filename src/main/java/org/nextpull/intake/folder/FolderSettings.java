@@ -16,8 +16,19 @@ public record FolderSettings(Path folder, long steadyMs) {
 
     private static final List<String> ENDINGS = List.of(".csv", ".tsv", ".txt", ".log", ".asc", ".dat", ".tab");
 
+    private static final List<String> PASSING = List.of(".tmp", ".temp", ".part", ".lock", ".bak", "~");
+
     public static FolderSettings usual(Path folder) {
         return new FolderSettings(folder, USUAL_STEADY_MS);
+    }
+
+    /** Whether a name is that of a file that somebody may take for a log: not a log, nor what programs write for a moment. */
+    public static boolean isStranger(String name) {
+        String small = name.toLowerCase(Locale.ROOT);
+        return !isLog(name)
+                && !small.startsWith(".")
+                && !small.startsWith("~")
+                && PASSING.stream().noneMatch(small::endsWith);
     }
 
     /** Whether a name is that of a log. Hidden files and what programs call their unfinished and lock files are none. */

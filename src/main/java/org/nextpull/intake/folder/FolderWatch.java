@@ -10,6 +10,7 @@ import java.security.MessageDigest;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -43,6 +44,7 @@ public final class FolderWatch {
     private final String source;
     private final Map<String, WatchedFile> files = new LinkedHashMap<>();
     private final Map<Fingerprint, String> taken = new HashMap<>();
+    private final Set<String> strangers = new HashSet<>();
     private final byte[] buffer = new byte[Chunk.MOST_BYTES];
     private boolean first = true;
     private boolean unreadable;
@@ -73,7 +75,8 @@ public final class FolderWatch {
     public void look(long nowNs) throws InterruptedException {
         Map<String, Stamp> found;
         try {
-            found = FolderListing.of(settings.folder());
+            found = FolderListing.of(settings.folder(), FolderSettings::isLog);
+            sayStrangers(FolderListing.of(settings.folder(), FolderSettings::isStranger).keySet());
         } catch (IOException e) {
             if (!unreadable) {
                 say(Finding.error(FindingCode.FOLDER_NOT_READABLE, Place.inFile(source), Detail.of("why", why(e))));
@@ -93,6 +96,17 @@ public final class FolderWatch {
             sayPassedOver(found.keySet());
         }
         first = false;
+    }
+
+    /** A file that appears and cannot be a log is said once; those that were there before the session are no news. */
+    private void sayStrangers(Set<String> names) {
+        for (String name : names) {
+            if (strangers.add(name) && !first) {
+                say(Finding.warning(
+                        FindingCode.FOLDER_FILE_NO_LOG,
+                        Place.inFile(settings.folder().resolve(name).toString())));
+            }
+        }
     }
 
     private void sayPassedOver(Set<String> names) {

@@ -50,11 +50,11 @@ class FolderWatchTest {
     }
 
     @Test
-    void aFileIsTakenOnceItStaysAsItIsForTwoSeconds() throws Exception {
+    void aFileThatWasPutThereWholeIsTakenAfterHalfASecond() throws Exception {
         look(0);
         write("pull 1.csv", PULL);
-        look(250);
-        look(1900);
+        look(100);
+        look(400);
         assertThat(complete).isEmpty();
         look(100);
         assertThat(complete).singleElement().satisfies(done -> {
@@ -122,6 +122,18 @@ class FolderWatchTest {
         assertThat(complete).hasSize(1);
         assertThat(said).isEmpty();
         assertThat(sent).containsOnlyKeys("a.csv");
+    }
+
+    @Test
+    void aFileThatIsNoLogByItsNameIsSaidOnce() throws Exception {
+        write("before.bin", PULL);
+        look(0);
+        write("run 1.bin", PULL);
+        write("run 1.csv.tmp", PULL);
+        look(100);
+        look(100);
+        assertThat(said).containsExactly(FindingCode.FOLDER_FILE_NO_LOG);
+        assertThat(complete).isEmpty();
     }
 
     @Test
@@ -367,7 +379,7 @@ class FolderWatchTest {
             look(2100);
         }
         assertThat(complete).extracting(Arrival.FileComplete::print).doesNotHaveDuplicates();
-        for (Map.Entry<String, Stamp> entry : FolderListing.of(folder).entrySet()) {
+        for (Map.Entry<String, Stamp> entry : FolderListing.of(folder, FolderSettings::isLog).entrySet()) {
             byte[] bytes = Files.readAllBytes(folder.resolve(entry.getKey()));
             java.security.MessageDigest digest = org.nextpull.intake.wire.Fingerprint.digest();
             digest.update(bytes);
