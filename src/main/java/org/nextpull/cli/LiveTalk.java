@@ -280,7 +280,9 @@ final class LiveTalk implements LiveListener {
     }
 
     private void set(LiveState state, EngineSetting setting, LiveSession session) {
-        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> print(state.at(), List.of(doubt)));
+        new SettingDoubt(state.plan(), state.result())
+                .of(setting)
+                .ifPresent(doubt -> print(state.at(), List.of(doubt)));
         session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
     }
 }

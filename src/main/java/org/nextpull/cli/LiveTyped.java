@@ -152,7 +152,8 @@ sealed interface LiveTyped {
 
     private static LiveTyped override(List<String> words) {
         if (words.size() < 3) {
-            return new Wrong("override needs the number of a pull and your reason, such as: override 3 a loose stay rang");
+            return new Wrong(
+                    "override needs the number of a pull and your reason, such as: override 3 a loose stay rang");
         }
         return named(words, "override 3 a loose stay rang", (pull, why) -> new OperatorAction.Lift(pull, why));
     }

@@ -35,7 +35,7 @@ public final class CandidateWords {
         return List.of(
                 state.plan().label(),
                 state.plan().fuel().orElse(NOTHING),
-                state.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("not yet swept"),
+                state.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("not yet found"),
                 state.chosen().map(found -> found.by().id()).orElse(NOTHING),
                 gain.map(one -> CompareWords.signed(one.percent())).orElse(NOTHING),
                 gain.map(one -> CompareWords.signed(one.interval().low())).orElse(NOTHING),

@@ -46,8 +46,12 @@ public final class CompareWords {
         String worth = Shown.plain(result.worthPercent()) + " %";
         return "\"" + one.label() + "\" vs \"" + result.reference().label() + "\": "
                 + switch (one.verdict()) {
-                    case MORE -> "GAIN " + difference + smaller(one.difference().interval().low(), result);
-                    case LESS -> "LOSS " + difference + smaller(-one.difference().interval().high(), result);
+                    case MORE ->
+                        "GAIN " + difference
+                                + smaller(one.difference().interval().low(), result);
+                    case LESS ->
+                        "LOSS " + difference
+                                + smaller(-one.difference().interval().high(), result);
                     case SAME ->
                         "NO USEFUL DIFFERENCE (inside \u00b1" + worth + "). " + difference
                                 + (one.isRealButSmall() ? " Real, but too small to matter." : "");
@@ -81,9 +85,8 @@ public final class CompareWords {
     /** How to go on, a sentence each; empty when all is settled or out of reach. */
     public List<String> further(ComparisonResult result) {
         return result.further()
-                .map(further -> List.of(
-                        "Run " + further.order().size() + " more: " + String.join(" ", further.order())
-                                + ". Then compare with " + option(further.looks()) + "."))
+                .map(further -> List.of("Run " + further.order().size() + " more: " + String.join(" ", further.order())
+                        + ". Then compare with " + option(further.looks()) + "."))
                 .orElse(List.of());
     }
 

@@ -24,8 +24,7 @@ public final class LiveHelp {
                 Type              to
                 Enter             say that what is proposed is set in the engine
                 26 0.87           say what else is set for the pull that is running or comes next: advance and lambda
-                """
-                + WORDS;
+                """ + WORDS;
     }
 
     /** For a day of practice, where what is set is run at once. */
@@ -34,7 +33,6 @@ public final class LiveHelp {
                 Type              to
                 Enter             run what is proposed; after a stop: end the day
                 26 0.87           run another setting: advance and lambda; one number where the plan has one sweep
-                """
-                + WORDS;
+                """ + WORDS;
     }
 }

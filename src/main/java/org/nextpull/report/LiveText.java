@@ -30,8 +30,7 @@ import org.nextpull.unit.Temperature;
 /** What a running session says, in a terminal and in the window alike: plain lines, the most urgent first. */
 public final class LiveText {
     /** Answer to one who confirms what was not proposed. */
-    public static final String NOTHING_PROPOSED =
-            "No setting proposed. Type what you set, e.g. 26 0.87.";
+    public static final String NOTHING_PROPOSED = "No setting proposed. Type what you set, e.g. 26 0.87.";
 
     /** Answer to one who asks why where nothing is advised. */
     public static final String NOTHING_SWEPT = "The plan has no spark or mixture sweep, so nothing is advised.";

@@ -141,7 +141,8 @@ public final class Practice {
                 return changed.findings();
             }
         }
-        acts = OperatorActions.of(Stream.concat(acts.all().stream(), Stream.of(act)).toList());
+        acts = OperatorActions.of(
+                Stream.concat(acts.all().stream(), Stream.of(act)).toList());
         result = evaluate();
         return List.of();
     }
@@ -206,8 +207,8 @@ public final class Practice {
                 .filter(Input.Log.class::isInstance)
                 .map(input -> ((Input.Log) input).recording())
                 .toList();
-        return Session.evaluate(acts.applied(
-                SessionInput.of(plan(), recordings, List.of()).withSettings(asked())));
+        return Session.evaluate(
+                acts.applied(SessionInput.of(plan(), recordings, List.of()).withSettings(asked())));
     }
 
     private List<AskedSetting> asked() {

@@ -151,8 +151,7 @@ class CompareCommandTest {
         String day = write("day.csv", table("ABBA", 0.4));
         Run text = compare("--against", "A", day, "--worth", "0.3");
         assertThat(text.status()).as(text.err()).isZero();
-        assertThat(text.out())
-                .contains("NOT SETTLED. ", " more: A B", "--planned", "--looks-before 1");
+        assertThat(text.out()).contains("NOT SETTLED. ", " more: A B", "--planned", "--looks-before 1");
         JsonNode json =
                 compare("--against", "A", day, "--worth", "0.3", "--json").json();
         assertThat(json.at("/worth_percent").asDouble()).isEqualTo(0.3);

@@ -178,7 +178,8 @@ class EngineCommandTest {
     @Test
     void aPracticeDayGoesThroughAllThatCanBeTyped() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
-        String typed = "help\nwhy\n\n22,5\nbanana\n60\n999\n21 0.9\nexclude 9\nexclude\nexclude 1 cold oil\nnote smells rich\nend\n";
+        String typed =
+                "help\nwhy\n\n22,5\nbanana\n60\n999\n21 0.9\nexclude 9\nexclude\nexclude 1 cold oil\nnote smells rich\nend\n";
         Run said = Run.typing(typed, "engine", "practise", "--plan", plan, "--seed", "5");
         assertThat(said.status()).as(said.err()).isZero();
         assertThat(said.err()).contains("--seed 5");

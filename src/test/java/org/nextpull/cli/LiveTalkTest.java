@@ -31,8 +31,11 @@ class LiveTalkTest {
 
     @Test
     void aTerminalGetsLinesThatBreakBetweenWords() {
-        assertThat(said(60).lines()).hasSizeGreaterThan(2).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(60));
-        assertThat(said(60).replaceAll("\\s+", " ")).isEqualTo(said(Integer.MAX_VALUE).replaceAll("\\s+", " "));
+        assertThat(said(60).lines())
+                .hasSizeGreaterThan(2)
+                .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(60));
+        assertThat(said(60).replaceAll("\\s+", " "))
+                .isEqualTo(said(Integer.MAX_VALUE).replaceAll("\\s+", " "));
         assertThat(said(60).lines().skip(1)).allMatch(line -> line.startsWith("           "));
     }
 

@@ -57,8 +57,7 @@ class PlanPullsCommandTest {
         assertThat(dear.at("/power").asDouble()).isGreaterThanOrEqualTo(0.8);
         assertThat(Run.of("plan-pulls --scatter 0.3 --difference 1 --labels e10,e85,race --change-cost 6")
                         .out())
-                .contains(
-                        "flushes the old fuel out and is discarded", "at the cost of", "for all labels together");
+                .contains("flushes the old fuel out and is discarded", "at the cost of", "for all labels together");
         assertThat(Run.of("plan-pulls --scatter 0.3 --difference 0.02 --labels 3 --change-cost 6")
                         .out())
                 .contains("out of reach");

@@ -90,7 +90,9 @@ class ReportCommandTest {
     @Test
     void theSheetSaysWhatCompareSays() throws IOException {
         Run.of("report", "--plan", PLAN, LOG, "--out", path("day.html"), "--title", "Old and <new> manifold");
-        String sheet = Files.readString(folder.resolve("day.html")).replace("&#x3D;", "=").replace("&quot;", "\"");
+        String sheet = Files.readString(folder.resolve("day.html"))
+                .replace("&#x3D;", "=")
+                .replace("&quot;", "\"");
         String said =
                 Run.of("compare", "--plan", PLAN, LOG, "--against", "before").out();
         assertThat(sheet)

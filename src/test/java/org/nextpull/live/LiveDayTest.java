@@ -183,11 +183,14 @@ class LiveDayTest {
         HandDriven bench = new HandDriven(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 "rpm,torque [Nm],throttle [%],EGT [degC]",
-                (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,%s", rpm, torque, throttle, rpm > 4000 ? "" : "700"));
+                (rpm, torque, throttle) ->
+                        HandDriven.text("%.1f,%.2f,%.0f,%s", rpm, torque, throttle, rpm > 4000 ? "" : "700"));
         bench.pull(1);
         assertThat(bench.codes()).containsOnlyOnce(FindingCode.LIVE_CHANNEL_SILENT);
         bench.pull(1);
-        assertThat(bench.codes()).filteredOn(FindingCode.LIVE_CHANNEL_SILENT::equals).hasSize(2);
+        assertThat(bench.codes())
+                .filteredOn(FindingCode.LIVE_CHANNEL_SILENT::equals)
+                .hasSize(2);
     }
 
     @Test

@@ -76,7 +76,8 @@ public final class FolderWatch {
         Map<String, Stamp> found;
         try {
             found = FolderListing.of(settings.folder(), FolderSettings::isLog);
-            sayStrangers(FolderListing.of(settings.folder(), FolderSettings::isStranger).keySet());
+            sayStrangers(FolderListing.of(settings.folder(), FolderSettings::isStranger)
+                    .keySet());
         } catch (IOException e) {
             if (!unreadable) {
                 say(Finding.error(FindingCode.FOLDER_NOT_READABLE, Place.inFile(source), Detail.of("why", why(e))));

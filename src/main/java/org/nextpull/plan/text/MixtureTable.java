@@ -10,7 +10,9 @@ import org.nextpull.unit.Unit;
 /** Table {@code [mixture]}. */
 final class MixtureTable {
     private static final Bounds.Keys<Lambda> BOUNDS = new Bounds.Keys<>(
-            PlanKey.of("start_lambda", KeyFormat.lambda()).needed("needed").said("Start", "Where the mixture sweep starts."),
+            PlanKey.of("start_lambda", KeyFormat.lambda())
+                    .needed("needed")
+                    .said("Start", "Where the mixture sweep starts."),
             PlanKey.of("richest_lambda", KeyFormat.lambda())
                     .needed("needed")
                     .said("Rich limit", "Never richer: too rich washes the bores."),

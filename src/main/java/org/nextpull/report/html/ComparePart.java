@@ -165,7 +165,8 @@ final class ComparePart {
         List<LevelCurve> curves = torque.curves();
         List<String> headings = new ArrayList<>(List.of("rpm"));
         curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));
-        Grid grid = Grid.of("Mean corrected torque, " + unit + ", with whole-curve 95 % limits", headings.toArray(new String[0]));
+        Grid grid = Grid.of(
+                "Mean corrected torque, " + unit + ", with whole-curve 95 % limits", headings.toArray(new String[0]));
         int rows = curves.stream().mapToInt(curve -> curve.rows().size()).min().orElse(0);
         for (int row = 0; row < rows; row++) {
             List<String> cells = new ArrayList<>();
@@ -185,11 +186,7 @@ final class ComparePart {
 
     private Grid differences(String title, Comparison one) {
         Grid grid = Grid.of(
-                "Difference of torque, " + title + ", %, with whole-curve 95 % limits",
-                "rpm",
-                "%",
-                "from",
-                "to");
+                "Difference of torque, " + title + ", %, with whole-curve 95 % limits", "rpm", "%", "from", "to");
         for (RowDifference row : one.rows()) {
             grid = grid.row(
                     Shown.fixed(row.rpm(), 0),

@@ -172,9 +172,7 @@ public final class AdviseText {
                 .said(pull, shown)
                 .map(value -> ", " + value)
                 .orElse("");
-        return setting
-                + torque
-                + (pull.isUsed() ? "" : ", " + PullColumn.status(pull));
+        return setting + torque + (pull.isUsed() ? "" : ", " + PullColumn.status(pull));
     }
 
     private String alarms(Replay.Step step) {

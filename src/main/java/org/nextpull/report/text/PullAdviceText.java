@@ -12,7 +12,8 @@ public final class PullAdviceText {
 
     /** The plan for a day. */
     public String text(PullAdvice advice, Scatter scatter, double wanted) {
-        String wish = "To tell " + Shown.plain(wanted) + " % at a repeatability of " + Shown.plain(scatter.percent()) + " %";
+        String wish =
+                "To tell " + Shown.plain(wanted) + " % at a repeatability of " + Shown.plain(scatter.percent()) + " %";
         StringBuilder text = new StringBuilder();
         advice.cheapest().ifPresent(asked -> text.append(cheapest(wish, asked)));
         if (advice.interleaved().isEmpty()) {
@@ -21,7 +22,8 @@ public final class PullAdviceText {
                     .append(PullPlan.MOST_PULLS)
                     .append(" pulls A-B-B-A would only tell ")
                     .append(Shown.fixed(advice.resolvedByMost(), 2))
-                    .append(" %. Improve repeatability first: same temperatures, same rate, the setting re-set each time.")
+                    .append(
+                            " %. Improve repeatability first: same temperatures, same rate, the setting re-set each time.")
                     .toString();
         }
         PullPlan plan = advice.interleaved().get();
@@ -73,7 +75,9 @@ public final class PullAdviceText {
 
     private static String found(PullPlan plan) {
         return "  Result good to \u00b1" + Shown.fixed(plan.halfWidthPercent(), 2)
-                + (plan.order().stream().distinct().count() > 2 ? " % (95 % CI), for all labels together" : " % (95 % CI)")
+                + (plan.order().stream().distinct().count() > 2
+                        ? " % (95 % CI), for all labels together"
+                        : " % (95 % CI)")
                 + ". Chance to detect such a difference: " + Shown.fixed(100 * plan.power(), 0)
                 + " % if it is compared with --planned " + plan.pulls() + ", "
                 + Shown.fixed(100 * plan.powerUnplanned(), 0) + " % if nothing was planned.";
