@@ -24,6 +24,7 @@ import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.AlarmText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.LiveHelp;
 import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
@@ -170,7 +171,7 @@ final class LiveTalk implements LiveListener {
             return Optional.empty();
         }
         holdSaid = now.map(LiveTalk::gist);
-        return now.map(words::hold).map(line -> now.get().step().isClose() ? line + BELL : line);
+        return now.map(HoldText::sentence).map(line -> now.get().step().isClose() ? line + BELL : line);
     }
 
     private static HoldNow gist(HoldNow now) {

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Condition;
-import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.AskedSetting;
@@ -289,30 +288,6 @@ public final class LiveText {
         result.verdict().flatMap(AdviceText::stays).ifPresent(stays -> lines.add("  " + stays));
         lines.add("  Raw data: " + folder + ". Continue: live --resume.");
         return lines;
-    }
-
-    /** What to do now at a held speed, one line. */
-    public String hold(HoldNow now) {
-        String speed = Shown.fixed(now.rpm(), 0) + " rpm";
-        String advance = now.advanceDeg().isPresent()
-                ? Shown.fixed(now.advanceDeg().getAsDouble(), 1) + " deg"
-                : "the advance that stands";
-        String left = now.leftS().isPresent()
-                ? " " + Shown.fixed(Math.floor(now.leftS().getAsDouble()), 0) + " s left at load."
-                : "";
-        String which = speed + " (" + now.number() + " of " + now.count() + ")";
-        String close = "CLOSE THROTTLE. " + which;
-        return switch (now.step()) {
-            case GO -> "Hold " + which + " at full load with " + advance + ".";
-            case SET -> "Set " + advance + " at " + speed + "." + left;
-            case HOLD -> "Hold still at " + speed + " and " + advance + "." + left;
-            case CLOSE_DONE -> close + " is done after " + now.plateaus() + " plateaus; let it cool.";
-            case CLOSE_KNOCK -> close + " knocked at the advance that stands: no more there; let it cool.";
-            case CLOSE_LIMIT -> close + ": a limit is passed, or the exhaust is about to pass it; let it cool.";
-            case CLOSE_TIME -> close + ": the time at load is over; let it cool.";
-            case PROVE ->
-                "All held speeds are done. Run one pull over the band with the map that is advised: it proves it.";
-        };
     }
 
     /** That this time is over. */

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalLong;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.Headroom;
 import org.nextpull.alarm.RowPlace;
@@ -34,7 +35,7 @@ public final class LiveMoments {
 
     /** Between two pulls, after so many. */
     public static LiveState between(int pulls, double atS) {
-        return state(DAY.after(pulls), atS, OptionalDouble.empty(), Map.of(), List.of());
+        return state(DAY.after(pulls), atS, OptionalDouble.empty(), Map.of(), List.of(), Optional.empty());
     }
 
     /** So many seconds into the next pull, the exhaust at that temperature in degrees Celsius; it sounds beyond 900. */
@@ -44,12 +45,25 @@ public final class LiveMoments {
                 60 * pulls + sinceS,
                 OptionalDouble.of(sinceS),
                 channels(sinceS, exhaustC, 1),
-                sounding(exhaustC));
+                sounding(exhaustC),
+                Optional.empty());
+    }
+
+    /** A held speed, at full load or with the throttle closed. */
+    public static LiveState holding(HoldNow hold, boolean loaded) {
+        OptionalDouble sinceS = loaded ? OptionalDouble.of(4) : OptionalDouble.empty();
+        return state(DAY.after(1), 64, sinceS, channels(4, 700, loaded ? 1 : 0.04), List.of(), Optional.of(hold));
     }
 
     /** The throttle is closed again and the exhaust still as hot as that. */
     public static LiveState closed(int pulls, double atS, double exhaustC) {
-        return state(DAY.after(pulls), atS, OptionalDouble.empty(), channels(0, exhaustC, 0.04), sounding(exhaustC));
+        return state(
+                DAY.after(pulls),
+                atS,
+                OptionalDouble.empty(),
+                channels(0, exhaustC, 0.04),
+                sounding(exhaustC),
+                Optional.empty());
     }
 
     private static Map<Role, Double> channels(double sinceS, double exhaustC, double throttle) {
@@ -78,7 +92,12 @@ public final class LiveMoments {
     }
 
     private static LiveState state(
-            SessionResult result, double atS, OptionalDouble sinceS, Map<Role, Double> channels, List<Alarm> sounding) {
+            SessionResult result,
+            double atS,
+            OptionalDouble sinceS,
+            Map<Role, Double> channels,
+            List<Alarm> sounding,
+            Optional<HoldNow> hold) {
         ArrivalTime at = new ArrivalTime((long) (atS * 1e9), 1_790_000_000_000L);
         List<LatestValue> latest = new ArrayList<>();
         channels.forEach((role, value) -> latest.add(new LatestValue(Channel.of(role), value, 0.05)));
@@ -103,7 +122,7 @@ public final class LiveMoments {
                 headroom,
                 sinceS,
                 new PullSoFar(course, OptionalLong.of(0)),
-                Optional.empty(),
+                hold,
                 OptionalDouble.empty(),
                 result.pulls().size() + 1,
                 OperatorActions.of(List.of()),

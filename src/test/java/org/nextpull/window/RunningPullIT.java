@@ -8,6 +8,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CountDownLatch;
 import java.util.stream.LongStream;
 import org.junit.jupiter.api.BeforeAll;
@@ -15,6 +16,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.Await;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
@@ -88,6 +90,21 @@ class RunningPullIT {
             pictures(window, "alarm-after");
             window.press("ENTER");
             window.until("the page", () -> window.isShowing("Next step"));
+        }
+    }
+
+    @Test
+    void aHeldSpeedThatIsGuidedSaysWhatToSet() {
+        HandFedDay day = new HandFedDay();
+        HoldNow set = new HoldNow(HoldNow.Step.SET, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(31), 1);
+        try (DrivenWindow window = new DrivenWindow(day, LIGHT, SIZES.get(0))) {
+            window.press("ENTER");
+            day.feed(LiveMoments.moment(LiveMoments.holding(set, false)));
+            window.until("the speed to hold", () -> window.said("Next step").contains("held speed 3750 rpm"));
+            assertThat(window.picture(SCREENS.resolve("hold-before.png"))).isNotEmptyFile();
+            day.feed(LiveMoments.moment(LiveMoments.holding(set, true)));
+            window.until("the advance to set", () -> window.isShowing("Now spark advance: set"));
+            assertThat(window.picture(SCREENS.resolve("hold.png"))).isNotEmptyFile();
         }
     }
 

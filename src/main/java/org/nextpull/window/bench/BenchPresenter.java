@@ -17,12 +17,14 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
+import org.nextpull.live.LiveState;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.ConditionText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.NextStepText;
 import org.nextpull.report.PlaybackText;
 import org.nextpull.report.Shown;
@@ -61,7 +63,10 @@ public final class BenchPresenter {
                 running.flatMap(RunningState::pull),
                 moment.running().flatMap(state -> new PullUnderway(state, shown).page()),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
-                new NextStepText(shown).of(result),
+                moment.running()
+                        .flatMap(LiveState::hold)
+                        .flatMap(HoldText::step)
+                        .orElseGet(() -> new NextStepText(shown).of(result)),
                 MapStrip.of(result),
                 new ConditionText(shown)
                         .lines(

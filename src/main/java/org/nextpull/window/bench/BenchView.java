@@ -151,6 +151,7 @@ final class BenchView extends JPanel implements Styled {
     /** What is to be set has changed: that is seen for a moment. */
     void flash() {
         lead.flash();
+        pull.flash();
     }
 
     private void remarks() {

@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
@@ -16,6 +17,7 @@ import org.nextpull.live.LiveState;
 import org.nextpull.plan.Limit;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AlarmText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.LinkText;
 import org.nextpull.report.NextStep;
 import org.nextpull.report.Shown;
@@ -54,19 +56,39 @@ final class PullUnderway {
                 nearest()));
     }
 
-    /** What is to be set meanwhile: a held pull that is guided changes it under way. */
+    /** What is to be set; at a held speed that is guided it changes under way and stands among the figures. */
     private String set() {
-        return state.advice()
-                .flatMap(Advice::setting)
-                .map(AdviceText::setting)
-                .filter(setting -> !setting.isEmpty())
-                .map(setting -> " SET " + setting)
-                .orElse("");
+        return held().isPresent()
+                ? ""
+                : state.advice()
+                        .flatMap(Advice::setting)
+                        .map(AdviceText::setting)
+                        .filter(setting -> !setting.isEmpty())
+                        .map(setting -> " SET " + setting)
+                        .orElse("");
+    }
+
+    private Optional<HoldNow> held() {
+        return state.hold().filter(hold -> hold.step() != HoldNow.Step.PROVE);
+    }
+
+    private static Tone tone(HoldNow.Step step) {
+        return switch (step) {
+            case CLOSE_DONE -> Tone.GOOD;
+            case CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME -> Tone.BAD;
+            case SET -> Tone.WARN;
+            case GO, HOLD, PROVE -> Tone.PLAIN;
+        };
     }
 
     private List<PullPage.Live> figures() {
         List<PullPage.Live> figures = new ArrayList<>();
-        figures.add(live(Role.ENGINE_SPEED, "speed", Optional.of(Limit.SPEED), ""));
+        held().ifPresent(hold -> figures.add(new PullPage.Live(HoldText.advance(hold), tone(hold.step()))));
+        figures.add(live(
+                Role.ENGINE_SPEED,
+                "speed",
+                Optional.of(Limit.SPEED),
+                held().map(hold -> "hold " + Shown.fixed(hold.rpm(), 0)).orElse("")));
         figures.add(live(Role.TORQUE, "torque", Optional.empty(), ""));
         figures.add(live(Role.LAMBDA, "lambda", Optional.of(Limit.LEAN), target()));
         String knocks = state.pull().knockEvents().isPresent()

@@ -9,6 +9,7 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
+import javax.swing.Timer;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
@@ -21,7 +22,10 @@ import org.nextpull.window.work.Work;
 /** The page while a pull runs: its figures large, its curve as it comes, and a bar for the nearest limit. */
 final class PullView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
-    private static final int FIGURES = 5;
+    /** Five of each pull, and at a held speed what is to be set. */
+    private static final int MOST_FIGURES = 6;
+
+    private static final int FLASH_MS = 1500;
 
     private final JLabel heading = new JLabel();
     private final JPanel numbers = new JPanel(new GridLayout(0, 1));
@@ -29,6 +33,7 @@ final class PullView extends JPanel implements Styled {
     private final transient List<Tone> tones = new ArrayList<>();
     private final ChartCanvas<SpeedPlot> course;
     private final LimitBar bar = new LimitBar();
+    private final Timer calm = new Timer(FLASH_MS, event -> ground());
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
@@ -40,11 +45,11 @@ final class PullView extends JPanel implements Styled {
                 "The curve is drawn as it comes.",
                 (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
         heading.getAccessibleContext().setAccessibleName("Pull in progress");
-        for (int index = 0; index < FIGURES; index++) {
+        for (int index = 0; index < MOST_FIGURES; index++) {
             figures.add(new FigureView());
             tones.add(Tone.PLAIN);
-            numbers.add(figures.get(index));
         }
+        calm.setRepeats(false);
         JPanel right = new JPanel(new BorderLayout());
         right.setOpaque(false);
         right.add(course, BorderLayout.CENTER);
@@ -64,7 +69,12 @@ final class PullView extends JPanel implements Styled {
     void show(PullPage page) {
         heading.setText(page.heading());
         heading.getAccessibleContext().setAccessibleDescription(page.heading());
-        for (int index = 0; index < FIGURES; index++) {
+        if (numbers.getComponentCount() != page.figures().size()) {
+            numbers.removeAll();
+            figures.subList(0, page.figures().size()).forEach(numbers::add);
+            numbers.revalidate();
+        }
+        for (int index = 0; index < page.figures().size(); index++) {
             PullPage.Live live = page.figures().get(index);
             figures.get(index).say("Now " + live.figure().name(), live.figure());
             tones.set(index, live.tone());
@@ -75,8 +85,18 @@ final class PullView extends JPanel implements Styled {
         dressFigures();
     }
 
+    /** Shows for a moment that what is to be set is new. */
+    void flash() {
+        calm.restart();
+        ground();
+    }
+
+    private void ground() {
+        setBackground(calm.isRunning() ? skin.selection() : skin.ground());
+    }
+
     private void dressFigures() {
-        for (int index = 0; index < FIGURES; index++) {
+        for (int index = 0; index < MOST_FIGURES; index++) {
             figures.get(index).dress(skin.text(tones.get(index)), scale);
         }
     }
@@ -85,7 +105,7 @@ final class PullView extends JPanel implements Styled {
     public void style(Skin newSkin, TypeScale newScale) {
         skin = newSkin;
         scale = newScale;
-        setBackground(skin.ground());
+        ground();
         setBorder(BorderFactory.createEmptyBorder(scale.space(8), scale.space(24), scale.space(10), scale.space(12)));
         heading.setFont(scale.bold(22));
         heading.setForeground(skin.ink());

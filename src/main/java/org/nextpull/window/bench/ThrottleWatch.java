@@ -2,9 +2,11 @@ package org.nextpull.window.bench;
 
 import java.util.EnumMap;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.Counsel;
 import org.nextpull.channel.Role;
@@ -12,6 +14,7 @@ import org.nextpull.live.LatestValue;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.Limit;
 import org.nextpull.report.AlarmText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.Shown;
 import org.nextpull.window.page.AlarmSign;
 
@@ -30,6 +33,9 @@ final class ThrottleWatch {
     private static final double LEAST_S = 2;
 
     private final Map<Limit, Alarm> met = new EnumMap<>(Limit.class);
+    /** Why a held speed had to end. */
+    private Optional<String> held = Optional.empty();
+
     private AlarmSign sign = AlarmSign.none();
     private double soundedAtS;
 
@@ -39,6 +45,9 @@ final class ThrottleWatch {
         for (Alarm alarm : state.sounding()) {
             anew |= met.put(alarm.limit(), alarm) == null;
         }
+        Optional<String> ended = state.hold().flatMap(HoldText::ended);
+        anew |= ended.isPresent() && !ended.equals(held);
+        held = ended.or(() -> held);
         boolean isClosed = isClosed(state);
         if (anew || (!state.sounding().isEmpty() && !isClosed && sign.phase() != AlarmSign.Phase.ACT)) {
             soundedAtS = state.at().seconds();
@@ -52,6 +61,7 @@ final class ThrottleWatch {
         }
         if (sign.phase() != AlarmSign.Phase.ACT && state.sounding().isEmpty()) {
             met.clear();
+            held = Optional.empty();
         }
         return sign;
     }
@@ -59,18 +69,18 @@ final class ThrottleWatch {
     private AlarmSign sign(AlarmSign.Phase phase, Shown shown) {
         AlarmText words = new AlarmText(shown);
         boolean off = met.values().stream().anyMatch(alarm -> alarm.counsel() == Counsel.LIFT_AND_SWITCH_OFF);
-        Counsel worst = off
-                ? Counsel.LIFT_AND_SWITCH_OFF
-                : met.values().iterator().next().counsel();
+        Counsel worst = off ? Counsel.LIFT_AND_SWITCH_OFF : Counsel.LIFT;
         return new AlarmSign(
                 phase,
                 AlarmText.act(worst),
-                lines(words::reason),
-                lines(alarm -> AlarmText.afterwards(alarm.counsel())));
+                lines(words::reason, held),
+                lines(alarm -> AlarmText.afterwards(alarm.counsel()), held.map(why -> HoldText.COOL)));
     }
 
-    private String lines(Function<Alarm, String> sentence) {
-        return met.values().stream().map(sentence).distinct().collect(Collectors.joining("\n"));
+    private String lines(Function<Alarm, String> sentence, Optional<String> ofHold) {
+        return Stream.concat(met.values().stream().map(sentence), ofHold.stream())
+                .distinct()
+                .collect(Collectors.joining("\n"));
     }
 
     private boolean isClosed(LiveState state) {

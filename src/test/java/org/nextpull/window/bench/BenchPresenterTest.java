@@ -5,8 +5,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.ReferenceLine;
 import org.nextpull.chart.SweepPlot;
@@ -16,6 +18,7 @@ import org.nextpull.session.DayByPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.LiveMoments;
 import org.nextpull.window.SampleDays;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.Playback;
@@ -174,5 +177,23 @@ class BenchPresenterTest {
         assertThat(page.sweep()).isPresent();
         assertThat(page.other()).isPresent();
         assertThat(page.other().get().title()).isNotEqualTo(page.sweep().get().title());
+    }
+
+    @Test
+    void aHeldSpeedThatIsGuidedComesFirst() {
+        HoldNow set = new HoldNow(HoldNow.Step.SET, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(31.4), 1);
+        BenchPage page = new BenchPresenter(UnitSystem.METRIC).page(LiveMoments.moment(LiveMoments.holding(set, true)));
+        assertThat(page.lead().spoken())
+                .startsWith("Set, spark advance 22.5 deg, held speed 3750 rpm. Set 22.5 deg at 3750 rpm. 31 s left");
+        assertThat(page.pull().orElseThrow().figures().get(0).figure())
+                .isEqualTo(new NextStep.Figure("22.5", "deg", "spark advance: set", "31 s left at load"));
+        assertThat(page.pull().orElseThrow().figures().get(1).figure().change()).isEqualTo("hold 3750");
+        HoldNow done =
+                new HoldNow(HoldNow.Step.CLOSE_DONE, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(9), 6);
+        BenchPage closing =
+                new BenchPresenter(UnitSystem.METRIC).page(LiveMoments.moment(LiveMoments.holding(done, true)));
+        assertThat(closing.lead().word()).isEqualTo("close throttle");
+        assertThat(closing.pull().orElseThrow().figures().get(0).figure().number())
+                .isEqualTo("CLOSE");
     }
 }

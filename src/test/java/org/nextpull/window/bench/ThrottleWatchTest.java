@@ -2,7 +2,9 @@ package org.nextpull.window.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
@@ -42,5 +44,28 @@ class ThrottleWatchTest {
         at(LiveMoments.pulling(3, 4, 905));
         assertThat(at(LiveMoments.closed(3, 186, 903)).phase()).isEqualTo(AlarmSign.Phase.AFTERWARDS);
         assertThat(at(LiveMoments.pulling(3, 7, 902)).phase()).isEqualTo(AlarmSign.Phase.ACT);
+    }
+
+    @Test
+    void aHeldSpeedThatMustEndSoundsToo() {
+        assertThat(at(LiveMoments.holding(hold(HoldNow.Step.HOLD), true)).phase())
+                .isEqualTo(AlarmSign.Phase.NONE);
+        AlarmSign act = at(LiveMoments.holding(hold(HoldNow.Step.CLOSE_TIME), true));
+        assertThat(act.phase()).isEqualTo(AlarmSign.Phase.ACT);
+        assertThat(act.act()).isEqualTo("CLOSE THROTTLE");
+        assertThat(act.reason()).isEqualTo("3750 rpm ends: the time at load is over.");
+        AlarmSign after = at(LiveMoments.holding(hold(HoldNow.Step.GO), false));
+        assertThat(after.phase()).isEqualTo(AlarmSign.Phase.AFTERWARDS);
+        assertThat(after.afterwards()).isEqualTo("Let it cool.");
+    }
+
+    @Test
+    void aHeldSpeedThatIsDoneIsNoAlarm() {
+        assertThat(at(LiveMoments.holding(hold(HoldNow.Step.CLOSE_DONE), true)).phase())
+                .isEqualTo(AlarmSign.Phase.NONE);
+    }
+
+    private static HoldNow hold(HoldNow.Step step) {
+        return new HoldNow(step, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(0), 4);
     }
 }

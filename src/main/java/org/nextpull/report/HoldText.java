@@ -1,0 +1,114 @@
+package org.nextpull.report;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.advice.HoldNow;
+import org.nextpull.alarm.Counsel;
+
+/** What to do now at a held speed whose spark is set while the engine runs: as a sentence, and in large print. */
+public final class HoldText {
+    /** What is asked for after a held speed. */
+    public static final String COOL = "Let it cool.";
+
+    private HoldText() {}
+
+    /** One line. */
+    public static String sentence(HoldNow now) {
+        String speed = rpm(now) + " rpm";
+        String advance = now.advanceDeg().isPresent() ? degrees(now) + " deg" : "the advance that stands";
+        String left = left(now).map(seconds -> " " + seconds + ".").orElse("");
+        return switch (now.step()) {
+            case GO -> "Hold " + speed + " " + which(now) + " at full load with " + advance + ".";
+            case SET -> "Set " + advance + " at " + speed + "." + left;
+            case HOLD -> "Hold still at " + speed + " and " + advance + "." + left;
+            case PROVE ->
+                "All held speeds are done. Run one pull over the band with the map that is advised: it proves it.";
+            case CLOSE_DONE, CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME ->
+                AlarmText.act(Counsel.LIFT) + ". " + speed + " " + which(now) + " " + why(now) + " " + COOL;
+        };
+    }
+
+    /** Why the throttle is to be closed at once; empty where it is not, or where the speed is done as it should be. */
+    public static Optional<String> ended(HoldNow now) {
+        return now.step().isClose() && now.step() != HoldNow.Step.CLOSE_DONE
+                ? Optional.of(rpm(now) + " rpm " + why(now))
+                : Optional.empty();
+    }
+
+    /** In large print: what to set and hold; empty once all speeds are done. */
+    public static Optional<NextStep> step(HoldNow now) {
+        return now.step() == HoldNow.Step.PROVE ? Optional.empty() : Optional.of(large(now));
+    }
+
+    private static NextStep large(HoldNow now) {
+        boolean closes = now.step().isClose();
+        List<NextStep.Figure> figures = new ArrayList<>();
+        if (!closes) {
+            figures.add(new NextStep.Figure(
+                    now.advanceDeg().isPresent() ? degrees(now) : "-",
+                    "deg",
+                    "spark advance",
+                    now.advanceDeg().isPresent() ? "" : "as it stands"));
+            figures.add(new NextStep.Figure(rpm(now), "rpm", "held speed", which(now)));
+        }
+        String because = sentence(now);
+        return new NextStep(
+                closes ? NextStep.Kind.WAIT : NextStep.Kind.PULL,
+                closes ? AlarmText.act(Counsel.LIFT).toLowerCase(Locale.ROOT) : word(now),
+                figures,
+                left(now).orElse("at full load"),
+                because,
+                Optional.empty(),
+                because);
+    }
+
+    /** The advance to set or hold, with the time that is left at load; when the throttle is to be closed, that. */
+    public static NextStep.Figure advance(HoldNow now) {
+        if (now.step().isClose()) {
+            return new NextStep.Figure("CLOSE", "", "throttle", why(now));
+        }
+        boolean isKnown = now.advanceDeg().isPresent();
+        return new NextStep.Figure(
+                isKnown ? degrees(now) : "-",
+                isKnown ? "deg" : "",
+                "spark advance: " + word(now).toLowerCase(Locale.ROOT) + (isKnown ? "" : " what stands"),
+                left(now).orElse(""));
+    }
+
+    private static String word(HoldNow now) {
+        return switch (now.step()) {
+            case SET -> "Set";
+            case HOLD -> "Hold still";
+            default -> "Hold";
+        };
+    }
+
+    private static String why(HoldNow now) {
+        return switch (now.step()) {
+            case CLOSE_KNOCK -> "knocked at the advance that stands: no more there.";
+            case CLOSE_LIMIT -> "ends: a limit is passed, or the exhaust is about to pass it.";
+            case CLOSE_TIME -> "ends: the time at load is over.";
+            default -> "is done after " + now.plateaus() + " steady points.";
+        };
+    }
+
+    private static String which(HoldNow now) {
+        return "(" + now.number() + " of " + now.count() + ")";
+    }
+
+    private static Optional<String> left(HoldNow now) {
+        return now.leftS().isPresent()
+                ? Optional.of(Shown.fixed(Math.floor(now.leftS().getAsDouble()), 0) + " s left at load")
+                : Optional.empty();
+    }
+
+    private static String rpm(HoldNow now) {
+        return Shown.fixed(now.rpm(), 0);
+    }
+
+    private static String degrees(HoldNow now) {
+        return Shown.fixed(now.advanceDeg().orElseThrow(), 1);
+    }
+}
