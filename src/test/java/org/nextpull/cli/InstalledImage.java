@@ -1,0 +1,133 @@
+package org.nextpull.cli;
+
+import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import picocli.AutoComplete;
+import picocli.CommandLine;
+
+/**
+ * Makes the program with its own Java in one folder: launcher, archive of loaded classes, shell completion, manual page. Run by the
+ * profile {@code image}.
+ */
+public final class InstalledImage {
+    private static final String MODULES =
+            "java.desktop,java.management,java.naming,java.prefs,java.sql,jdk.unsupported";
+    private static final List<String> SAMPLE = List.of(
+            "advise", "--plan", "sweep-plans/hillclimb-e10-timing.toml", "sample-logs/hillclimb-e10-timing.csv");
+    /** The first compiler alone: most runs end before what the second one makes has paid. */
+    private static final String QUICK = "-XX:TieredStopAtLevel=1";
+
+    private final Path jar;
+    private final Path image;
+
+    private InstalledImage(Path jar, Path folder) {
+        this.jar = jar;
+        this.image = folder.resolve("nextpull");
+    }
+
+    /**
+     * Makes it.
+     *
+     * @param args the jar, and the folder that the image comes into
+     */
+    public static void main(String[] args) throws IOException, InterruptedException {
+        InstalledImage made =
+                new InstalledImage(Path.of(args[0]), Path.of(args[1]).toAbsolutePath());
+        made.pack();
+        made.archive();
+        made.describe();
+        System.out.println(made.image.resolve("bin/nextpull"));
+    }
+
+    private void pack() throws IOException, InterruptedException {
+        if (Files.exists(image)) {
+            throw new IOException(image + " exists; remove it first");
+        }
+        Path input = Files.createTempDirectory("nextpull-image");
+        Files.copy(jar, input.resolve("nextpull.jar"));
+        List<String> line = new ArrayList<>(List.of(tool("jpackage"), "--type", "app-image", "--name", "nextpull"));
+        line.addAll(
+                List.of("--input", input.toString(), "--dest", image.getParent().toString()));
+        line.addAll(List.of("--main-jar", "nextpull.jar", "--main-class", Main.class.getName()));
+        line.addAll(List.of("--add-modules", MODULES, "--jlink-options", "--no-man-pages --no-header-files"));
+        line.addAll(List.of("--java-options", "-XX:SharedArchiveFile=$APPDIR/nextpull.jsa"));
+        line.addAll(List.of("--java-options", QUICK));
+        run(line);
+        Files.delete(input.resolve("nextpull.jar"));
+        Files.delete(input);
+    }
+
+    /**
+     * The archive of the classes that an advice loads. It is static and made from a list, since a dynamic one ends Java 17 by a fault:
+     * lambdas of interfaces whose class files are older than Java 6, as those of two libraries are, cannot be archived. They are left
+     * out here.
+     */
+    private void archive() throws IOException, InterruptedException {
+        Path app = image.resolve("lib/app");
+        Path classes = Files.createTempFile("nextpull-classes", ".txt");
+        String archive = "-XX:SharedArchiveFile=" + app.resolve("nextpull.jsa");
+        String[] program = {QUICK, "-cp", app.resolve("nextpull.jar").toString()};
+        run(java(program, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), SAMPLE));
+        List<String> kept = Files.readAllLines(classes).stream()
+                .filter(line -> !line.startsWith("@lambda-proxy")
+                        || !(line.contains("picocli/") || line.contains("org/apache/commons/math3/")))
+                .toList();
+        Files.write(classes, kept);
+        run(java(
+                program,
+                List.of(
+                        "-Xshare:dump",
+                        "-Xlog:cds=error,cds+heap=error",
+                        "-XX:SharedClassListFile=" + classes,
+                        archive),
+                List.of()));
+        // fails where the archive does not fit
+        run(java(program, List.of("-Xshare:on", archive), List.of("--version")));
+        Files.delete(classes);
+    }
+
+    private List<String> java(String[] program, List<String> options, List<String> words) {
+        List<String> line = new ArrayList<>();
+        line.add(image.resolve("lib/runtime/bin/java").toString());
+        line.addAll(options);
+        line.addAll(Arrays.asList(program));
+        line.add(Main.class.getName());
+        line.addAll(words);
+        return line;
+    }
+
+    private void describe() throws IOException {
+        PrintWriter nowhere = new PrintWriter(PrintWriter.nullWriter());
+        CommandLine program =
+                Program.commandLine(new Console(nowhere, nowhere, new java.io.BufferedReader(Reader.nullReader())));
+        write("share/bash-completion/completions/nextpull", AutoComplete.bash("nextpull", program));
+        write("share/man/man1/nextpull.1", ManPage.of(program));
+    }
+
+    private void write(String name, String text) throws IOException {
+        Path file = image.resolve(name);
+        Files.createDirectories(file.getParent());
+        Files.writeString(file, text);
+    }
+
+    private static String tool(String name) {
+        return Path.of(System.getProperty("java.home"), "bin", name).toString();
+    }
+
+    private static void run(List<String> line) throws IOException, InterruptedException {
+        int status = new ProcessBuilder(line)
+                .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+                .redirectError(ProcessBuilder.Redirect.INHERIT)
+                .start()
+                .waitFor();
+        if (status != 0) {
+            throw new IOException(line.get(0) + " ended with " + status + ": " + String.join(" ", line));
+        }
+    }
+}
