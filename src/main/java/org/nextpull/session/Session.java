@@ -145,6 +145,7 @@ public final class Session {
             Reading.missing(pulls, plan.goal().response()).ifPresent(findings::add);
         }
         input.experience().map(Session::taught).ifPresent(findings::add);
+        HeldSpeeds.provedBy(pulls).ifPresent(findings::add);
         findings.addAll(AirOfDay.findings(plan, pulls));
         return new SessionResult(
                 plan,

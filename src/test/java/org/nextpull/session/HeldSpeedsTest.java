@@ -12,6 +12,8 @@ import org.nextpull.advice.MapState;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
@@ -87,6 +89,21 @@ class HeldSpeedsTest {
         }
         assertThat(Days.codes(verdict.findings())).contains(FindingCode.MAP_OF_HELD_SPEEDS);
         assertThat(result.repeatability().scatter()).isEmpty();
+    }
+
+    @Test
+    void thePullThatProvesTheMapIsHeldAgainstThePlateaus() {
+        BenchLog log = stepped();
+        log.idle(90);
+        log.advance(26).torqueFactor(0.98).pull(2700, 5300, 400);
+        SessionResult result = Session.evaluate(Days.ofLogs(PLAN, new Days.Named("held.csv", log)));
+
+        Finding said = result.findings().stream()
+                .filter(finding -> finding.code() == FindingCode.HELD_AGAINST_PULL)
+                .findFirst()
+                .orElseThrow();
+        // of the plateaus only that at 4,000 rpm and 26 deg stood at the pull's advance
+        assertThat(((Detail.Amount) said.details().get(0)).number()).isCloseTo(98, within(0.6));
     }
 
     @Test
