@@ -14,14 +14,17 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.simulator.DemoLogs;
 
 /**
- * Holds the README to what the program prints. With {@code -Dnextpull.remake=true} the sample logs, the README's blocks and its picture
+ * Holds the README and the page of a first day to what the program prints. With {@code -Dnextpull.remake=true} the sample logs, the README's blocks and its picture
  * are made anew instead, from the program as it is now.
  */
 class ReadmeTest {
     private static final Path README = Path.of("README.md");
+    private static final Path FIRST_DAY = Path.of("src/site/markdown/first-day.md");
+    private static final Path ADVICE = Path.of("src/site/markdown/advice.md");
     private static final Path LOGS = Path.of("sample-logs");
     private static final Path PICTURE = Path.of("src/site/resources/images/spark-advance.png");
     private static final Path BENCH = Path.of("src/site/resources/images/bench-window.png");
@@ -39,7 +42,9 @@ class ReadmeTest {
             return;
         }
         DemoLogs.writeTo(LOGS);
-        Files.writeString(README, String.join("\n", withOutput(Files.readAllLines(README))) + "\n");
+        for (Path page : List.of(README, FIRST_DAY)) {
+            Files.writeString(page, String.join("\n", withOutput(Files.readAllLines(page))) + "\n");
+        }
         Run drawn = Run.of("advise --plan sweep-plans/hillclimb-e10-timing.toml sample-logs/hillclimb-e10-timing.csv"
                 + " --charts " + folder);
         assertThat(drawn.status()).as(drawn.err()).isZero();
@@ -76,11 +81,12 @@ class ReadmeTest {
     }
 
     static Stream<String> commands() throws IOException {
-        return Files.readAllLines(README).stream()
+        return Stream.concat(Files.readAllLines(README).stream(), Files.readAllLines(FIRST_DAY).stream())
                 .filter(line -> line.contains(JAR) && !line.startsWith(PROMPT))
                 .map(line -> line.substring(line.indexOf(JAR) + JAR.length()))
                 // needs a display, and is driven by WindowIT
-                .filter(command -> !command.startsWith("window "));
+                .filter(command -> !command.startsWith("window "))
+                .distinct();
     }
 
     @ParameterizedTest
@@ -88,14 +94,30 @@ class ReadmeTest {
     void aCommandOfTheReadmeRuns(String command) {
         Run run = Run.of(command);
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out()).isNotBlank();
+        assertThat(run.out() + run.err()).isNotBlank();
     }
 
-    @Test
-    void theReadmeShowsWhatTheProgramPrints() throws IOException {
-        List<String> lines = Files.readAllLines(README);
+    @ParameterizedTest
+    @ValueSource(strings = {"README.md", "src/site/markdown/first-day.md"})
+    void thePageShowsWhatTheProgramPrints(Path page) throws IOException {
+        List<String> lines = Files.readAllLines(page);
         assertThat(lines.stream().filter(line -> line.startsWith(PROMPT))).isNotEmpty();
         assertThat(lines).as("after a change that is meant: " + REMAKE).containsExactlyElementsOf(withOutput(lines));
+    }
+
+    /** The page on advice works an answer by hand; its table and its plan give what it says that the program says. */
+    @Test
+    void theAnswerByHandIsThatOfTheProgram() throws IOException {
+        String page = Files.readString(ADVICE);
+        Path log = Files.writeString(folder.resolve("paper.csv"), block(page, "csv"));
+        Path plan = Files.writeString(folder.resolve("paper.toml"), block(page, "toml"));
+        Run run = Run.of("advise", "--plan", plan.toString(), log.toString());
+        assertThat(run.out()).as(run.err()).contains(block(page, "text"));
+    }
+
+    private static String block(String page, String kind) {
+        int from = page.indexOf("```" + kind + "\n") + kind.length() + 4;
+        return page.substring(from, page.indexOf("```", from));
     }
 
     @Test

@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.AdviceCode;
@@ -19,6 +20,7 @@ import org.nextpull.finding.FindingCode;
 
 /** Holds the handbook pages on findings and on advice together with what the program says. */
 class HandbookTest {
+    private static final Path PAGES = Path.of("src/site/markdown");
     private static final Path FINDINGS = Path.of("src/site/markdown/findings.md");
     private static final Path ADVICE = Path.of("src/site/markdown/advice.md");
     private static final Path FRESH = Path.of("target/findings.md");
@@ -28,10 +30,10 @@ class HandbookTest {
         String page = Files.readString(FINDINGS);
         List<String> rows = new ArrayList<>();
         Matcher row = Pattern.compile(
-                        "(?m)^\\| `([a-z0-9-]+)` \\| (?:note|warning|error)(?: or (?:note|warning|error))* \\| (.*) \\|$")
+                        "(?m)^\\| (.*) \\| (?:note|warning|error)(?: or (?:note|warning|error))* \\| `([a-z0-9-]+)` \\|$")
                 .matcher(page);
         while (row.find()) {
-            rows.add(row.group(1) + "=" + row.group(2));
+            rows.add(row.group(2) + "=" + row.group(1));
         }
         List<String> wanted = Arrays.stream(FindingCode.values())
                 .map(code -> code.id() + "=" + words(code))
@@ -46,7 +48,7 @@ class HandbookTest {
     /** The sentence without the hints that only the program needs. */
     private static String words(FindingCode code) {
         String sentence = Catalogue.sentences().getOrDefault(code.id(), "");
-        return Catalogue.SLOT.matcher(sentence).replaceAll("{$1}");
+        return Catalogue.SLOT.matcher(sentence).replaceAll("{$1}").replace("[[", "\\[\\[");
     }
 
     private static String freshPage(String page) {
@@ -57,13 +59,13 @@ class HandbookTest {
             fresh.append("## ")
                     .append(title.substring(0, 1).toUpperCase(java.util.Locale.ROOT))
                     .append(title.substring(1))
-                    .append("\n\n| code | severity | sentence |\n|---|---|---|\n");
+                    .append("\n\n| sentence | severity | code |\n|---|---|---|\n");
             for (FindingCode code : group.getValue()) {
-                Matcher before = Pattern.compile("(?m)^\\| `" + code.id() + "` \\| ([a-z ]+) \\|")
+                Matcher before = Pattern.compile("(?m)\\| ([a-z ]+) \\| `" + code.id() + "` \\|$")
                         .matcher(page);
                 String raised = severities.getOrDefault(code.name(), "");
                 String severity = before.find() ? before.group(1) : raised.isEmpty() ? "warning" : raised;
-                fresh.append("| `%s` | %s | %s |%n".formatted(code.id(), severity, words(code)));
+                fresh.append("| %s | %s | `%s` |%n".formatted(words(code), severity, code.id()));
             }
             fresh.append('\n');
         }
@@ -90,6 +92,75 @@ class HandbookTest {
         assertThat(rows)
                 .as("rows of codes, actions and choices, none too many")
                 .isEqualTo(AdviceCode.values().length + Action.values().length + ChosenBy.values().length);
+    }
+
+    @Test
+    void everyLinkLeadsSomewhereAndEveryPageStandsInTheMenuOfTheSite() throws IOException {
+        String menu = Files.readString(Path.of("src/site/site.xml"));
+        Pattern link = Pattern.compile("]\\((?!https?:)([^)#]*)(?:#([^)]*))?\\)");
+        List<String> broken = new ArrayList<>();
+        for (Path page : pages()) {
+            String name =
+                    PAGES.relativize(page).toString().replace(".md", ".html").replace('\\', '/');
+            if (!name.startsWith("decisions/0") && !menu.contains("href=\"" + name + "\"")) {
+                broken.add(name + " is not in the menu");
+            }
+            Matcher found = link.matcher(Files.readString(page).replaceAll("(?s)```.*?```|`[^`\n]*`", ""));
+            while (found.find()) {
+                Path to = found.group(1).isEmpty() ? page : target(page, found.group(1));
+                boolean there = Files.isRegularFile(to)
+                        && (found.group(2) == null
+                                || Files.readString(to).contains("<a id=\"" + found.group(2) + "\">"));
+                if (!there) {
+                    broken.add(page + ": " + found.group());
+                }
+            }
+        }
+        Matcher item = Pattern.compile("href=\"([^\"]+)\\.html\"").matcher(menu);
+        while (item.find()) {
+            if (!Files.isRegularFile(PAGES.resolve(item.group(1) + ".md"))) {
+                broken.add("the menu names " + item.group(1));
+            }
+        }
+        assertThat(broken).isEmpty();
+    }
+
+    private static List<Path> pages() throws IOException {
+        try (Stream<Path> files = Files.walk(PAGES)) {
+            return files.filter(file -> file.toString().endsWith(".md"))
+                    .sorted()
+                    .toList();
+        }
+    }
+
+    /** Where a link of a page leads; the site has the pictures beside its pages. */
+    private static Path target(Path page, String link) {
+        return link.startsWith("images/")
+                ? Path.of("src/site/resources", link)
+                : page.resolveSibling(link).normalize();
+    }
+
+    @Test
+    void troubleshootingNamesFindingsThatThereAre() throws IOException {
+        List<String> codes =
+                Arrays.stream(FindingCode.values()).map(FindingCode::id).toList();
+        List<String> advice =
+                Arrays.stream(AdviceCode.values()).map(AdviceCode::id).toList();
+        Matcher named = Pattern.compile("`([a-z]+(?:-[a-z]+)*)`(?=[^|]*\\|\\n)")
+                .matcher(Files.readString(PAGES.resolve("troubleshooting.md")));
+        int count = 0;
+        while (named.find()) {
+            count++;
+            assertThat(codes.contains(named.group(1)) || advice.contains(named.group(1)))
+                    .as(named.group(1))
+                    .isTrue();
+        }
+        assertThat(count).isGreaterThan(25);
+    }
+
+    @Test
+    void thePageOnSafetyHasEveryCaution() throws IOException {
+        assertThat(Files.readString(PAGES.resolve("safety.md"))).contains(Cautions.sentences());
     }
 
     @Test
