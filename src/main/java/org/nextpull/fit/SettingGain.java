@@ -14,10 +14,10 @@ import org.nextpull.unit.Span;
 
 /** What one setting makes over another on the same engine: the difference of two falls, with its error by their slopes, node by node. */
 final class SettingGain {
-    /** A reading this far beside what pulls ran is still between them: an advance or a lambda is not met to the last digit. */
-    private static final double BESIDE_DEG = 1;
+    /** Nobody knows what lies further than this beside what pulls ran: a step of spark, and one of mixture, as they usually are. */
+    private static final double BESIDE_DEG = 2;
 
-    private static final double BESIDE_LAMBDA = 0.01;
+    private static final double BESIDE_LAMBDA = 0.034;
 
     private final SurfacePosterior posterior;
 

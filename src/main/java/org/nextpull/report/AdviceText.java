@@ -44,10 +44,13 @@ public final class AdviceText {
         };
     }
 
-    /** A sweep that found its peak is good news, which is calm; any other stop is loud. */
+    /** A sweep that found its peak, or a day that told its candidates apart, is good news, which is calm; any other stop is loud. */
     static boolean isDone(Advice advice) {
-        return advice.code() == AdviceCode.SETTLED
-                && advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
+        return advice.reason() instanceof Reason.Decided end && end.settled()
+                || advice.code() == AdviceCode.SETTLED
+                        && advice.leave()
+                                .filter(chosen -> chosen.by() == ChosenBy.PEAK)
+                                .isPresent();
     }
 
     private ReasonText.Words words(Advice advice) {

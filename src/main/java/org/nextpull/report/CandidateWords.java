@@ -1,10 +1,13 @@
 package org.nextpull.report;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.Reason;
 import org.nextpull.compare.Comparison;
+import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.unit.Quantity;
@@ -22,6 +25,17 @@ public final class CandidateWords {
         this.day = day;
         this.response = response;
         this.shown = shown;
+    }
+
+    /** The checklist of a change-over, in the order of the work. */
+    public static List<String> steps(Reason.ChangeOver to) {
+        List<String> steps = new ArrayList<>(List.of("drain", "flush", "prime", "set the fuelling for it"));
+        if (to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1) {
+            steps.add("check injectors and pump: "
+                    + Shown.fixed(to.litresTimes().getAsDouble(), 2) + " times the litres");
+        }
+        steps.addAll(List.of("check fuel pressure and leaks", "warm to the start range"));
+        return steps;
     }
 
     /** What heads the columns of {@link #row}. */
@@ -54,19 +68,24 @@ public final class CandidateWords {
                 .filter(told -> day.isDecided())
                 .map(told -> day.best(response)
                         .map(this::best)
-                        .orElse("None is proven better than \""
-                                + day.reference().label() + "\"."));
+                        .orElse("None is proven better than " + quoted(day.reference()) + "."));
     }
 
     private String best(CandidateDay.State state) {
         Comparison.Difference gain = day.gain(state, response).orElseThrow().difference();
-        return "\"" + state.plan().label() + "\""
+        return quoted(state.plan())
                 + state.plan().fuel().map(fuel -> " (" + fuel + ")").orElse("")
                 + ": " + CompareWords.signed(gain.percent()) + " % (95 % CI " + CompareWords.interval(gain.interval())
-                + ") over \"" + day.reference().label() + "\""
+                + ") over " + quoted(day.reference())
                 + state.chosen()
                         .map(own -> ", at " + AdviceText.setting(own.setting()))
                         .orElse("") + ".";
+    }
+
+    /** How many decision runs are done, and in which order all of them run. */
+    public String runs() {
+        return "Decision runs: " + day.runs().size() + " of " + day.order().size() + ", in the order "
+                + String.join(" ", day.order()) + ".";
     }
 
     /** Where the gain of each comes from, a sentence each; none before the decision runs tell one. */
@@ -78,8 +97,8 @@ public final class CandidateWords {
     }
 
     private String shares(CandidateDay.State state) {
-        String label = state.plan().label();
-        String there = "at the setting of " + day.reference().label();
+        String label = quoted(state.plan());
+        String there = "at the setting of " + quoted(day.reference());
         return state.shares()
                 .map(shares -> label + " " + there + ": " + share(shares.itself()) + ", which is "
                         + (isFuel(state) ? "the fuel" : "what is fitted") + "; its own spark and mixture add "
@@ -104,11 +123,15 @@ public final class CandidateWords {
     }
 
     private String consumption(CandidateDay.State state, CandidateDay.Consumption used) {
-        return "The same power takes of " + state.plan().label() + " " + Shown.fixed(used.mass(), 2)
-                + " times the mass of " + day.reference().label()
+        return "The same power takes of " + quoted(state.plan()) + " " + Shown.fixed(used.mass(), 2)
+                + " times the mass of " + quoted(day.reference())
                 + times(used.volume(), ", ", " times the volume")
                 + times(used.energy(), ", ", " times the energy")
                 + times(used.cost(), ", and costs ", " times as much an hour") + ".";
+    }
+
+    private static String quoted(CandidatePlan candidate) {
+        return "\"" + candidate.label() + "\"";
     }
 
     private static String times(OptionalDouble value, String before, String after) {

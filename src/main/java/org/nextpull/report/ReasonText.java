@@ -159,20 +159,16 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
         return (hundredths < 1 ? "under 1" : Shown.fixed(hundredths, 0)) + " in 100";
     }
 
-    /** The checklist of a change-over, in the order of the work. */
     @Override
     public Words changeOver(Reason.ChangeOver to) {
         String fuel = to.fuel().map(name -> " (" + name + ")").orElse("");
-        String litres = to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1
-                ? " It takes " + Shown.fixed(to.litresTimes().getAsDouble(), 2)
-                        + " litres for each litre before: multiply the injector duty of the last pull by that, and do not run"
-                        + " where the product passes what the injectors and the pump can give."
+        String duty = to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1
+                ? " Multiply the injector duty of the last pull by that; do not run where the product passes what they can give."
                 : "";
         return new Words(
                 "Change over to \"" + to.label() + "\": drain, flush, prime, warm; the first pull is discarded.",
-                "Change over to \"" + to.label() + "\"" + fuel
-                        + ": drain, flush, prime, set the fuelling for it, check fuel pressure and leaks, warm to the start range."
-                        + litres + " The first pull after it flushes the line and is discarded.");
+                "Change over to \"" + to.label() + "\"" + fuel + ": " + String.join(", ", CandidateWords.steps(to))
+                        + "." + duty + " The first pull after it flushes the line and is discarded.");
     }
 
     @Override

@@ -34,6 +34,7 @@ import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.bench.BenchController;
+import org.nextpull.window.bench.CandidatesPage;
 import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
@@ -52,6 +53,7 @@ final class WindowPages implements AutoCloseable {
     private static final int BENCH = 0;
     private static final int START = 1;
     private static final int COMPARE = 3;
+    private static final int CANDIDATES = 4;
 
     private final MainFrame main;
     private final Work work;
@@ -85,6 +87,7 @@ final class WindowPages implements AutoCloseable {
                         },
                         this::sheet)));
         main.add(compared);
+        main.add(new CandidatesPage(work, main.foot(), act -> {}));
         main.add(KeyCommand.of("ctrl E", "Ctrl E", "end the session", this::endSession));
         main.root().setTransferHandler(new Dropped(this::dropped));
     }
@@ -147,6 +150,9 @@ final class WindowPages implements AutoCloseable {
         main.urgent(List.of());
         main.alarm(AlarmSign.none());
         BenchController bench = new BenchController(source, work, main.foot(), main, this::sheet);
+        CandidatesPage candidates = new CandidatesPage(work, main.foot(), source::tell);
+        bench.alsoOn(candidates::show);
+        main.replace(CANDIDATES, candidates);
         main.replace(BENCH, bench);
         bench.start();
     }

@@ -8,6 +8,8 @@ import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
@@ -30,6 +32,9 @@ class ReadmeTest {
     private static final Path BENCH = Path.of("src/site/resources/images/bench-window.png");
     private static final String JAR = "java -jar target/nextpull.jar ";
     private static final String INDENT = "    ";
+    /** A command of whose output a part is shown, as a shell would cut it out. */
+    private static final Pattern PART = Pattern.compile("(.*) \\| sed -n '/\\^(\\w+)/,/\\^\\$/p'");
+
     private static final String PROMPT = INDENT + "$ " + JAR;
     private static final String REMAKE = "mvn -B -ntp -q test -Dtest=ReadmeTest -Dnextpull.remake=true";
 
@@ -72,12 +77,19 @@ class ReadmeTest {
     }
 
     private static List<String> output(String command) {
-        return Run.of(command)
+        Matcher part = PART.matcher(command);
+        if (!part.matches()) {
+            return indented(Run.of(command).out().stripTrailing().lines());
+        }
+        return indented(Run.of(part.group(1))
                 .out()
-                .stripTrailing()
                 .lines()
-                .map(line -> line.isEmpty() ? line : INDENT + line)
-                .toList();
+                .dropWhile(line -> !line.startsWith(part.group(2)))
+                .takeWhile(line -> !line.isEmpty()));
+    }
+
+    private static List<String> indented(Stream<String> lines) {
+        return lines.map(line -> line.isEmpty() ? line : INDENT + line).toList();
     }
 
     static Stream<String> commands() throws IOException {

@@ -86,7 +86,10 @@ class SampleFuelsTest {
         }
         Run text = Run.of("advise", "--no-notebook", "--plan", PLAN, LOG);
         assertThat(text.out())
-                .contains("alcohol at the setting of pump: +", "which is the fuel; its own spark", "race by speed");
+                .contains(
+                        "\"alcohol\" at the setting of \"pump\": +",
+                        "which is the fuel; its own spark",
+                        "By speed, \"race\"");
     }
 
     /** Page 1 says which, by how much, at what setting; what was sought in the sweeps is no part of it, nor of a comparison. */
@@ -120,7 +123,7 @@ class SampleFuelsTest {
         assertThat(swept.at("/code").asText()).isEqualTo("change-over");
         assertThat(swept.at("/advance_deg").asDouble()).isEqualTo(20);
         assertThat(swept.at("/because").asText())
-                .contains("\"alcohol\" (e85)", "drain, flush, prime", "fuel pressure", "litres for each litre before");
+                .contains("\"alcohol\" (e85)", "drain, flush, prime", "fuel pressure", "times the litres");
         JsonNode flushed = advise(first(folder, 9));
         assertThat(flushed.at("/pulls/8/used").asBoolean()).isFalse();
         assertThat(flushed.at("/next/code").asText()).isEqualTo("baseline");

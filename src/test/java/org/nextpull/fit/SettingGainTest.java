@@ -91,9 +91,9 @@ class SettingGainTest {
     @Test
     void whatNoPullReachedIsNotTold() {
         SurfacePosterior day = day(new Engine(27, 1, 0.05, 0.88), 0.2);
-        assertThat(day.gain(setting(30, 0.88), OWN)).isEmpty();
+        assertThat(day.gain(setting(31, 0.88), OWN)).isEmpty();
         assertThat(day.gain(setting(17, 0.88), OWN)).isEmpty();
-        assertThat(day.gain(OWN, setting(26, 0.93))).isEmpty();
+        assertThat(day.gain(OWN, setting(26, 0.95))).isEmpty();
     }
 
     /** 95 % intervals of 30 engines: by a binomial distribution fewer than 25 hold in one of 300 such tests. */

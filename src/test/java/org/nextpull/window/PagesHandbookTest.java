@@ -14,6 +14,7 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.window.bench.CandidatesPage;
 import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
@@ -50,6 +51,7 @@ class PagesHandbookTest {
                                     shown -> DaySheet.Order.usual(LocalDate.EPOCH, "test", shown)))
                     .keys());
             keys.addAll(new ComparedController(work, foot, notebook).keys());
+            keys.addAll(new CandidatesPage(work, foot, act -> {}).keys());
             keys.forEach(key -> there.add("| `" + key.shown() + "` | " + key.what() + " |"));
         }
         assertThat(written).containsExactlyElementsOf(there);

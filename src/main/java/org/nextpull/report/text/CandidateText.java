@@ -24,11 +24,7 @@ final class CandidateText {
         if (!day.isDeciding()) {
             return text.append('\n').toString();
         }
-        text.append("Decision runs: ")
-                .append(day.runs().size())
-                .append(" of ")
-                .append(day.order().size());
-        text.append(", in the order ").append(String.join(" ", day.order())).append(".\n");
+        text.append(words.runs()).append('\n');
         day.comparison().ifPresent(told -> text.append(verdicts(told, day.isDecided(), response)));
         words.shares().forEach(line -> text.append(line).append('\n'));
         words.consumptions().forEach(line -> text.append(line).append('\n'));

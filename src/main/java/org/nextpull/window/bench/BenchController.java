@@ -3,6 +3,7 @@ package org.nextpull.window.bench;
 import java.awt.EventQueue;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
 import java.util.function.Function;
 import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
@@ -37,6 +38,7 @@ public final class BenchController implements Page {
     private volatile BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
     private volatile UnitSystem units = UnitSystem.METRIC;
     private volatile @Nullable DayMoment last;
+    private Consumer<DayMoment> others = moment -> {};
     private AlarmSign sign = AlarmSign.none();
     private @Nullable BenchPage before;
 
@@ -59,6 +61,11 @@ public final class BenchController implements Page {
         this.pages = new Latest<>(EventQueue::invokeLater, this::show);
     }
 
+    /** Another page shows the same moments; before the start. */
+    public void alsoOn(Consumer<DayMoment> page) {
+        others = page;
+    }
+
     /** Starts the day. */
     public void start() {
         source.start(moment -> {
@@ -79,6 +86,7 @@ public final class BenchController implements Page {
     private void make(DayMoment moment) {
         last = moment;
         pages.give(presenter.page(moment));
+        others.accept(moment);
     }
 
     private void show(BenchPage page) {

@@ -1,0 +1,91 @@
+package org.nextpull.window.bench;
+
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.advice.Action;
+import org.nextpull.advice.Reason;
+import org.nextpull.advice.Verdict;
+import org.nextpull.chart.ComparePlots;
+import org.nextpull.chart.OverlayPlot;
+import org.nextpull.plan.Goal;
+import org.nextpull.report.CandidateWords;
+import org.nextpull.report.CompareWords;
+import org.nextpull.report.NextStep;
+import org.nextpull.report.NextStepText;
+import org.nextpull.report.Shown;
+import org.nextpull.session.CandidateDay;
+import org.nextpull.session.SessionResult;
+
+/**
+ * Everything that the page of the candidates shows, in words and data; the view adds nothing.
+ *
+ * @param lead the next step
+ * @param changeOver what is fitted next; empty where the next step is no change-over
+ * @param steps the checklist of the change-over
+ * @param lines a line for each figure: its name, then that of each candidate; the first line names them
+ * @param sentences the answer, and what of it is the fuel
+ * @param curves mean curves of the decision runs
+ */
+record CandidateBoard(
+        NextStep lead,
+        Optional<Reason.ChangeOver> changeOver,
+        List<String> steps,
+        List<List<String>> lines,
+        List<String> sentences,
+        Optional<OverlayPlot> curves) {
+    CandidateBoard {
+        steps = List.copyOf(steps);
+        lines = lines.stream().map(List::copyOf).toList();
+        sentences = List.copyOf(sentences);
+    }
+
+    /** The board of a day; without lines where it decides between no candidates. */
+    static CandidateBoard of(SessionResult result, Shown shown) {
+        Goal.Response response = result.plan().goal().response();
+        Optional<CandidateDay> day = result.candidates();
+        Optional<Reason.ChangeOver> changeOver = result.verdict()
+                .map(Verdict::advice)
+                .filter(advice -> advice.action() != Action.STOP)
+                .map(advice -> advice.reason())
+                .filter(Reason.ChangeOver.class::isInstance)
+                .map(Reason.ChangeOver.class::cast);
+        return new CandidateBoard(
+                new NextStepText(shown).of(result),
+                changeOver,
+                changeOver.map(CandidateWords::steps).orElse(List.of()),
+                day.map(known -> lines(known, new CandidateWords(known, response, shown)))
+                        .orElse(List.of()),
+                day.map(known -> sentences(known, response, shown))
+                        .orElse(List.of("This day decides between no candidates: its plan has no [[candidate]].")),
+                day.flatMap(CandidateDay::comparison).flatMap(told -> ComparePlots.overlay(told, shown.units())));
+    }
+
+    private static List<List<String>> lines(CandidateDay day, CandidateWords words) {
+        List<List<String>> rows = day.candidates().stream().map(words::row).toList();
+        List<List<String>> lines = new ArrayList<>();
+        for (int figure = 0; figure < CandidateWords.heads().size(); figure++) {
+            List<String> line = new ArrayList<>(List.of(CandidateWords.heads().get(figure)));
+            for (List<String> row : rows) {
+                line.add(row.get(figure));
+            }
+            lines.add(line);
+        }
+        return lines;
+    }
+
+    private static List<String> sentences(CandidateDay day, Goal.Response response, Shown shown) {
+        CandidateWords words = new CandidateWords(day, response, shown);
+        List<String> said = new ArrayList<>(words.answer().stream().toList());
+        if (day.isDeciding()) {
+            said.add(words.runs());
+        }
+        day.comparison()
+                .map(told -> new CompareWords(shown, response, told))
+                .flatMap(told -> told.groups(told.deciding()))
+                .ifPresent(said::add);
+        said.addAll(words.shares());
+        said.addAll(words.consumptions());
+        return said;
+    }
+}

@@ -1,0 +1,166 @@
+package org.nextpull.window.bench;
+
+import java.awt.BorderLayout;
+import java.awt.Component;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.BorderFactory;
+import javax.swing.JCheckBox;
+import javax.swing.JPanel;
+import javax.swing.JSplitPane;
+import javax.swing.JTable;
+import javax.swing.table.DefaultTableModel;
+import org.nextpull.advice.Reason;
+import org.nextpull.chart.OverlayPlot;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.SharedSplit;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.page.ChartCanvas;
+import org.nextpull.window.work.Work;
+
+/** The next step and the checklist of a change-over left; the candidates in columns, their curves and what they come to right. */
+final class CandidatesView extends JPanel implements Styled {
+    private static final long serialVersionUID = 1;
+
+    private final LeadView lead = new LeadView();
+    private final Stack checks = new Stack();
+    private final JPanel checklist = new JPanel(checks);
+    private final transient List<JCheckBox> boxes = new ArrayList<>();
+    private final JTable table = new JTable();
+    private final Prose sentences = new Prose("What the candidates come to");
+    private final ChartCanvas<OverlayPlot> curves;
+    private final Stack stack = new Stack();
+    private final JPanel right = new JPanel(stack);
+    private final SharedSplit halves;
+    private final transient Runnable confirm;
+    private transient Optional<Reason.ChangeOver> changeOver = Optional.empty();
+    private transient Optional<Dress> dress = Optional.empty();
+
+    private record Dress(Skin skin, TypeScale scale) {}
+
+    /**
+     * A view.
+     *
+     * @param confirm what the box of a step does
+     */
+    CandidatesView(Work work, Runnable confirm) {
+        super(new BorderLayout());
+        this.confirm = confirm;
+        curves = new ChartCanvas<>(
+                work,
+                "Mean curves of the decision runs",
+                "The decision runs will be drawn here.",
+                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        table.setShowGrid(false);
+        table.setRowSelectionAllowed(false);
+        table.getAccessibleContext().setAccessibleName("Candidates side by side");
+        table.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        checklist.getAccessibleContext().setAccessibleName("Checklist of the change-over");
+        JPanel left = new JPanel(new BorderLayout());
+        left.add(lead, BorderLayout.CENTER);
+        left.add(checklist, BorderLayout.SOUTH);
+        right.add(table);
+        right.add(curves, Stack.Row.stretching(1));
+        right.add(sentences, Stack.Row.yielding(1));
+        halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.44);
+        add(halves, BorderLayout.CENTER);
+        getAccessibleContext().setAccessibleName("Candidates");
+    }
+
+    void show(CandidateBoard board) {
+        lead.show(board.lead());
+        if (!board.changeOver().equals(changeOver)) {
+            changeOver = board.changeOver();
+            list(board.steps());
+        }
+        table.setModel(new Lines(board.lines()));
+        sentences.say(String.join("\n", board.sentences()));
+        curves.show(board.curves(), board.curves().map(OverlayPlot::title).orElse(""));
+        dress.ifPresent(now -> style(now.skin(), now.scale()));
+    }
+
+    private void list(List<String> steps) {
+        checklist.removeAll();
+        boxes.clear();
+        for (String step : steps) {
+            JCheckBox box = new JCheckBox(step);
+            // only a tick by hand, which asks for the rest
+            box.addActionListener(event -> {
+                if (boxes.stream().allMatch(JCheckBox::isSelected)) {
+                    confirm.run();
+                }
+            });
+            boxes.add(box);
+            checklist.add(box);
+        }
+    }
+
+    /** How many steps the change-over has; 0 where none is asked for. */
+    int steps() {
+        return boxes.size();
+    }
+
+    Optional<Reason.ChangeOver> changeOver() {
+        return changeOver;
+    }
+
+    /** Ticks the next step; whether all of them are done now. */
+    boolean confirm() {
+        boxes.stream().filter(box -> !box.isSelected()).findFirst().ifPresent(box -> box.setSelected(true));
+        return boxes.stream().allMatch(JCheckBox::isSelected);
+    }
+
+    void focus() {
+        table.requestFocusInWindow();
+    }
+
+    @Override
+    public void style(Skin skin, TypeScale scale) {
+        dress = Optional.of(new Dress(skin, scale));
+        for (Component part : List.of(this, checklist, right, halves.getLeftComponent())) {
+            part.setBackground(skin.ground());
+        }
+        int gap = scale.space(14);
+        right.setBorder(BorderFactory.createEmptyBorder(gap, gap / 2, gap / 2, gap));
+        checklist.setBorder(BorderFactory.createEmptyBorder(0, scale.space(34), gap, gap));
+        stack.gap(gap / 2);
+        checks.gap(gap / 3);
+        for (JCheckBox box : boxes) {
+            box.setFont(scale.bold(18));
+            box.setForeground(skin.ink());
+            box.setOpaque(false);
+        }
+        table.setFont(scale.plain(15));
+        if (table.getColumnCount() > 0) {
+            table.getColumnModel().getColumn(0).setPreferredWidth(scale.space(100));
+            table.getColumnModel().getColumn(0).setMaxWidth(scale.space(110));
+        }
+        table.setRowHeight(scale.type(26));
+        table.setBackground(skin.ground());
+        table.setForeground(skin.ink());
+        sentences.dress(skin.ink(), scale.plain(13));
+        List.<Styled>of(lead, curves, halves).forEach(part -> part.style(skin, scale));
+        revalidate();
+        repaint();
+    }
+
+    /** A figure a line, a candidate a column. */
+    private static final class Lines extends DefaultTableModel {
+        private static final long serialVersionUID = 1;
+
+        Lines(List<List<String>> lines) {
+            super(0, lines.isEmpty() ? 0 : lines.get(0).size());
+            lines.forEach(line -> addRow(line.toArray()));
+        }
+
+        @Override
+        public boolean isCellEditable(int row, int column) {
+            return false;
+        }
+    }
+}

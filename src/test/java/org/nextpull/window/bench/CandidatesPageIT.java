@@ -1,0 +1,70 @@
+package org.nextpull.window.bench;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeFalse;
+
+import java.awt.Dimension;
+import java.awt.GraphicsEnvironment;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import javax.swing.JTable;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.Timeout;
+import org.nextpull.session.DayByPull;
+import org.nextpull.session.OperatorAction;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.SampleDays;
+import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.look.Look;
+import org.nextpull.window.page.DrivenPage;
+import org.nextpull.window.work.Work;
+
+/** The page of the candidates alone, on the shipped day. */
+@Timeout(180)
+class CandidatesPageIT {
+    private static final Dimension SIZE = new Dimension(1280, 660);
+
+    @Test
+    void candidatesStandSideBySideAndAChangeOverIsConfirmedByKeys() {
+        assumeFalse(GraphicsEnvironment.isHeadless(), "no display");
+        List<OperatorAction> told = new ArrayList<>();
+        List<CandidatesPage> pages = new ArrayList<>();
+        DayByPull day = DayByPull.of(SampleDays.input("hillclimb-fuels"));
+        SessionResult whole = day.whole();
+        int swept = (int) whole.pulls().stream()
+                .takeWhile(pull -> pull.setting().label().equals(Optional.of("pump")))
+                .count();
+        try (Work work = new Work();
+                DrivenPage page = DrivenPage.open(
+                        foot -> {
+                            pages.add(new CandidatesPage(work, foot, told::add));
+                            return pages.get(0);
+                        },
+                        SIZE)) {
+            pages.get(0).show(new DayMoment("day", day.after(swept), Optional.empty(), Optional.empty()));
+            page.settle(work);
+            page.picture(Path.of("target/screens/candidates-change-over.png"));
+            for (int step = 0; step < 7; step++) {
+                assertThat(told).isEmpty();
+                page.press("C");
+            }
+            assertThat(told).containsExactly(new OperatorAction.Next(Optional.of("alcohol"), Optional.of("e85")));
+            pages.get(0).show(new DayMoment("day", whole, Optional.empty(), Optional.empty()));
+            page.settle(work);
+            JTable table = (JTable) page.find("Candidates side by side").orElseThrow();
+            assertThat(table.getColumnCount()).isEqualTo(4);
+            assertThat(table.getValueAt(0, 2)).isEqualTo("alcohol");
+            assertThat(page.said("What the candidates come to")).contains("over \"pump\", at ", "which is the fuel");
+            assertThat(page.nameless()).isEmpty();
+            for (boolean dark : new boolean[] {false, true}) {
+                page.look(new Look(dark, false, UnitSystem.METRIC), SIZE);
+                page.settle(work);
+                assertThat(page.picture(Path.of("target/screens/candidates" + (dark ? "-dark" : "") + ".png")))
+                        .isNotEmptyFile();
+            }
+        }
+    }
+}
