@@ -113,7 +113,7 @@ record KeyFormat<T>(
     /** Speeds in rpm, rising. */
     static KeyFormat<List<Double>> speeds() {
         KeyFormat<List<Double>> speeds = of(
-                KeyKind.IN_TEXT,
+                KeyKind.NUMBERS,
                 "rising, " + Range.RPM.text(),
                 (table, key) -> new ListReader(table, key).speeds(),
                 found -> found.stream().map(PlanValueText::number).collect(Collectors.joining(", ", "[", "]")));
@@ -123,7 +123,7 @@ record KeyFormat<T>(
     /** Advance at rising speeds. */
     static KeyFormat<SparkMap> cells() {
         return of(
-                KeyKind.IN_TEXT,
+                KeyKind.CELLS,
                 "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
                 (table, key) -> new ListReader(table, key)
                         .cells(Range.ADVANCE_DEG)

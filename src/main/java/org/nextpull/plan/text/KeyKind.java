@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** What a person types for a key, and how that is written in a plan. Whatever is typed, what is written is TOML. */
 public enum KeyKind {
@@ -56,7 +57,28 @@ public enum KeyKind {
         }
     },
 
-    /** A table or a list that is written in the text alone. */
+    /** Numbers with commas or spaces between them, as a row of a spreadsheet is pasted. */
+    NUMBERS {
+        @Override
+        public String written(String typed) {
+            return list(typed.strip().split(BETWEEN_NUMBERS));
+        }
+    },
+
+    /** A number at each speed: {@code 3500: 18, 5000: 21}, or as a spreadsheet pastes it. */
+    CELLS {
+        @Override
+        public String written(String typed) {
+            String[] numbers = typed.strip().split("[\\s,;:=]+");
+            return numbers.length % 2 == 0
+                    ? IntStream.range(0, numbers.length / 2)
+                            .mapToObj(cell -> list(numbers[2 * cell], numbers[2 * cell + 1]))
+                            .collect(Collectors.joining(", ", "[", "]"))
+                    : PlanValueText.text(typed);
+        }
+    },
+
+    /** A table that is written in the text alone. */
     IN_TEXT {
         @Override
         public String written(String typed) {
@@ -64,8 +86,12 @@ public enum KeyKind {
         }
     };
 
-    private static final Pattern TWO_NUMBERS =
-            Pattern.compile("([+-]?[0-9.]+)\\s*(?:,|;|\\.\\.|\\bto\\b|\\s)\\s*([+-]?[0-9.]+)");
+    private static final String BETWEEN_NUMBERS = "\\s*(?:,|;|\\.\\.|\\bto\\b|\\s)\\s*";
+    private static final Pattern TWO_NUMBERS = Pattern.compile("([+-]?[0-9.]+)" + BETWEEN_NUMBERS + "([+-]?[0-9.]+)");
+
+    private static String list(String... numbers) {
+        return Arrays.stream(numbers).map(TomlValue::ofNumber).collect(Collectors.joining(", ", "[", "]"));
+    }
 
     /** As TOML; something of the wrong kind becomes a text, which reading names as wrong at its key. */
     public abstract String written(String typed);

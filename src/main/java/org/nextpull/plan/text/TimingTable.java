@@ -49,6 +49,7 @@ final class TimingTable {
     private static final PlanKey<List<Double>> MAP_RPM = PlanKey.of("map_rpm", KeyFormat.speeds())
             .said("Map speeds", "Speeds of the cells of the ignition's map; the rows of the band where left out.");
     private static final PlanKey<SparkMap> PRESENT_MAP = PlanKey.of("present_map", KeyFormat.cells())
+            .in("rpm: deg")
             .said(
                     "Present map",
                     "What the ignition's map holds before the sweep; it covers the band. What the first pull logged where left out.");

@@ -57,13 +57,22 @@ final class TomlValue {
         return value instanceof LocalTime time ? DateTimeFormatter.ISO_LOCAL_TIME.format(time) : value.toString();
     }
 
-    /** What a person reads and types for a value: a text without its quotes, two numbers as a range, a list with commas. */
+    /** What a person reads and types for a value: a text without its quotes, two numbers as a range, cells as {@code 3500: 18}, a list with commas. */
     static String typed(Object value) {
         if (value instanceof String text) {
             return text;
         }
         if (value instanceof TomlArray array && isWindow(array)) {
             return typed(array.get(0)) + " to " + typed(array.get(1));
+        }
+        if (value instanceof TomlArray array
+                && !array.isEmpty()
+                && IntStream.range(0, array.size())
+                        .allMatch(index -> array.get(index) instanceof TomlArray cell && isWindow(cell))) {
+            return IntStream.range(0, array.size())
+                    .mapToObj(array::getArray)
+                    .map(cell -> typed(cell.get(0)) + ": " + typed(cell.get(1)))
+                    .collect(Collectors.joining(", "));
         }
         if (value instanceof TomlArray array) {
             String between = IntStream.range(0, array.size())

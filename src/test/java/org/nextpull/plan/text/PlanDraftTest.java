@@ -238,6 +238,29 @@ class PlanDraftTest {
         assertThat(draft.typed("start", "coolant_c")).contains("80 to 95");
     }
 
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "3500: 18, 5000: 21.5",
+                "3500 18; 5000 21.5",
+                "3500\t18\n5000\t21.50",
+                "3500=18,5000 = 21.5",
+                "3500\t18 5000\t21.5"
+            })
+    void aMapIsTypedAsCellsOrPasted(String typed) {
+        PlanDraft draft = PlanDraft.empty().with("timing", "present_map", KeyKind.CELLS, typed);
+        assertThat(draft.text()).contains("present_map = [[3500, 18], [5000, 21.5]]");
+        assertThat(draft.typed("timing", "present_map")).contains("3500: 18, 5000: 21.5");
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"3500, 4000, 4500", "3500 4000 4500", "3500\t4000\t4500", "3500;4000; 4500"})
+    void speedsAreTypedOrPasted(String typed) {
+        PlanDraft draft = PlanDraft.empty().with("timing", "map_rpm", KeyKind.NUMBERS, typed);
+        assertThat(draft.text()).contains("map_rpm = [3500, 4000, 4500]");
+        assertThat(draft.typed("timing", "map_rpm")).contains("3500, 4000, 4500");
+    }
+
     @Test
     void ofAListTheTablesAfterOneThatGoesMoveUp() {
         PlanDraft draft = PlanDraft.empty()

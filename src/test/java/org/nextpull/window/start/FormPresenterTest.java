@@ -106,9 +106,8 @@ class FormPresenterTest {
     @ParameterizedTest
     @MethodSource("shipped")
     void aShippedPlanTypedIntoAnEmptyFormIsTheSamePlan(Path file) throws IOException {
-        // lists of numbers and blends of one's own are in the text of a plan alone
+        // blends of one's own are in the text of a plan alone
         String text = Files.readString(file)
-                .replaceAll("(?m)^(map_rpm|present_map|hold_speeds) .*$", "")
                 .replaceAll("(?s)\\[\\[blend]].*?(?=\\n\\[)", "")
                 .replace("fuel = \"race\"", "fuel = \"e10\"");
         PlanDraft shown = PlanDraft.of(text, "p").value().orElseThrow();
