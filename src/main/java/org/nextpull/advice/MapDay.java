@@ -55,6 +55,7 @@ final class MapDay {
     private final SparkGrid grid;
     private final List<MeasuredPull> used;
     private final int left;
+    private final boolean ofRows;
     private final double[] rows;
 
     MapDay(DayView view) {
@@ -62,6 +63,7 @@ final class MapDay {
         ignition = Ignition.of(view.day());
         plan = ignition.rules(view.day().plan());
         grid = ignition.grid(view.day().plan());
+        ofRows = view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
         List<MeasuredPull> all =
                 view.used().stream().filter(pull -> !readRows(pull).isEmpty()).toList();
         used = SurfacePulls.newest(all);
@@ -109,7 +111,7 @@ final class MapDay {
     }
 
     boolean isOfRows() {
-        return view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
+        return ofRows;
     }
 
     /** The figure of the whole pull; a power stands for a torque, since only its changes count. */

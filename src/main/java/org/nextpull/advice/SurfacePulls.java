@@ -38,7 +38,7 @@ final class SurfacePulls {
         return pull.origin().day();
     }
 
-    /** The pulls of the newest days, as many days as the surface takes; those of the last day in any case. */
+    /** The pulls of the newest days, as many days as the surface takes; of a last day that is longer the newest. */
     static List<MeasuredPull> newest(List<MeasuredPull> pulls) {
         Map<Integer, Long> counts =
                 pulls.stream().collect(Collectors.groupingBy(SurfacePulls::dayOf, Collectors.counting()));
@@ -52,7 +52,9 @@ final class SurfacePulls {
             }
             kept.add(days.get(i));
         }
-        return pulls.stream().filter(pull -> kept.contains(dayOf(pull))).toList();
+        List<MeasuredPull> newest =
+                pulls.stream().filter(pull -> kept.contains(dayOf(pull))).toList();
+        return newest.subList(Math.max(0, newest.size() - MOST_PULLS), newest.size());
     }
 
     List<SurfacePull> of(List<MeasuredPull> pulls, SpeedRows speeds) {

@@ -100,7 +100,9 @@ public final class LoggedDay {
     }
 
     private SessionResult result() {
-        return Session.evaluate(input, Session.read(input, List.of(), SampleMemory.most()));
+        SampleMemory memory = new SampleMemory();
+        return Session.evaluate(
+                input, Session.read(input, List.of(), SampleMemory.most(), pull -> pull.kept(memory::keep)));
     }
 
     /**

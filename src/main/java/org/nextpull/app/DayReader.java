@@ -186,6 +186,7 @@ public final class DayReader {
     private final class LogsOfDay {
         private final SweepPlan plan;
         private final LogFiles reader;
+        private final SampleMemory memory = new SampleMemory();
         private final List<SourcePulls> before = new ArrayList<>();
 
         LogsOfDay(SweepPlan plan) {
@@ -203,7 +204,8 @@ public final class DayReader {
             List<ResultTable> tables =
                     inputs.tables().stream().map(Input.Table::table).toList();
             SessionInput input = SessionInput.of(plan, recordings, tables);
-            List<SourcePulls> sources = Session.read(input, before, SampleMemory.most());
+            List<SourcePulls> sources =
+                    Session.read(input, before, SampleMemory.most(), pull -> pull.kept(memory::keep));
             before.addAll(sources);
             sources.forEach(source ->
                     source.findings().stream().filter(Finding::isError).forEach(findings::add));

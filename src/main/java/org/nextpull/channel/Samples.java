@@ -145,6 +145,11 @@ public final class Samples {
         return index < 0 ? new int[0] : present[index].stream().toArray();
     }
 
+    /** Whether any row has a label or a fuel. */
+    public boolean hasWords() {
+        return !labels.isEmpty() || !fuels.isEmpty();
+    }
+
     public Optional<String> label(int row) {
         return labels.isEmpty() ? Optional.empty() : labels.get(row);
     }
@@ -283,8 +288,13 @@ public final class Samples {
                 throw new IllegalArgumentException("a sample must be finite; leave the cell out instead");
             }
             copyWaiting();
-            values[channelIndex][rows - 1] = value;
-            present[channelIndex].set(rows - 1);
+            return set(rows - 1, channelIndex, value);
+        }
+
+        /** Sets a cell of any row that was started; as {@link #set(int, double)}. */
+        public Builder set(int row, int channelIndex, double value) {
+            values[channelIndex][row] = value;
+            present[channelIndex].set(row);
             return this;
         }
 

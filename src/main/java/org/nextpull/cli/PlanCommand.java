@@ -79,8 +79,12 @@ final class PlanCommand implements Callable<Integer> {
         Inputs inputs = new LogFiles(rules.log().hints()).read(logs);
         List<Recording> recordings =
                 inputs.logs().stream().map(Input.Log::recording).toList();
-        List<SourcePulls> sources =
-                Session.read(SessionInput.of(rules, recordings, List.of()), List.of(), SampleMemory.most());
+        SampleMemory memory = new SampleMemory();
+        List<SourcePulls> sources = Session.read(
+                SessionInput.of(rules, recordings, List.of()),
+                List.of(),
+                SampleMemory.most(),
+                pull -> pull.kept(memory::keep));
         if (sources.stream().flatMap(source -> source.candidates().stream()).noneMatch(Candidate::isUsable)) {
             List<Finding> why = new ArrayList<>(inputs.findings());
             sources.forEach(source -> why.addAll(source.findings()));

@@ -31,7 +31,16 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
         return times(raw.points());
     }
 
-    /** The corrected mean over a band; empty where the curve has no point in it. */
+    /** The same to be drawn and read, without what {@link #bandMean} needs. */
+    public CorrectedCurve withoutNoise() {
+        return new CorrectedCurve(raw.withoutNoise(), correction);
+    }
+
+    /**
+     * The corrected mean over a band; empty where the curve has no point in it.
+     *
+     * @throws IllegalStateException when the noise of the curve was left out
+     */
     public Optional<BandMean> bandMean(SpeedBand band) {
         return raw.bandMean(band).map(mean -> mean.times(factor()));
     }

@@ -8,6 +8,8 @@ import org.nextpull.math.Series;
  * mean of elements (rows of a sweep, plateaus of a stepped pull); neighbouring points share elements.
  */
 public final class CurveNoise {
+    static final CurveNoise LEFT_OUT = new CurveNoise(List.of(), Series.empty());
+
     private final List<Weights> points;
     private final Series variance;
 
@@ -24,6 +26,9 @@ public final class CurveNoise {
 
     /** Standard error of the weighted sum of the points from {@code firstPoint} on. */
     double errorOfSum(int firstPoint, Series pointWeights) {
+        if (points.isEmpty()) {
+            throw new IllegalStateException("the noise of this curve was left out");
+        }
         double[] load = new double[variance.size()];
         for (int point = 0; point < pointWeights.size(); point++) {
             Weights own = points.get(firstPoint + point);

@@ -35,7 +35,16 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
         }
     }
 
-    /** The mean over a band; empty where the curve has no point in it. */
+    /** The same to be drawn and read: what tells how sure its means are fills several times the memory of its points. */
+    RawCurve withoutNoise() {
+        return new RawCurve(grid, axes, points, CurveNoise.LEFT_OUT);
+    }
+
+    /**
+     * The mean over a band; empty where the curve has no point in it.
+     *
+     * @throws IllegalStateException when the noise of the curve was left out
+     */
     public Optional<BandMean> bandMean(SpeedBand band) {
         int first = 0;
         while (first < points.size() && points.get(first).rpm() < band.fromRpm() - EDGE_RPM) {

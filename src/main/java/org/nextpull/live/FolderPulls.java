@@ -37,6 +37,7 @@ final class FolderPulls implements DayPulls {
     private static final int BUFFER_BYTES = 1 << 16;
 
     private final FileBytes bytes;
+    private final SampleMemory memory = new SampleMemory();
     private final LogFiles logs;
     private final PullRules rules;
     private final Map<String, Taken> taken = new HashMap<>();
@@ -136,8 +137,8 @@ final class FolderPulls implements DayPulls {
                 recording,
                 rules.withThrowAwayFirst(now.throwAway()),
                 limits,
-                SampleMemory.most()
-                        - pulls.stream().mapToLong(SourcePulls::heldBytes).sum());
+                SampleMemory.most(),
+                pull -> pull.kept(memory::keep));
         List<Candidate> more = all.candidates().stream()
                 .filter(candidate -> candidate.number() > now.candidates())
                 .toList();

@@ -122,7 +122,7 @@ final class CandidateRows {
                 Ids.constant(PullKind.class, row.text("kind")),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
-                samples,
+                new Candidate.AtHand(samples),
                 plateaus(row.text("plateaus")),
                 new SpeedSource(
                         new Channel(Ids.role(row.text("speed_role")), row.integer("speed_sensor")),

@@ -2,6 +2,8 @@ package org.nextpull.pull;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.nextpull.channel.Samples;
@@ -17,7 +19,7 @@ import org.nextpull.unit.SpeedBand;
  * @param kind what it is
  * @param fromRpm speed at its start, rpm along the axis of {@code speed}
  * @param toRpm speed at its end in rpm; below the start when the speed falls
- * @param samples the trimmed rows, lambda lined up; of a stepped pull only the settled parts of its plateaus
+ * @param rows gives the trimmed rows, lambda lined up; of a stepped pull only the settled parts of its plateaus
  * @param plateaus the plateaus as rows of the samples, in order of time; one for a hold, none for a sweep
  * @param speed where its speed is read from
  * @param lambda how lambda was lined up
@@ -32,7 +34,7 @@ public record Candidate(
         PullKind kind,
         double fromRpm,
         double toRpm,
-        Samples samples,
+        Supplier<Samples> rows,
         List<RowRange> plateaus,
         SpeedSource speed,
         LambdaAlignment lambda,
@@ -79,6 +81,9 @@ public record Candidate(
         }
     }
 
+    /** Rows in memory. */
+    public record AtHand(Samples get) implements Supplier<Samples> {}
+
     public Candidate {
         plateaus = List.copyOf(plateaus);
         findings = List.copyOf(findings);
@@ -93,7 +98,7 @@ public record Candidate(
                 kind,
                 fromRpm,
                 toRpm,
-                samples,
+                rows,
                 plateaus,
                 speed,
                 lambda,
@@ -105,21 +110,48 @@ public record Candidate(
     /** The same with other rows of knock. */
     public Candidate withKnock(Samples newKnock) {
         return new Candidate(
-                number, source, lines, kind, fromRpm, toRpm, samples, plateaus, speed, lambda, newKnock, refusal,
+                number, source, lines, kind, fromRpm, toRpm, rows, plateaus, speed, lambda, newKnock, refusal,
                 findings);
     }
 
     /** The same without its rows, which fill far more memory than what is known of it. */
     public Candidate withoutSamples() {
         Samples none = Samples.builder(List.of()).build();
+        return kept(rows -> new AtHand(none)).withKnock(none);
+    }
+
+    /** The same with its rows kept elsewhere. */
+    public Candidate kept(Function<Samples, Supplier<Samples>> elsewhere) {
         return new Candidate(
-                number, source, lines, kind, fromRpm, toRpm, none, plateaus, speed, lambda, none, refusal, findings);
+                number,
+                source,
+                lines,
+                kind,
+                fromRpm,
+                toRpm,
+                elsewhere.apply(samples()),
+                plateaus,
+                speed,
+                lambda,
+                knock,
+                refusal,
+                findings);
+    }
+
+    /** Its rows, read back from where they are kept: ask once for what is looked at often. */
+    public Samples samples() {
+        return rows.get();
+    }
+
+    /** The same with its rows at hand. */
+    public Candidate atHand() {
+        return kept(AtHand::new);
     }
 
     /** The same in a source of another name. */
     public Candidate withSource(String newSource) {
         return new Candidate(
-                number, newSource, lines, kind, fromRpm, toRpm, samples, plateaus, speed, lambda, knock, refusal,
+                number, newSource, lines, kind, fromRpm, toRpm, rows, plateaus, speed, lambda, knock, refusal,
                 findings);
     }
 

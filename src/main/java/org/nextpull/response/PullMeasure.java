@@ -110,7 +110,7 @@ public final class PullMeasure {
                 PullLimits.met(alarms),
                 PullLimits.unwatched(life),
                 findings);
-        return new MeasuredCurve(pull, curve, alarms);
+        return new MeasuredCurve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
     }
 
     /** Knock beside the band is said on its own, since nobody looks for it there; that of a stretch which is no pull is said already. */

@@ -101,14 +101,15 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, Lis
         for (SourcePulls source : sources) {
             for (Candidate candidate : source.candidates()) {
                 int number = pulls.size() + 1;
+                Samples samples = candidate.samples();
                 OptionalDouble asked = input.amendments()
                         .correctionOf(number)
                         .or(() -> settings.of(source.name(), candidate.number()))
                         .map(AskedSetting::order)
                         .filter(order -> order.isPresent())
                         .map(order -> OptionalDouble.of(order.getAsInt()))
-                        .orElse(logged(candidate.samples()));
-                pulls.add(new Known(source.name(), number, candidate.isUsable(), asked, start(candidate.samples())));
+                        .orElse(logged(samples));
+                pulls.add(new Known(source.name(), number, candidate.isUsable(), asked, start(samples)));
             }
         }
         for (ResultTable table : input.tables()) {

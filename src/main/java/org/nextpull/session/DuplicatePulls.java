@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -54,8 +55,9 @@ final class DuplicatePulls {
         for (SourcePulls source : sources) {
             for (Candidate candidate : source.candidates()) {
                 number++;
-                if (candidate.samples().rows() > 0) {
-                    byPrint.computeIfAbsent(PullFingerprint.of(candidate.samples()), print -> new ArrayList<>())
+                Samples samples = candidate.samples();
+                if (samples.rows() > 0) {
+                    byPrint.computeIfAbsent(PullFingerprint.of(samples), print -> new ArrayList<>())
                             .add(new Copy(number, source.name(), candidate));
                 }
             }

@@ -30,7 +30,7 @@ public final class LogReading {
 
     /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
     public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits) {
-        return read(recording, rules, limits, Long.MAX_VALUE);
+        return read(recording, rules, limits, Long.MAX_VALUE, UnaryOperator.identity());
     }
 
     /** The same without the rows of its pulls, so that a log of any length with any number of pulls fits. */
@@ -41,15 +41,11 @@ public final class LogReading {
     /**
      * The same in a small memory.
      *
-     * @param mostBytes how much the samples of its pulls may fill; a log whose pulls do not fit gives an error and no pull
+     * @param mostBytes how much the samples of one stretch at full load may fill; a log with a longer one gives an error and no pull
+     * @param keeper gives each pull with its rows where they are to be kept
      */
-    public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits, long mostBytes) {
-        return read(recording, rules, limits, mostBytes, UnaryOperator.identity());
-    }
-
-    private static SourcePulls read(
-            Recording recording, PullRules rules, AlarmRules limits, long mostBytes, UnaryOperator<Candidate> kept) {
-        long room = mostBytes;
+    public static SourcePulls read(
+            Recording recording, PullRules rules, AlarmRules limits, long mostBytes, UnaryOperator<Candidate> keeper) {
         AlarmWatch watch = new AlarmWatch(limits);
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
@@ -58,20 +54,15 @@ public final class LogReading {
             PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
             Optional<Block> block = reader.next();
             while (block.isPresent()) {
-                List<Candidate> more =
-                        finder.accept(block.get()).stream().map(kept).toList();
-                candidates.addAll(more);
+                finder.accept(block.get()).forEach(found -> candidates.add(keeper.apply(found)));
                 int channels = block.get().samples().channels().size();
-                for (Candidate candidate : more) {
-                    room -= SourcePulls.heldBytes(candidate.samples().rows(), channels);
-                }
-                if (room < COPIES * SourcePulls.heldBytes(finder.heldRows(), channels)) {
+                if (mostBytes < COPIES * heldBytes(finder.heldRows(), channels)) {
                     return tooLarge(recording, reader, block.get(), mostBytes);
                 }
                 ended(watch.take(block.get().samples()), alarms);
                 block = reader.next();
             }
-            finder.finish().stream().map(kept).forEach(candidates::add);
+            finder.finish().forEach(found -> candidates.add(keeper.apply(found)));
             alarms.addAll(watch.sounding());
             findings.addAll(reader.findings());
             findings.addAll(finder.findings());
@@ -91,6 +82,11 @@ public final class LogReading {
             return new SourcePulls(
                     recording.name(), Optional.empty(), new RowCount(0, 0), candidates, alarms, findings, 0);
         }
+    }
+
+    /** A number a channel; a line, two words and a share of what marks gaps a row. */
+    private static long heldBytes(long rows, int channels) {
+        return rows * (8L * channels + 24);
     }
 
     private static SourcePulls tooLarge(Recording recording, BlockReader reader, Block block, long mostBytes) {

@@ -42,7 +42,7 @@ final class Measuring {
                         .map(correction -> correction.orElse(noted.orElseGet(AskedSetting::none)))
                         .or(() -> noted);
                 last = asked.map(AskedSetting::ofNextPull).or(() -> before);
-                measured.add(said(measure.measure(candidate, asked, source.alarmsOf(candidate), number)));
+                measured.add(said(measure.measure(candidate.atHand(), asked, source.alarmsOf(candidate), number)));
             }
         }
         for (ResultTable table : input.tables()) {

@@ -7,6 +7,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
@@ -24,6 +25,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
@@ -44,27 +46,26 @@ public final class Session {
 
     /** The pulls in the recordings of a day; pulls thrown away at its start are counted over all of them. */
     public static List<SourcePulls> read(SessionInput input) {
-        return read(input, List.of(), Long.MAX_VALUE);
+        return read(input, List.of(), Long.MAX_VALUE, UnaryOperator.identity());
     }
 
     /**
      * The same for a later part of a day.
      *
-     * @param before the logs of the day that were read before: pulls thrown away in them count, and so does the memory they fill
-     * @param mostBytes how much the samples of all pulls may fill, theirs included
+     * @param before the logs of the day that were read before: pulls thrown away in them count
+     * @param mostBytes how much the samples of one stretch at full load may fill
+     * @param keeper gives each pull with its rows where they are to be kept
      */
-    public static List<SourcePulls> read(SessionInput input, List<SourcePulls> before, long mostBytes) {
+    public static List<SourcePulls> read(
+            SessionInput input, List<SourcePulls> before, long mostBytes, UnaryOperator<Candidate> keeper) {
         List<SourcePulls> sources = new ArrayList<>();
         PullRules usual = PullRules.of(input.plan());
         PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst()
                 - before.stream().mapToInt(SourcePulls::thrownAway).sum());
-        long room =
-                mostBytes - before.stream().mapToLong(SourcePulls::heldBytes).sum();
         AlarmRules limits = AlarmRules.of(input.plan());
         for (Recording recording : input.recordings()) {
-            SourcePulls source = LogReading.read(recording, rules, limits, room);
+            SourcePulls source = LogReading.read(recording, rules, limits, mostBytes, keeper);
             sources.add(source);
-            room -= source.heldBytes();
             rules = rules.withThrowAwayFirst(rules.throwAwayFirst() - source.thrownAway());
         }
         return sources;

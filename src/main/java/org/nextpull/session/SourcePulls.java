@@ -50,20 +50,6 @@ public record SourcePulls(
         return steps.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(1 / steps[steps.length / 2]);
     }
 
-    /** About how much memory the samples of the pulls fill. */
-    public long heldBytes() {
-        return candidates.stream()
-                .mapToLong(candidate -> heldBytes(
-                        candidate.samples().rows(),
-                        candidate.samples().channels().size()))
-                .sum();
-    }
-
-    /** A number a channel; a line, two words and a share of what marks gaps a row. */
-    static long heldBytes(long rows, int channels) {
-        return rows * (8L * channels + 24);
-    }
-
     /** The alarms of a candidate: those within it and its knock just beside it, and after one that was broken off those up to the next, which may be the reason. */
     public List<Alarm> alarmsOf(Candidate candidate) {
         Samples knock = candidate.knock();

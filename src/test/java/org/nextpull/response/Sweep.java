@@ -65,6 +65,7 @@ final class Sweep {
                 builder.set(index, values.get(index).applyAsDouble(FROM_RPM + RPM_A_ROW * row));
             }
         }
+        Samples rows = builder.build();
         return new Candidate(
                 1,
                 "log.csv",
@@ -72,7 +73,7 @@ final class Sweep {
                 PullKind.RISING,
                 FROM_RPM,
                 FROM_RPM + RPM_A_ROW * (ROWS - 1),
-                builder.build(),
+                () -> rows,
                 List.of(),
                 new SpeedSource(Channel.of(Role.ENGINE_SPEED), SpeedSource.Axis.ENGINE, 1),
                 new LambdaAlignment.NotApplied(),
