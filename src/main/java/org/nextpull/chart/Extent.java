@@ -13,14 +13,20 @@ import java.util.function.ToDoubleFunction;
 record Extent(double low, double high) {
     private static final double BELOW = 0.0413;
     private static final double ABOVE = 0.0427;
+    /** A span below this share of its values is one point, and gets an axis of the second share. */
+    private static final double POINT = 1e-3;
+
+    private static final double ALONE = 0.02;
 
     static Extent of(List<Point> points, ToDoubleFunction<Point> which) {
         DoubleSummaryStatistics span = points.stream().mapToDouble(which).summaryStatistics();
         if (span.getCount() == 0) {
             return new Extent(0, 1);
         }
-        double width = Math.max(span.getMax() - span.getMin(), 1e-3 * Math.max(1, Math.abs(span.getMax())));
-        return new Extent(span.getMin() - BELOW * width, span.getMax() + ABOVE * width);
+        double size = Math.max(1, Math.abs(span.getMax()));
+        double width = span.getMax() - span.getMin();
+        double more = width < POINT * size ? (ALONE * size - width) / 2 : 0;
+        return new Extent(span.getMin() - more - BELOW * (width + more), span.getMax() + more + ABOVE * (width + more));
     }
 
     double width() {
