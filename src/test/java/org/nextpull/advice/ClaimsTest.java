@@ -30,6 +30,25 @@ class ClaimsTest {
         assertThat(chosen.proof().standing()).isEqualTo(Chosen.Standing.PROVEN);
     }
 
+    /** The handbook: clean settings lie on both sides of the peak, and reach with 95 % to what is near enough to it. Here 86 %. */
+    @Test
+    void aPeakThatMayLieBeyondTheMostAdvancedSettingIsNotBracketed() {
+        SweepAnswer answer = SimulatedDay.judge(
+                        Pulls.timingOnly(),
+                        new Pulls()
+                                .clean(20, 0.87, 196)
+                                .clean(22, 0.87, 198)
+                                .clean(24, 0.87, 199.2)
+                                .clean(26, 0.87, 199.2)
+                                .clean(26, 0.87, 199.2)
+                                .list())
+                .timing()
+                .orElseThrow();
+
+        assertThat(answer.bracketed()).isFalse();
+        assertThat(answer.optimum()).isEmpty();
+    }
+
     @Test
     void whereKnockEndsTheClimbThereIsNoOptimumAndNoInterval() {
         SimulatedDay day = new SimulatedDay(Pulls.timingOnly(), new Truth(34, 0.87, 25, 0.1, true), 3).run();
