@@ -58,10 +58,6 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
         return new Axis(kind, Span.of(low, high), start, step);
     }
 
-    Factor factor() {
-        return kind == Kind.LAMBDA ? Factor.MIXTURE : Factor.TIMING;
-    }
-
     /** Two settings no further apart than this are one setting remade. */
     double sameSetting() {
         return 0.6 * step.resolution();

@@ -72,14 +72,6 @@ final class Bans {
                 .min();
     }
 
-    /** Whether knock, or a limit that the mixture answers, forbids a setting on a fuel. */
-    boolean forbids(Optional<String> fuel, OptionalDouble advance, OptionalDouble lambda) {
-        return bans.stream()
-                .filter(ban -> ban.limit == Limit.KNOCK
-                        || (lambda.isPresent() && ban.richestForbidden().isPresent()))
-                .anyMatch(ban -> ban.isOn(fuel) && ban.reachesMixture(lambda) && ban.reachesAdvance(advance));
-    }
-
     /** Whether knock was heard that still forbids something on a fuel. */
     boolean hasKnock(Optional<String> fuel) {
         return bans.stream().anyMatch(ban -> ban.limit == Limit.KNOCK && ban.isOn(fuel));

@@ -84,15 +84,6 @@ record DayView(
         return timing.map(axis -> axis.of(pull)).orElse(OptionalDouble.empty());
     }
 
-    /** Pulls that count and were run at that advance, and whose mixture is known. */
-    List<MeasuredPull> atAdvance(OptionalDouble advanceDeg) {
-        double near = timing.map(Axis::sameSetting).orElse(0.0);
-        return used().stream()
-                .filter(pull -> pull.setting().lambda().isPresent())
-                .filter(pull -> isNear(advanceOf(pull), advanceDeg, near))
-                .toList();
-    }
-
     private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
         return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most;
     }
@@ -115,24 +106,11 @@ record DayView(
                 .orElse(OptionalDouble.empty());
     }
 
-    /** Whether a pull was run within the plan's limits, as far as its setting is known. */
-    boolean isInPlan(MeasuredPull pull) {
-        return isInPlan(timing, advanceOf(pull)) && isInPlan(mixture, mixtureOf(pull));
-    }
-
     private static boolean isInPlan(Optional<Axis> axis, OptionalDouble value) {
         return axis.isEmpty()
                 || value.isEmpty()
                 || axis.get().isSame(axis.get().round(value.getAsDouble()), value.getAsDouble())
                 || axis.get().allowed().contains(value.getAsDouble());
-    }
-
-    /** Whether knock, or a limit that the plan's mixture answers, forbids the setting of a pull. */
-    boolean isForbidden(MeasuredPull pull) {
-        OptionalDouble lambda = mixtureOf(pull);
-        return mixture.isPresent()
-                ? bans.forbids(fuel(), advanceOf(pull), lambda)
-                : isAtOrAbove(advanceOf(pull), bans.advanceCeiling(fuel(), lambda));
     }
 
     /** Whether knock forbids the advance of a setting at its mixture, or at that of the sweep where it names none. */

@@ -34,10 +34,6 @@ final class FlagLooks {
             return flag;
         }
 
-        boolean isConfirmed() {
-            return isConfirmed;
-        }
-
         boolean isStruck() {
             return !isConfirmed && clean >= LOOKS;
         }

@@ -9,7 +9,7 @@ import org.nextpull.unit.Temperature;
  * efficiency of 85 %, so that friction is not corrected. Reference 25 degC, 99 kPa dry; used from 15 to 35 degC, 90 to 105 kPa dry and
  * up to 7 % of correction. The formula was seen in secondary quotations, not in the document; the limits are from memory.
  */
-public record SaeJ1349Of1990() implements CorrectionStandard {
+record SaeJ1349Of1990() implements CorrectionStandard {
     private static final double GAIN = 1.180;
     private static final double FRICTION = 0.180;
     private static final double REFERENCE_DRY_PASCALS = 99_000;

@@ -10,7 +10,7 @@ import org.nextpull.unit.Unit;
  * Reference 60 degF, 29.92 inHg dry. Withdrawn; reads about 4 % above SAE J1349 in the same air. It prints no range, so 7 % of
  * correction is taken as the bound. Seen in secondary quotations, not in the document.
  */
-public record SaeJ607() implements CorrectionStandard {
+record SaeJ607() implements CorrectionStandard {
     private static final double REFERENCE_PASCALS = Unit.INCH_OF_MERCURY.toSi(29.92);
     private static final double REFERENCE_KELVINS = Unit.FAHRENHEIT.toSi(60);
 

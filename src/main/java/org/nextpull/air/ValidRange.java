@@ -12,7 +12,7 @@ import org.nextpull.unit.Temperature;
  * @param dryPascals dry pressure in Pa; empty where the standard prints none
  * @param factor the factor itself, dimensionless
  */
-public record ValidRange(Optional<Span> kelvins, Optional<Span> dryPascals, Span factor) {
+record ValidRange(Optional<Span> kelvins, Optional<Span> dryPascals, Span factor) {
     /** No more than 7 % of correction: the bound of ISO 1585 and SAE J1349, taken over for the older standards that print none. */
     static final Span SEVEN_PERCENT = Span.of(0.93, 1.07);
 

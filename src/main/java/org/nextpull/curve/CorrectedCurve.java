@@ -17,10 +17,6 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
         return raw.axes();
     }
 
-    public SpeedGrid grid() {
-        return raw.grid();
-    }
-
     /** Corrected over measured torque, dimensionless and positive. */
     public double factor() {
         return correction.factor();

@@ -13,7 +13,7 @@ import org.nextpull.unit.Torque;
  * @param shaftRevPerSpeedRev revolutions of the torque's shaft for one of the speed's, dimensionless and positive; power is torque times
  *     that shaft's speed
  */
-public record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftRevPerSpeedRev) {
+record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftRevPerSpeedRev) {
     /**
      * Accepts any positive finite ratio.
      *

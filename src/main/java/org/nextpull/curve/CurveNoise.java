@@ -7,7 +7,7 @@ import org.nextpull.math.Series;
  * How the noise of the rows goes into the points of a curve, so that the error of any mean of points can be told. A point is a weighted
  * mean of elements (rows of a sweep, plateaus of a stepped pull); neighbouring points share elements.
  */
-public final class CurveNoise {
+final class CurveNoise {
     static final CurveNoise LEFT_OUT = new CurveNoise(List.of(), Series.empty());
 
     private final List<Weights> points;

@@ -8,7 +8,7 @@ import org.nextpull.unit.SpeedBand;
  *
  * @param stepRpm distance of neighbouring points in rpm, positive
  */
-public record SpeedGrid(int stepRpm) {
+record SpeedGrid(int stepRpm) {
     /** The grid of every curve. */
     public static final SpeedGrid STANDARD = new SpeedGrid(25);
 

@@ -6,4 +6,4 @@ package org.nextpull.engine;
  * @param inletClosesDeg degrees after bottom dead centre
  * @param exhaustOpensDeg degrees before bottom dead centre
  */
-public record ValveTiming(double inletClosesDeg, double exhaustOpensDeg) {}
+record ValveTiming(double inletClosesDeg, double exhaustOpensDeg) {}

@@ -7,7 +7,7 @@ import org.nextpull.unit.Span;
  * Torque that a map leaves, as the posterior has it: closed form node by node, the chance by a gamma distribution with the same mean
  * and variance (Wilson and Hilferty 1931, Proc. Natl. Acad. Sci. 17).
  */
-public final class SurfaceLoss {
+final class SurfaceLoss {
     private static final double LEAST_SHARE = 0.4;
     private static final double PER_TEN = 0.1;
     private static final double LOW = 0.05;

@@ -173,11 +173,6 @@ public final class SurfacePosterior {
         return rowError.sweep();
     }
 
-    /** What a plateau at a held speed is off by, percent. */
-    public double plateauErrorPercent() {
-        return rowError.held();
-    }
-
     /** Mean drift of a day, percent of the torque a pull; days count from 0. */
     public double driftPercent(int day) {
         return mean(cell -> cell.common[columns.drift(day)]);

@@ -48,11 +48,6 @@ final class SurfaceSolver {
         moments = new double[EFFECTS * size];
     }
 
-    /** Where the common columns and best advances begin among the unknowns. */
-    int firstCommon() {
-        return table.rowCount;
-    }
-
     /**
      * One round; false where the equations cannot be solved.
      *

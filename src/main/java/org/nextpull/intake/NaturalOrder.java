@@ -3,7 +3,7 @@ package org.nextpull.intake;
 import java.util.Comparator;
 
 /** Order of names as people count: {@code pull-2} before {@code pull-10}; capitals only decide between names that are else equal. */
-public final class NaturalOrder implements Comparator<String> {
+final class NaturalOrder implements Comparator<String> {
     @Override
     public int compare(String left, String right) {
         int order = compareRuns(left, right);

@@ -11,7 +11,7 @@ import org.nextpull.finding.Place;
  * less than {@link #RESTART_FROM_S} behind it, is refused. A greater step back is a new pull: its times go on {@link #GAP_S} after
  * the last one. A clock that passes midnight goes on. Not for use by several threads.
  */
-public final class TimeLine {
+final class TimeLine {
     /** Step back from which the time is taken to start again, in seconds. */
     public static final double RESTART_FROM_S = 1;
     /** Gap that is put between the rows before and after a new start, in seconds. */

@@ -20,8 +20,4 @@ public record Interval(double low, double high) {
     public double middle() {
         return low + width() / 2;
     }
-
-    public boolean contains(double value) {
-        return low <= value && value <= high;
-    }
 }

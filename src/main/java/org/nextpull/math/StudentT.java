@@ -19,10 +19,6 @@ public final class StudentT {
         return new StudentT(degreesOfFreedom);
     }
 
-    public double degreesOfFreedom() {
-        return distribution.getDegreesOfFreedom();
-    }
-
     /**
      * Below this value lies the given probability.
      *

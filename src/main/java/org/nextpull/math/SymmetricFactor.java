@@ -14,10 +14,6 @@ public final class SymmetricFactor {
         rows = new double[size * size];
     }
 
-    public int size() {
-        return size;
-    }
-
     /** The matrix to fill, then the factor; entry (i, j), j not below i, at {@code i * size + j}. */
     public double[] rows() {
         return rows;

@@ -14,8 +14,4 @@ public record MapFacts(List<Double> breakpointsRpm, Optional<SparkMap> present) 
     public MapFacts {
         breakpointsRpm = List.copyOf(breakpointsRpm);
     }
-
-    public static MapFacts unsaid() {
-        return new MapFacts(List.of(), Optional.empty());
-    }
 }

@@ -5,7 +5,7 @@ package org.nextpull.pull;
  *
  * @param newtonMetres torque in N.m, positive
  */
-public record LoadLevel(double newtonMetres) {
+record LoadLevel(double newtonMetres) {
     /**
      * Accepts any positive finite torque.
      *

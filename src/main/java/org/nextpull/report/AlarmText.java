@@ -22,11 +22,6 @@ public final class AlarmText {
         };
     }
 
-    /** An alarm that sounds: {@code exhaust temperature 912 degC, limit 900 degC}. */
-    public String sounding(Alarm alarm) {
-        return words.passed(alarm);
-    }
-
     /** An alarm that sounds, with what to do: the act first. */
     public String sentence(Alarm alarm) {
         return act(alarm.counsel()) + ". " + reason(alarm) + " " + afterwards(alarm.counsel());

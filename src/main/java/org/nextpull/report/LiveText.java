@@ -118,11 +118,6 @@ public final class LiveText {
         return List.of(words.headline(advice), "  " + words.because(advice));
     }
 
-    /** Why, alone. */
-    public String because(Advice advice) {
-        return words.because(advice);
-    }
-
     /** How far what is waited for still has to go; empty when nothing is waited for. */
     public Optional<String> waiting(Advice advice, PresentConditions now) {
         return advice.waitFor().filter(wait -> advice.action() == Action.WAIT).map(wait -> waiting(wait, now));

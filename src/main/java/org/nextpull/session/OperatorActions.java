@@ -113,14 +113,6 @@ public final class OperatorActions {
         return new Amendments(struck, lifted, settings, assumed, ownWatch);
     }
 
-    /** The remarks, in order; those on a pull are in its setting too. */
-    public List<OperatorAction.Note> notes() {
-        return acts.stream()
-                .filter(OperatorAction.Note.class::isInstance)
-                .map(OperatorAction.Note.class::cast)
-                .toList();
-    }
-
     /** The plan with the limits as they were changed; a change that the plan does not take leaves it as it is. */
     public SweepPlan plan(SweepPlan plan) {
         SweepPlan changed = plan;

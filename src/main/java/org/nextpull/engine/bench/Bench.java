@@ -42,11 +42,6 @@ public final class Bench {
         return instruments;
     }
 
-    /** The next log starts at time zero. */
-    public void startLog() {
-        logS = 0;
-    }
-
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
     public Outcome<BenchPull> pull(BenchSetting setting, BrakeProgram program) {
         return prepare(setting, program).map(ready -> {

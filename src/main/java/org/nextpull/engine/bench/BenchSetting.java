@@ -20,10 +20,6 @@ public record BenchSetting(ModelEngine engine, SparkMap spark, Lambda lambda, En
         return new BenchSetting(engine, SparkMap.flat(deg), lambda, fuel, label);
     }
 
-    public BenchSetting withSpark(SparkMap other) {
-        return new BenchSetting(engine, other, lambda, fuel, label);
-    }
-
     public BenchSetting withLambda(double value) {
         return new BenchSetting(engine, spark, Lambda.of(value), fuel, label);
     }

@@ -15,7 +15,7 @@ import org.nextpull.unit.Lambda;
  * @param cylinders cylinders of the engine
  * @param scatter factor on torque that belongs to this pull alone
  */
-public record PullConditions(
+record PullConditions(
         int number,
         Surroundings surroundings,
         Lambda lambda,

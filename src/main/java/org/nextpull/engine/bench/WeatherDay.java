@@ -93,10 +93,6 @@ public record WeatherDay(AirState morning, Change change, Warmth warmth, Scatter
         return new Surroundings(morning, warmth.coolant(), warmth.oilWarm());
     }
 
-    public WeatherDay withScatter(double torque) {
-        return new WeatherDay(morning, change, warmth, new Scatter(torque, scatter.lambda(), scatter.drift()));
-    }
-
     /** Air at a pull, from 1. */
     AirState airAt(int pull) {
         return new AirState(

@@ -28,9 +28,4 @@ public final class Air {
         double amount = kilograms / KG_PER_MOL;
         return builder.add(Species.N2, amount * N2).add(Species.AR, amount * (1 - N2 - O2));
     }
-
-    /** Oxygen in a mass of dry air, in mol. */
-    static double oxygen(double kilograms) {
-        return kilograms / KG_PER_MOL * O2;
-    }
 }

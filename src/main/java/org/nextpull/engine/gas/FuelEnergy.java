@@ -6,7 +6,7 @@ package org.nextpull.engine.gas;
  * @param lowerHeatingValue heat of combustion to water vapour in J/kg, above 0
  * @param latentHeat heat of evaporation in J/kg, above 0
  */
-public record FuelEnergy(double lowerHeatingValue, double latentHeat) {
+record FuelEnergy(double lowerHeatingValue, double latentHeat) {
     /**
      * Accepts any positive heats.
      *

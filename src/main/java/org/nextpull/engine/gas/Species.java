@@ -6,7 +6,7 @@ package org.nextpull.engine.gas;
  * <p>Coefficients: thermodynamic data of GRI-Mech 3.0 (Smith et al., 1999), 200 or 300 K to 3500 or 5000 K in two ranges that meet
  * at 1000 K.
  */
-public final class Species {
+final class Species {
     public static final Species N2 = new Species(
             28.014e-3,
             new double[] {3.298677, 1.4082404e-03, -3.963222e-06, 5.641515e-09, -2.444854e-12},

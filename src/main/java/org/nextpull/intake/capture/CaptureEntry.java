@@ -4,7 +4,7 @@ import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 
 /** One thing that a capture file says. */
-public sealed interface CaptureEntry {
+sealed interface CaptureEntry {
     /**
      * The program began to write, at first or again after it had ended.
      *

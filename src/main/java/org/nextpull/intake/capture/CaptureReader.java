@@ -13,7 +13,7 @@ import java.util.OptionalInt;
  * whole record is found. Needs memory for two records at most. May be used while the file is written, and then reads up to the end as it
  * is at that moment.
  */
-public final class CaptureReader implements AutoCloseable {
+final class CaptureReader implements AutoCloseable {
     private static final int BUFFER_BYTES = 2 * RecordFormat.MOST_RECORD_BYTES;
 
     private final InputStream in;

@@ -7,7 +7,7 @@ import java.util.Arrays;
  * of any size and a line may be spread over many of them. Holds at most {@link #MOST_LINE_BYTES} of an unfinished line, whatever
  * arrives.
  */
-public final class LineFramer {
+final class LineFramer {
     /** No logger writes a longer line; more without an end is not lines. */
     public static final int MOST_LINE_BYTES = 8192;
 

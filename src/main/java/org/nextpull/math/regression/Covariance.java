@@ -26,11 +26,6 @@ public final class Covariance {
         return new Covariance(Series.constant(size * size, 0), size);
     }
 
-    /** The same in a unit that makes every figure {@code factor} times as large. */
-    public Covariance rescaled(double factor) {
-        return new Covariance(cells.times(factor * factor), size);
-    }
-
     /** How many figures there are. */
     public int size() {
         return size;

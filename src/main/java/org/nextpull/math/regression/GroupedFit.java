@@ -146,11 +146,6 @@ public final class GroupedFit {
         return projection.coefficients(others);
     }
 
-    /** What is each reading's own: neither in the model nor in what the readings share. */
-    public Series residuals() {
-        return residuals(readings);
-    }
-
     /** Residuals of other readings of the same pulls, by the same weights. */
     public Series residuals(Series others) {
         Series rest = projection.rest(others);

@@ -20,7 +20,7 @@ import org.nextpull.session.SessionResult;
  *
  * @param cells its cells, of rising speed
  */
-public record MapStrip(List<Cell> cells) {
+record MapStrip(List<Cell> cells) {
     public MapStrip {
         cells = List.copyOf(cells);
     }

@@ -14,7 +14,7 @@ import org.nextpull.window.look.Tone;
  * @param mark its standing and what was met in a word or two; empty for a clean pull that counts
  * @param remarks findings and notes on it, in sentences
  */
-public record PullCard(
+record PullCard(
         int number,
         List<String> setting,
         String response,

@@ -14,7 +14,7 @@ import org.nextpull.window.look.Tone;
  * @param course the curve as it comes, over the best so far
  * @param nearest the limit nearest to being met; empty while none is watched
  */
-public record PullPage(String heading, List<Live> figures, Optional<SpeedPlot> course, Optional<Nearest> nearest) {
+record PullPage(String heading, List<Live> figures, Optional<SpeedPlot> course, Optional<Nearest> nearest) {
     public PullPage {
         figures = List.copyOf(figures);
     }
