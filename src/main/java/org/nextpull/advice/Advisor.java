@@ -17,7 +17,8 @@ public final class Advisor {
 
     /** Why there can be no verdict of a day; empty where there can. */
     public static Optional<Finding> hindrance(Day day) {
-        return new MapDay(DayView.of(day)).hindrance();
+        DayView view = DayView.of(day);
+        return new MapFindings(view, new MapDay(view)).hindrance();
     }
 
     /**

@@ -1,14 +1,11 @@
 package org.nextpull.advice;
 
-import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.SurfacePosterior;
-import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.Limit;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
@@ -26,6 +23,7 @@ final class Judgement {
     private final Ignition ignition;
     private final MapLimits allowed;
     private final LimitRules limits;
+    private final Leaving leaving;
 
     Judgement(DayView view) {
         this.view = view;
@@ -33,17 +31,18 @@ final class Judgement {
         ignition = maps.ignition();
         allowed = new MapLimits(view, maps);
         limits = new LimitRules(view);
+        leaving = new Leaving(view, maps, allowed);
     }
 
     Verdict verdict() {
         if (!maps.hasReadings()) {
-            return unread(retreat(), first());
+            return unread(leaving.ofNothingRead(), first());
         }
         if (isBlind()) {
             return unread(Optional.empty(), blind());
         }
         MapEvidence evidence = new MapEvidence(
-                SurfacePosterior.of(maps.surface()),
+                SurfacePosterior.of(new DaySurface(view, maps).surface()),
                 maps.tried(),
                 maps.levels(),
                 maps.present().orElseThrow(),
@@ -59,7 +58,7 @@ final class Judgement {
                 : Optional.of(factors.timing(reading.exclusions()));
         Optional<SweepAnswer> mixture = maps.sweepsMixture() ? Optional.of(factors.mixture()) : Optional.empty();
         Known known = new Known(evidence, decision, state, timing, mixture);
-        Optional<Chosen> leave = leave(known);
+        Optional<Chosen> leave = leaving.of(known);
         return new Verdict(
                 timing,
                 mixture,
@@ -67,13 +66,19 @@ final class Judgement {
                 leave,
                 advice(known, leave),
                 maps.used().size() < LEAST_TO_TEACH ? Optional.empty() : Optional.of(evidence.posterior()),
-                maps.findings());
+                new MapFindings(view, maps).said());
     }
 
     /** Of a day whose pulls say nothing of what is swept. */
     private Verdict unread(Optional<Chosen> leave, Advice advice) {
         return new Verdict(
-                Optional.empty(), Optional.empty(), Optional.empty(), leave, advice, Optional.empty(), maps.findings());
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                leave,
+                advice,
+                Optional.empty(),
+                new MapFindings(view, maps).said());
     }
 
     /** Whether a setting goes beyond what was run clean. */
@@ -85,7 +90,7 @@ final class Judgement {
     }
 
     /** All that the pulls say. */
-    private record Known(
+    record Known(
             MapEvidence evidence,
             MapDecision decision,
             MapState state,
@@ -102,7 +107,7 @@ final class Judgement {
 
     /** The first pull: the plan's start, or the present map moved by it; the map as it stands where nobody knows it yet. */
     private Advice first() {
-        Optional<Chosen> leave = retreat();
+        Optional<Chosen> leave = leaving.ofNothingRead();
         Optional<Reason.LimitReached> ending = limits.ending();
         if (ending.isPresent()) {
             return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
@@ -132,23 +137,6 @@ final class Judgement {
                         new Reason.First(ignition, allowed.startShiftDeg()),
                         false),
                 leave);
-    }
-
-    /** What may be left where no pull gave torque, but one met something. */
-    private Optional<Chosen> retreat() {
-        return view.here().stream().allMatch(view::isClean)
-                ? Optional.empty()
-                : maps.present().flatMap(present -> retreat(present, allowed.startLambda(), List.of(), List.of()));
-    }
-
-    private Optional<Chosen> retreat(
-            SparkMap present, Optional<Lambda> lambda, List<Factor> bracketed, List<Factor> open) {
-        return Optional.of(allowed.retreat(present))
-                .filter(allowed::isWithinPlan)
-                .map(map -> new Chosen(
-                        ignition.setting(map, lambda),
-                        view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
-                        new Chosen.Proof(bracketed, open, Chosen.Standing.NOT_RUN)));
     }
 
     /** Whether only the mixture is swept, and it is not known of every pull: then nothing can be said of it. */
@@ -201,7 +189,7 @@ final class Judgement {
         Draft draft = new Draft(
                 wasRun(setting.get()) ? Action.REPEAT : Action.PULL,
                 code(pull.purpose(), setting.get()),
-                proposal(setting.get()),
+                allowed.proposal(setting.get()),
                 reason,
                 pull.purpose() == PullPurpose.EXPLORE);
         Optional<Reason.NotWatched> held = allowed.held(setting.get(), draft.searchesMixture());
@@ -209,7 +197,7 @@ final class Judgement {
             return new Advice(
                     Action.WAIT,
                     AdviceCode.NOT_WATCHED,
-                    Optional.of(proposal(allowed.proven(setting.get()))),
+                    Optional.of(allowed.proposal(allowed.proven(setting.get()))),
                     held.get(),
                     Optional.empty(),
                     leave);
@@ -284,7 +272,7 @@ final class Judgement {
     private Advice richer(Reason.LimitReached heat, MapState state, Optional<Chosen> leave) {
         Optional<EngineSetting> setting = limits.oneStepRicher()
                 .flatMap(lambda -> allowed.held(EngineSetting.of(state.last(), Optional.of(lambda))))
-                .map(this::proposal);
+                .map(allowed::proposal);
         if (setting.isEmpty()) {
             return stop(AdviceCode.LIMIT_MET, heat, leave);
         }
@@ -309,12 +297,6 @@ final class Judgement {
     private boolean isUnheard() {
         List<MeasuredPull> here = view.here();
         return !here.get(here.size() - 1).knock().isMeasured();
-    }
-
-    private EngineSetting proposal(EngineSetting setting) {
-        return ignition.setting(
-                setting.spark().orElseThrow(),
-                view.day().plan().mixture().isPresent() ? setting.lambda().or(allowed::startLambda) : Optional.empty());
     }
 
     private AdviceCode code(PullPurpose purpose, EngineSetting setting) {
@@ -362,97 +344,5 @@ final class Judgement {
             return AdviceCode.KNOCK_LIMITED;
         }
         return decided.equals(List.of(ChosenBy.PLAN_LIMIT)) ? AdviceCode.PLAN_LIMIT : AdviceCode.SETTLED;
-    }
-
-    /** What stays in the engine if the day ended now: the setting that was proven, else the best of those that were run clean. */
-    private Optional<Chosen> leave(Known known) {
-        return known.answer()
-                .leave()
-                .map(setting -> new Chosen(settable(setting), by(known.answer()), proof(known, Chosen.Standing.PROVEN)))
-                .or(() -> bestRun(known))
-                .or(() -> {
-                    if (view.here().stream().allMatch(view::isClean)) {
-                        return Optional.empty();
-                    }
-                    Chosen.Proof proof = proof(known, Chosen.Standing.NOT_RUN);
-                    return retreat(known.state().present(), known.state().lambda(), proof.bracketed(), proof.open());
-                });
-    }
-
-    private EngineSetting settable(EngineSetting run) {
-        Optional<Lambda> lambda = run.lambda()
-                .map(measured -> view.mixture()
-                        .map(axis -> Lambda.of(axis.again(measured.value())))
-                        .orElse(measured));
-        return proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
-    }
-
-    private static ChosenBy by(MapAnswer answer) {
-        List<ChosenBy> decided = answer.decidedBy();
-        return decided.contains(ChosenBy.KNOCK_LIMIT)
-                ? ChosenBy.KNOCK_LIMIT
-                : decided.contains(ChosenBy.PLAN_LIMIT)
-                        ? ChosenBy.PLAN_LIMIT
-                        : decided.contains(ChosenBy.HIGHEST_TRIED) ? ChosenBy.HIGHEST_TRIED : ChosenBy.PEAK;
-    }
-
-    private Chosen.Proof proof(Known known, Chosen.Standing standing) {
-        List<Factor> bracketed = new ArrayList<>();
-        List<Factor> open = new ArrayList<>();
-        if (ignition != Ignition.STANDING) {
-            boolean isBracketed = known.timing()
-                    .map(SweepAnswer::bracketed)
-                    .orElseGet(() -> known.state().rows().stream().allMatch(MapRow::isBracketed));
-            (isBracketed ? bracketed : open).add(Factor.TIMING);
-        }
-        if (view.mixture().isPresent()) {
-            boolean isBracketed = known.mixture().filter(SweepAnswer::bracketed).isPresent();
-            (isBracketed ? bracketed : open).add(Factor.MIXTURE);
-        }
-        return new Chosen.Proof(bracketed, open, standing);
-    }
-
-    private Optional<Chosen> bestRun(Known known) {
-        List<TriedPull> clean = known.evidence().pulls().stream()
-                .filter(pull -> pull.isClean() && pull.isRunOver(maps.rows()))
-                .filter(pull -> isUnder(known.answer(), pull.spark()))
-                .filter(pull -> allowed.isWithinPlan(pull))
-                .toList();
-        Optional<Lambda> best =
-                maps.sweepsMixture() ? known.evidence().posterior().meanBestLambda() : Optional.empty();
-        List<TriedPull> notLean = clean.stream()
-                .filter(pull -> best.isEmpty()
-                        || pull.lambda().orElseThrow().value() <= best.get().value())
-                .toList();
-        Chosen.Standing standing =
-                known.evidence().pulls().stream().filter(TriedPull::isClean).count() == 1
-                        ? Chosen.Standing.ONLY_ONE
-                        : Chosen.Standing.NOT_PROVEN;
-        return (notLean.isEmpty() ? clean : notLean)
-                .stream()
-                        .min(Comparator.comparingDouble(
-                                pull -> left(known, pull).expectedPercent()))
-                        .map(pull -> new Chosen(
-                                settable(EngineSetting.of(pull.spark(), pull.lambda())),
-                                ChosenBy.HIGHEST_TRIED,
-                                proof(known, standing)));
-    }
-
-    private boolean isUnder(MapAnswer answer, SparkMap map) {
-        double[] rows = maps.rows();
-        for (int r = 0; r < rows.length; r++) {
-            if (map.degAt(rows[r]) > answer.caps().deg(r) + 1e-9) {
-                return false;
-            }
-        }
-        return true;
-    }
-
-    private TorqueLeft left(Known known, TriedPull pull) {
-        return known.evidence()
-                .aim(
-                        maps.sweepsMixture() ? pull.lambda() : Optional.empty(),
-                        known.answer().caps())
-                .left(pull.spark().degAt(maps.rows()));
     }
 }

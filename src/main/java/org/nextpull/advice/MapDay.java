@@ -7,17 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeSet;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
-import org.nextpull.fit.Experience;
 import org.nextpull.fit.KnockLevels;
-import org.nextpull.fit.MapPrior;
-import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.SpeedRows;
-import org.nextpull.fit.Surface;
-import org.nextpull.fit.SurfacePriors;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
@@ -29,22 +20,8 @@ import org.nextpull.unit.Torque;
 
 /** A day as its pulls have it: each row of each pull with the advance that was logged there, or that of the pull. */
 final class MapDay {
-    /** The best is looked for this far above the present map: an operator starts 6 to 10 deg on the retarded side, or from a fair map. */
-    private static final double BEST_ABOVE_PRESENT_DEG = 6;
-    /** And this far above the start of one number, which is well on the retarded side. */
-    private static final double BEST_ABOVE_START_DEG = 8;
-    /** A bracket starts on the rich side of its best, in lambda. */
-    private static final double BEST_ABOVE_START_LAMBDA = 0.03;
     /** One figure a pull stands at this speed where no band is known. */
     private static final double ANY_RPM = 4000;
-    /** A logged advance that repeats to this at every speed was not set anew, or is no reading. */
-    private static final double STUCK_DEG = 0.01;
-    /** An advance that differs by more than this between speeds this near is no map; more than an ignition takes out for knock. */
-    private static final double JUMP_DEG = 15;
-
-    private static final double JUMP_OVER_RPM = 1000;
-    /** Mixtures that differ by more than this over a day move torque by what the spark does not explain. */
-    private static final double ONE_MIXTURE = 0.01;
 
     /** Two settings no further apart than this are one remade, in resolutions. */
     private static final double SAME_SETTING = 0.6;
@@ -86,7 +63,7 @@ final class MapDay {
         return grid;
     }
 
-    private static List<RowFigure> rowsOf(MeasuredPull pull) {
+    static List<RowFigure> rowsOf(MeasuredPull pull) {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
@@ -94,7 +71,7 @@ final class MapDay {
      * The rows of a pull that have a torque and an advance: the logged one, else that of the whole pull. A pull of one figure, or of a
      * day of such pulls, is one row.
      */
-    private List<RowFigure> readRows(MeasuredPull pull) {
+    List<RowFigure> readRows(MeasuredPull pull) {
         Optional<Advance> whole = ignition.number(pull);
         return (isOfRows() ? rowsOf(pull) : oneRow(pull))
                 .stream()
@@ -126,68 +103,6 @@ final class MapDay {
                 .toList();
     }
 
-    /** Why no map can be proposed; empty where one can, and where none is asked for. */
-    Optional<Finding> hindrance() {
-        if (!ignition.isMap()) {
-            return Optional.empty();
-        }
-        List<MeasuredPull> counted = view.used();
-        if (!counted.isEmpty() && used.isEmpty()) {
-            return Optional.of(Finding.error(FindingCode.MAP_WITHOUT_ADVANCE, Place.nowhere()));
-        }
-        if (used.size() > 1 && !isAnyRowShared()) {
-            return Optional.of(Finding.error(FindingCode.MAP_SPEEDS_NOT_SHARED, Place.nowhere()));
-        }
-        Optional<Finding> jump =
-                used.stream().flatMap(pull -> jump(pull).stream()).findFirst();
-        if (jump.isPresent()) {
-            return jump;
-        }
-        return stuckAt()
-                .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)));
-    }
-
-    /** An advance that no map has from one speed to the next but one. */
-    private Optional<Finding> jump(MeasuredPull pull) {
-        List<RowFigure> logged = rowsOf(pull).stream()
-                .filter(row -> row.advance().isPresent() && row.heldAtS().isEmpty())
-                .toList();
-        for (int i = 1; i < logged.size(); i++) {
-            RowFigure from = logged.get(Math.max(0, i - 2));
-            RowFigure to = logged.get(i);
-            double deg = to.advance().orElseThrow().deg()
-                    - from.advance().orElseThrow().deg();
-            if (Math.abs(deg) > JUMP_DEG && to.rpm() - from.rpm() <= JUMP_OVER_RPM) {
-                return Optional.of(Finding.error(
-                        FindingCode.MAP_ADVANCE_JUMPS,
-                        Place.inFile(pull.origin().source()).withPull(pull.number()),
-                        Detail.of("deg", Math.abs(deg)),
-                        Detail.of("low", from.rpm()),
-                        Detail.of("high", to.rpm())));
-            }
-        }
-        return Optional.empty();
-    }
-
-    private boolean isAnyRowShared() {
-        return Arrays.stream(rows)
-                .anyMatch(rpm -> used.stream()
-                                .filter(pull -> readRows(pull).stream().anyMatch(row -> row.rpm() == rpm))
-                                .count()
-                        > 1);
-    }
-
-    /** The one advance that all rows of all of several pulls were logged with. */
-    private Optional<Double> stuckAt() {
-        double[] deg = used.stream()
-                .flatMap(pull -> readRows(pull).stream())
-                .flatMap(row -> row.advance().stream())
-                .mapToDouble(Advance::deg)
-                .sorted()
-                .toArray();
-        return used.size() > 1 && deg[deg.length - 1] - deg[0] < STUCK_DEG ? Optional.of(deg[0]) : Optional.empty();
-    }
-
     /** How many of the pulls that were tried use nothing of the budget: those of days before, and plateaus after the first of a stretch. */
     int earlier() {
         List<MeasuredPull> pulls = counting();
@@ -201,32 +116,14 @@ final class MapDay {
                 - new SurfacePulls(this::readRows).stretches(usedToday).size();
     }
 
-    /** What is worth saying of the day as a whole. */
-    List<Finding> findings() {
-        boolean isSaid = view.day()
-                .plan()
-                .timing()
-                .filter(timing -> timing.sets() == TimingPlan.Sets.MAP)
-                .isPresent();
-        List<Finding> findings = new ArrayList<>();
-        if (left > 0) {
-            findings.add(Finding.note(
-                    FindingCode.OLD_PULLS_LEFT_OUT,
-                    Place.nowhere(),
-                    Detail.of("left", left),
-                    Detail.of("count", used.size())));
-        }
-        if (!isSaid && ignition.isMap()) {
-            boolean isHeld = used.stream().anyMatch(MeasuredPull::isHeld);
-            findings.add(Finding.warning(
-                    isHeld ? FindingCode.MAP_OF_HELD_SPEEDS : FindingCode.MAP_TOLD_BY_LOG, Place.nowhere()));
-        }
-        return findings;
-    }
-
     /** Whether any pull of the present configuration gave torque. */
     boolean hasReadings() {
         return !used.isEmpty();
+    }
+
+    /** How many old pulls are left out. */
+    int leftOut() {
+        return left;
     }
 
     double[] rows() {
@@ -237,60 +134,6 @@ final class MapDay {
     boolean sweepsMixture() {
         return view.day().plan().mixture().isPresent()
                 && used.stream().allMatch(pull -> DayView.mixtureOf(pull).isPresent());
-    }
-
-    /** Torque over speed, advance and, where it moved, mixture. */
-    Surface surface() {
-        SpeedRows speeds = SpeedRows.ofRpm(rows);
-        return new Surface(speeds, new SurfacePulls(this::readRows).of(used, speeds), priors());
-    }
-
-    private SurfacePriors priors() {
-        SurfacePriors usual = SurfacePriors.usual(guess()).withMixture(mixturePrior());
-        SurfacePriors priors = view.day()
-                .experience()
-                .map(Experience::knowledge)
-                .map(known -> known.knowsShapeOver(rows)
-                        ? known.priors(usual)
-                        : known.priors(usual).withMap(usual.map()))
-                .orElse(usual);
-        return ignition == Ignition.STANDING ? priors.withMap(MapPrior.standing(guess())) : priors;
-    }
-
-    private SparkMap guess() {
-        double above = switch (ignition) {
-            case MAP -> BEST_ABOVE_PRESENT_DEG;
-            case FLAT, OFFSET -> BEST_ABOVE_START_DEG;
-            case STANDING -> 0;
-        };
-        return new SparkMap(present().orElseThrow().cells().stream()
-                .map(cell -> new SparkMap.Cell(
-                        cell.rpm(),
-                        Advance.ofDeg(Math.min(plan.mostDeg(), cell.advance().deg() + above))))
-                .toList());
-    }
-
-    private Optional<MixturePrior> mixturePrior() {
-        double[] lambdas = used.stream()
-                .flatMap(pull -> lambda(pull).stream())
-                .mapToDouble(Lambda::value)
-                .sorted()
-                .toArray();
-        if (lambdas.length < used.size()) {
-            return Optional.empty();
-        }
-        boolean moved = lambdas[lambdas.length - 1] - lambdas[0] > ONE_MIXTURE;
-        if (!sweepsMixture() && !moved) {
-            return Optional.empty();
-        }
-        MixturePrior prior = MixturePrior.ofGuess(view.day()
-                .plan()
-                .mixture()
-                .map(mixture -> Lambda.of(Math.min(
-                        mixture.start().value() + BEST_ABOVE_START_LAMBDA,
-                        mixture.leanest().value())))
-                .orElse(Lambda.of(lambdas[lambdas.length / 2])));
-        return Optional.of(ignition == Ignition.STANDING ? prior.withSparkStanding() : prior);
     }
 
     static Optional<Lambda> lambda(MeasuredPull pull) {

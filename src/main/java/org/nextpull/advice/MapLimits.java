@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.plan.Limit;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
@@ -20,8 +19,6 @@ import org.nextpull.unit.Lambda;
 final class MapLimits {
     private static final double NOTHING = 1e-9;
     private static final double HALF = 0.5;
-    /** What was too hot is not run again either. */
-    private static final double ABOVE_HOT_DEG = 1e-3;
     /** Where nothing measures knock, steps are whole up to this far above the first pull, degrees. */
     private static final double UNHEARD_DEG = 6;
 
@@ -218,8 +215,9 @@ final class MapLimits {
     Optional<EngineSetting> hotEnough(EngineSetting wanted) {
         double[] rows = maps.rows();
         double[] deg = wanted.spark().orElseThrow().degAt(rows);
-        double[] hot = hotFloor(rows, wanted.lambda());
-        double[] unwatched = unwatchedFloor(rows);
+        RetardFloor floors = new RetardFloor(view, maps);
+        double[] hot = floors.hot(rows, wanted.lambda());
+        double[] unwatched = floors.unwatched(exclusions(maps.tried(), rows), rows);
         boolean isBelow = false;
         for (int r = 0; r < rows.length; r++) {
             double floor = Math.max(hot[r], unwatched[r]);
@@ -238,54 +236,6 @@ final class MapLimits {
             }
         }
         return Optional.of(EngineSetting.of(made, wanted.lambda()));
-    }
-
-    private double[] unwatchedFloor(double[] rows) {
-        Exclusions exclusions = exclusions(maps.tried(), rows);
-        boolean isWatched = guards.unwatched(Guards.Way.RETARD).isEmpty();
-        return Arrays.stream(rows)
-                .map(rpm -> {
-                    double[] clean = exclusions.cleanDeg(rpm);
-                    return isWatched || clean.length == 0
-                            ? Double.NEGATIVE_INFINITY
-                            : clean[0] - HALF * plan.largestStepDeg();
-                })
-                .toArray();
-    }
-
-    /** The least advance at each row that pulls whose exhaust was too hot leave, but for what clean pulls as lean have proven. */
-    private double[] hotFloor(double[] rows, Optional<Lambda> lambda) {
-        List<TriedPull> tried = maps.tried();
-        double[] floor = new double[rows.length];
-        Arrays.fill(floor, Double.NEGATIVE_INFINITY);
-        for (int i = 0; i < tried.size(); i++) {
-            SparkMap hot = tried.get(i).spark();
-            if (wasHot(maps.counting().get(i))
-                    && isNoRicher(lambda, tried.get(i).lambda())) {
-                for (int r = 0; r < rows.length; r++) {
-                    double rpm = rows[r];
-                    boolean isProven = tried.stream()
-                            .anyMatch(pull -> pull.isClean()
-                                    && pull.spark().degAt(rpm) < hot.degAt(rpm) - NOTHING
-                                    && isNoRicher(pull.lambda(), lambda));
-                    floor[r] = isProven ? floor[r] : Math.max(floor[r], hot.degAt(rpm) + ABOVE_HOT_DEG);
-                }
-            }
-        }
-        return floor;
-    }
-
-    private boolean wasHot(MeasuredPull pull) {
-        return !view.day().lifted().contains(pull.number())
-                && pull.limitsMet().stream().anyMatch(met -> met.limit() == Limit.EXHAUST);
-    }
-
-    /** Whether a mixture lies less than a step on the rich side of another; one that is not known does. */
-    private boolean isNoRicher(Optional<Lambda> mixture, Optional<Lambda> of) {
-        double step = view.mixture().map(axis -> axis.step().largest()).orElse(0.0);
-        return mixture.isEmpty()
-                || of.isEmpty()
-                || mixture.get().value() > of.get().value() - step + NOTHING;
     }
 
     /** Why a setting is not asked for yet; empty when it may be. */
@@ -351,5 +301,15 @@ final class MapLimits {
                 .map(wanted ->
                         leanest.filter(most -> most.value() < wanted.value()).orElse(wanted));
         return EngineSetting.of(made(deg, lambda), lambda);
+    }
+
+    /** A setting as it is asked for, or left. */
+    EngineSetting proposal(EngineSetting setting) {
+        return maps.ignition()
+                .setting(
+                        setting.spark().orElseThrow(),
+                        view.day().plan().mixture().isPresent()
+                                ? setting.lambda().or(this::startLambda)
+                                : Optional.empty());
     }
 }

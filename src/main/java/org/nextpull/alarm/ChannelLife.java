@@ -20,7 +20,7 @@ import org.nextpull.finding.Place;
  * @param figure what shows it: for a blank channel the seconds without a reading, else the reading in the project's unit of its quantity;
  *     0 for a channel that is not logged
  */
-record ChannelLife(Channel channel, Life life, double figure) {
+public record ChannelLife(Channel channel, Life life, double figure) {
     /** Longest time without a reading, in s, of a channel that is not logged more slowly than that. */
     private static final double BLANK_S = 1;
 

@@ -23,6 +23,7 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
+import org.nextpull.report.ActText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.HoldText;
 import org.nextpull.report.LiveHelp;
@@ -120,7 +121,7 @@ final class LiveTalk implements LiveListener {
         List<OperatorAction> done = state.acts().all();
         for (OperatorAction act : done.subList(Math.min(acts, done.size()), done.size())) {
             if (!isOwn(act)) {
-                lines.add(words.taken(act));
+                lines.add(ActText.taken(act));
             }
         }
         acts = done.size();

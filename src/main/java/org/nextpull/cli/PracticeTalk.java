@@ -8,10 +8,10 @@ import org.nextpull.advice.Advice;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
+import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.LiveHelp;
-import org.nextpull.report.LiveText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
@@ -158,7 +158,7 @@ final class PracticeTalk {
         List<Finding> wrong = practice.take(act);
         say(wrong);
         if (wrong.isEmpty()) {
-            out.println(new LiveText(shown).taken(act));
+            out.println(ActText.taken(act));
             propose();
         }
     }

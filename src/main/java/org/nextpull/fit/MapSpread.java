@@ -9,8 +9,7 @@ package org.nextpull.fit;
  * @param waveLengthKrpm distance over which the wave keeps its sign, 1000 rpm
  * @param nuggetDeg of each row for itself, degrees
  */
-record MapSpread(
-        double levelDeg, double slopeDegPerKrpm, double waveDeg, double waveLengthKrpm, double nuggetDeg) {
+record MapSpread(double levelDeg, double slopeDegPerKrpm, double waveDeg, double waveLengthKrpm, double nuggetDeg) {
     private static final double NONE_DEG = 1e-3;
 
     /** An operator's guess, good to about 3 degrees as a whole and 12 degrees of rise over a band. */

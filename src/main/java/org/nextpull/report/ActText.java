@@ -2,7 +2,9 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.session.OperatorAction;
@@ -14,6 +16,11 @@ public final class ActText {
     /** A sentence without its full stop: {@code excluded pull 3: slipped}. */
     public static String of(OperatorAction act) {
         return act.in(new Words());
+    }
+
+    /** What was taken down of an act, to whoever did it. */
+    public static String taken(OperatorAction act) {
+        return act.in(new Taken());
     }
 
     private static final class Words implements OperatorAction.Cases<String> {
@@ -69,6 +76,66 @@ public final class ActText {
         }
     }
 
+    private static final class Taken implements OperatorAction.Cases<String> {
+        @Override
+        public String strike(OperatorAction.Strike strike) {
+            return "Pull " + strike.pull() + " excluded from the fit. Its knock and limits still block.";
+        }
+
+        @Override
+        public String restore(OperatorAction.Restore restore) {
+            return "Pull " + restore.pull() + " reinstated.";
+        }
+
+        @Override
+        public String lift(OperatorAction.Lift lift) {
+            return "OVERRIDE of the knock and limit blocks from pull " + lift.pull() + ": " + lift.why()
+                    + ". Your reason goes on the sheet.";
+        }
+
+        @Override
+        public String correct(OperatorAction.Correct correct) {
+            return "Pull " + correct.pull() + " was run with " + given(correct.setting())
+                    + (correct.setting().hasValues()
+                            ? ", on your word; what its log measured counts before that."
+                            : ".");
+        }
+
+        @Override
+        public String setting(OperatorAction.Setting setting) {
+            return "Set for pull " + setting.pull() + ": " + given(setting.setting()) + ".";
+        }
+
+        @Override
+        public String note(OperatorAction.Note note) {
+            return "Noted"
+                    + (note.pull().isPresent() ? " on pull " + note.pull().getAsInt() : "") + ".";
+        }
+
+        @Override
+        public String changeLimit(OperatorAction.ChangeLimit change) {
+            return "The limit " + change.key() + " is " + Shown.plain(change.value())
+                    + " from now on; what earlier pulls met stays.";
+        }
+
+        @Override
+        public String ownWatch(OperatorAction.OwnWatch watch) {
+            return "You watch by hand, where no channel does: " + limits(watch)
+                    + ". Steps toward what it guards are half as long.";
+        }
+
+        @Override
+        public String next(OperatorAction.Next next) {
+            return "Parts/fuel from the next pull: "
+                    + Stream.of(
+                                    next.label().map(label -> "label " + label),
+                                    next.fuel().map(fuel -> "fuel " + fuel))
+                            .flatMap(Optional::stream)
+                            .collect(Collectors.joining(", "))
+                    + ".";
+        }
+    }
+
     /** The limits that are watched by hand. */
     public static String limits(OperatorAction.OwnWatch watch) {
         return watch.limits().stream().map(WatchText::name).collect(Collectors.joining(", "));
@@ -90,5 +157,21 @@ public final class ActText {
         }
         asked.setting().note().ifPresent(parts::add);
         return String.join(", ", parts);
+    }
+
+    private static String given(AskedSetting setting) {
+        List<String> parts = new ArrayList<>();
+        String values = AdviceText.values(setting.setting());
+        if (!values.isEmpty()) {
+            parts.add(values);
+        }
+        switch (setting.knock()) {
+            case HEARD -> parts.add("knock heard");
+            case NONE -> parts.add("no knock heard");
+            case NOT_MEASURED -> {
+                // nothing was said of it
+            }
+        }
+        return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
     }
 }

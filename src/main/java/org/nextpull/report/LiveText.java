@@ -5,14 +5,11 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
-import java.util.stream.Collectors;
-import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.WaitFor;
-import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
@@ -20,7 +17,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.OperatorAction;
 import org.nextpull.session.PullChange;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -118,6 +114,11 @@ public final class LiveText {
         return List.of(words.headline(advice), "  " + words.because(advice));
     }
 
+    /** Why, alone. */
+    public String because(Advice advice) {
+        return words.because(advice);
+    }
+
     /** How far what is waited for still has to go; empty when nothing is waited for. */
     public Optional<String> waiting(Advice advice, PresentConditions now) {
         return advice.waitFor().filter(wait -> advice.action() == Action.WAIT).map(wait -> waiting(wait, now));
@@ -177,87 +178,6 @@ public final class LiveText {
         return finding.severity() == Severity.NOTE
                 ? ""
                 : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
-    }
-
-    /** What was taken down of an act of the operator. */
-    public String taken(OperatorAction act) {
-        return act.in(new Taken());
-    }
-
-    private static final class Taken implements OperatorAction.Cases<String> {
-        @Override
-        public String strike(OperatorAction.Strike strike) {
-            return "Pull " + strike.pull() + " excluded from the fit. Its knock and limits still block.";
-        }
-
-        @Override
-        public String restore(OperatorAction.Restore restore) {
-            return "Pull " + restore.pull() + " reinstated.";
-        }
-
-        @Override
-        public String lift(OperatorAction.Lift lift) {
-            return "OVERRIDE of the knock and limit blocks from pull " + lift.pull() + ": " + lift.why()
-                    + ". Your reason goes on the sheet.";
-        }
-
-        @Override
-        public String correct(OperatorAction.Correct correct) {
-            return "Pull " + correct.pull() + " was run with " + asked(correct.setting())
-                    + (correct.setting().hasValues()
-                            ? ", on your word; what its log measured counts before that."
-                            : ".");
-        }
-
-        @Override
-        public String setting(OperatorAction.Setting setting) {
-            return "Set for pull " + setting.pull() + ": " + asked(setting.setting()) + ".";
-        }
-
-        @Override
-        public String note(OperatorAction.Note note) {
-            return "Noted"
-                    + (note.pull().isPresent() ? " on pull " + note.pull().getAsInt() : "") + ".";
-        }
-
-        @Override
-        public String changeLimit(OperatorAction.ChangeLimit change) {
-            return "The limit " + change.key() + " is " + Shown.plain(change.value())
-                    + " from now on; what earlier pulls met stays.";
-        }
-
-        @Override
-        public String ownWatch(OperatorAction.OwnWatch watch) {
-            return "You watch by hand, where no channel does: " + ActText.limits(watch)
-                    + ". Steps toward what it guards are half as long.";
-        }
-
-        @Override
-        public String next(OperatorAction.Next next) {
-            return "Parts/fuel from the next pull: "
-                    + Stream.of(
-                                    next.label().map(label -> "label " + label),
-                                    next.fuel().map(fuel -> "fuel " + fuel))
-                            .flatMap(Optional::stream)
-                            .collect(Collectors.joining(", "))
-                    + ".";
-        }
-    }
-
-    private static String asked(AskedSetting setting) {
-        List<String> parts = new ArrayList<>();
-        String values = AdviceText.values(setting.setting());
-        if (!values.isEmpty()) {
-            parts.add(values);
-        }
-        switch (setting.knock()) {
-            case HEARD -> parts.add("knock heard");
-            case NONE -> parts.add("no knock heard");
-            case NOT_MEASURED -> {
-                // nothing was said of it
-            }
-        }
-        return parts.isEmpty() ? "nothing new" : String.join(", ", parts);
     }
 
     /** The values that an operator looks at while nothing else is said. */

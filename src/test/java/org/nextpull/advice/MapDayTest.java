@@ -294,7 +294,8 @@ class MapDayTest {
                         row.rpm() > 4000 ? Optional.of(Lambda.of(0.95 - row.rpm() / 50_000)) : Optional.empty(),
                         row.heldAtS()))
                 .toList());
-        assertThat(new MapDay(DayView.of(day(PLAN, byRow)))
+        DayView view = DayView.of(day(PLAN, byRow));
+        assertThat(new DaySurface(view, new MapDay(view))
                         .surface()
                         .pulls()
                         .get(0)

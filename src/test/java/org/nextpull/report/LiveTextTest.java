@@ -64,14 +64,14 @@ class LiveTextTest {
     void whatWasTakenDownIsSaidBack() {
         AskedSetting setting = AskedSetting.none()
                 .withValues(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
-        assertThat(METRIC.taken(new OperatorAction.Setting(4, setting, false)))
+        assertThat(ActText.taken(new OperatorAction.Setting(4, setting, false)))
                 .isEqualTo("Set for pull 4: 26.0 deg, lambda 0.870.");
-        assertThat(METRIC.taken(
+        assertThat(ActText.taken(
                         new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD))))
                 .isEqualTo("Pull 3 was run with knock heard.");
-        assertThat(METRIC.taken(new OperatorAction.Note(OptionalInt.of(2), "x")))
+        assertThat(ActText.taken(new OperatorAction.Note(OptionalInt.of(2), "x")))
                 .isEqualTo("Noted on pull 2.");
-        assertThat(METRIC.taken(new OperatorAction.Next(Optional.of("B"), Optional.of("e85"))))
+        assertThat(ActText.taken(new OperatorAction.Next(Optional.of("B"), Optional.of("e85"))))
                 .isEqualTo("Parts/fuel from the next pull: label B, fuel e85.");
     }
 

@@ -10,7 +10,7 @@ import org.nextpull.fuel.Element;
  * @param second the other
  * @param share of the other by mass, 0 to 1
  */
-record Flame(Correlation first, Correlation second, double share) {
+public record Flame(Correlation first, Correlation second, double share) {
     /**
      * {@code S = (Bm + Bphi (phi - phim)^2) (T/298 K)^alpha (p/1 atm)^beta}, times {@code 1 - 2.06 x^0.77} for diluting gas (Rhodes
      * and Keck). Each fuel has its own exponents over richness; all figures from memory.

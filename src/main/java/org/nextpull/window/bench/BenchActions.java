@@ -20,8 +20,8 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
+import org.nextpull.report.ActText;
 import org.nextpull.report.FindingText;
-import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -125,7 +125,7 @@ final class BenchActions {
     /** Hands on what was done by hand, and says back how it was understood. */
     private void tell(OperatorAction act) {
         source.tell(act);
-        String taken = new LiveText(sheets.get().shown()).taken(act);
+        String taken = ActText.taken(act);
         foot.say(doubt(act).map(doubt -> taken + " " + doubt).orElse(taken));
     }
 

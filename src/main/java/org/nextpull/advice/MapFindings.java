@@ -1,0 +1,120 @@
+package org.nextpull.advice;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.RowFigure;
+import org.nextpull.unit.Advance;
+
+/** What keeps the pulls of a day from being those of a map, and what is worth saying of them. */
+final class MapFindings {
+    /** A logged advance that repeats to this at every speed was not set anew, or is no reading. */
+    private static final double STUCK_DEG = 0.01;
+
+    /** An advance that differs by more than this between speeds this near is no map; more than an ignition takes out for knock. */
+    private static final double JUMP_DEG = 15;
+
+    private static final double JUMP_OVER_RPM = 1000;
+
+    private final DayView view;
+    private final MapDay maps;
+
+    MapFindings(DayView view, MapDay maps) {
+        this.view = view;
+        this.maps = maps;
+    }
+
+    /** Why no map can be proposed; empty where one can, and where none is asked for. */
+    Optional<Finding> hindrance() {
+        if (!maps.ignition().isMap()) {
+            return Optional.empty();
+        }
+        List<MeasuredPull> counted = view.used();
+        if (!counted.isEmpty() && maps.used().isEmpty()) {
+            return Optional.of(Finding.error(FindingCode.MAP_WITHOUT_ADVANCE, Place.nowhere()));
+        }
+        if (maps.used().size() > 1 && !isAnyRowShared()) {
+            return Optional.of(Finding.error(FindingCode.MAP_SPEEDS_NOT_SHARED, Place.nowhere()));
+        }
+        Optional<Finding> jump =
+                maps.used().stream().flatMap(pull -> jump(pull).stream()).findFirst();
+        if (jump.isPresent()) {
+            return jump;
+        }
+        return stuckAt()
+                .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)));
+    }
+
+    /** An advance that no map has from one speed to the next but one. */
+    private Optional<Finding> jump(MeasuredPull pull) {
+        List<RowFigure> logged = MapDay.rowsOf(pull).stream()
+                .filter(row -> row.advance().isPresent() && row.heldAtS().isEmpty())
+                .toList();
+        for (int i = 1; i < logged.size(); i++) {
+            RowFigure from = logged.get(Math.max(0, i - 2));
+            RowFigure to = logged.get(i);
+            double deg = to.advance().orElseThrow().deg()
+                    - from.advance().orElseThrow().deg();
+            if (Math.abs(deg) > JUMP_DEG && to.rpm() - from.rpm() <= JUMP_OVER_RPM) {
+                return Optional.of(Finding.error(
+                        FindingCode.MAP_ADVANCE_JUMPS,
+                        Place.inFile(pull.origin().source()).withPull(pull.number()),
+                        Detail.of("deg", Math.abs(deg)),
+                        Detail.of("low", from.rpm()),
+                        Detail.of("high", to.rpm())));
+            }
+        }
+        return Optional.empty();
+    }
+
+    private boolean isAnyRowShared() {
+        return Arrays.stream(maps.rows())
+                .anyMatch(rpm -> maps.used().stream()
+                                .filter(pull -> maps.readRows(pull).stream().anyMatch(row -> row.rpm() == rpm))
+                                .count()
+                        > 1);
+    }
+
+    /** The one advance that all rows of all of several pulls were logged with. */
+    private Optional<Double> stuckAt() {
+        double[] deg = maps.used().stream()
+                .flatMap(pull -> maps.readRows(pull).stream())
+                .flatMap(row -> row.advance().stream())
+                .mapToDouble(Advance::deg)
+                .sorted()
+                .toArray();
+        return maps.used().size() > 1 && deg[deg.length - 1] - deg[0] < STUCK_DEG
+                ? Optional.of(deg[0])
+                : Optional.empty();
+    }
+
+    /** What is worth saying of the day as a whole. */
+    List<Finding> said() {
+        boolean isSaid = view.day()
+                .plan()
+                .timing()
+                .filter(timing -> timing.sets() == TimingPlan.Sets.MAP)
+                .isPresent();
+        List<Finding> findings = new ArrayList<>();
+        if (maps.leftOut() > 0) {
+            findings.add(Finding.note(
+                    FindingCode.OLD_PULLS_LEFT_OUT,
+                    Place.nowhere(),
+                    Detail.of("left", maps.leftOut()),
+                    Detail.of("count", maps.used().size())));
+        }
+        if (!isSaid && maps.ignition().isMap()) {
+            boolean isHeld = maps.used().stream().anyMatch(MeasuredPull::isHeld);
+            findings.add(Finding.warning(
+                    isHeld ? FindingCode.MAP_OF_HELD_SPEEDS : FindingCode.MAP_TOLD_BY_LOG, Place.nowhere()));
+        }
+        return findings;
+    }
+}
