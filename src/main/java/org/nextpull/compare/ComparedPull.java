@@ -6,12 +6,13 @@ import java.util.List;
  * One pull as the comparison sees it.
  *
  * @param number number of the pull over the day, from 1
- * @param order place in the day that drift is counted in, from 0
+ * @param day day that it was run on, from 0
+ * @param order place in the day that drift is counted in, from 0; counted on over several days
  * @param label configuration
  * @param value band average of the response, above 0, in any unit that all pulls share
  * @param rows response at each row's speed, ascending; may be empty
  */
-public record ComparedPull(int number, double order, String label, double value, List<RowValue> rows) {
+public record ComparedPull(int number, int day, double order, String label, double value, List<RowValue> rows) {
     /**
      * Response at one speed.
      *
@@ -30,5 +31,10 @@ public record ComparedPull(int number, double order, String label, double value,
         if (!(value > 0) || !Double.isFinite(value) || !Double.isFinite(order)) {
             throw new IllegalArgumentException("a compared pull has a place and a response above 0, not " + value);
         }
+    }
+
+    /** Of a day alone. */
+    public ComparedPull(int number, double order, String label, double value, List<RowValue> rows) {
+        this(number, 0, order, label, value, rows);
     }
 }

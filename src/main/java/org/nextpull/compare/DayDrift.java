@@ -17,6 +17,8 @@ final class DayDrift {
     private static final double STRAIGHT_PERCENT = 0.05;
     private static final double BOW_PERCENT = 0.6;
     private static final double WALK_PERCENT = 0.035;
+    /** What weather, fuel, tyres and the dyno itself move a level by from day to day. */
+    private static final double DAY_PERCENT = 1.5;
     /** Any size: only a warm-up that shows is in the drift at all. */
     private static final double WARM_UP_PERCENT = 3;
     /** Pulls after which the warm-up has fallen to 37 %. */
@@ -24,17 +26,27 @@ final class DayDrift {
 
     private DayDrift() {}
 
-    /** Covariance of pulls with these places in the day, in square percent of the level; with or without a warm-up. */
-    static Covariance squarePercent(Series orders, boolean warmUp) {
+    /**
+     * Covariance of pulls in square percent of the level.
+     *
+     * @param orders places, counted on over several days
+     * @param days day of each pull; a day stands at a level of its own
+     * @param warmUp whether the first pulls show one
+     */
+    static Covariance squarePercent(Series orders, List<Integer> days, boolean warmUp) {
         double first = orders.min();
         List<Part> parts = warmUp
                 ? List.of(straight(orders), bow(orders), warmUp(orders))
                 : List.of(straight(orders), bow(orders));
+        boolean isSeveral = days.stream().distinct().count() > 1;
         double[][] matrix = new double[orders.size()][orders.size()];
         for (int row = 0; row < matrix.length; row++) {
             for (int column = 0; column < matrix.length; column++) {
                 double pulls = Math.min(orders.get(row), orders.get(column)) - first;
                 matrix[row][column] = WALK_PERCENT * WALK_PERCENT * pulls;
+                if (isSeveral && days.get(row).equals(days.get(column))) {
+                    matrix[row][column] += DAY_PERCENT * DAY_PERCENT;
+                }
                 for (Part part : parts) {
                     matrix[row][column] += part.variance()
                             * part.column().get(row)

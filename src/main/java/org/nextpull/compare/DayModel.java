@@ -1,6 +1,7 @@
 package org.nextpull.compare;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
@@ -42,13 +43,17 @@ final class DayModel {
         Series percents = Series.of(pulls.stream().mapToDouble(pull -> pull.value() / unit));
         Series orders = Series.of(pulls.stream().mapToDouble(ComparedPull::order));
         List<String> ran = pulls.stream().map(ComparedPull::label).toList();
+        List<Integer> days = pulls.stream().map(ComparedPull::day).toList();
         Design design = design(labels, ran);
         boolean warmUp = pulls.size() >= labels.size() + FREEDOM_BESIDE_WARM_UP
                 && orders.min() <= LAST_FIRST_ORDER
-                && fit(design.with(DayDrift.straight(orders).column()), percents, errors(labels, ran, orders, false))
+                && fit(
+                                        design.with(DayDrift.straight(orders).column()),
+                                        percents,
+                                        errors(labels, ran, orders, days, false))
                                 .pOfLacking(DayDrift.warmUp(orders).column())
                         < WARM_UP_SHOWS;
-        ReadingErrors errors = errors(labels, ran, orders, warmUp);
+        ReadingErrors errors = errors(labels, ran, orders, days, warmUp);
         Series weights = OutlierWeights.of(design, percents, errors).orElseThrow();
         return new DayFit(labels, orders, unit, warmUp, fit(design, percents, errors.withWeights(weights)));
     }
@@ -67,16 +72,19 @@ final class DayModel {
      */
     static List<Estimate> expected(List<String> labels, List<String> ran, Series orders, double scatterPercent) {
         GroupedFit fit = GroupedFit.expected(
-                        design(labels, ran), errors(labels, ran, orders, false), scatterPercent * scatterPercent)
+                        design(labels, ran),
+                        errors(labels, ran, orders, Collections.nCopies(ran.size(), 0), false),
+                        scatterPercent * scatterPercent)
                 .orElseThrow();
         return IntStream.range(1, labels.size())
                 .mapToObj(label -> fit.estimate(Series.generate(labels.size(), index -> index == label ? 1 : 0)))
                 .toList();
     }
 
-    private static ReadingErrors errors(List<String> labels, List<String> ran, Series orders, boolean warmUp) {
+    private static ReadingErrors errors(
+            List<String> labels, List<String> ran, Series orders, List<Integer> days, boolean warmUp) {
         return new ReadingErrors(
-                DayDrift.squarePercent(orders, warmUp),
+                DayDrift.squarePercent(orders, days, warmUp),
                 ran.stream().map(labels::indexOf).toList(),
                 Series.constant(ran.size(), 1),
                 Optional.of(new VariancePart(USUAL_PERCENT * USUAL_PERCENT, USUAL_FREEDOM)),

@@ -114,6 +114,11 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
 
     private static ComparedPull compared(MeasuredPull pull, double value, List<ComparedPull.RowValue> rows) {
         return new ComparedPull(
-                pull.number(), pull.order(), pull.setting().label().orElseThrow(), value, rows);
+                pull.number(),
+                pull.origin().day(),
+                pull.order(),
+                pull.setting().label().orElseThrow(),
+                value,
+                rows);
     }
 }

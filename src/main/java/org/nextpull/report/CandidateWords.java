@@ -84,7 +84,11 @@ public final class CandidateWords {
 
     /** How many decision runs are done, and in which order all of them run. */
     public String runs() {
-        return "Decision runs: " + day.runs().size() + " of " + day.order().size() + ", in the order "
+        return "Decision runs: " + day.done() + " of " + day.order().size()
+                + (day.runs().size() > day.done()
+                        ? ", beside " + (day.runs().size() - day.done()) + " of earlier days"
+                        : "")
+                + ", in the order "
                 + String.join(" ", day.order()) + ".";
     }
 

@@ -23,13 +23,15 @@ import org.nextpull.unit.Temperature;
  *
  * @param candidates in the order of the plan, the reference first
  * @param order labels of the decision runs, one by one, without pulls that flush; empty before all candidates have had their sweep
- * @param runs decision runs that were made
+ * @param done decision runs of the last day
+ * @param runs the decision runs of all days
  * @param comparison of the decision runs; empty before there are two of each
  * @param isDecided whether no further decision run is asked for
  */
 public record CandidateDay(
         List<State> candidates,
         List<String> order,
+        int done,
         List<MeasuredPull> runs,
         Optional<MeasuredComparison> comparison,
         boolean isDecided) {

@@ -39,7 +39,7 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
                 .map(pull -> labelled(pull, labels))
                 .toList();
         Goal.Response response = result.plan().goal().response();
-        LikePulls like = LikePulls.of(pulls);
+        LikePulls like = result.candidates().isPresent() ? new LikePulls(pulls, List.of()) : LikePulls.of(pulls);
         Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
         List<Finding> findings = new ArrayList<>(countedOnce(pulls));
         findings.addAll(like.findings());

@@ -26,7 +26,6 @@ import org.nextpull.compare.FurtherPulls;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
-import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.CandidatePlan;
@@ -54,6 +53,7 @@ final class Deciding {
 
     private final SweepPlan plan;
     private final List<MeasuredPull> pulls;
+    private final List<MeasuredPull> before;
     private final BiFunction<List<MeasuredPull>, NextConfiguration, Day> days;
     private final Optional<String> announced;
     private final Map<Sweep, Verdict> judged;
@@ -65,11 +65,13 @@ final class Deciding {
     private Deciding(
             SweepPlan plan,
             List<MeasuredPull> pulls,
+            List<MeasuredPull> before,
             Optional<String> announced,
             BiFunction<List<MeasuredPull>, NextConfiguration, Day> days,
             Map<Sweep, Verdict> judged) {
         this.plan = plan;
         this.pulls = pulls;
+        this.before = before;
         this.announced = announced;
         this.days = days;
         this.judged = judged;
@@ -85,6 +87,7 @@ final class Deciding {
     /**
      * The answer of a day so far.
      *
+     * @param before decision runs of earlier days, which count in the answer beside those of this one
      * @param announced label of what was said to be fitted for the next pull
      * @param days makes the day of the first pulls for what is fitted next
      * @param judged what was judged before, since a sweep that has ended says the same after every later pull; grows
@@ -92,10 +95,11 @@ final class Deciding {
     static Answer of(
             SweepPlan plan,
             List<MeasuredPull> pulls,
+            List<MeasuredPull> before,
             Optional<String> announced,
             BiFunction<List<MeasuredPull>, NextConfiguration, Day> days,
             Map<Sweep, Verdict> judged) {
-        return new Deciding(plan, pulls, announced, days, judged).answer();
+        return new Deciding(plan, pulls, before, announced, days, judged).answer();
     }
 
     private Answer answer() {
@@ -213,7 +217,7 @@ final class Deciding {
                 .toList();
         List<String> order = new ArrayList<>(planned());
         InterimLooks looks = new InterimLooks.Planned(order.size());
-        Optional<MeasuredComparison> told = compared(runs.subList(0, Math.min(order.size(), runs.size())), looks);
+        Optional<MeasuredComparison> told = compared(alike(runs, order.size()), looks);
         for (int round = 0; round < MOST_ROUNDS && runs.size() >= order.size(); round++) {
             Optional<FurtherPulls> further = told.flatMap(found -> by(found).further());
             if (further.isEmpty()) {
@@ -221,7 +225,7 @@ final class Deciding {
             }
             order.addAll(further.get().order());
             looks = further.get().looks();
-            told = compared(runs.subList(0, Math.min(order.size(), runs.size())), looks);
+            told = compared(alike(runs, order.size()), looks);
         }
         boolean decided =
                 runs.size() >= order.size() || told.filter(this::isTold).isPresent();
@@ -252,9 +256,7 @@ final class Deciding {
     private Optional<MeasuredComparison> compared(List<MeasuredPull> runs, InterimLooks looks) {
         ComparisonRequest request = new ComparisonRequest(
                 plan.candidates().get(0).label(), plan.goal().worthPercent(), looks, SEED);
-        Outcome<MeasuredComparison> outcome = MeasuredComparison.of(
-                LikePulls.of(runs).pulls(), request, plan.goal().response());
-        return outcome.value();
+        return MeasuredComparison.of(runs, request, plan.goal().response()).value();
     }
 
     private ComparisonResult by(MeasuredComparison comparison) {
@@ -306,13 +308,18 @@ final class Deciding {
                 own.chosen()));
     }
 
+    /** Those of the decision runs that ran at the setting of their candidate. */
+    private static List<MeasuredPull> alike(List<MeasuredPull> runs, int most) {
+        return LikePulls.of(runs.subList(0, Math.min(most, runs.size()))).pulls();
+    }
+
     private CandidateDay day(
             List<MeasuredPull> runs, List<String> order, Optional<MeasuredComparison> told, boolean decided) {
+        List<MeasuredPull> all = new ArrayList<>(before);
+        all.addAll(runs.subList(0, Math.min(order.size(), runs.size())));
+        // days join as they are known now: nobody looks at one again for the sake of another
+        Optional<MeasuredComparison> joined = before.isEmpty() ? told : compared(all, new InterimLooks.Open(0));
         return new CandidateDay(
-                states.with(runs, told.map(this::by)),
-                order,
-                runs.subList(0, Math.min(runs.size(), order.size())),
-                told,
-                decided);
+                states.with(all, joined.map(this::by)), order, all.size() - before.size(), all, joined, decided);
     }
 }

@@ -122,15 +122,8 @@ public final class Session {
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
-        Optional<Deciding.Answer> between = hindrance.isEmpty() && plan.decides()
-                ? Optional.of(Deciding.of(
-                        plan,
-                        pulls,
-                        input.next().label(),
-                        (first, next) -> day(
-                                input.withNext(next), first, input.amendments().lifted(), repeatability(plan, first)),
-                        judged))
-                : Optional.empty();
+        Optional<Deciding.Answer> between =
+                hindrance.isEmpty() && plan.decides() ? Optional.of(between(input, pulls, judged)) : Optional.empty();
         Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
                 .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
@@ -160,6 +153,26 @@ public final class Session {
                 between.map(Deciding.Answer::day),
                 input.amendments(),
                 findings);
+    }
+
+    /** The answer of the last day; the decision runs of those before count beside its own. */
+    private static Deciding.Answer between(
+            SessionInput input, List<MeasuredPull> pulls, Map<Deciding.Sweep, Verdict> judged) {
+        int last = pulls.isEmpty() ? 0 : pulls.get(pulls.size() - 1).origin().day();
+        List<MeasuredPull> today =
+                pulls.stream().filter(pull -> pull.origin().day() == last).toList();
+        List<MeasuredPull> before = pulls.subList(0, pulls.size() - today.size());
+        SweepPlan plan = input.plan();
+        return Deciding.of(
+                plan,
+                today,
+                before.isEmpty()
+                        ? List.of()
+                        : between(input, before, judged).day().runs(),
+                input.next().label(),
+                (first, next) ->
+                        day(input.withNext(next), first, input.amendments().lifted(), repeatability(plan, first)),
+                judged);
     }
 
     static boolean sweeps(SweepPlan plan) {

@@ -39,6 +39,27 @@ class LabelComparisonTest {
         return outcome.findings().stream().map(Finding::code).toList();
     }
 
+    /** Days stand at levels of their own: labels that ran together on both are told as on one, a label a day hardly at all. */
+    @Test
+    void theDifferenceOfDaysIsInTheInterval() {
+        double[] day = {200, 202.3, 202, 199.6};
+        List<ComparedPull> together = new ArrayList<>(pulls("ABBA", day));
+        List<ComparedPull> apart = new ArrayList<>();
+        for (int place = 0; place < 4; place++) {
+            together.add(new ComparedPull(
+                    5 + place, 1, 4.0 + place, "ABBA".substring(place, place + 1), 1.03 * day[place], List.of()));
+            apart.add(new ComparedPull(1 + place, 0, place, "A", 200 + 0.3 * (place % 2), List.of()));
+        }
+        for (int place = 0; place < 4; place++) {
+            apart.add(new ComparedPull(5 + place, 1, 4.0 + place, "B", 202 + 0.3 * (place % 2), List.of()));
+        }
+        Comparison one = compare(pulls("ABBA", day), 1);
+        Comparison both = compare(together, 1);
+        assertThat(both.difference().percent()).isCloseTo(one.difference().percent(), within(0.05));
+        assertThat(both.basis().standardErrorPercent()).isLessThan(one.basis().standardErrorPercent());
+        assertThat(compare(apart, 1).difference().interval().halfWidth()).isGreaterThan(3);
+    }
+
     /** A straight drift of 1 % in ten pulls moves a difference that is run in turn by less than a tenth of its error. */
     @Test
     void aStraightDriftLeavesTheDifferenceOfADayAlone() {

@@ -85,8 +85,12 @@ class CandidateDayTest {
     }
 
     private static ResultTable table(List<ResultRow> rows) {
+        return table("table.csv", rows);
+    }
+
+    private static ResultTable table(String name, List<ResultRow> rows) {
         return new ResultTable(
-                new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
+                new SourceDescription(name, "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
     }
 
     private SessionResult wholeDay() {
@@ -153,9 +157,41 @@ class CandidateDayTest {
                         .deg())
                 .isBetween(27.0, 32.0);
         isTaughtAndNoBolder(day, answer);
+        joinsWithAnotherDay(rows, answer);
         isSplit(answer, gain);
         isDearerInLitres(answer);
         aDayByPullSaysTheSame(day);
+    }
+
+    /** A second day of the same runs, 3 % up as a whole, tells more and no other. */
+    private static void joinsWithAnotherDay(List<ResultRow> rows, CandidateDay alone) {
+        List<ResultRow> higher = rows.stream()
+                .map(row -> new ResultRow(
+                        row.line(),
+                        row.order(),
+                        row.advance(),
+                        row.lambda(),
+                        row.torque().map(torque -> Torque.ofNewtonMetres(1.03 * torque.newtonMetres())),
+                        row.power(),
+                        row.label(),
+                        row.fuel(),
+                        row.knock(),
+                        row.used()))
+                .toList();
+        CandidateDay joined = Session.evaluate(SessionInput.of(
+                        PLAN, List.of(), List.of(table("2026-05-03.csv", rows), table("2026-05-17.csv", higher))))
+                .candidates()
+                .orElseThrow();
+        assertThat(joined.runs()).hasSize(2 * alone.runs().size());
+        assertThat(joined.done()).isEqualTo(alone.done());
+        Comparison.Difference both = gain(joined).difference();
+        Comparison.Difference one = gain(alone).difference();
+        assertThat(both.percent()).isCloseTo(one.percent(), within(0.25));
+        assertThat(both.interval().halfWidth()).isLessThan(one.interval().halfWidth());
+    }
+
+    private static Comparison gain(CandidateDay day) {
+        return day.gain(day.candidates().get(1), Goal.Response.TORQUE).orElseThrow();
     }
 
     /** The second sweep knows the curve of the first, yet goes no further than one that begins with nothing, and starts no further on. */
