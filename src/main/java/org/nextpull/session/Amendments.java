@@ -1,8 +1,12 @@
 package org.nextpull.session;
 
+import java.util.HashMap;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
+import java.util.function.UnaryOperator;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.plan.Limit;
 
@@ -36,6 +40,39 @@ public record Amendments(
 
     public static Amendments none() {
         return new Amendments(Map.of(), Set.of(), Map.of());
+    }
+
+    /** The same under other numbers of the pulls. */
+    Amendments renumbered(UnaryOperator<Integer> to) {
+        return new Amendments(
+                renumbered(struck, to),
+                renumbered(lifted, to),
+                renumbered(corrected, to),
+                renumbered(assumed, to),
+                ownWatch);
+    }
+
+    private static <T> Map<Integer, T> renumbered(Map<Integer, T> byPull, UnaryOperator<Integer> to) {
+        return byPull.entrySet().stream()
+                .collect(Collectors.toMap(entry -> to.apply(entry.getKey()), Map.Entry::getValue));
+    }
+
+    private static Set<Integer> renumbered(Set<Integer> pulls, UnaryOperator<Integer> to) {
+        return pulls.stream().map(to).collect(Collectors.toSet());
+    }
+
+    /** These beside those of other pulls. */
+    Amendments with(Amendments others) {
+        Map<Integer, String> allStruck = new HashMap<>(struck);
+        allStruck.putAll(others.struck);
+        Map<Integer, AskedSetting> allCorrected = new HashMap<>(corrected);
+        allCorrected.putAll(others.corrected);
+        return new Amendments(
+                allStruck, both(lifted, others.lifted), allCorrected, both(assumed, others.assumed), ownWatch);
+    }
+
+    private static Set<Integer> both(Set<Integer> one, Set<Integer> other) {
+        return Stream.concat(one.stream(), other.stream()).collect(Collectors.toSet());
     }
 
     Optional<AskedSetting> correctionOf(int number) {

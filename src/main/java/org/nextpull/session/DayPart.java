@@ -1,12 +1,7 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
-import java.util.function.IntUnaryOperator;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.SourceDescription;
@@ -77,16 +72,5 @@ public record DayPart(SessionInput input, List<SourcePulls> sources) {
                 new SourceDescription(name, before.encoding(), before.separator(), before.decimal(), before.columns()),
                 table.rows(),
                 table.rowCount());
-    }
-
-    /** The amendments under other numbers of the pulls. */
-    Amendments amendments(IntUnaryOperator renumbered) {
-        Map<Integer, String> struck = new HashMap<>();
-        Map<Integer, AskedSetting> corrected = new HashMap<>();
-        Set<Integer> lifted = new HashSet<>();
-        input.amendments().struck().forEach((pull, why) -> struck.put(renumbered.applyAsInt(pull), why));
-        input.amendments().corrected().forEach((pull, to) -> corrected.put(renumbered.applyAsInt(pull), to));
-        input.amendments().lifted().forEach(pull -> lifted.add(renumbered.applyAsInt(pull)));
-        return new Amendments(struck, lifted, corrected);
     }
 }

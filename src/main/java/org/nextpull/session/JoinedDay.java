@@ -1,11 +1,7 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.HashMap;
-import java.util.HashSet;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.plan.SweepPlan;
@@ -27,9 +23,7 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
         List<SourcePulls> sources = new ArrayList<>();
         List<ResultTable> tables = new ArrayList<>();
         List<AskedSetting> settings = new ArrayList<>();
-        Map<Integer, String> struck = new HashMap<>();
-        Map<Integer, AskedSetting> corrected = new HashMap<>();
-        Set<Integer> lifted = new HashSet<>();
+        Amendments amendments = Amendments.none();
         int candidates = parts.stream().mapToInt(DayPart::candidates).sum();
         int candidatesBefore = 0;
         int rowsBefore = 0;
@@ -37,19 +31,17 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
             int own = part.candidates();
             int intoCandidates = candidatesBefore;
             int intoRows = candidates + rowsBefore - own;
-            Amendments moved = part.amendments(pull -> pull <= own ? pull + intoCandidates : pull + intoRows);
-            struck.putAll(moved.struck());
-            corrected.putAll(moved.corrected());
-            lifted.addAll(moved.lifted());
+            amendments = amendments.with(part.input()
+                    .amendments()
+                    .renumbered(pull -> pull <= own ? pull + intoCandidates : pull + intoRows));
             sources.addAll(part.sources());
             tables.addAll(part.input().tables());
             settings.addAll(part.input().settings());
             candidatesBefore += own;
             rowsBefore += part.rows();
         }
-        SessionInput input = SessionInput.of(plan, List.of(), tables)
-                .withSettings(settings)
-                .withAmendments(new Amendments(struck, lifted, corrected));
+        SessionInput input =
+                SessionInput.of(plan, List.of(), tables).withSettings(settings).withAmendments(amendments);
         return new JoinedDay(input, DuplicatePulls.in(sources, input.amendments()));
     }
 }

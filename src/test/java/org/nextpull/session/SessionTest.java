@@ -97,6 +97,19 @@ class SessionTest {
     }
 
     @Test
+    void whatNobodyConfirmedOfADayStaysAssumedBesideOtherDays() {
+        SweepPlan plan = Days.timing();
+        SessionInput input = SessionInput.of(plan, List.of(), List.of());
+        List<SourcePulls> first = Session.read(Days.ofLogs(plan, one()));
+        Amendments assumed = new Amendments(Map.of(), Set.of(3), Map.of(), Set.of(2), Set.of());
+        JoinedDay joined = JoinedDay.of(
+                plan, List.of(new DayPart(input, first), new DayPart(input.withAmendments(assumed), first)));
+
+        assertThat(joined.input().amendments().assumed()).containsExactly(5);
+        assertThat(joined.input().amendments().lifted()).containsExactly(6);
+    }
+
+    @Test
     void splittingOneLogIntoFilesLeavesTheAnswer() {
         SessionResult whole = Session.evaluate(Days.ofLogs(Days.timing(), one()).withSettings(settings()));
         SessionResult split =
