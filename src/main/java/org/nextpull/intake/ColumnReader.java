@@ -22,6 +22,9 @@ import org.nextpull.finding.Place;
  * <p>One reader serves any number of sources and threads.
  */
 public final class ColumnReader {
+    /** Cells of a row that tell what the row is, however wide it is. */
+    public static final int MOST_LOOKED_AT = 256;
+
     private static final int LONGEST_NAME = 100;
     private static final int CHARS_A_LETTER = 6;
     private static final int MOST_REMEMBERED = 4096;
@@ -30,9 +33,10 @@ public final class ColumnReader {
     /** Whether a text is the name of a channel: each is asked for with every separator, and again in each file of a logger. */
     private final Map<String, Boolean> names = new ConcurrentHashMap<>();
 
-    /** How many of these texts are names of channels: a line with several is a header. */
+    /** How many of these texts, of the first few hundred, are names of channels: a line with several is a header. */
     public int knownNames(List<String> texts) {
         return (int) texts.stream()
+                .limit(MOST_LOOKED_AT)
                 .filter(ColumnReader::mayBeName)
                 .filter(this::isName)
                 .count();

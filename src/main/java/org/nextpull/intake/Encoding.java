@@ -12,7 +12,7 @@ import java.nio.charset.CodingErrorAction;
 import java.nio.charset.StandardCharsets;
 
 /**
- * Character set of a text, told from its first bytes: a byte order mark if there is one; else UTF-16 by where the zero bytes fall;
+ * Character set of a text, told from its first bytes: a byte order mark if there is one; else UTF-32 or UTF-16 by where the zero bytes fall;
  * else UTF-8 if the bytes are valid UTF-8; else windows-1252, which holds ISO 8859-1 too.
  *
  * @param charset the set
@@ -23,7 +23,9 @@ public record Encoding(Charset charset, int markBytes) {
     public static final int ENOUGH_BYTES = 1 << 14;
 
     private static final Charset WINDOWS_1252 = Charset.forName("windows-1252");
-    /** Share of zero bytes on one side of each pair from which a text is taken for UTF-16. */
+    private static final Charset UTF_32LE = Charset.forName("UTF-32LE");
+    private static final Charset UTF_32BE = Charset.forName("UTF-32BE");
+    /** Share of zero bytes at one place of each pair, or four, from which a text is taken for UTF-16 or UTF-32. */
     private static final double MANY_ZEROS = 0.4;
 
     private static final double FEW_ZEROS = 0.05;
@@ -33,14 +35,28 @@ public record Encoding(Charset charset, int markBytes) {
         if (startsWith(head, 0xef, 0xbb, 0xbf)) {
             return new Encoding(StandardCharsets.UTF_8, 3);
         }
+        if (startsWith(head, 0xff, 0xfe, 0, 0)) {
+            return new Encoding(UTF_32LE, 4);
+        }
+        if (startsWith(head, 0, 0, 0xfe, 0xff)) {
+            return new Encoding(UTF_32BE, 4);
+        }
         if (startsWith(head, 0xff, 0xfe)) {
             return new Encoding(StandardCharsets.UTF_16LE, 2);
         }
         if (startsWith(head, 0xfe, 0xff)) {
             return new Encoding(StandardCharsets.UTF_16BE, 2);
         }
-        double first = zeroShare(head, 0);
-        double second = zeroShare(head, 1);
+        double low = zeroShare(head, 4, 0);
+        double high = zeroShare(head, 4, 3);
+        if (low < FEW_ZEROS && high > MANY_ZEROS && zeroShare(head, 4, 2) > MANY_ZEROS) {
+            return new Encoding(UTF_32LE, 0);
+        }
+        if (high < FEW_ZEROS && low > MANY_ZEROS && zeroShare(head, 4, 1) > MANY_ZEROS) {
+            return new Encoding(UTF_32BE, 0);
+        }
+        double first = zeroShare(head, 2, 0);
+        double second = zeroShare(head, 2, 1);
         if (second > MANY_ZEROS && first < FEW_ZEROS) {
             return new Encoding(StandardCharsets.UTF_16LE, 0);
         }
@@ -84,15 +100,16 @@ public record Encoding(Charset charset, int markBytes) {
         return true;
     }
 
-    private static double zeroShare(byte[] head, int offset) {
-        int pairs = head.length / 2;
+    /** Share of zeros at one place of each group of so many bytes. */
+    private static double zeroShare(byte[] head, int size, int place) {
+        int groups = head.length / size;
         int zeros = 0;
-        for (int pair = 0; pair < pairs; pair++) {
-            if (head[2 * pair + offset] == 0) {
+        for (int group = 0; group < groups; group++) {
+            if (head[size * group + place] == 0) {
                 zeros++;
             }
         }
-        return pairs == 0 ? 0 : (double) zeros / pairs;
+        return groups == 0 ? 0 : (double) zeros / groups;
     }
 
     /** A character cut in two by the end of the head is no error. */

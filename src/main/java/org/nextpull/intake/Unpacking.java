@@ -17,6 +17,9 @@ import java.util.zip.ZipFile;
 final class Unpacking {
     private static final int BUFFER_BYTES = 1 << 16;
 
+    /** What is read of each packed source, however small it is packed. */
+    private static final long ALWAYS_READ_BYTES = 64L << 20;
+
     private Unpacking() {}
 
     /** The sources in a file: itself, or each file of a zip in natural order. A workbook, which is a zip too, stays one source. */
@@ -56,17 +59,64 @@ final class Unpacking {
         }
     }
 
-    private static InputStream unzipped(InputStream raw) throws IOException {
+    /**
+     * Bytes out of what is packed.
+     *
+     * @param packedBytes size of the packed source
+     */
+    private static InputStream unzipped(InputStream raw, long packedBytes) throws IOException {
         try {
             BufferedInputStream in = new BufferedInputStream(raw, BUFFER_BYTES);
             in.mark(Magic.ENOUGH_BYTES);
             Magic magic = Magic.of(in.readNBytes(Magic.ENOUGH_BYTES));
             in.reset();
-            return magic == Magic.GZIP ? new GZIPInputStream(in, BUFFER_BYTES) : in;
+            return magic == Magic.GZIP ? bounded(new GZIPInputStream(in, BUFFER_BYTES), packedBytes) : in;
         } catch (IOException e) {
             raw.close();
             throw e;
         }
+    }
+
+    private static InputStream bounded(InputStream unpacked, long packedBytes) {
+        return bounded(unpacked, packedBytes, ALWAYS_READ_BYTES);
+    }
+
+    /** The bytes of a stream, which breaks off behind what a log of that packed size can hold, but not before so many bytes. */
+    static InputStream bounded(InputStream unpacked, long packedBytes, long leastBytes) {
+        long most = most(packedBytes, leastBytes);
+        return new FilterInputStream(unpacked) {
+            private long count;
+
+            @Override
+            public int read() throws IOException {
+                return counted(super.read(), 1);
+            }
+
+            @Override
+            public int read(byte[] bytes, int offset, int length) throws IOException {
+                int read = super.read(bytes, offset, length);
+                return counted(read, read);
+            }
+
+            @Override
+            public long skip(long bytes) throws IOException {
+                long skipped = super.skip(bytes);
+                count += skipped;
+                return skipped;
+            }
+
+            private int counted(int answer, int more) throws IOException {
+                count += Math.max(0, more);
+                if (count > most) {
+                    throw new OverpackedException();
+                }
+                return answer;
+            }
+        };
+    }
+
+    private static long most(long packedBytes, long leastBytes) {
+        return Math.max(leastBytes, OverpackedException.MOST_TIMES * packedBytes);
     }
 
     private record PlainFile(Path path) implements ByteSource {
@@ -82,7 +132,7 @@ final class Unpacking {
 
         @Override
         public InputStream open() throws IOException {
-            return unzipped(Files.newInputStream(path));
+            return unzipped(Files.newInputStream(path), size());
         }
     }
 
@@ -100,7 +150,11 @@ final class Unpacking {
                 if (found == null) {
                     throw new IOException("no longer in the zip: " + entry);
                 }
-                return closing(zip, unzipped(zip.getInputStream(found)));
+                long packed = Math.max(0, found.getCompressedSize());
+                if (found.getSize() > most(packed, ALWAYS_READ_BYTES)) {
+                    throw new OverpackedException();
+                }
+                return closing(zip, unzipped(bounded(zip.getInputStream(found), packed), packed));
             } catch (IOException e) {
                 zip.close();
                 throw e;

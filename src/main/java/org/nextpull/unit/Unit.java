@@ -1,8 +1,12 @@
 package org.nextpull.unit;
 
-import java.util.Arrays;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
  * A unit as loggers write it, with its exact conversion to the project's unit of the quantity: {@code si = value * factor + offset}.
@@ -136,7 +140,9 @@ public enum Unit {
     private final double factor;
     private final double offset;
     /** Each spelling between two bars; an enum may not hold a list. */
-    private final String spellings;
+    private static final Map<String, List<Unit>> BY_SPELLING = bySpelling();
+
+    private final List<String> spellings;
 
     Unit(Quantity quantity, String symbol, double factor, String... spellings) {
         this(quantity, symbol, factor, 0, spellings);
@@ -147,7 +153,7 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
-        this.spellings = "|" + String.join("|", spellings) + "|";
+        this.spellings = List.of(spellings);
     }
 
     /** What it measures; values of two units are comparable only where this is the same. */
@@ -183,26 +189,27 @@ public enum Unit {
      * @return the unit, or empty when the symbol is not known
      */
     public static Optional<Unit> parse(String text) {
-        String wanted = bare(text);
-        return Arrays.stream(values()).filter(unit -> unit.isSpelt(wanted)).findFirst();
+        return spelt(text).stream().findFirst();
     }
 
     /** Like {@link #parse}, but only among units of one quantity: {@code C} is a temperature, never a count. */
     public static Optional<Unit> parse(String text, Quantity quantity) {
-        String wanted = bare(text);
-        return Arrays.stream(values())
-                .filter(unit -> unit.quantity == quantity && unit.isSpelt(wanted))
-                .findFirst();
+        return spelt(text).stream().filter(unit -> unit.quantity == quantity).findFirst();
     }
 
-    private boolean isSpelt(String wanted) {
-        boolean listed = isOneWord(wanted) && spellings.contains("|" + wanted + "|");
-        return listed || symbol.toLowerCase(Locale.ROOT).equals(wanted);
+    private static List<Unit> spelt(String text) {
+        return BY_SPELLING.getOrDefault(bare(text), List.of());
     }
 
-    /** Nothing, or several spellings at once, is no spelling. */
-    private static boolean isOneWord(String wanted) {
-        return !wanted.isEmpty() && wanted.indexOf('|') < 0;
+    private static Map<String, List<Unit>> bySpelling() {
+        Map<String, List<Unit>> units = new HashMap<>();
+        for (Unit unit : values()) {
+            Stream.concat(unit.spellings.stream(), Stream.of(unit.symbol.toLowerCase(Locale.ROOT)))
+                    .distinct()
+                    .forEach(spelling -> units.computeIfAbsent(spelling, none -> new ArrayList<>())
+                            .add(unit));
+        }
+        return Map.copyOf(units);
     }
 
     private static String bare(String text) {

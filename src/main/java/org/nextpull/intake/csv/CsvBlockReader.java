@@ -18,6 +18,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.LineList;
+import org.nextpull.intake.OverpackedException;
 import org.nextpull.intake.SampleRows;
 
 /**
@@ -32,7 +33,7 @@ final class CsvBlockReader implements BlockReader {
     private final PlainRows plain;
     private Optional<Library> library = Optional.empty();
     private boolean ended;
-    private boolean cutShort;
+    private Optional<? extends Throwable> brokenBy = Optional.empty();
 
     /** The CSV library at work. */
     private record Library(TidyReader text, RowHandler handler, CloseableIterator<Boolean> records) {}
@@ -76,14 +77,14 @@ final class CsvBlockReader implements BlockReader {
             while (!ended && !rows.isFull()) {
                 ended = library.isPresent() ? isLast(library.get().records()) : !plain.next();
                 if (ended && library.isEmpty()) {
-                    cutShort = plain.failure().isPresent();
+                    brokenBy = plain.failure();
                     library = plain.isOdd() ? Optional.of(library()) : library;
                     ended = !plain.isOdd();
                 }
             }
         } catch (UncheckedIOException | CsvParseException e) {
             ended = true;
-            cutShort = true;
+            brokenBy = Optional.of(e.getCause() instanceof OverpackedException bomb ? bomb : e);
         }
         return rows.take();
     }
@@ -98,17 +99,29 @@ final class CsvBlockReader implements BlockReader {
         findings.addAll(rows.findings());
         library.ifPresent(used -> {
             addLines(findings, FindingCode.QUOTE_NOT_CLOSED, used.text().unclosedQuotes());
+            LineList odd = used.text().oddLines();
+            if (!odd.isEmpty()) {
+                findings.add(Finding.warning(
+                        FindingCode.CONTROL_CHARACTERS, Place.atLine(log.name(), odd.firstLine()), odd.details()));
+            }
+            LineList tooLong = used.text().tooLong();
+            if (!tooLong.isEmpty()) {
+                findings.add(Finding.warning(
+                        FindingCode.LINE_TOO_LONG,
+                        Place.atLine(log.name(), tooLong.firstLine()),
+                        Detail.of("most", TidyReader.LONGEST_LINE)));
+            }
             addLines(findings, FindingCode.HEADER_REPEATED, used.handler().headersAgain());
             long changed = used.handler().changedLine();
             if (changed > 0) {
                 findings.add(Finding.warning(FindingCode.HEADER_CHANGES, Place.atLine(log.name(), changed)));
             }
         });
-        if (cutShort) {
-            findings.add(
-                    Finding.warning(FindingCode.FILE_CUT_SHORT, Place.inFile(log.name()), Detail.of("rows", (double)
-                            rowCount().good())));
-        }
+        brokenBy.ifPresent(why -> findings.add(Finding.warning(
+                why instanceof OverpackedException ? FindingCode.FILE_OVERPACKED : FindingCode.FILE_CUT_SHORT,
+                Place.inFile(log.name()),
+                Detail.of("rows", (double) rowCount().good()),
+                Detail.of("times", OverpackedException.MOST_TIMES))));
         if (ended && rowCount().good() == 0) {
             findings.add(Finding.error(FindingCode.FILE_WITHOUT_VALUES, Place.inFile(log.name())));
         }

@@ -3,9 +3,9 @@ package org.nextpull.intake.csv;
 import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CommentStrategy;
 import de.siegmar.fastcsv.reader.CsvCallbackHandler;
-import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
+import de.siegmar.fastcsv.reader.CsvRecordHandler;
 import de.siegmar.fastcsv.reader.FieldMismatchStrategy;
 import java.io.IOException;
 import java.io.Reader;
@@ -34,17 +34,15 @@ final class CsvText {
     }
 
     /**
-     * Reads all rows of a short text; blank lines are left out.
-     *
-     * @throws UncheckedIOException where a row has more fields than the library takes, which no log has
+     * Reads all rows of a short text; blank lines are left out. Its length alone bounds the fields of a row.
      */
     static List<TextRow> rows(String text, Separator separator) {
         List<TextRow> rows = new ArrayList<>();
-        try (CsvReader<CsvRecord> reader =
-                builder(separator).ofCsvRecord(new TidyReader(new StringReader(text), separator))) {
+        try (CsvReader<CsvRecord> reader = builder(separator)
+                .build(
+                        CsvRecordHandler.of(rules -> rules.maxFields(text.length() + 1)),
+                        new TidyReader(new StringReader(text), separator))) {
             reader.forEach(row -> rows.add(new TextRow(row.getStartingLineNumber(), row.getFields())));
-        } catch (CsvParseException e) {
-            throw new UncheckedIOException(new IOException(e.getMessage(), e));
         } catch (IOException e) {
             throw new UncheckedIOException(e);
         }

@@ -177,8 +177,10 @@ final class HeadFinder {
     }
 
     private boolean isUnits(TextRow row) {
-        List<String> filled =
-                row.fields().stream().filter(cell -> !cell.isBlank()).toList();
+        List<String> filled = row.fields().stream()
+                .filter(cell -> !cell.isBlank())
+                .limit(ColumnReader.MOST_LOOKED_AT)
+                .toList();
         long units = filled.stream().filter(this::isUnitCell).count();
         return !filled.isEmpty()
                 && units * 2 >= filled.size()

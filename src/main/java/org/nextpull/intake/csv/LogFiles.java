@@ -5,6 +5,7 @@ import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.channel.Hints;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -12,6 +13,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.FoundSources;
+import org.nextpull.intake.OverpackedException;
 import org.nextpull.intake.SourceFinder;
 
 /**
@@ -55,6 +57,12 @@ public final class LogFiles {
     public Outcome<Input> read(ByteSource source) {
         try {
             return FirstPart.of(source).then(part -> new Understanding(source, part, columns, hints).input());
+        } catch (OverpackedException bomb) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.FILE_OVERPACKED,
+                    Place.inFile(source.name()),
+                    Detail.of("rows", 0.0),
+                    Detail.of("times", OverpackedException.MOST_TIMES)));
         } catch (IOException | UncheckedIOException e) {
             return Outcome.failed(Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(source.name())));
         }

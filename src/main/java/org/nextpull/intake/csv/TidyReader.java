@@ -9,19 +9,23 @@ import org.nextpull.intake.LineList;
 /**
  * Hands on text line by line, mended where a CSV reader would stumble: a quote that never closes would swallow all lines after it, so
  * the quotes of such a line are taken out; control characters go; where blanks separate, each run of them becomes one tab; a line of
- * endless length is cut. Line ends are kept, so that line numbers stay those of the source.
+ * endless length is left out. Line ends are kept, so that line numbers stay those of the source.
  */
 final class TidyReader extends Reader {
     /** Lines that a quoted field may span, as in headers that were broken to fit a cell. */
     private static final int MOST_QUOTED_LINES = 4;
 
+    private static final char END_OF_FILE = 0x1a;
     private static final int BUFFER_CHARS = 1 << 16;
-    private static final int LONGEST_LINE = 1 << 20;
+    /** Characters of a line from which it is no row of a log. */
+    static final int LONGEST_LINE = 1 << 20;
 
     private final Reader in;
     private final char separator;
     private final boolean blanks;
     private final LineList unclosedQuotes = new LineList();
+    private final LineList oddLines = new LineList();
+    private final LineList tooLong = new LineList();
     private char[] buffer;
     private int position;
     private int limit;
@@ -58,6 +62,16 @@ final class TidyReader extends Reader {
         return unclosedQuotes;
     }
 
+    /** Lines whose control characters were taken out, but for page breaks and the mark that ends files of old systems. */
+    LineList oddLines() {
+        return oddLines;
+    }
+
+    /** Lines that were left out for their length. */
+    LineList tooLong() {
+        return tooLong;
+    }
+
     @Override
     public int read(char[] target, int offset, int length) throws IOException {
         int written = 0;
@@ -85,12 +99,23 @@ final class TidyReader extends Reader {
             return false;
         }
         line++;
+        if (length > LONGEST_LINE) {
+            tooLong.add(line);
+            length = passToEnd(length);
+        }
         boolean odd = false;
+        boolean strange = false;
         boolean quoted = false;
         for (int at = position; at < position + length; at++) {
             char c = buffer[at];
             quoted |= c == '"';
-            odd |= c < ' ' && c != '\t' && c != '\n' && c != '\r';
+            if (c < ' ' && c != '\t' && c != '\n' && c != '\r') {
+                odd = true;
+                strange |= c != '\f' && c != END_OF_FILE;
+            }
+        }
+        if (strange) {
+            oddLines.add(line);
         }
         if (quoted && !isClosed(buffer, position, position + length, separator, blanks)) {
             int together = closingLines(length);
@@ -103,6 +128,22 @@ final class TidyReader extends Reader {
         }
         hand(length, odd);
         return true;
+    }
+
+    /** Goes to the end of a line of any length; the length of its line break. */
+    private int passToEnd(int firstLength) {
+        int length = firstLength;
+        while (length > 0 && !isBreak(buffer[position + length - 1])) {
+            position += length;
+            length = lineEnd(0);
+        }
+        int kept = length > 1 && buffer[position + length - 2] == '\r' ? 2 : Math.min(length, 1);
+        position += length - kept;
+        return kept;
+    }
+
+    private static boolean isBreak(char c) {
+        return c == '\n' || c == '\r';
     }
 
     private void hand(int length, boolean odd) {
@@ -228,7 +269,7 @@ final class TidyReader extends Reader {
                     return offset + (followed && buffer[position + offset + 1] == '\n' ? 2 : 1);
                 }
             }
-            if (ended || offset - start >= LONGEST_LINE) {
+            if (ended || offset - start > LONGEST_LINE) {
                 return offset;
             }
             fill();

@@ -26,6 +26,9 @@ final class Understanding {
     /** No engine is logged below this: read so, a comma stands between thousands. */
     private static final double SLOWEST_RPM = 100;
 
+    /** Far more than the channels of any logger. Common practice, no source. */
+    private static final int MOST_COLUMNS = 2048;
+
     private final ByteSource source;
     private final FirstPart part;
     private final ColumnReader reader;
@@ -38,14 +41,36 @@ final class Understanding {
         this.hints = hints;
     }
 
+    /** Of a line that alone is longer than all that is looked at to understand a log. */
+    private Outcome<Input> lineTooLong(long line) {
+        return Outcome.failed(Finding.error(
+                FindingCode.LINE_TOO_LONG,
+                Place.atLine(source.name(), line),
+                Detail.of("most", part.text().length())));
+    }
+
     Outcome<Input> input() {
         Optional<Head> found = new HeadFinder(reader, hints).find(part.text(), part.complete());
+        if (found.isEmpty() && !part.complete() && part.text().lines().limit(2).count() == 1) {
+            return lineTooLong(1);
+        }
         if (found.isEmpty()) {
             return failed(FindingCode.FILE_WITHOUT_HEADER, 1);
         }
         Head head = found.get();
         if (SettingsFile.isHeader(head.header().fields())) {
             return failed(FindingCode.FILE_IS_SETTINGS, head.header().line());
+        }
+        int wide = head.header().fields().size();
+        if (wide > MOST_COLUMNS) {
+            return Outcome.failed(Finding.error(
+                    FindingCode.FILE_TOO_WIDE,
+                    Place.atLine(source.name(), head.header().line()),
+                    Detail.of("count", wide),
+                    Detail.of("most", MOST_COLUMNS)));
+        }
+        if (head.rows().isEmpty() && !part.complete()) {
+            return lineTooLong(head.lastHeadLine() + 1);
         }
         if (head.rows().isEmpty()) {
             return failed(FindingCode.FILE_WITHOUT_ROWS, head.header().line());

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.OutputStream;
+import java.nio.charset.Charset;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -15,12 +16,16 @@ import java.util.zip.ZipOutputStream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Severity;
 
 class LogFilesTest {
     private static final String LOG = "time (s),rpm,torque (Nm)\n0,2500,150\n0.1,2600,151\n";
@@ -63,19 +68,67 @@ class LogFilesTest {
     }
 
     @Test
-    void aRowOfTooManyFieldsSpoilsItsOwnFileOnly() throws IOException {
+    void aHeaderOfTooManyColumnsSpoilsItsOwnFileOnlyAndAWideRowItself() throws IOException {
         Path day = Files.createDirectory(folder.resolve("day"));
         Files.writeString(day.resolve("a.csv"), LOG + "1,".repeat(17_000) + "\n");
         Files.writeString(day.resolve("b.csv"), "rpm,".repeat(17_000) + "\n" + LOG);
         Files.writeString(day.resolve("c.csv"), LOG);
         Inputs inputs = files.read(List.of(day.toString()));
-        assertThat(names(inputs)).containsExactly("day/c.csv");
-        assertThat(inputs.findings())
-                .extracting(finding -> finding.code())
-                .containsExactly(FindingCode.FILE_UNREADABLE, FindingCode.FILE_UNREADABLE);
-        assertThat(SettingsFile.read(day.resolve("a.csv").toString()).findings())
-                .extracting(finding -> finding.code())
-                .containsExactly(FindingCode.FILE_UNREADABLE);
+        assertThat(names(inputs)).containsExactly("day/a.csv", "day/c.csv");
+        assertThat(codes(inputs)).containsExactly(FindingCode.FILE_TOO_WIDE);
+    }
+
+    @Test
+    void aLineWithoutEndIsLeftOutAndSaid() throws IOException {
+        write("long.csv", LOG + "1".repeat(3 * TidyReader.LONGEST_LINE) + "\n0.2,2700,152\n");
+        write("long-first.csv", "1".repeat(TidyReader.LONGEST_LINE) + "\n" + LOG);
+        assertThat(codesOfRows("long.csv")).containsExactly(FindingCode.LINE_TOO_LONG);
+        assertThat(codes(files.read(List.of(folder.resolve("long-first.csv").toString()))))
+                .containsExactly(FindingCode.LINE_TOO_LONG);
+    }
+
+    @Test
+    void controlCharactersThatAreTakenOutAreSaid() throws IOException {
+        write("nul.csv", LOG + "0.2,27\0" + "00,152\n\u001a");
+        assertThat(codesOfRows("nul.csv")).containsExactly(FindingCode.CONTROL_CHARACTERS);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"UTF-32LE", "UTF-32BE", "X-UTF-32LE-BOM", "X-UTF-32BE-BOM"})
+    void readsCharactersOfFourBytes(String charset) throws IOException {
+        Files.writeString(folder.resolve("wide.csv"), LOG, Charset.forName(charset));
+        assertThat(codesOfRows("wide.csv")).isEmpty();
+    }
+
+    @Test
+    void aZipThatUnpacksToMoreThanAnyLogIsNotRead() throws IOException {
+        Path zip = folder.resolve("bomb.zip");
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(zip))) {
+            out.setLevel(1);
+            out.putNextEntry(new ZipEntry("a.csv"));
+            byte[] zeros = new byte[1 << 20];
+            for (int i = 0; i < 65; i++) {
+                out.write(zeros);
+            }
+        }
+        assertThat(codes(files.read(List.of(zip.toString())))).containsExactly(FindingCode.FILE_OVERPACKED);
+    }
+
+    private static List<FindingCode> codes(Inputs inputs) {
+        return inputs.findings().stream().map(Finding::code).toList();
+    }
+
+    /** Warnings on the rows of a log, of which at least two are good. */
+    private List<FindingCode> codesOfRows(String name) throws IOException {
+        Inputs inputs = files.read(List.of(folder.resolve(name).toString()));
+        try (BlockReader reader = ((Input.Log) inputs.good().get(0)).recording().open()) {
+            while (reader.next().isPresent()) {}
+            assertThat(reader.rowCount().good()).isBetween(2L, 3L);
+            return reader.findings().stream()
+                    .filter(finding -> finding.severity() == Severity.WARNING)
+                    .map(Finding::code)
+                    .toList();
+        }
     }
 
     @Test
