@@ -37,7 +37,7 @@ public final class CarriedShape {
     @Override
     public boolean equals(Object other) {
         return other instanceof CarriedShape shape
-                && Arrays.equals(learned.rpm(), shape.learned.rpm())
+                && learned.equals(shape.learned)
                 && Arrays.equals(covariance, shape.covariance);
     }
 

@@ -24,6 +24,16 @@ public final class SpeedRows {
         widthRpm = rows * step;
     }
 
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SpeedRows rows && Arrays.equals(rpm, rows.rpm);
+    }
+
+    @Override
+    public int hashCode() {
+        return Arrays.hashCode(rpm);
+    }
+
     /**
      * Rows at those speeds.
      *

@@ -35,6 +35,17 @@ public final class SurfacePosterior {
         return surface;
     }
 
+    /** One surface is solved in one way. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof SurfacePosterior posterior && surface.equals(posterior.surface);
+    }
+
+    @Override
+    public int hashCode() {
+        return surface.hashCode();
+    }
+
     public SpeedRows rows() {
         return surface.rows();
     }
