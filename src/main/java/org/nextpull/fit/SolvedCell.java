@@ -105,6 +105,10 @@ final class SolvedCell {
             this.factor = factor;
         }
 
+        SurfaceNode node() {
+            return node;
+        }
+
         double logWeight() {
             return logWeight;
         }

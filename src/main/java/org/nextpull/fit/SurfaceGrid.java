@@ -3,6 +3,7 @@ package org.nextpull.fit;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 
 /** Solves the surface at each node of a small grid over curvature, scatter and the two priors of the map. */
 final class SurfaceGrid {
@@ -65,17 +66,36 @@ final class SurfaceGrid {
 
     private List<SolvedCell.Solution> solutions() {
         List<SolvedCell.Solution> solutions = new ArrayList<>();
-        double best = Double.NEGATIVE_INFINITY;
+        List<SurfaceNode> givenUp = new ArrayList<>();
+        Optional<SolvedCell.Solution> best = Optional.empty();
         for (SurfaceNode node : nodes()) {
+            if (best.isPresent() && isBeyond(node, best.get().node(), givenUp)) {
+                continue;
+            }
+            double most = best.map(SolvedCell.Solution::logWeight).orElse(Double.NEGATIVE_INFINITY);
             solver.state.set(reference);
             MapPrecision prior = node.isWide() ? wide : narrow;
-            if (isWorthSolving(node, prior, best) && solver.round(node, prior, rowError, false) && isKept()) {
+            if (!isWorthSolving(node, prior, most)) {
+                givenUp.add(node);
+            } else if (solver.round(node, prior, rowError, false) && isKept()) {
                 SolvedCell.Solution solution = solution(node, solver.logWeight(node, prior));
-                best = Math.max(best, solution.logWeight());
+                best = solution.logWeight() > most ? Optional.of(solution) : best;
                 solutions.add(solution);
             }
         }
         return solutions;
+    }
+
+    /** Whether a node lies behind one that was given up, seen from the best: weights fall away from it along curvature and scatter. */
+    private static boolean isBeyond(SurfaceNode node, SurfaceNode best, List<SurfaceNode> givenUp) {
+        return givenUp.stream()
+                .anyMatch(up -> up.isWide() == node.isWide()
+                        && isBetween(best.curvature(), up.curvature(), node.curvature())
+                        && isBetween(best.scatter(), up.scatter(), node.scatter()));
+    }
+
+    private static boolean isBetween(double from, double middle, double to) {
+        return Math.min(from, to) <= middle && middle <= Math.max(from, to);
     }
 
     /** Two rounds, if the first does not already show that the node will not count. */
