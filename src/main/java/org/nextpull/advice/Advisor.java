@@ -12,7 +12,12 @@ public final class Advisor {
 
     /** The verdict of a day so far; a stop that was said stands until something opens the day again. */
     public static Verdict judge(Day day) {
-        return new KeptStop(day, Advisor::byPulls).verdict();
+        return judge(day, new SaidStops());
+    }
+
+    /** The same of a day that is gone through pull by pull. */
+    public static Verdict judge(Day day, SaidStops said) {
+        return new KeptStop(day, said, Advisor::byPulls).verdict();
     }
 
     /** Why there can be no verdict of a day; empty where there can. */

@@ -15,6 +15,7 @@ import org.nextpull.response.MeasuredPull;
 final class KeptStop {
     private final Day day;
     private final Function<Day, Verdict> judge;
+    private final SaidStops said;
     private final Map<Integer, Verdict> judged = new HashMap<>();
     private final Map<Integer, DayView> views = new HashMap<>();
     private final Map<Integer, Boolean> newSettings = new HashMap<>();
@@ -22,9 +23,11 @@ final class KeptStop {
     /**
      * Looks for a stop.
      *
+     * @param said stops of the day after fewer pulls; grows
      * @param judge judges a day by its pulls, whatever was said before
      */
-    KeptStop(Day day, Function<Day, Verdict> judge) {
+    KeptStop(Day day, SaidStops said, Function<Day, Verdict> judge) {
+        this.said = said;
         this.day = day;
         this.judge = judge;
     }
@@ -46,7 +49,7 @@ final class KeptStop {
     }
 
     /** A stop, and after how many pulls it was said. */
-    private record Stop(int after, Advice advice) {}
+    record Stop(int after, Advice advice) {}
 
     private Verdict kept(Verdict now, Stop stop) {
         return now.withAdvice(stop.advice()).withEarlier(note(stop, Optional.empty()));
@@ -67,17 +70,22 @@ final class KeptStop {
 
     /** The stop that stands after so many pulls: the one before the last pull where that does not open the day again. */
     private Optional<Stop> standing(int pulls) {
+        int known = pulls;
+        while (known > 0 && !said.standing.containsKey(known)) {
+            known--;
+        }
         int first = pulls;
-        while (first > 0 && !isNews(first)) {
+        while (first > known && !isNews(first)) {
             first--;
         }
-        Optional<Stop> stop = Optional.empty();
-        for (int count = Math.max(1, first); count <= pulls; count++) {
+        Optional<Stop> stop = first == known ? said.standing.getOrDefault(known, Optional.empty()) : Optional.empty();
+        for (int count = first == known ? known + 1 : first; count <= pulls; count++) {
             int now = count;
-            Optional<Stop> earlier = stop.filter(said -> reopening(now, said).isEmpty());
+            Optional<Stop> earlier = stop.filter(kept -> reopening(now, kept).isEmpty());
             stop = earlier.or(() -> Optional.of(after(now).advice())
                     .filter(advice -> advice.action() == Action.STOP)
                     .map(advice -> new Stop(now, advice)));
+            said.standing.put(now, stop);
         }
         return stop;
     }

@@ -1,12 +1,10 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.nextpull.advice.Verdict;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
@@ -14,13 +12,13 @@ import org.nextpull.response.MeasuredPull;
 public final class DayByPull {
     private final SessionInput input;
     private final MeasuredDay day;
-    private final Map<Deciding.Sweep, Verdict> judged = new HashMap<>();
+    private final Judged judged = Judged.nothing();
     private final SessionResult whole;
 
     private DayByPull(SessionInput input, MeasuredDay day) {
         this.input = input;
         this.day = day;
-        this.whole = Session.conclude(input, day, judged);
+        this.whole = Session.conclude(input, day);
     }
 
     /** Reads the logs of a day. */
@@ -73,7 +71,7 @@ public final class DayByPull {
             MeasuredCurve last = whole.measured().get(count - 1);
             after(count).verdict().ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
         }
-        return new Replay(after(pulls), steps, days(steps));
+        return new Replay(pulls == pulls() ? whole : after(pulls), steps, days(steps));
     }
 
     private List<Replay.OneDay> days(List<Replay.Step> steps) {

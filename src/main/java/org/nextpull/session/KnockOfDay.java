@@ -2,6 +2,7 @@ package org.nextpull.session;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -21,8 +22,10 @@ final class KnockOfDay {
     /**
      * The pulls with what the ignition took out in each, judged by the pulls of the day so far. Where cells of a map are set one by one,
      * an advance below that of the other pulls is as likely the operator's own, so nothing is judged by it.
+     *
+     * @param known pulls by their place that no later pull says more of; grows
      */
-    static List<MeasuredCurve> heard(SweepPlan plan, List<MeasuredCurve> measured) {
+    static List<MeasuredCurve> heard(SweepPlan plan, List<MeasuredCurve> measured, Map<Integer, MeasuredCurve> known) {
         if (plan.timing()
                 .map(TimingPlan::sets)
                 .filter(TimingPlan.Sets.MAP::equals)
@@ -32,11 +35,20 @@ final class KnockOfDay {
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         List<MeasuredCurve> heard = new ArrayList<>();
         for (int place = 0; place < pulls.size(); place++) {
+            boolean isSettled = place + SparkTakenOut.REACH < pulls.size();
+            if (isSettled && known.containsKey(place)) {
+                heard.add(known.get(place));
+                continue;
+            }
             MeasuredPull pull = pulls.get(place);
             List<MeasuredPull> near = pulls.subList(
                     Math.max(0, place - SparkTakenOut.REACH), Math.min(pulls.size(), place + SparkTakenOut.REACH + 1));
-            heard.add(measured.get(place)
-                    .withPull(pull.withKnock(pull.knock().withTakenOut(SparkTakenOut.in(pull, near)))));
+            MeasuredCurve one = measured.get(place)
+                    .withPull(pull.withKnock(pull.knock().withTakenOut(SparkTakenOut.in(pull, near))));
+            heard.add(one);
+            if (isSettled) {
+                known.put(place, one);
+            }
         }
         return heard;
     }

@@ -1,7 +1,6 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,6 +13,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Day;
 import org.nextpull.advice.EarlierStop;
+import org.nextpull.advice.SaidStops;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmRules;
@@ -102,17 +102,17 @@ public final class Session {
 
     /** The result of the pulls that were measured, by the chain's later part. */
     static SessionResult conclude(SessionInput input, MeasuredDay day) {
-        return conclude(input, day, new HashMap<>());
+        return conclude(input, day, Judged.nothing());
     }
 
     /**
      * The same for one of several states of a day.
      *
-     * @param judged sweeps of candidates that were judged in other states of it; grows
+     * @param judged what is known from other states of it; grows
      */
-    static SessionResult conclude(SessionInput input, MeasuredDay day, Map<Deciding.Sweep, Verdict> judged) {
+    static SessionResult conclude(SessionInput input, MeasuredDay day, Judged judged) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredCurve> measured = KnockOfDay.heard(input.plan(), day.measured());
+        List<MeasuredCurve> measured = KnockOfDay.heard(input.plan(), day.measured(), judged.heard());
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
@@ -122,10 +122,13 @@ public final class Session {
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
-        Optional<Deciding.Answer> between =
-                hindrance.isEmpty() && plan.decides() ? Optional.of(between(input, pulls, judged)) : Optional.empty();
+        Optional<Deciding.Answer> between = hindrance.isEmpty() && plan.decides()
+                ? Optional.of(between(input, pulls, judged.sweeps()))
+                : Optional.empty();
         Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
-                .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, repeatability));
+                .or(() -> hindrance.isPresent()
+                        ? Optional.empty()
+                        : verdict(input, pulls, repeatability, judged.stops()));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -212,13 +215,14 @@ public final class Session {
                 > 1;
     }
 
-    static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability) {
+    private static Optional<Verdict> verdict(
+            SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability, SaidStops said) {
         SweepPlan plan = input.plan();
         if (!sweeps(plan)) {
             return Optional.empty();
         }
         Amendments byHand = input.amendments();
-        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted(), repeatability));
+        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted(), repeatability), said);
         boolean changed = !byHand.struck().isEmpty() || !byHand.lifted().isEmpty();
         if (!changed || verdict.advice().action() == Action.STOP) {
             return Optional.of(verdict);
