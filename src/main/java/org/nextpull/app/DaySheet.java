@@ -2,6 +2,7 @@ package org.nextpull.app;
 
 import java.nio.file.Path;
 import java.time.LocalDate;
+import java.time.ZoneOffset;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,8 +19,10 @@ import org.nextpull.session.Replay;
  * @param labels label of each source that was named with one
  * @param kept the session of the notebook, where the day is one
  * @param files what the day was read from, which nothing may be written over
+ * @param isRunning whether it is today that it is run
  */
-public record DaySheet(Replay replay, Map<String, String> labels, Optional<SessionSummary> kept, List<Path> files) {
+public record DaySheet(
+        Replay replay, Map<String, String> labels, Optional<SessionSummary> kept, List<Path> files, boolean isRunning) {
     public DaySheet {
         labels = Map.copyOf(labels);
         files = List.copyOf(files);
@@ -32,12 +35,12 @@ public record DaySheet(Replay replay, Map<String, String> labels, Optional<Sessi
 
     /** The sheet of a day that was read, as far as it is gone through. */
     public static DaySheet of(DayInput day, Replay replay) {
-        return new DaySheet(replay, day.labels(), day.kept(), day.files());
+        return new DaySheet(replay, day.labels(), day.kept(), day.files(), false);
     }
 
     /** The sheet of a session that runs. */
     public static DaySheet ofRunning(Replay replay) {
-        return new DaySheet(replay, Map.of(), Optional.empty(), List.of());
+        return new DaySheet(replay, Map.of(), Optional.empty(), List.of(), true);
     }
 
     /**
@@ -58,13 +61,24 @@ public record DaySheet(Replay replay, Map<String, String> labels, Optional<Sessi
         }
     }
 
+    /** The day on which it was run; a session that runs is run today. */
+    private String ran(LocalDate today) {
+        List<LocalDate> days = kept.map(
+                        one -> List.of(one.started().atZone(ZoneOffset.UTC).toLocalDate()))
+                .orElseGet(() -> isRunning ? List.of(today) : replay.whole().days());
+        if (days.isEmpty()) {
+            return "The logs do not say on which day they were run";
+        }
+        LocalDate last = days.get(days.size() - 1);
+        return "Run on " + days.get(0) + (days.size() > 1 ? " to " + last : "");
+    }
+
     /** The sheet, with the comparison of the day's labels where there are several. */
     public String html(Order order) {
-        Optional<String> session = kept.map(one -> "session " + one.id() + " of "
-                + one.started().toString().substring(0, 10) + ", kept by " + one.version() + "; ");
+        Optional<String> session = kept.map(one -> ", session " + one.id() + ", kept by " + one.version());
         Heading heading = new Heading(
                 order.title(),
-                Optional.of(session.orElse("") + "written on " + order.written()),
+                Optional.of(ran(order.written()) + session.orElse("") + "; printed " + order.written()),
                 Optional.of("by " + order.software()));
         return Sheet.of(
                 replay, ComparedLabels.ofSeveral(replay.whole(), labels, order.against()), order.shown(), heading);

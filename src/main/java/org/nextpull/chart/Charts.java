@@ -1,20 +1,38 @@
 package org.nextpull.chart;
 
+import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.RenderingHints;
+import java.awt.image.BufferedImage;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.UncheckedIOException;
+import javax.imageio.ImageIO;
+import org.knowm.xchart.BitmapEncoder;
 import org.knowm.xchart.ChartEncoder;
 import org.knowm.xchart.XYChart;
 
 /** Draws plots: as PNG for paper and files, or onto a surface for a window. */
 public final class Charts {
     private final ChartSize size;
+    private static final int NOTE_HEIGHT = 22;
+
     private final ChartLook look;
+    private final String note;
 
     public Charts(ChartSize size, ChartLook look) {
+        this(size, look, "");
+    }
+
+    /**
+     * Charts that go away from their text.
+     *
+     * @param note a line below each PNG that says of what it is; empty for none
+     */
+    public Charts(ChartSize size, ChartLook look, String note) {
         this.size = size;
         this.look = look;
+        this.note = note;
     }
 
     /** The response against the factor, as PNG. */
@@ -73,13 +91,33 @@ public final class Charts {
         return ChartReading.of(chart);
     }
 
-    private static byte[] png(ChartFrame frame) {
+    private byte[] png(ChartFrame frame) {
         ByteArrayOutputStream bytes = new ByteArrayOutputStream();
         try {
-            ChartEncoder.saveChart(frame.chart(), bytes, "png");
+            if (note.isEmpty()) {
+                ChartEncoder.saveChart(frame.chart(), bytes, "png");
+            } else {
+                ImageIO.write(withNote(BitmapEncoder.getBufferedImage(frame.chart())), "png", bytes);
+            }
         } catch (IOException impossible) {
             throw new UncheckedIOException("a picture in memory can always be written", impossible);
         }
         return bytes.toByteArray();
+    }
+
+    private BufferedImage withNote(BufferedImage chart) {
+        int below = (int) Math.round(NOTE_HEIGHT * size.scale());
+        BufferedImage picture =
+                new BufferedImage(chart.getWidth(), chart.getHeight() + below, BufferedImage.TYPE_INT_RGB);
+        Graphics2D surface = picture.createGraphics();
+        surface.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
+        surface.setColor(look.ground());
+        surface.fillRect(0, 0, picture.getWidth(), picture.getHeight());
+        surface.drawImage(chart, 0, 0, null);
+        surface.setColor(look.ink());
+        surface.setFont(new Font(Font.SANS_SERIF, Font.PLAIN, (int) Math.round(11 * size.scale())));
+        surface.drawString(note, (int) Math.round(10 * size.scale()), chart.getHeight() + below / 2);
+        surface.dispose();
+        return picture;
     }
 }

@@ -20,7 +20,7 @@ public final class ComparePlots {
         return both.torque()
                 .filter(result -> !result.curves().isEmpty())
                 .map(result -> new OverlayPlot(
-                        "mean torque of each, drift removed, whole-curve 95 % limits",
+                        "Mean torque of each, drift removed, whole-curve 95 % limits",
                         "torque, corrected, " + unit.symbol(),
                         result.curves().stream()
                                 .map(curve -> curve(curve, unit))

@@ -11,8 +11,8 @@ public record ReferenceLine(Kind kind, double x) {
     public enum Kind {
         KNOCK_LIMIT("knock, less the margin"),
         PLAN_LIMIT("plan's limit"),
-        LEAN_EDGE("lean edge"),
-        RICH_EDGE("rich edge"),
+        LEAN_EDGE("LBT"),
+        RICH_EDGE("RBT"),
         NEXT("next pull");
 
         private final String words;

@@ -3,6 +3,7 @@ package org.nextpull.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
@@ -48,7 +49,8 @@ public final class SpeedPlots {
         List<SpeedPlot.Line> lines = new ArrayList<>();
         for (MeasuredCurve one : used(result)) {
             if (one.pull().number() == before || one.pull().number() == after) {
-                add(lines, one.pull().number() == before ? "before" : "after", one, List.of(torque, power));
+                boolean isBefore = one.pull().number() == before;
+                add(lines, isBefore ? "before" : "after", one, List.of(torque, power), peaks(one, torque, power));
             }
         }
         return lines.size() == 2
@@ -109,13 +111,34 @@ public final class SpeedPlots {
                         .findFirst());
     }
 
+    private static String peaks(MeasuredCurve one, Unit torque, Unit power) {
+        return one.pull()
+                .figures()
+                .flatMap(figures -> figures.peakTorque()
+                        .flatMap(most -> figures.peakPower()
+                                .map(strongest -> String.format(
+                                        Locale.ROOT,
+                                        ", peaks %.1f at %.0f, %.1f at %.0f",
+                                        torque.fromSi(most.torque().newtonMetres()),
+                                        most.rpm(),
+                                        power.fromSi(strongest.power().watts()),
+                                        strongest.rpm()))))
+                .orElse("");
+    }
+
     private static void add(List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units) {
+        add(lines, role, one, units, "");
+    }
+
+    private static void add(
+            List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units, String peaks) {
         CorrectedCurve curve = one.curve().orElseThrow();
         List<CurvePoint> points = curve.points();
         List<Point> power = points.stream()
                 .map(point ->
                         new Point(point.rpm(), units.get(1).fromSi(point.power().watts())))
                 .toList();
-        lines.add(new SpeedPlot.Line(role + ", pull " + one.pull().number(), torque(points, units.get(0)), power));
+        lines.add(new SpeedPlot.Line(
+                role + ", pull " + one.pull().number() + peaks, torque(points, units.get(0)), power));
     }
 }

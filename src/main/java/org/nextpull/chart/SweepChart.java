@@ -89,7 +89,7 @@ final class SweepChart {
 
     private void chosen(Point point) {
         Color green = Palette.BLUISH_GREEN.color();
-        frame.marks("chosen", List.of(point), new ChartFrame.Mark(green, SeriesMarkers.DIAMOND));
+        frame.marks("final", List.of(point), new ChartFrame.Mark(green, SeriesMarkers.DIAMOND));
         frame.upright(
                 " chosen",
                 new ChartFrame.Upright(point.x(), new Extent(y.low(), point.y())),

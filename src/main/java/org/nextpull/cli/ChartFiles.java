@@ -3,10 +3,13 @@ package org.nextpull.cli;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.LocalDate;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
@@ -33,7 +36,7 @@ record ChartFiles(String folder, List<Path> read, Console console) {
 
     /** The sweeps and the curves of a day. */
     void write(SessionResult result, UnitSystem units) {
-        Charts charts = charts();
+        Charts charts = charts(result);
         Map<String, byte[]> pictures = new LinkedHashMap<>();
         SweepPlots.of(result, units).forEach(plot -> pictures.put(name(plot.title()), charts.draw(plot)));
         SpeedPlots.of(result, units).ifPresent(plot -> pictures.put("torque-and-power.png", charts.draw(plot)));
@@ -41,8 +44,8 @@ record ChartFiles(String folder, List<Path> read, Console console) {
     }
 
     /** The mean curves of a comparison, and the difference of each label. */
-    void write(MeasuredComparison both, UnitSystem units) {
-        Charts charts = charts();
+    void write(SessionResult result, MeasuredComparison both, UnitSystem units) {
+        Charts charts = charts(result);
         Map<String, byte[]> pictures = new LinkedHashMap<>();
         ComparePlots.overlay(both, units).ifPresent(plot -> pictures.put("mean-curves.png", charts.draw(plot)));
         for (DifferencePlot plot : ComparePlots.differences(both)) {
@@ -53,8 +56,14 @@ record ChartFiles(String folder, List<Path> read, Console console) {
         write(pictures);
     }
 
-    private static Charts charts() {
-        return new Charts(ChartSize.paper(), ChartLook.light());
+    /** A picture goes its own way, so it says which engine, which day and which standard. */
+    private static Charts charts(SessionResult result) {
+        Stream<String> note = Stream.of(
+                        result.plan().engine().name().stream(),
+                        result.days().stream().map(LocalDate::toString),
+                        Stream.of(result.plan().air().standard().title()))
+                .flatMap(parts -> parts);
+        return new Charts(ChartSize.paper(), ChartLook.light(), note.collect(Collectors.joining(", ")));
     }
 
     /** A title as a file name: what a file system might not take becomes a dash. */

@@ -138,7 +138,7 @@ final class CompareCommand implements Callable<Integer> {
         }
         Messages.print(console.err(), findings);
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
-                .write(both, output.shown().units()));
+                .write(result, both, output.shown().units()));
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 

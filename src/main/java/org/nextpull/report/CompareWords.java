@@ -30,6 +30,11 @@ public final class CompareWords {
         return both.by(decides);
     }
 
+    /** What that response is. */
+    public Quantity quantity() {
+        return decides == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
+    }
+
     /** The verdict on a label, and whether it stands. */
     public String verdict(Comparison one) {
         return standing(one) + (deciding().isFinal() ? "" : " Not final: planned pulls are still to come.");
@@ -38,11 +43,10 @@ public final class CompareWords {
     /** The verdict on a label that stands. */
     public String standing(Comparison one) {
         ComparisonResult result = deciding();
-        Quantity quantity = decides == Goal.Response.TORQUE ? Quantity.TORQUE : Quantity.POWER;
         String difference = signed(one.difference().percent()) + " % (95 % CI "
                 + interval(one.difference().interval()) + "), "
                 + plus(one.difference().value())
-                + shown.value(quantity, one.difference().value()) + ".";
+                + shown.value(quantity(), one.difference().value()) + ".";
         String worth = Shown.plain(result.worthPercent()) + " %";
         return "\"" + one.label() + "\" vs \"" + result.reference().label() + "\": "
                 + switch (one.verdict()) {

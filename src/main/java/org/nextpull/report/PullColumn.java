@@ -1,5 +1,6 @@
 package org.nextpull.report;
 
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.air.AirState;
@@ -84,7 +85,11 @@ public enum PullColumn {
     /** The cell for people; {@code -} where there is no such number. An offset stands, with its sign, where no advance is known. */
     public String cell(MeasuredPull pull, Shown shown) {
         if (filePlaces == WORDS) {
-            return this == STANDING ? status(pull) : words(pull, KnockText.brief(pull.knock()));
+            return switch (this) {
+                case STANDING -> status(pull);
+                case SOURCE -> words(pull, "").replaceFirst(".*[/\\\\]", "");
+                default -> words(pull, KnockText.brief(pull.knock()));
+            };
         }
         return number(pull)
                 .map(si -> number(si, shown))
@@ -102,6 +107,17 @@ public enum PullColumn {
             case NO_PULL -> "no pull";
             case THROWN_AWAY -> "discarded";
         };
+    }
+
+    /** The columns in which a pull has something to say; the one log of a day is not named with each pull. */
+    public static List<PullColumn> telling(List<PullColumn> all, List<MeasuredPull> pulls, Shown shown) {
+        boolean oneSource =
+                pulls.stream().map(pull -> pull.origin().source()).distinct().count() < 2;
+        return all.stream()
+                .filter(column -> !(column == SOURCE && oneSource))
+                .filter(column -> pulls.stream()
+                        .anyMatch(pull -> !column.cell(pull, shown).isEmpty()))
+                .toList();
     }
 
     /** The cell in a file, in the unit of its heading; empty where there is no such number. */

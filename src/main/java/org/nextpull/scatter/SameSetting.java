@@ -16,6 +16,28 @@ public record SameSetting(double advanceDeg, double lambda) {
     /** A measured lambda scatters about its target; where none was asked, mixtures within this are one. */
     private static final double LAMBDA_CONTROL = 0.010;
 
+    /** Whether a pull was run with the numbers of a setting; a number that the setting does not hold may be any. */
+    public boolean isRun(EngineSetting wanted, MeasuredPull pull) {
+        Optional<Double> lambdaOfPull =
+                pull.asked().lambda().or(pull.setting()::lambda).map(Lambda::value);
+        boolean asked = pull.asked().lambda().isPresent();
+        return (wanted.advance().isEmpty()
+                        || near(
+                                wanted.advance().map(Advance::deg),
+                                pull.setting().advance().map(Advance::deg),
+                                advanceDeg))
+                && (wanted.offset().isEmpty()
+                        || near(
+                                wanted.offset().map(Advance::deg),
+                                pull.setting().offset().map(Advance::deg),
+                                advanceDeg))
+                && (wanted.lambda().isEmpty()
+                        || near(
+                                wanted.lambda().map(Lambda::value),
+                                lambdaOfPull,
+                                asked ? lambda : Math.max(lambda, LAMBDA_CONTROL)));
+    }
+
     /**
      * Whether the settings of two pulls are one: the same label and fuel, and advance, offset and mixture each within the bounds or not known of both.
      * Where a mixture was not asked in one of them, the measured ones decide, and 0.010 of lambda is their least bound (common practice,

@@ -1,11 +1,13 @@
 package org.nextpull.session;
 
+import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.ToDoubleFunction;
@@ -34,6 +36,8 @@ import org.nextpull.response.MeasuredPull;
 record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, List<Finding> findings) {
     /** A time in a log beyond this is a date in seconds since 1970 (here from March 1973); no log runs three years. */
     private static final double DATED_S = 1e8;
+
+    private static final double DAY_S = 86_400;
 
     DayOrder {
         places = Map.copyOf(places);
@@ -132,6 +136,14 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, Lis
             }
         }
         return orders.length == 0 ? OptionalDouble.empty() : OptionalDouble.of(orders[0]);
+    }
+
+    /** The day on which a pull was run, by the clock of its log or else by the date in the name of the log. */
+    static Optional<LocalDate> day(String source, Candidate pull) {
+        OptionalDouble at = start(pull.samples());
+        return at.orElse(0) > DATED_S
+                ? Optional.of(LocalDate.ofEpochDay((long) Math.floor(at.getAsDouble() / DAY_S)))
+                : DaysApart.dayIn(source);
     }
 
     private static OptionalDouble start(Samples samples) {

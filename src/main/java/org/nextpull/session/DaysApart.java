@@ -1,5 +1,8 @@
 package org.nextpull.session;
 
+import java.time.LocalDate;
+import java.time.format.DateTimeFormatter;
+import java.time.format.DateTimeParseException;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.List;
@@ -110,6 +113,15 @@ record DaysApart(Map<Integer, Integer> days, Optional<By> by) {
             day += isNew && isDay && !days.isEmpty() && at <= last ? 1 : 0;
             days.put(pull.number(), day);
             last = at;
+        }
+    }
+
+    /** The date in the name of a file or its folder. */
+    static Optional<LocalDate> dayIn(String source) {
+        try {
+            return dateIn(source).map(date -> LocalDate.parse(date, DateTimeFormatter.BASIC_ISO_DATE));
+        } catch (DateTimeParseException noSuchDay) {
+            return Optional.empty();
         }
     }
 

@@ -194,15 +194,18 @@ public final class Session {
         return AlarmCover.check(plan, channels, Place.inFile(source.name()));
     }
 
+    /** When two pulls count as run with one setting: within half of what the plan can set, and a little. */
+    public static SameSetting sameSetting(SweepPlan plan) {
+        return new SameSetting(
+                0.6 * plan.timing().map(timing -> timing.step().resolution()).orElse(0.5),
+                0.6 * plan.mixture().map(mixture -> mixture.step().resolution()).orElse(0.005));
+    }
+
     /** By pulls of one setting; plateaus at held speeds are not one figure a pull that repeats. */
     static Repeatability repeatability(SweepPlan plan, List<MeasuredPull> pulls) {
         List<MeasuredPull> sweeps =
                 pulls.stream().filter(pull -> !pull.isHeld()).toList();
-        double advance = plan.timing().map(timing -> timing.step().resolution()).orElse(0.5);
-        double lambda =
-                plan.mixture().map(mixture -> mixture.step().resolution()).orElse(0.005);
-        return RepeatabilityEstimate.of(
-                Reading.of(sweeps, plan.goal().response()), new SameSetting(0.6 * advance, 0.6 * lambda));
+        return RepeatabilityEstimate.of(Reading.of(sweeps, plan.goal().response()), sameSetting(plan));
     }
 
     /** A day of several labels is for comparing them, and wants no sweep. */

@@ -1,7 +1,9 @@
 package org.nextpull.session;
 
+import java.time.LocalDate;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
@@ -50,6 +52,20 @@ public record SessionResult(
 
     public List<MeasuredPull> pulls() {
         return measured.stream().map(MeasuredCurve::pull).toList();
+    }
+
+    /** The days on which it was run, the first first, by the clocks of the logs or the dates in their names; empty where neither tells. */
+    public List<LocalDate> days() {
+        return Stream.concat(
+                        sources.stream()
+                                .flatMap(source -> source.candidates().stream()
+                                        .flatMap(pull -> DayOrder.day(source.name(), pull).stream())),
+                        tables.stream()
+                                .flatMap(table ->
+                                        DaysApart.dayIn(table.description().name()).stream()))
+                .distinct()
+                .sorted()
+                .toList();
     }
 
     /** The limits of the plan that no live channel watched, and in which pulls. */

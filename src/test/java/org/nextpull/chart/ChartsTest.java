@@ -89,13 +89,13 @@ class ChartsTest {
                         "pulls",
                         "pulls with little weight",
                         "pulls with knock",
-                        "chosen");
-        assertThat(List.of("pulls", "pulls with little weight", "pulls with knock", "chosen"))
+                        "final");
+        assertThat(List.of("pulls", "pulls with little weight", "pulls with knock", "final"))
                 .extracting(name -> series(chart, name).getMarker())
                 .containsExactly(
                         SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_DOWN, SeriesMarkers.DIAMOND);
         assertThat(series(chart, "pulls").getXData()).containsExactly(20, 20, 22, 24, 26, 28, 30);
-        assertThat(series(chart, "chosen").getXData()).containsExactly(26.5);
+        assertThat(series(chart, "final").getXData()).containsExactly(26.5);
         assertThat(chart.getXAxisTitle()).isEqualTo("spark advance, deg before top dead centre");
         assertThat(chart.getYAxisTitle()).isEqualTo("band-average torque, corrected, N.m");
     }

@@ -85,10 +85,17 @@ class SheetDoorsTest {
     }
 
     @Test
+    void theDayThatWasRunIsReadOffTheNameOfALog() throws IOException {
+        Path dated = Files.copy(Path.of(LOG), folder.resolve("2026-04-03-manifold.csv"));
+        assertThat(run("report --out - --plan " + PLAN + " " + dated)).contains("<p>Run on 2026-04-03; printed ");
+        assertThat(bytes("logs.html")).contains("<p>The logs do not say on which day they were run; printed ");
+    }
+
+    @Test
     void theSheetOfASession() throws IOException {
         byBench("kept-bench", DayReader.session(notebook(), 1).value().orElseThrow());
         byPast("past");
-        assertThat(bytes("session.html")).contains("after vs before", "session 1 of 2026-05-02");
+        assertThat(bytes("session.html")).contains("after vs before", "<p>Run on 2026-05-02, session 1, kept by ");
         for (String ending : List.of(".html", ".csv", ".json")) {
             assertThat(bytes("kept-bench" + ending)).as(ending).isEqualTo(bytes("session" + ending));
             assertThat(bytes("past" + ending)).as(ending).isEqualTo(bytes("session" + ending));
@@ -101,8 +108,8 @@ class SheetDoorsTest {
     void aSessionHasTheFiguresOfItsLogs() throws IOException {
         assertThat(bytes("session.csv")).isEqualTo(bytes("logs.csv"));
         assertThat(bytes("session.json")).isEqualTo(bytes("logs.json"));
-        assertThat(bytes("session.html").replaceFirst("session 1 of [^;]*; ", ""))
-                .isEqualTo(bytes("logs.html"));
+        assertThat(bytes("session.html").replaceFirst("Run on [^;]*; ", ""))
+                .isEqualTo(bytes("logs.html").replaceFirst("The logs do not say [^;]*; ", ""));
     }
 
     /** Key E of the bench, answered at its foot. */

@@ -66,17 +66,26 @@ final class ComparePart {
     /** The difference of each label, for the first page. */
     Optional<Grid> summary() {
         return compared.flatMap(day -> day.outcome().value())
-                .map(both -> new CompareWords(shown, response, both).deciding())
-                .map(result -> {
+                .map(both -> new CompareWords(shown, response, both))
+                .map(words -> {
+                    ComparisonResult result = words.deciding();
                     Grid grid = Grid.of(
                             "Against \"" + result.reference().label() + "\", with 95 % CI",
                             "label",
+                            "average " + shown.unit(words.quantity()).symbol(),
                             "difference %",
                             "from",
                             "to");
+                    grid = grid.row(
+                            result.reference().label(),
+                            shown.number(words.quantity(), result.reference().level()),
+                            "",
+                            "",
+                            "");
                     for (Comparison one : result.comparisons()) {
                         grid = grid.row(
                                 one.label(),
+                                shown.number(words.quantity(), one.level()),
                                 CompareWords.signed(one.difference().percent()),
                                 CompareWords.signed(one.difference().interval().low()),
                                 CompareWords.signed(one.difference().interval().high()));

@@ -6,9 +6,9 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
@@ -27,6 +27,7 @@ import org.nextpull.report.WatchText;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.scatter.Scatter;
+import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
@@ -36,10 +37,9 @@ import org.nextpull.unit.Quantity;
  */
 final class FrontPart {
     /** Of the one chart, which leaves room for the tables. */
-    static final ChartSize SIZE = new ChartSize(760, 360, 2);
+    static final ChartSize SIZE = new ChartSize(760, 430, 2);
 
     private static final double INTERVAL = 0.9;
-    private static final String NOTHING = "-";
 
     private final SessionResult result;
     private final ComparePart comparison;
@@ -140,7 +140,7 @@ final class FrontPart {
                                 state -> shown.number(
                                         Quantity.PRESSURE, state.barometer().pascals()))
                         + " " + shown.unit(Quantity.PRESSURE).symbol() + ", "
-                        + range(air, state -> Shown.fixed(state.relativeHumidity() * 100, 0)) + " % humidity");
+                        + range(air, state -> Shown.fixed(state.relativeHumidity() * 100, 0)) + " % RH");
     }
 
     private static String range(List<AirState> air, Function<AirState, String> figure) {
@@ -206,19 +206,7 @@ final class FrontPart {
                             .filter(proof -> proof.number() == pull.number())
                             .isPresent();
         }
-        return isNear(
-                        chosen.setting().advance().map(one -> one.deg()),
-                        pull.setting().advance().map(one -> one.deg()),
-                        0.3)
-                && isNear(
-                        chosen.setting().lambda().map(one -> one.value()),
-                        pull.setting().lambda().map(one -> one.value()),
-                        0.012);
-    }
-
-    private static boolean isNear(Optional<Double> wanted, Optional<Double> run, double within) {
-        return wanted.isEmpty()
-                || run.filter(value -> Math.abs(value - wanted.get()) <= within).isPresent();
+        return Session.sameSetting(result.plan()).isRun(chosen.setting(), pull);
     }
 
     /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
@@ -233,76 +221,66 @@ final class FrontPart {
                         + " Corrected figures; the change of the average with its 90 % interval from pull to pull",
                 "",
                 "before",
+                "at rpm",
                 "after",
+                "at rpm",
                 "change");
         grid = row(
                 grid,
                 "average torque, " + torque,
                 ends,
-                figures -> figures.meanTorque().map(one -> one.newtonMetres()),
-                shown::torque,
-                true);
+                figures -> figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty())),
+                shown::torque);
         grid = row(
                 grid,
                 "peak torque, " + torque,
                 ends,
-                figures -> figures.peakTorque().map(one -> one.torque().newtonMetres()),
-                shown::torque,
-                false);
-        grid = row(
-                grid,
-                "at rpm",
-                ends,
-                figures -> figures.peakTorque().map(one -> one.rpm()),
-                rpm -> Shown.fixed(rpm, 0),
-                false);
-        grid = row(
+                figures -> figures.peakTorque()
+                        .map(one -> new Figure(one.torque().newtonMetres(), OptionalDouble.of(one.rpm()))),
+                shown::torque);
+        return row(
                 grid,
                 "peak power, " + power,
                 ends,
-                figures -> figures.peakPower().map(one -> one.power().watts()),
-                shown::power,
-                false);
-        return row(
-                grid,
-                "at rpm",
-                ends,
-                figures -> figures.peakPower().map(one -> one.rpm()),
-                rpm -> Shown.fixed(rpm, 0),
-                false);
+                figures ->
+                        figures.peakPower().map(one -> new Figure(one.power().watts(), OptionalDouble.of(one.rpm()))),
+                shown::power);
     }
 
+    /** An average, or a peak with its speed. */
+    private record Figure(double si, OptionalDouble rpm) {
+        String speed() {
+            return rpm.isPresent() ? Shown.fixed(rpm.getAsDouble(), 0) : "";
+        }
+    }
+
+    /** The peaks are those of the first and of the last pull; the average is that of all pulls with the setting that stays. */
     private Grid row(
             Grid grid,
             String name,
             Ends ends,
-            Function<Figures, Optional<Double>> figure,
-            Function<Double, String> number,
-            boolean isAverage) {
-        Optional<Double> before = ends.first().figures().flatMap(figure);
-        DoubleStream values = ends.last().stream()
-                .flatMap(pull -> pull.figures().flatMap(figure).stream())
-                .mapToDouble(one -> one);
-        Optional<Double> after =
-                isAverage ? mean(values) : ends.proof().figures().flatMap(figure);
+            Function<Figures, Optional<Figure>> figure,
+            Function<Double, String> number) {
+        Optional<Figure> before = ends.first().figures().flatMap(figure);
+        Optional<Figure> after = ends.proof().figures().flatMap(figure);
         if (before.isEmpty() || after.isEmpty()) {
             return grid;
         }
-        boolean isSpeed = name.equals("at rpm");
+        boolean isAverage = after.get().rpm().isEmpty();
+        double last = isAverage
+                ? ends.last().stream()
+                        .flatMap(pull -> pull.figures().flatMap(figure).stream())
+                        .mapToDouble(Figure::si)
+                        .average()
+                        .orElseThrow()
+                : after.get().si();
         return grid.row(
                 name,
-                number.apply(before.get()),
-                number.apply(after.get()),
-                isSpeed
-                        ? NOTHING
-                        : change(
-                                before.get(),
-                                after.get(),
-                                isAverage ? ends.last().size() : 0));
-    }
-
-    private static Optional<Double> mean(DoubleStream values) {
-        return values.average().stream().boxed().findFirst();
+                number.apply(before.get().si()),
+                before.get().speed(),
+                number.apply(last),
+                after.get().speed(),
+                change(before.get().si(), last, isAverage ? ends.last().size() : 0));
     }
 
     private String change(double before, double after, int pulls) {

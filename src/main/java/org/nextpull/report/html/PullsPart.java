@@ -1,6 +1,7 @@
 package org.nextpull.report.html;
 
 import java.util.List;
+import java.util.stream.Collectors;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -50,17 +51,17 @@ final class PullsPart {
     Section conditions() {
         return section(
                 "Conditions and correction",
-                "Medians over the band of each pull; the exhaust is the highest value",
+                "Medians over the band of each pull; the exhaust is the highest value. Logs: "
+                        + result.pulls().stream()
+                                .map(pull -> pull.origin().source())
+                                .distinct()
+                                .collect(Collectors.joining(", ")),
                 CONDITIONS);
     }
 
-    /** Columns without any words are left out. */
     private Section section(String title, String caption, List<PullColumn> all) {
         List<MeasuredPull> pulls = result.pulls();
-        List<PullColumn> columns = all.stream()
-                .filter(column -> pulls.stream()
-                        .anyMatch(pull -> !column.cell(pull, shown).isEmpty()))
-                .toList();
+        List<PullColumn> columns = PullColumn.telling(all, pulls, shown);
         Grid grid = Grid.of(
                 caption, columns.stream().map(column -> column.heading(shown)).toArray(String[]::new));
         for (MeasuredPull pull : pulls) {

@@ -10,6 +10,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
@@ -67,8 +68,9 @@ public final class Sheet {
         Stream<Fuel> fuels = plan.fuel().inTank().flatMap(Outcome::value).stream();
         return Stream.concat(
                         Cautions.sentences().stream(),
-                        fuels.flatMap(fuel -> fuel.cautions().stream()
-                                .map(caution -> fuel.name() + ": " + FuelWords.sentence(caution))))
+                        fuels.map(fuel -> fuel.cautions().stream()
+                                .map(FuelWords::sentence)
+                                .collect(Collectors.joining(" ", fuel.name() + ": ", ""))))
                 .toList();
     }
 

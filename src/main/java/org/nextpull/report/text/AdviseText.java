@@ -130,10 +130,11 @@ public final class AdviseText {
     }
 
     private String pulls(List<MeasuredPull> pulls) {
+        List<PullColumn> columns = PullColumn.telling(PULLS, pulls, shown);
         TextTable table = new TextTable(
-                PULLS.stream().map(column -> column.heading(shown)).toArray(String[]::new));
+                columns.stream().map(column -> column.heading(shown)).toArray(String[]::new));
         for (MeasuredPull pull : pulls) {
-            table.row(PULLS.stream().map(column -> column.cell(pull, shown)).toArray(String[]::new));
+            table.row(columns.stream().map(column -> column.cell(pull, shown)).toArray(String[]::new));
         }
         return table.isEmpty() ? "" : table.text();
     }

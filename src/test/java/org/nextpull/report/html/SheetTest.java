@@ -68,8 +68,13 @@ class SheetTest {
         assertThat(front(hostile)).contains(" customer ").contains(" place cell 2 ");
         assertThat(front(demo))
                 .doesNotContain("customer")
-                .contains("in the engine", "before after change", "average torque, N.m", "peak power, kW", "signature")
-                .containsPattern("average torque, N\\.m [0-9.]+ [0-9.]+ [-+][0-9.]+ % \u00b1 [0-9.]+");
+                .contains(
+                        "Final setting: ",
+                        "before at rpm after at rpm change",
+                        "average torque, N.m",
+                        "peak power, kW",
+                        "signature")
+                .containsPattern("average torque, N\\.m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+");
         assertThat(all("(<figure>)", demo.substring(0, demo.indexOf("class=\"annex\""))))
                 .hasSize(1);
     }
