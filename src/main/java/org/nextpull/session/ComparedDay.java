@@ -35,11 +35,13 @@ public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome
      */
     public static ComparedDay of(SessionResult result, Map<String, String> labels, ComparisonRequest request) {
         // the sweeps of a day of candidates ran each at settings that were still sought
-        List<MeasuredPull> pulls = result.candidates().map(CandidateDay::runs).orElseGet(result::pulls).stream()
+        Optional<CandidateDay> decided =
+                result.candidates().filter(day -> !day.runs().isEmpty());
+        List<MeasuredPull> pulls = decided.map(CandidateDay::runs).orElseGet(result::pulls).stream()
                 .map(pull -> labelled(pull, labels))
                 .toList();
         Goal.Response response = result.plan().goal().response();
-        LikePulls like = result.candidates().isPresent() ? new LikePulls(pulls, List.of()) : LikePulls.of(pulls);
+        LikePulls like = decided.isPresent() ? new LikePulls(pulls, List.of()) : LikePulls.of(pulls);
         Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
         List<Finding> findings = new ArrayList<>(countedOnce(pulls));
         findings.addAll(like.findings());
