@@ -48,7 +48,7 @@ class RoomsTest {
             Map.entry("scatter", "unit finding math channel response"),
             Map.entry("fit", "unit finding math channel response scatter"),
             Map.entry("compare", "unit finding math channel air plan curve response scatter"),
-            Map.entry("advice", "unit finding channel plan response scatter fit"),
+            Map.entry("advice", "unit finding channel plan response fit"),
             Map.entry("session", RESULT_ROOMS),
             Map.entry("notebook", RESULT_ROOMS + " session"),
             Map.entry("api", RESULT_ROOMS + " math intake session"),

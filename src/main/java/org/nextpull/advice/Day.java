@@ -8,7 +8,6 @@ import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Repeatability;
 
 /**
  * What an advice is made from.
@@ -16,7 +15,6 @@ import org.nextpull.scatter.Repeatability;
  * @param plan the sweep plan
  * @param pulls all pulls of the day so far in order, whatever their standing
  * @param lifted numbers of the pulls whose knock and limits the operator lifted by name
- * @param repeatability scatter and drift of the day
  * @param experience what earlier days taught, where there were any
  * @param now the temperatures of this moment
  * @param next what is fitted for the next pull, as far as it differs from the last one
@@ -26,7 +24,6 @@ public record Day(
         SweepPlan plan,
         List<MeasuredPull> pulls,
         Set<Integer> lifted,
-        Repeatability repeatability,
         Optional<Experience> experience,
         PresentConditions now,
         NextConfiguration next,
@@ -39,19 +36,19 @@ public record Day(
 
     /** The day as it stood after its first pulls. */
     Day first(int count) {
-        return new Day(plan, pulls.subList(0, count), lifted, repeatability, experience, now, next, ownWatch);
+        return new Day(plan, pulls.subList(0, count), lifted, experience, now, next, ownWatch);
     }
 
     /** The same day as if there had been none before it. */
     Day withoutExperience() {
-        return new Day(plan, pulls, lifted, repeatability, Optional.empty(), now, next, ownWatch);
+        return new Day(plan, pulls, lifted, Optional.empty(), now, next, ownWatch);
     }
 
     /** The same day with what another sweep of it taught, which began with what the days before had. */
     public Day withTaught(SurfaceKnowledge knowledge) {
         Experience taught =
                 new Experience(knowledge, 1 + experience.map(Experience::days).orElse(0));
-        return new Day(plan, pulls, lifted, repeatability, Optional.of(taught), now, next, ownWatch);
+        return new Day(plan, pulls, lifted, Optional.of(taught), now, next, ownWatch);
     }
 
     /** A day whose next pull is of the same configuration as its last, and on which nobody can be asked who watches. */
@@ -59,9 +56,8 @@ public record Day(
             SweepPlan plan,
             List<MeasuredPull> pulls,
             Set<Integer> lifted,
-            Repeatability repeatability,
             Optional<Experience> experience,
             PresentConditions now) {
-        this(plan, pulls, lifted, repeatability, experience, now, NextConfiguration.same(), Set.of(Limit.values()));
+        this(plan, pulls, lifted, experience, now, NextConfiguration.same(), Set.of(Limit.values()));
     }
 }

@@ -24,6 +24,7 @@ final class Judgement {
     private final MapLimits allowed;
     private final LimitRules limits;
     private final Leaving leaving;
+    private final AdviceCodes codes;
 
     Judgement(DayView view) {
         this.view = view;
@@ -32,6 +33,7 @@ final class Judgement {
         allowed = new MapLimits(view, maps);
         limits = new LimitRules(view);
         leaving = new Leaving(view, maps, allowed);
+        codes = new AdviceCodes(view, maps);
     }
 
     Verdict verdict() {
@@ -188,7 +190,7 @@ final class Judgement {
                 isUnheard());
         Draft draft = new Draft(
                 wasRun(setting.get()) ? Action.REPEAT : Action.PULL,
-                code(pull.purpose(), setting.get()),
+                codes.of(pull.purpose(), setting.get()),
                 allowed.proposal(setting.get()),
                 reason,
                 pull.purpose() == PullPurpose.EXPLORE);
@@ -224,7 +226,7 @@ final class Judgement {
         }
         return reason == StopReason.PLAN_LIMITED && ignition == Ignition.STANDING && met.isPresent()
                 ? stop(AdviceCode.LIMIT_MET, met.get(), leave)
-                : stop(code(reason, known.answer()), ended(known.state()), leave);
+                : stop(codes.of(reason, known.answer()), ended(known.state()), leave);
     }
 
     /** Whether a clean pull that counts had this setting. */
@@ -297,52 +299,5 @@ final class Judgement {
     private boolean isUnheard() {
         List<MeasuredPull> here = view.here();
         return !here.get(here.size() - 1).knock().isMeasured();
-    }
-
-    private AdviceCode code(PullPurpose purpose, EngineSetting setting) {
-        return switch (purpose) {
-            case CLIMB -> AdviceCode.CLIMB_TIMING;
-            case BRACKET_BELOW, BRACKET_ABOVE -> AdviceCode.BRACKET_TIMING;
-            case EXPLORE -> ignition == Ignition.STANDING ? ofMixture(setting) : AdviceCode.EXPLORE;
-            case LOOK_AGAIN -> AdviceCode.LOOK_AGAIN;
-            case PROVE -> AdviceCode.CONFIRM;
-        };
-    }
-
-    /** Whether a mixture lies beyond what was run, to either side. */
-    private AdviceCode ofMixture(EngineSetting setting) {
-        double wanted = setting.lambda().orElseThrow().value();
-        double[] run = maps.tried().stream()
-                .flatMap(pull -> pull.lambda().stream())
-                .mapToDouble(Lambda::value)
-                .sorted()
-                .toArray();
-        if (wanted > run[run.length - 1]) {
-            return AdviceCode.CLIMB_MIXTURE;
-        }
-        return wanted < run[0] ? AdviceCode.RICH_STEP : AdviceCode.BRACKET_MIXTURE;
-    }
-
-    private AdviceCode code(StopReason reason, MapAnswer answer) {
-        return switch (reason) {
-            case SETTLED -> settled(answer);
-            case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
-            case KNOCK_LIMITED -> AdviceCode.KNOCK_LIMITED;
-            case PLAN_LIMITED ->
-                ignition == Ignition.STANDING && view.bans().hasKnock(view.fuel())
-                        ? AdviceCode.KNOCK_LIMITED
-                        : AdviceCode.PLAN_LIMIT;
-            case BUDGET -> AdviceCode.BUDGET;
-            case NO_ROOM -> view.bans().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
-        };
-    }
-
-    /** A best that knock, or the plan, holds at every speed is settled as that. */
-    private static AdviceCode settled(MapAnswer answer) {
-        List<ChosenBy> decided = answer.decidedBy().stream().distinct().toList();
-        if (decided.equals(List.of(ChosenBy.KNOCK_LIMIT))) {
-            return AdviceCode.KNOCK_LIMITED;
-        }
-        return decided.equals(List.of(ChosenBy.PLAN_LIMIT)) ? AdviceCode.PLAN_LIMIT : AdviceCode.SETTLED;
     }
 }

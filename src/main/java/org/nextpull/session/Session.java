@@ -119,16 +119,14 @@ public final class Session {
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
         Optional<Finding> hindrance = sweeps(plan)
-                ? Advisor.hindrance(day(input, pulls, input.amendments().lifted(), repeatability))
+                ? Advisor.hindrance(day(input, pulls, input.amendments().lifted()))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
         Optional<Deciding.Answer> between = hindrance.isEmpty() && plan.decides()
                 ? Optional.of(between(input, pulls, judged.sweeps()))
                 : Optional.empty();
         Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
-                .or(() -> hindrance.isPresent()
-                        ? Optional.empty()
-                        : verdict(input, pulls, repeatability, judged.stops()));
+                .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, judged.stops()));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -174,7 +172,7 @@ public final class Session {
                         : between(input, before, judged).day().runs(),
                 input.next().label(),
                 (first, next) ->
-                        day(input.withNext(next), first, input.amendments().lifted(), repeatability(plan, first)),
+                        day(input.withNext(next), first, input.amendments().lifted()),
                 judged);
     }
 
@@ -218,14 +216,13 @@ public final class Session {
                 > 1;
     }
 
-    private static Optional<Verdict> verdict(
-            SessionInput input, List<MeasuredPull> pulls, Repeatability repeatability, SaidStops said) {
+    private static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, SaidStops said) {
         SweepPlan plan = input.plan();
         if (!sweeps(plan)) {
             return Optional.empty();
         }
         Amendments byHand = input.amendments();
-        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted(), repeatability), said);
+        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted()), said);
         boolean changed = !byHand.struck().isEmpty() || !byHand.lifted().isEmpty();
         if (!changed || verdict.advice().action() == Action.STOP) {
             return Optional.of(verdict);
@@ -233,8 +230,7 @@ public final class Session {
         List<MeasuredPull> restored = pulls.stream()
                 .map(pull -> byHand.struck().containsKey(pull.number()) ? pull.withStanding(PullStatus.USED) : pull)
                 .toList();
-        Advice counted = Advisor.judge(day(input, restored, Set.of(), repeatability(plan, restored)))
-                .advice();
+        Advice counted = Advisor.judge(day(input, restored, Set.of())).advice();
         return Optional.of(
                 counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(pulls, counted)) : verdict);
     }
@@ -247,13 +243,11 @@ public final class Session {
                 Optional.of(new EarlierStop.Reopening(EarlierStop.Cause.BY_HAND, OptionalInt.empty())));
     }
 
-    private static Day day(
-            SessionInput input, List<MeasuredPull> pulls, Set<Integer> lifted, Repeatability repeatability) {
+    private static Day day(SessionInput input, List<MeasuredPull> pulls, Set<Integer> lifted) {
         return new Day(
                 input.plan(),
                 Reading.fitted(pulls, input.plan().goal().response()),
                 lifted,
-                repeatability,
                 input.experience(),
                 input.now(),
                 input.next(),

@@ -16,7 +16,6 @@ import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
-import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Lambda;
 
 /** Rule 8: what earlier days taught may shorten a step, never lengthen one, whatever they taught. */
@@ -72,12 +71,7 @@ class LearnedStepTest {
     }
 
     private static Verdict verdict(Pulls day, Optional<Experience> experience) {
-        return Advisor.judge(new Day(
-                Pulls.timingOnly(),
-                day.list(),
-                Set.of(),
-                Repeatability.unknown(),
-                experience,
-                PresentConditions.unknown()));
+        return Advisor.judge(
+                new Day(Pulls.timingOnly(), day.list(), Set.of(), experience, PresentConditions.unknown()));
     }
 }

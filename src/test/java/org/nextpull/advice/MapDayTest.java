@@ -27,7 +27,6 @@ import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
-import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -86,8 +85,7 @@ class MapDayTest {
     }
 
     private static Day day(SweepPlan plan, MeasuredPull... pulls) {
-        return new Day(
-                plan, List.of(pulls), Set.of(), Repeatability.unknown(), Optional.empty(), PresentConditions.unknown());
+        return new Day(plan, List.of(pulls), Set.of(), Optional.empty(), PresentConditions.unknown());
     }
 
     private static SparkMap next(Day day) {
@@ -240,7 +238,7 @@ class MapDayTest {
     }
 
     private static Day taught(List<MeasuredPull> pulls, Optional<Experience> experience) {
-        return new Day(PLAN, pulls, Set.of(), Repeatability.unknown(), experience, PresentConditions.unknown());
+        return new Day(PLAN, pulls, Set.of(), experience, PresentConditions.unknown());
     }
 
     /** Rule 8 at each speed: days that taught a map which rises by 7 deg a krpm lead no cell further than the day alone would go. */

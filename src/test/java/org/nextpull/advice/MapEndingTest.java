@@ -16,7 +16,6 @@ import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
-import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Torque;
 
@@ -67,13 +66,8 @@ class MapEndingTest {
                 DoubleUnaryOperator advance =
                         next.<DoubleUnaryOperator>map(map -> map::degAt).orElse(rpm -> 20 + (rpm - 3000) / 250);
                 pulls.add(run(pulls.size() + 1, advance, noise));
-                Verdict verdict = Advisor.judge(new Day(
-                        PLAN,
-                        List.copyOf(pulls),
-                        Set.of(),
-                        Repeatability.unknown(),
-                        Optional.empty(),
-                        PresentConditions.unknown()));
+                Verdict verdict = Advisor.judge(
+                        new Day(PLAN, List.copyOf(pulls), Set.of(), Optional.empty(), PresentConditions.unknown()));
                 VERDICTS.add(verdict);
                 next = verdict.advice().setting().flatMap(EngineSetting::map);
             } while (next.isPresent() && pulls.size() < MOST_PULLS);

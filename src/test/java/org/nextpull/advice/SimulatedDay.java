@@ -9,10 +9,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Reading;
-import org.nextpull.scatter.Repeatability;
-import org.nextpull.scatter.RepeatabilityEstimate;
-import org.nextpull.scatter.SameSetting;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -83,20 +79,15 @@ final class SimulatedDay {
     }
 
     static Verdict judge(SweepPlan plan, List<MeasuredPull> pulls, Set<Integer> lifted, PresentConditions now) {
-        Repeatability repeatability =
-                RepeatabilityEstimate.of(Reading.of(pulls, plan.goal().response()), new SameSetting(0.3, 0.003));
-        return Advisor.judge(new Day(plan, pulls, lifted, repeatability, Optional.empty(), now));
+        return Advisor.judge(new Day(plan, pulls, lifted, Optional.empty(), now));
     }
 
     /** A live day, on which an operator can be asked and has said to watch these limits alone. */
     static Verdict live(SweepPlan plan, List<MeasuredPull> pulls, Limit... ownWatch) {
-        Repeatability repeatability =
-                RepeatabilityEstimate.of(Reading.of(pulls, plan.goal().response()), new SameSetting(0.3, 0.003));
         return Advisor.judge(new Day(
                 plan,
                 pulls,
                 Set.of(),
-                repeatability,
                 Optional.empty(),
                 PresentConditions.unknown(),
                 NextConfiguration.same(),

@@ -22,7 +22,6 @@ import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Repeatability;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
 
@@ -369,12 +368,7 @@ class TenRulesOnLimitsTest {
 
         private Verdict learned(Pulls day, Experience experience) {
             return Advisor.judge(new Day(
-                    Pulls.bothFactors(),
-                    day.list(),
-                    Set.of(),
-                    Repeatability.unknown(),
-                    Optional.of(experience),
-                    PresentConditions.unknown()));
+                    Pulls.bothFactors(), day.list(), Set.of(), Optional.of(experience), PresentConditions.unknown()));
         }
 
         @ParameterizedTest
