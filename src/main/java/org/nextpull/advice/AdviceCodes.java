@@ -7,9 +7,9 @@ import org.nextpull.unit.Lambda;
 /** The one word of what the planner wants. */
 final class AdviceCodes {
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
 
-    AdviceCodes(DayView view, MapDay maps) {
+    AdviceCodes(DayView view, DayReadings maps) {
         this.view = view;
         this.maps = maps;
     }
@@ -38,7 +38,7 @@ final class AdviceCodes {
         return wanted < run[0] ? AdviceCode.RICH_STEP : AdviceCode.BRACKET_MIXTURE;
     }
 
-    AdviceCode of(StopReason reason, MapAnswer answer) {
+    AdviceCode of(StopReason reason, PlannerAnswer answer) {
         return switch (reason) {
             case SETTLED -> settled(answer);
             case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
@@ -53,7 +53,7 @@ final class AdviceCodes {
     }
 
     /** A best that knock, or the plan, holds at every speed is settled as that. */
-    private static AdviceCode settled(MapAnswer answer) {
+    private static AdviceCode settled(PlannerAnswer answer) {
         List<ChosenBy> decided = answer.decidedBy().stream().distinct().toList();
         if (decided.equals(List.of(ChosenBy.KNOCK_LIMIT))) {
             return AdviceCode.KNOCK_LIMITED;

@@ -23,7 +23,7 @@ public final class Advisor {
     /** Why there can be no verdict of a day; empty where there can. */
     public static Optional<Finding> hindrance(Day day) {
         DayView view = DayView.of(day);
-        return new MapFindings(view, new MapDay(view)).hindrance();
+        return new MapFindings(view, new DayReadings(view)).hindrance();
     }
 
     /**

@@ -26,9 +26,9 @@ final class DaySurface {
     private static final double ONE_MIXTURE = 0.01;
 
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
 
-    DaySurface(DayView view, MapDay maps) {
+    DaySurface(DayView view, DayReadings maps) {
         this.view = view;
         this.maps = maps;
     }
@@ -67,7 +67,7 @@ final class DaySurface {
 
     private Optional<MixturePrior> mixturePrior() {
         double[] lambdas = maps.used().stream()
-                .flatMap(pull -> MapDay.lambda(pull).stream())
+                .flatMap(pull -> DayReadings.lambda(pull).stream())
                 .mapToDouble(Lambda::value)
                 .sorted()
                 .toArray();

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import java.util.function.Function;
 import org.nextpull.fit.Belief;
-import org.nextpull.fit.Estimate;
+import org.nextpull.fit.PosteriorValue;
 import org.nextpull.fit.ResponseCurve;
 import org.nextpull.fit.RowCaps;
 import org.nextpull.fit.SurfaceAim;
@@ -34,15 +34,15 @@ final class FactorReading {
     /** Drift a pull that a second fit allows for, percent: what is printed holds on days that drift more than the fit takes for granted. */
     private static final Belief DRIFT = new Belief(0, 0.06);
 
-    private final MapDay day;
-    private final MapEvidence evidence;
-    private final MapAnswer answer;
+    private final DayReadings day;
+    private final DayEvidence evidence;
+    private final PlannerAnswer answer;
     private final Goal goal;
     private final SurfacePosterior posterior;
     private final Optional<Lambda> lambda;
     private final ResponseCurve curve;
 
-    FactorReading(MapDay day, MapEvidence evidence, MapAnswer answer, Goal goal) {
+    FactorReading(DayReadings day, DayEvidence evidence, PlannerAnswer answer, Goal goal) {
         this.day = day;
         this.evidence = evidence;
         this.answer = answer;
@@ -67,7 +67,7 @@ final class FactorReading {
     SweepAnswer timing(Exclusions exclusions) {
         double rpm = day.rows()[0];
         Optional<Span> clean = span(exclusions.cleanDeg(rpm));
-        Estimate best = posterior.flatDeg(lambda);
+        PosteriorValue best = posterior.flatDeg(lambda);
         double peakDeg = best.mean();
         double near = Math.sqrt(goal.nearBestPercent() / posterior.curvaturePercent());
         boolean isBracketed = isBracketed(best, clean, near);
@@ -96,7 +96,7 @@ final class FactorReading {
                     OptionalDouble.of(at.apply(least).median()),
                     flat(new Around(peakDeg, posterior.curvaturePercent(), there), goal.nearBestPercent()));
         });
-        List<MapRow> rows = isPeak && day.isOfRows()
+        List<AnswerRow> rows = isPeak && day.isOfRows()
                 ? new RowReading(day, evidence, exclusions).flat(answer, goal, drifting)
                 : List.of();
         double limit = exclusions.banDeg(rpm, lambda);
@@ -126,14 +126,14 @@ final class FactorReading {
                 outliers());
     }
 
-    private static Optional<RowOptimum> stated(MapRow row) {
+    private static Optional<RowOptimum> stated(AnswerRow row) {
         return row.answer()
                 .flatMap(best -> best.interval().map(interval -> new RowOptimum(row.rpm(), best.deg(), interval)));
     }
 
     /** The mixture, as soon as its sweep gave torque. */
     SweepAnswer mixture() {
-        Estimate best = posterior.lambda().orElseThrow();
+        PosteriorValue best = posterior.lambda().orElseThrow();
         double peakLambda = best.mean();
         double[] lambdas = evidence.pulls().stream()
                 .filter(TriedPull::isClean)
@@ -145,7 +145,7 @@ final class FactorReading {
         double near = Math.sqrt(goal.nearBestPercent() / fall);
         boolean isBracketed = isBracketed(best, clean, Math.sqrt(FLAT_SHARE_PERCENT / fall));
         Optional<Span> run = span(day.used().stream()
-                .flatMap(pull -> MapDay.lambda(pull).stream())
+                .flatMap(pull -> DayReadings.lambda(pull).stream())
                 .mapToDouble(Lambda::value)
                 .toArray());
         double left = answer.least().lambda().map(Lambda::value).orElse(peakLambda);
@@ -200,7 +200,7 @@ final class FactorReading {
     /**
      * Whether clean settings lie on both sides of where the peak most likely is, and surely reach the settings that are near enough to it.
      */
-    private static boolean isBracketed(Estimate best, Optional<Span> clean, double near) {
+    private static boolean isBracketed(PosteriorValue best, Optional<Span> clean, double near) {
         return clean.filter(run -> run.low() < best.mean() && best.mean() <= run.high() + near / 2)
                 .filter(run -> best.chanceBelow(run.high() + near) >= BRACKETED)
                 .isPresent();

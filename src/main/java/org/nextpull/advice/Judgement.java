@@ -19,18 +19,18 @@ final class Judgement {
     private static final int LEAST_TO_TEACH = 3;
 
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
     private final Ignition ignition;
-    private final MapLimits allowed;
+    private final AllowedSettings allowed;
     private final LimitRules limits;
     private final Leaving leaving;
     private final AdviceCodes codes;
 
     Judgement(DayView view) {
         this.view = view;
-        maps = new MapDay(view);
+        maps = new DayReadings(view);
         ignition = maps.ignition();
-        allowed = new MapLimits(view, maps);
+        allowed = new AllowedSettings(view, maps);
         limits = new LimitRules(view);
         leaving = new Leaving(view, maps, allowed);
         codes = new AdviceCodes(view, maps);
@@ -43,15 +43,15 @@ final class Judgement {
         if (isBlind()) {
             return unread(Optional.empty(), blind());
         }
-        MapEvidence evidence = new MapEvidence(
+        DayEvidence evidence = new DayEvidence(
                 SurfacePosterior.of(new DaySurface(view, maps).surface()),
                 maps.tried(),
                 maps.levels(),
                 maps.present().orElseThrow(),
                 maps.earlier());
-        MapDecision decision = new MapPlanner(allowed.rules()).decide(evidence);
-        MapAnswer answer = decision.answer();
-        MapReading reading = new MapReading(maps, evidence, answer, allowed.spark());
+        PlannerDecision decision = new DayPlanner(allowed.rules()).decide(evidence);
+        PlannerAnswer answer = decision.answer();
+        StateReading reading = new StateReading(maps, evidence, answer, allowed.spark());
         FactorReading factors =
                 new FactorReading(maps, evidence, answer, view.day().plan().goal());
         MapState state = reading.state(ignition.isMap() ? factors.gain() : Optional.empty());
@@ -93,12 +93,12 @@ final class Judgement {
 
     /** All that the pulls say. */
     record Known(
-            MapEvidence evidence,
-            MapDecision decision,
+            DayEvidence evidence,
+            PlannerDecision decision,
             MapState state,
             Optional<SweepAnswer> timing,
             Optional<SweepAnswer> mixture) {
-        MapAnswer answer() {
+        PlannerAnswer answer() {
             return decision.answer();
         }
     }
@@ -163,20 +163,20 @@ final class Judgement {
         if (ending.isPresent()) {
             return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
         }
-        if (known.decision() instanceof MapDecision.Stop stop && stop.reason() == StopReason.BUDGET) {
+        if (known.decision() instanceof PlannerDecision.Stop stop && stop.reason() == StopReason.BUDGET) {
             return stop(stop.reason(), known, leave);
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
         if (heat.isPresent() && !isCooledByAdvance(known)) {
             return richer(heat.get(), known.state(), leave);
         }
-        if (known.decision() instanceof MapDecision.Stop stop) {
+        if (known.decision() instanceof PlannerDecision.Stop stop) {
             return stop(stop.reason(), known, leave);
         }
         if (!allowed.hasStartedLow()) {
             return first();
         }
-        MapDecision.Pull pull = (MapDecision.Pull) known.decision();
+        PlannerDecision.Pull pull = (PlannerDecision.Pull) known.decision();
         Optional<EngineSetting> setting = allowed.hotEnough(pull.setting());
         if (setting.isEmpty()) {
             return nothingLeft(leave);
@@ -212,7 +212,7 @@ final class Judgement {
         List<TriedPull> pulls = known.evidence().pulls();
         TriedPull last = pulls.get(pulls.size() - 1);
         return last.isCooledByAdvance()
-                && known.decision() instanceof MapDecision.Pull next
+                && known.decision() instanceof PlannerDecision.Pull next
                 && Arrays.stream(maps.rows())
                         .allMatch(rpm -> next.setting().spark().orElseThrow().degAt(rpm)
                                 >= last.spark().degAt(rpm) + maps.grid().resolutionDeg() - 1e-9);

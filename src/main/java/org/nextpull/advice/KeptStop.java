@@ -142,7 +142,7 @@ final class KeptStop {
             return false;
         }
         DayView view = view(pulls);
-        MapDay maps = new MapDay(view);
+        DayReadings maps = new DayReadings(view);
         return view.here().stream()
                 .filter(pull -> pull.number() != last.number())
                 .noneMatch(pull -> isSameMixture(view, pull, last) && maps.isSameSpark(pull, last));

@@ -12,10 +12,10 @@ import org.nextpull.unit.Lambda;
 /** What stays in the engine if the day ended now. */
 final class Leaving {
     private final DayView view;
-    private final MapDay maps;
-    private final MapLimits allowed;
+    private final DayReadings maps;
+    private final AllowedSettings allowed;
 
-    Leaving(DayView view, MapDay maps, MapLimits allowed) {
+    Leaving(DayView view, DayReadings maps, AllowedSettings allowed) {
         this.view = view;
         this.maps = maps;
         this.allowed = allowed;
@@ -61,7 +61,7 @@ final class Leaving {
         return allowed.proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
     }
 
-    private static ChosenBy by(MapAnswer answer) {
+    private static ChosenBy by(PlannerAnswer answer) {
         List<ChosenBy> decided = answer.decidedBy();
         return decided.contains(ChosenBy.KNOCK_LIMIT)
                 ? ChosenBy.KNOCK_LIMIT
@@ -76,7 +76,7 @@ final class Leaving {
         if (maps.ignition() != Ignition.STANDING) {
             boolean isBracketed = known.timing()
                     .map(SweepAnswer::bracketed)
-                    .orElseGet(() -> known.state().rows().stream().allMatch(MapRow::isBracketed));
+                    .orElseGet(() -> known.state().rows().stream().allMatch(AnswerRow::isBracketed));
             (isBracketed ? bracketed : open).add(Factor.TIMING);
         }
         if (view.mixture().isPresent()) {
@@ -112,7 +112,7 @@ final class Leaving {
                                 proof(known, standing)));
     }
 
-    private boolean isUnder(MapAnswer answer, SparkMap map) {
+    private boolean isUnder(PlannerAnswer answer, SparkMap map) {
         double[] rows = maps.rows();
         for (int r = 0; r < rows.length; r++) {
             if (map.degAt(rows[r]) > answer.caps().deg(r) + 1e-9) {

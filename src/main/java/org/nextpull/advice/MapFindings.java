@@ -24,9 +24,9 @@ final class MapFindings {
     private static final double JUMP_OVER_RPM = 1000;
 
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
 
-    MapFindings(DayView view, MapDay maps) {
+    MapFindings(DayView view, DayReadings maps) {
         this.view = view;
         this.maps = maps;
     }
@@ -54,7 +54,7 @@ final class MapFindings {
 
     /** An advance that no map has from one speed to the next but one. */
     private Optional<Finding> jump(MeasuredPull pull) {
-        List<RowFigure> logged = MapDay.rowsOf(pull).stream()
+        List<RowFigure> logged = DayReadings.rowsOf(pull).stream()
                 .filter(row -> row.advance().isPresent() && row.heldAtS().isEmpty())
                 .toList();
         for (int i = 1; i < logged.size(); i++) {

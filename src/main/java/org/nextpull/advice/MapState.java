@@ -26,7 +26,7 @@ import org.nextpull.unit.Lambda;
 public record MapState(
         SparkMap present,
         SparkMap last,
-        List<MapRow> rows,
+        List<AnswerRow> rows,
         List<KnockAtRow> knockLimits,
         SparkMap peak,
         TorqueLeft leftAtPeak,

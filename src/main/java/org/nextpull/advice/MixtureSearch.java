@@ -19,11 +19,11 @@ final class MixtureSearch {
     private static final double DIGITS = 1e9;
     static final double NEAR_LAMBDA = 0.0101;
 
-    private final MapView.Day day;
+    private final PlannerView.Day day;
     private final Optional<MixtureRules> rules;
     private final PullOutlook outlook;
 
-    MixtureSearch(MapView.Day day, Optional<MixtureRules> rules) {
+    MixtureSearch(PlannerView.Day day, Optional<MixtureRules> rules) {
         this.day = day;
         this.rules = rules;
         outlook = new PullOutlook(day.posterior());
@@ -71,7 +71,7 @@ final class MixtureSearch {
     }
 
     /** The pull that leaves least after it. */
-    Found best(MapView target) {
+    Found best(PlannerView target) {
         MixtureRules there = rules.orElseThrow();
         List<Lambda> lambdas = new ArrayList<>();
         double aimed = target().orElseThrow().value();
@@ -83,7 +83,7 @@ final class MixtureSearch {
         double least = Double.POSITIVE_INFINITY;
         Optional<Found> found = Optional.empty();
         for (Lambda lambda : lambdas) {
-            MapView view = new MapView(day, Optional.of(lambda));
+            PlannerView view = new PlannerView(day, Optional.of(lambda));
             for (double shift : shifts()) {
                 SparkMap map = view.shifted(shift);
                 double left = leftAfter(target, map, Optional.of(lambda));
@@ -118,7 +118,7 @@ final class MixtureSearch {
     }
 
     /** Expected torque left at the target after a pull, percent. */
-    double leftAfter(MapView target, SparkMap map, Optional<Lambda> lambda) {
+    double leftAfter(PlannerView target, SparkMap map, Optional<Lambda> lambda) {
         SurfacePosterior posterior = day.posterior();
         double[] reach = new double[target.rows.length];
         for (int r = 0; r < reach.length; r++) {

@@ -16,9 +16,9 @@ final class RetardFloor {
     private static final double ABOVE_HOT_DEG = 1e-3;
 
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
 
-    RetardFloor(DayView view, MapDay maps) {
+    RetardFloor(DayView view, DayReadings maps) {
         this.view = view;
         this.maps = maps;
     }

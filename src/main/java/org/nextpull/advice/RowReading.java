@@ -21,12 +21,12 @@ final class RowReading {
     /** Knock holds a row this far below its best, degrees. */
     private static final double CAP_BITES_DEG = 0.75;
 
-    private final MapDay day;
-    private final MapEvidence evidence;
+    private final DayReadings day;
+    private final DayEvidence evidence;
     private final Exclusions exclusions;
     private final double[] speeds;
 
-    RowReading(MapDay day, MapEvidence evidence, Exclusions exclusions) {
+    RowReading(DayReadings day, DayEvidence evidence, Exclusions exclusions) {
         this.day = day;
         this.evidence = evidence;
         this.exclusions = exclusions;
@@ -44,17 +44,17 @@ final class RowReading {
     }
 
     /** The speeds of a map. */
-    List<MapRow> ofMap(MapAnswer answer) {
+    List<AnswerRow> ofMap(PlannerAnswer answer) {
         PeakMap peaks = peaks(evidence.posterior(), answer.peak().lambda());
         SparkMap least = answer.least().spark().orElseThrow();
         SparkMap peak = answer.peak().spark().orElseThrow();
-        List<MapRow> rows = new ArrayList<>();
+        List<AnswerRow> rows = new ArrayList<>();
         for (int r = 0; r < speeds.length; r++) {
             double[] clean = exclusions.cleanDeg(speeds[r]);
             OptionalDouble run = Arrays.stream(clean).max();
             double leastDeg = least.degAt(speeds[r]);
             ChosenBy by = answer.decidedBy().get(r);
-            Optional<MapRow.Best> best = run.isEmpty()
+            Optional<AnswerRow.Best> best = run.isEmpty()
                     ? Optional.empty()
                     : by == ChosenBy.PEAK
                             ? free(
@@ -63,31 +63,31 @@ final class RowReading {
                                     leastDeg,
                                     peak.degAt(speeds[r]) - leastDeg)
                             : held(by, leastDeg, run.getAsDouble());
-            rows.add(new MapRow(speeds[r], best, run, by));
+            rows.add(new AnswerRow(speeds[r], best, run, by));
         }
         return rows;
     }
 
     /** The speeds of an ignition that takes one number, as each would have its own: only where pulls bracket the peak there. */
-    List<MapRow> flat(MapAnswer answer, Goal goal, SurfacePosterior drifting) {
+    List<AnswerRow> flat(PlannerAnswer answer, Goal goal, SurfacePosterior drifting) {
         Optional<Lambda> lambda = answer.peak().lambda();
         PeakMap peaks = peaks(evidence.posterior(), lambda);
         PeakMap others = peaks(drifting, lambda);
         double[] least = FactorReading.leastByRow(evidence.posterior(), lambda, goal.nearBestPercent());
-        List<MapRow> rows = new ArrayList<>();
+        List<AnswerRow> rows = new ArrayList<>();
         for (int r = 0; r < speeds.length; r++) {
             double[] clean = exclusions.cleanDeg(speeds[r]);
             OptionalDouble run = Arrays.stream(clean).max();
             boolean isFree = run.isPresent() && peaks.mean(r) <= answer.caps().deg(r) + CAP_BITES_DEG;
             double deg = day.grid().down(Math.min(least[r], run.orElse(least[r])));
-            Optional<MapRow.Best> best = isFree
+            Optional<AnswerRow.Best> best = isFree
                     ? free(
                             new Row(peaks, r, Span.of(clean[0], run.getAsDouble()), SURELY_BEYOND),
                             others,
                             deg,
                             peaks.mean(r) - deg)
                     : Optional.empty();
-            rows.add(new MapRow(speeds[r], best, run, isFree ? ChosenBy.PEAK : ChosenBy.KNOCK_LIMIT));
+            rows.add(new AnswerRow(speeds[r], best, run, isFree ? ChosenBy.PEAK : ChosenBy.KNOCK_LIMIT));
         }
         return rows;
     }
@@ -97,7 +97,7 @@ final class RowReading {
     }
 
     /** A row that neither knock nor the plan holds. The interval of the best is that of the peak, as far below it as the best is. */
-    private static Optional<MapRow.Best> free(Row row, PeakMap others, double leastDeg, double below) {
+    private static Optional<AnswerRow.Best> free(Row row, PeakMap others, double leastDeg, double below) {
         if (!row.brackets(below)) {
             return Optional.empty();
         }
@@ -106,16 +106,16 @@ final class RowReading {
         Span interval = Span.of(
                 Math.min(leastDeg, Math.min(one.low(), other.low()) - below),
                 Math.max(leastDeg, Math.max(one.high(), other.high()) - below));
-        return Optional.of(new MapRow.Best(
+        return Optional.of(new AnswerRow.Best(
                 leastDeg,
                 Optional.of(interval),
                 row.brackets(0) ? OptionalDouble.of(row.peaks().mean(row.row())) : OptionalDouble.empty()));
     }
 
     /** A row that knock or the plan holds below its peak: its best is stated once it was run. */
-    private Optional<MapRow.Best> held(ChosenBy by, double leastDeg, double runDeg) {
+    private Optional<AnswerRow.Best> held(ChosenBy by, double leastDeg, double runDeg) {
         return by == ChosenBy.HIGHEST_TRIED || runDeg < leastDeg - day.plan().resolutionDeg()
                 ? Optional.empty()
-                : Optional.of(new MapRow.Best(leastDeg, Optional.empty(), OptionalDouble.empty()));
+                : Optional.of(new AnswerRow.Best(leastDeg, Optional.empty(), OptionalDouble.empty()));
     }
 }

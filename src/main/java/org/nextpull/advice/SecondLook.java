@@ -10,12 +10,12 @@ final class SecondLook {
     private static final double ABOVE_DEG = 1;
     private static final double REACHED_DEG = 0.25;
 
-    private final MapView.Day day;
+    private final PlannerView.Day day;
     private final FlagLooks looks;
-    private final MapView view;
+    private final PlannerView view;
     private final SparkRules rules;
 
-    SecondLook(MapView.Day day, FlagLooks looks, MapView view, SparkRules rules) {
+    SecondLook(PlannerView.Day day, FlagLooks looks, PlannerView view, SparkRules rules) {
         this.day = day;
         this.looks = looks;
         this.view = view;

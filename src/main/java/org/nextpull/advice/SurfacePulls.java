@@ -106,7 +106,7 @@ final class SurfacePulls {
         double begin = rowsOf.apply(stretch.get(0)).get(0).heldAtS().orElse(0);
         List<SurfaceReading> readings = new ArrayList<>();
         for (MeasuredPull pull : stretch) {
-            Optional<Lambda> lambda = MapDay.lambda(pull);
+            Optional<Lambda> lambda = DayReadings.lambda(pull);
             for (RowFigure row : rowsOf.apply(pull)) {
                 readings.add(new SurfaceReading(
                         speeds.nearest(row.rpm()),

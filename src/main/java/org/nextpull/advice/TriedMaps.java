@@ -35,7 +35,7 @@ final class TriedMaps {
     private final SparkGrid grid;
     private final Optional<SparkMap> present;
 
-    TriedMaps(DayView view, MapDay day) {
+    TriedMaps(DayView view, DayReadings day) {
         this.view = view;
         ignition = day.ignition();
         grid = day.grid();
@@ -74,7 +74,7 @@ final class TriedMaps {
         boolean answers = ignition != Ignition.STANDING;
         return new TriedPull(
                 spark,
-                MapDay.lambda(pull),
+                DayReadings.lambda(pull),
                 pull.isHeld() && ignition.isMap()
                         ? around(rows)
                         : rows.size() < 2

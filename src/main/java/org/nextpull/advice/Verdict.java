@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
-import org.nextpull.fit.Estimate;
+import org.nextpull.fit.PosteriorValue;
 import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Advance;
@@ -39,7 +39,7 @@ public record Verdict(
     }
 
     /** What the chosen setting makes over another on this engine and fuel, percent of torque; empty where no pull ran as far as that. */
-    public Optional<Estimate> gainOver(EngineSetting other) {
+    public Optional<PosteriorValue> gainOver(EngineSetting other) {
         return surface.flatMap(shown -> chosen.flatMap(own -> shown.gain(run(other), run(own.setting()))));
     }
 

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
@@ -26,8 +26,8 @@ public final class MapPlots {
     private static MapPlot plot(SessionResult result, Verdict verdict, MapState state) {
         List<Point> low = new ArrayList<>();
         List<Point> high = new ArrayList<>();
-        for (MapRow row : state.rows()) {
-            row.answer().flatMap(MapRow.Best::interval).ifPresent(span -> {
+        for (AnswerRow row : state.rows()) {
+            row.answer().flatMap(AnswerRow.Best::interval).ifPresent(span -> {
                 low.add(new Point(row.rpm(), span.low()));
                 high.add(new Point(row.rpm(), span.high()));
             });

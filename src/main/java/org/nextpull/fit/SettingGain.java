@@ -26,7 +26,7 @@ final class SettingGain {
     }
 
     /** Percent of torque, mean over the rows; empty where no pull ran as far as one of the settings. */
-    Optional<Estimate> of(EngineSetting from, EngineSetting to) {
+    Optional<PosteriorValue> of(EngineSetting from, EngineSetting to) {
         if (!isRun(from) || !isRun(to)) {
             return Optional.empty();
         }
@@ -37,7 +37,7 @@ final class SettingGain {
         NormalMixture gain = posterior.mixture(
                 cell -> new Slope(both, cell).gain, cell -> Math.sqrt(new Slope(both, cell).variance()));
         return Optional.of(
-                new Estimate(gain.widened(posterior.surface().priors().limitWidening())));
+                new PosteriorValue(gain.widened(posterior.surface().priors().limitWidening())));
     }
 
     private double[] deg(EngineSetting setting) {

@@ -104,13 +104,13 @@ public final class SurfacePosterior {
     }
 
     /** The best single number at a mixture, degrees. */
-    public Estimate flatDeg(Optional<Lambda> lambda) {
-        return new Estimate(bestFlat(lambda));
+    public PosteriorValue flatDeg(Optional<Lambda> lambda) {
+        return new PosteriorValue(bestFlat(lambda));
     }
 
     /** The best lambda; empty where the mixture is no part of the surface. */
-    public Optional<Estimate> lambda() {
-        return bestLambda().map(Estimate::new);
+    public Optional<PosteriorValue> lambda() {
+        return bestLambda().map(PosteriorValue::new);
     }
 
     /** What the best map would gain over one number, percent of torque, as a 90 % interval. Knock is not looked at. */
@@ -133,7 +133,7 @@ public final class SurfacePosterior {
      * What one setting makes over another, percent of torque, mean over the rows; empty where no pull ran as far as one of them. Knock is
      * not looked at.
      */
-    public Optional<Estimate> gain(EngineSetting from, EngineSetting to) {
+    public Optional<PosteriorValue> gain(EngineSetting from, EngineSetting to) {
         return new SettingGain(this).of(from, to);
     }
 

@@ -2,8 +2,8 @@ package org.nextpull.report;
 
 import java.util.Optional;
 import java.util.stream.Collectors;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.MapGain;
-import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.channel.SparkMap;
 
@@ -41,7 +41,7 @@ public final class MapText {
     public static String standing(MapState state) {
         long answered =
                 state.rows().stream().filter(row -> row.answer().isPresent()).count();
-        long bracketed = state.rows().stream().filter(MapRow::isBracketed).count();
+        long bracketed = state.rows().stream().filter(AnswerRow::isBracketed).count();
         return "Map, " + Shown.count(state.rows().size(), "speed") + ": " + answered + " answered, peak bracketed at "
                 + bracketed + ". Torque still to find: about "
                 + percent(state.leftAtPeak().expectedPercent()) + " at the map of the peaks, "
@@ -68,7 +68,7 @@ public final class MapText {
     }
 
     /** What decides a speed, or why it has no answer. */
-    public static String decidedBy(MapRow row) {
+    public static String decidedBy(AnswerRow row) {
         if (row.answer().isEmpty()) {
             return "not known yet";
         }

@@ -10,7 +10,7 @@ import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.finding.Place;
-import org.nextpull.fit.Estimate;
+import org.nextpull.fit.PosteriorValue;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelDose;
@@ -70,7 +70,7 @@ final class CandidateStates {
 
     /** The share of its own setting is read off its own surface; what is left of the gain is the candidate itself. */
     private Optional<CandidateDay.Shares> shares(CandidatePlan candidate, CandidatePlan reference, Comparison gain) {
-        Optional<Estimate> bySetting = verdict(reference)
+        Optional<PosteriorValue> bySetting = verdict(reference)
                 .flatMap(Verdict::chosen)
                 .flatMap(theirs -> verdict(candidate).flatMap(own -> own.gainOver(theirs.setting())));
         return bySetting.map(estimate -> {

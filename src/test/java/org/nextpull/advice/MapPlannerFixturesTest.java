@@ -76,21 +76,21 @@ class MapPlannerFixturesTest {
     @MethodSource("fixtures")
     void theNextMapOrTheOneToLeaveIsThatOfTheFixture(MapFixture fixture) {
         boolean goesOn = GOES_ON.contains(fixture.toString());
-        MapRules rules = new MapRules(
+        PlannerRules rules = new PlannerRules(
                 spark(fixture),
                 Optional.empty(),
-                new MapEnding(goesOn ? 0.01 : 0.10, 0.01, 0, goesOn ? -1 : 0.02, 3, 16),
+                new EndingRules(goesOn ? 0.01 : 0.10, 0.01, 0, goesOn ? -1 : 0.02, 3, 16),
                 false);
         double[] cells = fixture.numbers("cells_rpm");
-        MapEvidence evidence = new MapEvidence(
+        DayEvidence evidence = new DayEvidence(
                 SurfacePosterior.of(fixture.surface()),
                 pulls(fixture),
                 Optional.empty(),
                 SparkMap.of(cells, new double[cells.length]));
-        MapDecision decision = new MapPlanner(rules).decide(evidence);
+        PlannerDecision decision = new DayPlanner(rules).decide(evidence);
         boolean stops = fixture.json().get("action").textValue().startsWith("stop");
-        assertThat(decision).isInstanceOf(stops ? MapDecision.Stop.class : MapDecision.Pull.class);
-        SparkMap map = (decision instanceof MapDecision.Pull pull
+        assertThat(decision).isInstanceOf(stops ? PlannerDecision.Stop.class : PlannerDecision.Pull.class);
+        SparkMap map = (decision instanceof PlannerDecision.Pull pull
                         ? pull.setting()
                         : decision.answer().leave().orElseThrow())
                 .map()

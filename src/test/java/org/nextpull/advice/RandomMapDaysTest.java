@@ -60,20 +60,20 @@ class RandomMapDaysTest {
         }
         SurfacePriors priors = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(24)))
                 .withMixture(withMixture ? Optional.of(MixturePrior.ofGuess(Lambda.of(0.88))) : Optional.empty());
-        MapRules rules = new MapRules(
+        PlannerRules rules = new PlannerRules(
                 new SparkRules(-30, MOST, STEP, 0.5, MARGIN),
                 withMixture
                         ? Optional.of(new MixtureRules(Lambda.of(0.80), Lambda.of(0.96), 0.034, 0.005))
                         : Optional.empty(),
-                MapEnding.usual(0.2, 25),
+                EndingRules.usual(0.2, 25),
                 false);
-        MapDecision decision = new MapPlanner(rules)
-                .decide(new MapEvidence(
+        PlannerDecision decision = new DayPlanner(rules)
+                .decide(new DayEvidence(
                         SurfacePosterior.of(new Surface(SpeedRows.ofRpm(rows), pulls, priors)),
                         tried,
                         Optional.empty(),
                         map));
-        if (decision instanceof MapDecision.Pull next) {
+        if (decision instanceof PlannerDecision.Pull next) {
             assertAllowed(next.setting(), tried, rows, map);
             return true;
         }

@@ -71,8 +71,8 @@ class SettingGainTest {
     @Test
     void thereAndBackIsNothing() {
         SurfacePosterior day = day(new Engine(27, 1, 0.05, 0.88), 0.2);
-        Estimate there = day.gain(OTHER, OWN).orElseThrow();
-        Estimate back = day.gain(OWN, OTHER).orElseThrow();
+        PosteriorValue there = day.gain(OTHER, OWN).orElseThrow();
+        PosteriorValue back = day.gain(OWN, OTHER).orElseThrow();
         assertThat(back.mean()).isCloseTo(-there.mean(), within(NOISE));
         assertThat(back.interval(95).low()).isCloseTo(-there.interval(95).high(), within(1e-6));
         assertThat(day.gain(OWN, OWN).orElseThrow().interval(95).width()).isCloseTo(0, within(NOISE));

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
-import org.nextpull.advice.MapRow;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
@@ -82,7 +82,7 @@ class HeldSpeedsTest {
 
         Verdict verdict = result.verdict().orElseThrow();
         MapState map = verdict.map().orElseThrow();
-        assertThat(map.rows()).extracting(MapRow::rpm).containsExactly(3000.0, 4000.0, 5000.0);
+        assertThat(map.rows()).extracting(AnswerRow::rpm).containsExactly(3000.0, 4000.0, 5000.0);
         for (int speed = 0; speed < 3; speed++) {
             assertThat(map.rows().get(speed).answer().orElseThrow().peakDeg().orElseThrow())
                     .isCloseTo(22 + 4 * speed, within(0.7));

@@ -9,9 +9,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.advice.Action;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
-import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
@@ -187,13 +187,13 @@ record RawDay(
         Best best = new Best(day.rig());
         Optional<Verdict> verdict = day.result().verdict();
         Optional<MapState> state = verdict.flatMap(Verdict::map);
-        List<MapRow> rows = state.map(MapState::rows).orElse(List.of()).stream()
+        List<AnswerRow> rows = state.map(MapState::rows).orElse(List.of()).stream()
                 .filter(row -> row.by() == ChosenBy.PEAK
-                        && row.answer().flatMap(MapRow.Best::interval).isPresent())
+                        && row.answer().flatMap(AnswerRow.Best::interval).isPresent())
                 .toList();
         long held = rows.stream()
                 .filter(row -> row.answer()
-                        .flatMap(MapRow.Best::interval)
+                        .flatMap(AnswerRow.Best::interval)
                         .orElseThrow()
                         .contains(best.nearDeg(row.rpm())))
                 .count();

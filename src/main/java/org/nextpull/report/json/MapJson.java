@@ -5,8 +5,8 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.MapGain;
-import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.SparkMap;
@@ -57,7 +57,7 @@ final class MapJson {
         Json.put(node, "best_deg", mean(state, MapJson::best), 2);
         node.putNull("low_deg");
         node.putNull("high_deg");
-        node.put("bracketed", state.rows().stream().allMatch(MapRow::isBracketed));
+        node.put("bracketed", state.rows().stream().allMatch(AnswerRow::isBracketed));
         node.put("knock", PullJson.knock(knock));
         node.putNull("knock_limit_deg");
         node.putNull("torque_nm");
@@ -91,8 +91,8 @@ final class MapJson {
         return node;
     }
 
-    private static void row(ObjectNode node, MapRow row) {
-        Optional<Span> interval = row.answer().flatMap(MapRow.Best::interval);
+    private static void row(ObjectNode node, AnswerRow row) {
+        Optional<Span> interval = row.answer().flatMap(AnswerRow.Best::interval);
         Json.put(node, "rpm", row.rpm(), 0);
         Json.put(node, "best_deg", best(row), 2);
         Json.put(node, "low_deg", interval.map(Span::low), 2);
@@ -104,7 +104,7 @@ final class MapJson {
     }
 
     /** The mean over all rows; empty where one of them has no such value. */
-    private static OptionalDouble mean(MapState state, Function<MapRow, OptionalDouble> value) {
+    private static OptionalDouble mean(MapState state, Function<AnswerRow, OptionalDouble> value) {
         boolean isWhole = state.rows().stream().allMatch(row -> value.apply(row).isPresent());
         return isWhole
                 ? state.rows().stream()
@@ -113,11 +113,11 @@ final class MapJson {
                 : OptionalDouble.empty();
     }
 
-    private static OptionalDouble best(MapRow row) {
+    private static OptionalDouble best(AnswerRow row) {
         return row.answer().map(found -> OptionalDouble.of(found.deg())).orElse(OptionalDouble.empty());
     }
 
-    private static OptionalDouble peak(MapRow row) {
-        return row.answer().map(MapRow.Best::peakDeg).orElse(OptionalDouble.empty());
+    private static OptionalDouble peak(AnswerRow row) {
+        return row.answer().map(AnswerRow.Best::peakDeg).orElse(OptionalDouble.empty());
     }
 }

@@ -3,8 +3,8 @@ package org.nextpull.report.text;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Action;
+import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.MapRow;
 import org.nextpull.advice.MapState;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
@@ -55,9 +55,9 @@ final class MapTables {
     /** What each speed of the band says. */
     static String answer(MapState state) {
         TextTable table = new TextTable("  rpm", "best deg", "from", "to", "peak", "run", "decided by");
-        for (MapRow row : state.rows()) {
-            Optional<Span> interval = row.answer().flatMap(MapRow.Best::interval);
-            OptionalDouble peak = row.answer().map(MapRow.Best::peakDeg).orElse(OptionalDouble.empty());
+        for (AnswerRow row : state.rows()) {
+            Optional<Span> interval = row.answer().flatMap(AnswerRow.Best::interval);
+            OptionalDouble peak = row.answer().map(AnswerRow.Best::peakDeg).orElse(OptionalDouble.empty());
             table.row(
                     "  " + Shown.fixed(row.rpm(), 0),
                     row.answer().map(found -> Shown.fixed(found.deg(), 1)).orElse("-"),

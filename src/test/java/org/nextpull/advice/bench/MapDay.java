@@ -4,14 +4,14 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.advice.DayEvidence;
+import org.nextpull.advice.DayPlanner;
+import org.nextpull.advice.EndingRules;
 import org.nextpull.advice.KnockFlag;
-import org.nextpull.advice.MapAnswer;
-import org.nextpull.advice.MapDecision;
-import org.nextpull.advice.MapEnding;
-import org.nextpull.advice.MapEvidence;
-import org.nextpull.advice.MapPlanner;
-import org.nextpull.advice.MapRules;
 import org.nextpull.advice.MixtureRules;
+import org.nextpull.advice.PlannerAnswer;
+import org.nextpull.advice.PlannerDecision;
+import org.nextpull.advice.PlannerRules;
 import org.nextpull.advice.SparkRules;
 import org.nextpull.advice.TriedPull;
 import org.nextpull.channel.EngineSetting;
@@ -105,24 +105,24 @@ public final class MapDay {
         Optional<Lambda> lambda = rules.sweepsMixture()
                 ? Optional.of(Lambda.of(MapEngine.GUESS_LAMBDA.value() - 0.02))
                 : Optional.empty();
-        MapPlanner planner = new MapPlanner(new MapRules(
+        DayPlanner planner = new DayPlanner(new PlannerRules(
                 new SparkRules(-5, MOST_DEG, rules.stepDeg(), 0.5, 2),
                 rules.sweepsMixture()
                         ? Optional.of(new MixtureRules(Lambda.of(0.79), Lambda.of(0.95), 0.034, 0.005))
                         : Optional.empty(),
-                MapEnding.usual(rules.nearBestPercent(), 16),
+                EndingRules.usual(rules.nearBestPercent(), 16),
                 false));
         while (true) {
             pull(map, lambda);
             SurfacePosterior posterior = SurfacePosterior.of(new Surface(engine.rows, pulls, priors()));
             Optional<KnockLevels> heard =
                     rules.ear() == Ear.LEVEL ? Optional.of(new KnockLevels(engine.rows, levels)) : Optional.empty();
-            MapDecision decision = planner.decide(new MapEvidence(posterior, tried, heard, map));
-            if (decision instanceof MapDecision.Pull next) {
+            PlannerDecision decision = planner.decide(new DayEvidence(posterior, tried, heard, map));
+            if (decision instanceof PlannerDecision.Pull next) {
                 map = next.setting().spark().orElseThrow();
                 lambda = next.setting().lambda();
             } else {
-                return outcome(posterior, (MapDecision.Stop) decision);
+                return outcome(posterior, (PlannerDecision.Stop) decision);
             }
         }
     }
@@ -173,8 +173,8 @@ public final class MapDay {
         }
     }
 
-    private MapOutcome outcome(SurfacePosterior posterior, MapDecision.Stop stop) {
-        MapAnswer answer = stop.answer();
+    private MapOutcome outcome(SurfacePosterior posterior, PlannerDecision.Stop stop) {
+        PlannerAnswer answer = stop.answer();
         EngineSetting judged =
                 rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
         double[] deg = judged.spark().orElseThrow().degAt(engine.rows.rpm());

@@ -4,10 +4,10 @@ import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Span;
 
 /** A quantity as the posterior reports it, in its own unit. Immutable. */
-public final class Estimate {
+public final class PosteriorValue {
     private final NormalMixture reported;
 
-    Estimate(NormalMixture reported) {
+    PosteriorValue(NormalMixture reported) {
         this.reported = reported;
     }
 

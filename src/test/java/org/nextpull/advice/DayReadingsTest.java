@@ -32,7 +32,7 @@ import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
 
 /** Days whose ignition holds a map, at the level of the whole advice. */
-class MapDayTest {
+class DayReadingsTest {
     private static final SweepPlan PLAN = plan("sets = 'map'");
     private static final double NOTHING = 1e-9;
 
@@ -293,7 +293,7 @@ class MapDayTest {
                         row.heldAtS()))
                 .toList());
         DayView view = DayView.of(day(PLAN, byRow));
-        assertThat(new DaySurface(view, new MapDay(view))
+        assertThat(new DaySurface(view, new DayReadings(view))
                         .surface()
                         .pulls()
                         .get(0)

@@ -20,7 +20,7 @@ import org.nextpull.unit.Advance;
 import org.nextpull.unit.Torque;
 
 /** Days of a map that follow the advice on an invented engine: what must be known before a day ends, and before a peak is stated. */
-class MapEndingTest {
+class EndingRulesTest {
     private static final SweepPlan PLAN = Pulls.plan("""
             [band]
             from_rpm = 3000
@@ -98,7 +98,7 @@ class MapEndingTest {
                 .anyMatch(verdict -> !ends(verdict)
                         && left(verdict).expectedPercent() <= LITTLE.expectedPercent()
                         && left(verdict).chanceOfMuch() > LITTLE.chanceOfMuch());
-        assertThat(VERDICTS.stream().filter(MapEndingTest::ends)).isNotEmpty().allSatisfy(verdict -> {
+        assertThat(VERDICTS.stream().filter(EndingRulesTest::ends)).isNotEmpty().allSatisfy(verdict -> {
             assertThat(left(verdict).expectedPercent()).isLessThanOrEqualTo(LITTLE.expectedPercent());
             assertThat(left(verdict).chanceOfMuch()).isLessThanOrEqualTo(LITTLE.chanceOfMuch());
         });
@@ -106,9 +106,9 @@ class MapEndingTest {
 
     @Test
     void aPeakIsStatedOnlyWhereCleanPullsSurelyLieBeyondIt() {
-        List<MapRow> stated = VERDICTS.stream()
+        List<AnswerRow> stated = VERDICTS.stream()
                 .flatMap(verdict -> verdict.map().orElseThrow().rows().stream())
-                .filter(MapRow::isBracketed)
+                .filter(AnswerRow::isBracketed)
                 .toList();
         assertThat(stated).hasSizeGreaterThan(DAYS).allSatisfy(row -> {
             double sd = row.answer().orElseThrow().interval().orElseThrow().width() / NINETY_SDS;

@@ -18,18 +18,18 @@ import org.nextpull.unit.Lambda;
  * @param present map of the ignition: its breakpoints are the cells
  * @param earlier how many of the pulls were run on days before the present one, whose budget they do not use
  */
-public record MapEvidence(
+public record DayEvidence(
         SurfacePosterior posterior,
         List<TriedPull> pulls,
         Optional<KnockLevels> levels,
         SparkMap present,
         int earlier) {
-    public MapEvidence {
+    public DayEvidence {
         pulls = List.copyOf(pulls);
     }
 
     /** Of one day. */
-    public MapEvidence(
+    public DayEvidence(
             SurfacePosterior posterior, List<TriedPull> pulls, Optional<KnockLevels> levels, SparkMap present) {
         this(posterior, pulls, levels, present, 0);
     }

@@ -8,13 +8,13 @@ import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
 /** Reads what a day of a map says off its posterior and the planner's answer. */
-final class MapReading {
-    private final MapDay day;
-    private final MapEvidence evidence;
-    private final MapAnswer answer;
+final class StateReading {
+    private final DayReadings day;
+    private final DayEvidence evidence;
+    private final PlannerAnswer answer;
     private final SparkRules rules;
 
-    MapReading(MapDay day, MapEvidence evidence, MapAnswer answer, SparkRules rules) {
+    StateReading(DayReadings day, DayEvidence evidence, PlannerAnswer answer, SparkRules rules) {
         this.day = day;
         this.evidence = evidence;
         this.answer = answer;
@@ -56,7 +56,7 @@ final class MapReading {
         return day.atCells(SparkMap.of(rpm, deg));
     }
 
-    private List<MapRow> rows() {
+    private List<AnswerRow> rows() {
         return new RowReading(day, evidence, exclusions()).ofMap(answer);
     }
 

@@ -16,34 +16,34 @@ import org.nextpull.unit.Lambda;
  * What holds at each speed of a day of a map beside the planner's own limits: shorter steps where nothing listens, no retard below an
  * exhaust that was too hot, nothing that way while nobody watches what guards it, and a start below what knock forbade elsewhere.
  */
-final class MapLimits {
+final class AllowedSettings {
     private static final double NOTHING = 1e-9;
     private static final double HALF = 0.5;
     /** Where nothing measures knock, steps are whole up to this far above the first pull, degrees. */
     private static final double UNHEARD_DEG = 6;
 
     private final DayView view;
-    private final MapDay maps;
+    private final DayReadings maps;
     private final SparkRules plan;
     private final Guards guards;
 
-    MapLimits(DayView view, MapDay maps) {
+    AllowedSettings(DayView view, DayReadings maps) {
         this.view = view;
         this.maps = maps;
         plan = maps.plan();
         guards = view.guards();
     }
 
-    MapRules rules() {
-        return new MapRules(
+    PlannerRules rules() {
+        return new PlannerRules(
                 spark(),
                 maps.sweepsMixture() ? view.mixture().map(this::mixture) : Optional.empty(),
                 maps.ignition() == Ignition.STANDING ? ending().ofMixtureAlone() : ending(),
                 view.day().plan().limits().looksAgain());
     }
 
-    private MapEnding ending() {
-        return MapEnding.usual(
+    private EndingRules ending() {
+        return EndingRules.usual(
                 view.day().plan().goal().nearBestPercent(),
                 view.day().plan().goal().maxPulls());
     }

@@ -18,7 +18,7 @@ import org.nextpull.fit.TorqueLeft;
  * @param caps most advance that knock and the plan leave each row
  * @param decidedBy what decides each row of the peak map
  */
-public record MapAnswer(
+public record PlannerAnswer(
         EngineSetting peak,
         TorqueLeft leftAtPeak,
         EngineSetting least,
@@ -27,7 +27,7 @@ public record MapAnswer(
         Optional<TorqueLeft> leftByLeave,
         RowCaps caps,
         List<ChosenBy> decidedBy) {
-    public MapAnswer {
+    public PlannerAnswer {
         decidedBy = List.copyOf(decidedBy);
     }
 }

@@ -11,7 +11,7 @@ import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
 /** A day seen at one mixture: what is wanted, what is forbidden, and the maps between the two. */
-final class MapView {
+final class PlannerView {
     /** A cap counts against what may be had where it holds a row this far below its best, degrees. */
     private static final double CAP_BITES_DEG = 0.75;
 
@@ -37,7 +37,7 @@ final class MapView {
             SettingGrid grid,
             SparkRules rules) {}
 
-    MapView(Day day, Optional<Lambda> lambda) {
+    PlannerView(Day day, Optional<Lambda> lambda) {
         rows = day.posterior.rows().rpm();
         grid = day.grid;
         least = day.rules.leastDeg();

@@ -10,4 +10,4 @@ import java.util.Optional;
  * @param ending when a day ends
  * @param looksAgain whether a lone knock flag is looked at again, as far as the operator allows it
  */
-public record MapRules(SparkRules spark, Optional<MixtureRules> mixture, MapEnding ending, boolean looksAgain) {}
+public record PlannerRules(SparkRules spark, Optional<MixtureRules> mixture, EndingRules ending, boolean looksAgain) {}

@@ -10,7 +10,7 @@ package org.nextpull.advice;
  * @param leastPulls pulls before it may be settled
  * @param mostPulls pulls that the plan allows
  */
-public record MapEnding(
+public record EndingRules(
         double expectedLeftPercent,
         double chanceOfMuch,
         double nearBestPercent,
@@ -20,13 +20,13 @@ public record MapEnding(
     private static final int LEAST_PULLS_AT_ONE_SPARK = 5;
 
     /** Chosen in simulation: a lower bar costs pulls, a higher one leaves more torque. */
-    public static MapEnding usual(double nearBestPercent, int mostPulls) {
-        return new MapEnding(0.11, 0.01, nearBestPercent, 0.02, 3, mostPulls);
+    public static EndingRules usual(double nearBestPercent, int mostPulls) {
+        return new EndingRules(0.11, 0.01, nearBestPercent, 0.02, 3, mostPulls);
     }
 
     /** A mixture alone moves torque by little, so it is not settled on three pulls. */
-    MapEnding ofMixtureAlone() {
-        return new MapEnding(
+    EndingRules ofMixtureAlone() {
+        return new EndingRules(
                 expectedLeftPercent, chanceOfMuch, nearBestPercent, noGainPercent, LEAST_PULLS_AT_ONE_SPARK, mostPulls);
     }
 }

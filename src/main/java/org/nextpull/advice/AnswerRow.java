@@ -12,7 +12,7 @@ import org.nextpull.unit.Span;
  * @param runDeg the most advanced clean advance that was run there; empty where there was none
  * @param by what decides it
  */
-public record MapRow(double rpm, Optional<Best> answer, OptionalDouble runDeg, ChosenBy by) {
+public record AnswerRow(double rpm, Optional<Best> answer, OptionalDouble runDeg, ChosenBy by) {
     /**
      * The best advance of a speed.
      *

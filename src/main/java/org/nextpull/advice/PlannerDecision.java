@@ -3,9 +3,9 @@ package org.nextpull.advice;
 import org.nextpull.channel.EngineSetting;
 
 /** What to do next with a map. */
-public sealed interface MapDecision {
+public sealed interface PlannerDecision {
     /** Where the day stands, whatever is done next. */
-    MapAnswer answer();
+    PlannerAnswer answer();
 
     /**
      * One more pull.
@@ -13,12 +13,12 @@ public sealed interface MapDecision {
      * @param setting what to set
      * @param purpose what for
      */
-    record Pull(EngineSetting setting, PullPurpose purpose, MapAnswer answer) implements MapDecision {}
+    record Pull(EngineSetting setting, PullPurpose purpose, PlannerAnswer answer) implements PlannerDecision {}
 
     /**
      * No more pulls.
      *
      * @param reason why
      */
-    record Stop(StopReason reason, MapAnswer answer) implements MapDecision {}
+    record Stop(StopReason reason, PlannerAnswer answer) implements PlannerDecision {}
 }

@@ -19,7 +19,7 @@ import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
 
 /** A day as its pulls have it: each row of each pull with the advance that was logged there, or that of the pull. */
-final class MapDay {
+final class DayReadings {
     /** One figure a pull stands at this speed where no band is known. */
     private static final double ANY_RPM = 4000;
 
@@ -35,7 +35,7 @@ final class MapDay {
     private final boolean ofRows;
     private final double[] rows;
 
-    MapDay(DayView view) {
+    DayReadings(DayView view) {
         this.view = view;
         ignition = Ignition.of(view.day());
         plan = ignition.rules(view.day().plan());

@@ -13,7 +13,7 @@ import org.nextpull.unit.Lambda;
  * The next map, or the end of a day: climb by the largest step, each speed as far as its own limits allow; then a pull below and a pull
  * above the best in turn; prove the map as soon as it would be the answer; stop when little is left or little can be gained.
  */
-public final class MapPlanner {
+public final class DayPlanner {
     private static final double STILL_CLIMBING_DEG = 0.5;
     private static final double BELOW_DEG = 4;
     private static final double NEARLY_KNOWN = 3;
@@ -23,9 +23,9 @@ public final class MapPlanner {
     private static final int PATIENCE_PULLS = 6;
     private static final double NO_GAIN_A_PULL_PERCENT = 0.01;
 
-    private final MapRules rules;
+    private final PlannerRules rules;
 
-    public MapPlanner(MapRules rules) {
+    public DayPlanner(PlannerRules rules) {
         this.rules = rules;
     }
 
@@ -41,7 +41,7 @@ public final class MapPlanner {
      *
      * @throws IllegalArgumentException where no pull was run: the first is the plan's
      */
-    public MapDecision decide(MapEvidence evidence) {
+    public PlannerDecision decide(DayEvidence evidence) {
         if (evidence.pulls().isEmpty()) {
             throw new IllegalArgumentException("the first pull is the plan's own");
         }
@@ -50,21 +50,21 @@ public final class MapPlanner {
 
     /** One decision. */
     private final class Turn {
-        private final MapEvidence evidence;
+        private final DayEvidence evidence;
         private final FlagLooks looks;
-        private final MapView.Day day;
+        private final PlannerView.Day day;
         private final int count;
         private final MixtureSearch mixture;
         private final Optional<Lambda> lambda;
-        private final MapView view;
+        private final PlannerView view;
         private final Judged peak;
 
-        Turn(MapEvidence evidence) {
+        Turn(DayEvidence evidence) {
             this.evidence = evidence;
             count = evidence.pulls().size();
             double[] rows = evidence.posterior().rows().rpm();
             looks = new FlagLooks(evidence.pulls(), rules.looksAgain());
-            day = new MapView.Day(
+            day = new PlannerView.Day(
                     evidence.posterior(),
                     evidence.pulls().stream().map(looks::withoutStruck).toList(),
                     new Exclusions(evidence.pulls(), rules.spark(), rows, looks),
@@ -73,7 +73,7 @@ public final class MapPlanner {
                     rules.spark());
             mixture = new MixtureSearch(day, rules.mixture());
             lambda = mixture.target();
-            view = new MapView(day, lambda);
+            view = new PlannerView(day, lambda);
             SparkMap map = view.allowed(view.best);
             peak = new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
         }
@@ -93,11 +93,11 @@ public final class MapPlanner {
                     && left.chanceOfMuch() <= rules.ending().chanceOfMuch();
         }
 
-        MapDecision decide() {
+        PlannerDecision decide() {
             if (!view.isWithinPlan(peak.map)) {
                 return stop(StopReason.NO_ROOM, Optional.empty());
             }
-            Optional<MapDecision> look = lookAgain();
+            Optional<PlannerDecision> look = lookAgain();
             if (look.isPresent()) {
                 return look.get();
             }
@@ -112,7 +112,7 @@ public final class MapPlanner {
             if (count >= LEAST_FOR_PROOF && isSettled) {
                 return pull(leastMap(), PullPurpose.PROVE, proven);
             }
-            MapDecision next = search(proven);
+            PlannerDecision next = search(proven);
             return hasNoGain(next, proven) ? end(proven) : next;
         }
 
@@ -160,8 +160,8 @@ public final class MapPlanner {
             List<Judged> found = new ArrayList<>();
             Judged least = leastMap();
             for (TriedPull pull : day.pulls()) {
-                MapView there = pull.lambda().isPresent() && rules.mixture().isPresent()
-                        ? new MapView(day, pull.lambda())
+                PlannerView there = pull.lambda().isPresent() && rules.mixture().isPresent()
+                        ? new PlannerView(day, pull.lambda())
                         : view;
                 if (pull.isClean()
                         && pull.isRunOver(view.rows)
@@ -214,7 +214,7 @@ public final class MapPlanner {
             return more / view.rows.length <= 2 * rules.spark().resolutionDeg();
         }
 
-        private MapDecision search(Optional<Judged> proven) {
+        private PlannerDecision search(Optional<Judged> proven) {
             if (rules.mixture().isPresent()) {
                 MixtureSearch.Found found = mixture.best(view);
                 return pull(found.map(), Optional.of(found.lambda()), PullPurpose.EXPLORE, proven);
@@ -239,8 +239,8 @@ public final class MapPlanner {
                     : view.shifted(-BELOW_DEG);
         }
 
-        private boolean hasNoGain(MapDecision next, Optional<Judged> proven) {
-            if (count < LEAST_FOR_NO_GAIN || !(next instanceof MapDecision.Pull pull)) {
+        private boolean hasNoGain(PlannerDecision next, Optional<Judged> proven) {
+            if (count < LEAST_FOR_NO_GAIN || !(next instanceof PlannerDecision.Pull pull)) {
                 return false;
             }
             double now = proven.map(judged -> judged.left.expectedPercent()).orElseGet(() -> bestRun());
@@ -262,7 +262,7 @@ public final class MapPlanner {
         }
 
         /** Nothing more to gain: the map that stays is proven first, if it was not run yet. */
-        private MapDecision end(Optional<Judged> proven) {
+        private PlannerDecision end(Optional<Judged> proven) {
             if (proven.isEmpty()) {
                 return pull(leastMap(), PullPurpose.PROVE, proven);
             }
@@ -281,31 +281,32 @@ public final class MapPlanner {
         }
 
         /** A lone flag that holds back torque worth a pull is looked at again. */
-        private Optional<MapDecision> lookAgain() {
+        private Optional<PlannerDecision> lookAgain() {
             return new SecondLook(day, looks, view, rules.spark())
                     .next()
                     .map(map -> pull(map, lambda, PullPurpose.LOOK_AGAIN, proven()));
         }
 
-        private MapDecision pull(Judged judged, PullPurpose purpose, Optional<Judged> proven) {
-            return new MapDecision.Pull(judged.setting(), purpose, answer(proven));
+        private PlannerDecision pull(Judged judged, PullPurpose purpose, Optional<Judged> proven) {
+            return new PlannerDecision.Pull(judged.setting(), purpose, answer(proven));
         }
 
-        private MapDecision pull(SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
-            return new MapDecision.Pull(EngineSetting.of(map, there), purpose, answer(proven));
+        private PlannerDecision pull(
+                SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
+            return new PlannerDecision.Pull(EngineSetting.of(map, there), purpose, answer(proven));
         }
 
-        private MapDecision stop(StopReason reason, Optional<Judged> proven) {
-            return new MapDecision.Stop(reason, answer(proven));
+        private PlannerDecision stop(StopReason reason, Optional<Judged> proven) {
+            return new PlannerDecision.Stop(reason, answer(proven));
         }
 
-        private MapAnswer answer(Optional<Judged> proven) {
+        private PlannerAnswer answer(Optional<Judged> proven) {
             List<ChosenBy> by = new ArrayList<>();
             for (int r = 0; r < view.rows.length; r++) {
                 by.add(view.decidedBy(peak.map, r));
             }
             Judged least = leastMap();
-            return new MapAnswer(
+            return new PlannerAnswer(
                     peak.setting(),
                     peak.left,
                     least.setting(),
