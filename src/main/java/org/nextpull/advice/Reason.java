@@ -118,13 +118,27 @@ public sealed interface Reason {
     }
 
     /**
+     * What another fuel asks of injectors and pump.
+     *
+     * @param litresTimes litres that it needs for each litre of the fuel before it
+     * @param duty injector duty that it needs, by that of the last pull; empty where no channel had it
+     * @param most what the plan allows of it, else all there is
+     */
+    record Flow(double litresTimes, OptionalDouble duty, double most) {
+        /** Whether the injectors cannot give it. */
+        public boolean isBeyond() {
+            return duty.isPresent() && duty.getAsDouble() > most;
+        }
+    }
+
+    /**
      * Another candidate is fitted for the next pull.
      *
      * @param label its label
      * @param fuel name of its fuel; empty where the plan names none
-     * @param litresTimes litres that it needs for each litre of the fuel before it; empty where that stays or is not known
+     * @param flow what it asks of injectors and pump; empty where the fuel stays or is not known
      */
-    record ChangeOver(String label, Optional<String> fuel, OptionalDouble litresTimes) implements Reason {
+    record ChangeOver(String label, Optional<String> fuel, Optional<Flow> flow) implements Reason {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.changeOver(this);

@@ -30,10 +30,14 @@ public final class CandidateWords {
     /** The checklist of a change-over, in the order of the work. */
     public static List<String> steps(Reason.ChangeOver to) {
         List<String> steps = new ArrayList<>(List.of("drain", "flush", "prime", "set the fuelling for it"));
-        if (to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1) {
-            steps.add("check injectors and pump: "
-                    + Shown.fixed(to.litresTimes().getAsDouble(), 2) + " times the litres");
-        }
+        to.flow()
+                .filter(flow -> flow.litresTimes() > 1)
+                .ifPresent(flow -> steps.add("check injectors and pump: "
+                        + Shown.fixed(flow.litresTimes(), 2)
+                        + " times the litres"
+                        + (flow.duty().isPresent()
+                                ? ", " + Shown.fixed(100 * flow.duty().getAsDouble(), 0) + " % duty"
+                                : "")));
         steps.addAll(List.of("check fuel pressure and leaks", "warm to the start range"));
         return steps;
     }

@@ -162,13 +162,24 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
     @Override
     public Words changeOver(Reason.ChangeOver to) {
         String fuel = to.fuel().map(name -> " (" + name + ")").orElse("");
-        String duty = to.litresTimes().isPresent() && to.litresTimes().getAsDouble() > 1
-                ? " Multiply the injector duty of the last pull by that; do not run where the product passes what they can give."
-                : "";
+        String duty = to.flow()
+                .filter(flow -> flow.litresTimes() > 1)
+                .map(ReasonText::duty)
+                .orElse("");
         return new Words(
                 "Change over to \"" + to.label() + "\": drain, flush, prime, warm; the first pull is discarded.",
                 "Change over to \"" + to.label() + "\"" + fuel + ": " + String.join(", ", CandidateWords.steps(to))
                         + "." + duty + " The first pull after it flushes the line and is discarded.");
+    }
+
+    private static String duty(Reason.Flow flow) {
+        if (flow.duty().isEmpty()) {
+            return " Multiply the injector duty of the last pull by that; do not run where the product passes what they can give.";
+        }
+        return flow.isBeyond()
+                ? " DO NOT RUN IT: that passes " + Shown.fixed(100 * flow.most(), 0)
+                        + " % duty, so the engine would run lean. Fit larger injectors first."
+                : "";
     }
 
     @Override

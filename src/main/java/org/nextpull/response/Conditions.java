@@ -1,6 +1,7 @@
 package org.nextpull.response;
 
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
@@ -10,6 +11,7 @@ import org.nextpull.unit.Temperature;
  *
  * @param hottestExhaust highest exhaust temperature of any sensor, over the band
  * @param manifold band-average manifold pressure
+ * @param injectorDuty highest over the band, as a fraction; empty where no channel has it
  * @param air the air that the engine breathed; empty where it is not known
  */
 public record Conditions(
@@ -18,6 +20,7 @@ public record Conditions(
         Optional<Temperature> inletAir,
         Optional<Temperature> hottestExhaust,
         Optional<Pressure> manifold,
+        OptionalDouble injectorDuty,
         Optional<AirState> air) {
     public static Conditions unknown() {
         return new Conditions(
@@ -26,6 +29,7 @@ public record Conditions(
                 Optional.empty(),
                 Optional.empty(),
                 Optional.empty(),
+                OptionalDouble.empty(),
                 Optional.empty());
     }
 }

@@ -22,6 +22,8 @@ final class ConditionsOfPull {
                 median(samples, Role.INLET_AIR_TEMPERATURE),
                 hottestExhaust(samples),
                 manifold(samples),
+                Arrays.stream(samples.presentValues(Channel.of(Role.INJECTOR_DUTY)))
+                        .max(),
                 air);
     }
 

@@ -202,12 +202,23 @@ final class Deciding {
 
     private Reason changeOver(CandidatePlan to) {
         Optional<Fuel> before = plan.candidate(fittedNow()).flatMap(states::fuel);
-        OptionalDouble litres = states.fuel(to)
+        Optional<Reason.Flow> flow = states.fuel(to)
                 .flatMap(now -> before.filter(last -> !last.name().equals(now.name()))
                         .flatMap(last -> FuelSwap.atBestPower(now, last)))
-                .map(swap -> swap.flow().volumeRatio())
-                .orElse(OptionalDouble.empty());
-        return new Reason.ChangeOver(to.label(), to.fuel().or(() -> plan.fuel().blend()), litres);
+                .flatMap(swap -> swap.flow().volumeRatio().stream().boxed().findFirst())
+                .map(this::flow);
+        return new Reason.ChangeOver(to.label(), to.fuel().or(() -> plan.fuel().blend()), flow);
+    }
+
+    /** The duty of the last pull grows as the litres do: its air and its pressure stay. */
+    private Reason.Flow flow(double litresTimes) {
+        OptionalDouble duty = pulls.isEmpty()
+                ? OptionalDouble.empty()
+                : pulls.get(pulls.size() - 1).conditions().injectorDuty();
+        return new Reason.Flow(
+                litresTimes,
+                duty.isPresent() ? OptionalDouble.of(litresTimes * duty.getAsDouble()) : duty,
+                plan.limits().injectorDutyMost().orElse(1));
     }
 
     private Answer decide() {

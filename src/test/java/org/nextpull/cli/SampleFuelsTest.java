@@ -130,6 +130,27 @@ class SampleFuelsTest {
         assertThat(flushed.at("/candidates/decision_order")).isEmpty();
     }
 
+    /** Where the log has the injector duty, the change-over says what the next fuel asks of it, and that too much must not be run. */
+    @Test
+    void injectorsThatAreTooSmallAreSaidBeforeTheFirstPull(@TempDir Path folder) throws IOException {
+        assertThat(changeOver(folder, "50"))
+                .contains("times the litres, 7", "% duty")
+                .doesNotContain("DO NOT RUN");
+        assertThat(changeOver(folder, "80")).contains("times the litres, 11", "DO NOT RUN IT: that passes 100 % duty");
+    }
+
+    private static String changeOver(Path folder, String dutyPercent) throws IOException {
+        Path plain = Path.of(first(folder, 8));
+        Files.write(
+                plain,
+                Files.readAllLines(plain).stream()
+                        .map(line -> line.startsWith("#")
+                                ? line
+                                : line + "," + (line.startsWith("Time") ? "Injector duty [%]" : dutyPercent))
+                        .toList());
+        return advise(plain.toString()).at("/next/because").asText();
+    }
+
     /** The log up to the end of a pull: labels mark where the next begins, and throttle closes between pulls. */
     private static String first(Path folder, int pulls) throws IOException {
         JsonNode all = Run.of("inspect", "--plan", PLAN, "--json", LOG).json().at("/files/0/pulls");

@@ -64,6 +64,7 @@ class MeasuredComparisonTest {
                 Optional.of(Temperature.ofCelsius(ran.inletC())),
                 Optional.empty(),
                 Optional.empty(),
+                OptionalDouble.empty(),
                 Optional.of(air));
         return new MeasuredPull(
                 number,

@@ -49,7 +49,11 @@ class AdviceTextTest {
             case EXPLORE -> searching(Ignition.OFFSET, PullPurpose.EXPLORE);
             case CLIMB_MIXTURE, BRACKET_MIXTURE, RICH_STEP -> searching(Ignition.STANDING, PullPurpose.EXPLORE);
             case CONFIRM -> searching(Ignition.FLAT, PullPurpose.PROVE);
-            case CHANGE_OVER -> new Reason.ChangeOver("alcohol", Optional.of("e85"), OptionalDouble.of(1.37));
+            case CHANGE_OVER ->
+                new Reason.ChangeOver(
+                        "alcohol",
+                        Optional.of("e85"),
+                        Optional.of(new Reason.Flow(1.37, OptionalDouble.of(0.96), 0.85)));
             case DECIDE -> new Reason.Deciding("alcohol", 3, 12);
             case DECIDED -> new Reason.Decided("alcohol", true);
             case OUT_OF_WINDOW ->
