@@ -13,6 +13,7 @@ import java.sql.SQLException;
 import java.sql.Statement;
 import java.time.Duration;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 
@@ -24,6 +25,17 @@ import java.util.Locale;
 public final class LogBench {
     private static final int SECONDS_APART = 55;
 
+    /** For the engine of the log. */
+    static final String PLAN = """
+            [timing]
+            start_deg = 20
+            least_deg = 16
+            most_deg = 36
+            [band]
+            from_rpm = 2800
+            to_rpm = 6200
+            """;
+
     private LogBench() {}
 
     /** One process that ended. */
@@ -32,13 +44,15 @@ public final class LogBench {
     /**
      * Runs the bench.
      *
-     * @param args megabytes of the log, and the least number of its pulls
+     * @param args megabytes of the log, and the least number of its pulls; or {@code growth} and numbers of pulls
      */
     public static void main(String[] args) throws IOException, InterruptedException, SQLException {
         if (args.length == 2 && args[0].equals("tokens")) {
             tokens(Path.of(args[1]));
         } else if (args.length == 2 && args[0].equals("database")) {
             database(args[1]);
+        } else if (args.length > 1 && args[0].equals("growth")) {
+            growth(Arrays.stream(args).skip(1).mapToInt(Integer::parseInt).toArray());
         } else {
             bench(args.length > 0 ? Long.parseLong(args[0]) : 200, args.length > 1 ? Integer.parseInt(args[1]) : 1);
         }
@@ -71,6 +85,44 @@ public final class LogBench {
                     one.seconds() / own));
         } finally {
             Files.delete(log);
+        }
+    }
+
+    /** What a pull costs, however many there are: the first number of pulls is that against which the others are held. */
+    private static void growth(int[] numbers) throws IOException, InterruptedException {
+        Path plan = Files.createTempFile("nextpull-bench", ".toml");
+        Path log = Files.createTempFile("nextpull-bench", ".csv");
+        try {
+            Files.writeString(plan, PLAN);
+            System.out.println("| pulls | command | time | processor time | memory | processor time a pull |");
+            System.out.println("|---|---|---|---|---|---|");
+            for (int pulls : numbers) {
+                new LongLog(15).write(log, 0, pulls);
+                for (String command : List.of("inspect", "advise", "replay")) {
+                    List<String> words = new ArrayList<>(List.of(command, "--plan", plan.toString(), log.toString()));
+                    if (!command.equals("inspect")) {
+                        words.add("--no-notebook");
+                    }
+                    Ended one = run(
+                            command,
+                            java(
+                                    List.of("-Xmx64m", "-XX:+UseSerialGC"),
+                                    "org.nextpull.cli.Main",
+                                    words.toArray(String[]::new)));
+                    System.out.printf(
+                            Locale.ROOT,
+                            "| %d | `%s` | %.1f s | %.1f s | %d MB | %.0f ms |%n",
+                            pulls,
+                            command,
+                            one.seconds(),
+                            one.processorSeconds(),
+                            one.residentKb() / 1000,
+                            1e3 * one.processorSeconds() / pulls);
+                }
+            }
+        } finally {
+            Files.delete(log);
+            Files.delete(plan);
         }
     }
 
