@@ -139,10 +139,10 @@ public enum Unit {
     private final String symbol;
     private final double factor;
     private final double offset;
-    /** Each spelling between two bars; an enum may not hold a list. */
     private static final Map<String, List<Unit>> BY_SPELLING = bySpelling();
 
-    private final List<String> spellings;
+    /** Parted by bars; an enum may not hold a list. */
+    private final String spellings;
 
     Unit(Quantity quantity, String symbol, double factor, String... spellings) {
         this(quantity, symbol, factor, 0, spellings);
@@ -153,7 +153,7 @@ public enum Unit {
         this.symbol = symbol;
         this.factor = factor;
         this.offset = offset;
-        this.spellings = List.of(spellings);
+        this.spellings = String.join("|", spellings);
     }
 
     /** What it measures; values of two units are comparable only where this is the same. */
@@ -204,7 +204,8 @@ public enum Unit {
     private static Map<String, List<Unit>> bySpelling() {
         Map<String, List<Unit>> units = new HashMap<>();
         for (Unit unit : values()) {
-            Stream.concat(unit.spellings.stream(), Stream.of(unit.symbol.toLowerCase(Locale.ROOT)))
+            Stream<String> listed = Stream.of(unit.spellings.split("\\|")).filter(spelling -> !spelling.isEmpty());
+            Stream.concat(listed, Stream.of(unit.symbol.toLowerCase(Locale.ROOT)))
                     .distinct()
                     .forEach(spelling -> units.computeIfAbsent(spelling, none -> new ArrayList<>())
                             .add(unit));
