@@ -37,6 +37,8 @@ final class SourceLines implements LineFramer.Lines {
     private boolean maybeHalf;
     private int withoutHeader;
     private int differing;
+    /** Of one header it is said once: noise has lines of the right length now and then. */
+    private boolean isDifferenceSaid;
 
     SourceLines(String source, LineSettings settings, String settingsText, ColumnReader reader, Hints hints) {
         this.source = source;
@@ -177,6 +179,7 @@ final class SourceLines implements LineFramer.Lines {
                 if (!header.equals(track.headers())) {
                     collect();
                     track.headers(header);
+                    isDifferenceSaid = false;
                 }
                 return LineParser.Result.PASSED_OVER;
             }
@@ -209,7 +212,8 @@ final class SourceLines implements LineFramer.Lines {
 
     private LineParser.Result differs(int columns) {
         differing++;
-        if (differing == LINES_WITHOUT_HEADER && values.count() > 1) {
+        if (differing >= LINES_WITHOUT_HEADER && values.count() > 1 && !isDifferenceSaid) {
+            isDifferenceSaid = true;
             findings.add(Finding.warning(
                     FindingCode.WIRE_FIELDS_DIFFER,
                     Place.inFile(source),

@@ -50,6 +50,16 @@ class WireChainTest {
     }
 
     @Test
+    void noiseOfManyLengthsIsSaidOnceAHeader() {
+        Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0));
+        played.connected(BRAKE, 0)
+                .text(BRAKE, 0.1, "x\nrpm\n")
+                .text(BRAKE, 0.2, ("1,2\n".repeat(20) + "3000\n").repeat(5))
+                .finish(1);
+        assertThat(played.codes()).containsOnlyOnce(FindingCode.WIRE_FIELDS_DIFFER);
+    }
+
+    @Test
     void aSemicolonLeavesTheCommaToTheNumbers() {
         Played played = new Played(port(BRAKE, WireFacts.Lines.SEPARATED, 0));
         played.connected(BRAKE, 0)
