@@ -103,7 +103,7 @@ class EngineServeIT {
             assertThat(said)
                     .contains("The engine idles, set to 20.0 deg.")
                     .contains("Type   to")
-                    .contains("only runs what it is told")
+                    .contains("\"why\" is neither a number nor a word")
                     .contains("\"banana\" is neither a number nor a word")
                     .contains("garbage takes seconds")
                     .contains("idle takes seconds")

@@ -57,7 +57,7 @@ class HelpfulMessagesTest {
                 + " " + lowThrottle());
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.out())
-                .startsWith("No pull could be used, so nothing was learned.")
+                .startsWith("No pull could be used.")
                 .contains("low.csv: No pull was found that could be used", "never reaches 100 %", "full_load_percent");
         assertThat(Run.of("inspect " + folder.resolve("low.csv")).out())
                 .contains("no pull was found in " + folder.resolve("low.csv"));

@@ -104,7 +104,7 @@ class WindowIT {
     void theAdviceIsReadByItsNameAndGrowsPullByPull() {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             assertThat(window.said("Next step"))
-                    .startsWith("Set, spark advance 20.0 deg. The first pull is the start setting");
+                    .startsWith("Set, spark advance 20.0 deg. Baseline: the plan's start setting");
             List<String> advice = new ArrayList<>();
             for (int pull = 1; pull <= 4; pull++) {
                 int count = pull;

@@ -22,6 +22,7 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
+import org.nextpull.window.page.PathChooser;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
@@ -138,11 +139,9 @@ public final class StartController implements Page, AutoCloseable {
     }
 
     private void open() {
-        leaving(() -> foot.ask(new Question(
-                "Open a plan.", List.of(Question.Field.file("File", form.file().orElse("sweep-plans/"))), texts -> {
-                    read(texts.get(0));
-                    return Optional.empty();
-                })));
+        leaving(() -> PathChooser.from(form.file().orElse("sweep-plans/"), false)
+                .choose(view)
+                .ifPresent(this::read));
     }
 
     /** Opens the plan in that file. */
