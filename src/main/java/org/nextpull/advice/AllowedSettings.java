@@ -13,7 +13,7 @@ import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
 /**
- * What holds at each speed of a day of a map beside the planner's own limits: shorter steps where nothing listens, no retard below an
+ * What holds at each speed of a day beside the planner's own limits: shorter steps where nothing listens, no retard below an
  * exhaust that was too hot, nothing that way while nobody watches what guards it, and a start below what knock forbade elsewhere.
  */
 final class AllowedSettings {

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.nextpull.unit.Span;
 
 /**
- * One speed of the answer of a map.
+ * One speed of the answer.
  *
  * @param rpm the speed
  * @param answer the best advance there; empty where clean pulls do not surely reach it yet and nothing else decides it

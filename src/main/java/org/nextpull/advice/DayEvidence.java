@@ -10,7 +10,7 @@ import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
 /**
- * All that a decision on a map rests on.
+ * All that a decision rests on.
  *
  * @param posterior what the torque says
  * @param pulls what was run, in order, with or without torque

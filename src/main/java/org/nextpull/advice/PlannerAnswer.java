@@ -7,7 +7,7 @@ import org.nextpull.fit.RowCaps;
 import org.nextpull.fit.TorqueLeft;
 
 /**
- * Where a day of a map stands.
+ * Where a day stands.
  *
  * @param peak setting of most torque that may be run next, the least of doubt in it
  * @param leftAtPeak what it leaves

@@ -2,7 +2,7 @@ package org.nextpull.advice;
 
 import org.nextpull.channel.EngineSetting;
 
-/** What to do next with a map. */
+/** What to do next: one more pull, or none. */
 public sealed interface PlannerDecision {
     /** Where the day stands, whatever is done next. */
     PlannerAnswer answer();

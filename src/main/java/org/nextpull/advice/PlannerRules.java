@@ -3,7 +3,7 @@ package org.nextpull.advice;
 import java.util.Optional;
 
 /**
- * What the planner of a map goes by.
+ * What the planner goes by.
  *
  * @param spark limits and steps of the spark
  * @param mixture limits and steps of the mixture, where it is swept too

@@ -7,7 +7,7 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.unit.Lambda;
 
-/** Reads what a day of a map says off its posterior and the planner's answer. */
+/** Reads what a day says off its posterior and the planner's answer. */
 final class StateReading {
     private final DayReadings day;
     private final DayEvidence evidence;

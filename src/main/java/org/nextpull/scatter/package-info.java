@@ -1,6 +1,6 @@
 /**
  * Repeatability, drift and outliers of responses, for fitting and comparing alike. Imports {@code unit}, {@code finding},
- * {@code math} and {@code response}.
+ * {@code math}, {@code channel} and {@code response}.
  */
 @NullMarked
 package org.nextpull.scatter;
