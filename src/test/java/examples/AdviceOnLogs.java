@@ -19,10 +19,11 @@ public final class AdviceOnLogs {
 
         DayAnswer.Next next = answer.next().orElseThrow();
         out.println(next.action().id() + ", because " + next.code().id());
-        next.set().ifPresent(set -> out.println("set " + set.map().orElseThrow().degAt(5000) + " deg"));
+        next.set()
+                .ifPresent(set -> out.println("set " + set.spark().orElseThrow().degAt(5000) + " deg"));
         next.leave()
                 .ifPresent(leave ->
-                        out.println("leave " + leave.map().orElseThrow().degAt(5000) + " deg"));
+                        out.println("leave " + leave.spark().orElseThrow().degAt(5000) + " deg"));
         out.println(answer.pulls().stream().filter(DayAnswer.Pull::isUsed).count() + " pulls count");
     }
 }

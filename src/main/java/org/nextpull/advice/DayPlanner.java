@@ -16,8 +16,13 @@ import org.nextpull.unit.Lambda;
 public final class DayPlanner {
     private static final double STILL_CLIMBING_DEG = 0.5;
     private static final double BELOW_DEG = 4;
-    private static final double NEARLY_KNOWN = 3;
+    private static final double NEARLY_KNOWN = 10;
     private static final double ABOVE_DEG = 1;
+    /** One number learns nothing from how speeds differ, so it must see torque fall further beyond its best. */
+    private static final double ABOVE_OF_ONE_NUMBER_DEG = 3;
+    /** Where pulls of one number differ by more than this the posterior knows their scatter from below at best, and what it leaves is too little. */
+    private static final double SCATTER_KNOWN_PERCENT = 0.7;
+
     private static final int LEAST_FOR_PROOF = 2;
     private static final int LEAST_FOR_NO_GAIN = 4;
     private static final int PATIENCE_PULLS = 6;
@@ -89,7 +94,8 @@ public final class DayPlanner {
         }
 
         private boolean isLittle(TorqueLeft left) {
-            return left.expectedPercent() <= rules.ending().expectedLeftPercent()
+            return (!evidence.present().isFlat() || evidence.posterior().scatterPercent() <= SCATTER_KNOWN_PERCENT)
+                    && left.expectedPercent() <= rules.ending().expectedLeftPercent()
                     && left.chanceOfMuch() <= rules.ending().chanceOfMuch();
         }
 
@@ -220,21 +226,25 @@ public final class DayPlanner {
                 return pull(found.map(), Optional.of(found.lambda()), PullPurpose.EXPLORE, proven);
             }
             if (view.gapDeg() > STILL_CLIMBING_DEG) {
-                return pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.CLIMB, proven);
+                return pull(above(), lambda, PullPurpose.CLIMB, proven);
             }
             return count % 2 == 1
-                    ? pull(below(), lambda, PullPurpose.BRACKET_BELOW, proven)
-                    : pull(view.shifted(ABOVE_DEG), lambda, PullPurpose.BRACKET_ABOVE, proven);
+                    ? pull(below(proven), lambda, PullPurpose.BRACKET_BELOW, proven)
+                    : pull(above(), lambda, PullPurpose.BRACKET_ABOVE, proven);
+        }
+
+        private SparkMap above() {
+            return view.shifted(evidence.present().isFlat() ? ABOVE_OF_ONE_NUMBER_DEG : ABOVE_DEG);
         }
 
         /**
-         * A pull below the best: where that is nearly known, the map that is to stay, which may then be proven already; before, further
-         * below, where the curve tells more.
+         * A pull below the best: where that is nearly known, the map that is to stay, unless that is proven already; else further below,
+         * where the curve tells more.
          */
-        private SparkMap below() {
+        private SparkMap below(Optional<Judged> proven) {
             boolean isNearlyKnown =
                     peak.left.chanceOfMuch() <= NEARLY_KNOWN * rules.ending().chanceOfMuch();
-            return rules.ending().nearBestPercent() > 0 && isNearlyKnown
+            return rules.ending().nearBestPercent() > 0 && isNearlyKnown && proven.isEmpty()
                     ? leastMap().map()
                     : view.shifted(-BELOW_DEG);
         }

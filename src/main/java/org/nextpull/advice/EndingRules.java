@@ -21,7 +21,7 @@ public record EndingRules(
 
     /** Chosen in simulation: a lower bar costs pulls, a higher one leaves more torque. */
     public static EndingRules usual(double nearBestPercent, int mostPulls) {
-        return new EndingRules(0.11, 0.01, nearBestPercent, 0.02, 3, mostPulls);
+        return new EndingRules(0.11, 0.015, nearBestPercent, 0.02, 3, mostPulls);
     }
 
     /** A mixture alone moves torque by little, so it is not settled on three pulls. */

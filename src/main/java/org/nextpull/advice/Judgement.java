@@ -229,13 +229,25 @@ final class Judgement {
                 : stop(codes.of(reason, known.answer()), ended(known.state()), leave);
     }
 
-    /** Whether a clean pull that counts had this setting. */
+    /** Whether a clean pull that counts had this setting, and none met anything at it: such a setting is never called a repeat. */
     private boolean wasRun(EngineSetting setting) {
-        SparkMap wanted = setting.spark().orElseThrow();
-        return maps.tried().stream()
-                .filter(pull -> pull.isClean() && pull.isRunOver(maps.rows()))
-                .filter(pull -> ignition == Ignition.STANDING || maps.isSame(wanted, pull.spark()))
-                .anyMatch(pull -> !maps.sweepsMixture() || maps.isSameMixture(setting.lambda(), pull.lambda()));
+        List<TriedPull> tried = maps.tried();
+        boolean wasRun = false;
+        for (int i = 0; i < tried.size(); i++) {
+            TriedPull pull = tried.get(i);
+            if (isAt(setting, pull)) {
+                if (!view.isClean(maps.counting().get(i))) {
+                    return false;
+                }
+                wasRun |= pull.isClean() && pull.isRunOver(maps.rows());
+            }
+        }
+        return wasRun;
+    }
+
+    private boolean isAt(EngineSetting setting, TriedPull pull) {
+        return (ignition == Ignition.STANDING || maps.isSame(setting.spark().orElseThrow(), pull.spark()))
+                && (!maps.sweepsMixture() || maps.isSameMixture(setting.lambda(), pull.lambda()));
     }
 
     /** What was met leaves no setting to run. */

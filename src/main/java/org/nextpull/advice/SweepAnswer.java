@@ -10,8 +10,8 @@ import org.nextpull.unit.Span;
  *
  * @param factor what it varied
  * @param pulls numbers of the pulls in it
- * @param bracketed whether the peak lies, with 95 % probability, on the near side of the most daring clean setting, with settings on
- *     both sides
+ * @param bracketed whether clean settings lie on both sides of the most likely peak and reach, with 95 % probability, to what is near
+ *     enough to it to know the least setting that is good enough
  * @param optimum only when bracketed, and when neither knock nor the plan's limit is likely to lie below the peak
  * @param capped when one of these lies below the peak: likely where that is bracketed, with 95 % probability where it is not
  * @param limit setting that knock leaves: heard, less the plan's margin

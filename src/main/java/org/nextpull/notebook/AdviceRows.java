@@ -44,7 +44,7 @@ final class AdviceRows {
         put(entry, "leave_", verdict.chosen().map(Chosen::setting));
         Optional<Optimum> timing = verdict.timing().flatMap(SweepAnswer::optimum);
         Optional<Optimum> mixture = verdict.mixture().flatMap(SweepAnswer::optimum);
-        entry.put("timing_peak_deg", timing.map(Optimum::peak))
+        entry.put("timing_peak_deg", timing.filter(Optimum::isPeakPlaced).map(Optimum::peak))
                 .put("timing_best_deg", timing.map(Optimum::best))
                 .put("timing_low_deg", timing.map(one -> one.bestInterval().low()))
                 .put("timing_high_deg", timing.map(one -> one.bestInterval().high()))

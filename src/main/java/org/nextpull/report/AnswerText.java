@@ -40,7 +40,9 @@ public final class AnswerText {
                 + answer.optimum()
                         .map(found -> "MBT " + Shown.fixed(found.best(), 1) + " deg" + least(result)
                                 + ", 90 % CI " + span(found.bestInterval()) + response(result, found.response())
-                                + "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed.")
+                                + (found.isPeakPlaced()
+                                        ? "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed."
+                                        : "; the peak is not bracketed and may lie beyond what was run."))
                         .or(() -> answer.capped().map(found -> capped(result, answer, found)))
                         .orElse("not bracketed, so no MBT is stated.");
     }
@@ -55,8 +57,7 @@ public final class AnswerText {
                 ? "the knock limit of " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg"
                 : knock ? "the knock limit" : "the plan";
         return (knock ? "knock-limited" : "plan-limited") + " advance " + Shown.fixed(found.best(), 1)
-                + " deg, the least within " + Shown.plain(result.plan().goal().nearBestPercent())
-                + " % of the best that " + permits + " permits" + response(result, found.response())
+                + " deg, as far as " + permits + " permits" + response(result, found.response())
                 + (answer.bracketed()
                         ? "; the peak lies beyond it."
                         : "; the peak is not bracketed, so no MBT is stated.");

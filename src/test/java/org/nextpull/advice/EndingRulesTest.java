@@ -32,7 +32,7 @@ class EndingRulesTest {
             sets = 'map'
             """);
     /** At most this may be left, percent of torque, and with this chance over half a percent: what a day ends at. */
-    private static final TorqueLeft LITTLE = new TorqueLeft(0.11, 0.01);
+    private static final TorqueLeft LITTLE = new TorqueLeft(0.11, 0.015);
 
     private static final int DAYS = 6;
     private static final int MOST_PULLS = 14;

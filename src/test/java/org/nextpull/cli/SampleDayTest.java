@@ -55,7 +55,7 @@ class SampleDayTest {
                         "knock-limited advance "
                                 + replay.at("/timing/capped_deg").asText() + " deg",
                         "The stop after pull " + (stopped + 1) + " stands: the ")
-                .doesNotContain("best-torque", ": MBT");
+                .doesNotContain("best-torque", "pulls: MBT ");
     }
 
     @Test

@@ -34,11 +34,12 @@ class DayCoverageTest {
     /**
      * What one day printed.
      *
+     * @param isPlaced whether a peak was printed, not only the best-torque advance
      * @param peakHolds whether the interval of the top holds the true one
      * @param bestHolds whether that of the best-torque advance holds the least advance within the plan's share of the top
      * @param peakOff how far the fitted top lies above the true one, in degrees or lambda
      */
-    private record Found(boolean peakHolds, boolean bestHolds, double peakOff) {}
+    private record Found(boolean isPlaced, boolean peakHolds, boolean bestHolds, double peakOff) {}
 
     private static Practice followed(SweepPlan plan, long seed) {
         Practice day = Practice.start(plan, seed).value().orElseThrow();
@@ -60,6 +61,7 @@ class DayCoverageTest {
         double best = day.rig().goodDeg(truth);
         return optimum(day, Verdict::timing)
                 .map(found -> new Found(
+                        found.isPeakPlaced(),
                         found.peakInterval().contains(truth.peak().deg()),
                         found.bestInterval().contains(best),
                         found.peak() - truth.peak().deg()));
@@ -69,7 +71,7 @@ class DayCoverageTest {
         double truth = day.rig().truth().mixture().value();
         return optimum(day, Verdict::mixture).map(found -> {
             Span interval = found.peakInterval();
-            return new Found(interval.contains(truth), interval.contains(truth), found.peak() - truth);
+            return new Found(true, interval.contains(truth), interval.contains(truth), found.peak() - truth);
         });
     }
 
@@ -87,15 +89,15 @@ class DayCoverageTest {
                 .map(day -> plan.timing().isPresent() ? timing(day) : mixture(day))
                 .flatMap(Optional::stream)
                 .toList();
-        double peak = share(found, Found::peakHolds);
+        List<Found> placed = found.stream().filter(Found::isPlaced).toList();
+        double peak = share(placed, Found::peakHolds);
         double best = share(found, Found::bestHolds);
-        double off = found.stream().mapToDouble(Found::peakOff).average().orElse(0);
+        double off = placed.stream().mapToDouble(Found::peakOff).average().orElse(0);
         Files.write(
                 Path.of("target", "day-coverage-" + name + ".txt"),
-                List.of("days " + DAYS + ", printed " + found.size() + ", top held " + peak + ", best held " + best
-                        + ", top off by " + off));
-        // many a day ends with little left to gain and its peak not surely enclosed: then none is printed
-        assertThat(found).hasSizeGreaterThan(DAYS / 4);
+                List.of("days " + DAYS + ", printed " + found.size() + ", tops " + placed.size() + ", top held " + peak
+                        + ", best held " + best + ", top off by " + off));
+        assertThat(found).hasSizeGreaterThan(DAYS / 2);
         assertThat(peak).isGreaterThan(0.9 - ROOM);
         assertThat(best).isGreaterThan(0.9 - ROOM);
         assertThat(off).isBetween(-offAtMost, offAtMost);

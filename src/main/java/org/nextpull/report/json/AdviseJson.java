@@ -113,7 +113,7 @@ public final class AdviseJson {
     private static ObjectNode timing(SweepAnswer answer, KnockMark knock, Goal.Response response) {
         ObjectNode node = Json.object();
         Optional<Optimum> optimum = answer.optimum();
-        Json.put(node, "peak_deg", optimum.map(Optimum::peak), 2);
+        Json.put(node, "peak_deg", optimum.filter(Optimum::isPeakPlaced).map(Optimum::peak), 2);
         Json.put(node, "best_deg", optimum.map(Optimum::best), 2);
         Json.put(node, "low_deg", optimum.map(found -> found.bestInterval().low()), 2);
         Json.put(node, "high_deg", optimum.map(found -> found.bestInterval().high()), 2);
