@@ -39,7 +39,7 @@ public final class LogBench {
     private LogBench() {}
 
     /** One process that ended. */
-    private record Ended(String name, double seconds, double processorSeconds, long residentKb) {}
+    record Ended(String name, double seconds, double processorSeconds, long residentKb) {}
 
     /**
      * Runs the bench.
@@ -126,16 +126,20 @@ public final class LogBench {
         }
     }
 
-    private static List<String> java(List<String> options, String main, String... args) {
+    static String javaCommand() {
+        return Path.of(System.getProperty("java.home"), "bin", "java").toString();
+    }
+
+    static List<String> java(List<String> options, String main, String... args) {
         List<String> line = new ArrayList<>();
-        line.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+        line.add(javaCommand());
         line.addAll(options);
         line.addAll(List.of("-cp", System.getProperty("java.class.path"), main));
         line.addAll(List.of(args));
         return line;
     }
 
-    private static Ended run(String name, List<String> line) throws IOException, InterruptedException {
+    static Ended run(String name, List<String> line) throws IOException, InterruptedException {
         long started = System.nanoTime();
         Process process = new ProcessBuilder(line)
                 .redirectOutput(new File("/dev/null"))
