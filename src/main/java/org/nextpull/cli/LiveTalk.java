@@ -221,6 +221,13 @@ final class LiveTalk implements LiveListener {
         out.lines(timed);
     }
 
+    /** What answers a typed line has no time of its own. */
+    private void say(List<String> lines) {
+        List<String> said = new ArrayList<>();
+        lines.forEach(line -> wrap(INDENT + line, said));
+        out.lines(said);
+    }
+
     /** Breaks a line between words where the terminal would break it anywhere. */
     private void wrap(String line, List<String> into) {
         String left = line;
@@ -250,17 +257,16 @@ final class LiveTalk implements LiveListener {
         } else if (typed instanceof LiveTyped.AsProposed) {
             proposed(state)
                     .ifPresentOrElse(
-                            setting -> set(state, setting, session),
-                            () -> print(state.at(), List.of(LiveText.NOTHING_PROPOSED)));
+                            setting -> set(state, setting, session), () -> say(List.of(LiveText.NOTHING_PROPOSED)));
         } else if (typed instanceof LiveTyped.Set set) {
             EngineSetting proposed = proposed(state).orElseGet(EngineSetting::none);
             set(state, set.setting().orElse(proposed), session);
         } else if (typed instanceof LiveTyped.Why) {
-            print(state.at(), state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
+            say(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
         } else if (typed instanceof LiveTyped.Show) {
             out.lines(List.of(new AdviseText(shown).advise(state.result()).stripTrailing()));
         } else if (typed instanceof LiveTyped.Wrong wrong) {
-            print(state.at(), List.of(wrong.message()));
+            say(List.of(wrong.message()));
         } else {
             out.lines(List.of(LiveHelp.text().stripTrailing()));
         }
@@ -282,9 +288,7 @@ final class LiveTalk implements LiveListener {
     }
 
     private void set(LiveState state, EngineSetting setting, LiveSession session) {
-        new SettingDoubt(state.plan(), state.result())
-                .of(setting)
-                .ifPresent(doubt -> print(state.at(), List.of(doubt)));
+        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> say(List.of(doubt)));
         session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
     }
 }
