@@ -1,7 +1,7 @@
 package org.nextpull.pull;
 
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.LatestValue;
+import org.nextpull.channel.HeldValue;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
@@ -21,11 +21,11 @@ public final class KnockLoad {
     private static final Channel ENGINE_SPEED = Channel.of(Role.ENGINE_SPEED);
     private static final Channel ROLLER_SPEED = Channel.of(Role.ROLLER_SPEED);
 
-    private final LatestValue throttle = new LatestValue(LoadGate.ThrottleGate.THROTTLE);
-    private final LatestValue manifold = new LatestValue(Channel.of(Role.MANIFOLD_PRESSURE));
-    private final LatestValue barometer = new LatestValue(Channel.of(Role.BAROMETER));
-    private final LatestValue torque = new LatestValue(Effort.TORQUE);
-    private final LatestValue power = new LatestValue(Effort.POWER);
+    private final HeldValue throttle = new HeldValue(LoadGate.ThrottleGate.THROTTLE);
+    private final HeldValue manifold = new HeldValue(Channel.of(Role.MANIFOLD_PRESSURE));
+    private final HeldValue barometer = new HeldValue(Channel.of(Role.BAROMETER));
+    private final HeldValue torque = new HeldValue(Effort.TORQUE);
+    private final HeldValue power = new HeldValue(Effort.POWER);
     private boolean hasEffort;
     private double effort;
     private double mostEffort;

@@ -6,14 +6,14 @@ import org.jspecify.annotations.Nullable;
  * The latest value of a channel over the rows of blocks: one that is logged more slowly than the rows keeps it. Changes as rows come; not
  * for use by several threads.
  */
-public final class LatestValue {
+public final class HeldValue {
     private final Channel channel;
     private @Nullable Samples block;
     private Samples.Cells cells = Samples.Cells.NONE;
     private boolean known;
     private double value;
 
-    public LatestValue(Channel channel) {
+    public HeldValue(Channel channel) {
         this.channel = channel;
     }
 
