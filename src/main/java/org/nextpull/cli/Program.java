@@ -51,7 +51,11 @@ final class Program implements Runnable {
         CommandLine line = new CommandLine(new Program(console, CommandSpec.create()));
         Map<String, Supplier<Object>> all = commands(console);
         Set<String> wanted = args.length > 0 && all.containsKey(args[0]) ? Set.of(args[0]) : all.keySet();
-        wanted.forEach(name -> line.addSubcommand(name, all.get(name).get()));
+        all.forEach((name, command) -> {
+            if (wanted.contains(name)) {
+                line.addSubcommand(name, command.get());
+            }
+        });
         Conversions.register(line);
         line.setOut(console.out());
         line.setErr(console.err());

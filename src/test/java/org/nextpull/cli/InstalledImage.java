@@ -24,10 +24,12 @@ public final class InstalledImage {
     private static final String QUICK = "-XX:TieredStopAtLevel=1";
 
     private final Path jar;
+    private final Path folder;
     private final Path image;
 
     private InstalledImage(Path jar, Path folder) {
         this.jar = jar;
+        this.folder = folder;
         this.image = folder.resolve("nextpull");
     }
 
@@ -52,8 +54,7 @@ public final class InstalledImage {
         Path input = Files.createTempDirectory("nextpull-image");
         Files.copy(jar, input.resolve("nextpull.jar"));
         List<String> line = new ArrayList<>(List.of(tool("jpackage"), "--type", "app-image", "--name", "nextpull"));
-        line.addAll(
-                List.of("--input", input.toString(), "--dest", image.getParent().toString()));
+        line.addAll(List.of("--input", input.toString(), "--dest", folder.toString()));
         line.addAll(List.of("--main-jar", "nextpull.jar", "--main-class", Main.class.getName()));
         line.addAll(List.of("--add-modules", MODULES, "--jlink-options", "--no-man-pages --no-header-files"));
         line.addAll(List.of("--java-options", "-XX:SharedArchiveFile=$APPDIR/nextpull.jsa"));
