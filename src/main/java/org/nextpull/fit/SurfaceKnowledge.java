@@ -25,6 +25,9 @@ public record SurfaceKnowledge(
     private static final int LEAST_SPEEDS = 3;
     private static final double BESIDE_RPM = 500;
     private static final double CURVATURE_DOUBT = 0.5;
+    /** Of the flattest published sweeps: days that tell little must not teach that advance hardly matters. */
+    private static final double LEAST_LN_CURVATURE = Math.log(1.5e-4);
+
     private static final double LEAST_SCATTER_DOUBT = 0.3;
     private static final double DRIFT_DOUBT = 0.005;
     private static final double ASYMMETRY_DOUBT = 0.08;
@@ -37,7 +40,7 @@ public record SurfaceKnowledge(
 
     /**
      * Priors of a new day with its own guess of the level: the shape is that of the map learned, every doubt widened by what days and
-     * fuels differ.
+     * fuels differ, a curvature no flatter than the flattest published.
      */
     public SurfacePriors priors(SurfacePriors usual) {
         MapPrior prior = usual.map();
@@ -48,7 +51,9 @@ public record SurfaceKnowledge(
         }
         return new SurfacePriors(
                 new MapPrior(map.shiftedBy(level), MapSpread.ofCarry(), Optional.of(doubt), prior.wideShare()),
-                wider(lnCurvature, CURVATURE_DOUBT),
+                new Belief(
+                        Math.max(LEAST_LN_CURVATURE, lnCurvature.centre()),
+                        Math.hypot(lnCurvature.sd(), CURVATURE_DOUBT)),
                 new Belief(lnScatter.centre(), Math.max(LEAST_SCATTER_DOUBT, lnScatter.sd())),
                 new ShapePriors(
                         wider(shape.asymmetry(), ASYMMETRY_DOUBT),
