@@ -84,10 +84,6 @@ record DayView(
         return timing.map(axis -> axis.of(pull)).orElse(OptionalDouble.empty());
     }
 
-    private static boolean isNear(OptionalDouble one, OptionalDouble other, double most) {
-        return one.isEmpty() || other.isEmpty() || Math.abs(one.getAsDouble() - other.getAsDouble()) <= most;
-    }
-
     /**
      * The mixture that the timing sweep runs at: that of the first clean pull which no ban forbids, else the plan's start made rich
      * enough for the bans; empty when the plan has no mixture and the log none.

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Advance;
@@ -55,27 +55,22 @@ final class SettingGain {
 
     private boolean isRun(EngineSetting setting) {
         double[] deg = deg(setting);
-        for (int row = 0; row < deg.length; row++) {
-            if (!isWithin(
-                            run(
-                                    row,
-                                    reading ->
-                                            OptionalDouble.of(reading.advance().deg())),
-                            deg[row],
-                            BESIDE_DEG)
-                    || posterior.columns().mixture.isPresent()
-                            && !isWithin(
-                                    run(row, SettingGain::lambda),
-                                    setting.lambda().map(Lambda::value).orElse(Double.NaN),
-                                    BESIDE_LAMBDA)) {
-                return false;
-            }
-        }
-        return true;
+        boolean hasMixture = posterior.columns().mixture.isPresent();
+        return IntStream.range(0, deg.length)
+                .allMatch(row -> isWithin(
+                                run(
+                                        row,
+                                        reading -> Optional.of(reading.advance().deg())),
+                                deg[row],
+                                BESIDE_DEG)
+                        && (!hasMixture || isRunLambda(row, setting)));
     }
 
-    private static OptionalDouble lambda(SurfaceReading reading) {
-        return reading.lambda().map(Lambda::value).map(OptionalDouble::of).orElse(OptionalDouble.empty());
+    private boolean isRunLambda(int row, EngineSetting setting) {
+        Optional<Span> run = run(row, reading -> reading.lambda().map(Lambda::value));
+        return setting.lambda()
+                .filter(lambda -> isWithin(run, lambda.value(), BESIDE_LAMBDA))
+                .isPresent();
     }
 
     private static boolean isWithin(Optional<Span> run, double value, double beside) {
@@ -83,11 +78,12 @@ final class SettingGain {
                 .isPresent();
     }
 
-    private Optional<Span> run(int row, Function<SurfaceReading, OptionalDouble> value) {
+    private Optional<Span> run(int row, Function<SurfaceReading, Optional<Double>> value) {
         double[] all = posterior.surface().pulls().stream()
                 .flatMap(pull -> pull.readings().stream())
                 .filter(reading -> reading.row() == row)
-                .flatMapToDouble(reading -> value.apply(reading).stream())
+                .flatMap(reading -> value.apply(reading).stream())
+                .mapToDouble(Double::doubleValue)
                 .toArray();
         return all.length == 0
                 ? Optional.empty()

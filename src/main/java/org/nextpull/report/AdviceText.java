@@ -46,11 +46,10 @@ public final class AdviceText {
 
     /** A sweep that found its peak, or a day that told its candidates apart, is good news, which is calm; any other stop is loud. */
     static boolean isDone(Advice advice) {
-        return advice.reason() instanceof Reason.Decided end && end.settled()
-                || advice.code() == AdviceCode.SETTLED
-                        && advice.leave()
-                                .filter(chosen -> chosen.by() == ChosenBy.PEAK)
-                                .isPresent();
+        boolean isAtPeak =
+                advice.leave().filter(chosen -> chosen.by() == ChosenBy.PEAK).isPresent();
+        return (advice.reason() instanceof Reason.Decided end && end.settled())
+                || (advice.code() == AdviceCode.SETTLED && isAtPeak);
     }
 
     private ReasonText.Words words(Advice advice) {

@@ -55,7 +55,7 @@ public record SameSetting(double advanceDeg, double lambda) {
     private boolean nearMixture(MeasuredPull one, MeasuredPull other) {
         Optional<Double> asked = one.asked().lambda().map(Lambda::value);
         Optional<Double> otherAsked = other.asked().lambda().map(Lambda::value);
-        return asked.isPresent() && otherAsked.isPresent()
+        return (asked.isPresent() && otherAsked.isPresent())
                 ? near(asked, otherAsked, lambda)
                 : near(
                         one.setting().lambda().map(Lambda::value),

@@ -49,7 +49,7 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
         return new PullChange(
                 OptionalDouble.of(own.get().value()),
                 others.stream()
-                        .filter(other -> clean.contains(other.pull()))
+                        .filter(other -> clean.contains(other.pull().number()))
                         .max(Comparator.comparingDouble(Reading::value))
                         .map(other -> against(own.get(), other)),
                 others.stream()

@@ -118,7 +118,7 @@ class LoggedDayTest {
         assertThat(next.action()).isEqualTo(Action.STOP);
         assertThat(next.code().id()).isEqualTo("knock-limited");
         assertThat(next.set()).isEmpty();
-        assertThat(next.leave().flatMap(leave -> leave.map())).isPresent();
+        assertThat(next.leave().flatMap(leave -> leave.spark())).isPresent();
     }
 
     @Test

@@ -1,10 +1,12 @@
 package org.nextpull.plan.text;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** What a person types for a key, and how that is written in a plan. Whatever is typed, what is written is TOML. */
 public enum KeyKind {
@@ -61,7 +63,7 @@ public enum KeyKind {
     NUMBERS {
         @Override
         public String written(String typed) {
-            return list(typed.strip().split(BETWEEN_NUMBERS));
+            return list(BETWEEN_NUMBERS.splitAsStream(typed.strip()));
         }
     },
 
@@ -69,10 +71,10 @@ public enum KeyKind {
     CELLS {
         @Override
         public String written(String typed) {
-            String[] numbers = typed.strip().split("[\\s,;:=]+");
-            return numbers.length % 2 == 0
-                    ? IntStream.range(0, numbers.length / 2)
-                            .mapToObj(cell -> list(numbers[2 * cell], numbers[2 * cell + 1]))
+            List<String> numbers = BETWEEN_CELLS.splitAsStream(typed.strip()).toList();
+            return numbers.size() % 2 == 0
+                    ? IntStream.range(0, numbers.size() / 2)
+                            .mapToObj(cell -> list(numbers.subList(2 * cell, 2 * cell + 2).stream()))
                             .collect(Collectors.joining(", ", "[", "]"))
                     : PlanValueText.text(typed);
         }
@@ -86,11 +88,12 @@ public enum KeyKind {
         }
     };
 
-    private static final String BETWEEN_NUMBERS = "\\s*(?:,|;|\\.\\.|\\bto\\b|\\s)\\s*";
+    private static final Pattern BETWEEN_CELLS = Pattern.compile("[\\s,;:=]+");
+    private static final Pattern BETWEEN_NUMBERS = Pattern.compile("\\s*(?:,|;|\\.\\.|\\bto\\b|\\s)\\s*");
     private static final Pattern TWO_NUMBERS = Pattern.compile("([+-]?[0-9.]+)" + BETWEEN_NUMBERS + "([+-]?[0-9.]+)");
 
-    private static String list(String... numbers) {
-        return Arrays.stream(numbers).map(TomlValue::ofNumber).collect(Collectors.joining(", ", "[", "]"));
+    private static String list(Stream<String> numbers) {
+        return numbers.map(TomlValue::ofNumber).collect(Collectors.joining(", ", "[", "]"));
     }
 
     /** As TOML; something of the wrong kind becomes a text, which reading names as wrong at its key. */

@@ -89,7 +89,7 @@ final class PullCards {
     }
 
     private static String change(Reading reading, Reading first) {
-        if (reading.pull() == first.pull()) {
+        if (reading.pull().number() == first.pull().number()) {
             return "baseline";
         }
         double percent = reading.percentOver(first);
