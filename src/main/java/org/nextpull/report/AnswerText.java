@@ -196,16 +196,20 @@ public final class AnswerText {
 
     /** Repeatability, and the drift where it is more than its own error. */
     public String repeatability(SessionResult result) {
-        return result.repeatability()
-                        .scatter()
-                        .map(AnswerText::repeats)
-                        .orElse("Repeatability not known: no setting was repeated.")
+        return result.repeatability().scatter().map(AnswerText::repeats).orElseGet(() -> byFit(result))
                 + result.repeatability()
                         .drift()
                         .filter(found -> Math.abs(found.percentPerPull()) > found.standardError())
                         .map(found -> " Drift " + (found.percentPerPull() >= 0 ? "+" : "")
                                 + Shown.fixed(found.percentPerPull(), 3) + " % per pull.")
                         .orElse("");
+    }
+
+    private static String byFit(SessionResult result) {
+        return result.scatter()
+                .map(scatter -> "Repeatability about " + Shown.fixed(scatter.percent(), 2)
+                        + " % (1 SD, by the fit: no setting was repeated).")
+                .orElse("Repeatability not known: no setting was repeated.");
     }
 
     private static String repeats(Scatter scatter) {

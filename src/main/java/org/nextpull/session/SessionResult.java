@@ -15,6 +15,7 @@ import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
+import org.nextpull.scatter.Scatter;
 
 /**
  * Everything that the tool has to say about a day. Report, charts, command line and window only show it.
@@ -43,6 +44,9 @@ public record SessionResult(
         Optional<CandidateDay> candidates,
         Amendments amendments,
         List<Finding> findings) {
+    /** Level, peak, curvature and drift. */
+    private static final double FITTED = 4;
+
     public SessionResult {
         sources = List.copyOf(sources);
         tables = List.copyOf(tables);
@@ -66,6 +70,15 @@ public record SessionResult(
                 .distinct()
                 .sorted()
                 .toList();
+    }
+
+    /** Scatter from pull to pull: by repeats, else as the fit of a sweep has it, known as well as pulls beyond what it fits tell. */
+    public Optional<Scatter> scatter() {
+        double freedom =
+                Math.max(1, pulls().stream().filter(MeasuredPull::isUsed).count() - FITTED);
+        return repeatability
+                .scatter()
+                .or(() -> verdict.flatMap(Verdict::surface).map(fit -> new Scatter(fit.scatterPercent(), freedom)));
     }
 
     /** The limits of the plan that no live channel watched, and in which pulls. */

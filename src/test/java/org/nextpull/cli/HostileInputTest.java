@@ -94,7 +94,7 @@ class HostileInputTest {
                 "order,power_kw,label\n1,90,a\n2,91,b\n3,91.2,b\n4,90.1,a\n5,90,a\n6,91.1,b\n7,91,b\n8,90.1,a\n");
         Run run = Run.of("compare", "--plan", plan("torque").toString(), "--against", "a", log.toString());
         assertThat(run.status()).as(run.err()).isZero();
-        assertThat(run.out()).contains("b against a");
+        assertThat(run.out()).contains("\"b\" vs \"a\": GAIN ");
     }
 
     @ParameterizedTest

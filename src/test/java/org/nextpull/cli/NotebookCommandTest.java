@@ -146,9 +146,10 @@ class NotebookCommandTest {
 
     @Test
     void sessionsWithoutLabelsAreComparedByTheirNumbers() {
+        add("hillclimb-knock");
         add("hillclimb-e10-mixture");
-        Run joined = Run.of("compare", "then=session:1", "session:2", "--against", "then", "--notebook", file);
-        assertThat(joined.out()).contains("\"session 2\" vs \"then\"");
+        Run joined = Run.of("compare", "then=session:2", "session:3", "--against", "then", "--notebook", file);
+        assertThat(joined.out()).contains("\"session 3\" vs \"then\"");
     }
 
     @Test
@@ -221,11 +222,12 @@ class NotebookCommandTest {
                                 "--against",
                                 "before")
                         .out());
+        add("hillclimb-knock");
         Run beside = Run.of(
                 "compare",
                 "--plan",
                 "sweep-plans/hillclimb-manifold.toml",
-                "then=session:1",
+                "then=session:3",
                 "now=sample-logs/hillclimb-manifold.csv",
                 "--against",
                 "then",

@@ -285,7 +285,7 @@ final class FrontPart {
 
     private String change(double before, double after, int pulls) {
         double percent = 100 * (after / before - 1);
-        Optional<Scatter> scatter = pulls > 0 ? result.repeatability().scatter() : Optional.empty();
+        Optional<Scatter> scatter = pulls > 0 ? result.scatter() : Optional.empty();
         return String.format(Locale.ROOT, "%+.1f %%", percent)
                 + scatter.map(known ->
                                 String.format(Locale.ROOT, " \u00b1 %.1f", known.differencePercent(INTERVAL, 1, pulls)))

@@ -67,7 +67,7 @@ class ComparedPresenterTest {
     @Test
     void sessionsWithoutLabelsAreToldApartByTheirNumbers() throws Exception {
         NotebookAccess notebook = new NotebookAccess(
-                SampleNotebook.with(folder, List.of("hillclimb-e10-timing", "hillclimb-e10-mixture")), false);
+                SampleNotebook.with(folder, List.of("hillclimb-knock", "hillclimb-e10-mixture")), false);
         DayInput input = read(List.of(LabelledLog.ofSession(1), LabelledLog.ofSession(2)), "", notebook);
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.empty());
         assertThat(compared.labels()).containsExactly("session 1", "session 2");
