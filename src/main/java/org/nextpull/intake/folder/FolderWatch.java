@@ -75,9 +75,11 @@ public final class FolderWatch {
     public void look(long nowNs) throws InterruptedException {
         Map<String, Stamp> found;
         try {
-            found = FolderListing.of(settings.folder(), FolderSettings::isLog);
-            sayStrangers(FolderListing.of(settings.folder(), FolderSettings::isStranger)
-                    .keySet());
+            found = FolderListing.of(
+                    settings.folder(), name -> FolderSettings.isLog(name) || FolderSettings.isStranger(name));
+            sayStrangers(
+                    found.keySet().stream().filter(FolderSettings::isStranger).toList());
+            found.keySet().removeIf(FolderSettings::isStranger);
         } catch (IOException e) {
             if (!unreadable) {
                 say(Finding.error(FindingCode.FOLDER_NOT_READABLE, Place.inFile(source), Detail.of("why", why(e))));
@@ -100,7 +102,7 @@ public final class FolderWatch {
     }
 
     /** A file that appears and cannot be a log is said once; those that were there before the session are no news. */
-    private void sayStrangers(Set<String> names) {
+    private void sayStrangers(List<String> names) {
         for (String name : names) {
             if (strangers.add(name) && !first) {
                 say(Finding.warning(
