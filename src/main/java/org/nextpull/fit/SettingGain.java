@@ -2,7 +2,9 @@ package org.nextpull.fit;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.stream.IntStream;
@@ -30,12 +32,15 @@ final class SettingGain {
         if (!isRun(from) || !isRun(to)) {
             return Optional.empty();
         }
-        Surface both = new Surface(
+        ReadingTable both = new ReadingTable(new Surface(
                 posterior.rows(),
                 List.of(pull(from), pull(to)),
-                posterior.surface().priors());
+                posterior.surface().priors()));
+        Map<SolvedCell, Slope> slopes = new HashMap<>();
+        Function<SolvedCell, Slope> slope = cell -> slopes.computeIfAbsent(cell, one -> new Slope(both, one));
         NormalMixture gain = posterior.mixture(
-                cell -> new Slope(both, cell).gain, cell -> Math.sqrt(new Slope(both, cell).variance()));
+                cell -> slope.apply(cell).gain,
+                cell -> Math.sqrt(slope.apply(cell).variance()));
         return Optional.of(
                 new PosteriorValue(gain.widened(posterior.surface().priors().limitWidening())));
     }
@@ -98,10 +103,9 @@ final class SettingGain {
         private final double[] by;
         private double gain;
 
-        Slope(Surface both, SolvedCell cell) {
+        Slope(ReadingTable table, SolvedCell cell) {
             this.cell = cell;
             CommonColumns columns = posterior.columns();
-            ReadingTable table = new ReadingTable(both);
             SurfaceTangent tangent = new SurfaceTangent(table, columns, cell.peak);
             SolverState state = new SolverState(table, columns);
             System.arraycopy(cell.common, 0, state.common, 0, cell.common.length);
