@@ -75,6 +75,13 @@ public final class CandidateWords {
                         .orElse("None is proven better than " + quoted(day.reference()) + "."));
     }
 
+    /** Which of them cannot be told apart by the decision runs so far. */
+    public Optional<String> groups() {
+        return day.comparison()
+                .map(told -> new CompareWords(shown, response, told))
+                .flatMap(told -> told.groups(told.deciding()));
+    }
+
     private String best(CandidateDay.State state) {
         Comparison.Difference gain = day.gain(state, response).orElseThrow().difference();
         return quoted(state.plan())

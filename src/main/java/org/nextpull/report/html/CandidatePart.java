@@ -18,12 +18,10 @@ final class CandidatePart {
     private final CandidateDay day;
     private final Goal.Response response;
     private final CandidateWords words;
-    private final Shown shown;
 
     private CandidatePart(CandidateDay day, Goal.Response response, Shown shown) {
         this.day = day;
         this.response = response;
-        this.shown = shown;
         words = new CandidateWords(day, response, shown);
     }
 
@@ -38,12 +36,9 @@ final class CandidatePart {
         return words.answer();
     }
 
-    /** Which of them cannot be told apart. */
+    /** Which of them cannot be told apart; empty while the day has not decided. */
     Optional<String> groups() {
-        return day.comparison()
-                .filter(told -> day.isDecided())
-                .map(told -> new CompareWords(shown, response, told))
-                .flatMap(told -> told.groups(told.deciding()));
+        return day.isDecided() ? words.groups() : Optional.empty();
     }
 
     /** The tables of the first page. */

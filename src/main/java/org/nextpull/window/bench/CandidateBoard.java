@@ -10,7 +10,6 @@ import org.nextpull.chart.ComparePlots;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CandidateWords;
-import org.nextpull.report.CompareWords;
 import org.nextpull.report.NextStep;
 import org.nextpull.report.NextStepText;
 import org.nextpull.report.Shown;
@@ -56,7 +55,7 @@ record CandidateBoard(
                 changeOver.map(CandidateWords::steps).orElse(List.of()),
                 day.map(known -> lines(known, new CandidateWords(known, response, shown)))
                         .orElse(List.of()),
-                day.map(known -> sentences(known, response, shown))
+                day.map(known -> sentences(known, new CandidateWords(known, response, shown)))
                         .orElse(List.of("This day decides between no candidates: its plan has no [[candidate]].")),
                 day.flatMap(CandidateDay::comparison).flatMap(told -> ComparePlots.overlay(told, shown.units())));
     }
@@ -74,16 +73,12 @@ record CandidateBoard(
         return lines;
     }
 
-    private static List<String> sentences(CandidateDay day, Goal.Response response, Shown shown) {
-        CandidateWords words = new CandidateWords(day, response, shown);
+    private static List<String> sentences(CandidateDay day, CandidateWords words) {
         List<String> said = new ArrayList<>(words.answer().stream().toList());
         if (day.isDeciding()) {
             said.add(words.runs());
         }
-        day.comparison()
-                .map(told -> new CompareWords(shown, response, told))
-                .flatMap(told -> told.groups(told.deciding()))
-                .ifPresent(said::add);
+        words.groups().ifPresent(said::add);
         said.addAll(words.shares());
         said.addAll(words.consumptions());
         return said;

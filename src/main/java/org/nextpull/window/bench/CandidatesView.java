@@ -2,6 +2,7 @@ package org.nextpull.window.bench;
 
 import java.awt.BorderLayout;
 import java.awt.Component;
+import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -58,8 +59,8 @@ final class CandidatesView extends JPanel implements Styled {
         table.setShowGrid(false);
         table.setRowSelectionAllowed(false);
         table.getAccessibleContext().setAccessibleName("Candidates side by side");
-        table.setFocusTraversalKeys(java.awt.KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
-        table.setFocusTraversalKeys(java.awt.KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.FORWARD_TRAVERSAL_KEYS, null);
+        table.setFocusTraversalKeys(KeyboardFocusManager.BACKWARD_TRAVERSAL_KEYS, null);
         checklist.getAccessibleContext().setAccessibleName("Checklist of the change-over");
         JPanel left = new JPanel(new BorderLayout());
         left.add(lead, BorderLayout.CENTER);
