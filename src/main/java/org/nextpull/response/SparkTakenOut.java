@@ -1,10 +1,11 @@
 package org.nextpull.response;
 
 import java.util.ArrayList;
-import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.math.Quantiles;
+import org.nextpull.math.Series;
 import org.nextpull.unit.Advance;
 
 /**
@@ -100,13 +101,9 @@ public record SparkTakenOut(double rpm, double deg) {
     }
 
     private static OptionalDouble median(List<Double> values) {
-        List<Double> sorted = new ArrayList<>(values);
-        Collections.sort(sorted);
-        int half = sorted.size() / 2;
-        return sorted.isEmpty()
+        return values.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(
-                        sorted.size() % 2 == 1 ? sorted.get(half) : (sorted.get(half - 1) + sorted.get(half)) / 2);
+                : OptionalDouble.of(Quantiles.of(Series.of(values)).at(0.5));
     }
 
     private static OptionalDouble advanceAt(List<RowFigure> rows, double rpm) {
