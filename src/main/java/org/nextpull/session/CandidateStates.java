@@ -4,7 +4,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
@@ -107,10 +106,7 @@ final class CandidateStates {
     }
 
     private Optional<FuelSwap> swap(CandidatePlan candidate, CandidatePlan reference) {
-        return Stream.of(candidate)
-                .flatMap(one -> dose(one).stream())
-                .flatMap(dose -> dose(reference).stream().map(other -> FuelSwap.between(dose, other)))
-                .findFirst();
+        return dose(candidate).flatMap(own -> dose(reference).map(other -> FuelSwap.between(own, other)));
     }
 
     /** The candidate's fuel at the mixture that its sweep chose, or at that which commonly is best on it. */

@@ -130,14 +130,7 @@ class DayReadingsTest {
 
     @Test
     void aLoneFlagIsLookedAtAgainOnlyWhereThePlanAllowsItAndTwoCleanLooksStrikeIt() {
-        SweepPlan allowed = Pulls.plan("""
-                [band]
-                from_rpm = 3000
-                to_rpm = 6000
-                rows_every_rpm = 500
-                [timing]
-                least_deg = 10
-                most_deg = 40
+        SweepPlan allowed = plan("""
                 sets = 'map'
                 [limits]
                 look_again = true
