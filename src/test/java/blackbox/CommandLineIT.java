@@ -137,7 +137,7 @@ class CommandLineIT {
     @Test
     void unitsOfPeopleDoNotTouchJson() throws Exception {
         Program.Run us = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv", "--units", "us");
-        assertThat(us.out()).contains("lbf.ft");
+        assertThat(us.out()).contains("lb-ft");
         Program.Run json = Program.run(folder, "advise", "--plan", "plan.toml", "day.csv", "--units", "us", "--json");
         assertThat(new ObjectMapper()
                         .readTree(json.out())

@@ -21,7 +21,7 @@ public final class ComparePlots {
                 .filter(result -> !result.curves().isEmpty())
                 .map(result -> new OverlayPlot(
                         "Mean torque of each, drift removed, whole-curve 95 % limits",
-                        "torque, corrected, " + unit.symbol(),
+                        "torque, corrected, " + unit.sign(),
                         result.curves().stream()
                                 .map(curve -> curve(curve, unit))
                                 .toList()));

@@ -39,7 +39,7 @@ public final class SpeedPlots {
             add(lines, "last", last, List.of(torque, power));
         }
         return Optional.of(
-                new SpeedPlot("torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines));
+                new SpeedPlot("torque, corrected, " + torque.sign(), "power, corrected, " + power.sign(), lines));
     }
 
     /** Two pulls, named before and after; empty where one of them has no curve. */
@@ -55,7 +55,7 @@ public final class SpeedPlots {
         }
         return lines.size() == 2
                 ? Optional.of(new SpeedPlot(
-                        "torque, corrected, " + torque.symbol(), "power, corrected, " + power.symbol(), lines))
+                        "torque, corrected, " + torque.sign(), "power, corrected, " + power.sign(), lines))
                 : Optional.empty();
     }
 
@@ -79,7 +79,7 @@ public final class SpeedPlots {
                 ? Optional.empty()
                 : Optional.of(new SpeedPlot(
                         "Torque as measured",
-                        "torque as measured, " + torque.symbol(),
+                        "torque as measured, " + torque.sign(),
                         "",
                         lines,
                         result.plan().band().map(Band::speeds)));

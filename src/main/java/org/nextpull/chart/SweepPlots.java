@@ -75,7 +75,7 @@ public final class SweepPlots {
         return new SweepPlot(
                 timing ? "Spark advance" : "Mixture",
                 timing ? timingTitle(pulls) : "lambda",
-                ResponseUnit.title(response) + ", corrected, " + unit.symbol(),
+                ResponseUnit.title(response) + ", corrected, " + unit.sign(),
                 points(
                         pulls,
                         answer,

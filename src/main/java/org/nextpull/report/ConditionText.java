@@ -69,7 +69,7 @@ public final class ConditionText {
         double difference = unit.fromSi(now.orElseThrow().kelvins())
                 - unit.fromSi(edge.orElseThrow().kelvins());
         double size = Math.abs(difference);
-        return Shown.fixed(size, size < 1 ? 1 : 0) + " " + unit.symbol();
+        return Shown.fixed(size, size < 1 ? 1 : 0) + " " + unit.sign();
     }
 
     private String temperature(Temperature value) {

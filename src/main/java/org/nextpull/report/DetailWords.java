@@ -63,11 +63,11 @@ final class DetailWords {
 
     private String barometer(double pascals) {
         Unit unit = isUs() ? Unit.INCH_OF_MERCURY : Unit.KILOPASCAL;
-        return Shown.fixed(unit.fromSi(pascals), isUs() ? 2 : 1) + " " + unit.symbol();
+        return Shown.fixed(unit.fromSi(pascals), isUs() ? 2 : 1) + " " + unit.sign();
     }
 
     private String altitude(double metres) {
         Unit unit = isUs() ? Unit.FOOT : Unit.METRE;
-        return Shown.fixed(unit.fromSi(metres), 0) + " " + unit.symbol();
+        return Shown.fixed(unit.fromSi(metres), 0) + " " + unit.sign();
     }
 }

@@ -74,7 +74,7 @@ public enum PullColumn {
     /** The heading for people, with the unit where that is not plain. */
     public String heading(Shown shown) {
         boolean isPlain = !heading.isEmpty() && !heading.endsWith(" ");
-        return isPlain ? heading : heading + unit(shown).symbol();
+        return isPlain ? heading : heading + unit(shown).sign();
     }
 
     /** The heading in a file, with its unit. */
@@ -137,7 +137,7 @@ public enum PullColumn {
                 .map(si -> this == LAMBDA
                         ? heading + " " + number(si, shown)
                         : (this == OFFSET ? AdviceText.signed(si) : number(si, shown)) + " "
-                                + unit(shown).symbol());
+                                + unit(shown).sign());
     }
 
     private Unit unit(Shown shown) {

@@ -67,14 +67,14 @@ public final class Shown {
         return switch (quantity) {
             case LAMBDA -> number(quantity, si);
             case COUNT -> plain(si);
-            default -> number(quantity, si) + " " + unit.symbol();
+            default -> number(quantity, si) + " " + unit.sign();
         };
     }
 
     /** A difference of temperatures, in the unit that people read: {@code 16.0 degC}. */
     public String difference(double kelvins) {
         Unit unit = unit(Quantity.TEMPERATURE);
-        return fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.symbol();
+        return fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.sign();
     }
 
     public String torque(double newtonMetres) {

@@ -161,9 +161,19 @@ public enum Unit {
         return quantity;
     }
 
-    /** The symbol that the project writes. */
+    /** The symbol in plain ASCII, as files, JSON and plans have it: {@code degC}, {@code N.m}. */
     public String symbol() {
         return symbol;
+    }
+
+    /** The sign as people read it: {@code °C}, {@code N·m}, {@code kg/m³}. */
+    public String sign() {
+        return this == POUND_FOOT
+                ? "lb-ft"
+                : symbol.replaceFirst("^deg(?=[CF])", "°")
+                        .replace('.', '·')
+                        .replaceFirst("(?<=[a-z])2", "²")
+                        .replaceFirst("(?<=[a-z])3", "³");
     }
 
     /** Turns a value in this unit into the project's unit of its quantity, {@link Quantity#si}. */

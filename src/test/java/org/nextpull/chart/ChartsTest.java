@@ -97,7 +97,7 @@ class ChartsTest {
         assertThat(series(chart, "pulls").getXData()).containsExactly(20, 20, 22, 24, 26, 28, 30);
         assertThat(series(chart, "final").getXData()).containsExactly(26.5);
         assertThat(chart.getXAxisTitle()).isEqualTo("spark advance, deg before top dead centre");
-        assertThat(chart.getYAxisTitle()).isEqualTo("band-average torque, corrected, N.m");
+        assertThat(chart.getYAxisTitle()).isEqualTo("band-average torque, corrected, N·m");
     }
 
     @Test
@@ -129,7 +129,7 @@ class ChartsTest {
         SweepPlot bare = new SweepPlot(
                 "Mixture",
                 "lambda",
-                "band-average torque, corrected, N.m",
+                "band-average torque, corrected, N·m",
                 List.of(new Point(0.87, 190)),
                 List.of(),
                 List.of(),
@@ -157,7 +157,7 @@ class ChartsTest {
                         .map(name -> series(chart, name).getMarker())
                         .distinct())
                 .hasSize(3);
-        assertThat(chart.getYAxisTitle()).isEqualTo("solid: torque, corrected, N.m");
+        assertThat(chart.getYAxisTitle()).isEqualTo("solid: torque, corrected, N·m");
         assertThat(chart.getYAxisGroupTitle(1)).isEqualTo("dashed: power, corrected, kW");
     }
 
@@ -167,7 +167,7 @@ class ChartsTest {
                 .mapToObj(step -> new Point(2000 + 0.05 * step, 150))
                 .toList();
         SpeedPlot plot = new SpeedPlot(
-                "torque, corrected, N.m", "power, corrected, kW", List.of(new SpeedPlot.Line("first", even, even)));
+                "torque, corrected, N·m", "power, corrected, kW", List.of(new SpeedPlot.Line("first", even, even)));
         XYChart chart = SpeedChart.of(plot, PAPER, ChartLook.light()).chart();
         assertThat(series(chart, "torque, first").getXData())
                 .hasSizeLessThanOrEqualTo(250)

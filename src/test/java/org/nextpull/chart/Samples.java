@@ -24,7 +24,7 @@ final class Samples {
         return new SweepPlot(
                 "Spark advance",
                 "spark advance, deg before top dead centre",
-                "band-average torque, corrected, N.m",
+                "band-average torque, corrected, N·m",
                 points,
                 List.of(new Point(25, 200.1)),
                 List.of(new Point(32, 202.9)),
@@ -52,7 +52,7 @@ final class Samples {
 
     static SpeedPlot speed() {
         return new SpeedPlot(
-                "torque, corrected, N.m",
+                "torque, corrected, N·m",
                 "power, corrected, kW",
                 List.of(
                         new SpeedPlot.Line("first, pull 1", torque(200), power(torque(200))),
@@ -63,7 +63,7 @@ final class Samples {
     static OverlayPlot overlay() {
         return new OverlayPlot(
                 "Corrected torque by configuration",
-                "torque, corrected, N.m",
+                "torque, corrected, N·m",
                 List.of(
                         new OverlayPlot.Curve(
                                 "short pipe", torque(200), Optional.of(new DrawnBand(torque(198), torque(202)))),

@@ -75,7 +75,7 @@ class AirCommandTest {
         assertThat(air.path("wet_bulb_c").asDouble()).isCloseTo(row.number("twb_C"), within(0.02));
     }
 
-    /** A worked example of the trade for the withdrawn standard: 55 degF, 35 %, 30.10 inHg give 0.994. */
+    /** A worked example of the trade for the withdrawn standard: 55 °F, 35 %, 30.10 inHg give 0.994. */
     @Test
     void americanReadingsGiveTheTradesExample() {
         JsonNode document =
@@ -100,10 +100,10 @@ class AirCommandTest {
         assertThat(run.status()).isZero();
         assertThat(run.out())
                 .contains("29.92 inHg")
-                .contains("95.0 degF")
-                .contains("lb/ft3")
+                .contains("95.0 °F")
+                .contains("lb/ft³")
                 .contains(" ft\n");
-        assertThat(run.out()).doesNotContain("kPa").doesNotContain("degC");
+        assertThat(run.out()).doesNotContain("kPa").doesNotContain("°C");
         assertThat(run.err())
                 .contains("sea-level pressure")
                 .contains("inHg")
@@ -146,7 +146,7 @@ class AirCommandTest {
     void aFactorBeyondItsStandardIsShownAndSaidToBe() {
         Run run = Run.of("air --baro 88kPa --air 38C --humidity 30%");
         assertThat(run.status()).isZero();
-        assertThat(run.out()).contains("OUTSIDE air 15 to 35 degC; dry pressure 90 to 105 kPa; factor 0.93 to 1.07");
+        assertThat(run.out()).contains("OUTSIDE air 15 to 35 °C; dry pressure 90 to 105 kPa; factor 0.93 to 1.07");
         assertThat(run.out()).contains("OUTSIDE: this air is beyond what is allowed by sae-j1349-2004, ");
         assertThat(Run.of("air --baro 100kPa --air 20C --humidity 30% --later air=37C")
                         .out())

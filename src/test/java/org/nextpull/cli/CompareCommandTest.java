@@ -60,7 +60,7 @@ class CompareCommandTest {
         Run text = compare("--against", "A", table);
         JsonNode one = compare("--json", "--against", "A", table).json().at("/comparisons/0");
 
-        assertThat(text.out()).contains(" kW").doesNotContain("N.m");
+        assertThat(text.out()).contains(" kW").doesNotContain("N·m");
         assertThat(one.path("difference_nm").isNull()).isTrue();
         assertThat(one.path("difference_kw").asDouble()).isBetween(2.0, 6.0);
     }

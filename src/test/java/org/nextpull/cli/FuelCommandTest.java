@@ -248,7 +248,7 @@ class FuelCommandTest {
         assertThat(Run.of("fuel show e85 --units us").out())
                 .contains("lb/gal")
                 .contains("Btu/lb")
-                .contains("degF")
+                .contains("°F")
                 .doesNotContain("kg/L");
         assertThat(Run.of("fuel show e85 --units us --json").json())
                 .isEqualTo(Run.of("fuel show e85 --json").json());

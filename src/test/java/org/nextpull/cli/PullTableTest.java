@@ -40,7 +40,7 @@ class PullTableTest {
         Path log = Files.writeString(folder.resolve("pulls.csv"), rows);
         Run text = Run.of("advise", "--plan", plan.toString(), "--no-notebook", log.toString());
         assertThat(text.out())
-                .containsPattern("pull +advance +lambda +N.m +kW +knock +use")
+                .containsPattern("pull +advance +lambda +N·m +kW +knock +use")
                 .containsPattern("2 +\\+2.0 +- +182.0 +[0-9.]+ +not measured +used")
                 .containsPattern("3 +-1.5 +- +178.5 +[0-9.]+ +not measured +used");
 

@@ -142,8 +142,8 @@ class AdviceTextTest {
     @Test
     void temperaturesAndPressuresAreInTheUnitsOfTheReader() {
         List<String> hot = inBothUnits(advice(AdviceCode.COOL_EXHAUST));
-        assertThat(hot.get(0)).contains("920 degC", "900 degC");
-        assertThat(hot.get(1)).contains("1688 degF", "1652 degF");
+        assertThat(hot.get(0)).contains("920 °C", "900 °C");
+        assertThat(hot.get(1)).contains("1688 °F", "1652 °F");
         List<String> oil = inBothUnits(advice(AdviceCode.LIMIT_MET));
         assertThat(oil.get(0)).contains("Oil pressure 180.0 kPa, limit 250.0 kPa");
         assertThat(oil.get(1)).contains("26.1 psi", "36.3 psi");
@@ -189,11 +189,11 @@ class AdviceTextTest {
 
     @Test
     void aTemperatureOutOfItsWindowIsSaidWithItsDirection() {
-        assertThat(inBothUnits(advice(AdviceCode.OUT_OF_WINDOW)).get(0)).contains("needs at least 78 degC", "Min 90 s");
+        assertThat(inBothUnits(advice(AdviceCode.OUT_OF_WINDOW)).get(0)).contains("needs at least 78 °C", "Min 90 s");
         Reason hot = new Reason.OutOfWindow(Condition.OIL, Temperature.ofCelsius(130), Temperature.ofCelsius(115));
         Advice known = advice(AdviceCode.OUT_OF_WINDOW);
         Advice advice = new Advice(known.action(), known.code(), known.setting(), hot, known.waitFor(), known.leave());
-        assertThat(inBothUnits(advice).get(0)).contains("Oil 130 degC, needs at most 115 degC");
+        assertThat(inBothUnits(advice).get(0)).contains("Oil 130 °C, needs at most 115 °C");
     }
 
     @ParameterizedTest

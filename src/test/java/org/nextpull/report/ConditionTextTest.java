@@ -36,15 +36,11 @@ class ConditionTextTest {
         assertThat(lines)
                 .containsExactly(
                         new ConditionText.Line(
-                                "Coolant",
-                                "74 degC",
-                                "78 to 95 degC",
-                                ConditionText.Line.Place.BELOW,
-                                "4 degC too cold"),
+                                "Coolant", "74 °C", "78 to 95 °C", ConditionText.Line.Place.BELOW, "4 °C too cold"),
                         new ConditionText.Line(
-                                "Oil", "122 degC", "80 to 115 degC", ConditionText.Line.Place.ABOVE, "7 degC too hot"),
+                                "Oil", "122 °C", "80 to 115 °C", ConditionText.Line.Place.ABOVE, "7 °C too hot"),
                         new ConditionText.Line(
-                                "Inlet air", "25 degC", "not asked for", ConditionText.Line.Place.UNASKED, ""));
+                                "Inlet air", "25 °C", "not asked for", ConditionText.Line.Place.UNASKED, ""));
     }
 
     @Test
@@ -53,8 +49,8 @@ class ConditionTextTest {
                         UnitSystem.US,
                         new PresentConditions(celsius(68), celsius(90), Optional.empty(), Optional.empty()))
                 .get(0);
-        assertThat(coolant.words()).as("10 K are 18 degF").isEqualTo("18 degF too cold");
-        assertThat(coolant.value()).isEqualTo("154 degF");
+        assertThat(coolant.words()).as("10 K are 18 °F").isEqualTo("18 °F too cold");
+        assertThat(coolant.value()).isEqualTo("154 °F");
     }
 
     @Test

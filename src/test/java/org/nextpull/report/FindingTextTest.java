@@ -76,7 +76,7 @@ class FindingTextTest {
                 .contains("did you mean start_deg?");
     }
 
-    /** 29.92 inHg is the pressure of the standard atmosphere (ISO 2533), and 59 degF its 15 degC. */
+    /** 29.92 inHg is the pressure of the standard atmosphere (ISO 2533), and 59 °F its 15 °C. */
     @Test
     void numbersAreInTheUnitsThatTheReaderAskedFor() {
         Finding air = Finding.warning(
@@ -91,14 +91,14 @@ class FindingTextTest {
                 Place.nowhere(),
                 Detail.of("wet_bulb", 273.15),
                 Detail.of("dry_bulb", 288.15));
-        assertThat(US.sentence(wet)).contains("32 degF").contains("59 degF");
+        assertThat(US.sentence(wet)).contains("32 °F").contains("59 °F");
     }
 
     @Test
     void aDifferenceOfTemperatureHasNoOffset() {
         Finding inlet = Finding.warning(FindingCode.INLET_AIR_DIFFERS, Place.nowhere(), Detail.of("kelvins", 10.0));
-        assertThat(METRIC.sentence(inlet)).contains("by 10.0 degC ");
-        assertThat(US.sentence(inlet)).contains("by 18.0 degF ");
+        assertThat(METRIC.sentence(inlet)).contains("by 10.0 °C ");
+        assertThat(US.sentence(inlet)).contains("by 18.0 °F ");
     }
 
     @Test
@@ -110,6 +110,6 @@ class FindingTextTest {
                         .contains("outside the range of iso-1585")
                         .doesNotContain("?"));
         assertThat(METRIC.sentence(new Iso1585().check(hot, Place.nowhere()).get(0)))
-                .startsWith("The temperature of 50 degC");
+                .startsWith("The temperature of 50 °C");
     }
 }

@@ -52,12 +52,10 @@ class LiveTextTest {
 
     @Test
     void waitingSaysHowFarOffItIsByTheValueOfTheMoment() {
-        assertThat(METRIC.waiting(waiting(), coolant(64)))
-                .contains("Waiting for coolant: 64 degC, 16.0 degC below 80 degC.");
+        assertThat(METRIC.waiting(waiting(), coolant(64))).contains("Waiting for coolant: 64 °C, 16.0 °C below 80 °C.");
         assertThat(METRIC.waiting(waiting(), PresentConditions.unknown()))
-                .contains("Waiting for coolant: 60 degC, 20.0 degC below 80 degC.");
-        assertThat(US.waiting(waiting(), coolant(64)))
-                .contains("Waiting for coolant: 147 degF, 28.8 degF below 176 degF.");
+                .contains("Waiting for coolant: 60 °C, 20.0 °C below 80 °C.");
+        assertThat(US.waiting(waiting(), coolant(64))).contains("Waiting for coolant: 147 °F, 28.8 °F below 176 °F.");
     }
 
     @Test
@@ -83,10 +81,10 @@ class LiveTextTest {
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.SOUNDED, alarm, row)))
                 .isEqualTo(
-                        "CLOSE THROTTLE. Exhaust temperature 912 degC, limit 900 degC. Let it cool. Next pull: no further "
+                        "CLOSE THROTTLE. Exhaust temperature 912 °C, limit 900 °C. Let it cool. Next pull: no further "
                                 + "retard and no leaner.");
         assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.CLEARED, alarm, row)))
-                .isEqualTo("Cleared. Exhaust temperature 912 degC, limit 900 degC.");
+                .isEqualTo("Cleared. Exhaust temperature 912 °C, limit 900 °C.");
     }
 
     @ParameterizedTest

@@ -114,6 +114,21 @@ class UnitTest {
         assertThat(Unit.parse(" [" + unit.symbol() + "] ", unit.quantity())).contains(unit);
     }
 
+    @ParameterizedTest
+    @CsvSource({
+        "CELSIUS, °C",
+        "FAHRENHEIT, °F",
+        "NEWTON_METRE, N·m",
+        "POUND_FOOT, lb-ft",
+        "KILOGRAM_SQUARE_METRE, kg·m²",
+        "CUBIC_CENTIMETRE_PER_MINUTE, cm³/min",
+        "DEGREE, deg",
+        "PERCENT, %"
+    })
+    void peopleReadTheSignsOfPrint(Unit unit, String sign) {
+        assertThat(unit.sign()).isEqualTo(sign);
+    }
+
     static Stream<Quantity> quantitiesWithDimension() {
         return Stream.of(Quantity.values()).filter(quantity -> !quantity.si().equals("1"));
     }

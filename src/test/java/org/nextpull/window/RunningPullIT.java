@@ -76,7 +76,7 @@ class RunningPullIT {
             day.feed(LiveMoments.moment(LiveMoments.pulling(4, 5, 868)));
             window.until("the pull", () -> window.isShowing("Pull in progress"));
             assertThat(window.isShowing("Next step")).isFalse();
-            assertThat(window.said("Nearest limit")).isEqualTo("Exhaust temperature 868 degC, limit 900 degC");
+            assertThat(window.said("Nearest limit")).isEqualTo("Exhaust temperature 868 °C, limit 900 °C");
             pictures(window, "pull");
             day.feed(LiveMoments.moment(LiveMoments.pulling(4, 5.1, 905)));
             window.until("the alarm", () -> window.said("Alarm").equals("CLOSE THROTTLE"));

@@ -138,13 +138,13 @@ class WindowIT {
     void unitsAreSwitchedInPlace() {
         try (DrivenWindow window = begun("hillclimb-e10-timing", LIGHT)) {
             to(window, 3);
-            window.until("degrees Celsius", () -> window.said("Coolant").contains("degC"));
+            window.until("degrees Celsius", () -> window.said("Coolant").contains("°C"));
             String advice = window.said("Next step");
             window.press("U");
-            window.until("degrees Fahrenheit", () -> window.said("Coolant").contains("degF"));
+            window.until("degrees Fahrenheit", () -> window.said("Coolant").contains("°F"));
             assertThat(window.said("Next step")).isEqualTo(advice);
             window.press("U");
-            window.until("degrees Celsius again", () -> window.said("Coolant").contains("degC"));
+            window.until("degrees Celsius again", () -> window.said("Coolant").contains("°C"));
         }
     }
 

@@ -76,9 +76,7 @@ public final class PlanKey<T> {
 
     /** The sign of its unit as people read it; blank without one. */
     public String unitSign() {
-        return format.unit()
-                .map(unit -> unit == Unit.CELSIUS ? "°C" : unit.symbol())
-                .orElse(said.unit());
+        return format.unit().map(Unit::sign).orElse(said.unit());
     }
 
     public String label() {

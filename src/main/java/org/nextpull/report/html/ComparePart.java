@@ -72,7 +72,7 @@ final class ComparePart {
                     Grid grid = Grid.of(
                             "Against \"" + result.reference().label() + "\", with 95 % CI",
                             "label",
-                            "average " + shown.unit(words.quantity()).symbol(),
+                            "average " + shown.unit(words.quantity()).sign(),
                             "difference %",
                             "from",
                             "to");
@@ -170,7 +170,7 @@ final class ComparePart {
     }
 
     private Grid levels(ComparisonResult torque) {
-        String unit = shown.unit(Quantity.TORQUE).symbol();
+        String unit = shown.unit(Quantity.TORQUE).sign();
         List<LevelCurve> curves = torque.curves();
         List<String> headings = new ArrayList<>(List.of("rpm"));
         curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));

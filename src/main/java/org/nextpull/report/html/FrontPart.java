@@ -134,12 +134,12 @@ final class FrontPart {
                                 state -> shown.number(
                                         Quantity.TEMPERATURE,
                                         state.temperature().kelvins()))
-                        + " " + shown.unit(Quantity.TEMPERATURE).symbol() + ", "
+                        + " " + shown.unit(Quantity.TEMPERATURE).sign() + ", "
                         + range(
                                 air,
                                 state -> shown.number(
                                         Quantity.PRESSURE, state.barometer().pascals()))
-                        + " " + shown.unit(Quantity.PRESSURE).symbol() + ", "
+                        + " " + shown.unit(Quantity.PRESSURE).sign() + ", "
                         + range(air, state -> Shown.fixed(state.relativeHumidity() * 100, 0)) + " % RH");
     }
 
@@ -211,8 +211,8 @@ final class FrontPart {
 
     /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
     private Grid beforeAndAfter(Ends ends) {
-        String torque = shown.unit(Quantity.TORQUE).symbol();
-        String power = shown.unit(Quantity.POWER).symbol();
+        String torque = shown.unit(Quantity.TORQUE).sign();
+        String power = shown.unit(Quantity.POWER).sign();
         Grid grid = Grid.of(
                 "Before: pull " + ends.first().number() + ". After: "
                         + ends.last().stream()

@@ -55,7 +55,7 @@ final class JobPart {
 
     private String volume(double cubicMetres) {
         Unit unit = shown.units() == UnitSystem.US ? Unit.CUBIC_INCH : Unit.LITRE;
-        return Shown.fixed(unit.fromSi(cubicMetres), unit == Unit.LITRE ? 3 : 1) + " " + unit.symbol();
+        return Shown.fixed(unit.fromSi(cubicMetres), unit == Unit.LITRE ? 3 : 1) + " " + unit.sign();
     }
 
     private void fuel() {

@@ -128,10 +128,10 @@ public final class AirText {
         return switch (finding.text("quantity").orElse("")) {
             case "temperature" ->
                 "air " + number(degrees(), low, 0) + " to " + number(degrees(), high, 0) + " "
-                        + degrees().symbol();
+                        + degrees().sign();
             case "dry_pressure" ->
                 "dry pressure " + number(bars(), low, us ? 1 : 0) + " to " + number(bars(), high, us ? 1 : 0) + " "
-                        + bars().symbol();
+                        + bars().sign();
             default -> "factor " + Shown.fixed(low, 2) + " to " + Shown.fixed(high, 2);
         };
     }
@@ -165,21 +165,21 @@ public final class AirText {
     }
 
     private String pressure(Pressure pressure) {
-        return number(bars(), pressure.pascals(), 2) + " " + bars().symbol();
+        return number(bars(), pressure.pascals(), 2) + " " + bars().sign();
     }
 
     private String temperature(Temperature temperature) {
-        return number(degrees(), temperature.kelvins(), 1) + " " + degrees().symbol();
+        return number(degrees(), temperature.kelvins(), 1) + " " + degrees().sign();
     }
 
     private String density(AirState air) {
         Unit unit = us ? Unit.POUND_PER_CUBIC_FOOT : Unit.KILOGRAM_PER_CUBIC_METRE;
-        return Shown.fixed(unit.fromSi(air.density()), us ? 4 : 3) + " " + unit.symbol();
+        return Shown.fixed(unit.fromSi(air.density()), us ? 4 : 3) + " " + unit.sign();
     }
 
     private String altitude(double metres) {
         Unit unit = us ? Unit.FOOT : Unit.METRE;
-        return Shown.fixed(Math.rint(unit.fromSi(metres) / 10) * 10, 0) + " " + unit.symbol();
+        return Shown.fixed(Math.rint(unit.fromSi(metres) / 10) * 10, 0) + " " + unit.sign();
     }
 
     /** A change in percent with its sign. */

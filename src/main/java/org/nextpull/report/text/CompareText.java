@@ -57,7 +57,7 @@ public final class CompareText {
         if (one.rows().isEmpty()) {
             return "";
         }
-        String unit = shown.unit(Quantity.TORQUE).symbol();
+        String unit = shown.unit(Quantity.TORQUE).sign();
         TextTable table = new TextTable(
                 "rpm", one.label() + " " + unit, result.reference().label() + " " + unit, "%", "from", "to");
         for (RowDifference row : one.rows()) {

@@ -137,7 +137,7 @@ public final class FuelFlowText {
         TextTable table = new TextTable("", "without", "with water");
         table.row("alcohol by volume", percent(added.alcoholBefore()), percent(added.alcoholAfter()));
         table.row("air-fuel ratio", ratio(before), ratio(after));
-        table.row("density " + shown.unit(Quantity.DENSITY).symbol(), density(before), density(after));
+        table.row("density " + shown.unit(Quantity.DENSITY).sign(), density(before), density(after));
         FlowComparison flow = added.flow();
         String volume = flow.volumeRatio().isPresent()
                 ? " and " + tenth(flow.volumeRatio().getAsDouble()) + " by volume"
@@ -178,6 +178,6 @@ public final class FuelFlowText {
     private String flow(double kilogramsPerSecond) {
         int places = shown.units() == UnitSystem.US ? 1 : 2;
         return Shown.fixed(shown.unit(Quantity.MASS_FLOW).fromSi(kilogramsPerSecond), places) + " "
-                + shown.unit(Quantity.MASS_FLOW).symbol();
+                + shown.unit(Quantity.MASS_FLOW).sign();
     }
 }

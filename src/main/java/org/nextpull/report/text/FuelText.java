@@ -123,7 +123,7 @@ public final class FuelText {
 
     static String degrees(Shown shown) {
         Unit unit = shown.unit(Quantity.TEMPERATURE);
-        return unit == Unit.CELSIUS ? "K" : unit.symbol();
+        return unit == Unit.CELSIUS ? "K" : unit.sign();
     }
 
     private static String elements(Fuel fuel) {
@@ -168,7 +168,7 @@ public final class FuelText {
     }
 
     private String unit(Quantity quantity) {
-        return shown.unit(quantity).symbol();
+        return shown.unit(quantity).sign();
     }
 
     private String symbol(Quantity quantity) {

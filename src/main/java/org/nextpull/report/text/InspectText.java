@@ -67,7 +67,7 @@ public final class InspectText {
             table.row(
                     "  " + column.header(),
                     column.channel().map(Channel::id).orElse("not used"),
-                    column.unit().map(Unit::symbol).orElse(""));
+                    column.unit().map(Unit::sign).orElse(""));
         }
         return table.text();
     }

@@ -112,7 +112,7 @@ final class PullUnderway {
         return new PullPage.Live(
                 new NextStep.Figure(
                         value.isPresent() ? shown.number(role.quantity(), value.getAsDouble()) : "-",
-                        hasUnit ? shown.unit(role.quantity()).symbol() : "",
+                        hasUnit ? shown.unit(role.quantity()).sign() : "",
                         name,
                         value.isPresent() ? beside : "not measured"),
                 limit.map(this::tone).orElse(Tone.PLAIN));

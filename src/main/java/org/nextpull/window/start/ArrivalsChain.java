@@ -94,7 +94,7 @@ final class ArrivalsChain {
         return new ArrivalsPage.Column(
                 column.header(),
                 channel.map(one -> one.id().replace('_', ' ')).orElse(""),
-                column.unit().map(Unit::symbol).orElse(""),
+                column.unit().map(Unit::sign).orElse(""),
                 channel.isPresent() && value.isPresent()
                         ? shown.value(channel.get().role().quantity(), value.get())
                         : "");

@@ -29,6 +29,6 @@ final class Conversion {
             }
             values.add(shown.number(quantity, written.get().toSi(Double.parseDouble(number.strip()))));
         }
-        return String.join(" to ", values) + " " + shown.unit(quantity).symbol();
+        return String.join(" to ", values) + " " + shown.unit(quantity).sign();
     }
 }

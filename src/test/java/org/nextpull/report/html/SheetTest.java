@@ -71,10 +71,10 @@ class SheetTest {
                 .contains(
                         "Final setting: ",
                         "before at rpm after at rpm change",
-                        "average torque, N.m",
+                        "average torque, N·m",
                         "peak power, kW",
                         "signature")
-                .containsPattern("average torque, N\\.m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+");
+                .containsPattern("average torque, N·m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+");
         assertThat(all("(<figure>)", demo.substring(0, demo.indexOf("class=\"annex\""))))
                 .hasSize(1);
     }
@@ -134,8 +134,8 @@ class SheetTest {
 
     @Test
     void unitsAreThoseThatTheReaderAskedFor() {
-        assertThat(demo).contains("peak N.m", "peak kW").doesNotContain("lbf.ft");
-        assertThat(hostile).contains("peak lbf.ft", "peak hp").doesNotContain("peak N.m");
+        assertThat(demo).contains("peak N·m", "peak kW").doesNotContain("lb-ft");
+        assertThat(hostile).contains("peak lb-ft", "peak hp").doesNotContain("peak N·m");
     }
 
     @Test

@@ -82,7 +82,7 @@ class BenchPresenterTest {
         BenchPage page = page(TIMING, 4);
         assertThat(page.cards().get(0).change()).isEqualTo("baseline");
         PullCard last = page.cards().get(3);
-        assertThat(last.response()).matches("\\d{3}\\.\\d N\\.m");
+        assertThat(last.response()).matches("\\d{3}\\.\\d N·m");
         double first = Double.parseDouble(page.cards().get(0).response().split(" ", -1)[0]);
         double fourth = Double.parseDouble(last.response().split(" ", -1)[0]);
         double change = Double.parseDouble(last.change().replace(" %", ""));
@@ -97,9 +97,9 @@ class BenchPresenterTest {
         BenchPage metric = page(TIMING, 5);
         BenchPage us = page(TIMING, 5, UnitSystem.US);
         assertThat(us.lead().figures()).isEqualTo(metric.lead().figures());
-        assertThat(us.cards().get(0).response()).endsWith(" lbf.ft");
-        assertThat(us.conditions().get(0).value()).endsWith(" degF");
-        assertThat(us.sweep().orElseThrow().yTitle()).contains("lbf.ft");
+        assertThat(us.cards().get(0).response()).endsWith(" lb-ft");
+        assertThat(us.conditions().get(0).value()).endsWith(" °F");
+        assertThat(us.sweep().orElseThrow().yTitle()).contains("lb-ft");
         double ratio = y(metric.sweep()) / y(us.sweep());
         assertThat(ratio)
                 .as("1 lbf.ft in N.m, NIST SP 811 table B.8")

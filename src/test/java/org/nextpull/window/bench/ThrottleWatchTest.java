@@ -26,7 +26,7 @@ class ThrottleWatchTest {
         AlarmSign act = at(LiveMoments.pulling(3, 4.1, 905));
         assertThat(act.phase()).isEqualTo(AlarmSign.Phase.ACT);
         assertThat(act.act()).isEqualTo("CLOSE THROTTLE");
-        assertThat(act.reason()).isEqualTo("Exhaust temperature 905 degC, limit 900 degC.");
+        assertThat(act.reason()).isEqualTo("Exhaust temperature 905 °C, limit 900 °C.");
         assertThat(at(LiveMoments.pulling(3, 4.4, 895)).phase())
                 .as("within the limit again, the throttle still open")
                 .isEqualTo(AlarmSign.Phase.ACT);

@@ -83,7 +83,7 @@ class ArrivalsTest {
                 .extracting(ArrivalsPage.Column::header, ArrivalsPage.Column::meaning, ArrivalsPage.Column::value)
                 .contains(
                         org.assertj.core.groups.Tuple.tuple("rpm", "engine speed", "3199 rpm"),
-                        org.assertj.core.groups.Tuple.tuple("torque [N.m]", "torque", "180.5 N.m"),
+                        org.assertj.core.groups.Tuple.tuple("torque [N.m]", "torque", "180.5 N·m"),
                         org.assertj.core.groups.Tuple.tuple("gear", "", ""));
     }
 
@@ -91,7 +91,7 @@ class ArrivalsTest {
     void valuesArriveInUsUnits() {
         assertThat(fed(UnitSystem.US).columns())
                 .extracting(ArrivalsPage.Column::value)
-                .contains("133.1 lbf.ft", "1652 degF");
+                .contains("133.1 lb-ft", "1652 °F");
     }
 
     @Test

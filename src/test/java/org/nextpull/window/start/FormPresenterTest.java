@@ -204,8 +204,8 @@ class FormPresenterTest {
                 .typed("start", field("start", "coolant_c"), "80 to 95")
                 .typed("limits", field("limits", "oil_pressure_kpa"), "250");
         FormPage page = us.page(form.draft(), Optional.empty(), true);
-        assertThat(page.row("limits.exhaust_c").orElseThrow().converted()).isEqualTo("1652 degF");
-        assertThat(page.row("start.coolant_c").orElseThrow().converted()).isEqualTo("176 to 203 degF");
+        assertThat(page.row("limits.exhaust_c").orElseThrow().converted()).isEqualTo("1652 °F");
+        assertThat(page.row("start.coolant_c").orElseThrow().converted()).isEqualTo("176 to 203 °F");
         assertThat(page.row("limits.oil_pressure_kpa").orElseThrow().converted())
                 .isEqualTo("36.3 psi");
         assertThat(page(form).row("limits.exhaust_c").orElseThrow().converted()).isEmpty();
