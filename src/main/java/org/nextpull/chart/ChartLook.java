@@ -1,6 +1,7 @@
 package org.nextpull.chart;
 
 import java.awt.Color;
+import java.util.List;
 
 /**
  * Ground and ink of a chart.
@@ -14,6 +15,17 @@ public record ChartLook(Color ground, Color ink, Color grid) {
     Color curve() {
         int brightness = ground.getRed() + ground.getGreen() + ground.getBlue();
         return (brightness > 3 * 127 ? Palette.BLUE : Palette.SKY_BLUE).color();
+    }
+
+    /** The colours of lines that stand side by side: the first is the ink, as it is the one that others are seen against. */
+    List<Color> lines() {
+        return List.of(
+                ink,
+                curve(),
+                Palette.VERMILLION.color(),
+                Palette.BLUISH_GREEN.color(),
+                Palette.REDDISH_PURPLE.color(),
+                Palette.ORANGE.color());
     }
 
     /** For paper and the plain light window. */

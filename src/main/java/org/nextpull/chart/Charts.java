@@ -35,58 +35,14 @@ public final class Charts {
         this.note = note;
     }
 
-    /** The response against the factor, as PNG. */
-    public byte[] draw(SweepPlot plot) {
-        return png(SweepChart.of(plot, size, look));
+    /** The chart of a plot, as PNG. */
+    public byte[] draw(Plot plot) {
+        return png(plot.frame(size, look));
     }
 
-    /** A spark map, as PNG. */
-    public byte[] draw(MapPlot plot) {
-        return png(MapChart.of(plot, size, look));
-    }
-
-    /** Torque and power over speed, as PNG. */
-    public byte[] draw(SpeedPlot plot) {
-        return png(SpeedChart.of(plot, size, look));
-    }
-
-    /** Mean curves of configurations over speed, as PNG. */
-    public byte[] draw(OverlayPlot plot) {
-        return png(OverlayChart.of(plot, size, look));
-    }
-
-    /** The difference of two configurations over speed, as PNG. */
-    public byte[] draw(DifferencePlot plot) {
-        return png(DifferenceChart.of(plot, size, look));
-    }
-
-    /** The response against the factor, drawn from the corner of a surface at the size of these charts. */
-    public ChartReading paint(SweepPlot plot, Graphics2D surface) {
-        return paint(SweepChart.of(plot, size, look), surface);
-    }
-
-    /** A spark map, drawn from the corner of a surface at the size of these charts. */
-    public ChartReading paint(MapPlot plot, Graphics2D surface) {
-        return paint(MapChart.of(plot, size, look), surface);
-    }
-
-    /** Torque and power over speed, drawn from the corner of a surface at the size of these charts. */
-    public ChartReading paint(SpeedPlot plot, Graphics2D surface) {
-        return paint(SpeedChart.of(plot, size, look), surface);
-    }
-
-    /** Mean curves of configurations over speed, drawn from the corner of a surface at the size of these charts. */
-    public ChartReading paint(OverlayPlot plot, Graphics2D surface) {
-        return paint(OverlayChart.of(plot, size, look), surface);
-    }
-
-    /** The difference of two configurations over speed, drawn from the corner of a surface at the size of these charts. */
-    public ChartReading paint(DifferencePlot plot, Graphics2D surface) {
-        return paint(DifferenceChart.of(plot, size, look), surface);
-    }
-
-    private ChartReading paint(ChartFrame frame, Graphics2D surface) {
-        XYChart chart = frame.chart();
+    /** The chart of a plot, drawn from the corner of a surface at the size of these charts. */
+    public ChartReading paint(Plot plot, Graphics2D surface) {
+        XYChart chart = plot.frame(size, look).chart();
         chart.paint(surface, size.pixelsWide(), size.pixelsHigh());
         return ChartReading.of(chart);
     }

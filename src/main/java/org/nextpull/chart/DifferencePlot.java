@@ -1,6 +1,11 @@
 package org.nextpull.chart;
 
+import java.util.ArrayList;
 import java.util.List;
+import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonResult;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.RowDifference;
 
 /**
  * The data of a chart of the difference between two configurations over speed.
@@ -13,7 +18,9 @@ import java.util.List;
  * @param worth the smallest difference that matters, in the unit of the axis; drawn to both sides of zero
  */
 public record DifferencePlot(
-        String title, String yTitle, int intervalPercent, List<Point> mean, DrawnBand interval, double worth) {
+        String title, String yTitle, int intervalPercent, List<Point> mean, DrawnBand interval, double worth)
+        implements Plot {
+
     /**
      * Accepts 0 where every difference matters.
      *
@@ -24,5 +31,57 @@ public record DifferencePlot(
         if (!(worth >= 0)) {
             throw new IllegalArgumentException("a difference that matters is not negative: " + worth);
         }
+    }
+
+    /** The difference of each label from the reference over speed, in percent; empty when the pulls have no rows. */
+    public static List<DifferencePlot> of(MeasuredComparison both) {
+        return both.torque().stream()
+                .flatMap(result -> result.comparisons().stream()
+                        .filter(one -> !one.rows().isEmpty())
+                        .map(one -> difference(one, result)))
+                .toList();
+    }
+
+    private static DifferencePlot difference(Comparison one, ComparisonResult result) {
+        List<RowDifference> rows = one.rows();
+        return new DifferencePlot(
+                one.label() + " vs " + result.reference().label(),
+                "difference of torque, %",
+                (int) ComparisonResult.INTERVAL_PERCENT,
+                rows.stream().map(row -> new Point(row.rpm(), row.percent())).toList(),
+                new DrawnBand(
+                        rows.stream()
+                                .map(row -> new Point(row.rpm(), row.band().low()))
+                                .toList(),
+                        rows.stream()
+                                .map(row -> new Point(row.rpm(), row.band().high()))
+                                .toList()),
+                result.worthPercent());
+    }
+
+    @Override
+    public ChartFrame frame(ChartSize size, ChartLook look) {
+        ChartFrame frame = new ChartFrame(size, look, new ChartFrame.Titles(title, "speed, rpm", yTitle));
+        List<Point> all = new ArrayList<>(mean);
+        all.addAll(interval.low());
+        all.addAll(interval.high());
+        Extent x = Extent.of(all, Point::x);
+        all.add(new Point(x.low(), -worth));
+        all.add(new Point(x.low(), worth));
+        if (worth > 0) {
+            frame.band("too small to matter", level(x, -worth, worth), Palette.YELLOW.color());
+        }
+        frame.band(intervalPercent + " % interval", interval, Palette.SKY_BLUE.color());
+        frame.line("no difference", List.of(new Point(x.low(), 0), new Point(x.high(), 0)), Stroke.dotted(look.ink()));
+        frame.line("difference", mean, Stroke.solid(look.curve()));
+        frame.limits(x, Extent.of(all, Point::y));
+        frame.xNumbers("0");
+        return frame;
+    }
+
+    private static DrawnBand level(Extent x, double low, double high) {
+        return new DrawnBand(
+                List.of(new Point(x.low(), low), new Point(x.high(), low)),
+                List.of(new Point(x.low(), high), new Point(x.high(), high)));
     }
 }

@@ -1,7 +1,20 @@
 package org.nextpull.chart;
 
+import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+import org.nextpull.advice.Advice;
+import org.nextpull.advice.AnswerRow;
+import org.nextpull.advice.Chosen;
+import org.nextpull.advice.MapState;
+import org.nextpull.advice.Verdict;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.SessionResult;
 
 /**
  * The data of a chart of spark advance over speed, for an ignition that holds a map. Points are speed in rpm and advance in degrees.
@@ -23,11 +36,137 @@ public record MapPlot(
         Optional<DrawnBand> nearTop,
         double nearTopPercent,
         List<Point> knock,
-        double most) {
+        double most)
+        implements Plot {
     public MapPlot {
         tried = tried.stream().map(List::copyOf).toList();
         chosen = List.copyOf(chosen);
         next = List.copyOf(next);
         knock = List.copyOf(knock);
+    }
+
+    /** The chart; empty where the ignition holds no map, or no pull gave torque yet. */
+    public static Optional<MapPlot> of(SessionResult result) {
+        return result.verdict().flatMap(verdict -> verdict.map().map(state -> plot(result, verdict, state)));
+    }
+
+    private static MapPlot plot(SessionResult result, Verdict verdict, MapState state) {
+        List<Point> low = new ArrayList<>();
+        List<Point> high = new ArrayList<>();
+        for (AnswerRow row : state.rows()) {
+            row.answer().flatMap(AnswerRow.Best::interval).ifPresent(span -> {
+                low.add(new Point(row.rpm(), span.low()));
+                high.add(new Point(row.rpm(), span.high()));
+            });
+        }
+        return new MapPlot(
+                result.pulls().stream()
+                        .filter(MeasuredPull::isUsed)
+                        .map(MapPlot::run)
+                        .filter(run -> run.size() > 1)
+                        .toList(),
+                points(verdict.chosen().map(Chosen::setting)),
+                points(Optional.of(verdict.advice()).flatMap(Advice::setting)),
+                band(low, high),
+                band(over(state, state.least()), over(state, state.peak())),
+                result.plan().goal().nearBestPercent(),
+                state.knockLimits().stream()
+                        .map(limit -> new Point(limit.rpm(), limit.deg()))
+                        .toList(),
+                result.plan().timing().map(timing -> timing.most().deg()).orElseThrow());
+    }
+
+    private static Optional<DrawnBand> band(List<Point> low, List<Point> high) {
+        return low.size() < 2 ? Optional.empty() : Optional.of(new DrawnBand(low, high));
+    }
+
+    private static List<Point> over(MapState state, SparkMap map) {
+        return state.rows().stream()
+                .map(row -> new Point(row.rpm(), map.degAt(row.rpm())))
+                .toList();
+    }
+
+    private static List<Point> points(Optional<EngineSetting> setting) {
+        return setting.flatMap(EngineSetting::map).stream()
+                .flatMap(map -> map.cells().stream())
+                .map(cell -> new Point(cell.rpm(), cell.advance().deg()))
+                .toList();
+    }
+
+    private static List<Point> run(MeasuredPull pull) {
+        return pull.figures().map(Figures::rows).orElse(List.of()).stream()
+                .flatMap(row -> row.advance().map(deg -> new Point(row.rpm(), deg.deg())).stream())
+                .toList();
+    }
+
+    @Override
+    public ChartFrame frame(ChartSize size, ChartLook look) {
+        return new Drawing(this, size, look).draw();
+    }
+
+    /** Spark advance over speed: what was tried, where the best lies, the map that stays and the next one, and what knock and the plan leave. */
+    private static final class Drawing {
+        private final MapPlot plot;
+        private final ChartLook look;
+        private final ChartFrame frame;
+
+        private Drawing(MapPlot plot, ChartSize size, ChartLook look) {
+            this.plot = plot;
+            this.look = look;
+            this.frame = new ChartFrame(
+                    size, look, new ChartFrame.Titles("Spark map", "speed, rpm", "advance, deg before TDC"));
+        }
+
+        private ChartFrame draw() {
+            List<Point> all = all();
+            Extent x = Extent.of(all, Point::x);
+            Extent y = Extent.of(all, Point::y);
+            plot.interval().ifPresent(band -> frame.band("best, 90 %", band, Palette.SKY_BLUE.color()));
+            plot.nearTop()
+                    .ifPresent(band -> frame.band(
+                            "within " + plot.nearTopPercent() + " % of peak", band, Palette.BLUISH_GREEN.color()));
+            for (int pull = 0; pull < plot.tried().size(); pull++) {
+                String name = pull == 0 ? "tried" : "tried " + pull;
+                frame.line(
+                        name, plot.tried().get(pull), Stroke.solid(look.ink()).thin());
+                if (pull > 0) {
+                    frame.hideFromLegend(name);
+                }
+            }
+            line("final if it ended now", plot.chosen(), Stroke.solid(Palette.BLUISH_GREEN.color()));
+            line("next pull", plot.next(), new Stroke(Palette.ORANGE.color(), 2.5f, Stroke.Dash.LONG));
+            if (!plot.knock().isEmpty()) {
+                Color red = Palette.VERMILLION.color();
+                frame.marks(
+                        "knock, less the margin", plot.knock(), new ChartFrame.Mark(red, SeriesMarkers.TRIANGLE_DOWN));
+            }
+            if (y.contains(plot.most())) {
+                frame.line(
+                        "plan's limit",
+                        List.of(new Point(x.low(), plot.most()), new Point(x.high(), plot.most())),
+                        Stroke.dotted(look.ink()));
+            }
+            frame.limits(x, y);
+            frame.xNumbers("0");
+            return frame;
+        }
+
+        private void line(String name, List<Point> points, Stroke stroke) {
+            if (points.size() > 1) {
+                frame.line(name, points, stroke);
+            }
+        }
+
+        private List<Point> all() {
+            List<Point> all = new ArrayList<>();
+            plot.tried().forEach(all::addAll);
+            List.of(plot.chosen(), plot.next(), plot.knock()).forEach(all::addAll);
+            List.of(plot.interval(), plot.nearTop())
+                    .forEach(band -> band.ifPresent(drawn -> {
+                        all.addAll(drawn.low());
+                        all.addAll(drawn.high());
+                    }));
+            return all;
+        }
     }
 }

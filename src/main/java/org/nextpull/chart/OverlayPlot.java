@@ -1,7 +1,13 @@
 package org.nextpull.chart;
 
+import java.awt.Color;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.compare.LevelCurve;
+import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.unit.Unit;
+import org.nextpull.unit.UnitSystem;
 
 /**
  * The data of a chart of mean curves over speed, one a configuration.
@@ -10,7 +16,10 @@ import java.util.Optional;
  * @param yTitle figure and unit
  * @param curves the curves, the reference first
  */
-public record OverlayPlot(String title, String yTitle, List<Curve> curves) {
+public record OverlayPlot(String title, String yTitle, List<Curve> curves) implements Plot {
+    private static final List<Stroke.Dash> DASHES =
+            List.of(Stroke.Dash.NONE, Stroke.Dash.LONG, Stroke.Dash.MIDDLE, Stroke.Dash.SHORT);
+
     public OverlayPlot {
         curves = List.copyOf(curves);
     }
@@ -26,5 +35,58 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) {
         public Curve {
             mean = List.copyOf(mean);
         }
+    }
+
+    /** Mean curves of all labels with their bands; empty when the pulls have no rows, as with tables of results. */
+    public static Optional<OverlayPlot> of(MeasuredComparison both, UnitSystem units) {
+        Unit unit = ResponseUnit.torque(units);
+        return both.torque()
+                .filter(result -> !result.curves().isEmpty())
+                .map(result -> new OverlayPlot(
+                        "Mean torque of each, drift removed, whole-curve 95 % limits",
+                        "torque, corrected, " + unit.sign(),
+                        result.curves().stream()
+                                .map(curve -> curve(curve, unit))
+                                .toList()));
+    }
+
+    private static Curve curve(LevelCurve curve, Unit unit) {
+        return new Curve(
+                curve.label(),
+                curve.rows().stream()
+                        .map(row -> new Point(row.rpm(), unit.fromSi(row.level().value())))
+                        .toList(),
+                Optional.of(new DrawnBand(
+                        curve.rows().stream()
+                                .map(row -> new Point(
+                                        row.rpm(), unit.fromSi(row.level().low())))
+                                .toList(),
+                        curve.rows().stream()
+                                .map(row -> new Point(
+                                        row.rpm(), unit.fromSi(row.level().high())))
+                                .toList())));
+    }
+
+    @Override
+    public ChartFrame frame(ChartSize size, ChartLook look) {
+        ChartFrame frame = new ChartFrame(size, look, new ChartFrame.Titles(title, "speed, rpm", yTitle));
+        List<Color> colours = look.lines();
+        List<Point> all = new ArrayList<>();
+        for (int index = 0; index < curves.size(); index++) {
+            Curve curve = curves.get(index);
+            Color colour = colours.get(index % colours.size());
+            String interval = "interval of " + curve.name();
+            curve.band().ifPresent(band -> {
+                frame.band(interval, band, colour);
+                frame.hideFromLegend(interval);
+                all.addAll(band.low());
+                all.addAll(band.high());
+            });
+            frame.line(curve.name(), curve.mean(), new Stroke(colour, 2, DASHES.get(index % DASHES.size())));
+            all.addAll(curve.mean());
+        }
+        frame.limits(Extent.of(all, Point::x), Extent.of(all, Point::y));
+        frame.xNumbers("0");
+        return frame;
     }
 }

@@ -62,7 +62,7 @@ public final class SweepPlots {
                     .flatMap(setting -> answer.factor() == Factor.MIXTURE
                             ? setting.lambda().map(Lambda::value)
                             : setting.advance().or(setting::offset).map(Advance::deg))
-                    .map(x -> plot.with(new ReferenceLine(ReferenceLine.Kind.NEXT, x)))
+                    .map(x -> plot.with(new SweepPlot.Line(SweepPlot.Line.Kind.NEXT, x)))
                     .orElse(plot);
         });
     }
@@ -96,17 +96,17 @@ public final class SweepPlots {
     }
 
     /** Knock limit, edges and the plan's limits; the drawing leaves out what lies beyond the settings that were run. */
-    private List<ReferenceLine> lines(SweepAnswer answer) {
-        List<ReferenceLine> lines = new ArrayList<>();
-        answer.limit().ifPresent(limit -> lines.add(new ReferenceLine(ReferenceLine.Kind.KNOCK_LIMIT, limit)));
+    private List<SweepPlot.Line> lines(SweepAnswer answer) {
+        List<SweepPlot.Line> lines = new ArrayList<>();
+        answer.limit().ifPresent(limit -> lines.add(new SweepPlot.Line(SweepPlot.Line.Kind.KNOCK_LIMIT, limit)));
         answer.edges().ifPresent(edges -> {
-            lines.add(new ReferenceLine(ReferenceLine.Kind.RICH_EDGE, edges.low()));
-            lines.add(new ReferenceLine(ReferenceLine.Kind.LEAN_EDGE, edges.high()));
+            lines.add(new SweepPlot.Line(SweepPlot.Line.Kind.RICH_EDGE, edges.low()));
+            lines.add(new SweepPlot.Line(SweepPlot.Line.Kind.LEAN_EDGE, edges.high()));
         });
         Optional<Double> most = answer.factor() == Factor.TIMING
                 ? result.plan().timing().map(timing -> timing.most().deg())
                 : result.plan().mixture().map(mixture -> mixture.leanest().value());
-        most.ifPresent(limit -> lines.add(new ReferenceLine(ReferenceLine.Kind.PLAN_LIMIT, limit)));
+        most.ifPresent(limit -> lines.add(new SweepPlot.Line(SweepPlot.Line.Kind.PLAN_LIMIT, limit)));
         return lines;
     }
 

@@ -14,8 +14,8 @@ import org.nextpull.app.WrittenFiles;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
-import org.nextpull.chart.ComparePlots;
 import org.nextpull.chart.DifferencePlot;
+import org.nextpull.chart.OverlayPlot;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.compare.MeasuredComparison;
@@ -47,8 +47,8 @@ record ChartFiles(String folder, List<Path> read, Console console) {
     void write(SessionResult result, MeasuredComparison both, UnitSystem units) {
         Charts charts = charts(result);
         Map<String, byte[]> pictures = new LinkedHashMap<>();
-        ComparePlots.overlay(both, units).ifPresent(plot -> pictures.put("mean-curves.png", charts.draw(plot)));
-        for (DifferencePlot plot : ComparePlots.differences(both)) {
+        OverlayPlot.of(both, units).ifPresent(plot -> pictures.put("mean-curves.png", charts.draw(plot)));
+        for (DifferencePlot plot : DifferencePlot.of(both)) {
             String name = name(plot.title());
             pictures.put(
                     pictures.containsKey(name) ? name(plot.title() + " " + pictures.size()) : name, charts.draw(plot));

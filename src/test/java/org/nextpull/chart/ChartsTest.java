@@ -79,7 +79,7 @@ class ChartsTest {
 
     @Test
     void aSweepShowsEachKindOfPullByAMarkerOfItsOwn() {
-        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        XYChart chart = Samples.sweep().frame(PAPER, ChartLook.light()).chart();
         assertThat(inLegend(chart))
                 .containsExactly(
                         "90 % interval of the curve",
@@ -102,7 +102,7 @@ class ChartsTest {
 
     @Test
     void theIntervalOfTheBestLiesAlongTheFactorBelowTheData() {
-        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        XYChart chart = Samples.sweep().frame(PAPER, ChartLook.light()).chart();
         XYSeries interval = series(chart, "MBT, 90 %");
         assertThat(Arrays.stream(interval.getXData()).distinct().toArray()).containsExactly(24.9, 28.2);
         double lowestPoint =
@@ -112,14 +112,14 @@ class ChartsTest {
 
     @Test
     void aLimitBeyondWhatWasRunIsNotDrawn() {
-        XYChart chart = SweepChart.of(Samples.sweep(), PAPER, ChartLook.light()).chart();
+        XYChart chart = Samples.sweep().frame(PAPER, ChartLook.light()).chart();
         assertThat(names(chart)).doesNotContain("plan's limit").contains("knock, less the margin");
     }
 
     @Test
     void pullsAreDrawnInTheInkOfTheLook() {
         for (ChartLook look : List.of(ChartLook.light(), ChartLook.dark())) {
-            XYChart chart = SweepChart.of(Samples.sweep(), PAPER, look).chart();
+            XYChart chart = Samples.sweep().frame(PAPER, look).chart();
             assertThat(series(chart, "pulls").getMarkerColor()).isEqualTo(look.ink());
         }
     }
@@ -138,14 +138,13 @@ class ChartsTest {
                 Optional.empty(),
                 Optional.empty(),
                 List.of());
-        assertThat(inLegend(SweepChart.of(bare, PAPER, ChartLook.light()).chart()))
-                .containsExactly("pulls");
+        assertThat(inLegend(bare.frame(PAPER, ChartLook.light()).chart())).containsExactly("pulls");
         assertThat(new Charts(PAPER, ChartLook.light()).draw(bare)).isNotEmpty();
     }
 
     @Test
     void torqueAndPowerDifferByScaleAndDashAndPullsByMarkerToo() {
-        XYChart chart = SpeedChart.of(Samples.speed(), PAPER, ChartLook.light()).chart();
+        XYChart chart = Samples.speed().frame(PAPER, ChartLook.light()).chart();
         XYSeries torque = series(chart, "torque, best, pull 7");
         XYSeries power = series(chart, "power, best, pull 7");
         assertThat(torque.getYAxisGroup()).isZero();
@@ -168,7 +167,7 @@ class ChartsTest {
                 .toList();
         SpeedPlot plot = new SpeedPlot(
                 "torque, corrected, N·m", "power, corrected, kW", List.of(new SpeedPlot.Line("first", even, even)));
-        XYChart chart = SpeedChart.of(plot, PAPER, ChartLook.light()).chart();
+        XYChart chart = plot.frame(PAPER, ChartLook.light()).chart();
         assertThat(series(chart, "torque, first").getXData())
                 .hasSizeLessThanOrEqualTo(250)
                 .startsWith(2000)
@@ -179,7 +178,7 @@ class ChartsTest {
     @Test
     void dashesLieOnTheLineAndLeaveGaps() {
         List<Point> line = List.of(new Point(0, 0), new Point(10, 20), new Point(20, 0));
-        List<Point> dashes = new BrokenLine(30, 20).cut(line);
+        List<Point> dashes = Stroke.cut(line, 30, 20);
         List<Point> drawn =
                 dashes.stream().filter(point -> !Double.isNaN(point.y())).toList();
         assertThat(drawn)
@@ -189,8 +188,7 @@ class ChartsTest {
 
     @Test
     void anOverlayTellsCurvesApartByDash() {
-        XYChart chart =
-                OverlayChart.of(Samples.overlay(), PAPER, ChartLook.light()).chart();
+        XYChart chart = Samples.overlay().frame(PAPER, ChartLook.light()).chart();
         assertThat(inLegend(chart)).containsExactly("short pipe", "long pipe", "no filter");
         assertThat(names(chart)).contains("interval of short pipe", "interval of long pipe");
         assertThat(series(chart, "short pipe").getYData()).doesNotContain(Double.NaN);
@@ -200,8 +198,7 @@ class ChartsTest {
 
     @Test
     void aDifferenceShowsItsIntervalAndWhatIsTooSmallToMatter() {
-        XYChart chart = DifferenceChart.of(Samples.difference(), PAPER, ChartLook.light())
-                .chart();
+        XYChart chart = Samples.difference().frame(PAPER, ChartLook.light()).chart();
         assertThat(inLegend(chart))
                 .containsExactly("too small to matter", "95 % interval", "no difference", "difference");
         assertThat(Arrays.stream(series(chart, "too small to matter").getYData())

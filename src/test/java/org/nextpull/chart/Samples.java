@@ -33,8 +33,8 @@ final class Samples {
                 Optional.of(new Point(26.5, 204 - 0.09 * 2.5 * 2.5)),
                 Optional.of(new SweepPlot.Interval("MBT", Span.of(24.9, 28.2))),
                 List.of(
-                        new ReferenceLine(ReferenceLine.Kind.KNOCK_LIMIT, 30),
-                        new ReferenceLine(ReferenceLine.Kind.PLAN_LIMIT, 40)));
+                        new SweepPlot.Line(SweepPlot.Line.Kind.KNOCK_LIMIT, 30),
+                        new SweepPlot.Line(SweepPlot.Line.Kind.PLAN_LIMIT, 40)));
     }
 
     private static List<Point> torque(double level) {

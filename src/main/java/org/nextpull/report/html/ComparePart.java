@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
-import org.nextpull.chart.ComparePlots;
 import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
@@ -142,13 +141,13 @@ final class ComparePart {
     private List<Section.Figure> figures(MeasuredComparison both, ChartSize size) {
         Charts charts = new Charts(size, ChartLook.light());
         List<Section.Figure> figures = new ArrayList<>();
-        Optional<OverlayPlot> overlay = ComparePlots.overlay(both, shown.units());
+        Optional<OverlayPlot> overlay = OverlayPlot.of(both, shown.units());
         Optional<ComparisonResult> torque = both.torque();
         if (overlay.isPresent() && torque.isPresent()) {
             figures.add(
                     figure(size, charts.draw(overlay.get()), "the mean torque of each label", levels(torque.get())));
         }
-        List<DifferencePlot> plots = ComparePlots.differences(both);
+        List<DifferencePlot> plots = DifferencePlot.of(both);
         List<Comparison> comparisons = torque.stream()
                 .flatMap(result -> result.comparisons().stream())
                 .filter(one -> !one.rows().isEmpty())

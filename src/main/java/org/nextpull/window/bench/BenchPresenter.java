@@ -9,7 +9,7 @@ import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.EngineSetting;
-import org.nextpull.chart.MapPlots;
+import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
@@ -77,7 +77,7 @@ public final class BenchPresenter {
                         .filter(plot -> sweep.filter(now -> !now.title().equals(plot.title()))
                                 .isPresent())
                         .findFirst(),
-                MapPlots.of(result),
+                MapPlot.of(result),
                 SpeedPlots.of(result, shown.units()),
                 new PullCards(result, shown, sentences).cards(),
                 result.verdict().map(Verdict::advice).flatMap(Advice::setting).map(BenchPresenter::brief),

@@ -13,7 +13,6 @@ import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
 import org.jspecify.annotations.Nullable;
-import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.window.look.SharedSplit;
@@ -36,13 +35,13 @@ final class BenchView extends JPanel implements Styled {
     private final LeadView lead = new LeadView();
     private final MapStripView map = new MapStripView();
     private final ConditionsView conditions = new ConditionsView();
-    private final ChartCanvas<SweepPlot> sweep;
-    private final ChartCanvas<SweepPlot> other;
+    private final ChartCanvas sweep;
+    private final ChartCanvas other;
     private final JPanel sweeps = new JPanel(new GridLayout(1, 0));
-    private final ChartCanvas<MapPlot> sparkMap;
+    private final ChartCanvas sparkMap;
     private final CardLayout upperCards = new CardLayout();
     private final JPanel upper = new JPanel(upperCards);
-    private final ChartCanvas<SpeedPlot> speed;
+    private final ChartCanvas speed;
     private final PullStrip strip = new PullStrip();
     private final RemarksView remarks = new RemarksView();
     private final JScrollPane stripPane;
@@ -60,28 +59,12 @@ final class BenchView extends JPanel implements Styled {
     BenchView(Work work) {
         setLayout(stack);
         pull = new PullView(work);
-        sweep = new ChartCanvas<>(
-                work,
-                "Response against the factor",
-                "The first pull will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
-        other = new ChartCanvas<>(
-                work,
-                "Response against the other factor",
-                "",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        sweep = new ChartCanvas(work, "Response against the factor", "The first pull will be drawn here.");
+        other = new ChartCanvas(work, "Response against the other factor", "");
         sweeps.setOpaque(false);
         sweeps.add(sweep);
-        sparkMap = new ChartCanvas<>(
-                work,
-                "Spark map",
-                "The maps that were run will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
-        speed = new ChartCanvas<>(
-                work,
-                "Torque and power over speed",
-                "Curves over speed will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        sparkMap = new ChartCanvas(work, "Spark map", "The maps that were run will be drawn here.");
+        speed = new ChartCanvas(work, "Torque and power over speed", "Curves over speed will be drawn here.");
         stripPane = pane(
                 strip,
                 ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
-import org.nextpull.chart.ComparePlots;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CandidateWords;
@@ -57,7 +56,7 @@ record CandidateBoard(
                         .orElse(List.of()),
                 day.map(known -> sentences(known, new CandidateWords(known, response, shown)))
                         .orElse(List.of("This day decides between no candidates: its plan has no [[candidate]].")),
-                day.flatMap(CandidateDay::comparison).flatMap(told -> ComparePlots.overlay(told, shown.units())));
+                day.flatMap(CandidateDay::comparison).flatMap(told -> OverlayPlot.of(told, shown.units())));
     }
 
     private static List<List<String>> lines(CandidateDay day, CandidateWords words) {

@@ -33,7 +33,7 @@ final class CandidatesView extends JPanel implements Styled {
     private final transient List<JCheckBox> boxes = new ArrayList<>();
     private final JTable table = new JTable();
     private final Prose sentences = new Prose("What the candidates come to");
-    private final ChartCanvas<OverlayPlot> curves;
+    private final ChartCanvas curves;
     private final Stack stack = new Stack();
     private final JPanel right = new JPanel(stack);
     private final SharedSplit halves;
@@ -51,11 +51,7 @@ final class CandidatesView extends JPanel implements Styled {
     CandidatesView(Work work, Runnable confirm) {
         super(new BorderLayout());
         this.confirm = confirm;
-        curves = new ChartCanvas<>(
-                work,
-                "Mean curves of the decision runs",
-                "The decision runs will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        curves = new ChartCanvas(work, "Mean curves of the decision runs", "The decision runs will be drawn here.");
         table.setShowGrid(false);
         table.setRowSelectionAllowed(false);
         table.getAccessibleContext().setAccessibleName("Candidates side by side");

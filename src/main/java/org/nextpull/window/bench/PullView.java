@@ -31,7 +31,7 @@ final class PullView extends JPanel implements Styled {
     private final JPanel numbers = new JPanel(new GridLayout(0, 1));
     private final transient List<FigureView> figures = new ArrayList<>();
     private final transient List<Tone> tones = new ArrayList<>();
-    private final ChartCanvas<SpeedPlot> course;
+    private final ChartCanvas course;
     private final LimitBar bar = new LimitBar();
     private final Timer calm = new Timer(FLASH_MS, event -> ground());
     private transient Skin skin = Skin.of(Look.plain());
@@ -39,11 +39,7 @@ final class PullView extends JPanel implements Styled {
 
     PullView(Work work) {
         super(new BorderLayout());
-        course = new ChartCanvas<>(
-                work,
-                "Torque of this pull over the best so far",
-                "The curve is drawn as it comes.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        course = new ChartCanvas(work, "Torque of this pull over the best so far", "The curve is drawn as it comes.");
         heading.getAccessibleContext().setAccessibleName("Pull in progress");
         for (int index = 0; index < MOST_FIGURES; index++) {
             figures.add(new FigureView());

@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.app.ComparedLabels;
 import org.nextpull.app.DayInput;
-import org.nextpull.chart.ComparePlots;
+import org.nextpull.chart.DifferencePlot;
+import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.LabelScatter;
@@ -77,8 +78,8 @@ final class ComparedPresenter {
                 result.comparisons().stream().map(words::verdict).toList(),
                 basis,
                 withRows.stream().map(Comparison::label).toList(),
-                ComparePlots.overlay(both, shown.units()),
-                ComparePlots.differences(both),
+                OverlayPlot.of(both, shown.units()),
+                DifferencePlot.of(both),
                 withRows.stream().map(this::rows).toList());
     }
 

@@ -49,8 +49,8 @@ final class ComparedView extends JPanel implements Styled {
     private final JScrollPane basisPane = pane(basis);
     private final RowTable table = new RowTable();
     private final JScrollPane tablePane = pane(table);
-    private final ChartCanvas<OverlayPlot> curves;
-    private final ChartCanvas<DifferencePlot> difference;
+    private final ChartCanvas curves;
+    private final ChartCanvas difference;
     private transient ComparedPage page = ComparedPage.saying(List.of());
     private int shown;
     private final Stack stack = new Stack();
@@ -62,16 +62,8 @@ final class ComparedView extends JPanel implements Styled {
 
     ComparedView(Work work) {
         super(new BorderLayout());
-        curves = new ChartCanvas<>(
-                work,
-                "Mean curves",
-                "Mean curves over speed will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
-        difference = new ChartCanvas<>(
-                work,
-                "Difference over speed",
-                "The difference over speed will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        curves = new ChartCanvas(work, "Mean curves", "Mean curves over speed will be drawn here.");
+        difference = new ChartCanvas(work, "Difference over speed", "The difference over speed will be drawn here.");
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("What is compared");
         plan.getAccessibleContext().setAccessibleName("Plan of the comparison");

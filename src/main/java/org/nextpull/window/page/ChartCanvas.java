@@ -7,7 +7,6 @@ import java.awt.RenderingHints;
 import java.awt.event.MouseEvent;
 import java.awt.image.BufferedImage;
 import java.util.Optional;
-import java.util.function.BiFunction;
 import javax.accessibility.AccessibleContext;
 import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
@@ -16,6 +15,7 @@ import org.jspecify.annotations.Nullable;
 import org.nextpull.chart.ChartReading;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
+import org.nextpull.chart.Plot;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
@@ -24,46 +24,33 @@ import org.nextpull.window.work.Work;
 /**
  * A chart that fills its place. It is drawn into a picture on the drawing thread; the event thread only copies the last picture. Two
  * pictures take turns, so that a chart drawn ten times a second asks for no new memory. All fields belong to the event thread.
- *
- * @param <P> the data of the chart
  */
-public final class ChartCanvas<P> extends JComponent implements Styled {
+public final class ChartCanvas extends JComponent implements Styled {
     private static final long serialVersionUID = 1;
 
     /** What a picture shows; two that are equal are the same picture. */
-    private record Wanted<T>(T plot, ChartSize size, Skin skin) {}
+    private record Wanted(Plot plot, ChartSize size, Skin skin) {}
 
     private final transient Work work;
-    private final transient BiFunction<Drawing, P, ChartReading> draw;
     private final String without;
-    private transient @Nullable P plot;
+    private transient @Nullable Plot plot;
     private transient @Nullable Skin skin;
     private transient @Nullable TypeScale scale;
     private transient @Nullable BufferedImage front;
     private transient @Nullable BufferedImage back;
-    private transient @Nullable Wanted<P> drawn;
+    private transient @Nullable Wanted drawn;
     private transient @Nullable ChartReading reading;
     private boolean drawing;
     private int pictures;
-
-    /**
-     * Where a chart is drawn.
-     *
-     * @param charts at the size of the canvas
-     * @param surface from its corner
-     */
-    public record Drawing(Charts charts, Graphics2D surface) {}
 
     /**
      * An empty canvas.
      *
      * @param name what it shows
      * @param without what it says while it has nothing to show
-     * @param draw draws the data
      */
-    public ChartCanvas(Work work, String name, String without, BiFunction<Drawing, P, ChartReading> draw) {
+    public ChartCanvas(Work work, String name, String without) {
         this.work = work;
-        this.draw = draw;
         this.without = without;
         ToolTipManager.sharedInstance().registerComponent(this);
         getAccessibleContext().setAccessibleName(name);
@@ -71,7 +58,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
     }
 
     /** Shows these data from the next picture on. */
-    public void show(Optional<P> newPlot, String description) {
+    public void show(Optional<? extends Plot> newPlot, String description) {
         plot = newPlot.orElse(null);
         getAccessibleContext().setAccessibleDescription(newPlot.isPresent() ? description : without);
         if (plot == null) {
@@ -122,7 +109,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
         next();
     }
 
-    private Optional<Wanted<P>> wanted() {
+    private Optional<Wanted> wanted() {
         double density = density();
         if (plot == null || skin == null || scale == null) {
             return Optional.empty();
@@ -132,7 +119,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
         int height = (int) (getHeight() * density / points);
         return width < 100 || height < 100
                 ? Optional.empty()
-                : Optional.of(new Wanted<>(plot, new ChartSize(width, height, points), skin));
+                : Optional.of(new Wanted(plot, new ChartSize(width, height, points), skin));
     }
 
     private double density() {
@@ -143,12 +130,12 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
 
     /** Starts the next picture, unless one is being drawn: then it starts after that. */
     private void next() {
-        Optional<Wanted<P>> wanted = wanted();
+        Optional<Wanted> wanted = wanted();
         if (drawing || wanted.isEmpty() || wanted.get().equals(drawn)) {
             return;
         }
         drawing = true;
-        Wanted<P> now = wanted.get();
+        Wanted now = wanted.get();
         BufferedImage onto = fitting(back, now.size());
         work.draw(() -> {
             ChartReading read = paint(now, onto);
@@ -156,7 +143,7 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
         });
     }
 
-    private void shown(Wanted<P> now, BufferedImage picture, ChartReading read) {
+    private void shown(Wanted now, BufferedImage picture, ChartReading read) {
         reading = read;
         back = front;
         front = picture;
@@ -175,12 +162,11 @@ public final class ChartCanvas<P> extends JComponent implements Styled {
                 : new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     }
 
-    private ChartReading paint(Wanted<P> now, BufferedImage onto) {
+    private ChartReading paint(Wanted now, BufferedImage onto) {
         Graphics2D surface = onto.createGraphics();
         surface.setColor(now.skin().ground());
         surface.fillRect(0, 0, onto.getWidth(), onto.getHeight());
-        ChartReading read =
-                draw.apply(new Drawing(new Charts(now.size(), now.skin().chart()), surface), now.plot());
+        ChartReading read = new Charts(now.size(), now.skin().chart()).paint(now.plot(), surface);
         surface.dispose();
         return read;
     }

@@ -37,7 +37,7 @@ final class PastView extends JPanel implements Styled {
     private final Prose text = new Prose("What the session says");
     private final JScrollPane textPane = new JScrollPane(
             text, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-    private final ChartCanvas<SweepPlot> sweep;
+    private final ChartCanvas sweep;
     private final JPanel left = new JPanel(new BorderLayout(0, 6));
     private final JPanel words = new JPanel(new Stack());
     private final SharedSplit right;
@@ -51,11 +51,7 @@ final class PastView extends JPanel implements Styled {
      */
     PastView(Work work, Consumer<String> search, Consumer<PastRow> selected) {
         super(new BorderLayout());
-        sweep = new ChartCanvas<>(
-                work,
-                "Response against the factor",
-                "The sweep of the session will be drawn here.",
-                (drawing, plot) -> drawing.charts().paint(plot, drawing.surface()));
+        sweep = new ChartCanvas(work, "Response against the factor", "The sweep of the session will be drawn here.");
         findName.setLabelFor(find);
         find.getAccessibleContext().setAccessibleName("Find");
         find.putClientProperty(

@@ -10,7 +10,6 @@ import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.chart.Point;
-import org.nextpull.chart.ReferenceLine;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.report.ConditionText;
 import org.nextpull.report.NextStep;
@@ -57,7 +56,7 @@ class BenchPresenterTest {
         String next = page.lead().figures().get(0).number();
         assertThat(page.next().orElse("")).startsWith(next);
         assertThat(page.sweep().orElseThrow().lines())
-                .contains(new ReferenceLine(ReferenceLine.Kind.NEXT, Double.parseDouble(next)));
+                .contains(new SweepPlot.Line(SweepPlot.Line.Kind.NEXT, Double.parseDouble(next)));
     }
 
     @Test
@@ -66,7 +65,7 @@ class BenchPresenterTest {
         assertThat(page.lead().kind()).isEqualTo(NextStep.Kind.DONE);
         assertThat(page.next()).isEmpty();
         assertThat(page.sweep().map(SweepPlot::lines).orElse(List.of()))
-                .noneMatch(line -> line.kind() == ReferenceLine.Kind.NEXT);
+                .noneMatch(line -> line.kind() == SweepPlot.Line.Kind.NEXT);
     }
 
     @Test

@@ -12,12 +12,12 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.SampleDays;
 
 /** The chart of a spark map on the sample day of a map, and what is read off a drawn chart. */
-class MapPlotsTest {
+class MapPlotTest {
     private static final DayByPull DAY = DayByPull.of(SampleDays.input("hillclimb-e10-map"));
 
     @Test
     void itShowsWhatWasTriedTheMapThatStaysAndWhereTheBestLies() {
-        MapPlot plot = MapPlots.of(DAY.whole()).orElseThrow();
+        MapPlot plot = MapPlot.of(DAY.whole()).orElseThrow();
         assertThat(plot.tried()).hasSize(6);
         assertThat(plot.tried().get(0)).hasSize(14);
         assertThat(plot.chosen()).hasSize(8);
@@ -30,9 +30,7 @@ class MapPlotsTest {
         }
         assertThat(plot.most()).isEqualTo(38);
         assertThat(plot.knock()).isEmpty();
-        assertThat(MapChart.of(plot, ChartSize.paper(), ChartLook.light())
-                        .chart()
-                        .getSeriesCollection())
+        assertThat(plot.frame(ChartSize.paper(), ChartLook.light()).chart().getSeriesCollection())
                 .extracting(XYSeries::getName)
                 .anyMatch(name -> name.startsWith("best, 90 %"))
                 .anyMatch(name -> name.startsWith("within 0.2 % of peak"))
@@ -41,7 +39,7 @@ class MapPlotsTest {
 
     @Test
     void aDayOfOneNumberOfSparkHasNone() {
-        assertThat(MapPlots.of(
+        assertThat(MapPlot.of(
                         DayByPull.of(SampleDays.input("hillclimb-e10-timing")).whole()))
                 .isEmpty();
     }
@@ -56,7 +54,7 @@ class MapPlotsTest {
         Graphics2D surface = picture.createGraphics();
         ChartReading reading = new Charts(size, ChartLook.light()).paint(plot, surface);
         surface.dispose();
-        XYChart same = SweepChart.of(plot, size, ChartLook.light()).chart();
+        XYChart same = plot.frame(size, ChartLook.light()).chart();
         same.paint(picture.createGraphics(), size.pixelsWide(), size.pixelsHigh());
         Point first = plot.points().get(0);
         double x = same.getScreenXFromChart(first.x());
