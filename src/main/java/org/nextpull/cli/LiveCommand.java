@@ -22,7 +22,6 @@ import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.PlanPorts;
-import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
@@ -107,13 +106,13 @@ final class LiveCommand implements Callable<Integer> {
             throw new Program.BadInput(missing);
         }
         SessionFolders folders = SessionFolders.beside(notebook.file());
-        try (SessionClaim claim = claim(folders)) {
+        try (SessionFolders.Claim claim = claim(folders)) {
             run(file, intake, claim);
         }
         return ExitCodes.DONE;
     }
 
-    private void run(PlanFile file, LiveIntake intake, SessionClaim claim) throws IOException {
+    private void run(PlanFile file, LiveIntake intake, SessionFolders.Claim claim) throws IOException {
         EarlierDays days = new EarlierDays(notebook.access());
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
@@ -208,7 +207,7 @@ final class LiveCommand implements Callable<Integer> {
         return true;
     }
 
-    private SessionClaim claim(SessionFolders folders) throws IOException {
+    private SessionFolders.Claim claim(SessionFolders folders) throws IOException {
         if (resume.isEmpty()) {
             return folders.claimFresh(InstantSource.system().instant());
         }

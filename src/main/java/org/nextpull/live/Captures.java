@@ -68,9 +68,9 @@ final class Captures implements AutoCloseable {
         return news;
     }
 
-    CaptureState state() {
+    LiveState.CaptureState state() {
         Optional<Finding> why = failing.values().stream().findFirst();
-        return new CaptureState(folder.folder(), bytes, why, since);
+        return new LiveState.CaptureState(folder.folder(), bytes, why, since);
     }
 
     @Override

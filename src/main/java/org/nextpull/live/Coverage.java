@@ -64,7 +64,7 @@ final class Coverage {
     }
 
     /** The channels that guard a limit and have fallen silent under load while others go on; each is said once a pull. */
-    List<Finding> silent(SweepPlan plan, List<LatestValue> latest, boolean underLoad) {
+    List<Finding> silent(SweepPlan plan, List<LiveState.LatestValue> latest, boolean underLoad) {
         if (!underLoad) {
             silent.clear();
             return List.of();

@@ -10,7 +10,7 @@ interface DayEvents {
     void alarm(AlarmEvent event);
 
     /** Something is to be said. */
-    void said(Notice notice);
+    void said(LiveState.Notice notice);
 
     /** A pull is over; it is not measured yet. */
     void pullFound();

@@ -34,10 +34,10 @@ final class LatestValues {
         }
     }
 
-    List<LatestValue> all(ArrivalTime now) {
+    List<LiveState.LatestValue> all(ArrivalTime now) {
         return seen.entrySet().stream()
                 .filter(entry -> entry.getKey().role() != Role.TIME)
-                .map(entry -> new LatestValue(
+                .map(entry -> new LiveState.LatestValue(
                         entry.getKey(),
                         entry.getValue().value(),
                         Math.max(0, now.seconds() - entry.getValue().atS())))
@@ -48,7 +48,7 @@ final class LatestValues {
         return conditions(all(now));
     }
 
-    static PresentConditions conditions(List<LatestValue> values) {
+    static PresentConditions conditions(List<LiveState.LatestValue> values) {
         return new PresentConditions(
                 first(Role.COOLANT_TEMPERATURE, values),
                 first(Role.OIL_TEMPERATURE, values),
@@ -56,14 +56,14 @@ final class LatestValues {
                 temperature(present(Role.EXHAUST_TEMPERATURE, values).max()));
     }
 
-    private static Optional<Temperature> first(Role role, List<LatestValue> values) {
+    private static Optional<Temperature> first(Role role, List<LiveState.LatestValue> values) {
         return temperature(present(role, values).findFirst());
     }
 
-    private static DoubleStream present(Role role, List<LatestValue> values) {
+    private static DoubleStream present(Role role, List<LiveState.LatestValue> values) {
         return values.stream()
                 .filter(value -> value.channel().role() == role && value.ageS() <= PRESENT_S)
-                .mapToDouble(LatestValue::value);
+                .mapToDouble(LiveState.LatestValue::value);
     }
 
     private static Optional<Temperature> temperature(OptionalDouble kelvins) {

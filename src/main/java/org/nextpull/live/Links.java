@@ -37,7 +37,7 @@ final class Links {
             Set.of(FindingCode.WIRE_WELL_AGAIN, FindingCode.WIRE_CONNECTED, FindingCode.FOLDER_READABLE_AGAIN);
 
     private static final class Source {
-        private LinkState.Link link = LinkState.Link.WAITING;
+        private LiveState.LinkState.Link link = LiveState.LinkState.Link.WAITING;
         private OptionalDouble lastS = OptionalDouble.empty();
         private Optional<Finding> finding = Optional.empty();
     }
@@ -56,15 +56,15 @@ final class Links {
         }
         if (arrival instanceof Chunk) {
             source.lastS = OptionalDouble.of(arrival.at().seconds());
-            if (source.link == LinkState.Link.SILENT) {
+            if (source.link == LiveState.LinkState.Link.SILENT) {
                 source.finding = Optional.empty();
             }
-            become(source, LinkState.Link.CONNECTED);
+            become(source, LiveState.LinkState.Link.CONNECTED);
         } else if (arrival instanceof Arrival.Connected) {
             source.finding = Optional.empty();
-            become(source, LinkState.Link.CONNECTED);
+            become(source, LiveState.LinkState.Link.CONNECTED);
         } else if (arrival instanceof Arrival.Lost lost && lost.why() != Arrival.Cause.OVERRUN) {
-            become(source, LinkState.Link.LOST);
+            become(source, LiveState.LinkState.Link.LOST);
         }
     }
 
@@ -77,7 +77,7 @@ final class Links {
             source.finding = Optional.of(finding);
             changed = true;
             if (finding.code() == FindingCode.WIRE_SILENT) {
-                become(source, LinkState.Link.SILENT);
+                become(source, LiveState.LinkState.Link.SILENT);
             }
         } else if (WELL.contains(finding.code())) {
             source.finding = Optional.empty();
@@ -85,7 +85,7 @@ final class Links {
         }
     }
 
-    private void become(Source source, LinkState.Link link) {
+    private void become(Source source, LiveState.LinkState.Link link) {
         if (source.link != link) {
             source.link = link;
             changed = true;
@@ -99,9 +99,9 @@ final class Links {
         return result;
     }
 
-    List<LinkState> all(ArrivalTime now) {
+    List<LiveState.LinkState> all(ArrivalTime now) {
         return sources.entrySet().stream()
-                .map(entry -> new LinkState(
+                .map(entry -> new LiveState.LinkState(
                         entry.getKey(),
                         entry.getValue().link,
                         entry.getValue().lastS.isPresent()

@@ -58,9 +58,8 @@ final class LiveDay {
     private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
-    private final CoolDown coolDown = new CoolDown();
     private final Coverage coverage;
-    private final Deque<Notice> notices = new ArrayDeque<>();
+    private final Deque<LiveState.Notice> notices = new ArrayDeque<>();
     private ArrivalTime now;
     private SessionResult result;
     private boolean replaying;
@@ -128,7 +127,7 @@ final class LiveDay {
     }
 
     private void noteFound() {
-        coolDown.see(pulls.count(), now.seconds());
+        waiting.see(pulls.count(), now.seconds());
         for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
             saidBefore.put(number, book.acts());
         }
@@ -180,7 +179,7 @@ final class LiveDay {
                 settle(
                         number,
                         saidBefore.getOrDefault(number, book.acts()),
-                        () -> Desk.evaluate(input(), FirstPulls.of(pulls.pulls(), number - 1))
+                        () -> Desk.evaluate(input(), PullSettings.first(pulls.pulls(), number - 1))
                                 .value()
                                 .flatMap(SessionResult::verdict)
                                 .flatMap(verdict -> verdict.advice().setting()));
@@ -194,7 +193,7 @@ final class LiveDay {
 
     /** Whether the program ended in the middle of a pull: that pull is told now. */
     private boolean lastWasCut() {
-        List<Candidate> all = FirstPulls.candidates(pulls.pulls());
+        List<Candidate> all = PullSettings.candidates(pulls.pulls());
         return !all.isEmpty()
                 && all.get(all.size() - 1)
                         .refusal()
@@ -216,7 +215,7 @@ final class LiveDay {
     }
 
     private void settle(int number, OperatorActions said, Supplier<Optional<EngineSetting>> proposed) {
-        List<Candidate> all = FirstPulls.candidates(pulls.pulls());
+        List<Candidate> all = PullSettings.candidates(pulls.pulls());
         PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
         Optional<PullSettings.Ended> before =
                 number == 1 ? Optional.empty() : Optional.of(new PullSettings.Ended(number - 1, all.get(number - 2)));
@@ -283,7 +282,7 @@ final class LiveDay {
 
     /** Says something that does not come from the sources. */
     void say(ArrivalTime at, Finding finding) {
-        Notice notice = new Notice(at, finding);
+        LiveState.Notice notice = new LiveState.Notice(at, finding);
         notices.addLast(notice);
         if (notices.size() > MOST_NOTICES) {
             notices.removeFirst();
@@ -294,7 +293,7 @@ final class LiveDay {
         }
     }
 
-    LiveState state(CaptureState capture, Keeper keeper) {
+    LiveState state(LiveState.CaptureState capture, Keeper keeper) {
         OptionalDouble since = pulls.loadedSinceS();
         return new LiveState(
                 now,
@@ -306,9 +305,9 @@ final class LiveDay {
                 alarms.sounding(),
                 alarms.headroom(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
-                since.isPresent() ? trace.since(since.getAsDouble()) : PullSoFar.none(),
+                since.isPresent() ? trace.since(since.getAsDouble()) : LiveState.PullSoFar.none(),
                 guide.map(HoldGuide::now),
-                coolDown.leftS(book.plan().start().coolDownS(), now.seconds()),
+                waiting.coolDownLeftS(book.plan().start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 book.acts(),
                 List.copyOf(notices),

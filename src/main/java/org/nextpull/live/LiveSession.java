@@ -129,9 +129,9 @@ public final class LiveSession implements AutoCloseable {
 
     private void run() {
         // held until the last byte is written: two programs that keep one session would spoil it
-        try (SessionClaim held = setup.claim()) {
+        try (SessionFolders.Claim held = setup.claim()) {
             FolderMemory before = playEarlier();
-            Readers readers = Readers.start(setup.intake(), setup.opener(), queue, before);
+            DayIntake.Readers readers = DayIntake.Readers.start(setup.intake(), setup.opener(), queue, before);
             try {
                 while (!closing) {
                     step(WAIT_MS);
@@ -255,7 +255,7 @@ public final class LiveSession implements AutoCloseable {
         }
 
         @Override
-        public void said(Notice notice) {
+        public void said(LiveState.Notice notice) {
             listener.said(notice.at(), notice.finding());
             dirty = true;
         }

@@ -22,7 +22,7 @@ import org.nextpull.plan.SweepPlan;
 public record LiveSetup(
         SweepPlan plan,
         LiveIntake intake,
-        SessionClaim claim,
+        SessionFolders.Claim claim,
         Optional<Experience> experience,
         Keeper keeper,
         PortOpener opener,

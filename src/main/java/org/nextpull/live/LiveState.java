@@ -1,5 +1,6 @@
 package org.nextpull.live;
 
+import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -13,6 +14,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.Channel;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.plan.SweepPlan;
@@ -93,5 +95,77 @@ public record LiveState(
     /** What was said to be set for the pull that is in progress or comes next. */
     public Optional<AskedSetting> nextSetting() {
         return acts.settingOf(nextPull);
+    }
+
+    /**
+     * How the capture is doing.
+     *
+     * @param folder where it is written
+     * @param bytes bytes that arrived in this session
+     * @param failing why it is not written at the moment; empty while all is well
+     * @param since since when it is as it is
+     */
+    public record CaptureState(Path folder, long bytes, Optional<Finding> failing, ArrivalTime since) {}
+
+    /**
+     * The latest value of a channel.
+     *
+     * @param channel the channel
+     * @param value in the project's unit of its role
+     * @param ageS seconds since it arrived
+     */
+    public record LatestValue(Channel channel, double value, double ageS) {}
+
+    /**
+     * How a source is doing.
+     *
+     * @param source its name: the port or the folder
+     * @param link whether it can be read
+     * @param sinceLastS seconds since something came, in s; empty when nothing has
+     * @param finding what is wrong with it at the moment
+     */
+    public record LinkState(String source, Link link, OptionalDouble sinceLastS, Optional<Finding> finding) {
+        /** Whether a source can be read. */
+        public enum Link {
+            /** It has not been reached yet. */
+            WAITING,
+            CONNECTED,
+            /** It is connected, but nothing comes. */
+            SILENT,
+            /** It went away. */
+            LOST
+        }
+    }
+
+    /**
+     * Something that was said while the session ran.
+     *
+     * @param at when
+     * @param finding what
+     */
+    public record Notice(ArrivalTime at, Finding finding) {}
+
+    /**
+     * The pull that is in progress, as far as it has come; as measured, before any correction.
+     *
+     * @param course speed and torque as they came, some ten a second; empty where no torque is logged
+     * @param knockEvents knock events counted since the load came on; empty where no channel counts them
+     */
+    public record PullSoFar(List<At> course, OptionalLong knockEvents) {
+        public PullSoFar {
+            course = List.copyOf(course);
+        }
+
+        static PullSoFar none() {
+            return new PullSoFar(List.of(), OptionalLong.empty());
+        }
+
+        /**
+         * One moment of it.
+         *
+         * @param rpm engine speed in rpm
+         * @param torqueNm logged torque in N.m
+         */
+        public record At(double rpm, double torqueNm) {}
     }
 }

@@ -58,7 +58,7 @@ public final class PlanPorts {
      * @param patience how long a port that is not there yet is waited for
      */
     public static List<Finding> missing(LiveIntake intake, PortOpener opener, Duration patience) {
-        List<LivePort> ports = intake instanceof LiveIntake.Ports described ? described.ports() : List.of();
+        List<LiveIntake.Port> ports = intake instanceof LiveIntake.Ports described ? described.ports() : List.of();
         for (long waitedMs = 0; ; waitedMs += LOOK_AGAIN_MS) {
             List<Finding> missing = ports.stream()
                     .flatMap(port -> opener.missing(port.wire()).stream())
@@ -76,7 +76,7 @@ public final class PlanPorts {
     }
 
     private static LiveIntake.Ports ports(List<WireFacts> wires, Optional<String> device) {
-        List<LivePort> ports = new ArrayList<>();
+        List<LiveIntake.Port> ports = new ArrayList<>();
         for (WireFacts wire : wires) {
             String name = wires.size() == 1
                     ? device.or(wire::device).orElseThrow()
@@ -86,8 +86,8 @@ public final class PlanPorts {
         return new LiveIntake.Ports(ports);
     }
 
-    private static LivePort port(WireSettings wire, LineSettings lines) {
-        return new LivePort(
+    private static LiveIntake.Port port(WireSettings wire, LineSettings lines) {
+        return new LiveIntake.Port(
                 wire,
                 new LineSettings(
                         lines.kind(),

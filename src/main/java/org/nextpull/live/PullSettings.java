@@ -1,5 +1,7 @@
 package org.nextpull.live;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
 import org.nextpull.channel.AskedSetting;
@@ -10,6 +12,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
+import org.nextpull.session.SourcePulls;
 
 /**
  * What a pull that has just ended was set to, as far as nobody has said so and its log does not: as the refused one before it, for
@@ -92,5 +95,29 @@ final class PullSettings {
 
     private static boolean logs(Candidate candidate, Role role) {
         return candidate.samples().presentRows(Channel.of(role)).length > 0;
+    }
+
+    /** All pulls of a day, in the order of their numbers. */
+    static List<Candidate> candidates(List<SourcePulls> sources) {
+        return sources.stream().flatMap(source -> source.candidates().stream()).toList();
+    }
+
+    /** The day as it was after so many pulls. */
+    static List<SourcePulls> first(List<SourcePulls> sources, int count) {
+        List<SourcePulls> first = new ArrayList<>();
+        int left = count;
+        for (SourcePulls source : sources) {
+            int some = Math.min(left, source.candidates().size());
+            left -= some;
+            first.add(new SourcePulls(
+                    source.name(),
+                    source.description(),
+                    source.rowCount(),
+                    source.candidates().subList(0, some),
+                    source.alarms(),
+                    source.findings(),
+                    source.thrownAway()));
+        }
+        return first;
     }
 }

@@ -18,7 +18,7 @@ final class PullTrace {
     private static final Channel TORQUE = Channel.of(Role.TORQUE);
     private static final Channel KNOCK = Channel.of(Role.KNOCK_EVENTS);
 
-    private record Moment(double atS, PullSoFar.At at) {}
+    private record Moment(double atS, LiveState.PullSoFar.At at) {}
 
     private record Knock(double atS, long events) {}
 
@@ -37,7 +37,7 @@ final class PullTrace {
             if (torque.isPresent()
                     && rpm.isPresent()
                     && (moments.isEmpty() || atS - moments.getLast().atS() > APART_S)) {
-                moments.addLast(new Moment(atS, new PullSoFar.At(rpm.getAsDouble(), torque.getAsDouble())));
+                moments.addLast(new Moment(atS, new LiveState.PullSoFar.At(rpm.getAsDouble(), torque.getAsDouble())));
             }
             double events = samples.find(KNOCK, row).orElse(0);
             if (events > 0) {
@@ -53,13 +53,13 @@ final class PullTrace {
     }
 
     /** What came since that moment of the session, in s. */
-    PullSoFar since(double fromS) {
-        List<PullSoFar.At> course = new ArrayList<>();
+    LiveState.PullSoFar since(double fromS) {
+        List<LiveState.PullSoFar.At> course = new ArrayList<>();
         moments.stream().filter(moment -> moment.atS() >= fromS).forEach(moment -> course.add(moment.at()));
         long events = knocks.stream()
                 .filter(knock -> knock.atS() >= fromS)
                 .mapToLong(Knock::events)
                 .sum();
-        return new PullSoFar(course, countsKnock ? OptionalLong.of(events) : OptionalLong.empty());
+        return new LiveState.PullSoFar(course, countsKnock ? OptionalLong.of(events) : OptionalLong.empty());
     }
 }

@@ -1,8 +1,11 @@
 package org.nextpull.live;
 
 import java.io.IOException;
+import java.nio.channels.FileChannel;
+import java.nio.channels.OverlappingFileLockException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardOpenOption;
 import java.time.Instant;
 import java.time.ZoneOffset;
 import java.time.format.DateTimeFormatter;
@@ -12,6 +15,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The folders of the sessions of a notebook, beside its file: each named by the time at which its session began. A program has one of
@@ -55,7 +59,7 @@ public final class SessionFolders {
     }
 
     /** A folder for a session that begins now, claimed so that no other program that begins in the same second takes it. */
-    public SessionClaim claimFresh(Instant now) {
+    public Claim claimFresh(Instant now) {
         return Stream.generate(() -> claim(fresh(now)))
                 .limit(MOST_A_SECOND)
                 .flatMap(Optional::stream)
@@ -64,12 +68,12 @@ public final class SessionFolders {
     }
 
     /** Claims the folder of a session; empty while another program, or another session of this one, holds it. */
-    public synchronized Optional<SessionClaim> claim(Path session) {
+    public synchronized Optional<Claim> claim(Path session) {
         Path place = session.toAbsolutePath().normalize();
         if (held.contains(place)) {
             return Optional.empty();
         }
-        Optional<SessionClaim> claim = SessionClaim.of(session, () -> free(place));
+        Optional<Claim> claim = Claim.of(session, () -> free(place));
         claim.ifPresent(taken -> held.add(place));
         return claim;
     }
@@ -79,8 +83,8 @@ public final class SessionFolders {
         if (!Files.isDirectory(session)) {
             return false;
         }
-        Optional<SessionClaim> claim = claim(session);
-        claim.ifPresent(SessionClaim::close);
+        Optional<Claim> claim = claim(session);
+        claim.ifPresent(Claim::close);
         return claim.isEmpty();
     }
 
@@ -110,5 +114,74 @@ public final class SessionFolders {
         String name = String.valueOf(folder.getFileName());
         int dash = name.indexOf('-');
         return dash < 0 ? 1 : Integer.parseInt(name.substring(dash + 1));
+    }
+
+    /**
+     * The right to write into the folder of a session, held as long as the session runs: two programs that keep one session would spoil each
+     * other's captures. It is a lock of the operating system, so it ends with the program however that ends.
+     */
+    public static final class Claim implements AutoCloseable {
+        private static final String NAME = "running.lock";
+
+        private final Path folder;
+        private final @Nullable FileChannel channel;
+
+        private final Runnable whenFree;
+
+        private Claim(Path folder, @Nullable FileChannel channel, Runnable whenFree) {
+            this.folder = folder;
+            this.channel = channel;
+            this.whenFree = whenFree;
+        }
+
+        public Path folder() {
+            return folder;
+        }
+
+        /**
+         * Claims a folder, and makes it; empty when another session holds it. A folder that cannot be written is nobody's, and that is said
+         * where something is to be kept in it.
+         */
+        public static Optional<Claim> of(Path folder) {
+            return of(folder, () -> {});
+        }
+
+        /** The same; {@code whenFree} runs once the claim is given back. */
+        static Optional<Claim> of(Path folder, Runnable whenFree) {
+            try {
+                Files.createDirectories(folder);
+                FileChannel channel =
+                        FileChannel.open(folder.resolve(NAME), StandardOpenOption.CREATE, StandardOpenOption.WRITE);
+                if (isLocked(channel)) {
+                    return Optional.of(new Claim(folder, channel, whenFree));
+                }
+                channel.close();
+                return Optional.empty();
+            } catch (IOException unwritable) {
+                return Optional.of(new Claim(folder, null, whenFree));
+            }
+        }
+
+        private static boolean isLocked(FileChannel channel) throws IOException {
+            try {
+                return channel.tryLock() != null;
+            } catch (OverlappingFileLockException sameProgram) {
+                return false;
+            }
+        }
+
+        @Override
+        public void close() {
+            try {
+                if (channel != null) {
+                    channel.close();
+                }
+            } catch (IOException gone) {
+                // the lock goes with the program
+                return;
+            } finally {
+                whenFree.run();
+            }
+        }
     }
 }

@@ -11,19 +11,38 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Temperature;
 
-/** When the temperatures of the moment ask for the advice to be looked at again, between two pulls. */
+/** The time between two pulls: what is left of the one that the plan wants, and when temperatures ask to look at the advice again. */
 final class Waiting {
     private static final double LEAST_S = 1;
     private static final double WHILE_WAITING_S = 2;
 
     private List<Side> sides = List.of();
     private OptionalDouble askedS = OptionalDouble.empty();
+    private int pulls;
+    private OptionalDouble lastS = OptionalDouble.empty();
 
     private enum Side {
         UNKNOWN,
         BELOW,
         WITHIN,
         ABOVE
+    }
+
+    /** Notes how many pulls have ended. */
+    void see(int ended, double nowS) {
+        if (ended > pulls) {
+            pulls = ended;
+            lastS = OptionalDouble.of(nowS);
+        }
+    }
+
+    /** What is left in s of the time that the plan wants after the last pull; empty when it is over, or when the plan wants none. */
+    OptionalDouble coolDownLeftS(OptionalDouble wantedS, double nowS) {
+        if (wantedS.isEmpty() || lastS.isEmpty()) {
+            return OptionalDouble.empty();
+        }
+        double left = wantedS.getAsDouble() - (nowS - lastS.getAsDouble());
+        return left > 0 ? OptionalDouble.of(left) : OptionalDouble.empty();
     }
 
     /** Whether to look again; then it counts as done. */

@@ -20,12 +20,10 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.live.EarlierSources;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
-import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionStart;
@@ -194,7 +192,7 @@ final class WindowPages implements AutoCloseable {
         Instant now = Instant.now();
         Outcome<Optional<Experience>> earlier = new EarlierDays(notebook).known(order.plan());
         RunningDay running = new RunningDay(name(order.intake()), listener -> {
-            SessionClaim claim = folders.claimFresh(now);
+            SessionFolders.Claim claim = folders.claimFresh(now);
             SessionStart known = new SessionStart(
                     now,
                     version,
@@ -222,7 +220,7 @@ final class WindowPages implements AutoCloseable {
     private LiveSetup setup(
             SweepPlan plan,
             LiveIntake intake,
-            SessionClaim claim,
+            SessionFolders.Claim claim,
             Optional<Experience> experience,
             SessionStart known) {
         return new LiveSetup(
@@ -257,7 +255,7 @@ final class WindowPages implements AutoCloseable {
             return Optional.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(folder.toString())));
         }
         SweepPlan plan = session.start().plan().value().orElse(session.input().plan());
-        Outcome<LiveIntake> intake = EarlierSources.of(folder, plan);
+        Outcome<LiveIntake> intake = LiveIntake.ofCaptures(folder, plan);
         if (intake.value().isEmpty()) {
             return intake.findings().stream().findFirst();
         }

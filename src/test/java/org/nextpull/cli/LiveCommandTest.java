@@ -21,7 +21,6 @@ import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
-import org.nextpull.live.SessionClaim;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.plan.SweepPlan;
@@ -112,7 +111,7 @@ class LiveCommandTest {
     void aSessionThatRunsElsewhereIsNotGoneOnWith() throws IOException {
         assertThat(live(PLAN, "end\n").status()).isZero();
         Path session = SessionFolders.beside(notebook).newest().orElseThrow();
-        try (SessionClaim elsewhere = SessionClaim.of(session).orElseThrow()) {
+        try (SessionFolders.Claim elsewhere = SessionFolders.Claim.of(session).orElseThrow()) {
             assertThat(elsewhere.folder()).isEqualTo(session);
             Run run = live(PLAN, "end\n", "--resume");
             assertThat(run.status()).isEqualTo(1);
@@ -202,7 +201,7 @@ class LiveCommandTest {
     @Test
     void aSessionHoldsItsFolderUntilItHasEnded() throws IOException {
         SessionFolders folders = SessionFolders.beside(notebook);
-        SessionClaim claim = folders.claimFresh(Instant.parse("2026-11-25T08:15:30Z"));
+        SessionFolders.Claim claim = folders.claimFresh(Instant.parse("2026-11-25T08:15:30Z"));
         assertThat(folders.claim(claim.folder())).as("by the same program").isEmpty();
         assertThat(folders.isRunning(claim.folder())).isTrue();
         LiveSession session = LiveSession.start(

@@ -16,7 +16,7 @@ import java.util.concurrent.Future;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.nextpull.live.SessionClaim;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
 
@@ -149,7 +149,7 @@ class NotebookChangesTest {
     void aSessionThatRunsIsNotChanged() throws Exception {
         Path captures = folder.resolve("shop-sessions").resolve("20261125T081530Z");
         try (Notebook book = Notebook.open(notebook);
-                SessionClaim running = SessionClaim.of(captures).orElseThrow()) {
+                SessionFolders.Claim running = SessionFolders.Claim.of(captures).orElseThrow()) {
             book.begin(new SessionStart(
                     java.time.Instant.parse("2026-11-25T08:15:30Z"),
                     "test",

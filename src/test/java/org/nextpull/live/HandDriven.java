@@ -31,7 +31,7 @@ final class HandDriven implements DayEvents {
     final List<Arrival> captured = new ArrayList<>();
     final List<AlarmEvent> alarms = new ArrayList<>();
     final List<Double> alarmAtS = new ArrayList<>();
-    final List<Notice> notices = new ArrayList<>();
+    final List<LiveState.Notice> notices = new ArrayList<>();
     final List<MeasuredPull> ended = new ArrayList<>();
     final List<Double> endedAtS = new ArrayList<>();
     final LiveDay day;
@@ -59,11 +59,12 @@ final class HandDriven implements DayEvents {
     }
 
     static LiveSetup setup(SweepPlan plan) {
-        LivePort port = new LivePort(WireSettings.usual(PORT, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(PORT, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(Path.of("target", "nowhere", UUID.randomUUID().toString()))
+                SessionFolders.Claim.of(
+                                Path.of("target", "nowhere", UUID.randomUUID().toString()))
                         .orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
@@ -146,7 +147,7 @@ final class HandDriven implements DayEvents {
     }
 
     LiveState state() {
-        return day.state(new CaptureState(Path.of("nowhere"), 0, Optional.empty(), at()), keeper);
+        return day.state(new LiveState.CaptureState(Path.of("nowhere"), 0, Optional.empty(), at()), keeper);
     }
 
     List<FindingCode> codes() {
@@ -183,7 +184,7 @@ final class HandDriven implements DayEvents {
     }
 
     @Override
-    public void said(Notice notice) {
+    public void said(LiveState.Notice notice) {
         notices.add(notice);
     }
 

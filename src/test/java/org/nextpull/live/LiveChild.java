@@ -23,14 +23,14 @@ final class LiveChild {
     }
 
     static LiveSetup setup(String device, Path captures, Path notebook) {
-        LivePort port = new LivePort(
+        LiveIntake.Port port = new LiveIntake.Port(
                 WireSettings.usual(device, 115_200),
                 new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
         SessionStart start = SessionStart.of(Instant.now(), "test", plan()).withCapture(captures.toString());
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 NotebookKeeper.open(notebook, start),
                 new SerialPorts(),
@@ -46,7 +46,7 @@ final class LiveChild {
         };
         LiveSession session =
                 LiveSession.start(setup(arguments[0], Path.of(arguments[1]), Path.of(arguments[2])), saying);
-        Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+        Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
         System.out.println("resumed " + (session.state().nextPull() - 1));
         session.awaitEnd();
     }

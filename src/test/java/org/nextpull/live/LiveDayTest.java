@@ -79,7 +79,7 @@ class LiveDayTest {
                 (rpm, torque, throttle) -> HandDriven.text("%.1f,%.2f,%.0f,0.88", rpm, torque, throttle));
         bench.load(1);
         assertThat(bench.state().pullSinceS().orElseThrow()).isBetween(5.9, 6.1);
-        PullSoFar soFar = bench.state().pull();
+        LiveState.PullSoFar soFar = bench.state().pull();
         assertThat(soFar.course()).as("some ten a second").hasSizeBetween(40, 80);
         assertThat(soFar.course().get(0).rpm())
                 .isLessThan(soFar.course().get(soFar.course().size() - 1).rpm());
@@ -283,7 +283,7 @@ class LiveDayTest {
         HandDriven bench = plain("[air]\nstandard = \"iso-1585\"\n[limits]\nexhaust_c = 900\noil_c = 130\n");
         bench.idle(6);
         assertThat(bench.notices)
-                .extracting(Notice::finding)
+                .extracting(LiveState.Notice::finding)
                 .filteredOn(finding -> finding.code() == FindingCode.LIMIT_NOT_WATCHED)
                 .extracting(finding -> finding.text("limit").orElse(""))
                 .containsExactly("exhaust", "oil");

@@ -52,12 +52,12 @@ class LiveFiguresIT {
     private static final double NS_A_US = 1e3;
 
     private static LiveSetup setup(String device, Path captures, List<String> columns) {
-        LivePort port = new LivePort(
+        LiveIntake.Port port = new LiveIntake.Port(
                 WireSettings.usual(device, 115_200), new LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
         return new LiveSetup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
@@ -107,7 +107,7 @@ class LiveFiguresIT {
                     setup(pair.near(), temp.resolve("session"), List.of("rpm", "torque [Nm]", "EGT [degC]", "run"));
             LiveSession session = LiveSession.start(setup, listener);
             try (session) {
-                Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+                Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
                 far.write("half\n".getBytes(StandardCharsets.US_ASCII));
                 send(far, sentNs, linesASecond, every);
                 Heard.await(session, state -> latestRun(state) == lines - 1);
@@ -140,7 +140,7 @@ class LiveFiguresIT {
             LiveSession session = LiveSession.start(
                     setup(pair.near(), captures, List.of("rpm", "torque [Nm]", "run", "-")), new LiveListener() {});
             try (session) {
-                Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+                Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
                 soak(far, lines);
                 Heard.await(session, state -> latestRun(state) == lines - 1);
                 assertThat(session.state().notices())
@@ -154,7 +154,7 @@ class LiveFiguresIT {
     private static double latestRun(LiveState state) {
         return state.latest().stream()
                 .filter(value -> value.channel().role() == Role.RUN)
-                .mapToDouble(LatestValue::value)
+                .mapToDouble(LiveState.LatestValue::value)
                 .findFirst()
                 .orElse(-1);
     }
@@ -200,7 +200,7 @@ class LiveFiguresIT {
             LiveSession session = LiveSession.start(
                     setup(pair.near(), temp.resolve("session"), List.of("rpm", "torque [Nm]", "EGT [degC]")), heard);
             try (session) {
-                Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+                Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
                 byte[] noise = new byte[1000];
                 long end = System.nanoTime() + NOISE_S * 1_000_000_000L;
                 while (System.nanoTime() < end) {

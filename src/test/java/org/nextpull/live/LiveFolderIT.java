@@ -42,7 +42,7 @@ class LiveFolderIT {
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Folder(new FolderSettings(folder, 300)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

@@ -46,11 +46,11 @@ class LiveSerialIT {
     }
 
     private static LiveSetup setup(String device, Path captures) throws Exception {
-        LivePort port = new LivePort(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
@@ -147,7 +147,7 @@ class LiveSerialIT {
             }
         }
         try (session) {
-            Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.LOST);
+            Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.LOST);
             Heard.await(session, state -> state.result().pulls().size() == 2);
             assertThat(session.state().result().pulls().get(0).isUsed()).isTrue();
             assertThat(session.state().result().pulls().get(1).isUsed()).isFalse();
@@ -156,7 +156,7 @@ class LiveSerialIT {
             assertThat(heard.heard(FindingCode.WIRE_UNPLUGGED)).isTrue();
             try (PtyPair again = PtyPair.plugIn(temp);
                     Port far = open(again.far())) {
-                Heard.await(session, state -> state.links().get(0).link() == LinkState.Link.CONNECTED);
+                Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
                 int thirdOff = loadOff(day, loadOn(day, loadOff(day, secondOn)));
                 day.send(far, loadOff(day, secondOn), thirdOff + 60, FASTER);
                 Heard.await(session, state -> state.result().pulls().size() == 3);

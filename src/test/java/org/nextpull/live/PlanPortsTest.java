@@ -24,7 +24,7 @@ class PlanPortsTest {
             delay_s = 0.3
             """;
 
-    private static List<LivePort> ports(String plan, String device) {
+    private static List<LiveIntake.Port> ports(String plan, String device) {
         return PlanPorts.of(HandDriven.plan(plan), Optional.ofNullable(device).filter(name -> !name.isEmpty()))
                 .value()
                 .orElseThrow()
@@ -41,7 +41,7 @@ class PlanPortsTest {
 
     @Test
     void withoutAWireTheNamedPortSendsLinesUnderAHeaderAtTheUsualSpeed() {
-        LivePort port = ports("", "COM3").get(0);
+        LiveIntake.Port port = ports("", "COM3").get(0);
         assertThat(port.wire()).isEqualTo(WireSettings.usual("COM3", 115_200));
         assertThat(port.lines().columns()).isEmpty();
         assertThat(port.lines().kind()).isEqualTo(WireFacts.Lines.SEPARATED);
@@ -60,7 +60,7 @@ class PlanPortsTest {
 
     @Test
     void severalWiresAreAllReadAsThePlanDescribesThem() {
-        List<LivePort> ports = ports(TWO, "");
+        List<LiveIntake.Port> ports = ports(TWO, "");
         assertThat(ports).extracting(port -> port.wire().device()).containsExactly("/dev/brake", "/dev/wideband");
         assertThat(ports.get(1).wire().port().text()).isEqualTo("9600 7E1");
         assertThat(ports.get(1).lines().kind()).isEqualTo(WireFacts.Lines.PAIRS);

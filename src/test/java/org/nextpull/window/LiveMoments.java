@@ -14,11 +14,7 @@ import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.live.CaptureState;
-import org.nextpull.live.LatestValue;
-import org.nextpull.live.LinkState;
 import org.nextpull.live.LiveState;
-import org.nextpull.live.PullSoFar;
 import org.nextpull.plan.Limit;
 import org.nextpull.session.DayByPull;
 import org.nextpull.session.OperatorActions;
@@ -99,11 +95,11 @@ public final class LiveMoments {
             List<Alarm> sounding,
             Optional<HoldNow> hold) {
         ArrivalTime at = new ArrivalTime((long) (atS * 1e9), 1_790_000_000_000L);
-        List<LatestValue> latest = new ArrayList<>();
-        channels.forEach((role, value) -> latest.add(new LatestValue(Channel.of(role), value, 0.05)));
-        List<PullSoFar.At> course = new ArrayList<>();
+        List<LiveState.LatestValue> latest = new ArrayList<>();
+        channels.forEach((role, value) -> latest.add(new LiveState.LatestValue(Channel.of(role), value, 0.05)));
+        List<LiveState.PullSoFar.At> course = new ArrayList<>();
         for (double second = 0; second <= sinceS.orElse(-1); second += 0.1) {
-            course.add(new PullSoFar.At(rpm(second), torque(rpm(second))));
+            course.add(new LiveState.PullSoFar.At(rpm(second), torque(rpm(second))));
         }
         List<Headroom> headroom = new ArrayList<>();
         if (channels.containsKey(Role.EXHAUST_TEMPERATURE)) {
@@ -114,14 +110,14 @@ public final class LiveMoments {
                 at,
                 result,
                 result.plan(),
-                List.of(new LinkState(
-                        "bench port", LinkState.Link.CONNECTED, OptionalDouble.of(0.1), Optional.empty())),
-                new CaptureState(Path.of("session"), 1_200_000, Optional.empty(), at),
+                List.of(new LiveState.LinkState(
+                        "bench port", LiveState.LinkState.Link.CONNECTED, OptionalDouble.of(0.1), Optional.empty())),
+                new LiveState.CaptureState(Path.of("session"), 1_200_000, Optional.empty(), at),
                 latest,
                 sounding,
                 headroom,
                 sinceS,
-                new PullSoFar(course, OptionalLong.of(0)),
+                new LiveState.PullSoFar(course, OptionalLong.of(0)),
                 hold,
                 OptionalDouble.empty(),
                 result.pulls().size() + 1,

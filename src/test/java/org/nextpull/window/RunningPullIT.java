@@ -24,10 +24,9 @@ import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
-import org.nextpull.live.LivePort;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
-import org.nextpull.live.SessionClaim;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.window.day.RunningDay;
 import org.nextpull.window.look.Look;
 
@@ -131,11 +130,11 @@ class RunningPullIT {
     }
 
     private static LiveSetup setup(String device, Path captures) {
-        LivePort port = new LivePort(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Ports(List.of(port)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),

@@ -12,7 +12,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlots;
-import org.nextpull.live.LatestValue;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.Limit;
 import org.nextpull.report.AdviceText;
@@ -106,7 +105,7 @@ final class PullUnderway {
     private PullPage.Live live(Role role, String name, Optional<Limit> limit, String beside) {
         OptionalDouble value = state.latest().stream()
                 .filter(latest -> latest.channel().role() == role && latest.ageS() <= STALE_S)
-                .mapToDouble(LatestValue::value)
+                .mapToDouble(LiveState.LatestValue::value)
                 .max();
         boolean hasUnit = value.isPresent() && role.quantity() != Quantity.LAMBDA;
         return new PullPage.Live(

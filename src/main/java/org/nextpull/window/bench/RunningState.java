@@ -9,10 +9,7 @@ import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
-import org.nextpull.live.LatestValue;
-import org.nextpull.live.LinkState;
 import org.nextpull.live.LiveState;
-import org.nextpull.live.Notice;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.LinkText;
@@ -46,7 +43,7 @@ final class RunningState {
                 worst, String.join(" ", links.stream().map(Remark::sentence).toList()));
     }
 
-    private Remark link(LinkState link) {
+    private Remark link(LiveState.LinkState link) {
         return switch (link.link()) {
             case WAITING -> new Remark(Tone.WARN, LinkText.waiting(link.source()));
             case CONNECTED -> new Remark(Tone.GOOD, LinkText.connected(link.source(), link.sinceLastS()));
@@ -105,13 +102,13 @@ final class RunningState {
     private Optional<Temperature> latest(Role role) {
         return state.latest().stream()
                 .filter(value -> value.channel().role() == role && value.ageS() <= STALE_S)
-                .max(Comparator.comparingDouble(LatestValue::value))
+                .max(Comparator.comparingDouble(LiveState.LatestValue::value))
                 .map(value -> Temperature.ofKelvins(value.value()));
     }
 
     /** What was said last, the latest first. */
     List<Remark> notices() {
-        List<Notice> all = state.notices();
+        List<LiveState.Notice> all = state.notices();
         List<Remark> last = new ArrayList<>();
         for (int index = all.size() - 1; index >= Math.max(0, all.size() - NOTICES); index--) {
             Finding finding = all.get(index).finding();

@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.Counsel;
 import org.nextpull.channel.Role;
-import org.nextpull.live.LatestValue;
 import org.nextpull.live.LiveState;
 import org.nextpull.plan.Limit;
 import org.nextpull.report.AlarmText;
@@ -89,7 +88,7 @@ final class ThrottleWatch {
         }
         OptionalDouble throttle = state.latest().stream()
                 .filter(value -> value.channel().role() == Role.THROTTLE && value.ageS() <= STALE_S)
-                .mapToDouble(LatestValue::value)
+                .mapToDouble(LiveState.LatestValue::value)
                 .findFirst();
         if (throttle.isPresent()) {
             return throttle.getAsDouble() < CLOSED * state.plan().pull().fullLoad();

@@ -17,7 +17,6 @@ import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.SessionClock;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.live.LiveIntake;
-import org.nextpull.live.LivePort;
 import org.nextpull.report.Shown;
 import org.tinylog.Logger;
 
@@ -68,7 +67,7 @@ final class Arrivals implements AutoCloseable {
         return List.of(WireSource.folder(folder.toString()));
     }
 
-    private static WireSource source(LivePort port) {
+    private static WireSource source(LiveIntake.Port port) {
         return WireSource.port(
                 port.wire().device(), port.lines(), port.wire().port().text());
     }

@@ -19,7 +19,7 @@ import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
-import org.nextpull.live.SessionClaim;
+import org.nextpull.live.SessionFolders;
 import org.nextpull.response.PullStatus;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Replay;
@@ -38,7 +38,7 @@ class RunningDayIT {
         return new LiveSetup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Folder(new FolderSettings(folder, 300)),
-                SessionClaim.of(captures).orElseThrow(),
+                SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
