@@ -14,6 +14,9 @@ import org.nextpull.math.Series;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Temperature;
 
 /**
  * Whether measured pulls may stand beside one another: one standard and one band for all; and whether each label ran under the same
@@ -71,7 +74,7 @@ final class Comparability {
                 .findFirst()
                 .map(pull -> Finding.error(
                         FindingCode.COMPARE_STANDARDS_DIFFER,
-                        PullPlace.of(pull),
+                        pull.origin().place(),
                         Detail.of("standard", standard(pull)),
                         Detail.of("other_pull", pulls.get(0).origin().candidate()),
                         Detail.of("other_file", pulls.get(0).origin().source()),
@@ -94,7 +97,7 @@ final class Comparability {
                 .findFirst()
                 .map(pull -> Finding.error(
                         FindingCode.COMPARE_BANDS_DIFFER,
-                        PullPlace.of(pull),
+                        pull.origin().place(),
                         Detail.of("from", ends(pull).get(0)),
                         Detail.of("to", ends(pull).get(1)),
                         Detail.of("other_pull", withRows.get(0).origin().candidate()),
@@ -110,5 +113,62 @@ final class Comparability {
     private static List<Double> ends(MeasuredPull pull) {
         List<RowFigure> rows = rows(pull);
         return List.of(rows.get(0).rpm(), rows.get(rows.size() - 1).rpm());
+    }
+
+    /** What should be alike when labels are compared, and how far medians may differ before it is said (common practice, no source). */
+    private enum ComparedCondition {
+        INLET_AIR(FindingCode.COMPARE_INLET_AIR_DIFFERS, "kelvins", 3) {
+            @Override
+            Optional<Double> reading(MeasuredPull pull) {
+                return pull.conditions().inletAir().map(Temperature::kelvins);
+            }
+        },
+        COOLANT(FindingCode.COMPARE_COOLANT_DIFFERS, "kelvins", 4) {
+            @Override
+            Optional<Double> reading(MeasuredPull pull) {
+                return pull.conditions().coolant().map(Temperature::kelvins);
+            }
+        },
+        LAMBDA(FindingCode.COMPARE_LAMBDA_DIFFERS, "lambda", 0.015) {
+            @Override
+            Optional<Double> reading(MeasuredPull pull) {
+                return pull.setting().lambda().map(Lambda::value);
+            }
+        },
+        ADVANCE(FindingCode.COMPARE_ADVANCE_DIFFERS, "deg", 1) {
+            @Override
+            Optional<Double> reading(MeasuredPull pull) {
+                return pull.setting().advance().or(() -> pull.setting().offset()).map(Advance::deg);
+            }
+        };
+
+        private final FindingCode code;
+        private final String detail;
+        private final double allowed;
+
+        ComparedCondition(FindingCode code, String detail, double allowed) {
+            this.code = code;
+            this.detail = detail;
+            this.allowed = allowed;
+        }
+
+        abstract Optional<Double> reading(MeasuredPull pull);
+
+        FindingCode code() {
+            return code;
+        }
+
+        /** Name of the difference among the finding's details; its unit is the project's. */
+        String detail() {
+            return detail;
+        }
+
+        double allowed() {
+            return allowed;
+        }
+
+        Series readings(List<MeasuredPull> pulls) {
+            return Series.of(pulls.stream().flatMap(pull -> reading(pull).stream()).mapToDouble(Double::doubleValue));
+        }
     }
 }

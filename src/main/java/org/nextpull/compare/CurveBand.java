@@ -21,6 +21,7 @@ import org.nextpull.math.regression.GroupedFit;
  * labels together.
  */
 final class CurveBand {
+    private static final double ROUNDING = 1e-9;
     private static final int DRAWS = 4000;
     private static final double ERROR = 0.05;
 
@@ -146,13 +147,13 @@ final class CurveBand {
             Function<double[][], double[]> standardErrors,
             IntToDoubleFunction relativeScatter) {
         int rows = residuals[0].length;
-        double[][] root = RowCorrelation.root(residuals, day.fit().pooled().degreesOfFreedom());
+        double[][] root = correlationRoot(residuals, day.fit().pooled().degreesOfFreedom());
         double[][] maker = residualMaker(day.fit());
         RandomGenerator random = new SplittableRandom(seed);
         return Quantiles.of(Series.generate(DRAWS, draw -> {
                     double[][] noise = new double[residuals.length][];
                     for (int pull = 0; pull < noise.length; pull++) {
-                        noise[pull] = RowCorrelation.draw(root, relativeScatter.applyAsDouble(pull), random);
+                        noise[pull] = draw(root, relativeScatter.applyAsDouble(pull), random);
                     }
                     double[] drawn = standardErrors.apply(residuals(maker, noise));
                     double drift = errors.shared() * random.nextGaussian();
@@ -191,5 +192,47 @@ final class CurveBand {
             }
         }
         return residuals;
+    }
+
+    /** Lower root of the covariance of the rows; the fewer degrees of freedom, the more it is drawn in. */
+    private static double[][] correlationRoot(double[][] residuals, double freedom) {
+        int rows = residuals[0].length;
+        double keep = freedom / (freedom + 1);
+        double[][] root = new double[rows][rows];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column <= row; column++) {
+                double sum = 0;
+                for (double[] pull : residuals) {
+                    sum += pull[row] * pull[column] / freedom;
+                }
+                if (row != column) {
+                    sum *= keep;
+                }
+                for (int inner = 0; inner < column; inner++) {
+                    sum -= root[row][inner] * root[column][inner];
+                }
+                if (row == column) {
+                    root[row][row] = Math.sqrt(Math.max(ROUNDING * ROUNDING, sum));
+                } else {
+                    root[row][column] = sum / root[column][column];
+                }
+            }
+        }
+        return root;
+    }
+
+    private static double[] draw(double[][] root, double scale, RandomGenerator random) {
+        int rows = root.length;
+        double[] normal = new double[rows];
+        for (int row = 0; row < rows; row++) {
+            normal[row] = scale * random.nextGaussian();
+        }
+        double[] noise = new double[rows];
+        for (int row = 0; row < rows; row++) {
+            for (int column = 0; column <= row; column++) {
+                noise[row] += root[row][column] * normal[column];
+            }
+        }
+        return noise;
     }
 }

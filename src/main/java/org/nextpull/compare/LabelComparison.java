@@ -2,14 +2,20 @@ package org.nextpull.compare;
 
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.BiPredicate;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
+import org.nextpull.finding.Place;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.Interval;
 
@@ -19,11 +25,13 @@ import org.nextpull.math.Interval;
  * label or the day has changed.
  */
 public final class LabelComparison {
+    private static final int LEAST_EACH = 2;
+
     private LabelComparison() {}
 
     /** The comparison; without a value when the pulls cannot carry one, and then the findings say why. */
     public static Outcome<ComparisonResult> of(List<ComparedPull> pulls, ComparisonRequest request) {
-        List<Finding> findings = new ArrayList<>(Preconditions.of(pulls, request.reference()));
+        List<Finding> findings = new ArrayList<>(preconditions(pulls, request.reference()));
         if (findings.stream().anyMatch(Finding::isError)) {
             return Outcome.failed(findings);
         }
@@ -48,7 +56,7 @@ public final class LabelComparison {
     private static ComparisonResult result(DayFit day, List<ComparedPull> pulls, ComparisonRequest request) {
         List<String> others = day.labels().subList(1, day.labels().size());
         InterimLooks looks = request.looks();
-        PairErrors pairs = PairErrors.againstReference(day, request.seed());
+        SimultaneousLevel pairs = SimultaneousLevel.againstReference(day, request.seed());
         Errors errors = new Errors(
                 pairs.each(InterimLooks.ERROR),
                 pairs.each(looks.sameError()),
@@ -68,12 +76,12 @@ public final class LabelComparison {
                 request.worthPercent(),
                 comparisons,
                 ranking,
-                Groups.of(
+                groups(
                         ranking,
                         differ(
                                 day,
                                 ran(pulls),
-                                PairErrors.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
+                                SimultaneousLevel.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
                 Remarks.scatters(day, pulls),
                 day.drift(),
                 day.warmUpPercent(),
@@ -167,5 +175,62 @@ public final class LabelComparison {
         return claim.isPresent() && same.isPresent()
                 ? OptionalInt.of(Math.min(claim.getAsInt(), same.getAsInt()))
                 : claim.isPresent() ? claim : same;
+    }
+
+    /** The longest runs of neighbours in a ranking between which nothing differs, none within another; a label that differs from both neighbours stands alone. */
+    static List<List<String>> groups(List<String> ranking, BiPredicate<String, String> differ) {
+        List<List<String>> groups = new ArrayList<>();
+        int covered = 0;
+        for (int first = 0; first < ranking.size(); first++) {
+            int end = first + 1;
+            while (end < ranking.size() && noneDiffers(ranking.subList(first, end), ranking.get(end), differ)) {
+                end++;
+            }
+            if (end > covered) {
+                groups.add(ranking.subList(first, end));
+                covered = end;
+            }
+        }
+        return List.copyOf(groups);
+    }
+
+    private static boolean noneDiffers(List<String> group, String next, BiPredicate<String, String> differ) {
+        return group.stream().noneMatch(label -> differ.test(label, next));
+    }
+
+    /** Why the pulls cannot be compared at all. */
+    private static List<Finding> preconditions(List<ComparedPull> pulls, String reference) {
+        Map<String, Integer> counts = new LinkedHashMap<>();
+        pulls.forEach(pull -> counts.merge(pull.label(), 1, Integer::sum));
+        if (counts.isEmpty()) {
+            return List.of(refused(FindingCode.COMPARE_NO_LABEL));
+        }
+        if (!counts.containsKey(reference)) {
+            return List.of(unknownReference(reference, counts.keySet()));
+        }
+        if (counts.size() == 1) {
+            return List.of(refused(FindingCode.COMPARE_ONE_LABEL, Detail.of("label", reference)));
+        }
+        List<Finding> findings = new ArrayList<>();
+        counts.forEach((label, count) -> {
+            if (count < LEAST_EACH) {
+                findings.add(refused(FindingCode.COMPARE_ONE_PULL, Detail.of("label", label)));
+            }
+        });
+        return findings;
+    }
+
+    private static Finding unknownReference(String reference, Set<String> labels) {
+        Detail label = Detail.of("label", reference);
+        Detail known = Detail.of("known", String.join(", ", labels));
+        return NearestNames.of(reference, labels).stream()
+                .findFirst()
+                .map(nearest ->
+                        refused(FindingCode.COMPARE_REFERENCE_MISSPELT, label, Detail.of("nearest", nearest), known))
+                .orElseGet(() -> refused(FindingCode.COMPARE_REFERENCE_UNKNOWN, label, known));
+    }
+
+    private static Finding refused(FindingCode code, Detail... details) {
+        return Finding.error(code, Place.nowhere(), details);
     }
 }

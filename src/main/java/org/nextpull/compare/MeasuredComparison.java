@@ -54,7 +54,7 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         List<MeasuredPull> used = new ArrayList<>();
         for (MeasuredPull pull : pulls) {
             if (pull.isUsed() && pull.setting().label().isEmpty()) {
-                findings.add(Finding.warning(FindingCode.COMPARE_WITHOUT_LABEL, PullPlace.of(pull)));
+                findings.add(Finding.warning(FindingCode.COMPARE_WITHOUT_LABEL, pull.origin().place()));
             } else if (pull.isUsed()) {
                 used.add(pull);
             }
@@ -85,7 +85,7 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         return pulls.stream()
                 .filter(pull -> finding.place().equals(Place.ofPull(pull.number())))
                 .findFirst()
-                .map(pull -> finding.at(PullPlace.of(pull)))
+                .map(pull -> finding.at(pull.origin().place()))
                 .orElse(finding);
     }
 

@@ -1,5 +1,8 @@
 package org.nextpull.compare;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import java.util.random.RandomGenerator;
 import org.nextpull.math.Quantiles;
@@ -18,9 +21,9 @@ final class SimultaneousLevel {
 
     private final int size;
     private final double degreesOfFreedom;
-    private final Quantiles largest;
+    private final Optional<Quantiles> largest;
 
-    private SimultaneousLevel(int size, double degreesOfFreedom, Quantiles largest) {
+    private SimultaneousLevel(int size, double degreesOfFreedom, Optional<Quantiles> largest) {
         this.size = size;
         this.degreesOfFreedom = degreesOfFreedom;
         this.largest = largest;
@@ -36,12 +39,51 @@ final class SimultaneousLevel {
     static SimultaneousLevel of(Covariance covariance, double degreesOfFreedom, long seed) {
         int size = covariance.size();
         Series largest = size == 1 ? Series.of(0) : largest(covariance, degreesOfFreedom, seed);
-        return new SimultaneousLevel(size, degreesOfFreedom, Quantiles.of(largest));
+        return new SimultaneousLevel(size, degreesOfFreedom, Optional.of(Quantiles.of(largest)));
+    }
+
+    /** All labels against the reference. */
+    static SimultaneousLevel againstReference(DayFit day, long seed) {
+        String reference = day.labels().get(0);
+        return of(
+                day,
+                day.labels().stream()
+                        .skip(1)
+                        .map(label -> day.contrast(label, reference))
+                        .toList(),
+                seed);
+    }
+
+    /** Every label against every other. */
+    static SimultaneousLevel allPairs(DayFit day, long seed) {
+        List<Series> contrasts = new ArrayList<>();
+        for (int one = 0; one < day.labels().size(); one++) {
+            for (int other = one + 1; other < day.labels().size(); other++) {
+                contrasts.add(day.contrast(day.labels().get(other), day.labels().get(one)));
+            }
+        }
+        return of(day, contrasts, seed);
+    }
+
+    /** Without any scatter there is no correlation to draw from, and the error is shared out evenly. */
+    private static SimultaneousLevel of(DayFit day, List<Series> contrasts, long seed) {
+        Covariance covariance = day.fit().covariance(contrasts);
+        double inverse = 0;
+        for (int index = 0; index < contrasts.size(); index++) {
+            if (!(covariance.standardError(index) > 0)) {
+                return new SimultaneousLevel(contrasts.size(), 1, Optional.empty());
+            }
+            inverse += 1 / day.fit().estimate(contrasts.get(index)).degreesOfFreedom() / contrasts.size();
+        }
+        return of(covariance, 1 / inverse, seed);
     }
 
     /** Error that each comparison may make when all of them together may make {@code error}. */
     double each(double error) {
-        return size == 1 ? error : 2 * StudentT.of(degreesOfFreedom).above(largest.at(1 - error));
+        return size == 1
+                ? error
+                : largest.map(drawn -> 2 * StudentT.of(degreesOfFreedom).above(drawn.at(1 - error)))
+                        .orElse(error / size);
     }
 
     private static Series largest(Covariance covariance, double degreesOfFreedom, long seed) {

@@ -1,5 +1,7 @@
 package org.nextpull.response;
 
+import org.nextpull.finding.Place;
+
 /**
  * Where a pull came from.
  *
@@ -12,6 +14,11 @@ public record Origin(String source, long firstLine, int candidate, int day) {
     /** Of the only day, or the first. */
     public Origin(String source, long firstLine, int candidate) {
         this(source, firstLine, candidate, 0);
+    }
+
+    /** The pull as whoever ran it knows it: by its log or session and its number there, not by that of a day which was joined to compare. */
+    public Place place() {
+        return Place.inFile(source).withPull(candidate);
     }
 
     Origin onDay(int newDay) {

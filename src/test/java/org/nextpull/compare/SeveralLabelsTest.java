@@ -114,7 +114,7 @@ class SeveralLabelsTest {
 
     @Test
     void groupsMayOverlapAndNoneLiesWithinAnother() {
-        List<List<String>> groups = Groups.of(
+        List<List<String>> groups = LabelComparison.groups(
                 List.of("A", "B", "C", "D"),
                 (one, other) -> (one.equals("A") && !other.equals("B")) || (other.equals("D") && !one.equals("C")));
         assertThat(groups).containsExactly(List.of("A", "B"), List.of("B", "C"), List.of("C", "D"));
