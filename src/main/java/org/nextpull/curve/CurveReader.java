@@ -8,7 +8,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.RowRange;
@@ -42,13 +41,13 @@ public final class CurveReader {
         });
     }
 
-    private static Outcome<RawCurve> sweep(Candidate pull, ShaftRows rows) {
+    private static Outcome<RawCurve> sweep(Candidate pull, ShaftReader.Rows rows) {
         double apart = (rows.rpm().max() - rows.rpm().min()) / (rows.size() - 1);
         double step = SpeedGrid.STANDARD.stepRpm();
         double reach = Math.max(step, ROWS_REACHED * apart);
         List<Finding> findings = reach > step
                 ? List.of(Finding.note(
-                        FindingCode.CURVE_COARSE, place(pull), Detail.of("rpm", apart), Detail.of("reach", reach)))
+                        FindingCode.CURVE_COARSE, pull.place(), Detail.of("rpm", apart), Detail.of("reach", reach)))
                 : List.of();
         return new SweepCurve(rows, reach)
                 .curve()
@@ -56,7 +55,7 @@ public final class CurveReader {
                 .orElseGet(() -> tooThin(pull, rows.size()));
     }
 
-    private static Outcome<RawCurve> plateaus(Candidate pull, ShaftRows rows) {
+    private static Outcome<RawCurve> plateaus(Candidate pull, ShaftReader.Rows rows) {
         List<PlateauCurve.Plateau> plateaus = new ArrayList<>();
         for (RowRange range : pull.plateaus()) {
             PlateauCurve.Plateau plateau = range.rows() == 0
@@ -76,10 +75,6 @@ public final class CurveReader {
     }
 
     private static Outcome<RawCurve> tooThin(Candidate pull, int rows) {
-        return Outcome.failed(Finding.error(FindingCode.CURVE_TOO_THIN, place(pull), Detail.of("rows", rows)));
-    }
-
-    private static Place place(Candidate pull) {
-        return Place.inFile(pull.source()).withLine(pull.firstLine()).withPull(pull.number());
+        return Outcome.failed(Finding.error(FindingCode.CURVE_TOO_THIN, pull.place(), Detail.of("rows", rows)));
     }
 }

@@ -37,20 +37,20 @@ final class PlateauCurve {
 
         double variance() {
             double mean = torque.mean();
-            return RowNoise.effectiveVariance(torque.map(value -> value - mean), 1) / torque.size();
+            return CurveNoise.effectiveVariance(torque.map(value -> value - mean), 1) / torque.size();
         }
     }
 
     RawCurve curve() {
         List<CurvePoint> points = new ArrayList<>();
-        List<Weights> weights = new ArrayList<>();
+        List<CurveNoise.Weights> weights = new ArrayList<>();
         if (plateaus.size() == 1) {
             Plateau only = plateaus.get(0);
             points.add(axes.point(
                     only.meanRpm(),
                     Torque.ofNewtonMetres(only.meanTorque()),
                     only.rpm().size()));
-            weights.add(new Weights(0, Series.of(1)));
+            weights.add(new CurveNoise.Weights(0, Series.of(1)));
         } else {
             lines(points, weights);
         }
@@ -58,7 +58,7 @@ final class PlateauCurve {
         return new RawCurve(grid, axes, points, new CurveNoise(weights, variance));
     }
 
-    private void lines(List<CurvePoint> points, List<Weights> weights) {
+    private void lines(List<CurvePoint> points, List<CurveNoise.Weights> weights) {
         double low = plateaus.get(0).meanRpm() - BEYOND_RPM;
         double high = plateaus.get(plateaus.size() - 1).meanRpm() + BEYOND_RPM;
         int left = 0;
@@ -71,7 +71,7 @@ final class PlateauCurve {
             double share = (place - below.meanRpm()) / (above.meanRpm() - below.meanRpm());
             double torque = below.meanTorque() * (1 - share) + above.meanTorque() * share;
             points.add(axes.point(place, Torque.ofNewtonMetres(torque), nearer(share, below, above)));
-            weights.add(new Weights(left, Series.of(1 - share, share)));
+            weights.add(new CurveNoise.Weights(left, Series.of(1 - share, share)));
         }
     }
 
@@ -101,7 +101,7 @@ final class PlateauCurve {
     }
 
     /** The rows of a pull from one time to another. */
-    static Plateau between(ShaftRows rows, double fromS, double toS) {
+    static Plateau between(ShaftReader.Rows rows, double fromS, double toS) {
         int[] inside = IntStream.range(0, rows.size())
                 .filter(row -> rows.timeS().get(row) >= fromS && rows.timeS().get(row) <= toS)
                 .toArray();

@@ -30,10 +30,10 @@ final class ShaftReader {
     ShaftReader(Candidate pull, DynoFacts dyno) {
         this.pull = pull;
         this.dyno = dyno;
-        this.place = Place.inFile(pull.source()).withLine(pull.firstLine()).withPull(pull.number());
+        this.place = pull.place();
     }
 
-    Outcome<ShaftRows> read() {
+    Outcome<Rows> read() {
         Optional<Turning> turning = Turning.of(pull.samples(), pull.speed(), dyno);
         if (turning.isEmpty()) {
             return Outcome.failed(error(
@@ -47,7 +47,7 @@ final class ShaftReader {
         return power.isPresent() ? fromPower(turning.get(), power.get()) : fromInertia(turning.get());
     }
 
-    private Outcome<ShaftRows> logged(Turning turning, Trace torque, Optional<Trace> power) {
+    private Outcome<Rows> logged(Turning turning, Trace torque, Optional<Trace> power) {
         double share = shaftShare(turning);
         if (power.isPresent()) {
             OptionalDouble found = ratioOfPower(turning, torque, power.get());
@@ -95,7 +95,7 @@ final class ShaftReader {
                 : OptionalDouble.of(Series.copyOf(ratios, 0, count).median());
     }
 
-    private Outcome<ShaftRows> fromPower(Turning turning, Trace power) {
+    private Outcome<Rows> fromPower(Turning turning, Trace power) {
         CurveAxes axes = new CurveAxes(turning.kind(), dyno.torqueAt(), shaftShare(turning));
         double[] times = new double[power.size()];
         double[] torques = new double[power.size()];
@@ -115,7 +115,7 @@ final class ShaftReader {
         return finish(turning, axes, new Trace(Series.copyOf(times, 0, count), Series.copyOf(torques, 0, count)));
     }
 
-    private Outcome<ShaftRows> fromInertia(Turning turning) {
+    private Outcome<Rows> fromInertia(Turning turning) {
         InertiaTorque inertia = new InertiaTorque(dyno, turning);
         OptionalDouble share = turning.rollerRevPerAxisRev();
         if (dyno.inertia().rollerKgM2().isEmpty()
@@ -131,11 +131,11 @@ final class ShaftReader {
         Series times = turning.axis().timeS();
         CurveAxes axes = new CurveAxes(turning.kind(), DynoFacts.Shaft.ROLLER, share.getAsDouble());
         return Outcome.of(
-                new ShaftRows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times)), findings);
+                new Rows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times)), findings);
     }
 
     /** Joins torque and speed, and puts the inertia back that the log leaves out. */
-    private Outcome<ShaftRows> finish(Turning turning, CurveAxes axes, Trace logged) {
+    private Outcome<Rows> finish(Turning turning, CurveAxes axes, Trace logged) {
         Trace torque = pull.kind().isSweep() ? logged.withoutSpikes() : logged;
         if (torque.size() < logged.size()) {
             findings.add(Finding.warning(
@@ -159,7 +159,7 @@ final class ShaftReader {
         }
         Series time = Series.copyOf(times, 0, count);
         Series sum = withInertia(turning, axes, time, Series.copyOf(torques, 0, count));
-        return Outcome.of(new ShaftRows(axes, time, Series.copyOf(rpms, 0, count), sum), findings);
+        return Outcome.of(new Rows(axes, time, Series.copyOf(rpms, 0, count), sum), findings);
     }
 
     private Series withInertia(Turning turning, CurveAxes axes, Series times, Series torque) {
@@ -189,5 +189,19 @@ final class ShaftReader {
 
     private Finding error(FindingCode code, Detail... details) {
         return Finding.error(code, place, details);
+    }
+
+    /**
+     * Speed and torque of a pull, row by row in order of time, where both are known.
+     *
+     * @param axes the shafts that they belong to
+     * @param timeS time, s
+     * @param rpm speed of the axis
+     * @param torque torque of the shaft, N.m
+     */
+    record Rows(CurveAxes axes, Series timeS, Series rpm, Series torque) {
+        int size() {
+            return timeS.size();
+        }
     }
 }

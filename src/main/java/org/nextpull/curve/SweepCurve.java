@@ -35,7 +35,7 @@ final class SweepCurve {
 
     private static final double BRIDGE_REACHES = 3;
 
-    private final ShaftRows rows;
+    private final ShaftReader.Rows rows;
     private final SpeedGrid grid;
     private final double reach;
     private final Integer[] order;
@@ -48,7 +48,7 @@ final class SweepCurve {
      *
      * @param reach how far the triangle reaches to each side, rpm
      */
-    SweepCurve(ShaftRows rows, double reach) {
+    SweepCurve(ShaftReader.Rows rows, double reach) {
         this.rows = rows;
         this.grid = SpeedGrid.STANDARD;
         this.reach = reach;
@@ -59,7 +59,7 @@ final class SweepCurve {
         this.wide = new WindowQuadratic(rpm, torque);
     }
 
-    private List<CurvePoint> points(List<Weights> weights) {
+    private List<CurvePoint> points(List<CurveNoise.Weights> weights) {
         List<CurvePoint> points = new ArrayList<>();
         int first = 0;
         for (double place : grid.pointsIn(new SpeedBand(Math.max(0, rpm.first() - reach), rpm.last() + reach))) {
@@ -70,9 +70,9 @@ final class SweepCurve {
             while (end < rpm.size() && rpm.get(end) < place + reach) {
                 end++;
             }
-            Optional<Weights> rowsOfPoint = triangle(place, first, end).or(() -> bridge(place));
+            Optional<CurveNoise.Weights> rowsOfPoint = triangle(place, first, end).or(() -> bridge(place));
             if (rowsOfPoint.isPresent()) {
-                Weights own = rowsOfPoint.get();
+                CurveNoise.Weights own = rowsOfPoint.get();
                 points.add(rows.axes().point(place, Torque.ofNewtonMetres(mean(place, own)), own.count()));
                 weights.add(own);
             }
@@ -82,7 +82,7 @@ final class SweepCurve {
 
     /** The curve; empty where no row lies near a point of the grid. */
     Optional<RawCurve> curve() {
-        List<Weights> weights = new ArrayList<>();
+        List<CurveNoise.Weights> weights = new ArrayList<>();
         List<CurvePoint> points = points(weights);
         if (points.isEmpty()) {
             return Optional.empty();
@@ -91,15 +91,15 @@ final class SweepCurve {
         return Optional.of(new RawCurve(grid, rows.axes(), points, noise));
     }
 
-    private Optional<Weights> triangle(double place, int first, int end) {
+    private Optional<CurveNoise.Weights> triangle(double place, int first, int end) {
         Series heights = Series.generate(end - first, index -> 1 - Math.abs(rpm.get(first + index) - place) / reach);
         return heights.isEmpty() || heights.max() < LEAST_WEIGHT
                 ? Optional.empty()
-                : Optional.of(new Weights(first, heights.times(1 / heights.sum())));
+                : Optional.of(new CurveNoise.Weights(first, heights.times(1 / heights.sum())));
     }
 
     /** The rows on both sides of a small hole. */
-    private Optional<Weights> bridge(double place) {
+    private Optional<CurveNoise.Weights> bridge(double place) {
         int above = 0;
         while (above < rpm.size() && rpm.get(above) < place) {
             above++;
@@ -112,10 +112,10 @@ final class SweepCurve {
             return Optional.empty();
         }
         double share = (place - rpm.get(above - 1)) / width;
-        return Optional.of(new Weights(above - 1, Series.of(1 - share, share)));
+        return Optional.of(new CurveNoise.Weights(above - 1, Series.of(1 - share, share)));
     }
 
-    private double mean(double place, Weights own) {
+    private double mean(double place, CurveNoise.Weights own) {
         double slope = wideAt(place).slope();
         double sum = 0;
         for (int index = 0; index < own.count(); index++) {
@@ -145,6 +145,6 @@ final class SweepCurve {
             double share = place - below;
             residual[order[index]] = torque.get(index) - level[below] * (1 - share) - level[below + 1] * share;
         }
-        return RowNoise.effectiveVariance(Series.of(residual), 3 * Math.max(1, span / (2 * half)));
+        return CurveNoise.effectiveVariance(Series.of(residual), 3 * Math.max(1, span / (2 * half)));
     }
 }

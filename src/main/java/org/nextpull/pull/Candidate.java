@@ -2,12 +2,15 @@ package org.nextpull.pull;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.Place;
 import org.nextpull.unit.SpeedBand;
 
 /**
@@ -170,6 +173,42 @@ public record Candidate(
 
     public long lastLine() {
         return lines.last();
+    }
+
+    /** It as a place of its source. */
+    public Place place() {
+        return Place.inFile(source).withLine(firstLine()).withPull(number);
+    }
+
+    /** Its samples whose speed lies in a band; all of them where there is no band or none lies in it. */
+    public Samples samplesIn(Optional<SpeedBand> band) {
+        Samples samples = samples();
+        if (band.isEmpty()) {
+            return samples;
+        }
+        Samples.Builder builder = Samples.builder(samples.channels());
+        for (int row = 0; row < samples.rows(); row++) {
+            OptionalDouble rpm = speed.rpm(samples, row);
+            if (rpm.isPresent() && band.get().contains(rpm.getAsDouble())) {
+                builder.appendRow(samples, row);
+            }
+        }
+        return builder.rows() == 0 ? samples : builder.build();
+    }
+
+    /** Mean of a channel over the rows whose speed lies in a band, in the channel's unit; empty where none does. */
+    public OptionalDouble meanIn(SpeedBand band, Channel channel) {
+        Samples samples = samples();
+        double sum = 0;
+        int count = 0;
+        for (int row : samples.presentRows(channel)) {
+            OptionalDouble rpm = speed.rpm(samples, row);
+            if (rpm.isPresent() && band.contains(rpm.getAsDouble())) {
+                sum += samples.value(channel, row);
+                count++;
+            }
+        }
+        return count == 0 ? OptionalDouble.empty() : OptionalDouble.of(sum / count);
     }
 
     /** Time from its first to its last line, s. */
