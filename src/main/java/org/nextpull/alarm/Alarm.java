@@ -22,7 +22,8 @@ public record Alarm(
         return Counsel.of(limit);
     }
 
-    boolean isWorse(double value) {
+    /** Whether a value, in the unit of {@link #worst}, is worse than the worst so far. */
+    public boolean isWorse(double value) {
         return limit.isLeast() ? value < worst : value > worst;
     }
 }

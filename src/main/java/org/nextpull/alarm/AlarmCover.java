@@ -34,7 +34,7 @@ public final class AlarmCover {
                         FindingCode.LIMIT_NOT_WATCHED,
                         place,
                         Detail.of("limit", limit.id()),
-                        Detail.of("channel", Watchers.role(limit).id())));
+                        Detail.of("channel", limit.role().id())));
             }
         }
         if (logged.contains(Role.KNOCK_LEVEL) && rules.limits().knockLevel().isEmpty()) {
@@ -47,11 +47,6 @@ public final class AlarmCover {
         return findings;
     }
 
-    /** The channel that watches a limit. */
-    public static Channel channel(Limit limit) {
-        return Channel.of(Watchers.role(limit));
-    }
-
     private static boolean isCovered(Limit limit, Set<Role> logged, AlarmRules rules) {
         boolean fromRoller = limit == Limit.SPEED
                 && logged.contains(Role.ROLLER_SPEED)
@@ -59,6 +54,6 @@ public final class AlarmCover {
         boolean byLevel = limit == Limit.KNOCK
                 && logged.contains(Role.KNOCK_LEVEL)
                 && rules.limits().knockLevel().isPresent();
-        return fromRoller || byLevel || logged.contains(Watchers.role(limit));
+        return fromRoller || byLevel || logged.contains(limit.role());
     }
 }

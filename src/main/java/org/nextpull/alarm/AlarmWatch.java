@@ -58,7 +58,7 @@ public final class AlarmWatch {
     /** Looks at the next rows and says what changed, in their order. */
     public List<AlarmEvent> take(Samples samples) {
         List<AlarmEvent> events = new ArrayList<>();
-        BlockView view = new BlockView(samples);
+        Row.BlockView view = new Row.BlockView(samples);
         for (int index = 0; index < samples.rows(); index++) {
             take(Row.of(view, index), events::add);
         }

@@ -37,7 +37,7 @@ public final class PullLife {
         Set<Limit> looked = new LinkedHashSet<>(wanted);
         looked.add(Limit.LEAN);
         looked.removeAll(Set.of(Limit.KNOCK, Limit.SPEED));
-        looked.forEach(limit -> life.sensors.put(limit, sensors(pull, isSweep, Watchers.role(limit))));
+        looked.forEach(limit -> life.sensors.put(limit, sensors(pull, isSweep, limit.role())));
         return life;
     }
 
@@ -59,7 +59,7 @@ public final class PullLife {
                 return;
             }
             if (channels.isEmpty()) {
-                unwatched.put(limit, new ChannelLife(Channel.of(Watchers.role(limit)), Life.NOT_LOGGED, 0));
+                unwatched.put(limit, new ChannelLife(Channel.of(limit.role()), Life.NOT_LOGGED, 0));
             }
             channels.stream()
                     .filter(channel -> !channel.isLive())

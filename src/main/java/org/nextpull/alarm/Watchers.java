@@ -40,29 +40,12 @@ final class Watchers {
         return List.copyOf(watchers.all);
     }
 
-    /** The channel that a limit is watched on. */
-    static Role role(Limit limit) {
-        return switch (limit) {
-            case KNOCK -> Role.KNOCK_EVENTS;
-            case LEAN -> Role.LAMBDA;
-            case EXHAUST -> Role.EXHAUST_TEMPERATURE;
-            case COOLANT -> Role.COOLANT_TEMPERATURE;
-            case OIL -> Role.OIL_TEMPERATURE;
-            case INLET_AIR -> Role.INLET_AIR_TEMPERATURE;
-            case OIL_PRESSURE -> Role.OIL_PRESSURE;
-            case FUEL_PRESSURE -> Role.FUEL_PRESSURE;
-            case BOOST -> Role.MANIFOLD_PRESSURE;
-            case SPEED -> Role.ENGINE_SPEED;
-            case INJECTOR_DUTY -> Role.INJECTOR_DUTY;
-        };
-    }
-
     private void temperature(Limit limit, Optional<Temperature> most) {
         most.ifPresent(temperature -> level(limit, OptionalDouble.of(temperature.kelvins()), When.ALWAYS));
     }
 
     private void level(Limit limit, OptionalDouble allowed, When when) {
-        allowed.ifPresent(value -> all.add(new LevelWatcher(role(limit), limit, when, new Episode(limit, value, 0))));
+        allowed.ifPresent(value -> all.add(new LevelWatcher(limit.role(), limit, when, new Episode(limit, value, 0))));
     }
 
     private static OptionalDouble pascals(Optional<Pressure> pressure) {

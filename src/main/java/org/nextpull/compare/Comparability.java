@@ -138,7 +138,10 @@ final class Comparability {
         ADVANCE(FindingCode.COMPARE_ADVANCE_DIFFERS, "deg", 1) {
             @Override
             Optional<Double> reading(MeasuredPull pull) {
-                return pull.setting().advance().or(() -> pull.setting().offset()).map(Advance::deg);
+                return pull.setting()
+                        .advance()
+                        .or(() -> pull.setting().offset())
+                        .map(Advance::deg);
             }
         };
 
@@ -168,7 +171,8 @@ final class Comparability {
         }
 
         Series readings(List<MeasuredPull> pulls) {
-            return Series.of(pulls.stream().flatMap(pull -> reading(pull).stream()).mapToDouble(Double::doubleValue));
+            return Series.of(
+                    pulls.stream().flatMap(pull -> reading(pull).stream()).mapToDouble(Double::doubleValue));
         }
     }
 }

@@ -54,7 +54,8 @@ public record MeasuredComparison(Optional<ComparisonResult> torque, Optional<Com
         List<MeasuredPull> used = new ArrayList<>();
         for (MeasuredPull pull : pulls) {
             if (pull.isUsed() && pull.setting().label().isEmpty()) {
-                findings.add(Finding.warning(FindingCode.COMPARE_WITHOUT_LABEL, pull.origin().place()));
+                findings.add(Finding.warning(
+                        FindingCode.COMPARE_WITHOUT_LABEL, pull.origin().place()));
             } else if (pull.isUsed()) {
                 used.add(pull);
             }

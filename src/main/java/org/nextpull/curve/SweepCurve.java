@@ -70,7 +70,8 @@ final class SweepCurve {
             while (end < rpm.size() && rpm.get(end) < place + reach) {
                 end++;
             }
-            Optional<CurveNoise.Weights> rowsOfPoint = triangle(place, first, end).or(() -> bridge(place));
+            Optional<CurveNoise.Weights> rowsOfPoint =
+                    triangle(place, first, end).or(() -> bridge(place));
             if (rowsOfPoint.isPresent()) {
                 CurveNoise.Weights own = rowsOfPoint.get();
                 points.add(rows.axes().point(place, Torque.ofNewtonMetres(mean(place, own)), own.count()));

@@ -70,9 +70,7 @@ final class Coverage {
             return List.of();
         }
         boolean othersGoOn = latest.stream().anyMatch(value -> value.ageS() < 1);
-        Set<Role> guards = plan.watched().stream()
-                .map(limit -> AlarmCover.channel(limit).role())
-                .collect(Collectors.toSet());
+        Set<Role> guards = plan.watched().stream().map(limit -> limit.role()).collect(Collectors.toSet());
         return latest.stream()
                 .filter(value -> othersGoOn && value.ageS() >= SILENT_S)
                 .filter(value -> guards.contains(value.channel().role()) && silent.add(value.channel()))

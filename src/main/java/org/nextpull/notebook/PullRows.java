@@ -18,8 +18,6 @@ import org.nextpull.response.Figures;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PowerAtSpeed;
-import org.nextpull.response.TorqueAtSpeed;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -94,17 +92,17 @@ final class PullRows {
     }
 
     private static void put(Entry entry, Optional<Figures> figures) {
-        Optional<TorqueAtSpeed> torque = figures.flatMap(Figures::peakTorque);
-        Optional<PowerAtSpeed> power = figures.flatMap(Figures::peakPower);
+        Optional<Figures.TorqueAtSpeed> torque = figures.flatMap(Figures::peakTorque);
+        Optional<Figures.PowerAtSpeed> power = figures.flatMap(Figures::peakPower);
         entry.put("mean_torque_nm", figures.flatMap(Figures::meanTorque).map(Torque::newtonMetres))
                 .put("mean_power_w", figures.flatMap(Figures::meanPower).map(Power::watts))
                 .put(
                         "within_pull_percent",
                         figures.map(Figures::withinPullPercent).orElse(OptionalDouble.empty()))
                 .put("peak_torque_nm", torque.map(peak -> peak.torque().newtonMetres()))
-                .put("peak_torque_rpm", torque.map(TorqueAtSpeed::rpm))
+                .put("peak_torque_rpm", torque.map(Figures.TorqueAtSpeed::rpm))
                 .put("peak_power_w", power.map(peak -> peak.power().watts()))
-                .put("peak_power_rpm", power.map(PowerAtSpeed::rpm));
+                .put("peak_power_rpm", power.map(Figures.PowerAtSpeed::rpm));
     }
 
     private static void put(Entry entry, Conditions conditions) {

@@ -1,30 +1,36 @@
 package org.nextpull.plan;
 
 import java.util.Locale;
+import org.nextpull.channel.Role;
 import org.nextpull.unit.Quantity;
 
 /** The limits of the engine that a plan can set; named here since alarms, pulls and advice all speak of them. */
 public enum Limit {
-    KNOCK(Quantity.COUNT),
-    LEAN(Quantity.LAMBDA),
-    EXHAUST(Quantity.TEMPERATURE),
-    COOLANT(Quantity.TEMPERATURE),
-    OIL(Quantity.TEMPERATURE),
-    INLET_AIR(Quantity.TEMPERATURE),
-    OIL_PRESSURE(Quantity.PRESSURE),
-    FUEL_PRESSURE(Quantity.PRESSURE),
-    BOOST(Quantity.PRESSURE),
-    SPEED(Quantity.SPEED),
-    INJECTOR_DUTY(Quantity.FRACTION);
+    KNOCK(Role.KNOCK_EVENTS),
+    LEAN(Role.LAMBDA),
+    EXHAUST(Role.EXHAUST_TEMPERATURE),
+    COOLANT(Role.COOLANT_TEMPERATURE),
+    OIL(Role.OIL_TEMPERATURE),
+    INLET_AIR(Role.INLET_AIR_TEMPERATURE),
+    OIL_PRESSURE(Role.OIL_PRESSURE),
+    FUEL_PRESSURE(Role.FUEL_PRESSURE),
+    BOOST(Role.MANIFOLD_PRESSURE),
+    SPEED(Role.ENGINE_SPEED),
+    INJECTOR_DUTY(Role.INJECTOR_DUTY);
 
-    private final Quantity quantity;
+    private final Role role;
 
-    Limit(Quantity quantity) {
-        this.quantity = quantity;
+    Limit(Role role) {
+        this.role = role;
+    }
+
+    /** The channel that it is watched on. */
+    public Role role() {
+        return role;
     }
 
     public Quantity quantity() {
-        return quantity;
+        return role.quantity();
     }
 
     /** Whether the limit is a least value; all others are greatest values. */

@@ -1,8 +1,14 @@
 package org.nextpull.response;
 
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.math.Quantiles;
+import org.nextpull.math.Series;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 
@@ -31,5 +37,41 @@ public record Conditions(
                 Optional.empty(),
                 OptionalDouble.empty(),
                 Optional.empty());
+    }
+
+    static Conditions of(Samples samples, Optional<AirState> air) {
+        return new Conditions(
+                median(samples, Role.COOLANT_TEMPERATURE),
+                median(samples, Role.OIL_TEMPERATURE),
+                median(samples, Role.INLET_AIR_TEMPERATURE),
+                hottestExhaust(samples),
+                manifold(samples),
+                Arrays.stream(samples.presentValues(Channel.of(Role.INJECTOR_DUTY)))
+                        .max(),
+                air);
+    }
+
+    private static Optional<Temperature> median(Samples samples, Role role) {
+        double[] values = samples.presentValues(Channel.of(role));
+        return values.length == 0
+                ? Optional.empty()
+                : Optional.of(
+                        Temperature.ofKelvins(Quantiles.of(Series.of(values)).at(0.5)));
+    }
+
+    private static Optional<Temperature> hottestExhaust(Samples samples) {
+        return samples.channels().stream()
+                .filter(channel -> channel.role() == Role.EXHAUST_TEMPERATURE)
+                .flatMap(
+                        channel -> Arrays.stream(samples.presentValues(channel)).boxed())
+                .max(Double::compare)
+                .map(Temperature::ofKelvins);
+    }
+
+    private static Optional<Pressure> manifold(Samples samples) {
+        double[] values = samples.presentValues(Channel.of(Role.MANIFOLD_PRESSURE));
+        return values.length == 0
+                ? Optional.empty()
+                : Optional.of(Pressure.ofPascals(Arrays.stream(values).average().orElseThrow()));
     }
 }

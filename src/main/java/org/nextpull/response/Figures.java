@@ -39,4 +39,20 @@ public record Figures(
     Figures withRows(List<RowFigure> newRows) {
         return new Figures(meanTorque, meanPower, withinPullPercent, peakTorque, peakPower, newRows);
     }
+
+    /**
+     * Corrected torque at a speed.
+     *
+     * @param rpm speed along the axis of the curve, rpm
+     * @param torque torque there
+     */
+    public record TorqueAtSpeed(double rpm, Torque torque) {}
+
+    /**
+     * Corrected power at a speed.
+     *
+     * @param rpm speed along the axis of the curve, rpm
+     * @param power power there
+     */
+    public record PowerAtSpeed(double rpm, Power power) {}
 }

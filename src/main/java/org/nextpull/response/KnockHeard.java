@@ -4,6 +4,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 
 /**
  * Knock of one pull, in the band and beside it.
@@ -79,4 +81,17 @@ public record KnockHeard(
     public KnockHeard withTakenOut(List<SparkTakenOut> newTakenOut) {
         return new KnockHeard(told, events, worstLevel, at, levels, newTakenOut, isDenied);
     }
+
+    /**
+     * Knock in one row of a log.
+     *
+     * @param rpm speed; empty where the row has none
+     * @param advance spark advance that was logged there
+     * @param lambda mixture that was logged there, that of the leanest sensor
+     * @param events events counted there, one where a level was above its limit; positive
+     */
+    public record KnockAt(OptionalDouble rpm, Optional<Advance> advance, Optional<Lambda> lambda, double events) {}
+
+    /** Highest graded knock level around a speed in rpm, in the scale of the log. */
+    public record LevelAtSpeed(double rpm, double level) {}
 }

@@ -51,32 +51,33 @@ final class KnockOfPull {
     static KnockHeard of(
             Candidate candidate, Optional<AskedSetting> asked, Limits limits, boolean alarmed, int everyRpm) {
         KnockOfPull pull = new KnockOfPull(candidate, limits.knockLevel());
-        List<KnockAt> at = pull.at();
-        double events = at.stream().mapToDouble(KnockAt::events).sum();
+        List<KnockHeard.KnockAt> at = pull.at();
+        double events = at.stream().mapToDouble(KnockHeard.KnockAt::events).sum();
         boolean isMeasured = pull.isMeasured();
         KnockMark counted = alarmed || events >= limits.knockEventsThatCount()
                 ? KnockMark.HEARD
                 : isMeasured ? KnockMark.NONE : KnockMark.NOT_MEASURED;
         KnockMark marked = asked.map(AskedSetting::knock).orElse(KnockMark.NOT_MEASURED);
-        List<LevelAtSpeed> levels = pull.levels(everyRpm);
+        List<KnockHeard.LevelAtSpeed> levels = pull.levels(everyRpm);
         return new KnockHeard(
                 counted.compareTo(marked) <= 0 ? counted : marked,
                 isMeasured || events > 0 ? OptionalDouble.of(events) : OptionalDouble.empty(),
-                levels.stream().mapToDouble(LevelAtSpeed::level).max(),
+                levels.stream().mapToDouble(KnockHeard.LevelAtSpeed::level).max(),
                 at,
                 levels,
                 List.of(),
                 marked == KnockMark.NONE);
     }
 
-    private List<KnockAt> at() {
+    private List<KnockHeard.KnockAt> at() {
         Samples rows = candidate.knock();
         KnockReading reading = KnockReading.of(rows);
-        List<KnockAt> at = new ArrayList<>();
+        List<KnockHeard.KnockAt> at = new ArrayList<>();
         for (int row = 0; row < rows.rows(); row++) {
             double events = reading.knocks(row, mostLevel);
             if (events > 0) {
-                at.add(new KnockAt(candidate.speed().rpm(rows, row), advance(rows, row), lambda(rows, row), events));
+                at.add(new KnockHeard.KnockAt(
+                        candidate.speed().rpm(rows, row), advance(rows, row), lambda(rows, row), events));
             }
         }
         return at;
@@ -149,7 +150,7 @@ final class KnockOfPull {
         return before.isPresent() && after.isPresent() ? after.getAsDouble() - before.getAsDouble() : 0;
     }
 
-    private List<LevelAtSpeed> levels(int everyRpm) {
+    private List<KnockHeard.LevelAtSpeed> levels(int everyRpm) {
         KnockReading reading = KnockReading.of(samples);
         SortedMap<Long, Double> highest = new TreeMap<>();
         for (int row = 0; row < samples.rows(); row++) {
@@ -160,7 +161,7 @@ final class KnockOfPull {
             }
         }
         return highest.entrySet().stream()
-                .map(entry -> new LevelAtSpeed(entry.getKey() * (double) everyRpm, entry.getValue()))
+                .map(entry -> new KnockHeard.LevelAtSpeed(entry.getKey() * (double) everyRpm, entry.getValue()))
                 .toList();
     }
 }

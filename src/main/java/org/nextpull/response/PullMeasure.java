@@ -29,6 +29,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.unit.Advance;
@@ -72,7 +73,7 @@ public final class PullMeasure {
         candidate.refusal().ifPresent(refusal -> findings.add(refusal.finding().at(place)));
         candidate.findings().forEach(finding -> findings.add(finding.at(place)));
 
-        Samples inBand = BandRows.of(candidate, band);
+        Samples inBand = candidate.samplesIn(band);
         Outcome<AirState> air = AirOfPull.of(inBand, plan.air(), needsHumidity(), place);
         Optional<Correction> correction = correction(air, findings, place);
         Outcome<RawCurve> raw = reader.read(candidate);
@@ -90,7 +91,12 @@ public final class PullMeasure {
         findings.addAll(
                 StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
         int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
-        KnockHeard knock = KnockOfPull.of(candidate, asked, plan.limits(), PullLimits.hasKnock(alarms), every);
+        KnockHeard knock = KnockOfPull.of(
+                candidate,
+                asked,
+                plan.limits(),
+                alarms.stream().anyMatch(alarm -> alarm.limit() == Limit.KNOCK),
+                every);
         if (!candidate.isKnockAlone()) {
             besideBand(knock, place).ifPresent(findings::add);
         }
@@ -106,9 +112,9 @@ public final class PullMeasure {
                 curve.flatMap(found -> figures(candidate, found, life.dead())),
                 knock,
                 join.leanestLambda(),
-                ConditionsOfPull.of(inBand, air.value()),
-                PullLimits.met(alarms),
-                PullLimits.unwatched(life),
+                Conditions.of(inBand, air.value()),
+                LimitMet.worst(alarms),
+                Unwatched.in(life),
                 findings);
         return new MeasuredCurve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
     }
@@ -178,9 +184,9 @@ public final class PullMeasure {
                         Optional.of(found.torque()),
                         Optional.of(found.power()),
                         within(found),
-                        Optional.of(new TorqueAtSpeed(
+                        Optional.of(new Figures.TorqueAtSpeed(
                                 curve.peakTorque().rpm(), curve.peakTorque().torque())),
-                        Optional.of(new PowerAtSpeed(
+                        Optional.of(new Figures.PowerAtSpeed(
                                 curve.peakPower().rpm(), curve.peakPower().power())),
                         rows(candidate, curve, over, dead)));
     }
@@ -222,8 +228,7 @@ public final class PullMeasure {
     }
 
     private static Optional<Double> mean(Candidate candidate, Channel channel, SpeedBand near) {
-        OptionalDouble mean = BandRows.meanNear(candidate, channel, near);
-        return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
+        return candidate.meanIn(near, channel).stream().boxed().findFirst();
     }
 
     private static OptionalDouble middle(Candidate candidate) {

@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.Life;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
@@ -51,7 +51,7 @@ public final class TableResponses {
         return plan.watched().stream()
                 .filter(limit -> limit != Limit.KNOCK && limit != Limit.SPEED)
                 .filter(limit -> limit != Limit.LEAN || row.lambda().isEmpty())
-                .map(limit -> new Unwatched(limit, AlarmCover.channel(limit), Life.NOT_LOGGED))
+                .map(limit -> new Unwatched(limit, Channel.of(limit.role()), Life.NOT_LOGGED))
                 .toList();
     }
 

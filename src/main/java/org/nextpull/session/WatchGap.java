@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.Life;
+import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -47,7 +47,7 @@ public record WatchGap(Unwatched what, List<Integer> pulls, boolean inAll) {
         if (limit == Limit.KNOCK) {
             return pull.isWatched(limit)
                     ? List.of()
-                    : List.of(new Unwatched(limit, AlarmCover.channel(limit), Life.BLANK));
+                    : List.of(new Unwatched(limit, Channel.of(limit.role()), Life.BLANK));
         }
         return pull.unwatched().stream().filter(what -> what.limit() == limit).toList();
     }

@@ -22,7 +22,6 @@ import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.KnockAt;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullStatus;
@@ -69,7 +68,7 @@ class DayReadingsTest {
     }
 
     private static MeasuredPull knocking(MeasuredPull pull, double rpm) {
-        KnockAt at = new KnockAt(OptionalDouble.of(rpm), Optional.empty(), Optional.empty(), 1);
+        KnockHeard.KnockAt at = new KnockHeard.KnockAt(OptionalDouble.of(rpm), Optional.empty(), Optional.empty(), 1);
         return pull.withKnock(new KnockHeard(
                 KnockMark.HEARD,
                 OptionalDouble.of(1),

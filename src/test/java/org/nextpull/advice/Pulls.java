@@ -4,8 +4,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.Life;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
@@ -214,7 +214,7 @@ final class Pulls {
                 Conditions.unknown(),
                 limits,
                 unwatched.stream()
-                        .map(limit -> new Unwatched(limit, AlarmCover.channel(limit), Life.BLANK))
+                        .map(limit -> new Unwatched(limit, Channel.of(limit.role()), Life.BLANK))
                         .toList(),
                 List.of()));
         return this;

@@ -78,7 +78,7 @@ class PullMeasureTest {
     /** The peak belongs to the curve, which the pull may carry on beyond the band: 240 N.m at 6000 rpm. */
     @Test
     void thePeakMayLieBesideTheBand() {
-        TorqueAtSpeed peak = measured(DIN, Sweep.ofRisingTorque())
+        Figures.TorqueAtSpeed peak = measured(DIN, Sweep.ofRisingTorque())
                 .figures()
                 .orElseThrow()
                 .peakTorque()

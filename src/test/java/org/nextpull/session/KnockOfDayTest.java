@@ -20,7 +20,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
-import org.nextpull.response.KnockAt;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullStatus;
 import org.nextpull.session.Days.Named;
@@ -94,7 +94,9 @@ class KnockOfDayTest {
         assertThat(pull.isUsed()).isTrue();
         assertThat(pull.knock().speeds().orElseThrow().lowRpm()).isBetween(2790.0, 2830.0);
         assertThat(pull.knock().speeds().orElseThrow().highRpm()).isBetween(2920.0, 2960.0);
-        assertThat(pull.knock().at()).extracting(KnockAt::advance).containsOnly(Optional.of(Advance.ofDeg(24)));
+        assertThat(pull.knock().at())
+                .extracting(KnockHeard.KnockAt::advance)
+                .containsOnly(Optional.of(Advance.ofDeg(24)));
         assertThat(Days.codes(pull.findings())).contains(FindingCode.KNOCK_BESIDE_BAND);
         assertThat(result.measured().get(3).alarms()).anyMatch(alarm -> alarm.limit() == Limit.KNOCK);
         assertThat(next(result)).isLessThan(22);

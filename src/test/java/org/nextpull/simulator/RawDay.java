@@ -24,7 +24,7 @@ import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.Figures;
-import org.nextpull.response.KnockAt;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
@@ -114,7 +114,7 @@ record RawDay(
             for (int cell = 0; cell < count; cell++) {
                 Span near = Span.of(rpm[cell] - CELL_RPM / 2, rpm[cell] + CELL_RPM / 2);
                 boolean knocked = pull.knock().at().stream()
-                        .map(KnockAt::rpm)
+                        .map(KnockHeard.KnockAt::rpm)
                         .anyMatch(at -> at.isPresent() && near.contains(at.getAsDouble()));
                 double torque = Arrays.stream(torques(pull, near)).average().orElse(0);
                 deg[cell] = cells[cell].next(deg[cell], torque, knocked);

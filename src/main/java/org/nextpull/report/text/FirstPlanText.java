@@ -11,7 +11,6 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.Role;
@@ -160,7 +159,7 @@ public final class FirstPlanText {
         if (limit.isEmpty()) {
             return "";
         }
-        Channel channel = AlarmCover.channel(limit.get());
+        Channel channel = Channel.of(limit.get().role());
         if (!isLogged(channel.role())) {
             return " Not logged here, so it cannot be watched.";
         }

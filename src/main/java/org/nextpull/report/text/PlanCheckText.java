@@ -3,7 +3,6 @@ package org.nextpull.report.text;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
@@ -32,7 +31,7 @@ public final class PlanCheckText {
             boolean watched = plan.watched().contains(limit);
             Optional<WatchGap> gap =
                     gaps.stream().filter(each -> each.limit() == limit).findFirst();
-            String channel = AlarmCover.channel(limit).id();
+            String channel = limit.role().id();
             table.row(
                     WatchText.name(limit),
                     key.name(),
