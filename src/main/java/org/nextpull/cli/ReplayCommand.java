@@ -28,6 +28,9 @@ final class ReplayCommand implements Callable<Integer> {
     @Option(names = "--lines", description = "With --json: one object a pull, a line each.")
     private boolean lines;
 
+    @Option(names = "--verbose", description = "After each pull also the reason, the map, and where it knocked.")
+    private boolean verbose;
+
     ReplayCommand(Console console) {
         this.console = console;
     }
@@ -41,7 +44,7 @@ final class ReplayCommand implements Callable<Integer> {
         } else if (output.isJson()) {
             console.out().println(new AdviseJson().replay(replay));
         } else {
-            console.out().print(new AdviseText(output.shown()).replay(replay));
+            console.out().print(new AdviseText(output.shown()).replay(replay, verbose));
         }
         if (output.isJson()) {
             Messages.print(console.err(), input.findings());

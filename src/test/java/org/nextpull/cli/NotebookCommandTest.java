@@ -87,7 +87,7 @@ class NotebookCommandTest {
         assertThat(Run.of("advise", "--session", "1", "--notebook", file).out()).isEqualTo(log);
         assertThat(notebook("show", "1").out()).contains(log.substring(0, log.indexOf('\n')));
         Run replay = Run.of("replay", "--session", "1", "--notebook", file);
-        assertThat(replay.out()).contains("After pull 1 ");
+        assertThat(replay.out()).contains("Would have stopped after pull ");
         Run sheet = Run.of("report", "--session", "1", "--notebook", file, "--out", "-");
         assertThat(sheet.status()).isZero();
         assertThat(sheet.out()).contains("<html");

@@ -6,6 +6,7 @@ import com.fasterxml.jackson.databind.JsonNode;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -46,10 +47,22 @@ class SampleMapTest {
     }
 
     @Test
-    void replayNamesAMapAfterEachPull() {
-        Run run = Run.of("replay", "--no-notebook", "--plan", PLAN, LOG);
+    void replaySaysALineAPullAndTheMapAndTheReasonWhereAsked() {
+        List<String> lines = Run.of("replay", "--no-notebook", "--plan", PLAN, LOG)
+                .out()
+                .lines()
+                .toList();
+        assertThat(lines.get(0)).matches("pull +advance +lambda +knock +N·m +use +on first +then");
+        assertThat(lines.get(1)).matches(" +1 +21.0 +0.873 +none +177.8 +used +- +SET map of 20.0 to 26.0 deg");
+        assertThat(lines.get(6)).matches(" +6 +30.2 .* \\+2.2 % +DONE. Final setting: map of .*");
+        assertThat(lines.get(7)).isEmpty();
+        Run run = Run.of("replay", "--verbose", "--no-notebook", "--plan", PLAN, LOG);
         assertThat(run.out())
-                .contains("After pull 1 (", "SET map of 20.0 to 26.0 deg", "the whole map by +2.0 deg")
+                .contains(
+                        "After pull 1 (",
+                        "Torque still rises with advance",
+                        "SET map of 20.0 to 26.0 deg",
+                        "the whole map by +2.0 deg")
                 .doesNotContain("null");
     }
 

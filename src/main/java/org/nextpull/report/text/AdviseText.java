@@ -1,7 +1,9 @@
 package org.nextpull.report.text;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.RowOptimum;
@@ -18,6 +20,7 @@ import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
 import org.nextpull.report.WatchText;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.PullChange;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 
@@ -33,6 +36,14 @@ public final class AdviseText {
             PullColumn.STANDING,
             PullColumn.LABEL,
             PullColumn.SOURCE);
+    private static final List<PullColumn> STEPS = List.of(
+            PullColumn.NUMBER,
+            PullColumn.LABEL,
+            PullColumn.ADVANCE,
+            PullColumn.LAMBDA,
+            PullColumn.KNOCK,
+            PullColumn.MEAN_TORQUE,
+            PullColumn.STANDING);
 
     private final Shown shown;
     private final AdviceText words;
@@ -48,6 +59,10 @@ public final class AdviseText {
 
     /** The answer of a day. */
     public String advise(SessionResult result) {
+        return answer(result, true);
+    }
+
+    private String answer(SessionResult result, boolean withPulls) {
         StringBuilder text = new StringBuilder();
         if (result.isWithoutAnswer()) {
             text.append("No pull could be used.\n").append(findings(result)).append('\n');
@@ -61,7 +76,7 @@ public final class AdviseText {
                 .ifPresent(day -> text.append(
                         new CandidateText(shown).text(day, result.plan().goal().response())));
         result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
-        text.append(answers.repeatability(result)).append("\n\n").append(pulls(result.pulls()));
+        text.append(answers.repeatability(result)).append(withPulls ? "\n\n" + pulls(result.pulls()) : "\n");
         if (!result.isWithoutAnswer()) {
             text.append(findings(result));
         }
@@ -144,36 +159,54 @@ public final class AdviseText {
         return text.isEmpty() ? "" : "\n" + text;
     }
 
-    /** The day as it would have been advised pull by pull. */
-    public String replay(Replay replay) {
+    /** The day as it would have been advised pull by pull, a line each; the reasons and all tables where they are asked for. */
+    public String replay(Replay replay, boolean verbose) {
         StringBuilder text = new StringBuilder();
-        for (Replay.Step step : replay.steps()) {
-            text.append("After pull ")
-                    .append(step.pull().number())
-                    .append(" (")
-                    .append(ran(step.pull()))
-                    .append("): ")
-                    .append(KnockText.sentence(
-                                    step.pull(), replay.whole().plan().band())
-                            .map(knock -> knock + " ")
-                            .orElse(""))
-                    .append(alarms(step))
-                    .append(next(step.verdict()))
-                    .append('\n');
-        }
-        text.append(replay.days().isEmpty() ? StopText.of(replay) + "\n" : DaysTable.of(replay.days()))
-                .append('\n');
-        text.append(advise(replay.whole()));
-        return text.toString();
+        replay.steps().forEach(step -> text.append(verbose ? step(step, replay) : ""));
+        text.append(verbose ? "" : steps(replay));
+        text.append(replay.days().isEmpty() ? stopped(replay) : DaysTable.of(replay.days()) + "\n");
+        return text.append(answer(replay.whole(), verbose || replay.steps().isEmpty()))
+                .toString();
     }
 
-    private String ran(MeasuredPull pull) {
-        String setting = AdviceText.setting(pull.setting());
+    private static String stopped(Replay replay) {
+        return replay.steps().isEmpty() ? "" : StopText.of(replay) + "\n\n";
+    }
+
+    private String step(Replay.Step step, Replay replay) {
+        MeasuredPull pull = step.pull();
         String torque = PullColumn.MEAN_TORQUE
                 .said(pull, shown)
                 .map(value -> ", " + value)
                 .orElse("");
-        return setting + torque + (pull.isUsed() ? "" : ", " + PullColumn.status(pull));
+        return "After pull " + pull.number() + " (" + AdviceText.setting(pull.setting()) + torque
+                + (pull.isUsed() ? "" : ", " + PullColumn.status(pull)) + "): "
+                + KnockText.sentence(pull, replay.whole().plan().band())
+                        .map(knock -> knock + " ")
+                        .orElse("")
+                + alarms(step) + next(step.verdict()) + "\n";
+    }
+
+    /** What each pull read, and what was said after it unless that had been said before. */
+    private String steps(Replay replay) {
+        List<PullColumn> columns = PullColumn.telling(STEPS, replay.whole().pulls(), shown);
+        TextTable table = new TextTable(
+                Stream.concat(columns.stream().map(column -> column.heading(shown)), Stream.of("on first", "then"))
+                        .toArray(String[]::new));
+        String before = "";
+        for (Replay.Step step : replay.steps()) {
+            String said = words.headline(step.verdict().advice());
+            String change = PullChange.of(replay.whole(), step.pull())
+                    .baseline()
+                    .map(first -> String.format(Locale.ROOT, "%+.1f %%", first.percent()))
+                    .orElse("-");
+            table.row(Stream.concat(
+                            columns.stream().map(column -> column.cell(step.pull(), shown)),
+                            Stream.of(change, alarms(step) + (said.equals(before) ? "as above" : said)))
+                    .toArray(String[]::new));
+            before = said;
+        }
+        return table.isEmpty() ? "" : table.text() + "\n";
     }
 
     private String alarms(Replay.Step step) {
