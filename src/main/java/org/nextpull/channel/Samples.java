@@ -298,6 +298,18 @@ public final class Samples {
             return this;
         }
 
+        /**
+         * Sets cells of a channel in rows that were started, one after the other.
+         *
+         * @param row the first of the rows
+         * @param from the cells from {@code first} to before {@code end}, finite, in the project's unit of the quantity
+         */
+        public Builder set(int row, int channelIndex, double[] from, int first, int end) {
+            System.arraycopy(from, first, values[channelIndex], row, end - first);
+            present[channelIndex].set(row, row + end - first);
+            return this;
+        }
+
         /** Adds a row of other samples, taking the channels that both have. */
         public Builder appendRow(Samples from, int row) {
             boolean follows = row == waitingEnd && waiting.isPresent() && waiting.get() == from;

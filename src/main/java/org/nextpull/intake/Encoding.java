@@ -71,9 +71,19 @@ public record Encoding(Charset charset, int markBytes) {
         return charset.name();
     }
 
+    /** Whether each byte below 128 is the ASCII character, whatever stands beside it. */
+    public boolean holdsAscii() {
+        return charset.equals(StandardCharsets.UTF_8) || charset.equals(WINDOWS_1252);
+    }
+
     /** Reads characters from bytes that start with the mark, if there is one; bytes that are no character never stop it. */
     public Reader reader(InputStream bytes) throws IOException {
         bytes.skipNBytes(markBytes);
+        return readerBehindMark(bytes);
+    }
+
+    /** The same for bytes that stand behind the mark. */
+    public Reader readerBehindMark(InputStream bytes) {
         return charset.equals(StandardCharsets.UTF_8)
                 ? new LenientUtf8Reader(bytes)
                 : new InputStreamReader(bytes, charset);

@@ -2,7 +2,7 @@ package org.nextpull.intake;
 
 /**
  * Turns the characters of a cell into a number without making text of them. The result equals {@link Double#parseDouble} bit for bit:
- * digits that fit in 53 bits and a power of ten up to 22 are both exact, so one multiplication or division rounds once (Clinger 1990,
+ * digits that fit in 53 bits and a power of ten up to 18 are both exact, so one multiplication or division rounds once (Clinger 1990,
  * "How to read floating point numbers accurately"); everything else goes through {@code parseDouble} itself.
  *
  * <p>Not for use by several threads.
@@ -17,12 +17,15 @@ public final class NumberReader {
         TEXT
     }
 
-    private static final long MOST_EXACT_DIGITS = (1L << 53) / 10 - 1;
-    private static final int MOST_EXACT_POWER = 22;
-    /** Stands for no separator: it is in no text. */
-    private static final char NO_SIGN = '\uffff';
+    private static final long MOST_EXACT = 1L << 53;
+    /** So many digits do not overflow, and a power of ten with so many zeros is exact. */
+    private static final int MOST_DIGITS = 18;
 
-    private final char decimal;
+    /** Stands for no separator, and for a character that is in no number. */
+    private static final byte NO_SIGN = 0;
+
+    private final byte[] plain = new byte[32];
+    private final byte decimal;
     private final NumberStyle style;
     private final double[] powers = powers();
     private double value;
@@ -30,7 +33,7 @@ public final class NumberReader {
 
     public NumberReader(NumberStyle style) {
         this.style = style;
-        this.decimal = style.decimal();
+        this.decimal = (byte) style.decimal();
     }
 
     /** The number that {@link #read} found last; only after it has said {@link Kind#NUMBER}. */
@@ -60,21 +63,32 @@ public final class NumberReader {
         if (start == end) {
             return Kind.ABSENT;
         }
-        return plain(buffer, start, end, NO_SIGN) == end
-                ? Kind.NUMBER
-                : readOther(new String(buffer, start, end - start));
+        int count = end - start;
+        if (count < plain.length) {
+            for (int at = 0; at < count; at++) {
+                char c = buffer[start + at];
+                plain[at] = c < 0x80 ? (byte) c : NO_SIGN;
+            }
+            if (plain(plain, 0, count, NO_SIGN) == count) {
+                return Kind.NUMBER;
+            }
+        }
+        return readOther(new String(buffer, start, count));
     }
 
     /**
-     * Reads a plain number up to the sign that ends its field: a separator, or a character of a line end.
+     * Reads a plain number up to the sign that ends its field, blanks before that aside: a separator, or a character of a line end.
      *
      * @param start where the number begins
      * @param end where reading stops at the latest
      * @param separator what ends a field
      * @return where the field ends; -1 where it is no plain number, or one with more digits than are exact
      */
-    public int plain(char[] buffer, int start, int end, char separator) {
+    public int plain(byte[] buffer, int start, int end, byte separator) {
         int at = start;
+        while (at < end && buffer[at] == ' ') {
+            at++;
+        }
         boolean negative = at < end && buffer[at] == '-';
         if (negative || (at < end && buffer[at] == '+')) {
             at++;
@@ -83,28 +97,26 @@ public final class NumberReader {
         int point = -1;
         long digits = 0;
         for (; at < end; at++) {
-            char c = buffer[at];
+            byte c = buffer[at];
             int digit = c - '0';
             if (digit >= 0 && digit <= 9) {
-                if (digits > MOST_EXACT_DIGITS) {
-                    return -1;
-                }
                 digits = digits * 10 + digit;
-            } else if (c == separator || c == '\n' || c == '\r') {
-                break;
             } else if (c == decimal && point < 0) {
                 point = at;
             } else {
-                return -1;
+                break;
             }
         }
-        int scale = point < 0 ? 0 : at - point - 1;
-        if (at - firstDigit - (point < 0 ? 0 : 1) == 0 || scale > MOST_EXACT_POWER) {
+        int signs = at - firstDigit - (point < 0 ? 0 : 1);
+        if (signs == 0 || signs > MOST_DIGITS || digits > MOST_EXACT) {
             return -1;
         }
-        double magnitude = scale == 0 ? digits : digits / powers[scale];
+        double magnitude = point < 0 ? digits : digits / powers[at - point - 1];
         value = negative ? -magnitude : magnitude;
-        return at;
+        while (at < end && buffer[at] == ' ' && separator != ' ') {
+            at++;
+        }
+        return at == end || buffer[at] == separator || buffer[at] == '\n' || buffer[at] == '\r' ? at : -1;
     }
 
     private Kind readOther(String cell) {
@@ -116,7 +128,7 @@ public final class NumberReader {
             groupedCells++;
             plain = Grouping.without(plain, style);
         }
-        plain = plain.replace(decimal, '.');
+        plain = plain.replace(style.decimal(), '.');
         if (!isDecimal(plain)) {
             return Kind.TEXT;
         }
@@ -160,7 +172,7 @@ public final class NumberReader {
     }
 
     private static double[] powers() {
-        double[] result = new double[MOST_EXACT_POWER + 1];
+        double[] result = new double[MOST_DIGITS + 1];
         for (int exponent = 0; exponent < result.length; exponent++) {
             result[exponent] = Double.parseDouble("1e" + exponent);
         }

@@ -2,10 +2,11 @@ package org.nextpull.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
-import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -17,22 +18,24 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 
 /**
- * Gathers rows of fields, from whatever source, into samples in the project's units. A row with a cell that is neither a number nor
- * absent, or whose time cannot be used, is broken: it is left out, counted and remembered by its line. Not for use by several threads.
+ * Makes samples in the project's units of rows of fields, from whatever source. A row with a cell that is neither a number nor absent, or
+ * whose time cannot be used, is broken: it is left out, counted and remembered by its line. Not for use by several threads.
  *
- * <p>Call {@link #begin}, then {@link #field} for each field, then {@link #end}; take the samples with {@link #take} when
- * {@link #isFull} or at the end.
+ * <p>Give whole pieces to {@link #add}, or call {@link #begin}, then {@link #field} for each field, then {@link #end}; take the samples with
+ * {@link #take} when {@link #isFull} or at the end.
  */
 public final class SampleRows {
     private static final double STANDARD_AIR_PA = 101_325;
 
     private final String name;
-    private final NumberReader numbers;
+    private final Columns columns;
+    private final NumberStyle style;
+    private final WrittenRows written;
     private final List<Channel> channels;
-    private final RowCell[] cells;
-    /** Those of the cells that are read. */
-    private final RowCell[] read;
-
+    private final List<ColumnCells> words = new ArrayList<>();
+    private final List<ColumnCells> times = new ArrayList<>();
+    private final List<ColumnCells> barometers = new ArrayList<>();
+    private final List<ColumnCells> cells = new ArrayList<>();
     private final Optional<TimeLine> timeLine;
     private final OptionalDouble rate;
     private final LineList broken = new LineList();
@@ -40,10 +43,9 @@ public final class SampleRows {
     private Optional<String> label = Optional.empty();
     private Optional<String> fuel = Optional.empty();
     private double airPressure = STANDARD_AIR_PA;
-    private long line;
-    private boolean bad;
     private long rowsSeen;
     private long good;
+    private long groupedCells;
 
     /**
      * Prepares to read rows.
@@ -55,15 +57,16 @@ public final class SampleRows {
      */
     public SampleRows(String name, Columns columns, NumberStyle style, OptionalDouble sampleHz) {
         this.name = name;
-        this.numbers = new NumberReader(style);
+        this.columns = columns;
+        this.style = style;
+        this.written = piece();
         boolean hasTime = columns.has(Role.TIME);
         this.rate = hasTime ? OptionalDouble.empty() : sampleHz;
         this.channels = new ArrayList<>(columns.numericChannels());
         if (rate.isPresent()) {
             channels.add(Channel.of(Role.TIME));
         }
-        this.cells = cells(columns.mapped());
-        this.read = Arrays.stream(cells).filter(Objects::nonNull).toArray(RowCell[]::new);
+        sort(columns.mapped());
         this.timeLine = hasTime
                 ? Optional.of(new TimeLine(columns.mapped().stream()
                         .anyMatch(column -> column.channel().role() == Role.TIME
@@ -72,136 +75,140 @@ public final class SampleRows {
         this.builder = Samples.builder(channels);
     }
 
-    private RowCell[] cells(List<MappedColumn> columns) {
-        int width = columns.stream().mapToInt(MappedColumn::index).max().orElse(-1) + 1;
-        RowCell[] byIndex = new RowCell[width];
-        for (MappedColumn column : columns) {
-            byIndex[column.index()] = new RowCell(column, channels.indexOf(column.channel()));
+    private void sort(List<MappedColumn> mapped) {
+        for (int place = 0; place < mapped.size(); place++) {
+            MappedColumn column = mapped.get(place);
+            Role role = column.channel().role();
+            List<ColumnCells> kind = switch (role) {
+                case TIME -> times;
+                case BAROMETER -> barometers;
+                default -> role.isText() ? words : cells;
+            };
+            kind.add(new ColumnCells(column, place, channels.indexOf(column.channel())));
         }
-        return byIndex;
+    }
+
+    /** Rows to read a piece of the source into, at the same time as other pieces. */
+    public WrittenRows piece() {
+        return new WrittenRows(columns.mapped(), style);
     }
 
     /** Starts a row at a line of the source. */
-    public void begin(long newLine) {
-        line = newLine;
-        bad = false;
-        for (RowCell cell : read) {
-            cell.clear();
-        }
+    public void begin(long line) {
+        written.begin(line);
     }
 
     /** Takes the field of a column, from 0. */
     public void field(int index, char[] buffer, int offset, int length) {
-        if (index >= cells.length || bad) {
-            return;
-        }
-        RowCell cell = cells[index];
-        if (cell == null) {
-            return;
-        }
-        if (cell.isText()) {
-            cell.word(buffer, offset, length);
-            return;
-        }
-        NumberReader.Kind kind = numbers.read(buffer, offset, length);
-        if (kind == NumberReader.Kind.NUMBER) {
-            cell.number(numbers.value());
-        } else if (!cell.other(new String(buffer, offset, length), kind)) {
-            bad = true;
-        }
-    }
-
-    /**
-     * Takes the field of a column if it is a plain number, which most are.
-     *
-     * @param start where the field begins
-     * @param end where reading stops at the latest
-     * @return where the field ends; -1 where it has to be found and given to {@link #field}
-     */
-    public int plainField(int index, char[] buffer, int start, int end, char separator) {
-        RowCell cell = index < cells.length ? cells[index] : null;
-        if (cell == null || cell.isText()) {
-            return -1;
-        }
-        int after = numbers.plain(buffer, start, end, separator);
-        if (after >= 0) {
-            cell.number(numbers.value());
-        }
-        return after;
+        written.field(index, buffer, offset, length);
     }
 
     /** Marks the row as broken, whatever its fields hold. */
     public void reject() {
-        bad = true;
+        written.reject();
     }
 
     /** Ends the row. A row without any number is passed over. */
     public void end() {
-        boolean anything = false;
-        for (RowCell cell : read) {
-            anything |= cell.isFilled();
-        }
-        if (!bad && !anything) {
-            return;
-        }
-        rowsSeen++;
-        if (bad || !timeIsUsable()) {
-            broken.add(line);
-        } else {
-            keep();
-        }
+        written.end();
+        add(written, 0, written.rows());
+        ended(written);
+        written.clear();
     }
 
-    private void keep() {
-        for (RowCell cell : read) {
-            cell.settle(line);
-            if (cell.isText()) {
-                remember(cell);
-            } else if (cell.role() == Role.BAROMETER && cell.isPresent()) {
-                airPressure = cell.value();
+    /**
+     * Takes rows of a piece, in the order of the source.
+     *
+     * @param first the first of them, from 0
+     * @param end behind the last
+     */
+    public void add(WrittenRows piece, int first, int end) {
+        int[] kept = new int[end - first];
+        double[] seconds = new double[end - first];
+        int count = 0;
+        for (int row = first; row < end; row++) {
+            rowsSeen++;
+            if (piece.isBroken(row) || !timeIsUsable(piece, row)) {
+                broken.add(piece.line(row));
+            } else {
+                seconds[count] = timeLine.isPresent()
+                        ? timeLine.get().seconds()
+                        : rate.isPresent() ? (rowsSeen - 1) / rate.getAsDouble() : 0;
+                kept[count++] = row;
             }
         }
-        builder.row(line, label, fuel);
-        for (RowCell cell : read) {
-            if (cell.isPresent() && !cell.isText()) {
-                double above = cell.column().reading() == MappedColumn.Reading.ABOVE_AIR ? airPressure : 0;
-                builder.set(cell.channelIndex(), cell.role() == Role.TIME ? time() : cell.value() + above);
-            }
-        }
-        if (rate.isPresent()) {
-            builder.set(channels.size() - 1, (rowsSeen - 1) / rate.getAsDouble());
-        }
-        good++;
+        keep(piece, Arrays.copyOf(kept, count), seconds);
+        good += count;
     }
 
-    private void remember(RowCell cell) {
-        if (cell.role() == Role.LABEL) {
-            label = cell.word();
-        } else {
-            fuel = cell.word();
-        }
-    }
-
-    private boolean timeIsUsable() {
+    private boolean timeIsUsable(WrittenRows piece, int row) {
         if (timeLine.isEmpty()) {
             return true;
         }
-        for (RowCell cell : read) {
-            if (cell.role() == Role.TIME) {
-                cell.settle(line);
-                return cell.isPresent() && timeLine.get().accept(cell.value(), line);
-            }
-        }
-        return true;
+        ColumnCells time = times.get(0);
+        return time.see(piece, row) && timeLine.get().accept(time.value(), piece.line(row));
     }
 
-    private double time() {
-        return timeLine.orElseThrow().seconds();
+    private void keep(WrittenRows piece, int[] kept, double[] seconds) {
+        int at = builder.rows();
+        for (int row : kept) {
+            for (ColumnCells word : words) {
+                remember(piece, row, word);
+            }
+            builder.row(piece.line(row), label, fuel);
+        }
+        if (rate.isPresent()) {
+            builder.set(at, channels.size() - 1, seconds, 0, kept.length);
+        } else if (timeLine.isPresent()) {
+            builder.set(at, times.get(0).channelIndex(), seconds, 0, kept.length);
+        }
+        double[] nothing = new double[kept.length];
+        double[] air = airPressures(piece, kept, at);
+        for (ColumnCells column : cells) {
+            column.put(piece, kept, column.isAboveAir() ? air : nothing, builder, at);
+        }
+    }
+
+    private void remember(WrittenRows piece, int row, ColumnCells column) {
+        if (piece.kind(row, column.place()) == WrittenRows.ABSENT) {
+            return;
+        }
+        Optional<String> word = piece.word(row, column.place());
+        if (column.role() == Role.LABEL) {
+            label = word.equals(label) ? label : word;
+        } else {
+            fuel = word.equals(fuel) ? fuel : word;
+        }
+    }
+
+    /** What the barometers show in each row; the last one counts, and where none shows anything what was shown before. */
+    private double[] airPressures(WrittenRows piece, int[] kept, int at) {
+        double[] air = new double[kept.length];
+        for (int index = 0; index < kept.length; index++) {
+            for (ColumnCells barometer : barometers) {
+                if (barometer.see(piece, kept[index])) {
+                    airPressure = barometer.value();
+                    builder.set(at + index, barometer.channelIndex(), airPressure);
+                }
+            }
+            air[index] = airPressure;
+        }
+        return air;
+    }
+
+    /** Counts the marks between thousands of a piece of which no more rows are added. */
+    public void ended(WrittenRows piece) {
+        groupedCells += piece.groupedCells();
+    }
+
+    /** How many more rows go into a block. */
+    public int room() {
+        return Block.MOST_ROWS - builder.rows();
     }
 
     /** Whether the rows gathered fill a block. */
     public boolean isFull() {
-        return builder.rows() >= Block.MOST_ROWS;
+        return room() <= 0;
     }
 
     /** The rows gathered since the last call; empty when there are none. */
@@ -224,14 +231,15 @@ public final class SampleRows {
             findings.add(
                     Finding.warning(FindingCode.ROWS_BROKEN, Place.atLine(name, broken.firstLine()), broken.details()));
         }
-        if (numbers.groupedCells() > 0) {
+        if (groupedCells > 0) {
             findings.add(Finding.note(
                     FindingCode.NUMBERS_WITH_THOUSANDS_MARKS, Place.inFile(name), Detail.of("count", (double)
-                            numbers.groupedCells())));
+                            groupedCells)));
         }
-        for (RowCell cell : read) {
-            cell.finding(name).ifPresent(findings::add);
-        }
+        Stream.of(times, barometers, cells)
+                .flatMap(List::stream)
+                .sorted(Comparator.comparingInt(ColumnCells::place))
+                .forEach(column -> column.finding(name).ifPresent(findings::add));
         return findings;
     }
 }

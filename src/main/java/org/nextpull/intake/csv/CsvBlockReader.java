@@ -4,7 +4,6 @@ import de.siegmar.fastcsv.reader.CloseableIterator;
 import de.siegmar.fastcsv.reader.CsvParseException;
 import java.io.IOException;
 import java.io.InputStream;
-import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
@@ -29,7 +28,6 @@ final class CsvBlockReader implements BlockReader {
     private final CsvLog log;
     private final SampleRows rows;
     private final boolean firstIsText;
-    private final Reader text;
     private final PlainRows plain;
     private Optional<Library> library = Optional.empty();
     private boolean ended;
@@ -46,12 +44,15 @@ final class CsvBlockReader implements BlockReader {
                         column -> column.index() == 0 && column.channel().role().isText());
         InputStream bytes = log.source().open();
         try {
-            this.text = log.encoding().reader(bytes);
+            bytes.skipNBytes(log.encoding().markBytes());
         } catch (IOException e) {
             bytes.close();
             throw e;
         }
-        this.plain = new PlainRows(text, log.head(), rows, firstIsText);
+        this.plain = new PlainRows(bytes, log.head(), rows, firstIsText);
+        if (!log.encoding().holdsAscii()) {
+            withoutFastLane();
+        }
     }
 
     /** The same through the CSV library alone. */
@@ -61,7 +62,8 @@ final class CsvBlockReader implements BlockReader {
     }
 
     private Library library() {
-        TidyReader rest = plain.rest();
+        TidyReader rest = new TidyReader(
+                log.encoding().readerBehindMark(plain.rest()), log.head().separator(), plain.lines());
         RowHandler handler = new RowHandler(log.head(), rows, log.columnReader(), firstIsText, plain.lines());
         return new Library(rest, handler, CsvText.stream(rest, log.head().separator(), handler));
     }
@@ -141,6 +143,6 @@ final class CsvBlockReader implements BlockReader {
 
     @Override
     public void close() throws IOException {
-        text.close();
+        plain.close();
     }
 }

@@ -43,7 +43,7 @@ record CsvLog(
 
     @Override
     public BlockReader open() throws IOException {
-        return new ReadAhead(new CsvBlockReader(this));
+        return new CsvBlockReader(this);
     }
 
     SourceDescription description() {

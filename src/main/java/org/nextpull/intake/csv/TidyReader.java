@@ -39,19 +39,13 @@ final class TidyReader extends Reader {
     private int readyLimit;
 
     TidyReader(Reader in, Separator separator) {
-        this(in, separator, new char[0], 0);
+        this(in, separator, 0);
     }
 
-    /**
-     * Goes on in the middle of a text.
-     *
-     * @param begun characters that were taken out of {@code in} already, from the start of a line on
-     * @param linesBefore lines before them
-     */
-    TidyReader(Reader in, Separator separator, char[] begun, long linesBefore) {
+    /** Goes on in the middle of a text, behind so many lines. */
+    TidyReader(Reader in, Separator separator, long linesBefore) {
         this.in = in;
-        this.buffer = Arrays.copyOf(begun, Math.max(begun.length, BUFFER_CHARS));
-        this.limit = begun.length;
+        this.buffer = new char[BUFFER_CHARS];
         this.line = linesBefore;
         this.separator = separator.sign();
         this.blanks = separator == Separator.BLANKS;

@@ -3,6 +3,7 @@ package org.nextpull.intake.csv;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.ByteArrayInputStream;
+import java.io.FilterInputStream;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.Charset;
@@ -14,16 +15,17 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Random;
 import java.util.stream.Stream;
-import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
+import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.ByteSource;
 
 /** What the fast lane reads is, bit for bit, what the CSV library reads. */
@@ -136,16 +138,38 @@ class FastLaneTest {
         };
     }
 
-    @Test
-    void aQuoteInTheMiddleHandsOverWithoutLosingARowOrItsLine() throws IOException {
-        StringBuilder text = new StringBuilder("Time [s],RPM,Torque [Nm],Note\n");
-        for (int row = 0; row < 9000; row++) {
-            text.append(row / 100.0).append(",3000,").append(row % 50).append(row == 6000 ? ",\"a, b\"\n" : ",\n");
+    /** Rows of several pieces, in the last of them a quote. */
+    private static byte[] pieces(String lineEnd) {
+        StringBuilder text = new StringBuilder("Time [s],RPM,Torque [Nm],Label,Note" + lineEnd);
+        for (int row = 0; row < 32_000; row++) {
+            text.append(row / 100.0)
+                    .append(",3000,")
+                    .append(row % 50)
+                    .append(",part ")
+                    .append(row / 5000)
+                    .append(row == 31_000 ? ",\"a, b\"" : ",")
+                    .append(lineEnd);
         }
-        byte[] bytes = text.toString().getBytes(StandardCharsets.US_ASCII);
+        return text.toString().getBytes(StandardCharsets.US_ASCII);
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"\n", "\r\n", "\r"})
+    void aQuoteInALaterPieceHandsOverWithoutLosingARowOrItsLine(String lineEnd) throws IOException {
+        byte[] bytes = pieces(lineEnd);
+        assertThat(bytes).hasSizeGreaterThan(700_000);
         same("quote", bytes);
-        assertThat(read(log("quote", bytes).orElseThrow(), true).lines().get(8999))
-                .isEqualTo(9001);
+        List<Long> lines = read(log("quote", bytes).orElseThrow(), true).lines();
+        assertThat(lines).hasSize(32_000).startsWith(2L).endsWith(32_001L);
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {300_000, 600_001, 745_000})
+    void aSourceThatBreaksOffGivesTheRowsBeforeTheBreakOnBothLanes(int bytes) throws IOException {
+        CsvLog log = log("broken", pieces("\r\n"), bytes).orElseThrow();
+        Rows rows = read(log, true);
+        assertThat(rows).isEqualTo(read(log, false));
+        assertThat(rows.findings()).extracting(Finding::code).contains(FindingCode.FILE_CUT_SHORT);
     }
 
     /** What came of a log: each cell as its bits, absent ones as words. */
@@ -159,6 +183,11 @@ class FastLaneTest {
     }
 
     private static Optional<CsvLog> log(String name, byte[] bytes) {
+        return log(name, bytes, bytes.length);
+    }
+
+    /** A log that breaks off behind so many bytes, if those are not all. */
+    private static Optional<CsvLog> log(String name, byte[] bytes, int whole) {
         ByteSource source = new ByteSource() {
             @Override
             public String name() {
@@ -167,7 +196,16 @@ class FastLaneTest {
 
             @Override
             public InputStream open() {
-                return new ByteArrayInputStream(bytes);
+                return new FilterInputStream(new ByteArrayInputStream(bytes, 0, whole)) {
+                    @Override
+                    public int read(byte[] target, int offset, int length) throws IOException {
+                        int count = super.read(target, offset, length);
+                        if (count < 0 && whole < bytes.length) {
+                            throw new IOException("torn");
+                        }
+                        return count;
+                    }
+                };
             }
         };
         return FILES.read(source).value().filter(Input.Log.class::isInstance).map(input ->

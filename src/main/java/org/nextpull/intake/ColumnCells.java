@@ -1,0 +1,115 @@
+package org.nextpull.intake;
+
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+
+/** Makes values in the project's unit of the cells of one column, row after row. Not for use by several threads. */
+final class ColumnCells {
+    private final MappedColumn column;
+    private final int place;
+    private final int channelIndex;
+    private final ValueRange possible;
+    private final LineList impossible = new LineList();
+    private OptionalDouble total = OptionalDouble.empty();
+    private double value;
+
+    /**
+     * Prepares to read a column.
+     *
+     * @param place its place among the columns that are read
+     * @param channelIndex place of its channel among the numeric ones; negative for words
+     */
+    ColumnCells(MappedColumn column, int place, int channelIndex) {
+        this.column = column;
+        this.place = place;
+        this.channelIndex = channelIndex;
+        this.possible = column.possible();
+    }
+
+    Role role() {
+        return column.channel().role();
+    }
+
+    int place() {
+        return place;
+    }
+
+    int channelIndex() {
+        return channelIndex;
+    }
+
+    boolean isAboveAir() {
+        return column.reading() == MappedColumn.Reading.ABOVE_AIR;
+    }
+
+    /** Looks at the cell of the next row; whether it holds a value. One that no engine can have leaves the cell absent. */
+    boolean see(WrittenRows rows, int row) {
+        byte kind = rows.kind(row, place);
+        if (kind == WrittenRows.ABSENT) {
+            return false;
+        }
+        value = rows.value(row, place);
+        if (kind == WrittenRows.VALUE) {
+            return true;
+        }
+        value = column.toSi(value);
+        if (!possible.holds(value)) {
+            impossible.add(rows.line(row));
+            return false;
+        }
+        if (column.reading() == MappedColumn.Reading.RUNNING_TOTAL) {
+            value = sinceRowBefore(value);
+        }
+        return true;
+    }
+
+    /** The value of the cell seen last, where it holds one. */
+    double value() {
+        return value;
+    }
+
+    private double sinceRowBefore(double newTotal) {
+        double added = total.isEmpty() ? 0 : newTotal - total.getAsDouble();
+        total = OptionalDouble.of(newTotal);
+        return added < 0 ? newTotal : added;
+    }
+
+    /**
+     * Puts the cells of rows into samples.
+     *
+     * @param kept which rows, and how many of them
+     * @param added what is added to the value of each
+     * @param into where rows were started for them, from {@code at} on
+     */
+    void put(WrittenRows rows, int[] kept, double[] added, Samples.Builder into, int at) {
+        double[] values = new double[kept.length];
+        int together = 0;
+        for (int index = 0; index < kept.length; index++) {
+            if (see(rows, kept[index])) {
+                values[index] = value + added[index];
+            } else {
+                into.set(at + together, channelIndex, values, together, index);
+                together = index + 1;
+            }
+        }
+        into.set(at + together, channelIndex, values, together, kept.length);
+    }
+
+    /** The impossible values of the column so far. */
+    Optional<Finding> finding(String name) {
+        return impossible.isEmpty()
+                ? Optional.empty()
+                : Optional.of(Finding.warning(
+                        FindingCode.VALUES_IMPOSSIBLE,
+                        Place.atLine(name, impossible.firstLine()).withKey(column.header()),
+                        impossible.details(
+                                Detail.of("header", column.header()),
+                                Detail.of("channel", column.channel().id()))));
+    }
+}
