@@ -5,20 +5,20 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.security.SecureRandom;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
+import java.util.concurrent.CountDownLatch;
+import java.util.concurrent.TimeUnit;
 import org.nextpull.app.PlanFile;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.report.Shown;
 import org.nextpull.simulator.ServeOrder;
 import org.nextpull.simulator.ServedEngine;
-import org.nextpull.unit.UnitSystem;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
 import picocli.CommandLine.ParameterException;
@@ -34,8 +34,6 @@ import picocli.CommandLine.Spec;
                     + "Type a setting (26 0.87), Enter to run a pull at it, idle, garbage 3, silence 3, end, or help."
         })
 final class EngineServeCommand implements Callable<Integer> {
-    private static final int SEEDS = 1_000_000;
-
     private final Console console;
 
     @Spec
@@ -72,12 +70,8 @@ final class EngineServeCommand implements Callable<Integer> {
             description = "Write the truth to this file at the end instead of showing it.")
     private Optional<String> truth = Optional.empty();
 
-    @Option(
-            names = "--units",
-            paramLabel = "metric|us",
-            defaultValue = "metric",
-            description = "Units that people read: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}).")
-    private UnitSystem units = UnitSystem.METRIC;
+    @Mixin
+    private UnitsOption units = new UnitsOption();
 
     EngineServeCommand(Console console, CommandSpec spec) {
         this.console = console;
@@ -90,11 +84,10 @@ final class EngineServeCommand implements Callable<Integer> {
             throw new ParameterException(spec.commandLine(), "--speed lies between 0.1 and 100, not at " + speed);
         }
         PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
-        long chosen = seed.orElseGet(() -> (long) new SecureRandom().nextInt(SEEDS));
         Optional<Path> written = truth.map(EngineServeCommand::writable);
         written.ifPresent(target -> TextFile.require(WrittenFiles.of(target), List.of(file.path())));
-        console.err().println("Building the engine of seed " + chosen + "; --seed " + chosen + " brings it back.");
-        ServeTalk talk = new ServeTalk(console, new Shown(units));
+        long chosen = EngineCommand.seed(seed, console);
+        ServeTalk talk = new ServeTalk(console, units.shown());
         Outcome<ServedEngine> outcome =
                 ServedEngine.start(new ServeOrder(file.plan(), chosen, ports, speed), new SerialPorts(), talk);
         ServedEngine engine = Program.usable(outcome);
@@ -110,7 +103,7 @@ final class EngineServeCommand implements Callable<Integer> {
             write(file.get(), engine.truth());
         } else {
             console.out().println();
-            console.out().print(new DebriefText(new Shown(units)).text(engine.debrief()));
+            console.out().print(new DebriefText(units.shown()).text(engine.debrief()));
         }
         console.out().flush();
     }
@@ -135,6 +128,51 @@ final class EngineServeCommand implements Callable<Integer> {
             return file;
         } catch (InvalidPathException fault) {
             throw TextFile.notWritable(name, fault);
+        }
+    }
+
+    /** Ends something that runs on in good order when the program is interrupted: the program waits until the command has told all. */
+    private static final class Interruption implements AutoCloseable {
+        private static final long PATIENCE_S = 8;
+
+        private final CountDownLatch told = new CountDownLatch(1);
+        private final Thread hook;
+        private volatile boolean interrupted;
+
+        private Interruption(Runnable stop) {
+            this.hook = new Thread(() -> end(stop), "interruption");
+        }
+
+        /** From now until it is closed an interruption stops what runs. */
+        static Interruption ending(Runnable stop) {
+            Interruption interruption = new Interruption(stop);
+            Runtime.getRuntime().addShutdownHook(interruption.hook);
+            return interruption;
+        }
+
+        private void end(Runnable stop) {
+            interrupted = true;
+            stop.run();
+            try {
+                if (!told.await(PATIENCE_S, TimeUnit.SECONDS)) {
+                    Thread.currentThread().interrupt();
+                }
+            } catch (InterruptedException stopped) {
+                Thread.currentThread().interrupt();
+            }
+        }
+
+        /** Exit status of the command so far. */
+        int status() {
+            return interrupted ? ExitCodes.INTERRUPTED : ExitCodes.DONE;
+        }
+
+        @Override
+        public void close() {
+            told.countDown();
+            if (!interrupted) {
+                Runtime.getRuntime().removeShutdownHook(hook);
+            }
         }
     }
 }

@@ -75,7 +75,8 @@ final class KnownFuels {
         return choice;
     }
 
-    private CommandLine at() {
+    /** The command that names them. */
+    CommandLine at() {
         return spec.commandLine();
     }
 }

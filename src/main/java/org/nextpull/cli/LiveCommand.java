@@ -116,7 +116,7 @@ final class LiveCommand implements Callable<Integer> {
         EarlierDays days = new EarlierDays(notebook.access());
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
-                new Version().getVersion()[0],
+                Program.version(),
                 plan,
                 file.text(),
                 Optional.of(claim.folder().toString()));

@@ -1,19 +1,52 @@
 package org.nextpull.cli;
 
+import java.io.IOException;
+import java.nio.file.InvalidPathException;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.LocalDate;
+import java.time.LocalTime;
+import java.time.ZoneId;
+import java.time.format.DateTimeFormatter;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.app.DayInput;
+import org.nextpull.app.NotebookAccess;
+import org.nextpull.app.PlanFile;
+import org.nextpull.notebook.Checkup;
+import org.nextpull.notebook.Copy;
+import org.nextpull.notebook.KeptSession;
+import org.nextpull.notebook.Notebook;
+import org.nextpull.notebook.SessionStart;
+import org.nextpull.notebook.SessionSummary;
+import org.nextpull.report.Shown;
+import org.nextpull.report.json.NotebookJson;
+import org.nextpull.report.text.NotebookText;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.SessionResult;
 import picocli.CommandLine;
 import picocli.CommandLine.Command;
+import picocli.CommandLine.Mixin;
 import picocli.CommandLine.Model.CommandSpec;
+import picocli.CommandLine.Option;
+import picocli.CommandLine.ParameterException;
+import picocli.CommandLine.Parameters;
 import picocli.CommandLine.Spec;
 
-/** {@code notebook}: the sessions that were kept. */
+/** {@code notebook}: the sessions that were kept; a method a command. */
 @Command(
         name = "notebook",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         synopsisSubcommandLabel = "COMMAND",
         description =
                 "The sessions that were kept, with their pulls, advice and everything done by hand: lists, shows, searches and "
                         + "exports them, adds a day from its logs, corrects, renames and removes them, looks for damage, and copies the notebook while it is in use.")
 final class NotebookCommand implements Runnable {
+    private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
+
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
@@ -24,21 +57,228 @@ final class NotebookCommand implements Runnable {
     }
 
     static CommandLine commandLine(Console console) {
-        return new CommandLine(new NotebookCommand(console))
-                .addSubcommand(new NotebookListCommand(console))
-                .addSubcommand(new NotebookSearchCommand(console))
-                .addSubcommand(new NotebookShowCommand(console))
-                .addSubcommand(new NotebookAddCommand(console))
-                .addSubcommand(new NotebookCorrectCommand(console, CommandSpec.create()))
-                .addSubcommand(new NotebookRenameCommand(console, CommandSpec.create()))
-                .addSubcommand(new NotebookRemoveCommand(console))
-                .addSubcommand(new NotebookExportCommand(console, CommandSpec.create()))
-                .addSubcommand(new NotebookCheckCommand(console))
-                .addSubcommand(new NotebookBackUpCommand(console, CommandSpec.create()));
+        CommandLine line = new CommandLine(new NotebookCommand(console));
+        List.of("list", "search", "show", "add", "rename", "remove", "check", "backUp")
+                .forEach(name -> line.addSubcommand(CommandLine.getCommandMethods(NotebookCommand.class, name)
+                        .get(0)));
+        return line.addSubcommand(new NotebookCorrectCommand(console, CommandSpec.create()))
+                .addSubcommand(new NotebookExportCommand(console, CommandSpec.create()));
     }
 
     @Override
     public void run() {
         spec.commandLine().usage(console.out());
+    }
+
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Every session, the latest day first.")
+    int list(@Mixin NotebookOption notebook, @Mixin OutputOptions output) {
+        // whoever has kept nothing yet has an empty list, not a fault; a file that was named must be there
+        NotebookAccess access = notebook.access();
+        List<SessionSummary> sessions =
+                Program.usable(access.isNamed() ? access.read(Notebook::list) : access.sessions(""));
+        if (output.isJson()) {
+            console.out().println(new NotebookJson().list(sessions));
+        } else {
+            console.out().print(text(output).list(sessions));
+        }
+        return ExitCodes.DONE;
+    }
+
+    @Command(
+            name = "search",
+            mixinStandardHelpOptions = true,
+            description =
+                    "The sessions in which every one of the words stands: in the names of engine, fuel, plan and logs, in labels, "
+                            + "notes and reasons, or in the advice.")
+    int search(
+            @Parameters(arity = "1..*", paramLabel = "WORD", description = "Words, each of which must be found.")
+                    List<String> words,
+            @Mixin NotebookOption notebook,
+            @Mixin OutputOptions output) {
+        List<SessionSummary> found = notebook.reading(book -> book.find(String.join(" ", words)));
+        if (output.isJson()) {
+            console.out().println(new NotebookJson().list(found));
+        } else {
+            console.out().print(text(output).found(found));
+        }
+        return ExitCodes.DONE;
+    }
+
+    @Command(
+            name = "show",
+            mixinStandardHelpOptions = true,
+            description =
+                    "One session in words: its answer, made again from its samples, its pulls, what was done by hand and what was "
+                            + "advised at the time.")
+    int show(
+            @Parameters(paramLabel = "ID", description = "Number of the session, as list shows it.") long id,
+            @Mixin NotebookOption notebook,
+            @Mixin OutputOptions output) {
+        KeptSession session = notebook.reading(book -> book.session(id));
+        SessionResult result = session.result();
+        if (output.isJson()) {
+            console.out().println(new NotebookJson().session(session, result));
+        } else {
+            console.out().print(text(output).session(session, result));
+        }
+        return ExitCodes.DONE;
+    }
+
+    @Command(
+            name = "add",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Keeps a day of logs as a session, with its samples, so that it can be shown, compared and learned from like a "
+                            + "session that was run live.")
+    int add(
+            @Mixin LogOptions day,
+            @Option(
+                            names = "--on",
+                            paramLabel = "YYYY-MM-DD",
+                            description = "Day on which it was run (default: today).")
+                    Optional<LocalDate> on,
+            @Mixin NotebookOption notebook) {
+        DayInput input = day.read();
+        Messages.print(console.err(), input.findings());
+        SessionResult result = input.result();
+        long used = result.pulls().stream().filter(MeasuredPull::isUsed).count();
+        if (used == 0) {
+            Messages.print(console.err(), result.findings());
+            return ExitCodes.BAD_INPUT;
+        }
+        PlanFile plan = Program.usable(PlanFile.read(day.plan()));
+        long id = notebook.writing(book -> {
+            Instant now = on.map(date -> date.atTime(LocalTime.NOON)
+                            .atZone(ZoneId.systemDefault())
+                            .toInstant())
+                    .orElseGet(Instant::now);
+            return book.add(
+                    new SessionStart(now, Program.version(), day.plan(), plan.text(), Optional.empty()),
+                    input.session(),
+                    result);
+        });
+        console.out()
+                .println("Kept as session " + id + ": "
+                        + Shown.count(result.pulls().size(), "pull") + ", " + used + " of them used.");
+        return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
+    }
+
+    @Command(
+            name = "rename",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Gives the engine of a session another name, in the list and in the plan that is kept with it. Sessions of one "
+                            + "name teach each other.")
+    int rename(
+            @Parameters(index = "0", paramLabel = "ID", description = "Number of the session, as list shows it.")
+                    long id,
+            @Parameters(index = "1", paramLabel = "NAME", description = "The new name of the engine.") String name,
+            @Mixin NotebookOption notebook) {
+        if (name.isBlank()) {
+            throw new ParameterException(notebook.at(), "An engine needs a name that is not blank.");
+        }
+        KeptSession session = notebook.ended(id);
+        notebook.writing(book -> {
+            book.rename(id, name.strip());
+            return id;
+        });
+        console.out()
+                .println("Session " + id + ": the engine is now \"" + name.strip() + "\", and was "
+                        + session.summary()
+                                .engine()
+                                .map(was -> "\"" + was + "\"")
+                                .orElse("without a name") + ".");
+        return ExitCodes.DONE;
+    }
+
+    @Command(
+            name = "remove",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Takes sessions out of the notebook with all that belongs to them, after asking. What was captured of a live "
+                            + "session stays in its folder, which is named.")
+    int remove(
+            @Parameters(arity = "1..*", paramLabel = "ID", description = "Numbers of the sessions, as list shows them.")
+                    List<Long> ids,
+            @Option(names = "--yes", description = "Do not ask; needed where nobody can be asked.") boolean yes,
+            @Mixin NotebookOption notebook)
+            throws IOException {
+        List<KeptSession> sessions = new ArrayList<>();
+        for (long id : ids) {
+            sessions.add(notebook.ended(id));
+        }
+        sessions.forEach(session -> console.out().println(line(session)));
+        if (!yes) {
+            console.out().print("Type yes to remove: ");
+            console.out().flush();
+            String answer = console.in().readLine();
+            if (answer == null) {
+                console.err().println("Nobody can be asked whether that is meant; say so with --yes.");
+                return ExitCodes.WRONG_USAGE;
+            }
+            if (!answer.strip().equalsIgnoreCase("yes")) {
+                console.out().println("Nothing was removed.");
+                return ExitCodes.DONE;
+            }
+        }
+        for (KeptSession session : sessions) {
+            notebook.writing(book -> {
+                book.remove(session.id());
+                return session.id();
+            });
+            console.out()
+                    .println("Removed session " + session.id() + "."
+                            + session.start()
+                                    .capture()
+                                    .map(folder -> " Its raw data is still in " + folder + ".")
+                                    .orElse(""));
+        }
+        return ExitCodes.DONE;
+    }
+
+    private static String line(KeptSession session) {
+        return "Session " + session.id() + ", "
+                + DAY.format(session.summary().started().atZone(ZoneId.systemDefault())) + ", "
+                + session.summary().engine().orElse("engine without a name") + ", "
+                + Shown.count(session.summary().pulls(), "pull");
+    }
+
+    @Command(
+            name = "check",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Looks for damage in the file and in the samples, and makes every figure again from its samples to see whether it "
+                            + "comes out as it was kept. A notebook of an older version is brought up to this one first.")
+    int check(@Mixin NotebookOption notebook, @Mixin OutputOptions output) {
+        Checkup checkup = notebook.reading(Notebook::check);
+        console.out().println(output.isJson() ? new NotebookJson().check(checkup) : NotebookText.check(checkup));
+        Messages.print(console.err(), List.copyOf(checkup.findings()), output.shown());
+        return checkup.isGood() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
+    }
+
+    @Command(
+            name = "back-up",
+            mixinStandardHelpOptions = true,
+            description =
+                    "Copies the notebook, also while a session runs, and reads the copy back. The copy is a notebook itself: name it "
+                            + "with --notebook, or put it in the place of the damaged one. It writes over nothing.")
+    int backUp(
+            @Parameters(paramLabel = "TARGET", description = "The file to write.") String target,
+            @Mixin NotebookOption notebook) {
+        Path file;
+        try {
+            file = Path.of(target);
+        } catch (InvalidPathException impossible) {
+            throw new ParameterException(notebook.at(), "no file can be called " + target);
+        }
+        Copy copy = notebook.reading(book -> book.backUp(file));
+        console.out()
+                .println("Copied " + copy.sessions() + (copy.sessions() == 1 ? " session" : " sessions") + " to "
+                        + copy.file() + " (" + (copy.bytes() + 1023) / 1024 + " kB), and read it back.");
+        return ExitCodes.DONE;
+    }
+
+    private static NotebookText text(OutputOptions output) {
+        return new NotebookText(output.shown(), ZoneId.systemDefault());
     }
 }

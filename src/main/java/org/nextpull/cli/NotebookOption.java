@@ -4,10 +4,16 @@ import java.nio.file.Path;
 import java.util.Optional;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.notebook.KeptSession;
+import picocli.CommandLine;
+import picocli.CommandLine.Model.CommandSpec;
 import picocli.CommandLine.Option;
+import picocli.CommandLine.Spec;
 
 /** Which notebook a command works on. */
 final class NotebookOption {
+    @Spec(Spec.Target.MIXEE)
+    private CommandSpec spec = CommandSpec.create();
+
     @Option(
             names = "--notebook",
             paramLabel = "FILE",
@@ -17,6 +23,11 @@ final class NotebookOption {
     /** Gives up where no file can be called what the user named. */
     NotebookAccess access() {
         return named.map(name -> Program.usable(NotebookAccess.named(name))).orElseGet(NotebookAccess::ofUser);
+    }
+
+    /** The command that works on it. */
+    CommandLine at() {
+        return spec.commandLine();
     }
 
     Path file() {

@@ -9,6 +9,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.Set;
 import java.util.function.Supplier;
 import org.nextpull.finding.Finding;
@@ -23,7 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "nextpull",
         mixinStandardHelpOptions = true,
-        versionProvider = Version.class,
+        versionProvider = Program.Version.class,
         description = {
             "From dyno logs to the least spark advance and the mixture that make best torque: reads logs, corrects the pulls, "
                     + "fits the sweep, and says what to set next or when to stop, and why.",
@@ -105,6 +106,10 @@ final class Program implements Runnable {
     }
 
     private static int failed(Console console, Exception fault, boolean json) {
+        if (fault.getCause() instanceof Error error) {
+            // a command that is a method wraps what Main answers last
+            throw error;
+        }
         if (fault instanceof BadInput bad) {
             if (json) {
                 console.out().println(new FindingsJson().failure(bad.findings()));
@@ -160,6 +165,21 @@ final class Program implements Runnable {
             return file.toString();
         } catch (IOException full) {
             return "(which could not be written: " + full.getMessage() + ")";
+        }
+    }
+
+    /** The version of the jar and the commit that it was built from. */
+    static String version() {
+        return "nextpull "
+                + Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+                        .orElse("built from sources");
+    }
+
+    /** The version, and the Java that runs it. */
+    static final class Version implements CommandLine.IVersionProvider {
+        @Override
+        public String[] getVersion() {
+            return new String[] {version(), "Java " + Runtime.version() + ", " + System.getProperty("java.vm.name")};
         }
     }
 }

@@ -56,7 +56,7 @@ final class ReportCommand implements Callable<Integer> {
         DaySheet sheet = DaySheet.of(input);
         SessionResult result = sheet.replay().whole();
         DaySheet.Order order = new DaySheet.Order(
-                title, against, LocalDate.now(ZoneId.systemDefault()), new Version().getVersion()[0], units.shown());
+                title, against, LocalDate.now(ZoneId.systemDefault()), Program.version(), units.shown());
         if (out.equals("-")) {
             console.out().print(sheet.html(order));
         } else {

@@ -54,7 +54,7 @@ final class WindowCommand implements Callable<Integer> {
                 source,
                 day.plan(),
                 day.notebook(),
-                new Version().getVersion()[0],
+                Program.version(),
                 new Look(dark, large, units.shown().units())));
         return ExitCodes.DONE;
     }

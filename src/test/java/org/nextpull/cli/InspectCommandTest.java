@@ -45,9 +45,10 @@ class InspectCommandTest {
     @Test
     void theLineOfProgressTellsFilesSpeedAndTimeLeft() throws IOException {
         LogArchive archive = new LogArchive(SweepPlan.defaults(), archive());
-        assertThat(ProgressLine.text(archive.progress(), 1)).isEqualTo("[....................] 0 of 12 files, 0 MB/s");
+        assertThat(InspectCommand.ProgressLine.text(archive.progress(), 1))
+                .isEqualTo("[....................] 0 of 12 files, 0 MB/s");
         archive.read(looked -> {});
-        assertThat(ProgressLine.text(archive.progress(), 0.5))
+        assertThat(InspectCommand.ProgressLine.text(archive.progress(), 0.5))
                 .startsWith("[####################] 12 of 12 files, ")
                 .endsWith(" MB/s, 0 s left");
     }

@@ -22,7 +22,7 @@ class OutputTest {
     @Test
     void controlCharactersAreReplacedAndTheBellAndLinesStay() throws IOException {
         StringWriter printed = new StringWriter();
-        try (PrintWriter writer = new PrintWriter(new PlainWriter(printed, false))) {
+        try (PrintWriter writer = new PrintWriter(new Main.PlainWriter(printed, false))) {
             writer.print(
                     "a\u001b[2Jb\u009b31mc\u0000\u007f\u0080\u009f\u0008\tlambda \u03bb \ud83d\ude00\u00a0\r\n\u0007");
             writer.write('\u001b');
@@ -34,7 +34,7 @@ class OutputTest {
     @Test
     void aTerminalWithoutUtf8GetsTheSignsOfUnitsInAscii() throws IOException {
         StringWriter printed = new StringWriter();
-        try (PrintWriter writer = new PrintWriter(new PlainWriter(printed, true))) {
+        try (PrintWriter writer = new PrintWriter(new Main.PlainWriter(printed, true))) {
             writer.print("905 \u00b0C, 181.4 N\u00b7m, 0.2 kg\u00b7m\u00b2, 8 cm\u00b3, \u00b10.3 %\u001b");
         }
         assertThat(printed).hasToString("905 degC, 181.4 N.m, 0.2 kg.m2, 8 cm3, +-0.3 %?");

@@ -63,7 +63,7 @@ class SheetDoorsTest {
     }
 
     private static DaySheet.Order sheets(Shown shown) {
-        return DaySheet.Order.usual(LocalDate.now(ZoneId.systemDefault()), new Version().getVersion()[0], shown);
+        return DaySheet.Order.usual(LocalDate.now(ZoneId.systemDefault()), Program.version(), shown);
     }
 
     private static NotebookAccess notebook() {
