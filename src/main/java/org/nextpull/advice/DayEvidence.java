@@ -36,11 +36,6 @@ public record DayEvidence(
 
     /** What is aimed at, at a mixture and under caps. */
     SurfaceAim aim(Optional<Lambda> lambda, RowCaps caps) {
-        if (present.isFlat()) {
-            return lambda.map(there -> SurfaceAim.flat(posterior, there, caps))
-                    .orElseGet(() -> SurfaceAim.flat(posterior, caps));
-        }
-        return lambda.map(there -> SurfaceAim.map(posterior, there, caps))
-                .orElseGet(() -> SurfaceAim.map(posterior, caps));
+        return present.isFlat() ? SurfaceAim.flat(posterior, lambda, caps) : SurfaceAim.map(posterior, lambda, caps);
     }
 }

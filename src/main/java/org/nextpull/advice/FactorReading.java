@@ -288,8 +288,6 @@ final class FactorReading {
     /** The least advance of each row that is near enough to its best, knock not looked at, degrees. */
     static double[] leastByRow(SurfacePosterior posterior, Optional<Lambda> lambda, double nearBestPercent) {
         RowCaps none = RowCaps.none(posterior.rows().size());
-        return lambda.map(there -> SurfaceAim.map(posterior, there, none))
-                .orElseGet(() -> SurfaceAim.map(posterior, none))
-                .leastWithin(nearBestPercent);
+        return SurfaceAim.map(posterior, lambda, none).leastWithin(nearBestPercent);
     }
 }

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.PullOutlook;
 import org.nextpull.fit.RowCaps;
 import org.nextpull.fit.SurfacePosterior;
@@ -124,13 +123,12 @@ final class MixtureSearch {
         for (int r = 0; r < reach.length; r++) {
             reach[r] = Math.max(target.limit.mostAdvancedClean(target.rows[r]), map.degAt(target.rows[r]));
         }
-        Optional<MixturePrior> prior = posterior.surface().priors().mixture();
-        double hundredths =
-                prior.flatMap(there -> lambda.map(there::hundredths)).orElse(0.0);
-        double leanest = rules.flatMap(
-                        there -> prior.map(known -> known.hundredths(Lambda.of(leanestAfter(there, lambda)))))
-                .orElse(Double.POSITIVE_INFINITY);
-        return outlook.leftAfter(
-                new PullOutlook.NextPull(map, hundredths, RowCaps.ofDeg(reach), leanest), target.lossCaps);
+        Optional<PullOutlook.NextMixture> mixture = posterior
+                .surface()
+                .priors()
+                .mixture()
+                .flatMap(prior -> rules.flatMap(there -> lambda.map(run -> new PullOutlook.NextMixture(
+                        prior.hundredths(run), prior.hundredths(Lambda.of(leanestAfter(there, lambda)))))));
+        return outlook.leftAfter(new PullOutlook.NextPull(map, RowCaps.ofDeg(reach), mixture), target.lossCaps);
     }
 }

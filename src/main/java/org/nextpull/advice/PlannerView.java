@@ -49,12 +49,9 @@ final class PlannerView {
     }
 
     private static SurfaceAim aim(Day day, Optional<Lambda> lambda, RowCaps caps) {
-        if (day.grid.isFlat()) {
-            return lambda.map(there -> SurfaceAim.flat(day.posterior, there, caps))
-                    .orElseGet(() -> SurfaceAim.flat(day.posterior, caps));
-        }
-        return lambda.map(there -> SurfaceAim.map(day.posterior, there, caps))
-                .orElseGet(() -> SurfaceAim.map(day.posterior, caps));
+        return day.grid.isFlat()
+                ? SurfaceAim.flat(day.posterior, lambda, caps)
+                : SurfaceAim.map(day.posterior, lambda, caps);
     }
 
     private RowCaps lossCaps() {

@@ -3,6 +3,7 @@ package org.nextpull.api;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.nextpull.channel.SparkMap;
@@ -36,7 +37,7 @@ public final class SparkFit {
 
     private SparkFit(SpeedRows rows, List<SurfacePull> pulls, SparkMap expected, Span tried) {
         this.posterior = SurfacePosterior.of(new Surface(rows, pulls, SurfacePriors.usual(expected)));
-        this.flat = SurfaceAim.flat(posterior, RowCaps.none(rows.size()));
+        this.flat = SurfaceAim.flat(posterior, Optional.empty(), RowCaps.none(rows.size()));
         this.tried = tried;
     }
 

@@ -11,11 +11,16 @@ final class FlatAim implements SurfaceAim {
 
     private final SurfacePosterior posterior;
     private final double cap;
+    private final Optional<Double> sought;
     private final double hundredths;
 
-    FlatAim(SurfacePosterior posterior, double hundredths, double cap) {
+    /**
+     * @param sought lambda in hundredths from the guess, whose own distance from the best counts as lost; empty where it is not swept
+     */
+    FlatAim(SurfacePosterior posterior, Optional<Double> sought, double cap) {
         this.posterior = posterior;
-        this.hundredths = hundredths;
+        this.sought = sought;
+        hundredths = sought.orElse(0.0);
         this.cap = cap;
     }
 
@@ -52,7 +57,8 @@ final class FlatAim implements SurfaceAim {
         double chance = 0;
         for (SolvedCell cell : posterior.cells) {
             Fall spark = new Fall(number(cell), deg[0]);
-            Optional<Fall> mixture = posterior.columns().mixture.map(first -> new Fall(cell, first));
+            Optional<Fall> mixture =
+                    sought.flatMap(run -> posterior.columns().mixture).map(first -> new Fall(cell, first));
             expected += cell.weight * (spark.mean() + mixture.map(Fall::mean).orElse(0.0));
             chance += cell.weight * mixture.map(spark::chanceWith).orElseGet(spark::chance);
         }

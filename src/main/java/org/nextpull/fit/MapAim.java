@@ -1,5 +1,7 @@
 package org.nextpull.fit;
 
+import java.util.Optional;
+
 /** The best map: each row its own. */
 final class MapAim implements SurfaceAim {
     private final SurfacePosterior posterior;
@@ -7,11 +9,11 @@ final class MapAim implements SurfaceAim {
     private final RowCaps caps;
     private final SurfaceLoss loss;
 
-    MapAim(SurfacePosterior posterior, double hundredths, RowCaps caps) {
+    MapAim(SurfacePosterior posterior, Optional<Double> sought, RowCaps caps) {
         this.posterior = posterior;
-        this.hundredths = hundredths;
+        this.hundredths = sought.orElse(0.0);
         this.caps = caps;
-        loss = new SurfaceLoss(posterior, hundredths, caps);
+        loss = new SurfaceLoss(posterior, sought, caps);
     }
 
     @Override

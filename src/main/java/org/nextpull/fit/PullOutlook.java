@@ -3,6 +3,7 @@ package org.nextpull.fit;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.math.Normal;
 import org.nextpull.math.SymmetricFactor;
@@ -32,11 +33,18 @@ public final class PullOutlook {
      * One more pull and where the engine may then stand.
      *
      * @param map advance that stands in it
-     * @param hundredths lambda from the guess; 0 where the mixture is no part of the surface
      * @param reach most advanced clean advance at each row after it
-     * @param leanest leanest lambda that may be run after it, hundredths from the guess; infinite where there is no mixture
+     * @param mixture what it runs with; empty where the mixture is not swept
      */
-    public record NextPull(SparkMap map, double hundredths, RowCaps reach, double leanest) {}
+    public record NextPull(SparkMap map, RowCaps reach, Optional<NextMixture> mixture) {}
+
+    /**
+     * A mixture of a pull.
+     *
+     * @param hundredths lambda from the guess
+     * @param leanest leanest that may be run after it, likewise
+     */
+    public record NextMixture(double hundredths, double leanest) {}
 
     /** Expected torque left after the pull, percent. */
     public double leftAfter(NextPull pull, RowCaps caps) {
@@ -50,19 +58,20 @@ public final class PullOutlook {
     private double left(ImaginedPull imagined, NextPull pull, RowCaps caps) {
         SolvedCell cell = imagined.cell;
         int rows = posterior.rows().size();
-        SymmetricFactor after =
-                imagined.factorAfter(pull.map().degAt(posterior.rows().rpm()), pull.hundredths());
+        Optional<NextMixture> mixture = pull.mixture();
+        SymmetricFactor after = imagined.factorAfter(
+                pull.map().degAt(posterior.rows().rpm()),
+                mixture.map(NextMixture::hundredths).orElse(0.0));
         double[] covariance = after.inverseFrom(rows);
         int commons = cell.common.length;
         int width = commons + rows;
-        int shift = posterior.columns().mixture.orElse(-1);
+        int shift = mixture.isEmpty() ? -1 : posterior.columns().mixture.orElse(-1);
         double best = shift < 0 ? 0 : cell.common[shift + 1];
-        double sum = pull.map().isFlat()
-                ? flat(new After(cell, covariance, best), pull, caps)
-                : byRow(new After(cell, covariance, best), pull, caps);
+        After then = new After(cell, covariance, shift, best);
+        double sum = pull.map().isFlat() ? flat(then, pull, caps) : byRow(then, pull, caps);
         if (shift >= 0) {
             double fall = Math.exp(cell.common[shift + 2]);
-            double gap = Math.max(0, best - pull.leanest());
+            double gap = Math.max(0, best - mixture.orElseThrow().leanest());
             sum += fall * (covariance[(shift + 1) * width + shift + 1] + gap * gap);
         }
         return sum;
@@ -75,11 +84,12 @@ public final class PullOutlook {
         private final double best;
         private final int commons;
         private final int width;
-        private final int shift = posterior.columns().mixture.orElse(-1);
+        private final int shift;
 
-        After(SolvedCell cell, double[] covariance, double best) {
+        After(SolvedCell cell, double[] covariance, int shift, double best) {
             this.cell = cell;
             this.covariance = covariance;
+            this.shift = shift;
             this.best = best;
             commons = cell.common.length;
             width = commons + cell.peak.length;

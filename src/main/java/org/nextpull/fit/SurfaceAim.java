@@ -1,5 +1,6 @@
 package org.nextpull.fit;
 
+import java.util.Optional;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -15,23 +16,13 @@ public interface SurfaceAim {
     /** What a setting leaves of what may be had. */
     TorqueLeft left(double[] deg);
 
-    /** The aim of an ignition that holds a map. */
-    static SurfaceAim map(SurfacePosterior posterior, Lambda lambda, RowCaps caps) {
-        return new MapAim(posterior, posterior.hundredths(lambda), caps);
+    /** The aim of an ignition that holds a map, at a mixture where that is sought too. */
+    static SurfaceAim map(SurfacePosterior posterior, Optional<Lambda> lambda, RowCaps caps) {
+        return new MapAim(posterior, lambda.map(posterior::hundredths), caps);
     }
 
-    /** The same where the mixture is no part of the surface. */
-    static SurfaceAim map(SurfacePosterior posterior, RowCaps caps) {
-        return new MapAim(posterior, 0, caps);
-    }
-
-    /** The aim of an ignition that holds one number. */
-    static SurfaceAim flat(SurfacePosterior posterior, RowCaps caps) {
-        return new FlatAim(posterior, 0, caps.lowest());
-    }
-
-    /** The same at a mixture. */
-    static SurfaceAim flat(SurfacePosterior posterior, Lambda lambda, RowCaps caps) {
-        return new FlatAim(posterior, posterior.hundredths(lambda), caps.lowest());
+    /** The same of an ignition that holds one number. */
+    static SurfaceAim flat(SurfacePosterior posterior, Optional<Lambda> lambda, RowCaps caps) {
+        return new FlatAim(posterior, lambda.map(posterior::hundredths), caps.lowest());
     }
 }

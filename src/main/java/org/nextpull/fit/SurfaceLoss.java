@@ -1,5 +1,6 @@
 package org.nextpull.fit;
 
+import java.util.Optional;
 import org.nextpull.math.Normal;
 import org.nextpull.unit.Span;
 
@@ -16,17 +17,20 @@ final class SurfaceLoss {
     private static final double NO_LOSS = 1e-9;
 
     private final SurfacePosterior posterior;
+    private final Optional<Double> sought;
     private final double hundredths;
     private final RowCaps caps;
 
     /**
      * @param posterior what the pulls say
-     * @param hundredths lambda that the maps are run at, from the guess; 0 where the mixture is no part of it
+     * @param sought lambda that the maps are run at, in hundredths from the guess, whose own distance from the best counts as lost; empty
+     *     where it is not swept, though it may have moved by itself
      * @param caps advance beyond which nobody may go
      */
-    SurfaceLoss(SurfacePosterior posterior, double hundredths, RowCaps caps) {
+    SurfaceLoss(SurfacePosterior posterior, Optional<Double> sought, RowCaps caps) {
         this.posterior = posterior;
-        this.hundredths = hundredths;
+        this.sought = sought;
+        hundredths = sought.orElse(0.0);
         this.caps = caps;
     }
 
@@ -119,7 +123,7 @@ final class SurfaceLoss {
         }
 
         private void addMixture(SolvedCell cell) {
-            posterior.columns().mixture.ifPresent(first -> {
+            sought.flatMap(run -> posterior.columns().mixture).ifPresent(first -> {
                 double fall = Math.exp(cell.common[first + 2]);
                 double off = hundredths - cell.common[first + 1];
                 double spread = cell.commons(first + 1, first + 1);

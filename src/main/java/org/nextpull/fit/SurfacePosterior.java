@@ -81,14 +81,9 @@ public final class SurfacePosterior {
                 }));
     }
 
-    /** What maps leave of the torque that caps allow, at the mixture that was guessed where there is one. */
+    /** What maps leave of the torque that caps allow, whatever the mixture. */
     public SurfaceLoss loss(RowCaps caps) {
-        return new SurfaceLoss(this, 0, caps);
-    }
-
-    /** What maps leave at a mixture. */
-    public SurfaceLoss loss(Lambda lambda, RowCaps caps) {
-        return new SurfaceLoss(this, hundredths(lambda), caps);
+        return new SurfaceLoss(this, Optional.empty(), caps);
     }
 
     /** The best single number over all rows, its spread as reported, at the mixture that was guessed where there is one. */
@@ -98,7 +93,7 @@ public final class SurfacePosterior {
 
     /** The same at a mixture. */
     NormalMixture bestFlat(Optional<Lambda> lambda) {
-        return new FlatAim(this, lambda.map(this::hundredths).orElse(0.0), Double.POSITIVE_INFINITY)
+        return new FlatAim(this, lambda.map(this::hundredths), Double.POSITIVE_INFINITY)
                 .best()
                 .widened(surface.priors().limitWidening());
     }
