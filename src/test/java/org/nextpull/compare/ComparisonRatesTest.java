@@ -17,8 +17,7 @@ import org.nextpull.math.Estimate;
 
 /** Seeded simulations of invented days: how often verdicts are wrong and how often they are found. */
 class ComparisonRatesTest {
-    private static final int DAYS = 1000;
-    private static final int LOOKED_AT_DAYS = 600;
+    private static final int DAYS = 600;
     private static final InterimLooks PLANNED = new InterimLooks.Planned(4);
 
     /** The rate that is promised and three standard errors of a count out of so many days, in percent. */
@@ -46,9 +45,9 @@ class ComparisonRatesTest {
     void inBlocksTheIntervalHolds(CompareBench.Drifting drifting) {
         for (int changes = 2; changes <= 3; changes++) {
             double missed = drifting.day(changes, 4, 0)
-                    .run(LOOKED_AT_DAYS, 1, PLANNED, 21 + changes)
+                    .run(DAYS, 1, PLANNED, 21 + changes)
                     .claims();
-            assertThat(missed).as(changes + " change-overs").isBetween(1.0, band(6, LOOKED_AT_DAYS));
+            assertThat(missed).as(changes + " change-overs").isBetween(1.0, band(6, DAYS));
         }
     }
 
@@ -56,11 +55,10 @@ class ComparisonRatesTest {
     @Test
     void threeChangeOversFindWhatTheyMust() {
         Slow bow = Slow.bow(1).ofAnySize();
-        double one = SimulatedDay.of("ABBBAAAB", 1, bow)
-                .run(LOOKED_AT_DAYS, 1, PLANNED, 31)
-                .claims();
+        double one =
+                SimulatedDay.of("ABBBAAAB", 1, bow).run(DAYS, 1, PLANNED, 31).claims();
         double half = SimulatedDay.of("AABBBBAAAABB", 0.5, bow)
-                .run(LOOKED_AT_DAYS, 1, PLANNED, 32)
+                .run(DAYS, 1, PLANNED, 32)
                 .claims();
         assertThat(one).isGreaterThanOrEqualTo(90);
         assertThat(half).isGreaterThanOrEqualTo(70);
@@ -108,7 +106,7 @@ class ComparisonRatesTest {
     @ValueSource(strings = {"straight", "bow"})
     void lookingAgainDoesNotRaiseFalseClaims(String drift) {
         Slow slow = drift.equals("bow") ? Slow.bow(1) : Slow.straight(-1);
-        double most = band(6.5, LOOKED_AT_DAYS);
+        double most = band(6.5, DAYS);
         assertThat(claimedAtAnyLook(slow, 4, 16, look -> new InterimLooks.Planned(16)))
                 .isLessThanOrEqualTo(most);
         assertThat(claimedAtAnyLook(slow, 8, 24, InterimLooks.Open::new)).isLessThanOrEqualTo(most);
@@ -123,7 +121,7 @@ class ComparisonRatesTest {
     @Test
     void plainLooksWouldClaimTooOften() {
         assertThat(claimedAtAnyLook(Slow.straight(-1), 8, 24, look -> new InterimLooks.Planned(4)))
-                .isGreaterThan(band(8, LOOKED_AT_DAYS));
+                .isGreaterThan(band(8, DAYS));
     }
 
     /** The short way that the simulations take comes to the verdict that the comparison gives. */
@@ -149,7 +147,7 @@ class ComparisonRatesTest {
         SplittableRandom random = new SplittableRandom(61);
         SimulatedDay days = SimulatedDay.of("ABBAABBAABBAABBAABBAABBA".substring(0, last), 0, slow);
         int claimed = 0;
-        for (int day = 0; day < LOOKED_AT_DAYS; day++) {
+        for (int day = 0; day < DAYS; day++) {
             List<ComparedPull> pulls = days.pulls(random);
             for (int done = first; done <= last; done += 4) {
                 List<ComparedPull> soFar = pulls.subList(0, done);
@@ -159,6 +157,6 @@ class ComparisonRatesTest {
                 }
             }
         }
-        return 100.0 * claimed / LOOKED_AT_DAYS;
+        return 100.0 * claimed / DAYS;
     }
 }

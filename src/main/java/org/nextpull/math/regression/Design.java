@@ -3,7 +3,6 @@ package org.nextpull.math.regression;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.nextpull.math.Series;
 
 /**
@@ -66,7 +65,7 @@ public record Design(List<Series> columns, boolean intercept) {
     }
 
     /** A line a reading, a column a coefficient. */
-    RealMatrix matrix() {
+    Array2DRowRealMatrix matrix() {
         int shift = intercept ? 1 : 0;
         double[][] cells = new double[rows()][coefficients()];
         for (int row = 0; row < cells.length; row++) {

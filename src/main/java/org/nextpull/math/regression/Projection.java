@@ -2,7 +2,6 @@ package org.nextpull.math.regression;
 
 import java.util.Arrays;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
-import org.apache.commons.math3.linear.RealMatrix;
 import org.nextpull.math.Series;
 import org.nextpull.math.SymmetricFactor;
 
@@ -26,17 +25,22 @@ final class Projection {
         for (int row = 0; row < own.length; row++) {
             covariance[row][row] += own[row];
         }
-        RealMatrix inverse = inverse(covariance);
-        RealMatrix columns = design.matrix();
-        RealMatrix weighted = inverse.multiply(columns);
-        RealMatrix gain =
-                inverse(columns.transpose().multiply(weighted).getData()).multiply(weighted.transpose());
-        RealMatrix rest = inverse.subtract(weighted.multiply(gain));
-        return new Projection(gain.getData(), rest.getData());
+        Array2DRowRealMatrix inverse = inverse(covariance);
+        Array2DRowRealMatrix columns = design.matrix();
+        Array2DRowRealMatrix weighted = inverse.multiply(columns);
+        Array2DRowRealMatrix gain =
+                inverse(turned(columns).multiply(weighted).getDataRef()).multiply(turned(weighted));
+        Array2DRowRealMatrix rest = inverse.subtract(weighted.multiply(gain));
+        return new Projection(gain.getDataRef(), rest.getDataRef());
+    }
+
+    /** By this type a product runs along rows; by the interface it asks for each cell and takes twice as long. */
+    private static Array2DRowRealMatrix turned(Array2DRowRealMatrix matrix) {
+        return new Array2DRowRealMatrix(matrix.transpose().getData(), false);
     }
 
     /** Inverse of a symmetric positive definite matrix, of which only the upper triangle is read. */
-    static RealMatrix inverse(double[][] matrix) {
+    static Array2DRowRealMatrix inverse(double[][] matrix) {
         int size = matrix.length;
         SymmetricFactor factor = new SymmetricFactor(size);
         for (int row = 0; row < size; row++) {
