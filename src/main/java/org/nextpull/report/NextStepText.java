@@ -2,7 +2,9 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
@@ -34,7 +36,27 @@ public final class NextStepText {
 
     /** The next step of a day as it stands. */
     public NextStep of(SessionResult result) {
-        return result.verdict().map(verdict -> of(result, verdict)).orElseGet(() -> nothing(result));
+        return of(result, OptionalDouble.empty());
+    }
+
+    /**
+     * The next step of a running day.
+     *
+     * @param coolDownS what is left of the plan's time between pulls, in s; until it is over the step is to wait
+     */
+    public NextStep of(SessionResult result, OptionalDouble coolDownS) {
+        NextStep step = result.verdict().map(verdict -> of(result, verdict)).orElseGet(() -> nothing(result));
+        boolean pulls = step.kind() == NextStep.Kind.PULL || step.kind() == NextStep.Kind.REPEAT;
+        return coolDownS.isEmpty() || !pulls
+                ? step
+                : new NextStep(
+                        NextStep.Kind.WAIT,
+                        "Wait " + Shown.fixed(Math.ceil(coolDownS.getAsDouble()), 0) + " s",
+                        step.figures(),
+                        "cool-down, then " + step.word().toLowerCase(Locale.ROOT) + " " + step.about(),
+                        step.because(),
+                        step.listen(),
+                        step.whole());
     }
 
     private static NextStep nothing(SessionResult result) {
@@ -78,6 +100,9 @@ public final class NextStepText {
     }
 
     private static NextStep.Kind kind(Advice advice) {
+        if (changeOver(advice).isPresent()) {
+            return NextStep.Kind.WAIT;
+        }
         return switch (advice.action()) {
             case PULL -> NextStep.Kind.PULL;
             case REPEAT -> NextStep.Kind.REPEAT;
@@ -86,7 +111,17 @@ public final class NextStepText {
         };
     }
 
+    /** What is to be fitted before the next setting is any use. */
+    private static Optional<Reason.ChangeOver> changeOver(Advice advice) {
+        return advice.action() != Action.STOP && advice.reason() instanceof Reason.ChangeOver to
+                ? Optional.of(to)
+                : Optional.empty();
+    }
+
     private static String word(Advice advice) {
+        if (changeOver(advice).isPresent()) {
+            return "Change over";
+        }
         return switch (advice.action()) {
             case PULL -> "Set";
             case REPEAT -> "Repeat";
@@ -97,7 +132,10 @@ public final class NextStepText {
 
     private static String about(Advice advice, int next) {
         return switch (advice.action()) {
-            case PULL, REPEAT -> "for pull " + next;
+            case PULL, REPEAT ->
+                changeOver(advice)
+                                .map(to -> "to \"" + to.label() + "\", then set ")
+                                .orElse("") + "for pull " + next;
             case WAIT -> "then set for pull " + next;
             case STOP -> advice.leave().isPresent() ? "final setting" : AdviceText.NOTHING_TO_LEAVE;
         };

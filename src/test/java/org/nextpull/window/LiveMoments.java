@@ -34,6 +34,29 @@ public final class LiveMoments {
         return state(DAY.after(pulls), atS, OptionalDouble.empty(), Map.of(), List.of(), Optional.empty());
     }
 
+    /** Between two pulls, while so many seconds of the plan's cool-down are left. */
+    public static LiveState cooling(int pulls, double leftS) {
+        LiveState now = between(pulls, 60 * pulls);
+        return new LiveState(
+                now.at(),
+                now.result(),
+                now.plan(),
+                now.links(),
+                now.capture(),
+                now.latest(),
+                now.sounding(),
+                now.headroom(),
+                now.pullSinceS(),
+                now.pull(),
+                now.hold(),
+                OptionalDouble.of(leftS),
+                now.nextPull(),
+                now.acts(),
+                now.notices(),
+                now.notebookSession(),
+                now.notebookFailing());
+    }
+
     /** So many seconds into the next pull, the exhaust at that temperature in degrees Celsius; it sounds beyond 900. */
     public static LiveState pulling(int pulls, double sinceS, double exhaustC) {
         return state(

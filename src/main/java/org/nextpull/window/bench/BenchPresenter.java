@@ -66,7 +66,7 @@ public final class BenchPresenter {
                 moment.running()
                         .flatMap(LiveState::hold)
                         .flatMap(HoldText::step)
-                        .orElseGet(() -> new NextStepText(shown).of(result)),
+                        .orElseGet(() -> new NextStepText(shown).of(result, moment.coolDownS())),
                 MapStrip.of(result),
                 new ConditionText(shown)
                         .lines(

@@ -14,6 +14,7 @@ import org.nextpull.report.NextStepText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.SessionResult;
+import org.nextpull.window.day.DayMoment;
 
 /**
  * Everything that the page of the candidates shows, in words and data; the view adds nothing.
@@ -39,7 +40,8 @@ record CandidateBoard(
     }
 
     /** The board of a day; without lines where it decides between no candidates. */
-    static CandidateBoard of(SessionResult result, Shown shown) {
+    static CandidateBoard of(DayMoment moment, Shown shown) {
+        SessionResult result = moment.result();
         Goal.Response response = result.plan().goal().response();
         Optional<CandidateDay> day = result.candidates();
         Optional<Reason.ChangeOver> changeOver = result.verdict()
@@ -49,7 +51,7 @@ record CandidateBoard(
                 .filter(Reason.ChangeOver.class::isInstance)
                 .map(Reason.ChangeOver.class::cast);
         return new CandidateBoard(
-                new NextStepText(shown).of(result),
+                new NextStepText(shown).of(result, moment.coolDownS()),
                 changeOver,
                 changeOver.map(CandidateWords::steps).orElse(List.of()),
                 day.map(known -> lines(known, new CandidateWords(known, response, shown)))

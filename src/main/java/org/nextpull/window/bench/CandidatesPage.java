@@ -8,7 +8,6 @@ import javax.swing.JComponent;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
-import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.page.FootBar;
@@ -25,7 +24,7 @@ public final class CandidatesPage implements Page {
     private final Latest<CandidateBoard> boards;
     private final Work work;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
-    private volatile @Nullable SessionResult last;
+    private volatile @Nullable DayMoment last;
 
     /**
      * A page of a day.
@@ -42,8 +41,8 @@ public final class CandidatesPage implements Page {
 
     /** Shows a moment of the day; on the working thread. */
     public void show(DayMoment moment) {
-        last = moment.result();
-        boards.give(CandidateBoard.of(moment.result(), shown));
+        last = moment;
+        boards.give(CandidateBoard.of(moment, shown));
     }
 
     /** Once every step is done the day hears what is fitted now. */
@@ -82,9 +81,9 @@ public final class CandidatesPage implements Page {
     public void units(UnitSystem units) {
         shown = new Shown(units);
         work.think(() -> {
-            SessionResult result = last;
-            if (result != null) {
-                boards.give(CandidateBoard.of(result, shown));
+            DayMoment moment = last;
+            if (moment != null) {
+                boards.give(CandidateBoard.of(moment, shown));
             }
         });
     }

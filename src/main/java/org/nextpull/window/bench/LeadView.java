@@ -26,6 +26,7 @@ import org.nextpull.window.look.TypeScale;
  */
 final class LeadView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
+    private static final int LOUD_LETTERS = 10;
     private static final int MOST_FIGURES = 3;
     private static final int FLASH_MS = 1500;
 
@@ -113,7 +114,7 @@ final class LeadView extends JPanel implements Styled {
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));
         stack.row(numbers, Stack.Row.stretching(each * numbers.getComponentCount()));
         boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT || kind == NextStep.Kind.DONE;
-        word.setFont(scale.bold(loud ? 64 : 40));
+        word.setFont(scale.bold(loud && word.getText().length() <= LOUD_LETTERS ? 64 : 40));
         word.setForeground(ink());
         about.setFont(scale.plain(18));
         about.setForeground(ink());

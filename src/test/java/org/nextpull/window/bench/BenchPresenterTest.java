@@ -195,4 +195,21 @@ class BenchPresenterTest {
         assertThat(closing.pull().orElseThrow().figures().get(0).figure().number())
                 .isEqualTo("CLOSE");
     }
+
+    @Test
+    void whileTheEngineCoolsDownTheStepIsToWaitWithTheTimeLeft() {
+        BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
+        NextStep set =
+                presenter.page(LiveMoments.moment(LiveMoments.between(2, 120))).lead();
+        NextStep wait =
+                presenter.page(LiveMoments.moment(LiveMoments.cooling(2, 41.2))).lead();
+        assertThat(set.word()).isEqualTo("Set");
+        assertThat(wait.kind()).isEqualTo(NextStep.Kind.WAIT);
+        assertThat(wait.word()).isEqualTo("Wait 42 s");
+        assertThat(wait.about()).isEqualTo("cool-down, then set for pull 3");
+        assertThat(wait.figures()).as("what comes then").isEqualTo(set.figures());
+        NextStep done =
+                presenter.page(LiveMoments.moment(LiveMoments.cooling(6, 41.2))).lead();
+        assertThat(done.kind()).as("a day that is done waits for nothing").isEqualTo(NextStep.Kind.DONE);
+    }
 }

@@ -9,9 +9,13 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import javax.swing.JTable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
+import org.nextpull.report.NextStep;
+import org.nextpull.report.NextStepText;
+import org.nextpull.report.Shown;
 import org.nextpull.session.DayByPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
@@ -44,10 +48,15 @@ class CandidatesPageIT {
                             return pages.get(0);
                         },
                         SIZE)) {
+            NextStep step = new NextStepText(new Shown(UnitSystem.METRIC)).of(day.after(swept), OptionalDouble.of(20));
+            assertThat(step.spoken())
+                    .as("fitted first, whatever the cool-down")
+                    .startsWith("Change over, spark advance ");
+            assertThat(step.about()).isEqualTo("to \"alcohol\", then set for pull " + (swept + 1));
             pages.get(0).show(new DayMoment("day", day.after(swept), Optional.empty(), Optional.empty()));
             page.settle(work);
             page.picture(Path.of("target/screens/candidates-change-over.png"));
-            for (int step = 0; step < 7; step++) {
+            for (int done = 0; done < 7; done++) {
                 assertThat(told).isEmpty();
                 page.press("C");
             }
