@@ -44,16 +44,6 @@ public record Estimate(double value, double standardError, double degreesOfFreed
         return distance / standardError;
     }
 
-    /** One-sided p-value of "the true value is not above {@code bound}". */
-    public double pAbove(double bound) {
-        return StudentT.of(degreesOfFreedom).above(standardErrorsFrom(bound));
-    }
-
-    /** One-sided p-value of "the true value is not below {@code bound}". */
-    public double pBelow(double bound) {
-        return StudentT.of(degreesOfFreedom).below(standardErrorsFrom(bound));
-    }
-
     /** The same figure in another unit, {@code factor * value + offset}. */
     public Estimate rescaled(double factor, double offset) {
         return new Estimate(factor * value + offset, Math.abs(factor) * standardError, degreesOfFreedom);

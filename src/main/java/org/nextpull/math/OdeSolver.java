@@ -24,7 +24,7 @@ public final class OdeSolver {
      * @param watcher sees the state after each step
      * @return the state at the end
      */
-    public static double[] integrate(OdeSystem system, OdeSpan span, double[] start, Watcher watcher) {
+    public static double[] integrate(Equations system, Span span, double[] start, Watcher watcher) {
         FirstOrderDifferentialEquations equations = new FirstOrderDifferentialEquations() {
             @Override
             public int getDimension() {
@@ -42,5 +42,49 @@ public final class OdeSolver {
             watcher.after(span.at(step + 1), y);
         }
         return y;
+    }
+
+    /**
+     * A stretch of the independent variable, cut into equal steps.
+     *
+     * @param from where it starts
+     * @param to where it ends, not before the start
+     * @param steps number of steps, at least 1
+     */
+    public record Span(double from, double to, int steps) {
+        /**
+         * Accepts a span of no length.
+         *
+         * @throws IllegalArgumentException when the end lies before the start, one of them is NaN, or there is no step
+         */
+        public Span {
+            if (!(to >= from) || steps < 1) {
+                throw new IllegalArgumentException("not a span: " + from + " to " + to + " in " + steps);
+            }
+        }
+
+        /** Steps of at most the given length. */
+        public static Span withSteps(double from, double to, double longest) {
+            return new Span(from, to, Math.max(1, (int) Math.ceil((to - from) / longest - 1e-9)));
+        }
+
+        /** The independent variable after so many steps. */
+        public double at(int step) {
+            return step == steps ? to : from + (to - from) * step / steps;
+        }
+    }
+
+    /** A system of ordinary differential equations of first order. */
+    public interface Equations {
+        int dimension();
+
+        /**
+         * Evaluates the derivatives.
+         *
+         * @param t the independent variable
+         * @param y the state; not to be changed
+         * @param rates receives dy/dt
+         */
+        void derivatives(double t, double[] y, double[] rates);
     }
 }

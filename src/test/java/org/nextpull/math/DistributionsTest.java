@@ -80,13 +80,13 @@ class DistributionsTest {
         assertThatIllegalArgumentException().isThrownBy(() -> ChiSquared.of(3).quantile(probability));
     }
 
-    /** The p-values of an estimate and its interval tell one story: at the rim of the interval p is half the rest. */
+    /** At the rim of the interval of an estimate the p-value is half the rest. */
     @Test
     void estimateAgreesWithItsInterval() {
         Estimate estimate = new Estimate(2, 0.5, 6.5);
         Interval interval = estimate.interval(0.95);
-        assertThat(estimate.pAbove(interval.low())).isCloseTo(0.025, within(1e-12));
-        assertThat(estimate.pBelow(interval.high())).isCloseTo(0.025, within(1e-12));
+        assertThat(StudentT.of(6.5).above(estimate.standardErrorsFrom(interval.low()))).isCloseTo(0.025, within(1e-12));
+        assertThat(StudentT.of(6.5).below(estimate.standardErrorsFrom(interval.high()))).isCloseTo(0.025, within(1e-12));
         assertThat(estimate.rescaled(-2, 1).interval(0.95).low()).isCloseTo(1 - 2 * interval.high(), within(1e-12));
         assertThatIllegalArgumentException().isThrownBy(() -> new Estimate(1, 1, 0));
         assertThatIllegalArgumentException().isThrownBy(() -> new Estimate(Double.NaN, 1, 1));

@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class OdeSolverTest {
     /** y'' = -y, whose solution is a circle. */
-    private static final OdeSystem CIRCLE = new OdeSystem() {
+    private static final OdeSolver.Equations CIRCLE = new OdeSolver.Equations() {
         @Override
         public int dimension() {
             return 2;
@@ -24,7 +24,7 @@ class OdeSolverTest {
 
     private static double errorWith(int steps) {
         double[] start = {1, 0};
-        double[] end = OdeSolver.integrate(CIRCLE, new OdeSpan(0, 2 * Math.PI, steps), start, (t, y) -> {});
+        double[] end = OdeSolver.integrate(CIRCLE, new OdeSolver.Span(0, 2 * Math.PI, steps), start, (t, y) -> {});
         return Math.hypot(end[0] - 1, end[1]);
     }
 
@@ -41,14 +41,14 @@ class OdeSolverTest {
     @Test
     void theStartIsLeftAlone() {
         double[] start = {1, 0};
-        OdeSolver.integrate(CIRCLE, new OdeSpan(0, 1, 3), start, (t, y) -> {});
+        OdeSolver.integrate(CIRCLE, new OdeSolver.Span(0, 1, 3), start, (t, y) -> {});
         assertThat(start).containsExactly(1, 0);
     }
 
     @Test
     void theWatcherSeesEveryStepAndTheVeryEnd() {
         List<Double> seen = new ArrayList<>();
-        OdeSolver.integrate(CIRCLE, OdeSpan.withSteps(0, 1, 0.3), new double[] {1, 0}, (t, y) -> seen.add(t));
+        OdeSolver.integrate(CIRCLE, OdeSolver.Span.withSteps(0, 1, 0.3), new double[] {1, 0}, (t, y) -> seen.add(t));
         assertThat(seen).hasSize(4);
         assertThat(seen.get(3)).isEqualTo(1.0);
     }

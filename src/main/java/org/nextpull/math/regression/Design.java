@@ -38,16 +38,6 @@ public record Design(List<Series> columns, boolean intercept) {
         return new Design(List.of(columns), false);
     }
 
-    /** Constant, x, x squared ... up to the degree. */
-    public static Design polynomial(Series x, int degree) {
-        List<Series> columns = new ArrayList<>();
-        for (int power = 1; power <= degree; power++) {
-            int exponent = power;
-            columns.add(x.map(value -> Math.pow(value, exponent)));
-        }
-        return new Design(columns, true);
-    }
-
     /** The same with one more column at the end. */
     public Design with(Series column) {
         List<Series> all = new ArrayList<>(columns);

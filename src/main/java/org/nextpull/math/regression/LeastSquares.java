@@ -83,11 +83,8 @@ public final class LeastSquares {
         return new LinearFit(
                 columns.coefficients(slopes, level),
                 columns.covariance(unscaled, variance),
-                columns.covariance(unscaled, 1),
                 degreesOfFreedom,
-                Math.sqrt(variance),
-                columns.unweighted(misfit),
-                columns.leverages(columns.matrix().multiply(inverse)));
+                Math.sqrt(variance));
     }
 
     /** The design with its rows weighted and its columns centred and scaled. */
@@ -195,21 +192,6 @@ public final class LeastSquares {
                 }
             }
             return Covariance.of(all);
-        }
-
-        Series unweighted(RealVector misfit) {
-            return Series.generate(roots.size(), row -> misfit.getEntry(row) / roots.get(row));
-        }
-
-        Series leverages(RealMatrix orthogonal) {
-            double total = roots.map(root -> root * root).sum();
-            return Series.generate(roots.size(), row -> {
-                double share = intercept ? roots.get(row) * roots.get(row) / total : 0;
-                for (int column = 0; column < means.size(); column++) {
-                    share += orthogonal.getEntry(row, column) * orthogonal.getEntry(row, column);
-                }
-                return Math.min(1, share);
-            });
         }
     }
 }

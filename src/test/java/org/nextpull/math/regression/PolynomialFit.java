@@ -1,6 +1,8 @@
 package org.nextpull.math.regression;
 
-import org.nextpull.math.Estimate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.IntStream;
 import org.nextpull.math.Interval;
 import org.nextpull.math.Series;
 
@@ -41,47 +43,13 @@ public record PolynomialFit(LinearFit standardised, Interval range) {
         }
         Interval range = new Interval(x.min(), x.max());
         Series standard = x.map(value -> (value - range.middle()) / half(range));
-        return LeastSquares.fit(Design.polynomial(standard, degree), y, weights)
+        return LeastSquares.fit(new Design(powers(standard, degree), true), y, weights)
                 .map(fit -> new PolynomialFit(fit, range));
-    }
-
-    public int degree() {
-        return standardised.coefficients().size() - 1;
-    }
-
-    public int degreesOfFreedom() {
-        return standardised.degreesOfFreedom();
-    }
-
-    /** Scatter of one reading of weight 1. */
-    public double residualSd() {
-        return standardised.residualSd();
-    }
-
-    /** The curve at x, with the error of the curve there (not of a reading). */
-    public Estimate value(double x) {
-        double z = toStandard(x);
-        return standardised.estimate(Series.generate(degree() + 1, power -> Math.pow(z, power)));
-    }
-
-    /** Slope of the curve at x. */
-    public Estimate slope(double x) {
-        double z = toStandard(x);
-        return standardised.estimate(Series.generate(
-                degree() + 1, power -> power == 0 ? 0 : power * Math.pow(z, power - 1) / half(range)));
-    }
-
-    double toStandard(double x) {
-        return (x - range.middle()) / half(range);
-    }
-
-    double fromStandard(double z) {
-        return range.middle() + z * half(range);
     }
 
     /** The same fit with coefficients of the plain powers of x, constant first. */
     public LinearFit plain() {
-        int size = degree() + 1;
+        int size = standardised.coefficients().size();
         double[][] rows = new double[size][size];
         for (int power = 0; power < size; power++) {
             double binomial = 1;
@@ -91,7 +59,25 @@ public record PolynomialFit(LinearFit standardised, Interval range) {
                 binomial = binomial * kept / (power - kept + 1);
             }
         }
-        return standardised.transformed(rows);
+        List<Series> weights = Arrays.stream(rows).map(Series::of).toList();
+        double[][] covariance = new double[size][size];
+        for (int row = 0; row < size; row++) {
+            for (int column = 0; column < size; column++) {
+                covariance[row][column] = standardised.covariance().between(weights.get(row), weights.get(column));
+            }
+        }
+        return new LinearFit(
+                Series.of(weights.stream()
+                        .mapToDouble(own -> standardised.estimate(own).value())),
+                Covariance.of(covariance),
+                standardised.degreesOfFreedom(),
+                standardised.residualSd());
+    }
+
+    private static List<Series> powers(Series x, int degree) {
+        return IntStream.rangeClosed(1, degree)
+                .mapToObj(power -> x.map(value -> Math.pow(value, power)))
+                .toList();
     }
 
     private static double half(Interval range) {

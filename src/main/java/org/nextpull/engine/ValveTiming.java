@@ -1,9 +1,0 @@
-package org.nextpull.engine;
-
-/**
- * When the cylinder is closed.
- *
- * @param inletClosesDeg degrees after bottom dead centre
- * @param exhaustOpensDeg degrees before bottom dead centre
- */
-record ValveTiming(double inletClosesDeg, double exhaustOpensDeg) {}
