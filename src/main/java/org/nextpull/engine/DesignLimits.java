@@ -3,11 +3,18 @@ package org.nextpull.engine;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.nextpull.air.AirState;
 import org.nextpull.engine.cycle.Cylinder;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 
 /** The numbers that make an engine. Ranges are wide: they refuse nonsense, not taste. */
 final class DesignLimits {
+    private static final double LATEST_SPARK_DEG = -30;
+    private static final double BEFORE_SPARK_DEG = 10;
+
     private DesignLimits() {}
 
     static List<Finding> check(EngineDesign design) {
@@ -58,5 +65,51 @@ final class DesignLimits {
                                 .check(design.exhaust().coolingShare()))
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    static List<Finding> check(EngineDesign design, OperatingPoint point) {
+        AirState air = point.surroundings().air();
+        double earliest = 180 - design.valves().inletClosesDeg() - BEFORE_SPARK_DEG;
+        return Stream.of(
+                        new DesignRange("rpm", 500, 20_000).check(point.rpm()),
+                        new DesignRange("advance_deg", LATEST_SPARK_DEG, earliest)
+                                .check(point.advance().deg()),
+                        new DesignRange("lambda", 0.65, 1.5)
+                                .check(point.lambda().value()),
+                        new DesignRange("octane", 40, 130).check(point.fuel().octane()),
+                        new DesignRange("barometer_pa", 5e4, 1.2e5)
+                                .check(air.barometer().pascals()),
+                        new DesignRange("vapour_pa", 0, 1e4).check(air.vapour().pascals()),
+                        new DesignRange("inlet_air_k", 230, 380)
+                                .check(air.temperature().kelvins()),
+                        new DesignRange("coolant_k", 250, 420)
+                                .check(point.surroundings().coolant().kelvins()),
+                        new DesignRange("oil_k", 250, 450)
+                                .check(point.surroundings().oil().kelvins()))
+                .flatMap(Optional::stream)
+                .toList();
+    }
+
+    /**
+     * The range of a number that an engine is made of.
+     *
+     * @param name as a design names it
+     * @param least least value that makes sense
+     * @param most greatest value that makes sense
+     */
+    private record DesignRange(String name, double least, double most) {
+        Optional<Finding> check(double value) {
+            if (value >= least && value <= most) {
+                return Optional.empty();
+            }
+            Detail shown = Double.isFinite(value) ? Detail.of("value", value) : Detail.of("value", "not a number");
+            return Optional.of(Finding.error(
+                    FindingCode.ENGINE_PARAMETER_OUT_OF_RANGE,
+                    Place.nowhere().withKey(name),
+                    Detail.of("name", name),
+                    shown,
+                    Detail.of("least", least),
+                    Detail.of("most", most)));
+        }
     }
 }

@@ -1,5 +1,6 @@
 package org.nextpull.engine;
 
+import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
 import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.engine.cycle.Walls;
@@ -52,12 +53,36 @@ public record EngineDesign(
                 name, cylinder, cylinders, valves, breathing, other, combustion, walls, friction, exhaust);
     }
 
-    public EngineDesign withCombustion(Combustion other) {
-        return new EngineDesign(name, cylinder, cylinders, valves, breathing, boost, other, walls, friction, exhaust);
-    }
-
     public EngineDesign withExhaust(Exhaust other) {
         return new EngineDesign(
                 name, cylinder, cylinders, valves, breathing, boost, combustion, walls, friction, other);
+    }
+
+    /**
+     * When the cylinder is closed.
+     *
+     * @param inletClosesDeg degrees after bottom dead centre
+     * @param exhaustOpensDeg degrees before bottom dead centre
+     */
+    public record ValveTiming(double inletClosesDeg, double exhaustOpensDeg) {}
+
+    /**
+     * How an engine burns.
+     *
+     * @param duration burn duration
+     * @param spread standard deviation of lambda within the cylinder
+     * @param completeness fraction of the heat that is released; crevices and leaks keep the rest
+     * @param hotSpot where it begins to knock
+     */
+    public record Combustion(BurnDuration duration, double spread, double completeness, HotSpot hotSpot) {
+        /**
+         * The hottest part of the charge, in which knock begins: deposits, the exhaust valve, residual gas that is not mixed in.
+         *
+         * @param hotterK how much warmer than the mean it is when the inlet closes, in K. Its usual size is the project's own choice, so
+         *     that 11:1 on pump fuel begins to knock near best torque at low speed (common practice, no source)
+         */
+        public record HotSpot(double hotterK) {
+            public static final HotSpot USUAL = new HotSpot(22);
+        }
     }
 }

@@ -21,8 +21,6 @@ import org.nextpull.unit.Torque;
  */
 public record EnginePoint(
         Torque torque, Temperature exhaust, Wiebe burn, PeakPressure peak, Knock knock, Flow flow, Energy energy) {
-    private static final double HALF = 0.5;
-
     /**
      * What flows through the engine.
      *
@@ -31,9 +29,4 @@ public record EnginePoint(
      * @param manifold absolute pressure ahead of the inlet valves
      */
     public record Flow(double dryAir, double fuel, Pressure manifold) {}
-
-    /** Where half of the charge is burned, in degrees after top dead centre. */
-    public double halfBurnedDeg() {
-        return burn.angleOf(HALF);
-    }
 }

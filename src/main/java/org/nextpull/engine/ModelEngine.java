@@ -4,9 +4,7 @@ import java.util.List;
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.Charge;
 import org.nextpull.engine.cycle.ClosedCycle;
-import org.nextpull.engine.cycle.CycleResult;
 import org.nextpull.engine.cycle.Cylinder;
-import org.nextpull.engine.cycle.Run;
 import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.cycle.Walls;
 import org.nextpull.engine.cycle.Wiebe;
@@ -60,7 +58,7 @@ public final class ModelEngine {
 
     /** Runs at an operating point with integration steps of a given length in degrees. */
     public Outcome<EnginePoint> at(OperatingPoint point, double stepDeg) {
-        List<Finding> wrong = PointLimits.check(design, point);
+        List<Finding> wrong = DesignLimits.check(design, point);
         if (!wrong.isEmpty()) {
             return Outcome.failed(wrong);
         }
@@ -83,7 +81,7 @@ public final class ModelEngine {
                         * design.combustion().completeness(),
                 new Charge.EndGas(
                         point.fuel().octane(), design.combustion().hotSpot().hotterK()));
-        Run run = new Run(
+        ClosedCycle.Run run = new ClosedCycle.Run(
                 design.cylinder(),
                 trapped.filling(),
                 charge,
@@ -124,7 +122,7 @@ public final class ModelEngine {
         return new BurnDuration.Chamber(crank.height(volume), state, velocity);
     }
 
-    private EnginePoint assemble(OperatingPoint point, Trapping trapped, Wiebe burn, CycleResult cycle) {
+    private EnginePoint assemble(OperatingPoint point, Trapping trapped, Wiebe burn, ClosedCycle.Result cycle) {
         Cylinder cylinder = design.cylinder();
         double work = cycle.energy().work() + gasExchange(point, trapped, cycle.opening());
         double thickness =

@@ -19,12 +19,4 @@ public record Surroundings(AirState air, Temperature coolant, Temperature oil) {
                 Temperature.ofCelsius(90),
                 Temperature.ofCelsius(95));
     }
-
-    public Surroundings withAir(AirState other) {
-        return new Surroundings(other, coolant, oil);
-    }
-
-    public Surroundings withOil(Temperature other) {
-        return new Surroundings(air, coolant, other);
-    }
 }

@@ -1,7 +1,7 @@
 package org.nextpull.engine;
 
 import org.nextpull.air.AirState;
-import org.nextpull.engine.cycle.Filling;
+import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.gas.Air;
 import org.nextpull.engine.gas.EngineFuel;
@@ -25,7 +25,12 @@ import org.nextpull.unit.Lambda;
  * @param filling pressure, temperature and volume
  */
 record Trapping(
-        GasMixture unburned, Products products, double airMass, FuelMass fuel, Inventory inventory, Filling filling) {
+        GasMixture unburned,
+        Products products,
+        double airMass,
+        FuelMass fuel,
+        Inventory inventory,
+        ClosedCycle.Filling filling) {
     /**
      * All of the trapped gas.
      *
@@ -103,6 +108,6 @@ record Trapping(
                 airMass,
                 new FuelMass(fuelMass, vapourMass),
                 new Inventory(mass, leftMass / mass),
-                new Filling(state, volume, deg));
+                new ClosedCycle.Filling(state, volume, deg));
     }
 }

@@ -20,7 +20,6 @@ import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.BenchPull;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.ByteSource;
@@ -114,8 +113,8 @@ public final class Practice {
     }
 
     /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
-    Outcome<BenchPull> run(EngineSetting setting, Optional<String> label) {
-        Outcome<BenchPull> pulled =
+    Outcome<Bench.Pull> run(EngineSetting setting, Optional<String> label) {
+        Outcome<Bench.Pull> pulled =
                 bench.pull(rig(label).benchSetting(setting, label), rig().kit().program());
         pulled.value().ifPresent(pull -> {
             parts.add(pull.samples());

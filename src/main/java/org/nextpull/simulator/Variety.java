@@ -2,7 +2,6 @@ package org.nextpull.simulator;
 
 import java.util.SplittableRandom;
 import org.nextpull.engine.Breathing;
-import org.nextpull.engine.Combustion;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.bench.WeatherDay;
 import org.nextpull.engine.cycle.BurnDuration;
@@ -46,7 +45,7 @@ final class Variety {
         Breathing.Resonance resonance = new Breathing.Resonance(
                 breathing.resonance().tunedRpm() * factor(TUNING),
                 breathing.resonance().gain() * factor(GAIN));
-        Combustion combustion = design.combustion();
+        EngineDesign.Combustion combustion = design.combustion();
         BurnDuration duration = new BurnDuration(combustion.duration().constant() * factor(BURN));
         ChenFlynn friction = design.friction();
         ChenFlynn.PerSpeed perSpeed = new ChenFlynn.PerSpeed(
@@ -59,7 +58,8 @@ final class Variety {
                 design.valves(),
                 breathing.withResonance(resonance),
                 design.boost(),
-                new Combustion(duration, combustion.spread(), combustion.completeness(), hotSpot(combustion.hotSpot())),
+                new EngineDesign.Combustion(
+                        duration, combustion.spread(), combustion.completeness(), hotSpot(combustion.hotSpot())),
                 new Walls(design.walls().kelvins(), design.walls().scale() * factor(WALLS)),
                 new ChenFlynn(friction.constant() * factor(FRICTION), friction.perPeakPressure(), perSpeed),
                 design.exhaust());
@@ -80,8 +80,8 @@ final class Variety {
     }
 
     /** Clean or full of deposits: from far beyond best torque to well before it, knock begins elsewhere in each engine. */
-    private Combustion.HotSpot hotSpot(Combustion.HotSpot usual) {
-        return new Combustion.HotSpot(usual.hotterK() + HOT_SPOT_K * (2 * chamber.nextDouble() - 1));
+    private EngineDesign.Combustion.HotSpot hotSpot(EngineDesign.Combustion.HotSpot usual) {
+        return new EngineDesign.Combustion.HotSpot(usual.hotterK() + HOT_SPOT_K * (2 * chamber.nextDouble() - 1));
     }
 
     private double factor(double spread) {

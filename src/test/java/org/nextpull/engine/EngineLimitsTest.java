@@ -37,8 +37,19 @@ class EngineLimitsTest {
 
     @Test
     void aBurnLongerThanTheStrokeIsRefused() {
-        EngineDesign slow = ExampleEngines.hillClimb()
-                .withCombustion(new Combustion(new BurnDuration(190_000), 0.1, 0.97, Combustion.HotSpot.USUAL));
+        EngineDesign quick = ExampleEngines.hillClimb();
+        EngineDesign slow = new EngineDesign(
+                quick.name(),
+                quick.cylinder(),
+                quick.cylinders(),
+                quick.valves(),
+                quick.breathing(),
+                quick.boost(),
+                new EngineDesign.Combustion(
+                        new BurnDuration(190_000), 0.1, 0.97, EngineDesign.Combustion.HotSpot.USUAL),
+                quick.walls(),
+                quick.friction(),
+                quick.exhaust());
         Outcome<EnginePoint> outcome = ModelEngine.of(slow).then(engine -> engine.at(POINT.atRpm(6000)));
         assertThat(outcome.isFailed()).isTrue();
         assertThat(outcome.findings().get(0).code()).isEqualTo(FindingCode.ENGINE_BURN_TOO_LONG);

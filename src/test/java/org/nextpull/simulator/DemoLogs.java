@@ -20,7 +20,6 @@ import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.BenchPull;
 import org.nextpull.engine.bench.BenchSetting;
 import org.nextpull.engine.bench.Brake;
 import org.nextpull.engine.bench.BrakeProgram;
@@ -126,8 +125,8 @@ public final class DemoLogs {
         roles.add(Role.ORDER);
         Bench bench = sheet.brake(roles, WeatherDay.usual());
         BenchSetting start = sheet.setting(24, HILL_LAMBDA);
-        BenchSetting before = start.fittedWith(start.engine(), "before");
-        BenchSetting after = start.fittedWith(engine(AFTER), "after");
+        BenchSetting before = fitted(start, start.engine(), "before");
+        BenchSetting after = fitted(start, engine(AFTER), "after");
         for (BenchSetting setting : List.of(before, after, after, before, before, after, after, before)) {
             sheet.add(bench.pull(setting, accelerate()));
         }
@@ -213,7 +212,7 @@ public final class DemoLogs {
             return setting;
         }
 
-        void add(Outcome<BenchPull> pull) {
+        void add(Outcome<Bench.Pull> pull) {
             parts.add(pull.value().orElseThrow().samples());
         }
 
@@ -232,5 +231,9 @@ public final class DemoLogs {
                     LogText.of(parts, dialect, words, preamble),
                     TruthText.of(remarks, seed, band, truth, more));
         }
+    }
+
+    private static BenchSetting fitted(BenchSetting setting, ModelEngine engine, String label) {
+        return new BenchSetting(engine, setting.spark(), setting.lambda(), setting.fuel(), Optional.of(label));
     }
 }

@@ -43,14 +43,14 @@ public final class Bench {
     }
 
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
-    public Outcome<BenchPull> pull(BenchSetting setting, BrakeProgram program) {
+    public Outcome<Pull> pull(BenchSetting setting, BrakeProgram program) {
         return prepare(setting, program).map(ready -> {
             List<BenchMoment> moments = ready.drive(program, program.range().low());
             Samples log = ready.sensors(
-                            new SensorState(Sensors.loadAt(moments.get(0).throttle())))
+                            new Sensors.State(Sensors.loadAt(moments.get(0).throttle())))
                     .log(moments, logS);
             logS += moments.size() / instruments.sampleHz();
-            return new BenchPull(ready.conditions().number(), setting, ready.conditions(), log);
+            return new Pull(ready.conditions().number(), setting, ready.conditions(), log);
         });
     }
 
@@ -120,4 +120,14 @@ public final class Bench {
         }
         return curves.size() == sparks.size() ? Outcome.of(curves, findings) : Outcome.failed(findings);
     }
+
+    /**
+     * A pull on the simulated brake.
+     *
+     * @param number order in the day, from 1
+     * @param setting what was set
+     * @param conditions what really held
+     * @param samples what was logged
+     */
+    public record Pull(int number, BenchSetting setting, PullConditions conditions, Samples samples) {}
 }

@@ -23,8 +23,4 @@ public record BenchSetting(ModelEngine engine, SparkMap spark, Lambda lambda, En
     public BenchSetting withLambda(double value) {
         return new BenchSetting(engine, spark, Lambda.of(value), fuel, label);
     }
-
-    public BenchSetting fittedWith(ModelEngine other, String newLabel) {
-        return new BenchSetting(other, spark, lambda, fuel, Optional.of(newLabel));
-    }
 }

@@ -1,5 +1,7 @@
 package org.nextpull.engine.bench;
 
+import org.nextpull.math.Normal;
+
 /**
  * A knock sensor: counts cycles that knock, and gives a level above the noise of the engine. Cycles differ, so some knock before the
  * mean cycle does: the logarithm of a cycle's autoignition integral is taken as normal around the mean cycle's.
@@ -16,7 +18,7 @@ final class KnockSensor {
 
     /** Probability that a cycle knocks. */
     static double probability(double integral) {
-        return integral <= 0 ? 0 : normalBelow(Math.log(integral) / CYCLE_SPREAD);
+        return integral <= 0 ? 0 : Normal.below(Math.log(integral) / CYCLE_SPREAD);
     }
 
     /** Level in the sensor's own unit. */
@@ -24,15 +26,5 @@ final class KnockSensor {
         double background = BACKGROUND + BACKGROUND_PER_RPM * rpm;
         double knock = LEVEL_AT_ONSET * Math.exp(LEVEL_GROWTH * (integral - 1));
         return (background + knock) * Math.exp(noise.normal(LEVEL_SCATTER));
-    }
-
-    /** Standard normal distribution function (Abramowitz and Stegun 26.2.17, error below 7.5e-8). */
-    static double normalBelow(double z) {
-        double t = 1 / (1 + 0.2316419 * Math.abs(z));
-        double tail = Math.exp(-z * z / 2)
-                / Math.sqrt(2 * Math.PI)
-                * t
-                * (0.319381530 + t * (-0.356563782 + t * (1.781477937 + t * (-1.821255978 + t * 1.330274429))));
-        return z >= 0 ? 1 - tail : tail;
     }
 }

@@ -32,12 +32,12 @@ record PreparedPull(
                 program, instruments.sampleHz(), brake, rpm -> first.torque(rpm) * conditions.factorAt(rpm), fromRpm);
     }
 
-    Sensors sensors(SensorState state) {
+    Sensors sensors(Sensors.State state) {
         return sensors(chance, state);
     }
 
     /** Sensors whose scatter comes from elsewhere. */
-    Sensors sensors(Noise noise, SensorState state) {
+    Sensors sensors(Noise noise, Sensors.State state) {
         return new Sensors(curves, sparks, conditions, brake, instruments, noise, state);
     }
 }

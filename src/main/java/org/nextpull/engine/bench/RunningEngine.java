@@ -20,7 +20,7 @@ public final class RunningEngine {
     private final Bench bench;
     private final Noise idleNoise;
     private final Deque<BenchMoment> ahead = new ArrayDeque<>();
-    private final SensorState state = new SensorState(Sensors.loadAt(IDLE_THROTTLE));
+    private final Sensors.State state = new Sensors.State(Sensors.loadAt(IDLE_THROTTLE));
     private PreparedPull latest;
     private Sensors sensors;
     private double rpm = IDLE_RPM;

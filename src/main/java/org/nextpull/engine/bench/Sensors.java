@@ -1,5 +1,7 @@
 package org.nextpull.engine.bench;
 
+import java.util.ArrayDeque;
+import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -16,9 +18,9 @@ import org.nextpull.engine.Surroundings;
 final class Sensors {
     private static final double TORQUE_LAG_S = 0.1;
     private static final double MIXTURE_LAG_S = 0.08;
-    private static final double PART_LOAD_LAMBDA = SensorState.PART_LOAD_LAMBDA;
+    private static final double PART_LOAD_LAMBDA = State.PART_LOAD_LAMBDA;
     private static final double PART_LOAD_ADVANCE_DEG = 30;
-    private static final double PART_LOAD_EXHAUST_K = SensorState.PART_LOAD_EXHAUST_K;
+    private static final double PART_LOAD_EXHAUST_K = State.PART_LOAD_EXHAUST_K;
     private static final double FULL_THROTTLE = 0.95;
     private static final double CLOSED = 0.08;
     private static final double DRAG_SHARE = 0.15;
@@ -46,7 +48,7 @@ final class Sensors {
     private final Brake brake;
     private final Instruments instruments;
     private final Noise noise;
-    private final SensorState state;
+    private final State state;
 
     Sensors(
             List<FullLoadCurve> curves,
@@ -55,7 +57,7 @@ final class Sensors {
             Brake brake,
             Instruments instruments,
             Noise noise,
-            SensorState state) {
+            State state) {
         this.curves = List.copyOf(curves);
         this.sparks = List.copyOf(sparks);
         this.conditions = conditions;
@@ -208,5 +210,52 @@ final class Sensors {
     /** Part load does not knock. */
     private double loaded(BenchMoment moment) {
         return moment.throttle() >= FULL_THROTTLE ? state.load : 0;
+    }
+
+    /** What the sensors of a running engine have in them: it lasts from one pull to the next. Written by {@link Sensors} alone. */
+    static final class State {
+        static final double PART_LOAD_LAMBDA = 1.0;
+        static final double PART_LOAD_EXHAUST_K = 870;
+
+        private static final double OIL_RISE_K_PER_S = 0.25;
+        private static final double COOLANT_RISE_K_PER_S = 0.15;
+
+        final Deque<Double> lambdas = new ArrayDeque<>();
+        final Warming oil = new Warming(OIL_RISE_K_PER_S);
+        final Warming coolant = new Warming(COOLANT_RISE_K_PER_S);
+        double load;
+        double mixture = PART_LOAD_LAMBDA;
+        double exhaust = PART_LOAD_EXHAUST_K;
+        long line = 1;
+
+        /** An engine that runs at part throttle. */
+        State(double load) {
+            this.load = load;
+        }
+
+        /** How far a fluid is above the temperature that it settles at between pulls. */
+        static final class Warming {
+            private static final double COOLING_S = 40;
+
+            private final double risePerS;
+            private double kelvins;
+
+            private Warming(double risePerS) {
+                this.risePerS = risePerS;
+            }
+
+            double above() {
+                return kelvins;
+            }
+
+            void follow(boolean fullLoad, double seconds) {
+                kelvins += fullLoad ? risePerS * seconds : kelvins * Math.expm1(-seconds / COOLING_S);
+            }
+
+            /** The temperature that it settles at has moved, the fluid has not. */
+            void settlesHigherBy(double change) {
+                kelvins -= change;
+            }
+        }
     }
 }

@@ -2,7 +2,6 @@ package org.nextpull.engine.cycle;
 
 import org.nextpull.engine.gas.GasState;
 import org.nextpull.math.OdeSolver;
-import org.nextpull.math.OdeSpan;
 
 /** Integrates a closed cycle from inlet closing to exhaust opening. */
 public final class ClosedCycle {
@@ -18,7 +17,7 @@ public final class ClosedCycle {
 
     private ClosedCycle() {}
 
-    public static CycleResult solve(Run run, Wiebe wiebe) {
+    public static Result solve(Run run, Wiebe wiebe) {
         return solve(run, wiebe, STEP_DEG);
     }
 
@@ -29,7 +28,7 @@ public final class ClosedCycle {
      * @param wiebe how it burns
      * @param stepDeg longest step in degrees
      */
-    public static CycleResult solve(Run run, Wiebe wiebe, double stepDeg) {
+    public static Result solve(Run run, Wiebe wiebe, double stepDeg) {
         CycleEquations equations = new CycleEquations(run, wiebe);
         double start = run.filling().deg();
         double end = run.exhaustOpensDeg();
@@ -45,21 +44,107 @@ public final class ClosedCycle {
             peak.see(deg, equations.pressure(deg, state[CycleEquations.TEMPERATURE]));
             peak.seeKnock(wiebe.fraction(deg), state[CycleEquations.KNOCK]);
         };
-        y = OdeSolver.integrate(equations, OdeSpan.withSteps(start, spark, stepDeg), y, watcher);
-        y = OdeSolver.integrate(equations, OdeSpan.withSteps(spark, knockEnd, burnStep), y, watcher);
+        y = OdeSolver.integrate(equations, OdeSolver.Span.withSteps(start, spark, stepDeg), y, watcher);
+        y = OdeSolver.integrate(equations, OdeSolver.Span.withSteps(spark, knockEnd, burnStep), y, watcher);
         double integral = y[CycleEquations.KNOCK];
-        y = OdeSolver.integrate(equations, OdeSpan.withSteps(knockEnd, burnEnd, burnStep), y, watcher);
-        y = OdeSolver.integrate(equations, OdeSpan.withSteps(burnEnd, end, stepDeg), y, watcher);
+        y = OdeSolver.integrate(equations, OdeSolver.Span.withSteps(knockEnd, burnEnd, burnStep), y, watcher);
+        y = OdeSolver.integrate(equations, OdeSolver.Span.withSteps(burnEnd, end, stepDeg), y, watcher);
 
         double kelvins = y[CycleEquations.TEMPERATURE];
         GasState opening = new GasState(equations.pressure(end, kelvins), kelvins);
         double stored = equations.internalEnergy(end, kelvins) - equations.internalEnergy(start, first);
         double released = run.charge().heat() * wiebe.fraction(end);
         Energy energy = new Energy(released, y[CycleEquations.WORK], new Energy.Kept(y[CycleEquations.LOSS], stored));
-        return new CycleResult(energy, peak.pressure(), opening, new Knock(integral, peak.unburnedAtOnset()));
+        return new Result(energy, peak.pressure(), opening, new Knock(integral, peak.unburnedAtOnset()));
     }
 
     private static double clip(Run run, double deg) {
         return Math.max(run.filling().deg(), Math.min(run.exhaustOpensDeg(), deg));
+    }
+
+    /**
+     * What came out of a closed cycle.
+     *
+     * @param energy where the heat went
+     * @param peak highest pressure
+     * @param opening state when the exhaust valve opens
+     * @param knock autoignition
+     */
+    public record Result(Energy energy, PeakPressure peak, GasState opening, Knock knock) {}
+
+    /**
+     * A closed cycle to be calculated.
+     *
+     * @param cylinder its size
+     * @param filling what is trapped at the start
+     * @param charge the gas and the heat in it
+     * @param walls what heat is lost to
+     * @param rpm engine speed
+     * @param exhaustOpensDeg crank angle in degrees after top dead centre at which the cycle ends
+     */
+    public record Run(
+            Cylinder cylinder, Filling filling, Charge charge, Walls walls, double rpm, double exhaustOpensDeg) {}
+
+    /**
+     * What is trapped when the inlet valve closes.
+     *
+     * @param state pressure and temperature
+     * @param volume volume in m3
+     * @param deg crank angle in degrees after top dead centre of combustion, negative
+     */
+    public record Filling(GasState state, double volume, double deg) {}
+
+    /** Watches a cycle for its highest pressure and for the onset of autoignition. */
+    private static final class Peak {
+        private double lastDeg;
+        private double last;
+        private double beforeDeg;
+        private double before;
+        private PeakPressure best = new PeakPressure(0, 0);
+        private double lastBurned;
+        private double lastIntegral;
+        private double unburnedAtOnset;
+
+        void see(double deg, double pascals) {
+            if (last >= before && last > pascals && last > best.pascals()) {
+                best = vertex(deg, pascals);
+            }
+            beforeDeg = lastDeg;
+            before = last;
+            lastDeg = deg;
+            last = pascals;
+        }
+
+        void seeKnock(double burned, double integral) {
+            if (integral >= 1 && lastIntegral < 1) {
+                double share = (1 - lastIntegral) / (integral - lastIntegral);
+                unburnedAtOnset = 1 - lastBurned - share * (burned - lastBurned);
+            }
+            lastBurned = burned;
+            lastIntegral = integral;
+        }
+
+        PeakPressure pressure() {
+            return best.pascals() > last ? best : new PeakPressure(last, lastDeg);
+        }
+
+        /** Fraction of the charge that was not burned when the end gas lit itself; 0 when it never did. */
+        double unburnedAtOnset() {
+            return unburnedAtOnset;
+        }
+
+        /** Top of the parabola through three neighbours. */
+        private PeakPressure vertex(double deg, double pascals) {
+            double left = lastDeg - beforeDeg;
+            double right = deg - lastDeg;
+            double slopeLeft = (last - before) / left;
+            double slopeRight = (pascals - last) / right;
+            double bend = (slopeRight - slopeLeft) / (left + right);
+            double slope = (slopeLeft * right + slopeRight * left) / (left + right);
+            if (bend >= 0) {
+                return new PeakPressure(last, lastDeg);
+            }
+            return new PeakPressure(last - slope * slope / (4 * bend), lastDeg - slope / (2 * bend));
+        }
     }
 }

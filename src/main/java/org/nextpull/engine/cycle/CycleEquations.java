@@ -2,14 +2,14 @@ package org.nextpull.engine.cycle;
 
 import org.nextpull.engine.gas.Gas;
 import org.nextpull.engine.gas.GasState;
-import org.nextpull.math.OdeSystem;
+import org.nextpull.math.OdeSolver;
 
 /**
  * Energy balance of the trapped gas over crank angle, in one zone with burned and unburned gas at one pressure, and beside it the end
  * gas ahead of the flame. The state is temperature in K, work in J, heat lost in J, temperature of the end gas in K, and the integral
  * of autoignition. Serves one integration at a time: the geometry of the last angle is kept, since the method asks twice for it.
  */
-final class CycleEquations implements OdeSystem {
+final class CycleEquations implements OdeSolver.Equations {
     static final int TEMPERATURE = 0;
     static final int WORK = 1;
     static final int LOSS = 2;
@@ -32,7 +32,7 @@ final class CycleEquations implements OdeSystem {
     private double burnRate;
     private double motored;
 
-    CycleEquations(Run run, Wiebe wiebe) {
+    CycleEquations(ClosedCycle.Run run, Wiebe wiebe) {
         this.crank = new SliderCrank(run.cylinder());
         this.wiebe = wiebe;
         this.woschni = new Woschni(run.cylinder(), run.rpm(), run.filling());

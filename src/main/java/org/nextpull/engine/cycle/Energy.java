@@ -15,9 +15,4 @@ public record Energy(double released, double work, Kept kept) {
      * @param stored rise of internal energy in J
      */
     public record Kept(double lost, double stored) {}
-
-    /** What the integration lost or made, as a fraction of the heat. */
-    public double imbalance() {
-        return (released - work - kept.lost() - kept.stored()) / released;
-    }
 }

@@ -21,7 +21,7 @@ final class Woschni {
     private final double referencePressure;
     private final double referenceVolume;
 
-    Woschni(Cylinder cylinder, double rpm, Filling filling) {
+    Woschni(Cylinder cylinder, double rpm, ClosedCycle.Filling filling) {
         this.factor = SCALE * Math.pow(cylinder.bore(), -0.2) * Math.pow(1e-3, 0.8);
         this.pistonPart = PISTON * cylinder.pistonSpeed(rpm);
         this.combustionPart = COMBUSTION

@@ -2,6 +2,7 @@ package org.nextpull.engine.cycle;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -15,14 +16,14 @@ class ClosedCycleTest {
     private static final double GAS_CONSTANT = 287;
 
     /** Closed from one bottom dead centre to the next, no loss, constant gamma. */
-    private static Run airStandard(double ratio, double gamma, double heat) {
+    private static ClosedCycle.Run airStandard(double ratio, double gamma, double heat) {
         Cylinder cylinder = new Cylinder(0.086, 0.086, new Cylinder.Drive(ratio, 3.5));
         double volume = cylinder.sweptVolume() + cylinder.clearanceVolume();
         ConstantGammaGas gas = new ConstantGammaGas(GAS_CONSTANT, gamma);
         double mass = START_PA * volume / (GAS_CONSTANT * START_K);
-        return new Run(
+        return new ClosedCycle.Run(
                 cylinder,
-                new Filling(new GasState(START_PA, START_K), volume, -180),
+                new ClosedCycle.Filling(new GasState(START_PA, START_K), volume, -180),
                 new Charge(gas, gas, mass, heat, new Charge.EndGas(100, 0)),
                 new Walls(START_K, 0),
                 3000,
@@ -33,15 +34,15 @@ class ClosedCycleTest {
     @ParameterizedTest
     @CsvSource({"8,1.4", "10,1.4", "12,1.3", "14,1.25", "9,1.35"})
     void theAirStandardOttoCycleIsTheLimit(double ratio, double gamma) {
-        Run run = airStandard(ratio, gamma, 900);
-        CycleResult result = ClosedCycle.solve(run, new Wiebe(-0.1, 0.2));
+        ClosedCycle.Run run = airStandard(ratio, gamma, 900);
+        ClosedCycle.Result result = ClosedCycle.solve(run, new Wiebe(-0.1, 0.2));
         double efficiency = result.energy().work() / result.energy().released();
         assertThat(efficiency).isCloseTo(1 - Math.pow(ratio, 1 - gamma), within(2e-5));
     }
 
     @Test
     void aSlowerBurnEarnsLessThanTheLimit() {
-        Run run = airStandard(10, 1.35, 900);
+        ClosedCycle.Run run = airStandard(10, 1.35, 900);
         double limit = 1 - Math.pow(10, -0.35);
         Energy energy = ClosedCycle.solve(run, new Wiebe(-20, 55)).energy();
         assertThat(energy.work() / energy.released()).isBetween(0.9 * limit, 0.99 * limit);
@@ -50,8 +51,8 @@ class ClosedCycleTest {
     /** Without heat or loss: p V^gamma constant, so the highest pressure is r^gamma at top dead centre, and no work is left. */
     @Test
     void anUnfiredCycleIsIsentropic() {
-        Run run = airStandard(10, 1.4, 1e-9);
-        CycleResult result = ClosedCycle.solve(run, new Wiebe(0, 50));
+        ClosedCycle.Run run = airStandard(10, 1.4, 1e-9);
+        ClosedCycle.Result result = ClosedCycle.solve(run, new Wiebe(0, 50));
         assertThat(result.peak().pascals()).isCloseTo(START_PA * Math.pow(10, 1.4), within(50.0));
         assertThat(result.peak().deg()).isCloseTo(0, within(0.02));
         assertThat(result.opening().kelvins()).isCloseTo(START_K, within(1e-3));
@@ -60,21 +61,24 @@ class ClosedCycleTest {
 
     @Test
     void heatLostToTheWallIsMissingFromTheWork() {
-        Run free = airStandard(10, 1.35, 900);
-        Run cooled = new Run(free.cylinder(), free.filling(), free.charge(), new Walls(430, 1), free.rpm(), 180);
+        ClosedCycle.Run free = airStandard(10, 1.35, 900);
+        ClosedCycle.Run cooled =
+                new ClosedCycle.Run(free.cylinder(), free.filling(), free.charge(), new Walls(430, 1), free.rpm(), 180);
         Energy without = ClosedCycle.solve(free, new Wiebe(-15, 50)).energy();
         Energy with = ClosedCycle.solve(cooled, new Wiebe(-15, 50)).energy();
         assertThat(with.kept().lost()).isPositive();
         assertThat(with.work()).isLessThan(without.work());
-        assertThat(Math.abs(with.imbalance())).isLessThan(1e-6);
+        assertThat(with.work() + with.kept().lost() + with.kept().stored())
+                .isCloseTo(with.released(), withinPercentage(1e-4));
     }
 
     private static double knockIntegral(double ratio, double octane) {
-        Run run = airStandard(ratio, 1.3, 1200);
+        ClosedCycle.Run run = airStandard(ratio, 1.3, 1200);
         Charge charge = run.charge();
         Charge rated = new Charge(
                 charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new Charge.EndGas(octane, 0));
-        Run other = new Run(run.cylinder(), run.filling(), rated, run.walls(), run.rpm(), run.exhaustOpensDeg());
+        ClosedCycle.Run other = new ClosedCycle.Run(
+                run.cylinder(), run.filling(), rated, run.walls(), run.rpm(), run.exhaustOpensDeg());
         return ClosedCycle.solve(other, new Wiebe(-25, 60)).knock().integral();
     }
 

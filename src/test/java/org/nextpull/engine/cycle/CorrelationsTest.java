@@ -68,7 +68,7 @@ class CorrelationsTest {
     /** The published formula worked by hand in its own units (kPa, K, m/s). */
     @Test
     void woschniCoefficientIsTheFormula() {
-        Filling filling = new Filling(new GasState(1e5, 350), 5.4e-4, -130);
+        ClosedCycle.Filling filling = new ClosedCycle.Filling(new GasState(1e5, 350), 5.4e-4, -130);
         Woschni woschni = new Woschni(CYLINDER, 3000, filling);
         double motored = woschni.motoredPressure(6e-5);
         assertThat(motored).isCloseTo(1e5 * Math.pow(9, 1.33), within(1e-3));
@@ -82,7 +82,7 @@ class CorrelationsTest {
     /** Full-load firing heat transfer coefficients reach 1 to 4 kW/(m2.K) (Heywood, section 12.6, from memory). */
     @Test
     void woschniCoefficientHasTheSizeOfEngines() {
-        Woschni woschni = new Woschni(CYLINDER, 4000, new Filling(new GasState(1e5, 350), 5.4e-4, -130));
+        Woschni woschni = new Woschni(CYLINDER, 4000, new ClosedCycle.Filling(new GasState(1e5, 350), 5.4e-4, -130));
         assertThat(woschni.coefficient(new GasState(60e5, 2500), 20e5)).isBetween(1000.0, 4000.0);
     }
 
