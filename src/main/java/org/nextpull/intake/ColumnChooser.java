@@ -16,7 +16,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.NearestNames;
-import org.nextpull.finding.Place;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
 
@@ -76,7 +75,7 @@ final class ColumnChooser {
             if (index < 0) {
                 findings.add(Finding.warning(
                         FindingCode.COLUMN_NOT_FOUND,
-                        place(wanted),
+                        table.place(wanted),
                         Detail.of("header", wanted),
                         Detail.of("channel", role.id()),
                         Detail.of("nearest", nearest(wanted))));
@@ -85,7 +84,7 @@ final class ColumnChooser {
                         index,
                         table.headers().get(index),
                         role,
-                        reader.unitIn(table.headers().get(index), rowUnit(index), role.quantity()),
+                        reader.unitIn(table.headers().get(index), table.rowUnit(index), role.quantity()),
                         OptionalInt.empty(),
                         NameStanding.PLAIN,
                         false,
@@ -119,19 +118,19 @@ final class ColumnChooser {
 
     private Optional<ColumnDraft> recognised(int index) {
         String header = table.headers().get(index);
-        HeaderName name = reader.read(header, rowUnit(index));
-        List<Meaning> meanings = name.meanings().stream()
+        HeaderName name = reader.read(header, table.rowUnit(index));
+        List<HeaderName.Meaning> meanings = name.meanings().stream()
                 .filter(meaning -> !isHinted(meaning.role()) || KEPT_BESIDE.contains(meaning.role()))
                 .toList();
         if (meanings.isEmpty() || (name.standing() == NameStanding.NOT_MEASURED && !isOffset(meanings))) {
             return Optional.empty();
         }
-        Meaning meaning = meanings.size() == 1 ? meanings.get(0) : byMagnitude(meanings, index);
+        HeaderName.Meaning meaning = meanings.size() == 1 ? meanings.get(0) : byMagnitude(meanings, index);
         Optional<Unit> hintUnit = Optional.ofNullable(hints.units().get(meaning.role()));
         if (meaning.strangeUnit().isPresent() && hintUnit.isEmpty()) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_UNIT_STRANGE,
-                    place(header),
+                    table.place(header),
                     Detail.of("header", header),
                     Detail.of("channel", meaning.role().id()),
                     Detail.of("unit", meaning.strangeUnit().orElseThrow())));
@@ -152,7 +151,7 @@ final class ColumnChooser {
                 false));
     }
 
-    private static boolean isOffset(List<Meaning> meanings) {
+    private static boolean isOffset(List<HeaderName.Meaning> meanings) {
         return meanings.get(0).role() == Role.ADVANCE_OFFSET;
     }
 
@@ -161,16 +160,16 @@ final class ColumnChooser {
         return hints.header(role).map(header -> find(header) >= 0).orElse(false);
     }
 
-    private Meaning byMagnitude(List<Meaning> meanings, int index) {
+    private HeaderName.Meaning byMagnitude(List<HeaderName.Meaning> meanings, int index) {
         ProbeColumn probe = table.probes().get(index);
         boolean shaft = probe.count() > 0 && probe.greatest() > SHAFT_SPEED_FROM;
-        Meaning meaning = meanings.stream()
+        HeaderName.Meaning meaning = meanings.stream()
                 .filter(candidate -> (candidate.role().quantity() == Quantity.SPEED) == shaft)
                 .findFirst()
                 .orElse(meanings.get(0));
         findings.add(Finding.warning(
                 FindingCode.COLUMN_TAKEN_BY_VALUES,
-                place(table.headers().get(index)),
+                table.place(table.headers().get(index)),
                 Detail.of("header", table.headers().get(index)),
                 Detail.of("channel", meaning.role().id())));
         return meaning;
@@ -181,7 +180,7 @@ final class ColumnChooser {
         Role role = draft.role();
         if (role == Role.TIME && (probe.isBlank() || (probe.repeatedShare() == 1 && !draft.hinted()))) {
             findings.add(Finding.warning(
-                    FindingCode.TIME_STANDS_STILL, place(draft.header()), Detail.of("header", draft.header())));
+                    FindingCode.TIME_STANDS_STILL, table.place(draft.header()), Detail.of("header", draft.header())));
             return false;
         }
         boolean fits = probe.isBlank()
@@ -193,7 +192,7 @@ final class ColumnChooser {
         if (!fits && role != Role.FUEL) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_NOT_NUMERIC,
-                    place(draft.header()),
+                    table.place(draft.header()),
                     Detail.of("header", draft.header()),
                     Detail.of("channel", role.id())));
         }
@@ -228,7 +227,7 @@ final class ColumnChooser {
                     .collect(Collectors.joining(", "));
             findings.add(Finding.note(
                     FindingCode.COLUMN_CHOSEN,
-                    place(chosen.header()),
+                    table.place(chosen.header()),
                     Detail.of("header", chosen.header()),
                     Detail.of("channel", chosen.role().id()),
                     Detail.of("others", others)));
@@ -240,23 +239,15 @@ final class ColumnChooser {
                 && (chosen.role() == Role.TORQUE || chosen.role() == Role.POWER)) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_ALREADY_CORRECTED,
-                    place(chosen.header()),
+                    table.place(chosen.header()),
                     Detail.of("header", chosen.header()),
                     Detail.of("channel", chosen.role().id())));
         } else if (chosen.standing() == NameStanding.PEAK) {
             findings.add(Finding.warning(
                     FindingCode.COLUMN_OF_PEAKS,
-                    place(chosen.header()),
+                    table.place(chosen.header()),
                     Detail.of("header", chosen.header()),
                     Detail.of("channel", chosen.role().id())));
         }
-    }
-
-    private Optional<String> rowUnit(int index) {
-        return index < table.units().size() ? Optional.of(table.units().get(index)) : Optional.empty();
-    }
-
-    private Place place(String header) {
-        return Place.atLine(table.name(), table.headerLine()).withKey(header);
     }
 }

@@ -12,7 +12,6 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
 import org.nextpull.unit.Quantity;
 
 /**
@@ -97,7 +96,7 @@ final class ColumnProposals {
 
     private boolean isFree(int index) {
         String header = table.headers().get(index);
-        HeaderName name = reader.read(header, rowUnit(index));
+        HeaderName name = reader.read(header, table.rowUnit(index));
         return mapped.stream().noneMatch(column -> column.index() == index)
                 && !header.isBlank()
                 && table.probes().get(index).isNumeric()
@@ -116,7 +115,7 @@ final class ColumnProposals {
         }
         Quantity quantity = role.quantity();
         boolean unit = quantity != Quantity.COUNT
-                && reader.unitIn(header, rowUnit(index), quantity).isPresent();
+                && reader.unitIn(header, table.rowUnit(index), quantity).isPresent();
         if (unit) {
             points += 2;
             because.add("unit");
@@ -171,15 +170,11 @@ final class ColumnProposals {
                 .orElse(0);
     }
 
-    private Optional<String> rowUnit(int index) {
-        return index < table.units().size() ? Optional.of(table.units().get(index)) : Optional.empty();
-    }
-
     private Finding finding(Proposal proposal) {
         String header = table.headers().get(proposal.index()).strip();
         return Finding.note(
                 FindingCode.COLUMN_MAY_BE,
-                Place.atLine(table.name(), table.headerLine()).withKey(header),
+                table.place(header),
                 Detail.of("header", header),
                 Detail.of("channel", proposal.role().id()),
                 Detail.of("because", proposal.because()));

@@ -1,6 +1,7 @@
 package org.nextpull.intake;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -71,7 +72,7 @@ public final class ColumnReader {
         List<Finding> findings = new ArrayList<>(chooser.findings());
         findings.addAll(units.findings());
         findings.addAll(mixture.findings());
-        findings.addAll(UnitDoubts.of(table, drafts));
+        findings.addAll(UnitGuess.doubts(table, drafts));
         new PowerCheck(table).check(drafts).ifPresent(findings::add);
 
         List<MappedColumn> mapped = new ArrayList<>();
@@ -82,21 +83,21 @@ public final class ColumnReader {
             double divisor = mixture.divisor(draft).orElse(1.0);
             mapped.add(new MappedColumn(draft.index(), draft.header(), channel, draft.unit(), divisor, reading));
         }
-        mapped.sort(java.util.Comparator.comparingInt(MappedColumn::index));
+        mapped.sort(Comparator.comparingInt(MappedColumn::index));
         findings.addAll(new ColumnProposals(table, headers, mapped).findings());
         return new Columns(mapped, described(table, mapped), findings);
     }
 
     private static List<ColumnDraft> inOrderOfSensors(List<ColumnDraft> drafts) {
         return drafts.stream()
-                .sorted(java.util.Comparator.comparing((ColumnDraft draft) -> !draft.hinted())
+                .sorted(Comparator.comparing((ColumnDraft draft) -> !draft.hinted())
                         .thenComparingInt((ColumnDraft draft) -> draft.number().orElse(Integer.MAX_VALUE))
                         .thenComparing(ColumnDraft::index))
                 .toList();
     }
 
     private static MappedColumn.Reading reading(ColumnTable table, ColumnDraft draft, List<Finding> findings) {
-        Place place = Place.atLine(table.name(), table.headerLine()).withKey(draft.header());
+        Place place = table.place(draft.header());
         Detail header = Detail.of("header", draft.header());
         if (draft.gauge()) {
             findings.add(Finding.note(FindingCode.COLUMN_ABOVE_AIR_PRESSURE, place, header));

@@ -1,6 +1,8 @@
 package org.nextpull.intake;
 
 import java.util.List;
+import java.util.Optional;
+import org.nextpull.finding.Place;
 
 /**
  * The columns of a source as they stand, before anything is understood.
@@ -25,5 +27,15 @@ public record ColumnTable(
         if (headers.size() != probes.size()) {
             throw new IllegalArgumentException("a probe for each column: " + headers.size() + ", " + probes.size());
         }
+    }
+
+    /** The header as a place of the source. */
+    Place place(String header) {
+        return Place.atLine(name, headerLine).withKey(header);
+    }
+
+    /** The unit that a row below the header gives for a column; empty where there is no such row or cell. */
+    Optional<String> rowUnit(int index) {
+        return index < units.size() ? Optional.of(units.get(index)) : Optional.empty();
     }
 }

@@ -59,7 +59,7 @@ final class HeaderReader {
             unit = Optional.empty();
         }
         Optional<String> given = unit.or(() -> rowUnit).filter(text -> !text.matches("[\\s/.\u2013\u2014-]*"));
-        List<Meaning> meanings = match(bare, given);
+        List<HeaderName.Meaning> meanings = match(bare, given);
         if (meanings.isEmpty()) {
             List<String> kept = parts.stream()
                     .filter(word -> !NameStanding.isQualifier(word))
@@ -106,8 +106,8 @@ final class HeaderReader {
         return header.strip().replaceAll("^[#%'\"]+\\s*|['\"]+$", "").replaceAll("\\s+", " ");
     }
 
-    private List<Meaning> match(String name, Optional<String> unit) {
-        List<Meaning> direct = matchStart(name, unit, OptionalInt.empty());
+    private List<HeaderName.Meaning> match(String name, Optional<String> unit) {
+        List<HeaderName.Meaning> direct = matchStart(name, unit, OptionalInt.empty());
         Matcher leading = LEADING_SENSOR.matcher(name);
         if (direct.isEmpty() && leading.find()) {
             return matchStart(name.substring(leading.end()), unit, OptionalInt.of(Integer.parseInt(leading.group(1))));
@@ -115,11 +115,11 @@ final class HeaderReader {
         return direct;
     }
 
-    private List<Meaning> matchStart(String name, Optional<String> unit, OptionalInt number) {
+    private List<HeaderName.Meaning> matchStart(String name, Optional<String> unit, OptionalInt number) {
         CompactName compact = CompactName.of(name);
-        List<Meaning> found = new ArrayList<>();
+        List<HeaderName.Meaning> found = new ArrayList<>();
         int length = 0;
-        for (Spelling spelling : spellings.longestFirst()) {
+        for (Spellings.Spelling spelling : spellings.longestFirst()) {
             int spelt = spelling.compact().length();
             if (!found.isEmpty() && spelt < length) {
                 break;
@@ -136,8 +136,8 @@ final class HeaderReader {
     }
 
     /** Reads what stands behind the name: a number, a unit, both or nothing. */
-    private static Optional<Meaning> meaning(
-            Spelling spelling, String tail, Optional<String> unit, OptionalInt leadingNumber) {
+    private static Optional<HeaderName.Meaning> meaning(
+            Spellings.Spelling spelling, String tail, Optional<String> unit, OptionalInt leadingNumber) {
         if (tail.isEmpty()) {
             return unit.isPresent() ? withUnit(spelling, unit, leadingNumber) : withoutUnit(spelling, leadingNumber);
         }
@@ -165,14 +165,14 @@ final class HeaderReader {
         return UnitText.parse(text, role.quantity());
     }
 
-    private static Optional<Meaning> withoutUnit(Spelling spelling, OptionalInt number) {
+    private static Optional<HeaderName.Meaning> withoutUnit(Spellings.Spelling spelling, OptionalInt number) {
         Optional<Unit> own = ownUnit(spelling);
         return spelling.needsUnit() && own.isEmpty()
                 ? Optional.empty()
-                : Optional.of(new Meaning(spelling.role(), own, Optional.empty(), number, spelling.gauge()));
+                : Optional.of(new HeaderName.Meaning(spelling.role(), own, Optional.empty(), number, spelling.gauge()));
     }
 
-    private static Optional<Unit> ownUnit(Spelling spelling) {
+    private static Optional<Unit> ownUnit(Spellings.Spelling spelling) {
         if (spelling.role().quantity() == Quantity.SPEED) {
             return spelling.compact().matches(".*(rpm|giri|revs|trmin).*") ? Optional.of(Unit.RPM) : Optional.empty();
         }
@@ -181,34 +181,34 @@ final class HeaderReader {
                 : Unit.parse(spelling.compact(), spelling.role().quantity());
     }
 
-    private static Optional<Meaning> withUnit(Spelling spelling, Optional<String> given, OptionalInt number) {
+    private static Optional<HeaderName.Meaning> withUnit(Spellings.Spelling spelling, Optional<String> given, OptionalInt number) {
         Role role = spelling.role();
         String text = given.orElseThrow();
         if (role.isText() && UnitText.isUnit(text)) {
             return Optional.empty();
         }
         if (role.isText() || role.quantity() == Quantity.COUNT) {
-            return Optional.of(new Meaning(
+            return Optional.of(new HeaderName.Meaning(
                     role, role.isText() ? Optional.empty() : Optional.of(Unit.COUNT), Optional.empty(), number, false));
         }
         if (role == Role.TIME && text.matches(".*([hH]+.*[mM]+|:|\\.000|[yYjJ]{2}).*")) {
-            return Optional.of(new Meaning(role, Optional.empty(), Optional.empty(), number, false));
+            return Optional.of(new HeaderName.Meaning(role, Optional.empty(), Optional.empty(), number, false));
         }
         Optional<Unit> unit = UnitText.parse(text, role.quantity());
         if (unit.isEmpty() && text.strip().equals("1")) {
             return withoutUnit(spelling, number);
         }
         if (unit.isPresent()) {
-            return Optional.of(new Meaning(role, unit, Optional.empty(), number, spelling.gauge()));
+            return Optional.of(new HeaderName.Meaning(role, unit, Optional.empty(), number, spelling.gauge()));
         }
         Optional<Role> sibling = sibling(role);
         Optional<Unit> siblingUnit = sibling.flatMap(other -> UnitText.parse(text, other.quantity()));
         if (siblingUnit.isPresent()) {
-            return Optional.of(new Meaning(sibling.orElseThrow(), siblingUnit, Optional.empty(), number, false));
+            return Optional.of(new HeaderName.Meaning(sibling.orElseThrow(), siblingUnit, Optional.empty(), number, false));
         }
         return spelling.needsUnit()
                 ? Optional.empty()
-                : Optional.of(new Meaning(role, Optional.empty(), given, number, spelling.gauge()));
+                : Optional.of(new HeaderName.Meaning(role, Optional.empty(), given, number, spelling.gauge()));
     }
 
     /** A lambda gauge that shows air-fuel ratios, and the other way round. */

@@ -8,7 +8,6 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
 import org.nextpull.unit.Unit;
 
 /**
@@ -71,7 +70,7 @@ final class MixtureColumns {
     private void sayTaken(ColumnDraft draft, Role role) {
         findings.add(Finding.warning(
                 FindingCode.COLUMN_TAKEN_BY_VALUES,
-                place(draft),
+                table.place(draft.header()),
                 Detail.of("header", draft.header()),
                 Detail.of("channel", role.id())));
     }
@@ -81,7 +80,7 @@ final class MixtureColumns {
         double middle = probe.count() == 0 ? 0 : probe.median();
         findings.add(Finding.warning(
                 FindingCode.AFR_WITHOUT_SCALE,
-                place(draft),
+                table.place(draft.header()),
                 Detail.of("header", draft.header()),
                 Detail.of("likely", likely(middle)),
                 Detail.of("middle", middle)));
@@ -102,9 +101,5 @@ final class MixtureColumns {
         return scaled && hints.afrScale().isPresent()
                 ? Optional.of(hints.afrScale().getAsDouble())
                 : Optional.empty();
-    }
-
-    private Place place(ColumnDraft draft) {
-        return Place.atLine(table.name(), table.headerLine()).withKey(draft.header());
     }
 }

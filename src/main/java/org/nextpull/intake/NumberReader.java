@@ -1,5 +1,8 @@
 package org.nextpull.intake;
 
+import java.util.Locale;
+import java.util.Set;
+
 /**
  * Turns the characters of a cell into a number without making text of them. The result equals {@link Double#parseDouble} bit for bit:
  * digits that fit in 53 bits and a power of ten up to 18 are both exact, so one multiplication or division rounds once (Clinger 1990,
@@ -124,9 +127,9 @@ public final class NumberReader {
             return Kind.ABSENT;
         }
         String plain = cell.replace('\u2212', '-');
-        if (Grouping.isGrouped(plain, style)) {
+        if (style.isGrouped(plain)) {
             groupedCells++;
-            plain = Grouping.without(plain, style);
+            plain = style.withoutGrouping(plain);
         }
         plain = plain.replace(style.decimal(), '.');
         if (!isDecimal(plain)) {
@@ -177,5 +180,73 @@ public final class NumberReader {
             result[exponent] = Double.parseDouble("1e" + exponent);
         }
         return result;
+    }
+
+    /** Words that loggers and spreadsheets write where there is no value. */
+    private static final class AbsentWords {
+        private static final Set<String> WORDS = Set.of(
+                "nan",
+                "-nan",
+                "+nan",
+                "nan(ind)",
+                "-nan(ind)",
+                "-1.#ind",
+                "1.#qnan",
+                "1.#inf",
+                "-1.#inf",
+                "inf",
+                "-inf",
+                "+inf",
+                "infinity",
+                "-infinity",
+                "na",
+                "n/a",
+                "#n/a",
+                "n.a.",
+                "n.v.",
+                "k.a.",
+                "nv",
+                "nd",
+                "n.d.",
+                "s/d",
+                "#nv",
+                "#div/0!",
+                "#ref!",
+                "#value!",
+                "#wert!",
+                "#num!",
+                "#zahl!",
+                "#null!",
+                "#name?",
+                "null",
+                "none",
+                "nil",
+                "void",
+                "invalid",
+                "ol",
+                "over",
+                "overrange",
+                "off",
+                "err",
+                "error",
+                "?",
+                "*",
+                "-",
+                "--",
+                "---",
+                "----",
+                "-----",
+                "\u2013",
+                "\u2014",
+                "\u221e",
+                "-\u221e",
+                ".",
+                "...");
+
+        private AbsentWords() {}
+
+        static boolean contains(String cell) {
+            return WORDS.contains(cell.toLowerCase(Locale.ROOT)) || cell.isBlank();
+        }
     }
 }

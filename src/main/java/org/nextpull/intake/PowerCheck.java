@@ -10,7 +10,6 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Place;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
 import org.nextpull.unit.Unit;
@@ -77,8 +76,7 @@ final class PowerCheck {
                 .findFirst()
                 .map(pair -> Finding.warning(
                         FindingCode.TORQUE_AND_POWER_DISAGREE,
-                        Place.atLine(table.name(), table.headerLine())
-                                .withKey(torque.get().header()),
+                        table.place(torque.get().header()),
                         Detail.of("torque_header", torque.get().header()),
                         Detail.of("power_header", power.get().header()),
                         Detail.of("torque_unit", pair.getKey().symbol()),

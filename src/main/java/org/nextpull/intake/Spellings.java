@@ -51,4 +51,16 @@ final class Spellings {
             spellings.add(new Spelling(CompactName.of(text).text(), role, text.contains("!"), text.contains("~")));
         }
     }
+
+    /**
+     * One way to write a channel's name.
+     *
+     * @param compact the spelling in small letters and digits only
+     * @param role what it means
+     * @param needsUnit whether it counts only beside a unit that fits
+     * @param gauge whether it is a pressure above that of the air
+     */
+    record Spelling(String compact, Role role, boolean needsUnit, boolean gauge) {
+
+    }
 }

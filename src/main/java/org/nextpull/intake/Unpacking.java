@@ -24,7 +24,7 @@ final class Unpacking {
 
     /** The sources in a file: itself, or each file of a zip in natural order. A workbook, which is a zip too, stays one source. */
     static List<ByteSource> sources(Path path) throws IOException {
-        if (magic(path) != Magic.ZIP) {
+        if (kind(path) != FileKind.ZIP) {
             return List.of(new PlainFile(path));
         }
         try (ZipFile zip = open(path)) {
@@ -45,9 +45,9 @@ final class Unpacking {
         return !name.startsWith(".") && !entry.startsWith("__MACOSX/");
     }
 
-    private static Magic magic(Path path) throws IOException {
+    private static FileKind kind(Path path) throws IOException {
         try (InputStream in = Files.newInputStream(path)) {
-            return Magic.of(in.readNBytes(Magic.ENOUGH_BYTES));
+            return FileKind.of(in.readNBytes(FileKind.ENOUGH_BYTES));
         }
     }
 
@@ -67,10 +67,10 @@ final class Unpacking {
     private static InputStream unzipped(InputStream raw, long packedBytes) throws IOException {
         try {
             BufferedInputStream in = new BufferedInputStream(raw, BUFFER_BYTES);
-            in.mark(Magic.ENOUGH_BYTES);
-            Magic magic = Magic.of(in.readNBytes(Magic.ENOUGH_BYTES));
+            in.mark(FileKind.ENOUGH_BYTES);
+            FileKind kind = FileKind.of(in.readNBytes(FileKind.ENOUGH_BYTES));
             in.reset();
-            return magic == Magic.GZIP ? bounded(new GZIPInputStream(in, BUFFER_BYTES), packedBytes) : in;
+            return kind == FileKind.GZIP ? bounded(new GZIPInputStream(in, BUFFER_BYTES), packedBytes) : in;
         } catch (IOException e) {
             raw.close();
             throw e;

@@ -29,14 +29,14 @@ class SpellingsTest {
         assertThat(spellings.longestFirst()).anyMatch(spelling -> spelling.role() == role);
     }
 
-    static Stream<Spelling> all() {
+    static Stream<Spellings.Spelling> all() {
         return Spellings.load().longestFirst().stream();
     }
 
     /** A spelling may stand at two roles only where their units tell them apart. */
     @Test
     void aSpellingThatMeansTwoChannelsIsToldApartByItsUnit() {
-        for (Spelling spelling : spellings.longestFirst()) {
+        for (Spellings.Spelling spelling : spellings.longestFirst()) {
             List<Quantity> quantities = spellings.longestFirst().stream()
                     .filter(other -> other.compact().equals(spelling.compact()))
                     .map(other -> other.role().quantity())
@@ -48,7 +48,7 @@ class SpellingsTest {
     /** Each spelling with each unit of its quantity, in brackets and behind the name, is read as that channel in that unit. */
     @ParameterizedTest
     @MethodSource("all")
-    void everySpellingIsReadWithEachUnitOfItsQuantity(Spelling spelling) {
+    void everySpellingIsReadWithEachUnitOfItsQuantity(Spellings.Spelling spelling) {
         Quantity quantity = spelling.role().quantity();
         if (spelling.role().isText() || quantity == Quantity.COUNT) {
             return;
