@@ -27,7 +27,6 @@ record HeaderName(String header, List<Meaning> meanings, NameStanding standing) 
      * @param number number of the sensor, where the header has one
      * @param gauge whether it is a pressure above that of the air
      */
-    public record Meaning(Role role, Optional<Unit> unit, Optional<String> strangeUnit, OptionalInt number, boolean gauge) {
-
-    }
+    public record Meaning(
+            Role role, Optional<Unit> unit, Optional<String> strangeUnit, OptionalInt number, boolean gauge) {}
 }

@@ -181,7 +181,8 @@ final class HeaderReader {
                 : Unit.parse(spelling.compact(), spelling.role().quantity());
     }
 
-    private static Optional<HeaderName.Meaning> withUnit(Spellings.Spelling spelling, Optional<String> given, OptionalInt number) {
+    private static Optional<HeaderName.Meaning> withUnit(
+            Spellings.Spelling spelling, Optional<String> given, OptionalInt number) {
         Role role = spelling.role();
         String text = given.orElseThrow();
         if (role.isText() && UnitText.isUnit(text)) {
@@ -204,7 +205,8 @@ final class HeaderReader {
         Optional<Role> sibling = sibling(role);
         Optional<Unit> siblingUnit = sibling.flatMap(other -> UnitText.parse(text, other.quantity()));
         if (siblingUnit.isPresent()) {
-            return Optional.of(new HeaderName.Meaning(sibling.orElseThrow(), siblingUnit, Optional.empty(), number, false));
+            return Optional.of(
+                    new HeaderName.Meaning(sibling.orElseThrow(), siblingUnit, Optional.empty(), number, false));
         }
         return spelling.needsUnit()
                 ? Optional.empty()

@@ -132,7 +132,8 @@ final class HeaderWords {
             things.add(thing(quantity));
         }
         return alone || things.equals(named.things())
-                ? Optional.of(new HeaderName.Meaning(named.role(), known, Optional.empty(), spoken.number(), named.gauge()))
+                ? Optional.of(
+                        new HeaderName.Meaning(named.role(), known, Optional.empty(), spoken.number(), named.gauge()))
                 : Optional.empty();
     }
 

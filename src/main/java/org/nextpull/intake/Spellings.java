@@ -60,7 +60,5 @@ final class Spellings {
      * @param needsUnit whether it counts only beside a unit that fits
      * @param gauge whether it is a pressure above that of the air
      */
-    record Spelling(String compact, Role role, boolean needsUnit, boolean gauge) {
-
-    }
+    record Spelling(String compact, Role role, boolean needsUnit, boolean gauge) {}
 }

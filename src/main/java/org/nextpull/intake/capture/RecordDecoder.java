@@ -19,7 +19,7 @@ final class RecordDecoder {
 
     Optional<CaptureEntry> decode(ByteBuffer buffer, int start, int payloadBytes) {
         long sessionNs = buffer.getLong(start + RecordFormat.SESSION_AT);
-        Optional<RecordKind> kind = RecordKind.of(buffer.get(start + RecordFormat.KIND_AT));
+        Optional<RecordFormat.Kind> kind = RecordFormat.Kind.of(buffer.get(start + RecordFormat.KIND_AT));
         if (sessionNs < 0 || kind.isEmpty()) {
             return Optional.empty();
         }

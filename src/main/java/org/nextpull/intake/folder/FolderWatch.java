@@ -75,7 +75,7 @@ public final class FolderWatch {
     public void look(long nowNs) throws InterruptedException {
         Map<String, Stamp> found;
         try {
-            found = FolderListing.of(
+            found = Stamp.inFolder(
                     settings.folder(), name -> FolderSettings.isLog(name) || FolderSettings.isStranger(name));
             sayStrangers(
                     found.keySet().stream().filter(FolderSettings::isStranger).toList());

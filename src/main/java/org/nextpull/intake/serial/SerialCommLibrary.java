@@ -2,10 +2,10 @@ package org.nextpull.intake.serial;
 
 import com.fazecast.jSerialComm.SerialPort;
 import com.fazecast.jSerialComm.SerialPortInvalidPortException;
+import java.io.IOException;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
-import java.util.stream.Collectors;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -14,7 +14,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.plan.PortFacts;
 
 /** The serial library itself. Its class is first touched when a port is asked for. */
-final class SerialCommLibrary implements PortLibrary {
+final class SerialCommLibrary implements SerialPorts.Library {
     /** Keeps the library's native files apart from those of other programs, which would delete them. */
     private static final String APPLICATION_KEY = "fazecast.jSerialComm.appid";
 
@@ -57,7 +57,7 @@ final class SerialCommLibrary implements PortLibrary {
         try {
             port = SerialPort.getCommPort(settings.device());
         } catch (SerialPortInvalidPortException e) {
-            return Outcome.failed(notThere(settings));
+            return Outcome.failed(SerialPorts.notThere(settings, list()));
         }
         PortFacts wanted = settings.port();
         port.setComPortParameters(wanted.baud(), wanted.bits(), stop(wanted.stop()), parity(wanted.parity()));
@@ -76,12 +76,6 @@ final class SerialCommLibrary implements PortLibrary {
         }
     }
 
-    private Finding notThere(WireSettings settings) {
-        String ports = list().stream().map(PortInfo::name).collect(Collectors.joining(", "));
-        return Finding.error(
-                FindingCode.WIRE_NOT_THERE, place(settings), Detail.of("ports", ports.isEmpty() ? "none" : ports));
-    }
-
     private Finding refused(WireSettings settings, int error) {
         boolean windows = System.getProperty("os.name", "").startsWith("Windows");
         if (error == TRY_AGAIN || error == BUSY || (windows && error == WINDOWS_DENIED)) {
@@ -93,7 +87,9 @@ final class SerialCommLibrary implements PortLibrary {
         if (error == NO_SUCH_FILE) {
             // the library also says this for a port that this program has open already
             boolean there = java.nio.file.Files.exists(java.nio.file.Path.of(settings.device()));
-            return there ? Finding.error(FindingCode.WIRE_IN_USE, place(settings)) : notThere(settings);
+            return there
+                    ? Finding.error(FindingCode.WIRE_IN_USE, place(settings))
+                    : SerialPorts.notThere(settings, list());
         }
         return Finding.error(
                 FindingCode.WIRE_NOT_OPENED,
@@ -130,5 +126,48 @@ final class SerialCommLibrary implements PortLibrary {
             case RTS_CTS -> SerialPort.FLOW_CONTROL_RTS_ENABLED | SerialPort.FLOW_CONTROL_CTS_ENABLED;
             case XON_XOFF -> SerialPort.FLOW_CONTROL_XONXOFF_IN_ENABLED | SerialPort.FLOW_CONTROL_XONXOFF_OUT_ENABLED;
         };
+    }
+
+    /** An open port of the library, used without its listeners: they would call without end once a device went away. */
+    private static final class SerialCommPort implements Port {
+        private static final int MOST_WAITS = 3;
+        private static final String WENT_AWAY = "the port went away";
+
+        private final SerialPort port;
+
+        SerialCommPort(SerialPort port) {
+            this.port = port;
+        }
+
+        @Override
+        public int read(byte[] buffer) throws IOException {
+            int count = port.readBytes(buffer, buffer.length);
+            if (count < 0) {
+                throw new IOException(WENT_AWAY);
+            }
+            return count;
+        }
+
+        @Override
+        public void write(byte[] bytes) throws IOException {
+            byte[] left = bytes;
+            int waits = 0;
+            while (left.length > 0) {
+                int count = port.writeBytes(left, left.length);
+                waits = count == 0 ? waits + 1 : 0;
+                if (count < 0) {
+                    throw new IOException(WENT_AWAY);
+                }
+                if (waits == MOST_WAITS) {
+                    throw new NotTakenException();
+                }
+                left = Arrays.copyOfRange(left, count, left.length);
+            }
+        }
+
+        @Override
+        public void close() {
+            port.closePort();
+        }
     }
 }

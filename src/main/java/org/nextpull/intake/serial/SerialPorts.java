@@ -14,14 +14,14 @@ import org.nextpull.finding.Place;
  * calls of a library that failed to load only say that it has failed.
  */
 public final class SerialPorts implements PortOpener {
-    private final PortLibrary library;
+    private final Library library;
     private Optional<Finding> unusable = Optional.empty();
 
     public SerialPorts() {
         this(new SerialCommLibrary());
     }
 
-    SerialPorts(PortLibrary library) {
+    SerialPorts(Library library) {
         this.library = library;
     }
 
@@ -42,15 +42,17 @@ public final class SerialPorts implements PortOpener {
     public Optional<Finding> missing(WireSettings settings) {
         Outcome<Boolean> there =
                 asked(() -> Outcome.of(settings.device().isBlank() || library.isThere(settings.device())));
-        return there.value().filter(is -> !is).map(not -> {
-            String ports = list().value().orElse(List.of()).stream()
-                    .map(PortInfo::name)
-                    .collect(Collectors.joining(", "));
-            return Finding.error(
-                    FindingCode.WIRE_NOT_THERE,
-                    Place.inFile(settings.device()),
-                    Detail.of("ports", ports.isEmpty() ? "none" : ports));
-        });
+        return there.value()
+                .filter(is -> !is)
+                .map(not -> notThere(settings, list().value().orElse(List.of())));
+    }
+
+    static Finding notThere(WireSettings settings, List<PortInfo> there) {
+        String ports = there.stream().map(PortInfo::name).collect(Collectors.joining(", "));
+        return Finding.error(
+                FindingCode.WIRE_NOT_THERE,
+                Place.inFile(settings.device()),
+                Detail.of("ports", ports.isEmpty() ? "none" : ports));
     }
 
     private <T> Outcome<T> asked(java.util.function.Supplier<Outcome<T>> question) {
@@ -76,5 +78,15 @@ public final class SerialPorts implements PortOpener {
                     Finding.error(FindingCode.WIRE_LIBRARY_UNUSABLE, Place.nowhere(), Detail.of("why", why)));
         }
         return unusable.get();
+    }
+
+    /** What is needed of the serial library. Any call may throw a {@link LinkageError} when its native part cannot be loaded. */
+    interface Library {
+        List<PortInfo> list();
+
+        /** Whether there is such a port; it is not opened. */
+        boolean isThere(String device);
+
+        Outcome<Port> open(WireSettings settings);
     }
 }

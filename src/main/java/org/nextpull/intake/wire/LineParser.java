@@ -1,5 +1,8 @@
 package org.nextpull.intake.wire;
 
+import java.util.ArrayList;
+import java.util.List;
+
 /** Finds the fields of a line. */
 interface LineParser {
     /** What a line is. */
@@ -25,7 +28,7 @@ interface LineParser {
     /** Names that a line gives to its values, and the address of a sentence. */
     final class Names {
         private String address = "";
-        private final java.util.List<String> all = new java.util.ArrayList<>();
+        private final List<String> all = new ArrayList<>();
 
         void clear() {
             all.clear();
@@ -44,7 +47,7 @@ interface LineParser {
             return address;
         }
 
-        java.util.List<String> all() {
+        List<String> all() {
             return all;
         }
     }

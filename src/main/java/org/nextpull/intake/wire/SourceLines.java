@@ -30,7 +30,7 @@ final class SourceLines implements LineFramer.Lines {
     private final Fields values = new Fields();
     private final LineParser.Names names = new LineParser.Names();
     private final Map<String, LineDecoder> tracks = new LinkedHashMap<>();
-    private final List<TrackRows> ready = new ArrayList<>();
+    private final List<RowMerger.TrackRows> ready = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private ArrivalTime at = new ArrivalTime(0, 0);
     private long number;
@@ -127,8 +127,8 @@ final class SourceLines implements LineFramer.Lines {
         collect();
     }
 
-    List<TrackRows> takeRows() {
-        List<TrackRows> result = List.copyOf(ready);
+    List<RowMerger.TrackRows> takeRows() {
+        List<RowMerger.TrackRows> result = List.copyOf(ready);
         ready.clear();
         return result;
     }
@@ -273,7 +273,7 @@ final class SourceLines implements LineFramer.Lines {
 
     private void collect() {
         tracks.forEach((address, track) -> track.take()
-                .ifPresent(samples ->
-                        ready.add(new TrackRows(address.isEmpty() ? source : source + " $" + address, samples))));
+                .ifPresent(samples -> ready.add(
+                        new RowMerger.TrackRows(address.isEmpty() ? source : source + " $" + address, samples))));
     }
 }

@@ -3,6 +3,7 @@ package org.nextpull.intake.wire;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
@@ -152,7 +153,7 @@ public final class WireChain {
 
     private void pass(WireSource source, SourceLines ofSource, ArrivalTime at) {
         ofSource.takeFindings().forEach(finding -> say(at, finding));
-        for (TrackRows rows : ofSource.takeRows()) {
+        for (RowMerger.TrackRows rows : ofSource.takeRows()) {
             listener.rows(source.name(), rows.samples());
             if (!source.isFolder()) {
                 merger.add(rows, source.lines().delayS(), at.seconds());
@@ -168,5 +169,24 @@ public final class WireChain {
 
     private void say(ArrivalTime at, Finding finding) {
         listener.said(at, finding);
+    }
+
+    /** Notices that the computer's clock was set while a session runs. */
+    private static final class ClockWatch {
+        private static final long LEAST_MS = 2000;
+
+        private Optional<ArrivalTime> last = Optional.empty();
+
+        /** Looks at a time; a finding when the clock was set since the one before. */
+        Optional<Finding> see(ArrivalTime now) {
+            long setMs = last.map(before ->
+                            now.wallMs() - before.wallMs() - (now.sessionNs() - before.sessionNs()) / 1_000_000)
+                    .orElse(0L);
+            last = Optional.of(now);
+            return Math.abs(setMs) < LEAST_MS
+                    ? Optional.empty()
+                    : Optional.of(Finding.note(
+                            FindingCode.CLOCK_WAS_SET, Place.nowhere(), Detail.of("seconds", setMs / 1000.0)));
+        }
     }
 }

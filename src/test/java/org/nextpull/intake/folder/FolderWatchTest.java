@@ -380,7 +380,7 @@ class FolderWatchTest {
         }
         assertThat(complete).extracting(Arrival.FileComplete::print).doesNotHaveDuplicates();
         for (Map.Entry<String, Stamp> entry :
-                FolderListing.of(folder, FolderSettings::isLog).entrySet()) {
+                Stamp.inFolder(folder, FolderSettings::isLog).entrySet()) {
             byte[] bytes = Files.readAllBytes(folder.resolve(entry.getKey()));
             java.security.MessageDigest digest = org.nextpull.intake.wire.Fingerprint.digest();
             digest.update(bytes);

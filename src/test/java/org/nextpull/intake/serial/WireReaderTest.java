@@ -53,7 +53,7 @@ class WireReaderTest {
 
     @Test
     void aLibraryThatFailsToLoadIsSaidOnceWithTheFirstCause() throws InterruptedException {
-        PortLibrary broken = new PortLibrary() {
+        SerialPorts.Library broken = new SerialPorts.Library() {
             private int calls;
 
             @Override
