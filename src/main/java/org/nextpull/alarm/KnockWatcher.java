@@ -56,10 +56,10 @@ final class KnockWatcher implements Watcher {
 
     private boolean isQuiet(RowPlace at) {
         // without a clock the count goes on while the load is on
-        return episode.sounding()
-                .filter(alarm -> at.timeS().isPresent())
-                .filter(alarm -> at.secondsSince(alarm.until()) >= QUIET_S)
-                .isPresent();
+        Optional<Alarm> alarm = episode.sounding();
+        return alarm.isPresent()
+                && at.timeS().isPresent()
+                && at.secondsSince(alarm.get().until()) >= QUIET_S;
     }
 
     @Override

@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.Callable;
 import java.util.concurrent.Executors;
@@ -61,7 +62,7 @@ final class InspectCommand implements Callable<Integer> {
                 ? SweepPlan.defaults()
                 : Program.usable(PlanFile.read(plan)).plan();
         LogArchive archive = new LogArchive(rules, logs);
-        InspectJson document = new InspectJson();
+        Optional<InspectJson> document = output.isJson() ? Optional.of(new InspectJson()) : Optional.empty();
         List<Finding> findings;
         try (ProgressLine progress = ProgressLine.of(console.err(), archive.progress())) {
             findings = archive.read(looked -> {
@@ -72,26 +73,25 @@ final class InspectCommand implements Callable<Integer> {
         if (nothingUsable) {
             throw new Program.BadInput(findings);
         }
-        if (output.isJson() && !lines) {
-            console.out().println(document.document(findings));
-        }
+        document.filter(whole -> !lines).ifPresent(whole -> console.out().println(whole.document(findings)));
         Messages.print(console.err(), findings);
         return noPull || someFailed || findings.stream().anyMatch(Finding::isError)
                 ? ExitCodes.BAD_INPUT
                 : ExitCodes.DONE;
     }
 
-    private void print(LogArchive.Looked looked, InspectJson document) {
+    private void print(LogArchive.Looked looked, Optional<InspectJson> json) {
         looked.log().ifPresent(source -> {
             noPull &= source.candidates().isEmpty();
             someFailed |= source.findings().stream().anyMatch(Finding::isError);
         });
         nothingUsable &= looked.log().isEmpty() && looked.table().isEmpty();
         noPull &= looked.table().isEmpty();
-        if (!output.isJson()) {
+        if (json.isEmpty()) {
             print(looked, new InspectText(output.shown()));
             return;
         }
+        InspectJson document = json.get();
         looked.log().ifPresent(document::add);
         looked.table().ifPresent(table -> document.add(table.table(), table.findings()));
         if (lines) {

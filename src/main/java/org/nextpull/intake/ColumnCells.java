@@ -44,10 +44,6 @@ final class ColumnCells {
         return channelIndex;
     }
 
-    boolean isAboveAir() {
-        return column.reading() == MappedColumn.Reading.ABOVE_AIR;
-    }
-
     /** Looks at the cell of the next row; whether it holds a value. One that no engine can have leaves the cell absent. */
     boolean see(WrittenRows rows, int row) {
         byte kind = rows.kind(row, place);
@@ -83,22 +79,24 @@ final class ColumnCells {
     /**
      * Puts the cells of rows into samples.
      *
-     * @param kept which rows, and how many of them
-     * @param added what is added to the value of each
-     * @param into where rows were started for them, from {@code at} on
+     * @param kept which rows
+     * @param air pressure of the air in each, Pa; asked for where the column is one above that
+     * @param space room for a number a row, whatever it holds
+     * @param into where a row was started for each of them last
      */
-    void put(WrittenRows rows, int[] kept, double[] added, Samples.Builder into, int at) {
-        double[] values = new double[kept.length];
+    void put(WrittenRows rows, int[] kept, double[] air, double[] space, Samples.Builder into) {
+        boolean isAboveAir = column.reading() == MappedColumn.Reading.ABOVE_AIR;
+        int at = into.rows() - kept.length;
         int together = 0;
         for (int index = 0; index < kept.length; index++) {
             if (see(rows, kept[index])) {
-                values[index] = value + added[index];
+                space[index] = isAboveAir ? value + air[index] : value;
             } else {
-                into.set(at + together, channelIndex, values, together, index);
+                into.set(at + together, channelIndex, space, together, index);
                 together = index + 1;
             }
         }
-        into.set(at + together, channelIndex, values, together, kept.length);
+        into.set(at + together, channelIndex, space, together, kept.length);
     }
 
     /** The impossible values of the column so far. */

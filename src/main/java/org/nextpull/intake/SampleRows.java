@@ -34,6 +34,9 @@ public final class SampleRows {
     private final List<Channel> channels;
     private final List<ColumnCells> words = new ArrayList<>();
     private final List<ColumnCells> times = new ArrayList<>();
+    /** Whether some column is a pressure above that of the air; its barometers are then read first. */
+    private final boolean isGauge;
+
     private final List<ColumnCells> barometers = new ArrayList<>();
     private final List<ColumnCells> cells = new ArrayList<>();
     private final Optional<TimeLine> timeLine;
@@ -66,6 +69,7 @@ public final class SampleRows {
         if (rate.isPresent()) {
             channels.add(Channel.of(Role.TIME));
         }
+        this.isGauge = columns.mapped().stream().anyMatch(column -> column.reading() == MappedColumn.Reading.ABOVE_AIR);
         sort(columns.mapped());
         this.timeLine = hasTime
                 ? Optional.of(new TimeLine(columns.mapped().stream()
@@ -162,10 +166,9 @@ public final class SampleRows {
         } else if (timeLine.isPresent()) {
             builder.set(at, times.get(0).channelIndex(), seconds, 0, kept.length);
         }
-        double[] nothing = new double[kept.length];
-        double[] air = airPressures(piece, kept, at);
+        double[] air = isGauge ? airPressures(piece, kept, at) : new double[0];
         for (ColumnCells column : cells) {
-            column.put(piece, kept, column.isAboveAir() ? air : nothing, builder, at);
+            column.put(piece, kept, air, seconds, builder);
         }
     }
 

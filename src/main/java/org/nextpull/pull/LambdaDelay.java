@@ -1,7 +1,10 @@
 package org.nextpull.pull;
 
 import java.util.Comparator;
+import java.util.HashMap;
+import java.util.Map;
 import java.util.Optional;
+import java.util.function.IntFunction;
 import java.util.stream.Stream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -16,6 +19,9 @@ final class LambdaDelay {
 
     private static final double LONGEST_S = 1.5;
     private static final double GRID_S = 0.02;
+    /** Shifts that are passed over in a first look: an edge takes longer than that to come through. */
+    private static final int COARSE = 4;
+
     private static final double BEFORE_S = 1.5;
     private static final double AFTER_S = 1.5;
     private static final double LEAST_EDGE = 0.3;
@@ -60,29 +66,24 @@ final class LambdaDelay {
         if (first == end) {
             return Optional.empty();
         }
-        int shifts = (int) Math.round(LONGEST_S / GRID_S) + 1;
-        double[] unexplained = new double[shifts];
-        int best = -1;
-        int bestRows = 0;
-        for (int shift = 0; shift < shifts; shift++) {
-            Fit fit = fit(new RowRange(first, end), shift * GRID_S);
-            unexplained[shift] = fit.unexplained();
-            if (fit.rows() >= LEAST_ROWS && (best < 0 || unexplained[shift] < unexplained[best])) {
-                best = shift;
-                bestRows = fit.rows();
-            }
-        }
-        if (best < 0 || best == shifts - 1 || 1 - unexplained[best] < LEAST_SQUARED_CORRELATION) {
+        RowRange rows = new RowRange(first, end);
+        int last = (int) Math.round(LONGEST_S / GRID_S);
+        Map<Integer, Fit> fits = new HashMap<>();
+        IntFunction<Fit> at = shift -> fits.computeIfAbsent(shift, each -> fit(rows, each * GRID_S));
+        int near = best(at, 0, last, COARSE);
+        int best = best(at, Math.max(0, near - COARSE), Math.min(last, near + COARSE), 1);
+        Fit fit = at.apply(Math.max(0, best));
+        if (best < 0 || best == last || 1 - fit.unexplained() < LEAST_SQUARED_CORRELATION) {
             return Optional.empty();
         }
-        double free = Math.max(2, bestRows / ROWS_PER_FREE);
-        double limit = unexplained[best] * (1 + 1 / free) + 1e-6;
+        double free = Math.max(2, fit.rows() / ROWS_PER_FREE);
+        double limit = fit.unexplained() * (1 + 1 / free) + 1e-6;
         int low = best;
-        while (low > 0 && unexplained[low - 1] <= limit) {
+        while (low > 0 && at.apply(low - 1).unexplained() <= limit) {
             low--;
         }
         int high = best;
-        while (high < shifts - 1 && unexplained[high + 1] <= limit) {
+        while (high < last && at.apply(high + 1).unexplained() <= limit) {
             high++;
         }
         double row = end - first > 1 ? (lambda.time(end - 1) - lambda.time(first)) / (end - first - 1) : GRID_S;
@@ -90,6 +91,19 @@ final class LambdaDelay {
         return error <= MOST_ERROR_S
                 ? Optional.of(new LambdaAlignment.Estimated(best * GRID_S, error))
                 : Optional.empty();
+    }
+
+    /** The shift that leaves least open of every so many; -1 where none has rows enough. */
+    private static int best(IntFunction<Fit> at, int first, int last, int step) {
+        int best = -1;
+        for (int shift = first; shift <= last; shift += step) {
+            Fit fit = at.apply(shift);
+            if (fit.rows() >= LEAST_ROWS
+                    && (best < 0 || fit.unexplained() < at.apply(best).unexplained())) {
+                best = shift;
+            }
+        }
+        return best;
     }
 
     /** How much of lambda a throttle of so long before leaves open. */
