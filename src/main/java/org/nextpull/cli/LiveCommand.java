@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.app.EarlierDays;
-import org.nextpull.app.LiveSources;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -174,7 +173,7 @@ final class LiveCommand implements Callable<Integer> {
                     spec.commandLine(), "A session reads --port or --folder, not both.");
         }
         if (folder.isPresent()) {
-            return Program.usable(LiveSources.folder(folder.get().toString()));
+            return Program.usable(LiveIntake.ofFolder(folder.get().toString()));
         }
         if (port.isEmpty()
                 && file.plan().wires().stream().noneMatch(wire -> wire.device().isPresent())) {
@@ -182,7 +181,7 @@ final class LiveCommand implements Callable<Integer> {
                     spec.commandLine(),
                     "Name what to read: --port DEV or --folder DIR, or a device in the plan's [[wire]].");
         }
-        return Program.usable(LiveSources.ports(file.plan(), port));
+        return Program.usable(PlanPorts.of(file.plan(), port).map(ports -> ports));
     }
 
     private boolean cautionsAreAccepted() throws IOException {

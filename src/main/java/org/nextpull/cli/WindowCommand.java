@@ -9,7 +9,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.window.WindowProgram;
-import org.nextpull.window.WindowSetup;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.look.Look;
@@ -50,7 +49,7 @@ final class WindowCommand implements Callable<Integer> {
             throw new Program.BadInput(List.of(Finding.error(FindingCode.NO_DISPLAY, Place.nowhere())));
         }
         Optional<DaySource> source = day.isNamed() ? Optional.of(source(day.read())) : Optional.empty();
-        WindowProgram.open(new WindowSetup(
+        WindowProgram.open(new WindowProgram.Setup(
                 source,
                 day.plan(),
                 day.notebook(),

@@ -6,6 +6,7 @@ import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -13,9 +14,16 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.capture.CaptureFolder;
 import org.nextpull.intake.capture.CaptureSummary;
+import org.nextpull.intake.folder.FolderMemory;
+import org.nextpull.intake.folder.FolderReader;
 import org.nextpull.intake.folder.FolderSettings;
+import org.nextpull.intake.folder.FolderWatch;
+import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.WireReader;
 import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 
 /** What a session reads from: ports, or a folder that another program writes logs into. */
@@ -25,10 +33,59 @@ public sealed interface LiveIntake {
         public Ports {
             ports = List.copyOf(ports);
         }
+
+        @Override
+        public List<WireSource> sources() {
+            return ports.stream()
+                    .map(port -> WireSource.port(
+                            port.wire().device(),
+                            port.lines(),
+                            port.wire().port().text()))
+                    .toList();
+        }
+
+        @Override
+        public Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before) {
+            List<WireReader> readers = ports.stream()
+                    .map(port -> WireReader.start(port.wire(), opener, queue))
+                    .toList();
+            return () -> readers.forEach(WireReader::close);
+        }
     }
 
     /** A folder. */
-    record Folder(FolderSettings folder) implements LiveIntake {}
+    record Folder(FolderSettings folder) implements LiveIntake {
+        @Override
+        public List<WireSource> sources() {
+            return List.of(WireSource.folder(folder.folder().toString()));
+        }
+
+        @Override
+        public Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before) {
+            return FolderReader.start(new FolderWatch(folder, queue, before), queue)::close;
+        }
+    }
+
+    /** The sources, one for each port. */
+    List<WireSource> sources();
+
+    /**
+     * Starts threads that read into a queue. Opening a port may take long.
+     *
+     * @param before what became of the files of a folder before: those that were taken are not taken again
+     */
+    Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before);
+
+    /** The threads that read, until they are closed. */
+    interface Readers extends AutoCloseable {
+        @Override
+        void close();
+    }
+
+    /** All sources in one name. */
+    default String name(String between) {
+        return sources().stream().map(WireSource::name).collect(Collectors.joining(between));
+    }
 
     /**
      * A port that a session reads.
@@ -37,6 +94,26 @@ public sealed interface LiveIntake {
      * @param lines what its lines are
      */
     record Port(WireSettings wire, LineSettings lines) {}
+
+    /** A folder into which a logger writes, by the name that the user gives. Not for the event thread. */
+    static Outcome<LiveIntake> ofFolder(String name) {
+        if (name.isBlank()) {
+            return notReadable(name, "no folder is named");
+        }
+        try {
+            Path folder = Path.of(name);
+            return Files.isDirectory(folder)
+                    ? Outcome.of(new Folder(FolderSettings.usual(folder)))
+                    : notReadable(name, "there is no such folder");
+        } catch (InvalidPathException odd) {
+            return notReadable(name, "the name is none that a folder can have");
+        }
+    }
+
+    private static Outcome<LiveIntake> notReadable(String name, String why) {
+        return Outcome.failed(
+                Finding.error(FindingCode.FOLDER_NOT_READABLE, Place.inFile(name), Detail.of("why", why)));
+    }
 
     /**
      * The folder or the ports that a session read from before it ended, told from its captures, so that it can go on without being told

@@ -131,7 +131,7 @@ public final class LiveSession implements AutoCloseable {
         // held until the last byte is written: two programs that keep one session would spoil it
         try (SessionFolders.Claim held = setup.claim()) {
             FolderMemory before = playEarlier();
-            DayIntake.Readers readers = DayIntake.Readers.start(setup.intake(), setup.opener(), queue, before);
+            LiveIntake.Readers readers = setup.intake().read(setup.opener(), queue, before);
             try {
                 while (!closing) {
                     step(WAIT_MS);

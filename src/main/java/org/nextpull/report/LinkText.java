@@ -48,4 +48,21 @@ public final class LinkText {
     public static String pulling(int pull, double seconds) {
         return "Pull " + pull + " is running, " + Shown.fixed(seconds, 0) + " s.";
     }
+
+    /**
+     * How far a day that is gone through again is.
+     *
+     * @param shown pulls shown so far
+     * @param of pulls of the day
+     */
+    public static String replayed(String source, int shown, int of) {
+        return "Replay, not live: " + source + ", after pull " + shown + " of " + of + ".";
+    }
+
+    /** How a day that is gone through again goes on, and that nothing arrives that could be kept. */
+    public static String pace(boolean paused, boolean atEnd, double secondsAPull) {
+        String speed = ", a pull every " + Shown.plain(secondsAPull) + " s";
+        String state = !paused ? "Running" + speed : atEnd ? "At the end" : "Paused" + speed;
+        return state + "; nothing is recorded.";
+    }
 }

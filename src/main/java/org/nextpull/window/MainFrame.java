@@ -17,14 +17,12 @@ import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
 import org.jspecify.annotations.Nullable;
-import org.nextpull.window.look.AppIcon;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.SwingLook;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.AlarmPanel;
-import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.AlarmSound;
 import org.nextpull.window.page.Banners;
 import org.nextpull.window.page.CautionsPanel;
@@ -78,7 +76,7 @@ final class MainFrame implements Signals {
         root.add(alarm, ALARM);
         frame.setContentPane(root);
         frame.setJMenuBar(menus.bar());
-        frame.setIconImages(AppIcon.images());
+        frame.setIconImages(SwingLook.images());
         menus.popUpIn(middle);
         menus.bar().setVisible(false);
         frame.setDefaultCloseOperation(JFrame.DO_NOTHING_ON_CLOSE);
@@ -107,10 +105,10 @@ final class MainFrame implements Signals {
     }
 
     @Override
-    public void alarm(AlarmSign sign) {
-        sound.sound(!silent && sign.phase() == AlarmSign.Phase.ACT);
+    public void alarm(Signals.AlarmSign sign) {
+        sound.sound(!silent && sign.phase() == Signals.AlarmSign.Phase.ACT);
         EventQueue.invokeLater(() -> {
-            if (sign.phase() != AlarmSign.Phase.NONE) {
+            if (sign.phase() != Signals.AlarmSign.Phase.NONE) {
                 alarm.show(sign);
                 cards.show(root, ALARM);
                 alarm.requestFocusInWindow();

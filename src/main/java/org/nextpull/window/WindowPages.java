@@ -1,33 +1,26 @@
 package org.nextpull.window;
 
+import java.awt.BorderLayout;
 import java.awt.EventQueue;
-import java.nio.file.Files;
+import java.awt.datatransfer.DataFlavor;
+import java.awt.datatransfer.UnsupportedFlavorException;
+import java.io.File;
+import java.io.IOException;
 import java.nio.file.Path;
-import java.time.Instant;
 import java.time.LocalDate;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Consumer;
+import javax.swing.BorderFactory;
+import javax.swing.JComponent;
+import javax.swing.JPanel;
+import javax.swing.TransferHandler;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.DaySheet;
-import org.nextpull.app.EarlierDays;
 import org.nextpull.app.LabelledLog;
 import org.nextpull.app.NotebookAccess;
-import org.nextpull.finding.Detail;
-import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
-import org.nextpull.fit.Experience;
-import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.live.LiveIntake;
-import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
-import org.nextpull.live.NotebookKeeper;
-import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
-import org.nextpull.notebook.SessionStart;
-import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
@@ -36,15 +29,18 @@ import org.nextpull.window.bench.CandidatesPage;
 import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.ReplayedDay;
-import org.nextpull.window.day.RunningDay;
-import org.nextpull.window.page.AlarmSign;
+import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Question;
+import org.nextpull.window.page.Signals;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartController;
-import org.nextpull.window.start.StartOrder;
 import org.nextpull.window.work.Work;
+import org.tinylog.Logger;
 
 /** The pages of a window and what leads from one to another: a session that is started or opened comes onto the bench. */
 final class WindowPages implements AutoCloseable {
@@ -57,17 +53,16 @@ final class WindowPages implements AutoCloseable {
     private final Work work;
     private final NotebookAccess notebook;
     private final String version;
-    private final SessionFolders folders;
     private final StartController start;
     private volatile Optional<DaySource> day = Optional.empty();
 
-    private WindowPages(MainFrame main, WindowSetup setup, Work work, PortAccess ports) {
+    private WindowPages(MainFrame main, WindowProgram.Setup setup, Work work, PortAccess ports) {
         this.main = main;
         this.work = work;
         this.notebook = setup.notebook();
         this.version = setup.version();
-        this.folders = SessionFolders.beside(notebook.file());
-        this.start = new StartController(work, main.foot(), ports, this::begin);
+        WindowSessions sessions = new WindowSessions(notebook, version, this::benchOrAsk, main.foot()::say);
+        this.start = new StartController(work, main.foot(), ports, sessions::begin);
         ComparedController compared = new ComparedController(work, main.foot(), notebook);
         main.add(new EmptyBench());
         main.add(start);
@@ -77,8 +72,8 @@ final class WindowPages implements AutoCloseable {
                 notebook,
                 new PastController.Ways(
                         this::open,
-                        this::goOn,
-                        this::isRunning,
+                        sessions::goOn,
+                        sessions::isRunning,
                         ids -> {
                             compared.sessions(ids);
                             main.show(COMPARE);
@@ -120,7 +115,7 @@ final class WindowPages implements AutoCloseable {
             day.ifPresent(WindowPages::end);
             day = Optional.empty();
             main.urgent(List.of());
-            main.alarm(AlarmSign.none());
+            main.alarm(Signals.AlarmSign.none());
             EventQueue.invokeLater(() -> {
                 main.replace(BENCH, new EmptyBench());
                 main.foot().say("Session ended. It is kept under 3, Past sessions.");
@@ -130,7 +125,7 @@ final class WindowPages implements AutoCloseable {
     }
 
     /** Fills a frame that is not shown yet. On the event thread. */
-    static WindowPages fill(MainFrame main, WindowSetup setup, Work work, PortAccess ports) {
+    static WindowPages fill(MainFrame main, WindowProgram.Setup setup, Work work, PortAccess ports) {
         WindowPages pages = new WindowPages(main, setup, work, ports);
         main.beforeEnd(pages::lostAtEnd);
         main.whenBegun(() -> {
@@ -146,7 +141,7 @@ final class WindowPages implements AutoCloseable {
         day = Optional.of(source);
         before.ifPresent(WindowPages::end);
         main.urgent(List.of());
-        main.alarm(AlarmSign.none());
+        main.alarm(Signals.AlarmSign.none());
         BenchController bench = new BenchController(source, work, main.foot(), main, this::sheet);
         CandidatesPage candidates = new CandidatesPage(work, main.foot(), source::tell);
         bench.alsoOn(candidates::show);
@@ -187,102 +182,6 @@ final class WindowPages implements AutoCloseable {
         return DaySheet.Order.usual(LocalDate.now(ZoneId.systemDefault()), version, shown);
     }
 
-    /** Begins a session; on the working thread. */
-    private void begin(StartOrder order) {
-        Instant now = Instant.now();
-        Outcome<Optional<Experience>> earlier = new EarlierDays(notebook).known(order.plan());
-        RunningDay running = new RunningDay(name(order.intake()), listener -> {
-            SessionFolders.Claim claim = folders.claimFresh(now);
-            SessionStart known = new SessionStart(
-                    now,
-                    version,
-                    order.planFile().orElse("plan.toml"),
-                    order.planText(),
-                    Optional.of(claim.folder().toString()));
-            return LiveSession.start(
-                    setup(
-                            order.plan(),
-                            order.intake(),
-                            claim,
-                            earlier.value().flatMap(experience -> experience),
-                            known),
-                    listener);
-        });
-        EventQueue.invokeLater(() -> {
-            benchOrAsk(running);
-            earlier.findings().stream()
-                    .findFirst()
-                    .map(FindingText.in(new Shown(UnitSystem.METRIC))::withPlace)
-                    .ifPresent(main.foot()::say);
-        });
-    }
-
-    private LiveSetup setup(
-            SweepPlan plan,
-            LiveIntake intake,
-            SessionFolders.Claim claim,
-            Optional<Experience> experience,
-            SessionStart known) {
-        return new LiveSetup(
-                plan,
-                intake,
-                claim,
-                experience,
-                NotebookKeeper.open(notebook.file(), known),
-                new SerialPorts(),
-                LiveSetup.Clock.system());
-    }
-
-    /** Whether this or another program is at a session. */
-    private boolean isRunning(KeptSession session) {
-        return session.start()
-                .capture()
-                .filter(capture -> folders.isRunning(Path.of(capture)))
-                .isPresent();
-    }
-
-    /** Goes on with a session that was kept; on the working thread. */
-    private Optional<Finding> goOn(KeptSession session) {
-        Optional<Path> captures = session.start().capture().map(Path::of).filter(Files::isDirectory);
-        if (captures.isEmpty()) {
-            return Optional.of(Finding.error(
-                    FindingCode.LIVE_WITHOUT_CAPTURE,
-                    Place.nowhere(),
-                    Detail.of("session", String.valueOf(session.id()))));
-        }
-        Path folder = captures.get();
-        if (isRunning(session)) {
-            return Optional.of(Finding.error(FindingCode.LIVE_SESSION_RUNS, Place.inFile(folder.toString())));
-        }
-        SweepPlan plan = session.start().plan().value().orElse(session.input().plan());
-        Outcome<LiveIntake> intake = LiveIntake.ofCaptures(folder, plan);
-        if (intake.value().isEmpty()) {
-            return intake.findings().stream().findFirst();
-        }
-        RunningDay running = new RunningDay(
-                name(intake.value().get()),
-                listener -> LiveSession.start(
-                        setup(
-                                plan,
-                                intake.value().get(),
-                                folders.claim(folder)
-                                        .orElseThrow(() -> new IllegalStateException("it runs meanwhile: " + folder)),
-                                session.input().experience(),
-                                session.start()),
-                        listener));
-        EventQueue.invokeLater(() -> benchOrAsk(running));
-        return Optional.empty();
-    }
-
-    private static String name(LiveIntake intake) {
-        if (intake instanceof LiveIntake.Ports ports) {
-            return String.join(
-                    " and ",
-                    ports.ports().stream().map(port -> port.wire().device()).toList());
-        }
-        return ((LiveIntake.Folder) intake).folder().folder().toString();
-    }
-
     private void open(KeptSession session) {
         benchOrAsk(ReplayedDay.atEnd("session " + session.id(), DayReader.of(notebook, session)));
     }
@@ -296,5 +195,88 @@ final class WindowPages implements AutoCloseable {
     public void close() {
         start.close();
         day.ifPresent(DaySource::close);
+    }
+
+    /** Takes files that are dropped onto the window. */
+    private static final class Dropped extends TransferHandler {
+        private static final long serialVersionUID = 1;
+
+        private final transient Consumer<List<String>> take;
+
+        /**
+         * The handler.
+         *
+         * @param take is given the paths of what was dropped
+         */
+        Dropped(Consumer<List<String>> take) {
+            this.take = take;
+        }
+
+        @Override
+        public boolean canImport(TransferSupport support) {
+            return support.isDataFlavorSupported(DataFlavor.javaFileListFlavor);
+        }
+
+        @Override
+        public boolean importData(TransferSupport support) {
+            try {
+                List<?> files = (List<?>) support.getTransferable().getTransferData(DataFlavor.javaFileListFlavor);
+                take.accept(files.stream().map(file -> ((File) file).getPath()).toList());
+                return true;
+            } catch (UnsupportedFlavorException | IOException lost) {
+                Logger.warn("what was dropped could not be read: {}", lost.getMessage());
+                return false;
+            }
+        }
+    }
+
+    /** Stands where the bench will be, while no day is open. */
+    private static final class EmptyBench implements Page {
+        private final JPanel view = new JPanel(new BorderLayout());
+        private final Prose words = new Prose("Bench");
+
+        EmptyBench() {
+            words.say("No day is open. Key 2 starts a session, key 3 opens one of the notebook.");
+            view.add(words, BorderLayout.CENTER);
+            view.setFocusable(true);
+        }
+
+        @Override
+        public String title() {
+            return "Bench";
+        }
+
+        @Override
+        public String hint() {
+            return "2: start a session    3: open a past one    F1: all keys";
+        }
+
+        @Override
+        public JComponent view() {
+            return view;
+        }
+
+        @Override
+        public List<KeyCommand> keys() {
+            return List.of();
+        }
+
+        @Override
+        public void units(UnitSystem units) {
+            // nothing has a unit
+        }
+
+        @Override
+        public void focus() {
+            view.requestFocusInWindow();
+        }
+
+        @Override
+        public void style(Skin skin, TypeScale scale) {
+            view.setBackground(skin.ground());
+            int margin = scale.space(60);
+            view.setBorder(BorderFactory.createEmptyBorder(margin, margin, margin, margin));
+            words.dress(skin.ink(), scale.plain(22));
+        }
     }
 }

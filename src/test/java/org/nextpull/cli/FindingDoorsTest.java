@@ -26,9 +26,9 @@ import org.nextpull.report.LiveText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.bench.BenchPage;
 import org.nextpull.window.bench.BenchPresenter;
-import org.nextpull.window.bench.Remark;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 
 /** What was found of a day is said at every door: of the plan, of files, of rows, of refused and used pulls, of the day. Invented data. */
 class FindingDoorsTest {
@@ -141,8 +141,8 @@ class FindingDoorsTest {
     @Test
     void theBenchOfTheWindow() {
         String remarks = new BenchPresenter(UnitSystem.METRIC)
-                .page(new DayMoment("the day", result, Optional.empty(), Optional.empty())).day().stream()
-                        .map(Remark::sentence)
+                .page(new DaySource.Moment("the day", result, Optional.empty(), Optional.empty())).day().stream()
+                        .map(BenchPage.Remark::sentence)
                         .collect(Collectors.joining("\n"));
         saysAll("window", remarks);
     }

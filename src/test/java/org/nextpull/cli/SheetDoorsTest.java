@@ -29,7 +29,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.report.Shown;
 import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.ReplayedDay;
-import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Signals;
@@ -205,7 +204,7 @@ class SheetDoorsTest {
         public void urgent(List<String> sentences) {}
 
         @Override
-        public void alarm(AlarmSign sign) {}
+        public void alarm(Signals.AlarmSign sign) {}
 
         @Override
         public void changed() {}

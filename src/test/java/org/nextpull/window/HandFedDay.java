@@ -5,16 +5,14 @@ import java.util.concurrent.CountDownLatch;
 import java.util.function.Consumer;
 import org.nextpull.app.DaySheet;
 import org.nextpull.session.OperatorAction;
-import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.day.Player;
 
 /** A day of which the test says what happens when; it makes no sheet until it is let. */
 final class HandFedDay implements DaySource {
     private final CountDownLatch sheets = new CountDownLatch(1);
-    private volatile Consumer<DayMoment> watcher = moment -> {};
+    private volatile Consumer<DaySource.Moment> watcher = moment -> {};
 
-    void feed(DayMoment moment) {
+    void feed(DaySource.Moment moment) {
         watcher.accept(moment);
     }
 
@@ -24,12 +22,12 @@ final class HandFedDay implements DaySource {
     }
 
     @Override
-    public void start(Consumer<DayMoment> newWatcher) {
+    public void start(Consumer<DaySource.Moment> newWatcher) {
         watcher = newWatcher;
     }
 
     @Override
-    public Optional<Player> player() {
+    public Optional<DaySource.Player> player() {
         return Optional.empty();
     }
 

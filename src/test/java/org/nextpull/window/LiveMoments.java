@@ -20,7 +20,7 @@ import org.nextpull.session.DayByPull;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Temperature;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 
 /** Moments of a running session on a sample day, at which the test says what the channels read. */
 public final class LiveMoments {
@@ -151,7 +151,7 @@ public final class LiveMoments {
     }
 
     /** As the window gets it. */
-    public static DayMoment moment(LiveState state) {
-        return new DayMoment("bench port", state.result(), Optional.empty(), Optional.of(state));
+    public static DaySource.Moment moment(LiveState state) {
+        return new DaySource.Moment("bench port", state.result(), Optional.empty(), Optional.of(state));
     }
 }

@@ -66,7 +66,7 @@ class PagesIT {
 
     private void open(Optional<String> plan) {
         PortAccess ports = new PortAccess(() -> Outcome.of(List.of(new PortInfo("COM9", "nobody"))), new SerialPorts());
-        WindowSetup setup = new WindowSetup(
+        WindowProgram.Setup setup = new WindowProgram.Setup(
                 Optional.empty(), plan, new NotebookAccess(folder.resolve("notebook.db"), true), "test", Look.plain());
         Edt.run(() -> {
             MainFrame main = new MainFrame(setup.look(), new SoundLog());

@@ -13,7 +13,7 @@ import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.nextpull.Await;
 import org.nextpull.session.DayByPull;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.Playback;
 import org.nextpull.window.look.Look;
 
@@ -39,10 +39,10 @@ class RefreshIT {
         Display.need();
     }
 
-    private static List<DayMoment> moments() {
-        List<DayMoment> moments = new ArrayList<>();
+    private static List<DaySource.Moment> moments() {
+        List<DaySource.Moment> moments = new ArrayList<>();
         for (int pulls = 1; pulls <= DAY.pulls(); pulls++) {
-            moments.add(new DayMoment(
+            moments.add(new DaySource.Moment(
                     "day.csv",
                     DAY.after(pulls),
                     Optional.of(new Playback(pulls, DAY.pulls(), 4, false, 0)),
@@ -61,7 +61,7 @@ class RefreshIT {
     @Test
     void theHeapStaysFlatAndTheEventThreadAnswersWhileChartsChange() {
         HandFedDay day = new HandFedDay();
-        List<DayMoment> moments = moments();
+        List<DaySource.Moment> moments = moments();
         try (DrivenWindow window = open(day);
                 EventThreadWatch watch = new EventThreadWatch()) {
             refresh(window, day, moments, WARM);
@@ -94,7 +94,7 @@ class RefreshIT {
     }
 
     /** As fast as the charts follow, which is faster than ten a second on a quiet machine. */
-    private static void refresh(DrivenWindow window, HandFedDay day, List<DayMoment> moments, int times) {
+    private static void refresh(DrivenWindow window, HandFedDay day, List<DaySource.Moment> moments, int times) {
         for (int time = 0; time < times; time++) {
             int now = time;
             day.feed(moments.get(now % moments.size()));
@@ -117,7 +117,7 @@ class RefreshIT {
     void theEventThreadAnswersWhateverElseIsStuck() {
         HandFedDay day = new HandFedDay();
         CountDownLatch stuck = new CountDownLatch(1);
-        List<DayMoment> moments = moments();
+        List<DaySource.Moment> moments = moments();
         try (DrivenWindow window = open(day)) {
             day.feed(moments.get(2));
             window.until("a page", () -> window.said("Next step").startsWith("Set, "));

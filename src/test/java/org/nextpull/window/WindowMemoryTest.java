@@ -16,7 +16,7 @@ class WindowMemoryTest {
     private static final Dimension USUAL = new Dimension(1280, 720);
 
     private final Preferences node = Preferences.userRoot().node("org/nextpull/test/" + UUID.randomUUID());
-    private final WindowMemory memory = new WindowMemory(node);
+    private final WindowProgram.Memory memory = new WindowProgram.Memory(node);
 
     @AfterEach
     void forget() throws BackingStoreException {

@@ -28,9 +28,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullStatus;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
-import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.day.Player;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Question;
@@ -41,8 +39,8 @@ final class BenchActions {
     private final DaySource source;
     private final Work work;
     private final FootBar foot;
-    private final Supplier<Optional<PullCard>> selected;
-    private final Supplier<Optional<DayMoment>> moment;
+    private final Supplier<Optional<BenchPage.PullCard>> selected;
+    private final Supplier<Optional<DaySource.Moment>> moment;
     private final Supplier<DaySheet.Order> sheets;
 
     /**
@@ -56,8 +54,8 @@ final class BenchActions {
             DaySource source,
             Work work,
             FootBar foot,
-            Supplier<Optional<PullCard>> selected,
-            Supplier<Optional<DayMoment>> moment,
+            Supplier<Optional<BenchPage.PullCard>> selected,
+            Supplier<Optional<DaySource.Moment>> moment,
             Supplier<DaySheet.Order> sheets) {
         this.source = source;
         this.work = work;
@@ -108,7 +106,7 @@ final class BenchActions {
         return keys;
     }
 
-    private static List<KeyCommand> keys(Player player) {
+    private static List<KeyCommand> keys(DaySource.Player player) {
         return List.of(
                 KeyCommand.of("SPACE", "Space", "replay: pause, go on, or begin again at the end", player::pauseOrGoOn),
                 KeyCommand.of("N", "N", "replay: next pull", player::forth),
@@ -144,12 +142,12 @@ final class BenchActions {
                 .orElse(null));
     }
 
-    private void day(Function<DayMoment, @Nullable Question> question) {
+    private void day(Function<DaySource.Moment, @Nullable Question> question) {
         Consumer<Question> ask = foot::ask;
         moment.get().map(question).ifPresent(ask);
     }
 
-    private @Nullable Question copyMap(DayMoment now) {
+    private @Nullable Question copyMap(DaySource.Moment now) {
         Optional<MapStrip> map = MapStrip.of(now.result());
         map.ifPresent(found -> Toolkit.getDefaultToolkit()
                 .getSystemClipboard()
@@ -168,15 +166,15 @@ final class BenchActions {
     }
 
     private void note() {
-        Optional<PullCard> card = selected.get();
+        Optional<BenchPage.PullCard> card = selected.get();
         foot.ask(questions().note(card.isPresent() ? OptionalInt.of(card.get().number()) : OptionalInt.empty()));
     }
 
-    private static SweepPlan plan(DayMoment now) {
+    private static SweepPlan plan(DaySource.Moment now) {
         return now.running().map(LiveState::plan).orElse(now.result().plan());
     }
 
-    private Question set(DayMoment now) {
+    private Question set(DaySource.Moment now) {
         SessionResult result = now.result();
         Optional<EngineSetting> proposal = result.verdict().map(Verdict::advice).flatMap(Advice::setting);
         boolean offset = result.plan()

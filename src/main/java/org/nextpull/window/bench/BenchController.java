@@ -11,9 +11,7 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.page.AlarmSign;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
@@ -33,13 +31,13 @@ public final class BenchController implements Page {
     private final ThrottleWatch throttle = new ThrottleWatch();
     private final Function<Shown, DaySheet.Order> sheets;
     private final BenchView view;
-    private final Latest<DayMoment> moments;
+    private final Latest<DaySource.Moment> moments;
     private final Latest<BenchPage> pages;
     private volatile BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
     private volatile UnitSystem units = UnitSystem.METRIC;
-    private volatile @Nullable DayMoment last;
-    private Consumer<DayMoment> others = moment -> {};
-    private AlarmSign sign = AlarmSign.none();
+    private volatile DaySource.@Nullable Moment last;
+    private Consumer<DaySource.Moment> others = moment -> {};
+    private Signals.AlarmSign sign = Signals.AlarmSign.none();
     private @Nullable BenchPage before;
 
     /**
@@ -62,7 +60,7 @@ public final class BenchController implements Page {
     }
 
     /** Another page shows the same moments; before the start. */
-    public void alsoOn(Consumer<DayMoment> page) {
+    public void alsoOn(Consumer<DaySource.Moment> page) {
         others = page;
     }
 
@@ -76,14 +74,14 @@ public final class BenchController implements Page {
 
     /** An alarm goes its own way, at once, and does not wait for the page to be made. */
     private synchronized void watch(LiveState state) {
-        AlarmSign now = throttle.at(state, new Shown(units));
+        Signals.AlarmSign now = throttle.at(state, new Shown(units));
         if (!now.equals(sign)) {
             sign = now;
             signals.alarm(now);
         }
     }
 
-    private void make(DayMoment moment) {
+    private void make(DaySource.Moment moment) {
         last = moment;
         pages.give(presenter.page(moment));
         others.accept(moment);
@@ -100,7 +98,7 @@ public final class BenchController implements Page {
             signals.changed();
             view.flash();
         }
-        signals.urgent(page.urgent().stream().map(Remark::sentence).toList());
+        signals.urgent(page.urgent().stream().map(BenchPage.Remark::sentence).toList());
     }
 
     @Override
@@ -108,7 +106,7 @@ public final class BenchController implements Page {
         units = newUnits;
         work.think(() -> {
             presenter = new BenchPresenter(newUnits);
-            DayMoment moment = last;
+            DaySource.Moment moment = last;
             if (moment != null) {
                 make(moment);
             }

@@ -25,14 +25,14 @@ import org.nextpull.report.ConditionText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.HoldText;
+import org.nextpull.report.LinkText;
 import org.nextpull.report.NextStepText;
-import org.nextpull.report.PlaybackText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Tone;
 
 /** Turns a moment of a day into the bench page. Knows no view and no thread. */
@@ -50,10 +50,11 @@ public final class BenchPresenter {
     }
 
     /** The page of that moment. */
-    public BenchPage page(DayMoment moment) {
+    public BenchPage page(DaySource.Moment moment) {
         SessionResult result = moment.result();
         Optional<RunningState> running = moment.running().map(state -> new RunningState(state, shown, sentences));
-        List<Remark> day = new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
+        List<BenchPage.Remark> day =
+                new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
         day.addAll(day(result));
         Optional<SweepPlot> sweep = SweepPlots.running(result, shown.units());
         return new BenchPage(
@@ -99,34 +100,33 @@ public final class BenchPresenter {
         return String.join(", ", parts);
     }
 
-    private static Remark replayed(DayMoment moment) {
-        return new Remark(
+    private static BenchPage.Remark replayed(DaySource.Moment moment) {
+        return new BenchPage.Remark(
                 Tone.PLAIN,
                 moment.playback()
-                        .map(playback -> PlaybackText.replayed(moment.source(), playback.shown(), playback.of()))
+                        .map(playback -> LinkText.replayed(moment.source(), playback.shown(), playback.of()))
                         .orElse(moment.source()));
     }
 
-    private static Remark pace(DayMoment moment) {
-        return new Remark(
+    private static BenchPage.Remark pace(DaySource.Moment moment) {
+        return new BenchPage.Remark(
                 Tone.PLAIN,
                 moment.playback()
-                        .map(playback ->
-                                PlaybackText.pace(playback.paused(), playback.isAtEnd(), playback.secondsAPull()))
+                        .map(playback -> LinkText.pace(playback.paused(), playback.isAtEnd(), playback.secondsAPull()))
                         .orElse(""));
     }
 
     /** Over a day that is gone through again, an alarm is said as the one that sounded in the pull shown last. */
-    private List<Remark> wouldHaveSounded(SessionResult result) {
+    private List<BenchPage.Remark> wouldHaveSounded(SessionResult result) {
         List<MeasuredCurve> measured = result.measured();
         if (measured.isEmpty()) {
             return List.of();
         }
         MeasuredCurve last = measured.get(measured.size() - 1);
         AlarmText alarms = new AlarmText(shown);
-        List<Remark> urgent = new ArrayList<>();
+        List<BenchPage.Remark> urgent = new ArrayList<>();
         for (Alarm alarm : last.alarms()) {
-            urgent.add(new Remark(Tone.BAD, alarms.inPull(last.pull().number(), alarm)));
+            urgent.add(new BenchPage.Remark(Tone.BAD, alarms.inPull(last.pull().number(), alarm)));
         }
         return urgent;
     }
@@ -140,42 +140,42 @@ public final class BenchPresenter {
         return new PresentConditions(last.coolant(), last.oil(), last.inletAir(), last.hottestExhaust());
     }
 
-    private List<Remark> day(SessionResult result) {
-        List<Remark> day = new ArrayList<>();
+    private List<BenchPage.Remark> day(SessionResult result) {
+        List<BenchPage.Remark> day = new ArrayList<>();
         result.verdict()
                 .map(Verdict::advice)
                 .map(words::because)
-                .ifPresent(because -> day.add(new Remark(Tone.PLAIN, because)));
+                .ifPresent(because -> day.add(new BenchPage.Remark(Tone.PLAIN, because)));
         result.verdict().ifPresent(verdict -> say(result, verdict, day));
         if (result.hasPulls()) {
-            day.add(new Remark(Tone.PLAIN, answers.repeatability(result)));
+            day.add(new BenchPage.Remark(Tone.PLAIN, answers.repeatability(result)));
         }
         day.addAll(found(result));
         return day;
     }
 
-    private void say(SessionResult result, Verdict verdict, List<Remark> day) {
+    private void say(SessionResult result, Verdict verdict, List<BenchPage.Remark> day) {
         if (verdict.advice().action() != Action.STOP) {
-            AdviceText.stays(verdict).ifPresent(stays -> day.add(new Remark(Tone.PLAIN, stays)));
+            AdviceText.stays(verdict).ifPresent(stays -> day.add(new BenchPage.Remark(Tone.PLAIN, stays)));
         }
-        verdict.timing().ifPresent(answer -> day.add(new Remark(Tone.PLAIN, answers.timing(result, answer))));
+        verdict.timing().ifPresent(answer -> day.add(new BenchPage.Remark(Tone.PLAIN, answers.timing(result, answer))));
         verdict.mixture().ifPresent(answer -> {
-            day.add(new Remark(Tone.PLAIN, answers.mixture(answer)));
+            day.add(new BenchPage.Remark(Tone.PLAIN, answers.mixture(answer)));
             String edges = answers.edges(result, answer);
             if (!edges.isEmpty()) {
-                day.add(new Remark(Tone.PLAIN, "Mixture sweep: " + edges + "."));
+                day.add(new BenchPage.Remark(Tone.PLAIN, "Mixture sweep: " + edges + "."));
             }
         });
     }
 
     /** What was found of the day, its logs and its pulls. Before the first pull nothing is missing yet. */
-    private List<Remark> found(SessionResult result) {
+    private List<BenchPage.Remark> found(SessionResult result) {
         List<Finding> all = result.found().stream()
                 .filter(finding -> result.hasPulls() || finding.code() != FindingCode.NO_PULL_TO_USE)
                 .toList();
         return new FindingLines(sentences)
                 .said(all).stream()
-                        .map(line -> new Remark(Tones.of(line.severity()), line.sentence()))
+                        .map(line -> BenchPage.Remark.of(line.severity(), line.sentence()))
                         .toList();
     }
 }

@@ -21,7 +21,6 @@ import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
-import org.nextpull.window.page.FieldNumber;
 import org.nextpull.window.page.Question;
 
 /** What the operator can change by hand, each as a question at the foot; the answer becomes an act. Knows no view. */
@@ -122,8 +121,8 @@ final class BenchQuestions {
     }
 
     private Optional<String> corrected(MeasuredPull pull, boolean offset, List<String> texts) {
-        FieldNumber spark = FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
-        FieldNumber lambda = FieldNumber.of("Lambda", texts.get(1));
+        Question.FieldNumber spark = Question.FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
+        Question.FieldNumber lambda = Question.FieldNumber.of("Lambda", texts.get(1));
         Optional<String> fault = spark.fault().or(lambda::fault);
         if (fault.isPresent()) {
             return fault;
@@ -150,8 +149,9 @@ final class BenchQuestions {
                         Question.Field.narrow(offset ? "Degrees added" : "Advance", advance.orElse("")),
                         Question.Field.narrow("Lambda", lambda.orElse(""))),
                 texts -> {
-                    FieldNumber spark = FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
-                    FieldNumber mixture = FieldNumber.of("Lambda", texts.get(1));
+                    Question.FieldNumber spark =
+                            Question.FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
+                    Question.FieldNumber mixture = Question.FieldNumber.of("Lambda", texts.get(1));
                     Optional<String> fault = spark.fault().or(mixture::fault);
                     if (fault.isPresent()) {
                         return fault;
@@ -189,7 +189,7 @@ final class BenchQuestions {
                 "Change a limit of the plan:",
                 List.of(Question.Field.choice("Limit", limits()), Question.Field.narrow("Value", "")),
                 texts -> {
-                    FieldNumber value = FieldNumber.of("Value", texts.get(1));
+                    Question.FieldNumber value = Question.FieldNumber.of("Value", texts.get(1));
                     if (value.fault().isPresent() || value.value().isEmpty()) {
                         return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
                     }

@@ -12,6 +12,7 @@ import javax.swing.JPanel;
 import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ScrollPaneConstants;
+import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
@@ -26,6 +27,7 @@ import org.nextpull.window.work.Work;
 /** The bench page: the next step left, the charts right, the pulls below, each as large as it matters. */
 final class BenchView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
+    private static final int FLASH_MS = 1500;
     private static final String DAY = "day";
     private static final String PULL = "pull";
     private static final String SWEEP = "sweep";
@@ -54,10 +56,12 @@ final class BenchView extends JPanel implements Styled {
     private final SharedSplit charts;
     private final SharedSplit below;
     private final Stack stack = new Stack();
+    private final Timer calm = new Timer(FLASH_MS, event -> flash(false));
     private transient @Nullable BenchPage page;
 
     BenchView(Work work) {
         setLayout(stack);
+        calm.setRepeats(false);
         pull = new PullView(work);
         sweep = new ChartCanvas(work, "Response against the factor", "The first pull will be drawn here.");
         other = new ChartCanvas(work, "Response against the other factor", "");
@@ -133,23 +137,28 @@ final class BenchView extends JPanel implements Styled {
 
     /** What is to be set has changed: that is seen for a moment. */
     void flash() {
-        lead.flash();
-        pull.flash();
+        flash(true);
+        calm.restart();
+    }
+
+    private void flash(boolean isNew) {
+        lead.flash(isNew);
+        pull.flash(isNew);
     }
 
     private void remarks() {
         if (page != null) {
-            Optional<PullCard> selected = strip.selected();
+            Optional<BenchPage.PullCard> selected = strip.selected();
             remarks.show(
                     selected.map(card -> "Pull " + card.number()).orElse(""),
-                    selected.map(PullCard::remarks).orElse(List.of()),
+                    selected.map(BenchPage.PullCard::remarks).orElse(List.of()),
                     page.day());
             remarksPane.getVerticalScrollBar().setValue(0);
         }
     }
 
     /** The pull that the operator selected. */
-    Optional<PullCard> selected() {
+    Optional<BenchPage.PullCard> selected() {
         return strip.selected();
     }
 

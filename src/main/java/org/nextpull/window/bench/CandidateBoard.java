@@ -14,7 +14,7 @@ import org.nextpull.report.NextStepText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.SessionResult;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 
 /**
  * Everything that the page of the candidates shows, in words and data; the view adds nothing.
@@ -40,7 +40,7 @@ record CandidateBoard(
     }
 
     /** The board of a day; without lines where it decides between no candidates. */
-    static CandidateBoard of(DayMoment moment, Shown shown) {
+    static CandidateBoard of(DaySource.Moment moment, Shown shown) {
         SessionResult result = moment.result();
         Goal.Response response = result.plan().goal().response();
         Optional<CandidateDay> day = result.candidates();

@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
@@ -24,7 +24,7 @@ public final class CandidatesPage implements Page {
     private final Latest<CandidateBoard> boards;
     private final Work work;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
-    private volatile @Nullable DayMoment last;
+    private volatile DaySource.@Nullable Moment last;
 
     /**
      * A page of a day.
@@ -40,7 +40,7 @@ public final class CandidatesPage implements Page {
     }
 
     /** Shows a moment of the day; on the working thread. */
-    public void show(DayMoment moment) {
+    public void show(DaySource.Moment moment) {
         last = moment;
         boards.give(CandidateBoard.of(moment, shown));
     }
@@ -81,7 +81,7 @@ public final class CandidatesPage implements Page {
     public void units(UnitSystem units) {
         shown = new Shown(units);
         work.think(() -> {
-            DayMoment moment = last;
+            DaySource.Moment moment = last;
             if (moment != null) {
                 boards.give(CandidateBoard.of(moment, shown));
             }

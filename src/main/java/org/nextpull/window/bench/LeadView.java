@@ -10,7 +10,6 @@ import java.util.Locale;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.Timer;
 import org.nextpull.report.NextStep;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
@@ -28,7 +27,6 @@ final class LeadView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final int LOUD_LETTERS = 10;
     private static final int MOST_FIGURES = 3;
-    private static final int FLASH_MS = 1500;
 
     /** Least height of the numbers' capitals: 10 mm on a screen of 24 inches. */
     private static final int CAPITALS = 24;
@@ -44,10 +42,9 @@ final class LeadView extends JPanel implements Styled {
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
     private NextStep.Kind kind = NextStep.Kind.NOTHING;
-    private final Timer calm = new Timer(FLASH_MS, event -> dress());
+    private boolean isNew;
 
     LeadView() {
-        calm.setRepeats(false);
         setLayout(stack);
         getAccessibleContext().setAccessibleName("Next step");
         word.getAccessibleContext().setAccessibleName("What to do");
@@ -93,9 +90,9 @@ final class LeadView extends JPanel implements Styled {
         dress();
     }
 
-    /** Shows for a moment that the numbers are new. */
-    void flash() {
-        calm.restart();
+    /** Shows that the numbers are new, as long as they are. */
+    void flash(boolean newNumbers) {
+        isNew = newNumbers;
         dress();
     }
 
@@ -108,7 +105,7 @@ final class LeadView extends JPanel implements Styled {
     }
 
     private void dress() {
-        setBackground(isTurned() ? skin.ink() : calm.isRunning() ? skin.selection() : skin.ground());
+        setBackground(isTurned() ? skin.ink() : isNew ? skin.selection() : skin.ground());
         setBorder(BorderFactory.createEmptyBorder(scale.space(6), scale.space(34), scale.space(8), scale.space(16)));
         stack.gap(scale.space(8));
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));

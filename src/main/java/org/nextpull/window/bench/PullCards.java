@@ -56,17 +56,17 @@ final class PullCards {
         return pull.findings().stream().map(Finding::code).toList();
     }
 
-    List<PullCard> cards() {
+    List<BenchPage.PullCard> cards() {
         List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response());
         return result.measured().stream().map(one -> card(one, readings)).toList();
     }
 
-    private PullCard card(MeasuredCurve one, List<Reading> readings) {
+    private BenchPage.PullCard card(MeasuredCurve one, List<Reading> readings) {
         MeasuredPull pull = one.pull();
         Optional<Reading> reading = readings.stream()
                 .filter(each -> each.pull().number() == pull.number())
                 .findFirst();
-        return new PullCard(
+        return new BenchPage.PullCard(
                 pull.number(),
                 setting(pull),
                 response(pull),
@@ -123,23 +123,24 @@ final class PullCards {
         return String.join(", ", words);
     }
 
-    private List<Remark> remarks(MeasuredCurve one) {
-        List<Remark> remarks = new ArrayList<>();
+    private List<BenchPage.Remark> remarks(MeasuredCurve one) {
+        List<BenchPage.Remark> remarks = new ArrayList<>();
         KnockText.sentence(one.pull(), result.plan().band())
-                .ifPresent(knock -> remarks.add(new Remark(Tone.BAD, knock)));
+                .ifPresent(knock -> remarks.add(new BenchPage.Remark(Tone.BAD, knock)));
         for (Alarm alarm : one.alarms()) {
-            remarks.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
+            remarks.add(new BenchPage.Remark(Tone.BAD, alarms.sentence(alarm)));
         }
         one.pull().findings().stream()
                 .filter(finding -> finding.severity() != Severity.NOTE && !common.contains(finding.code()))
                 .sorted(Comparator.comparing(Finding::severity).reversed())
-                .map(finding -> new Remark(Tones.of(finding.severity()), sentences.sentence(finding)))
+                .map(finding -> BenchPage.Remark.of(finding.severity(), sentences.sentence(finding)))
                 .forEach(remarks::add);
         EngineSetting setting = one.pull().setting();
-        setting.label().ifPresent(label -> remarks.add(new Remark(Tone.PLAIN, "Configuration: " + label + ".")));
-        setting.note().ifPresent(note -> remarks.add(new Remark(Tone.PLAIN, "Note: " + note)));
+        setting.label()
+                .ifPresent(label -> remarks.add(new BenchPage.Remark(Tone.PLAIN, "Configuration: " + label + ".")));
+        setting.note().ifPresent(note -> remarks.add(new BenchPage.Remark(Tone.PLAIN, "Note: " + note)));
         Optional.ofNullable(result.amendments().struck().get(one.pull().number()))
-                .ifPresent(why -> remarks.add(new Remark(Tone.PLAIN, "Excluded by the operator: " + why)));
+                .ifPresent(why -> remarks.add(new BenchPage.Remark(Tone.PLAIN, "Excluded by the operator: " + why)));
         return remarks;
     }
 }

@@ -13,10 +13,10 @@ import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 
 /** The pulls as a strip of cards in the order of the day; the last card is empty and holds what comes next. */
-final class PullStrip extends JList<StripCard> implements Styled {
+final class PullStrip extends JList<PullStrip.Card> implements Styled {
     private static final long serialVersionUID = 1;
 
-    private final DefaultListModel<StripCard> model = new DefaultListModel<>();
+    private final DefaultListModel<Card> model = new DefaultListModel<>();
     private final StripPainter painter = new StripPainter();
 
     PullStrip() {
@@ -40,7 +40,7 @@ final class PullStrip extends JList<StripCard> implements Styled {
     }
 
     /** Shows the pulls. Whoever looked at the last one goes on to the new last one. */
-    void show(List<PullCard> cards, Optional<String> next) {
+    void show(List<BenchPage.PullCard> cards, Optional<String> next) {
         int before = model.getSize();
         int selected = getSelectedIndex();
         boolean atEnd = selected < 0
@@ -48,9 +48,8 @@ final class PullStrip extends JList<StripCard> implements Styled {
                 || model.get(selected + 1).isNext();
         int count = cards.size() + (next.isPresent() ? 1 : 0);
         for (int index = 0; index < count; index++) {
-            StripCard card = index < cards.size()
-                    ? StripCard.of(cards.get(index))
-                    : StripCard.next(cards.size() + 1, next.orElseThrow());
+            Card card =
+                    index < cards.size() ? Card.of(cards.get(index)) : Card.next(cards.size() + 1, next.orElseThrow());
             if (index >= model.getSize()) {
                 model.addElement(card);
             } else if (!model.get(index).equals(card)) {
@@ -70,8 +69,8 @@ final class PullStrip extends JList<StripCard> implements Styled {
     }
 
     /** The card that is selected; empty when it is that of the next pull. */
-    Optional<PullCard> selected() {
-        return Optional.ofNullable(getSelectedValue()).flatMap(StripCard::pull);
+    Optional<BenchPage.PullCard> selected() {
+        return Optional.ofNullable(getSelectedValue()).flatMap(Card::pull);
     }
 
     /** Selects the pull of that number. */
@@ -95,5 +94,32 @@ final class PullStrip extends JList<StripCard> implements Styled {
         setFixedCellWidth(scale.type(96));
         setFixedCellHeight(scale.type(104));
         repaint();
+    }
+
+    /**
+     * What a place of the strip holds.
+     *
+     * @param number number of the pull
+     * @param pull the pull; empty for the next one
+     * @param setting setting of the next pull
+     */
+    record Card(int number, Optional<BenchPage.PullCard> pull, String setting) {
+        static Card of(BenchPage.PullCard card) {
+            return new Card(card.number(), Optional.of(card), "");
+        }
+
+        static Card next(int number, String setting) {
+            return new Card(number, Optional.empty(), setting);
+        }
+
+        boolean isNext() {
+            return pull.isEmpty();
+        }
+
+        /** Read aloud for whoever does not see the strip. */
+        @Override
+        public String toString() {
+            return pull.map(BenchPage.PullCard::spoken).orElse("Next pull: " + setting);
+        }
     }
 }

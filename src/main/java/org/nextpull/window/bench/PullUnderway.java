@@ -41,14 +41,14 @@ final class PullUnderway {
     }
 
     /** The page; empty between pulls. */
-    Optional<PullPage> page() {
+    Optional<BenchPage.PullPage> page() {
         if (state.pullSinceS().isEmpty()) {
             return Optional.empty();
         }
         List<Point> course = state.pull().course().stream()
                 .map(at -> new Point(at.rpm(), at.torqueNm()))
                 .toList();
-        return Optional.of(new PullPage(
+        return Optional.of(new BenchPage.PullPage(
                 LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble()) + set(),
                 figures(),
                 SpeedPlots.underway(state.result(), shown.units(), course),
@@ -80,9 +80,9 @@ final class PullUnderway {
         };
     }
 
-    private List<PullPage.Live> figures() {
-        List<PullPage.Live> figures = new ArrayList<>();
-        held().ifPresent(hold -> figures.add(new PullPage.Live(HoldText.advance(hold), tone(hold.step()))));
+    private List<BenchPage.PullPage.Live> figures() {
+        List<BenchPage.PullPage.Live> figures = new ArrayList<>();
+        held().ifPresent(hold -> figures.add(new BenchPage.PullPage.Live(HoldText.advance(hold), tone(hold.step()))));
         figures.add(live(
                 Role.ENGINE_SPEED,
                 "speed",
@@ -94,7 +94,7 @@ final class PullUnderway {
                 ? String.valueOf(state.pull().knockEvents().getAsLong())
                 : "-";
         boolean isCounted = state.pull().knockEvents().isPresent();
-        figures.add(new PullPage.Live(
+        figures.add(new BenchPage.PullPage.Live(
                 new NextStep.Figure(knocks, "", "knock", isCounted ? "counted in this pull" : "not measured: listen"),
                 state.pull().knockEvents().orElse(0) > 0 ? Tone.BAD : Tone.PLAIN));
         figures.add(live(Role.EXHAUST_TEMPERATURE, "hottest exhaust", Optional.of(Limit.EXHAUST), ""));
@@ -102,13 +102,13 @@ final class PullUnderway {
     }
 
     /** Of several sensors the one of the greatest value: the leanest mixture, the hottest exhaust. */
-    private PullPage.Live live(Role role, String name, Optional<Limit> limit, String beside) {
+    private BenchPage.PullPage.Live live(Role role, String name, Optional<Limit> limit, String beside) {
         OptionalDouble value = state.latest().stream()
                 .filter(latest -> latest.channel().role() == role && latest.ageS() <= STALE_S)
                 .mapToDouble(LiveState.LatestValue::value)
                 .max();
         boolean hasUnit = value.isPresent() && role.quantity() != Quantity.LAMBDA;
-        return new PullPage.Live(
+        return new BenchPage.PullPage.Live(
                 new NextStep.Figure(
                         value.isPresent() ? shown.number(role.quantity(), value.getAsDouble()) : "-",
                         hasUnit ? shown.unit(role.quantity()).sign() : "",
@@ -140,10 +140,10 @@ final class PullUnderway {
         return headroom.used() > 1 ? Tone.BAD : headroom.used() >= NEAR ? Tone.WARN : Tone.PLAIN;
     }
 
-    private Optional<PullPage.Nearest> nearest() {
+    private Optional<BenchPage.PullPage.Nearest> nearest() {
         return state.headroom().stream()
                 .max(Comparator.comparingDouble(Headroom::used))
-                .map(headroom ->
-                        new PullPage.Nearest(new AlarmText(shown).nearness(headroom), headroom.used(), tone(headroom)));
+                .map(headroom -> new BenchPage.PullPage.Nearest(
+                        new AlarmText(shown).nearness(headroom), headroom.used(), tone(headroom)));
     }
 }

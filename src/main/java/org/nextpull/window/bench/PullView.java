@@ -9,7 +9,6 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.Timer;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
@@ -25,15 +24,13 @@ final class PullView extends JPanel implements Styled {
     /** Five of each pull, and at a held speed what is to be set. */
     private static final int MOST_FIGURES = 6;
 
-    private static final int FLASH_MS = 1500;
-
     private final JLabel heading = new JLabel();
     private final JPanel numbers = new JPanel(new GridLayout(0, 1));
     private final transient List<FigureView> figures = new ArrayList<>();
     private final transient List<Tone> tones = new ArrayList<>();
     private final ChartCanvas course;
     private final LimitBar bar = new LimitBar();
-    private final Timer calm = new Timer(FLASH_MS, event -> ground());
+    private boolean isNew;
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
@@ -45,7 +42,6 @@ final class PullView extends JPanel implements Styled {
             figures.add(new FigureView());
             tones.add(Tone.PLAIN);
         }
-        calm.setRepeats(false);
         JPanel right = new JPanel(new BorderLayout());
         right.setOpaque(false);
         right.add(course, BorderLayout.CENTER);
@@ -62,7 +58,7 @@ final class PullView extends JPanel implements Styled {
         add(halves, BorderLayout.CENTER);
     }
 
-    void show(PullPage page) {
+    void show(BenchPage.PullPage page) {
         heading.setText(page.heading());
         heading.getAccessibleContext().setAccessibleDescription(page.heading());
         if (numbers.getComponentCount() != page.figures().size()) {
@@ -71,7 +67,7 @@ final class PullView extends JPanel implements Styled {
             numbers.revalidate();
         }
         for (int index = 0; index < page.figures().size(); index++) {
-            PullPage.Live live = page.figures().get(index);
+            BenchPage.PullPage.Live live = page.figures().get(index);
             figures.get(index).say("Now " + live.figure().name(), live.figure());
             tones.set(index, live.tone());
         }
@@ -81,14 +77,14 @@ final class PullView extends JPanel implements Styled {
         dressFigures();
     }
 
-    /** Shows for a moment that what is to be set is new. */
-    void flash() {
-        calm.restart();
+    /** Shows that what is to be set is new, as long as it is. */
+    void flash(boolean newSetting) {
+        isNew = newSetting;
         ground();
     }
 
     private void ground() {
-        setBackground(calm.isRunning() ? skin.selection() : skin.ground());
+        setBackground(isNew ? skin.selection() : skin.ground());
     }
 
     private void dressFigures() {
@@ -117,14 +113,14 @@ final class PullView extends JPanel implements Styled {
     private final class LimitBar extends JPanel {
         private static final long serialVersionUID = 1;
         private static final double MOST = 1.1;
-        private transient PullPage.Nearest nearest = new PullPage.Nearest("", 0, Tone.PLAIN);
+        private transient BenchPage.PullPage.Nearest nearest = new BenchPage.PullPage.Nearest("", 0, Tone.PLAIN);
 
         LimitBar() {
             setOpaque(false);
             getAccessibleContext().setAccessibleName("Nearest limit");
         }
 
-        void show(PullPage.Nearest newNearest) {
+        void show(BenchPage.PullPage.Nearest newNearest) {
             nearest = newNearest;
             getAccessibleContext().setAccessibleDescription(nearest.words());
             repaint();

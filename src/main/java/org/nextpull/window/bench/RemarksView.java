@@ -27,8 +27,8 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
 
     private final Stack stack = new Stack();
     private final transient List<Line> lines = new ArrayList<>();
-    private transient List<Remark> pull = List.of();
-    private transient List<Remark> day = List.of();
+    private transient List<BenchPage.Remark> pull = List.of();
+    private transient List<BenchPage.Remark> day = List.of();
     private String heading = "";
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
@@ -43,7 +43,7 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
      *
      * @param newHeading stands above those on the pull; empty without one
      */
-    void show(String newHeading, List<Remark> newPull, List<Remark> newDay) {
+    void show(String newHeading, List<BenchPage.Remark> newPull, List<BenchPage.Remark> newDay) {
         if (newHeading.equals(heading) && newPull.equals(pull) && newDay.equals(day)) {
             return;
         }

@@ -35,49 +35,52 @@ final class RunningState {
     }
 
     /** All sources in one line; the worst gives the sign. */
-    Remark link() {
-        List<Remark> links = state.links().stream().map(this::link).toList();
-        Tone worst =
-                links.stream().map(Remark::tone).max(Comparator.naturalOrder()).orElse(Tone.PLAIN);
-        return new Remark(
-                worst, String.join(" ", links.stream().map(Remark::sentence).toList()));
+    BenchPage.Remark link() {
+        List<BenchPage.Remark> links = state.links().stream().map(this::link).toList();
+        Tone worst = links.stream()
+                .map(BenchPage.Remark::tone)
+                .max(Comparator.naturalOrder())
+                .orElse(Tone.PLAIN);
+        return new BenchPage.Remark(
+                worst,
+                String.join(" ", links.stream().map(BenchPage.Remark::sentence).toList()));
     }
 
-    private Remark link(LiveState.LinkState link) {
+    private BenchPage.Remark link(LiveState.LinkState link) {
         return switch (link.link()) {
-            case WAITING -> new Remark(Tone.WARN, LinkText.waiting(link.source()));
-            case CONNECTED -> new Remark(Tone.GOOD, LinkText.connected(link.source(), link.sinceLastS()));
-            case SILENT -> new Remark(Tone.BAD, LinkText.silent(link.source(), link.sinceLastS()));
-            case LOST -> new Remark(Tone.BAD, LinkText.lost(link.source(), link.sinceLastS()));
+            case WAITING -> new BenchPage.Remark(Tone.WARN, LinkText.waiting(link.source()));
+            case CONNECTED -> new BenchPage.Remark(Tone.GOOD, LinkText.connected(link.source(), link.sinceLastS()));
+            case SILENT -> new BenchPage.Remark(Tone.BAD, LinkText.silent(link.source(), link.sinceLastS()));
+            case LOST -> new BenchPage.Remark(Tone.BAD, LinkText.lost(link.source(), link.sinceLastS()));
         };
     }
 
-    Remark recording() {
+    BenchPage.Remark recording() {
         return state.capture()
                 .failing()
-                .map(why -> new Remark(Tone.BAD, sentences.sentence(why)))
-                .orElseGet(() ->
-                        new Remark(Tone.GOOD, LinkText.recording(state.capture().bytes())));
+                .map(why -> new BenchPage.Remark(Tone.BAD, sentences.sentence(why)))
+                .orElseGet(() -> new BenchPage.Remark(
+                        Tone.GOOD, LinkText.recording(state.capture().bytes())));
     }
 
     /** The pull in progress; between two of them what is left of the time that the plan wants there. */
-    Optional<Remark> pull() {
+    Optional<BenchPage.Remark> pull() {
         if (state.pullSinceS().isPresent()) {
-            return Optional.of(new Remark(
+            return Optional.of(new BenchPage.Remark(
                     Tone.PLAIN,
                     LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())));
         }
         OptionalDouble wait = state.waitBeforeNextS();
         return wait.isPresent()
-                ? Optional.of(new Remark(Tone.WARN, LinkText.coolingDown(wait.getAsDouble())))
+                ? Optional.of(new BenchPage.Remark(Tone.WARN, LinkText.coolingDown(wait.getAsDouble())))
                 : Optional.empty();
     }
 
     /** Alarms that sound, then what does not arrive or is not kept; each stays as long as it holds. */
-    List<Remark> urgent() {
-        List<Remark> urgent = new ArrayList<>();
+    List<BenchPage.Remark> urgent() {
+        List<BenchPage.Remark> urgent = new ArrayList<>();
         for (Alarm alarm : state.sounding()) {
-            urgent.add(new Remark(Tone.BAD, alarms.sentence(alarm)));
+            urgent.add(new BenchPage.Remark(Tone.BAD, alarms.sentence(alarm)));
         }
         state.links().stream()
                 .map(this::link)
@@ -85,7 +88,7 @@ final class RunningState {
                 .forEach(urgent::add);
         state.capture()
                 .failing()
-                .map(why -> new Remark(Tone.BAD, sentences.sentence(why)))
+                .map(why -> new BenchPage.Remark(Tone.BAD, sentences.sentence(why)))
                 .ifPresent(urgent::add);
         return urgent;
     }
@@ -107,12 +110,12 @@ final class RunningState {
     }
 
     /** What was said last, the latest first. */
-    List<Remark> notices() {
+    List<BenchPage.Remark> notices() {
         List<LiveState.Notice> all = state.notices();
-        List<Remark> last = new ArrayList<>();
+        List<BenchPage.Remark> last = new ArrayList<>();
         for (int index = all.size() - 1; index >= Math.max(0, all.size() - NOTICES); index--) {
             Finding finding = all.get(index).finding();
-            last.add(new Remark(Tones.of(finding.severity()), sentences.sentence(finding)));
+            last.add(BenchPage.Remark.of(finding.severity(), sentences.sentence(finding)));
         }
         return last;
     }

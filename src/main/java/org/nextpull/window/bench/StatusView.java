@@ -37,7 +37,7 @@ final class StatusView extends JPanel implements Styled {
             add(words);
         }
 
-        void show(Remark remark) {
+        void show(BenchPage.Remark remark) {
             tone = remark.tone();
             sign.setText(tone.sign() + " ");
             words.setText(remark.sentence() + "   ");

@@ -20,12 +20,12 @@ import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** Paints one card: number and sign, setting, response, change. Struck and refused pulls are crossed out, the next one is dashed. */
-final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, Styled {
+final class StripPainter extends JPanel implements ListCellRenderer<PullStrip.Card>, Styled {
     private static final long serialVersionUID = 1;
 
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
-    private transient @Nullable StripCard card;
+    private transient PullStrip.@Nullable Card card;
     private boolean selected;
 
     StripPainter() {
@@ -35,7 +35,11 @@ final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, 
 
     @Override
     public Component getListCellRendererComponent(
-            JList<? extends StripCard> list, StripCard value, int index, boolean isSelected, boolean hasFocus) {
+            JList<? extends PullStrip.Card> list,
+            PullStrip.Card value,
+            int index,
+            boolean isSelected,
+            boolean hasFocus) {
         card = value;
         selected = isSelected;
         getAccessibleContext().setAccessibleName(value.toString());
@@ -56,7 +60,7 @@ final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, 
         g.setColor(skin.ground());
         g.fillRect(0, 0, getWidth(), getHeight());
         if (card != null) {
-            Optional<PullCard> pull = card.pull();
+            Optional<BenchPage.PullCard> pull = card.pull();
             frame(g, pull.isEmpty());
             if (pull.isPresent()) {
                 paint(g, pull.get());
@@ -86,7 +90,7 @@ final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, 
         g.drawRect(gap, gap, wide, high);
     }
 
-    private void paint(Graphics2D g, PullCard pull) {
+    private void paint(Graphics2D g, BenchPage.PullCard pull) {
         int left = scale.space(10);
         int y = line(g, left, scale.type(20), scale.bold(15), skin.ink(), String.valueOf(pull.number()));
         Tone tone = pull.tone();
@@ -112,7 +116,7 @@ final class StripPainter extends JPanel implements ListCellRenderer<StripCard>, 
         }
     }
 
-    private void next(Graphics2D g, StripCard next) {
+    private void next(Graphics2D g, PullStrip.Card next) {
         int left = scale.space(10);
         int y = line(g, left, scale.type(20), scale.bold(15), skin.ink(), String.valueOf(next.number()));
         y = line(g, left, y, scale.plain(12), skin.quiet(), "next");

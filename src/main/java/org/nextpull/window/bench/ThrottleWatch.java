@@ -15,7 +15,7 @@ import org.nextpull.plan.Limit;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.HoldText;
 import org.nextpull.report.Shown;
-import org.nextpull.window.page.AlarmSign;
+import org.nextpull.window.page.Signals;
 
 /**
  * From the moments of a running session, what its alarms put over the page: the act until the throttle is closed, then what to do next
@@ -35,11 +35,11 @@ final class ThrottleWatch {
     /** Why a held speed had to end. */
     private Optional<String> held = Optional.empty();
 
-    private AlarmSign sign = AlarmSign.none();
+    private Signals.AlarmSign sign = Signals.AlarmSign.none();
     private double soundedAtS;
 
     /** What is to be over the page at this moment, in those units. */
-    AlarmSign at(LiveState state, Shown shown) {
+    Signals.AlarmSign at(LiveState state, Shown shown) {
         boolean anew = false;
         for (Alarm alarm : state.sounding()) {
             anew |= met.put(alarm.limit(), alarm) == null;
@@ -48,28 +48,28 @@ final class ThrottleWatch {
         anew |= ended.isPresent() && !ended.equals(held);
         held = ended.or(() -> held);
         boolean isClosed = isClosed(state);
-        if (anew || (!state.sounding().isEmpty() && !isClosed && sign.phase() != AlarmSign.Phase.ACT)) {
+        if (anew || (!state.sounding().isEmpty() && !isClosed && sign.phase() != Signals.AlarmSign.Phase.ACT)) {
             soundedAtS = state.at().seconds();
-            sign = sign(AlarmSign.Phase.ACT, shown);
-        } else if (sign.phase() == AlarmSign.Phase.ACT) {
-            sign = sign(isClosed ? AlarmSign.Phase.AFTERWARDS : AlarmSign.Phase.ACT, shown);
-        } else if (sign.phase() == AlarmSign.Phase.AFTERWARDS
+            sign = sign(Signals.AlarmSign.Phase.ACT, shown);
+        } else if (sign.phase() == Signals.AlarmSign.Phase.ACT) {
+            sign = sign(isClosed ? Signals.AlarmSign.Phase.AFTERWARDS : Signals.AlarmSign.Phase.ACT, shown);
+        } else if (sign.phase() == Signals.AlarmSign.Phase.AFTERWARDS
                 && state.sounding().isEmpty()
                 && state.pullSinceS().isPresent()) {
-            sign = AlarmSign.none();
+            sign = Signals.AlarmSign.none();
         }
-        if (sign.phase() != AlarmSign.Phase.ACT && state.sounding().isEmpty()) {
+        if (sign.phase() != Signals.AlarmSign.Phase.ACT && state.sounding().isEmpty()) {
             met.clear();
             held = Optional.empty();
         }
         return sign;
     }
 
-    private AlarmSign sign(AlarmSign.Phase phase, Shown shown) {
+    private Signals.AlarmSign sign(Signals.AlarmSign.Phase phase, Shown shown) {
         AlarmText words = new AlarmText(shown);
         boolean off = met.values().stream().anyMatch(alarm -> alarm.counsel() == Counsel.LIFT_AND_SWITCH_OFF);
         Counsel worst = off ? Counsel.LIFT_AND_SWITCH_OFF : Counsel.LIFT;
-        return new AlarmSign(
+        return new Signals.AlarmSign(
                 phase,
                 AlarmText.act(worst),
                 lines(words::reason, held),

@@ -29,6 +29,7 @@ import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.PlainTable;
 import org.nextpull.window.work.Work;
 
 /** The page: what is compared and the verdict left, with what it rests on and its numbers; the curves right. */
@@ -195,5 +196,33 @@ final class ComparedView extends JPanel implements Styled {
         difference.style(skin, scale);
         revalidate();
         repaint();
+    }
+
+    /** The numbers of one difference, a speed a row. */
+    private static final class RowTable extends PlainTable<ComparedPage.Row> {
+        private static final long serialVersionUID = 1;
+
+        RowTable() {
+            super("Difference by speed", 13, heads("this"));
+        }
+
+        private static List<String> heads(String label) {
+            return List.of("rpm", label, "reference", "%", "from", "to");
+        }
+
+        void show(String label, List<ComparedPage.Row> rows) {
+            show(heads(label), rows);
+        }
+
+        @Override
+        protected String text(ComparedPage.Row row, int column) {
+            return List.of(row.rpm(), row.label(), row.reference(), row.percent(), row.from(), row.to())
+                    .get(column);
+        }
+
+        @Override
+        protected boolean isRight(int column) {
+            return true;
+        }
     }
 }

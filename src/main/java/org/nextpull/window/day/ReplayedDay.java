@@ -24,7 +24,7 @@ import org.nextpull.session.SessionResult;
 import org.tinylog.Logger;
 
 /** A day gone through again pull by pull. Logs are read and pulls fitted on a thread of its own, each state when it is first shown. */
-public final class ReplayedDay implements DaySource, Player {
+public final class ReplayedDay implements DaySource, DaySource.Player {
     private static final long TICK_MS = 100;
     private static final double FIRST_SPEED_S = 4;
     private final boolean atEnd;
@@ -33,7 +33,7 @@ public final class ReplayedDay implements DaySource, Player {
     private final DayInput input;
     private final Supplier<DayByPull> reader;
     private final ScheduledExecutorService thread;
-    private volatile Consumer<DayMoment> watcher = moment -> {};
+    private volatile Consumer<DaySource.Moment> watcher = moment -> {};
     private volatile @Nullable Future<?> ticks;
     private @Nullable DayByPull day;
     private final List<OperatorAction> acts;
@@ -84,7 +84,7 @@ public final class ReplayedDay implements DaySource, Player {
     }
 
     @Override
-    public void start(Consumer<DayMoment> newWatcher) {
+    public void start(Consumer<DaySource.Moment> newWatcher) {
         watcher = newWatcher;
         run(() -> {
             DayByPull read = reader.get();
@@ -126,12 +126,12 @@ public final class ReplayedDay implements DaySource, Player {
     private void tell() {
         if (day != null) {
             SessionResult result = day.after(playback.shown());
-            watcher.accept(new DayMoment(name, result, Optional.of(playback), Optional.empty()));
+            watcher.accept(new DaySource.Moment(name, result, Optional.of(playback), Optional.empty()));
         }
     }
 
     @Override
-    public Optional<Player> player() {
+    public Optional<DaySource.Player> player() {
         return Optional.of(this);
     }
 

@@ -24,7 +24,7 @@ public final class RunningDay implements DaySource {
     private final String name;
     private final Function<LiveListener, LiveSession> starter;
     private final Map<Integer, Verdict> said = new TreeMap<>();
-    private volatile Consumer<DayMoment> watcher = moment -> {};
+    private volatile Consumer<DaySource.Moment> watcher = moment -> {};
     private @Nullable LiveSession session;
     private boolean closed;
 
@@ -40,7 +40,7 @@ public final class RunningDay implements DaySource {
     }
 
     @Override
-    public void start(Consumer<DayMoment> newWatcher) {
+    public void start(Consumer<DaySource.Moment> newWatcher) {
         watcher = newWatcher;
         aside("nextpull-window-start", () -> {
             LiveSession started = starter.apply(new LiveListener() {
@@ -63,7 +63,7 @@ public final class RunningDay implements DaySource {
 
     private void show(LiveState state) {
         remember(state.result());
-        watcher.accept(new DayMoment(name, state.result(), Optional.empty(), Optional.of(state)));
+        watcher.accept(new DaySource.Moment(name, state.result(), Optional.empty(), Optional.of(state)));
     }
 
     /** The latest that was said after each count of pulls is what was said after it. */
@@ -75,7 +75,7 @@ public final class RunningDay implements DaySource {
     }
 
     @Override
-    public Optional<Player> player() {
+    public Optional<DaySource.Player> player() {
         return Optional.empty();
     }
 

@@ -19,7 +19,7 @@ public final class AlarmPanel extends JPanel implements Styled {
     private final Prose act = new Prose("Alarm");
     private final Prose reason = new Prose("Alarm because");
     private final Prose keys = new Prose("Alarm keys");
-    private transient AlarmSign sign = AlarmSign.none();
+    private transient Signals.AlarmSign sign = Signals.AlarmSign.none();
     private transient Skin skin = Skin.of(Look.plain());
     private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
@@ -36,7 +36,7 @@ public final class AlarmPanel extends JPanel implements Styled {
         add(reason);
         add(keys, Stack.Row.yielding(1));
         KeyCommand.of("ENTER", "Enter", "put the alarm away once the throttle is closed", () -> {
-                    if (sign.phase() == AlarmSign.Phase.AFTERWARDS) {
+                    if (sign.phase() == Signals.AlarmSign.Phase.AFTERWARDS) {
                         putAway.run();
                     }
                 })
@@ -44,9 +44,9 @@ public final class AlarmPanel extends JPanel implements Styled {
     }
 
     /** Shows an alarm. */
-    public void show(AlarmSign newSign) {
+    public void show(Signals.AlarmSign newSign) {
         sign = newSign;
-        boolean acts = sign.phase() == AlarmSign.Phase.ACT;
+        boolean acts = sign.phase() == Signals.AlarmSign.Phase.ACT;
         act.say(acts ? sign.act() : sign.afterwards());
         reason.say(sign.reason());
         keys.say(acts ? "" : "Throttle closed. Enter: back to the page.");
@@ -62,7 +62,7 @@ public final class AlarmPanel extends JPanel implements Styled {
     }
 
     private void dress() {
-        boolean acts = sign.phase() == AlarmSign.Phase.ACT;
+        boolean acts = sign.phase() == Signals.AlarmSign.Phase.ACT;
         setBackground(acts ? skin.fill(Tone.BAD) : skin.ground());
         Color ink = acts ? skin.onFill() : skin.ink();
         int side = scale.space(50);

@@ -8,12 +8,14 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.function.Consumer;
+import java.util.function.Function;
 import java.util.function.Supplier;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.DaySheet;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.app.SheetFiles;
 import org.nextpull.app.WrittenFiles;
+import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
@@ -25,6 +27,8 @@ import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.work.Work;
@@ -73,7 +77,7 @@ final class PastActions {
                 }));
     }
 
-    private void selected(Consumer<PastRow> use) {
+    private void selected(Consumer<PastPresenter.Row> use) {
         selection.row().ifPresentOrElse(use, () -> foot.say("No session is selected."));
     }
 
@@ -143,7 +147,7 @@ final class PastActions {
     }
 
     void correct() {
-        selected(row -> foot.ask(Corrections.question(
+        selected(row -> foot.ask(question(
                 row.id(),
                 correction -> change(
                         row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
@@ -153,7 +157,7 @@ final class PastActions {
         return FindingText.in(selection.shown()).first(findings);
     }
 
-    private Optional<String> change(PastRow row, Supplier<Outcome<Boolean>> change, String done) {
+    private Optional<String> change(PastPresenter.Row row, Supplier<Outcome<Boolean>> change, String done) {
         work.think(
                 () -> notebook.session(row.id())
                         .then(session -> ways.isRunning().test(session)
@@ -200,5 +204,52 @@ final class PastActions {
                                     .orElseGet(() -> sentence(copied.findings()))));
                     return Optional.empty();
                 }));
+    }
+
+    /**
+     * The question.
+     *
+     * @param take is given what was said; answers with what is wrong with it
+     */
+    private static Question question(long session, Function<OperatorAction.Correct, Optional<String>> take) {
+        return new Question(
+                "A pull of session " + session + " was run with:",
+                List.of(
+                        Question.Field.narrow("Pull", ""),
+                        Question.Field.narrow("Advance", ""),
+                        Question.Field.narrow("Lambda", ""),
+                        Question.Field.narrow("Label", ""),
+                        Question.Field.narrow("Fuel", "")),
+                texts -> corrected(texts, take));
+    }
+
+    private static Optional<String> corrected(
+            List<String> texts, Function<OperatorAction.Correct, Optional<String>> take) {
+        String pull = texts.get(0).strip();
+        Question.FieldNumber advance = Question.FieldNumber.of("Advance", texts.get(1));
+        Question.FieldNumber lambda = Question.FieldNumber.of("Lambda", texts.get(2));
+        if (!pull.matches("[0-9]{1,6}")) {
+            return Optional.of(EntryText.noWord("Pull", "the number of a pull"));
+        }
+        Optional<String> fault = advance.fault().or(lambda::fault);
+        if (fault.isPresent()) {
+            return fault;
+        }
+        if (lambda.value().filter(value -> value <= 0).isPresent()) {
+            return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+        }
+        AskedSetting setting = AskedSetting.none()
+                .withValues(
+                        advance.value().map(Advance::ofDeg),
+                        Optional.empty(),
+                        lambda.value().map(Lambda::of))
+                .withConfiguration(word(texts.get(3)), word(texts.get(4)));
+        return setting.equals(AskedSetting.none())
+                ? Optional.of(EntryText.NOTHING_SAID)
+                : take.apply(new OperatorAction.Correct(Integer.parseInt(pull), setting));
+    }
+
+    private static Optional<String> word(String text) {
+        return Optional.of(text.strip()).filter(word -> !word.isEmpty());
     }
 }

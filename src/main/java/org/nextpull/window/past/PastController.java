@@ -38,12 +38,12 @@ public final class PastController implements Page {
     private final PastActions actions;
     private final Timer again;
     private final Latest<String> searching;
-    private final Latest<PastRow> looking;
+    private final Latest<PastPresenter.Row> looking;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
     private @Nullable Read last;
 
     /** A session that was read, kept so that another unit does not read it again. */
-    private record Read(PastRow row, KeptSession session, SessionResult result) {}
+    private record Read(PastPresenter.Row row, KeptSession session, SessionResult result) {}
 
     /**
      * What leads from here to other pages.
@@ -80,7 +80,7 @@ public final class PastController implements Page {
 
     /** What the actions are about, and who hears of a change. */
     final class Selection {
-        Optional<PastRow> row() {
+        Optional<PastPresenter.Row> row() {
             return view.table().selected();
         }
 
@@ -104,7 +104,7 @@ public final class PastController implements Page {
 
     private void search(String words) {
         Outcome<List<SessionSummary>> found = notebook.sessions(words);
-        List<PastRow> rows = new PastPresenter(shown, ZoneId.systemDefault())
+        List<PastPresenter.Row> rows = new PastPresenter(shown, ZoneId.systemDefault())
                 .rows(found.value().orElse(List.of()));
         String said = found.isFailed() ? FindingText.in(shown).first(found.findings()) : count(rows.size(), words);
         Read known = last;
@@ -123,7 +123,7 @@ public final class PastController implements Page {
         return rows + (rows == 1 ? " session" : " sessions") + " in " + notebook.file() + ".";
     }
 
-    private void look(PastRow row) {
+    private void look(PastPresenter.Row row) {
         Read known = last;
         if (known == null || !known.row().equals(row)) {
             Outcome<KeptSession> session = notebook.session(row.id());
@@ -134,7 +134,8 @@ public final class PastController implements Page {
             known = new Read(row, session.value().get(), session.value().get().result());
             last = known;
         }
-        PastSession page = new PastPresenter(shown, ZoneId.systemDefault()).session(known.session(), known.result());
+        PastPresenter.Details page =
+                new PastPresenter(shown, ZoneId.systemDefault()).session(known.session(), known.result());
         EventQueue.invokeLater(() -> {
             if (view.table().selected().equals(Optional.of(row))) {
                 view.show(page);

@@ -43,15 +43,15 @@ final class PastPresenter {
         this.answers = new AnswerText(shown);
     }
 
-    List<PastRow> rows(List<SessionSummary> sessions) {
+    List<Row> rows(List<SessionSummary> sessions) {
         return sessions.stream().map(this::row).toList();
     }
 
-    private PastRow row(SessionSummary session) {
+    private Row row(SessionSummary session) {
         List<String> what = new ArrayList<>();
         session.fuel().ifPresent(what::add);
         what.addAll(session.labels());
-        return new PastRow(
+        return new Row(
                 session.id(),
                 time(session.started()),
                 session.engine().orElse("without a name"),
@@ -66,14 +66,14 @@ final class PastPresenter {
      *
      * @param result its result, made again from its samples
      */
-    PastSession session(KeptSession session, SessionResult result) {
+    Details session(KeptSession session, SessionResult result) {
         SessionSummary summary = session.summary();
         String heading = "Session " + session.id() + ": " + summary.engine().orElse("engine without a name") + ", "
                 + time(summary.started())
                 + summary.closed().map(at -> " to " + time(at)).orElse(", not closed") + ", plan "
                 + summary.planName();
         List<SweepPlot> plots = SweepPlots.of(result, shown.units());
-        return new PastSession(
+        return new Details(
                 session.id(),
                 heading,
                 answer(result),
@@ -108,5 +108,66 @@ final class PastPresenter {
 
     private String time(Instant at) {
         return TIME.withZone(zone).format(at);
+    }
+
+    /**
+     * A session in the list, in words.
+     *
+     * @param id its number
+     * @param started when it began
+     * @param engine its engine
+     * @param what fuel and labels
+     * @param pulls how many pulls count, and of how many
+     * @param state whether it was closed
+     * @param advice what was advised last
+     */
+    record Row(long id, String started, String engine, String what, String pulls, String state, String advice) {
+
+        /** The row for whoever hears it. */
+        String spoken() {
+            return "Session " + id + ", " + started + ", " + engine + ", " + what + ", " + "pulls used: "
+                    + pulls.replace("/", " of ") + ", " + state + ", " + advice;
+        }
+    }
+
+    /**
+     * One session, in words and data.
+     *
+     * @param id its number
+     * @param heading what it was
+     * @param answer what the day says, the most important first
+     * @param hand what was done by hand, a line each
+     * @param advised what was advised at the time, a line each
+     * @param sweep the response against the factor that was swept last
+     */
+    record Details(
+            long id,
+            String heading,
+            List<String> answer,
+            List<String> hand,
+            List<String> advised,
+            Optional<SweepPlot> sweep) {
+        Details {
+            answer = List.copyOf(answer);
+            hand = List.copyOf(hand);
+            advised = List.copyOf(advised);
+        }
+
+        /** All sentences, a line each. */
+        String text() {
+            StringBuilder text = new StringBuilder();
+            part(text, "", answer);
+            part(text, "Done by hand", hand);
+            part(text, "Advised at the time", advised);
+            return text.toString().stripTrailing();
+        }
+
+        private static void part(StringBuilder text, String title, List<String> lines) {
+            if (!lines.isEmpty()) {
+                text.append(title.isEmpty() ? "" : title + "\n");
+                lines.forEach(line -> text.append(line).append('\n'));
+                text.append('\n');
+            }
+        }
     }
 }

@@ -49,7 +49,7 @@ final class PastView extends JPanel implements Styled {
      * @param search is given the words to look for
      * @param selected is given the session that is selected
      */
-    PastView(Work work, Consumer<String> search, Consumer<PastRow> selected) {
+    PastView(Work work, Consumer<String> search, Consumer<PastPresenter.Row> selected) {
         super(new BorderLayout());
         sweep = new ChartCanvas(work, "Response against the factor", "The sweep of the session will be drawn here.");
         findName.setLabelFor(find);
@@ -111,7 +111,7 @@ final class PastView extends JPanel implements Styled {
         find.selectAll();
     }
 
-    void show(List<PastRow> rows, String said) {
+    void show(List<PastPresenter.Row> rows, String said) {
         if (!rows.equals(table.shown())) {
             table.show(rows);
         }
@@ -123,7 +123,7 @@ final class PastView extends JPanel implements Styled {
         }
     }
 
-    void show(PastSession session) {
+    void show(PastPresenter.Details session) {
         heading.say(session.heading());
         text.say(session.text());
         sweep.show(session.sweep(), session.sweep().map(SweepPlot::title).orElse(""));

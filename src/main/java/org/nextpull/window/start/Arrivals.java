@@ -1,21 +1,21 @@
 package org.nextpull.window.start;
 
 import java.io.IOException;
+import java.io.InputStream;
+import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Comparator;
 import java.util.Optional;
 import java.util.function.Consumer;
+import java.util.stream.Stream;
 import org.nextpull.channel.Hints;
 import org.nextpull.intake.folder.FolderMemory;
-import org.nextpull.intake.folder.FolderReader;
-import org.nextpull.intake.folder.FolderWatch;
+import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.PortOpener;
-import org.nextpull.intake.serial.WireReader;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
+import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
-import org.nextpull.intake.wire.WireSource;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.report.Shown;
 import org.tinylog.Logger;
@@ -25,7 +25,7 @@ final class Arrivals implements AutoCloseable {
     private static final long PERIOD_MS = 200;
 
     private final ArrivalQueue queue = new ArrivalQueue(SessionClock.system());
-    private final List<AutoCloseable> readers = new ArrayList<>();
+    private Optional<LiveIntake.Readers> readers = Optional.empty();
     private final ArrivalsChain chain;
     private final Consumer<ArrivalsPage> watcher;
     private final Thread thread;
@@ -34,7 +34,7 @@ final class Arrivals implements AutoCloseable {
 
     private Arrivals(LiveIntake intake, Hints hints, Shown shown, Consumer<ArrivalsPage> watcher) {
         this.shown = shown;
-        this.chain = new ArrivalsChain(sources(intake), hints, shown);
+        this.chain = new ArrivalsChain(intake.sources(), hints, shown);
         this.watcher = watcher;
         this.thread = new Thread(this::run, "nextpull-window-arrivals");
         thread.setDaemon(true);
@@ -48,28 +48,12 @@ final class Arrivals implements AutoCloseable {
     static Arrivals start(
             LiveIntake intake, Hints hints, PortOpener opener, Shown shown, Consumer<ArrivalsPage> watcher) {
         Arrivals arrivals = new Arrivals(intake, hints, shown, watcher);
-        if (intake instanceof LiveIntake.Ports ports) {
-            ports.ports().forEach(port -> arrivals.readers.add(WireReader.start(port.wire(), opener, arrivals.queue)));
-        } else if (intake instanceof LiveIntake.Folder folder) {
+        if (intake instanceof LiveIntake.Folder folder) {
             arrivals.newestFile(folder.folder().folder());
-            FolderWatch watch = new FolderWatch(folder.folder(), arrivals.queue, new FolderMemory());
-            arrivals.readers.add(FolderReader.start(watch, arrivals.queue));
         }
+        arrivals.readers = Optional.of(intake.read(opener, arrivals.queue, new FolderMemory()));
         arrivals.thread.start();
         return arrivals;
-    }
-
-    private static List<WireSource> sources(LiveIntake intake) {
-        if (intake instanceof LiveIntake.Ports ports) {
-            return ports.ports().stream().map(Arrivals::source).toList();
-        }
-        Path folder = ((LiveIntake.Folder) intake).folder().folder();
-        return List.of(WireSource.folder(folder.toString()));
-    }
-
-    private static WireSource source(LiveIntake.Port port) {
-        return WireSource.port(
-                port.wire().device(), port.lines(), port.wire().port().text());
     }
 
     /** The units that people read from now on. */
@@ -99,7 +83,7 @@ final class Arrivals implements AutoCloseable {
     /** A folder that is quiet shows what its newest log looks like. */
     private void newestFile(Path folder) {
         try {
-            NewestLog.into(queue, folder);
+            newestFile(queue, folder);
         } catch (IOException unreadable) {
             Logger.debug(unreadable, "the newest log could not be looked at; the watch of the folder says why");
         }
@@ -110,17 +94,33 @@ final class Arrivals implements AutoCloseable {
     public void close() {
         closed = true;
         thread.interrupt();
-        for (AutoCloseable reader : readers) {
-            try {
-                reader.close();
-            } catch (Exception fault) {
-                Logger.warn(fault, "a source could not be given back");
-            }
-        }
+        readers.ifPresent(LiveIntake.Readers::close);
         try {
             thread.join();
         } catch (InterruptedException e) {
             Thread.currentThread().interrupt();
+        }
+    }
+
+    /** Puts the beginning of the log that was written last into the queue as if it had just arrived. */
+    private static void newestFile(ArrivalQueue queue, Path folder) throws IOException {
+        Optional<Path> newest = newest(folder);
+        if (newest.isPresent()) {
+            String source = folder.toString();
+            queue.connected(source);
+            queue.fromFile(source, String.valueOf(newest.get().getFileName()), 0);
+            try (InputStream in = Files.newInputStream(newest.get())) {
+                byte[] beginning = in.readNBytes(Chunk.MOST_BYTES);
+                queue.bytes(source, beginning, beginning.length);
+            }
+        }
+    }
+
+    private static Optional<Path> newest(Path folder) throws IOException {
+        try (Stream<Path> files = Files.list(folder)) {
+            return files.filter(Files::isRegularFile)
+                    .filter(file -> FolderSettings.isLog(String.valueOf(file.getFileName())))
+                    .max(Comparator.comparingLong(file -> file.toFile().lastModified()));
         }
     }
 }

@@ -18,17 +18,19 @@ import org.nextpull.plan.text.PlanKeys;
 import org.nextpull.plan.text.PlanTable;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
 
 /** Makes the form of a draft: every field with its default and what is wrong with it. */
 final class FormPresenter {
     private static final String LIST_MEMBER = "\\[\\d+]$";
 
     private final FindingText sentences;
-    private final Conversion conversion;
+    private final Shown shown;
 
     FormPresenter(Shown shown) {
         this.sentences = FindingText.in(shown);
-        this.conversion = new Conversion(shown);
+        this.shown = shown;
     }
 
     FormPage page(PlanDraft draft, Optional<String> file, boolean isChanged) {
@@ -36,17 +38,17 @@ final class FormPresenter {
         List<Finding> findings = draft.plan(file.orElse("plan.toml")).findings();
         findings.forEach(finding -> said.computeIfAbsent(place(finding), place -> new ArrayList<>())
                 .add(new Said(finding.isError(), named(sentences.sentence(finding)))));
-        List<FormPart> parts = new ArrayList<>();
+        List<FormPage.Part> parts = new ArrayList<>();
         for (PlanTable<?> section : sections()) {
             for (String table : tables(section, draft)) {
                 parts.add(part(section, table, draft, file.isEmpty(), said));
             }
         }
-        Set<String> shown = new HashSet<>();
-        parts.forEach(part -> shown.add(part.table()));
-        parts.forEach(part -> part.rows().forEach(row -> shown.add(row.id())));
+        Set<String> seen = new HashSet<>();
+        parts.forEach(part -> seen.add(part.table()));
+        parts.forEach(part -> part.rows().forEach(row -> seen.add(row.id())));
         List<FormPage.Loose> loose = findings.stream()
-                .filter(finding -> !shown.contains(place(finding)))
+                .filter(finding -> !seen.contains(place(finding)))
                 .map(finding -> loose(finding, draft))
                 .toList();
         return new FormPage(file, isChanged, parts, loose, kept(draft));
@@ -94,34 +96,34 @@ final class FormPresenter {
     }
 
     /** What is missing in a plan that was never written is no error yet: somebody is filling it in. */
-    private FormPart part(
+    private FormPage.Part part(
             PlanTable<?> section, String table, PlanDraft draft, boolean isNew, Map<String, List<Said>> said) {
         boolean isPresent = draft.has(table);
         boolean isOpen = isPresent || section.presence() == PlanTable.Presence.ALWAYS;
-        List<FormRow> rows = new ArrayList<>();
+        List<FormPage.Row> rows = new ArrayList<>();
         for (PlanKey<?> field : isOpen ? fields(section) : List.<PlanKey<?>>of()) {
             String typed = draft.typed(table, field.name()).orElse("");
             String usual = draft.usual(table, field).orElse("");
             List<Said> wrong = said.getOrDefault(table + "." + field.name(), List.of());
             boolean isMissing = isNew && typed.isEmpty() && wrong.stream().anyMatch(Said::isError);
-            rows.add(new FormRow(
+            rows.add(new FormPage.Row(
                     table,
                     field,
                     typed,
                     isMissing ? "needed" : usual,
                     draft.words(table, field),
-                    conversion.of(field, typed.isEmpty() ? usual : typed),
+                    converted(field, typed.isEmpty() ? usual : typed),
                     isMissing,
                     isMissing ? List.of() : wrong));
         }
-        return new FormPart(table, section, isPresent, rows, said.getOrDefault(table, List.of()));
+        return new FormPage.Part(table, section, isPresent, rows, said.getOrDefault(table, List.of()));
     }
 
     private FormPage.Loose loose(Finding finding, PlanDraft draft) {
         Optional<String> removable = finding.place()
                 .key()
                 .filter(key -> finding.code() == FindingCode.PLAN_UNKNOWN_KEY
-                        && !Removal.of(key, draft).equals(draft));
+                        && !PlanForm.without(key, draft).equals(draft));
         return new FormPage.Loose(new Said(finding.isError(), sentences.sentence(finding)), removable);
     }
 
@@ -142,5 +144,22 @@ final class FormPresenter {
         }
         String rest = unseen.isEmpty() ? "" : ", and so is what this form does not show: " + String.join(", ", unseen);
         return "Comments, blank lines and spaces stay as they are" + rest + ".";
+    }
+
+    /** What is typed in the units of a plan, in the units that people read; blank where the two are the same. */
+    private String converted(PlanKey<?> field, String typed) {
+        Optional<Unit> written = field.unit();
+        Quantity quantity = written.map(Unit::quantity).orElse(Quantity.COUNT);
+        if (written.isEmpty() || typed.isBlank() || written.get() == shown.unit(quantity)) {
+            return "";
+        }
+        List<String> values = new ArrayList<>();
+        for (String number : typed.split("\\s*(,|;|\\.\\.|\\bto\\b)\\s*", -1)) {
+            if (!number.strip().matches("[+-]?\\d{1,9}(\\.\\d{0,9})?")) {
+                return "";
+            }
+            values.add(shown.number(quantity, written.get().toSi(Double.parseDouble(number.strip()))));
+        }
+        return String.join(" to ", values) + " " + shown.unit(quantity).sign();
     }
 }

@@ -23,7 +23,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
     private static final long serialVersionUID = 1;
 
     private final transient Consumer<Function<PlanForm, PlanForm>> change;
-    private final transient Consumer<FormRow> focused;
+    private final transient Consumer<FormPage.Row> focused;
     private final transient List<PartView> parts = new ArrayList<>();
     private final transient List<String> built = new ArrayList<>();
     private transient Skin skin = Skin.of(Look.plain());
@@ -35,7 +35,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
      * @param change is given what the operator changes
      * @param focused is told which field has the focus
      */
-    FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormRow> focused) {
+    FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormPage.Row> focused) {
         super(new Stack());
         this.change = change;
         this.focused = focused;
@@ -73,7 +73,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
                 .findFirst();
         removeAll();
         parts.clear();
-        for (FormPart part : page.parts()) {
+        for (FormPage.Part part : page.parts()) {
             PartView view = new PartView(part, this::row, change);
             parts.add(view);
             add(view);
@@ -82,7 +82,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
         focus.flatMap(this::row).ifPresent(RowView::focus);
     }
 
-    private RowView row(FormRow row) {
+    private RowView row(FormPage.Row row) {
         return new RowView(row, text -> change.accept(form -> form.typed(row.table(), row.field(), text)), focused);
     }
 

@@ -37,7 +37,10 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
      * @param makeRow makes the view of a field
      * @param change is given the changes of the form that its buttons stand for
      */
-    PartView(FormPart part, Function<FormRow, RowView> makeRow, Consumer<Function<PlanForm, PlanForm>> change) {
+    PartView(
+            FormPage.Part part,
+            Function<FormPage.Row, RowView> makeRow,
+            Consumer<Function<PlanForm, PlanForm>> change) {
         super(null);
         setOpaque(false);
         buttons(part, change);
@@ -45,7 +48,7 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
         add(purpose);
         buttons.forEach(this::add);
         add(wrong);
-        for (FormRow row : part.rows()) {
+        for (FormPage.Row row : part.rows()) {
             RowView view = makeRow.apply(row);
             rows.add(view);
             add(view);
@@ -53,7 +56,7 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
         show(part);
     }
 
-    private void buttons(FormPart part, Consumer<Function<PlanForm, PlanForm>> change) {
+    private void buttons(FormPage.Part part, Consumer<Function<PlanForm, PlanForm>> change) {
         String table = part.table();
         switch (part.section().presence()) {
             case SWITCHED -> {
@@ -86,7 +89,7 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
         return rows;
     }
 
-    void show(FormPart part) {
+    void show(FormPage.Part part) {
         title.setText(part.title());
         purpose.setText(part.section().purpose());
         wrong.say(part.said().stream()

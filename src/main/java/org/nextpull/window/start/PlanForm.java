@@ -4,6 +4,7 @@ import java.util.Optional;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.KeyKind;
 import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.plan.text.PlanKey;
 
@@ -55,7 +56,7 @@ record PlanForm(PlanDraft draft, Optional<String> file, PlanDraft written) {
 
     /** Without a key that no plan has. */
     PlanForm without(String key) {
-        return with(Removal.of(key, draft));
+        return with(without(key, draft));
     }
 
     PlanForm saved(String newFile) {
@@ -72,5 +73,16 @@ record PlanForm(PlanDraft draft, Optional<String> file, PlanDraft written) {
 
     private PlanForm with(PlanDraft newDraft) {
         return new PlanForm(newDraft, file, written);
+    }
+
+    /** A draft without a key or a table, named as findings name it; the same draft where it has no such thing. */
+    static PlanDraft without(String key, PlanDraft draft) {
+        int point = key.indexOf('.');
+        if (point < 0) {
+            return draft.has(key) ? draft.withoutTable(key) : draft.with("", key, KeyKind.TEXT, "");
+        }
+        String below = key.substring(point + 1);
+        int next = below.indexOf('.');
+        return draft.with(key.substring(0, point), next < 0 ? below : below.substring(0, next), KeyKind.TEXT, "");
     }
 }

@@ -33,7 +33,7 @@ final class RowView extends JPanel implements Styled {
     private final JComponent input;
     private final JLabel unit = new JLabel();
     private final Prose wrong = new Prose("What is wrong");
-    private transient FormRow row;
+    private transient FormPage.Row row;
     private Color quiet = Color.GRAY;
     private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
@@ -43,7 +43,7 @@ final class RowView extends JPanel implements Styled {
      * @param typed is told what the operator types
      * @param focused is told when the field has the focus
      */
-    RowView(FormRow row, Consumer<String> typed, Consumer<FormRow> focused) {
+    RowView(FormPage.Row row, Consumer<String> typed, Consumer<FormPage.Row> focused) {
         super(null);
         this.row = row;
         this.name = new JLabel(row.field().label());
@@ -64,7 +64,7 @@ final class RowView extends JPanel implements Styled {
         show(row);
     }
 
-    private static JTextField text(FormRow row, Consumer<String> typed) {
+    private static JTextField text(FormPage.Row row, Consumer<String> typed) {
         JTextField field = new JTextField(row.typed());
         field.getDocument().addDocumentListener(new DocumentListener() {
             @Override
@@ -85,7 +85,7 @@ final class RowView extends JPanel implements Styled {
         return field;
     }
 
-    private JComboBox<String> choice(FormRow first, Consumer<String> typed) {
+    private JComboBox<String> choice(FormPage.Row first, Consumer<String> typed) {
         Set<String> words = new LinkedHashSet<>();
         words.add("");
         words.addAll(first.words());
@@ -135,7 +135,7 @@ final class RowView extends JPanel implements Styled {
     }
 
     /** Shows everything but what was typed, which is the operator's. */
-    void show(FormRow newRow) {
+    void show(FormPage.Row newRow) {
         row = newRow;
         String converted = row.converted().isEmpty() ? "" : " = " + row.converted();
         unit.setText(row.field().unitSign() + converted);

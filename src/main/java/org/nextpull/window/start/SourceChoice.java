@@ -1,9 +1,9 @@
 package org.nextpull.window.start;
 
 import java.util.Optional;
-import org.nextpull.app.LiveSources;
 import org.nextpull.finding.Outcome;
 import org.nextpull.live.LiveIntake;
+import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
 
 /**
@@ -23,7 +23,9 @@ record SourceChoice(boolean isFolder, String name) {
 
     /** What a session would read from, out of this choice and what the plan says of its wires. Not for the event thread. */
     Outcome<LiveIntake> source(SweepPlan plan) {
-        return isFolder ? LiveSources.folder(name) : LiveSources.ports(plan, device());
+        return isFolder
+                ? LiveIntake.ofFolder(name)
+                : PlanPorts.of(plan, device()).map(ports -> ports);
     }
 
     /** The port that was named; empty leaves it to the plan. */

@@ -1,5 +1,6 @@
 package org.nextpull.window.start;
 
+import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.awt.GridLayout;
@@ -9,6 +10,7 @@ import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
+import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
 import javax.swing.JButton;
 import javax.swing.JComponent;
@@ -27,6 +29,7 @@ import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.PathChooser;
+import org.nextpull.window.page.PlainTable;
 
 /** Data source, and what arrives from there. */
 final class SourceView extends JPanel implements Styled {
@@ -183,5 +186,46 @@ final class SourceView extends JPanel implements Styled {
         said.dress(skin.ink(), scale.plain(13));
         table.style(skin, scale);
         revalidate();
+    }
+
+    /** A port in a list: its name and what is plugged in there. */
+    private static final class PortCell extends DefaultListCellRenderer {
+        private static final long serialVersionUID = 1;
+
+        @Override
+        public Component getListCellRendererComponent(
+                JList<?> list, Object value, int index, boolean selected, boolean focus) {
+            PortInfo port = (PortInfo) value;
+            String description = port.description().equals(port.name()) ? "" : "   " + port.description();
+            return super.getListCellRendererComponent(list, port.name() + description, index, selected, focus);
+        }
+    }
+
+    /** The columns that arrive: as sent, what they are taken for, and the value of this moment. */
+    private static final class ArrivalsTable extends PlainTable<ArrivalsPage.Column> {
+        private static final long serialVersionUID = 1;
+
+        ArrivalsTable() {
+            super("Columns that arrive", 14, List.of("Sent as", "Taken for", "Now"));
+        }
+
+        @Override
+        protected String text(ArrivalsPage.Column row, int column) {
+            return switch (column) {
+                case 0 -> row.header();
+                case 1 -> row.isUnderstood() ? row.meaning() : "not used";
+                default -> row.value();
+            };
+        }
+
+        @Override
+        protected boolean isRight(int column) {
+            return column == 2;
+        }
+
+        @Override
+        protected boolean isQuiet(ArrivalsPage.Column row) {
+            return !row.isUnderstood();
+        }
     }
 }

@@ -19,7 +19,7 @@ import org.nextpull.session.OperatorActions;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.LiveMoments;
 import org.nextpull.window.SampleDays;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.Playback;
 import org.nextpull.window.look.Tone;
 
@@ -31,7 +31,7 @@ class BenchPresenterTest {
     private static BenchPage page(DayByPull day, int pulls, UnitSystem units) {
         Playback playback = new Playback(pulls, day.pulls(), 4, true, 0);
         return new BenchPresenter(units)
-                .page(new DayMoment("day.csv", day.after(pulls), Optional.of(playback), Optional.empty()));
+                .page(new DaySource.Moment("day.csv", day.after(pulls), Optional.of(playback), Optional.empty()));
     }
 
     private static BenchPage page(DayByPull day, int pulls) {
@@ -80,7 +80,7 @@ class BenchPresenterTest {
     void cardsSayResponseChangeAndWhatWasFound() {
         BenchPage page = page(TIMING, 4);
         assertThat(page.cards().get(0).change()).isEqualTo("baseline");
-        PullCard last = page.cards().get(3);
+        BenchPage.PullCard last = page.cards().get(3);
         assertThat(last.response()).matches("\\d{3}\\.\\d N·m");
         double first = Double.parseDouble(page.cards().get(0).response().split(" ", -1)[0]);
         double fourth = Double.parseDouble(last.response().split(" ", -1)[0]);
@@ -117,7 +117,7 @@ class BenchPresenterTest {
         List<Integer> knocked = new ArrayList<>();
         for (int pulls = 1; pulls <= KNOCK.pulls(); pulls++) {
             BenchPage page = page(KNOCK, pulls);
-            PullCard last = page.cards().get(pulls - 1);
+            BenchPage.PullCard last = page.cards().get(pulls - 1);
             if (last.mark().contains("knock")) {
                 knocked.add(pulls);
                 assertThat(last.tone()).isEqualTo(Tone.BAD);
@@ -145,10 +145,11 @@ class BenchPresenterTest {
     void anExcludedPullIsCrossedOutWithItsReason() {
         DayByPull struck = TIMING.with(OperatorActions.of(List.of(new OperatorAction.Strike(2, "throttle slipped")))
                 .applied(TIMING.input()));
-        PullCard card = page(struck, 4).cards().get(1);
+        BenchPage.PullCard card = page(struck, 4).cards().get(1);
         assertThat(card.mark()).isEqualTo("excluded");
         assertThat(card.tone()).isEqualTo(Tone.PLAIN);
-        assertThat(card.remarks()).contains(new Remark(Tone.PLAIN, "Excluded by the operator: throttle slipped"));
+        assertThat(card.remarks())
+                .contains(new BenchPage.Remark(Tone.PLAIN, "Excluded by the operator: throttle slipped"));
     }
 
     @Test
@@ -156,13 +157,14 @@ class BenchPresenterTest {
         DayByPull noted =
                 TIMING.with(OperatorActions.of(List.of(new OperatorAction.Note(OptionalInt.of(1), "new plugs")))
                         .applied(TIMING.input()));
-        assertThat(page(noted, 1).cards().get(0).remarks()).contains(new Remark(Tone.PLAIN, "Note: new plugs"));
+        assertThat(page(noted, 1).cards().get(0).remarks())
+                .contains(new BenchPage.Remark(Tone.PLAIN, "Note: new plugs"));
     }
 
     @Test
     void theDaySaysItsAnswerAndEachFindingOnce() {
         List<String> day = page(TIMING, TIMING.pulls()).day().stream()
-                .map(Remark::sentence)
+                .map(BenchPage.Remark::sentence)
                 .toList();
         assertThat(day).anyMatch(sentence -> sentence.startsWith("Spark sweep, "));
         assertThat(day).anyMatch(sentence -> sentence.startsWith("Repeatability "));

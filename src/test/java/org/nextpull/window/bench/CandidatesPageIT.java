@@ -21,7 +21,7 @@ import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.SampleDays;
-import org.nextpull.window.day.DayMoment;
+import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
 import org.nextpull.window.work.Work;
@@ -53,7 +53,7 @@ class CandidatesPageIT {
                     .as("fitted first, whatever the cool-down")
                     .startsWith("Change over, spark advance ");
             assertThat(step.about()).isEqualTo("to \"alcohol\", then set for pull " + (swept + 1));
-            pages.get(0).show(new DayMoment("day", day.after(swept), Optional.empty(), Optional.empty()));
+            pages.get(0).show(new DaySource.Moment("day", day.after(swept), Optional.empty(), Optional.empty()));
             page.settle(work);
             page.picture(Path.of("target/screens/candidates-change-over.png"));
             for (int done = 0; done < 7; done++) {
@@ -61,7 +61,7 @@ class CandidatesPageIT {
                 page.press("C");
             }
             assertThat(told).containsExactly(new OperatorAction.Next(Optional.of("alcohol"), Optional.of("e85")));
-            pages.get(0).show(new DayMoment("day", whole, Optional.empty(), Optional.empty()));
+            pages.get(0).show(new DaySource.Moment("day", whole, Optional.empty(), Optional.empty()));
             page.settle(work);
             JTable table = (JTable) page.find("Candidates side by side").orElseThrow();
             assertThat(table.getColumnCount()).isEqualTo(4);

@@ -19,9 +19,7 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.day.DayMoment;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.day.Player;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.work.Work;
@@ -30,9 +28,9 @@ import org.nextpull.window.work.Work;
 class WindowHandbookTest {
     private static final Path PAGE = Path.of("src/site/markdown/window.md");
 
-    private record Source(Optional<Player> player) implements DaySource {
+    private record Source(Optional<DaySource.Player> player) implements DaySource {
         @Override
-        public void start(Consumer<DayMoment> watcher) {}
+        public void start(Consumer<DaySource.Moment> watcher) {}
 
         @Override
         public void tell(OperatorAction act) {}
@@ -46,7 +44,7 @@ class WindowHandbookTest {
         public void close() {}
     }
 
-    private static List<KeyCommand> keys(Optional<Player> player) {
+    private static List<KeyCommand> keys(Optional<DaySource.Player> player) {
         try (Work work = new Work()) {
             return new BenchActions(
                             new Source(player),

@@ -32,7 +32,7 @@ import org.nextpull.window.look.Tone;
 
 /** A running session behind the window: a folder into which the log of a sample day is copied. */
 class RunningDayIT {
-    private final BlockingQueue<DayMoment> moments = new LinkedBlockingQueue<>();
+    private final BlockingQueue<DaySource.Moment> moments = new LinkedBlockingQueue<>();
 
     private static LiveSetup setup(Path folder, Path captures) {
         return new LiveSetup(
@@ -45,8 +45,8 @@ class RunningDayIT {
                 LiveSetup.Clock.system());
     }
 
-    private DayMoment until(Predicate<DayMoment> isSo) throws InterruptedException {
-        @Nullable DayMoment moment = null;
+    private DaySource.Moment until(Predicate<DaySource.Moment> isSo) throws InterruptedException {
+        DaySource.@Nullable Moment moment = null;
         do {
             moment = moments.poll(30, TimeUnit.SECONDS);
             assertThat(moment).as("a moment that is as wanted").isNotNull();
@@ -54,7 +54,7 @@ class RunningDayIT {
         return java.util.Objects.requireNonNull(moment);
     }
 
-    private static BenchPage page(DayMoment moment) {
+    private static BenchPage page(DaySource.Moment moment) {
         return new BenchPresenter(UnitSystem.METRIC).page(moment);
     }
 
@@ -71,7 +71,7 @@ class RunningDayIT {
             assertThat(page(until(moment -> true)).lead().figures().get(0).number())
                     .isEqualTo("20.0");
             Files.copy(Path.of("sample-logs/hillclimb-e10-timing.csv"), folder.resolve("day.csv"));
-            DayMoment end = until(moment -> moment.result().pulls().size() == pulls
+            DaySource.Moment end = until(moment -> moment.result().pulls().size() == pulls
                     && moment.result().verdict().isPresent()
                     && moment.result().verdict().equals(whole.whole().verdict()));
             BenchPage page = page(end);

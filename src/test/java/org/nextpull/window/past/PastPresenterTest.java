@@ -35,12 +35,13 @@ class PastPresenterTest {
     void sessionsAreListedNewestFirstAndFoundByWords() throws IOException {
         NotebookAccess notebook = notebook();
         PastPresenter presenter = new PastPresenter(METRIC, UTC);
-        List<PastRow> rows = presenter.rows(notebook.sessions("").value().orElseThrow());
-        assertThat(rows).extracting(PastRow::id).containsExactly(2L, 1L);
+        List<PastPresenter.Row> rows =
+                presenter.rows(notebook.sessions("").value().orElseThrow());
+        assertThat(rows).extracting(PastPresenter.Row::id).containsExactly(2L, 1L);
         assertThat(rows.get(1).started()).isEqualTo("2026-05-02 08:30");
         assertThat(rows.get(1).spoken()).contains("hill-climb two-litre").contains("closed");
         assertThat(presenter.rows(notebook.sessions("hatchback").value().orElseThrow()))
-                .extracting(PastRow::id)
+                .extracting(PastPresenter.Row::id)
                 .containsExactly(2L);
         assertThat(notebook.sessions("nothing-of-the-kind").value().orElseThrow())
                 .isEmpty();
@@ -50,7 +51,7 @@ class PastPresenterTest {
     void aSessionSaysWhatTheCommandLineSaysOfTheSameDay() throws IOException {
         KeptSession kept = notebook().session(1).value().orElseThrow();
         SessionResult result = kept.result();
-        PastSession page = new PastPresenter(METRIC, UTC).session(kept, result);
+        PastPresenter.Details page = new PastPresenter(METRIC, UTC).session(kept, result);
         String printed = new AdviseText(METRIC).advise(result);
         assertThat(page.answer())
                 .hasSizeGreaterThan(3)

@@ -113,7 +113,7 @@ class ArrivalsTest {
 
     @Test
     void whatCannotBeReadIsWrittenOut() {
-        RawLine raw = new RawLine();
+        SourceWatch.RawLine raw = new SourceWatch.RawLine();
         raw.take("a\tb\u0007\n".getBytes(StandardCharsets.UTF_8));
         assertThat(raw.text()).isEqualTo("a\u2192b<07>");
         raw.take("x".repeat(2000).getBytes(StandardCharsets.UTF_8));

@@ -57,7 +57,7 @@ class FormPresenterTest {
         }
         List<String> rows = page(form).parts().stream()
                 .flatMap(part -> part.rows().stream())
-                .map(FormRow::id)
+                .map(FormPage.Row::id)
                 .toList();
         List<String> keys = new ArrayList<>();
         shown().forEach(table -> table.keys().stream()
@@ -114,8 +114,8 @@ class FormPresenterTest {
         FormPage page = presenter.page(shown, Optional.of("p"), false);
         assertThat(page.errors()).isZero();
         PlanForm typed = new PlanForm(PlanDraft.empty(), Optional.empty(), PlanDraft.empty());
-        for (FormPart part : page.parts()) {
-            for (FormRow row : part.rows()) {
+        for (FormPage.Part part : page.parts()) {
+            for (FormPage.Row row : part.rows()) {
                 typed = row.typed().isEmpty() ? typed : typed.typed(row.table(), row.field(), row.typed());
             }
         }
@@ -177,7 +177,7 @@ class FormPresenterTest {
                 .added("wire")
                 .typed("wire[1]", field("wire", "device"), "COM1")
                 .typed("wire[2]", field("wire", "device"), "COM2");
-        assertThat(page(two).parts().stream().map(FormPart::title)).contains("Wire 1", "Wire 2");
+        assertThat(page(two).parts().stream().map(FormPage.Part::title)).contains("Wire 1", "Wire 2");
         PlanForm one = two.switched("wire[1]", false);
         assertThat(page(one).row("wire[1].device").orElseThrow().typed()).isEqualTo("COM2");
     }
