@@ -3,6 +3,10 @@ package org.nextpull.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
+import org.nextpull.finding.Place;
+import org.nextpull.fuel.Blends;
+import org.nextpull.fuel.Fuel;
 
 /**
  * The operator's plan for a sweep or a comparison. Every quantity is in the project's unit.
@@ -95,6 +99,17 @@ public record SweepPlan(
     /** Whether the day finds each candidate's own best and then decides between them. */
     public boolean decides() {
         return !candidates.isEmpty() && (timing.isPresent() || mixture.isPresent());
+    }
+
+    /** The fuel in the tank and those of the candidates, as far as they are known, each once. */
+    public List<Fuel> namedFuels() {
+        Optional<Blends> known = fuel.blends().value();
+        return Stream.concat(fuel.blend().stream(), candidates.stream().flatMap(one -> one.fuel().stream()))
+                .distinct()
+                .flatMap(name -> known
+                        .flatMap(blends -> blends.find(name, Place.nowhere()).value())
+                        .stream())
+                .toList();
     }
 
     /** The candidate of that label. */

@@ -4,12 +4,17 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Reason;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.CandidateDay;
+import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
 /** What a day says of its candidates, in sentences. */
@@ -101,6 +106,42 @@ public final class CandidateWords {
                         : "")
                 + ", in the order "
                 + String.join(" ", day.order()) + ".";
+    }
+
+    /** What the own sweep of each says of spark and mixture, a sentence each. */
+    public List<String> sweeps(SessionResult result) {
+        AnswerText answers = new AnswerText(shown);
+        return day.candidates().stream()
+                .flatMap(state -> state.swept().stream()
+                        .flatMap(swept -> Stream.concat(
+                                swept.timing().map(answer -> answers.timing(result, answer)).stream(),
+                                swept.mixture().map(answers::mixture).stream()))
+                        .map(sentence -> quoted(state.plan()) + ": " + sentence))
+                .toList();
+    }
+
+    /** What knock leaves to each, by speed where the ignition holds a map, a sentence each; none for those that did not knock. */
+    public List<String> knockLimits() {
+        return day.candidates().stream()
+                .flatMap(state -> state
+                        .swept()
+                        .flatMap(CandidateWords::knockLimit)
+                        .map(limit -> "Knock limit of " + quoted(state.plan()) + ", margin taken off: " + limit + ".")
+                        .stream())
+                .toList();
+    }
+
+    private static Optional<String> knockLimit(Verdict swept) {
+        String rows = swept.map().stream()
+                .flatMap(map -> map.knockLimits().stream())
+                .map(row -> Shown.fixed(row.deg(), 1) + " deg at " + Shown.fixed(row.rpm(), 0))
+                .collect(Collectors.joining(", "));
+        return rows.isEmpty()
+                ? swept.timing()
+                        .map(SweepAnswer::limit)
+                        .filter(OptionalDouble::isPresent)
+                        .map(limit -> Shown.fixed(limit.getAsDouble(), 1) + " deg at every speed")
+                : Optional.of(rows + " rpm");
     }
 
     /** Where the gain of each comes from, a sentence each; none before the decision runs tell one. */

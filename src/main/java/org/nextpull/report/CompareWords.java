@@ -3,6 +3,7 @@ package org.nextpull.report;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
@@ -75,15 +76,17 @@ public final class CompareWords {
                 : "Too much scatter for any sensible number of pulls. Improve repeatability first.";
     }
 
-    /** Which labels cannot be told apart; empty below three labels. */
+    /** In which order the labels come, and which of them cannot be told apart; empty below three labels. */
     public Optional<String> groups(ComparisonResult result) {
         if (result.ranking().size() < 3) {
             return Optional.empty();
         }
-        List<String> groups =
-                result.groups().stream().map(group -> String.join(" = ", group)).toList();
-        return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". No difference shown within: "
-                + String.join("; ", groups) + ".");
+        String alike = result.groups().stream()
+                .filter(group -> group.size() > 1)
+                .map(group -> String.join(" and ", group))
+                .collect(Collectors.joining("; "));
+        return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". "
+                + (alike.isEmpty() ? "Each is told apart from the next." : "Not told apart: " + alike + "."));
     }
 
     /** How to go on, a sentence each; empty when all is settled or out of reach. */

@@ -53,7 +53,7 @@ public final class NextStepText {
                         NextStep.Kind.WAIT,
                         "Wait " + Shown.fixed(Math.ceil(coolDownS.getAsDouble()), 0) + " s",
                         step.figures(),
-                        "cool-down, then " + step.word().toLowerCase(Locale.ROOT) + " " + step.about(),
+                        "then " + step.word().toLowerCase(Locale.ROOT) + " " + step.about(),
                         step.because(),
                         step.listen(),
                         step.whole());
@@ -133,9 +133,7 @@ public final class NextStepText {
     private static String about(Advice advice, int next) {
         return switch (advice.action()) {
             case PULL, REPEAT ->
-                changeOver(advice)
-                                .map(to -> "to \"" + to.label() + "\", then set ")
-                                .orElse("") + "for pull " + next;
+                changeOver(advice).map(to -> "to \"" + to.label() + "\"").orElse("for pull " + next);
             case WAIT -> "then set for pull " + next;
             case STOP -> advice.leave().isPresent() ? "final setting" : AdviceText.NOTHING_TO_LEAVE;
         };

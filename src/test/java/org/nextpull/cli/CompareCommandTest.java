@@ -144,6 +144,9 @@ class CompareCommandTest {
         assertThat(run.json().at("/ranking").toString()).isEqualTo("[\"D\",\"C\",\"B\",\"A\"]");
         assertThat(run.json().at("/groups")).hasSize(4);
         assertThat(run.json().at("/comparisons")).hasSize(3);
+        assertThat(compare("--against", "A", write("day.csv", table("ABCDDCBAABCDDCBA", 2)))
+                        .out())
+                .contains("Ranked: D, C, B, A. Each is told apart from the next.");
     }
 
     @Test

@@ -71,6 +71,8 @@ class SampleFuelsTest {
         JsonNode each = whole.at("/candidates/each");
         assertThat(each.at("/0/by_itself_percent").isNull()).isTrue();
         assertThat(each.at("/0/knock_low_rpm").asInt()).isPositive();
+        assertThat(each.at("/0/knock_limit_deg").asDouble()).isEqualTo(24);
+        assertThat(each.at("/1/knock_limit_deg").isNull()).isTrue();
         for (int i = 1; i < 3; i++) {
             JsonNode one = each.at("/" + i);
             double gain = one.at("/gain_percent").asDouble();
@@ -106,7 +108,20 @@ class SampleFuelsTest {
                         "over &quot;pump&quot;, at "
                                 + Math.round(day.at("/each/1/advance_deg").asDouble()),
                         "Each at its own best",
+                        "Not told apart: alcohol and race.",
+                        "Knock limit of &quot;pump&quot;, margin taken off: 24.0 deg at every speed.",
+                        "&quot;race&quot;: Spark sweep, 6 pulls: MBT ",
+                        "Curves of &quot;alcohol&quot;",
+                        "<li>Pulls 28 to 30: REPEAT ",
+                        "<li>e10, e85, race: Its vapour burns",
+                        "<li>e85: Much more of it is injected",
                         "<td class=\"n\">" + gain);
+        assertThat(sheet.split("<figure class=\"half\">", -1))
+                .as("alcohol and race side by side")
+                .hasSize(3);
+        assertThat(sheet.split("whole-curve 95 % limits</caption>", -1))
+                .as("the levels once, two differences")
+                .hasSize(4);
         Run compared = Run.of("compare", "--plan", PLAN, "--against", "pump", LOG);
         assertThat(compared.out().lines().filter(line -> line.matches("(pump|alcohol|race) +\\d+ .*")))
                 .extracting(line -> Integer.parseInt(line.replaceAll("^\\S+ +(\\d+) .*", "$1")))

@@ -9,6 +9,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
+import org.nextpull.report.CandidateWords;
 import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
@@ -16,11 +17,13 @@ import org.nextpull.session.SessionResult;
 /** Why the day ended or goes on, what was fitted, and how sure that is. */
 final class AnswerPart {
     private final SessionResult result;
+    private final Shown shown;
     private final AdviceText words;
     private final AnswerText answers;
 
     AnswerPart(SessionResult result, Shown shown) {
         this.result = result;
+        this.shown = shown;
         this.words = new AdviceText(shown);
         this.answers = new AnswerText(shown);
     }
@@ -41,6 +44,14 @@ final class AnswerPart {
         advice.setting()
                 .flatMap(EngineSetting::map)
                 .ifPresent(map -> sentences.add("The next map: " + MapText.cells(map) + "."));
+        result.candidates()
+                .ifPresentOrElse(
+                        day -> sentences.addAll(
+                                new CandidateWords(day, result.plan().goal().response(), shown).sweeps(result)),
+                        () -> fitted(verdict, sentences));
+    }
+
+    private void fitted(Verdict verdict, List<String> sentences) {
         verdict.map().map(MapText::standing).ifPresent(sentences::add);
         verdict.timing().map(answer -> answers.timing(result, answer)).ifPresent(sentences::add);
         verdict.timing().flatMap(answer -> answers.knockLimit(result, answer)).ifPresent(sentences::add);

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Stream;
 import org.nextpull.advice.Chosen;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Goal;
@@ -31,14 +32,29 @@ final class CandidatePart {
                 .map(day -> new CandidatePart(day, result.plan().goal().response(), shown));
     }
 
+    /** The candidate whose sweep is told in full, where the day has several: {@code  of "alcohol"}. */
+    static String swept(SessionResult result) {
+        return result.candidates().flatMap(day -> result.verdict()).stream()
+                .flatMap(verdict -> Stream.concat(verdict.timing().stream(), verdict.mixture().stream()))
+                .flatMap(sweep -> sweep.pulls().stream())
+                .findFirst()
+                .flatMap(number -> result.pulls().stream()
+                        .filter(pull -> pull.number() == number)
+                        .findFirst())
+                .flatMap(pull -> pull.setting().label())
+                .map(label -> " of \"" + label + "\"")
+                .orElse("");
+    }
+
     /** The result; empty while the day has not decided. */
     Optional<String> answer() {
         return words.answer();
     }
 
-    /** Which of them cannot be told apart; empty while the day has not decided. */
-    Optional<String> groups() {
-        return day.isDecided() ? words.groups() : Optional.empty();
+    /** Which of them cannot be told apart, once the day has decided, and what knock leaves to each. */
+    List<String> remarks() {
+        Optional<String> groups = day.isDecided() ? words.groups() : Optional.empty();
+        return Stream.concat(groups.stream(), words.knockLimits().stream()).toList();
     }
 
     /** The tables of the first page. */

@@ -36,7 +36,7 @@ final class ChartsPart {
                         charts.draw(plot),
                         alt(plot),
                         PlotNumbers.of(plot, result.plan().band()))));
-        return Section.of("Curves").withFigures(figures);
+        return Section.of("Curves" + CandidatePart.swept(result)).withFigures(figures);
     }
 
     private Section.Figure figure(String title, byte[] png, String alt, Grid numbers) {

@@ -93,11 +93,16 @@ final class ComparePart {
                 });
     }
 
-    /** The chart of the labels over speed. */
-    Optional<Section.Figure> overlay() {
+    /** The chart of the labels over speed, for the first page. */
+    Optional<Section.Figure> overlay(ChartSize size) {
         return compared.flatMap(day -> day.outcome().value())
-                .map(both -> figures(both, FrontPart.SIZE))
-                .flatMap(figures -> figures.stream().findFirst());
+                .flatMap(both -> both.torque()
+                        .flatMap(torque -> OverlayPlot.of(both, shown.units())
+                                .map(plot -> figure(
+                                        size,
+                                        new Charts(size, ChartLook.light()).draw(plot),
+                                        "the mean torque of each label",
+                                        levels(torque)))));
     }
 
     private Section section(ComparedDay day) {
@@ -123,7 +128,7 @@ final class ComparePart {
         paragraphs.add(CompareWords.drift(result) + " " + CompareWords.order(day.orderFrom()));
         return Section.of(TITLE)
                 .withParagraphs(paragraphs)
-                .withFigures(figures(both, ChartSize.paper()))
+                .withFigures(figures(both))
                 .withGrids(List.of(scatters(result)));
     }
 
@@ -138,17 +143,13 @@ final class ComparePart {
         return grid;
     }
 
-    private List<Section.Figure> figures(MeasuredComparison both, ChartSize size) {
-        Charts charts = new Charts(size, ChartLook.light());
+    /** The differences over speed, two side by side where there are several. */
+    private static List<Section.Figure> figures(MeasuredComparison both) {
         List<Section.Figure> figures = new ArrayList<>();
-        Optional<OverlayPlot> overlay = OverlayPlot.of(both, shown.units());
-        Optional<ComparisonResult> torque = both.torque();
-        if (overlay.isPresent() && torque.isPresent()) {
-            figures.add(
-                    figure(size, charts.draw(overlay.get()), "the mean torque of each label", levels(torque.get())));
-        }
         List<DifferencePlot> plots = DifferencePlot.of(both);
-        List<Comparison> comparisons = torque.stream()
+        ChartSize size = plots.size() > 1 ? Section.Figure.HALF : ChartSize.paper();
+        Charts charts = new Charts(size, ChartLook.light());
+        List<Comparison> comparisons = both.torque().stream()
                 .flatMap(result -> result.comparisons().stream())
                 .filter(one -> !one.rows().isEmpty())
                 .toList();
@@ -192,7 +193,7 @@ final class ComparePart {
         return grid;
     }
 
-    private Grid differences(String title, Comparison one) {
+    private static Grid differences(String title, Comparison one) {
         Grid grid = Grid.of(
                 "Difference of torque, " + title + ", %, with whole-curve 95 % limits", "rpm", "%", "from", "to");
         for (RowDifference row : one.rows()) {

@@ -37,7 +37,14 @@ import org.nextpull.unit.Quantity;
  */
 final class FrontPart {
     /** Of the one chart, which leaves room for the tables. */
-    static final ChartSize SIZE = new ChartSize(760, 430, 2);
+    private static final ChartSize SIZE = new ChartSize(760, 430, 2);
+    /** So many remarks and rows leave the chart its full height on one page of Letter. */
+    private static final int LINES_BESIDE_CHART = 9;
+
+    private static final int LINE_HEIGHT = 33;
+    private static final int LEAST_HEIGHT = 240;
+    /** Caption and headings of a table. */
+    private static final int HEAD_LINES = 2;
 
     private static final double INTERVAL = 0.9;
 
@@ -81,11 +88,23 @@ final class FrontPart {
     Front front() {
         Optional<Ends> ends = ends();
         List<Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
+        List<String> remarks = remarks();
+        ChartSize size = size(remarks, grids);
         List<Section.Figure> figures = comparison
-                .overlay()
+                .overlay(size)
                 .map(List::of)
-                .orElseGet(() -> chart(ends).stream().toList());
-        return new Front(who(), answer(), remarks(), grids, figures);
+                .orElseGet(() -> chart(ends, size).stream().toList());
+        return new Front(who(), answer(), remarks, grids, figures);
+    }
+
+    /** The chart gives way where there is much to say: all of it is one page. */
+    private static ChartSize size(List<String> remarks, List<Grid> grids) {
+        int lines = remarks.size()
+                + grids.stream()
+                        .mapToInt(grid -> grid.rows().size() + HEAD_LINES)
+                        .sum();
+        int over = Math.max(0, lines - LINES_BESIDE_CHART);
+        return new ChartSize(SIZE.width(), Math.max(LEAST_HEIGHT, SIZE.height() - LINE_HEIGHT * over), SIZE.scale());
     }
 
     private List<Grid> grids(Optional<Ends> ends) {
@@ -167,8 +186,8 @@ final class FrontPart {
     }
 
     private List<String> remarks() {
-        List<String> remarks = new ArrayList<>(
-                candidates.flatMap(CandidatePart::groups).stream().toList());
+        List<String> remarks =
+                new ArrayList<>(candidates.map(CandidatePart::remarks).orElse(List.of()));
         WatchText.of(result).ifPresent(remarks::add);
         result.verdict()
                 .filter(verdict -> verdict.advice().action() == Action.STOP)
@@ -292,18 +311,18 @@ final class FrontPart {
                         .orElse("");
     }
 
-    private Optional<Section.Figure> chart(Optional<Ends> ends) {
+    private Optional<Section.Figure> chart(Optional<Ends> ends, ChartSize size) {
         return ends.flatMap(both -> SpeedPlots.beforeAndAfter(
                         result, both.first().number(), both.proof().number(), shown.units()))
                 .or(() -> SpeedPlots.of(result, shown.units()))
                 .map(plot -> new Section.Figure(
                         "Corrected torque and power",
                         "data:image/png;base64,"
-                                + Base64.getEncoder().encodeToString(new Charts(SIZE, ChartLook.light()).draw(plot)),
-                        "Chart of corrected torque and power over speed. Its numbers are in the annex.",
-                        SIZE.width(),
-                        SIZE.height(),
-                        Grid.of("")));
+                                + Base64.getEncoder().encodeToString(new Charts(size, ChartLook.light()).draw(plot)),
+                        "Chart of corrected torque and power over speed. Its numbers are in the table below.",
+                        size.width(),
+                        size.height(),
+                        PlotNumbers.of(plot, result.plan().band())));
     }
 
     /** A map in one line, which a tuner types off. */

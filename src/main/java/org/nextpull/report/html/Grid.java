@@ -13,6 +13,8 @@ import java.util.stream.Stream;
  * @param rows its rows
  */
 record Grid(String caption, List<Cell> headings, List<Line> rows) {
+    private static final int MOST_KEPT_TOGETHER = 20;
+
     Grid {
         headings = List.copyOf(headings);
         rows = List.copyOf(rows);
@@ -42,6 +44,11 @@ record Grid(String caption, List<Cell> headings, List<Line> rows) {
                         .allMatch(cell -> cell.text().isEmpty() || cell.side().equals("n"))
                 ? "n"
                 : "w";
+    }
+
+    /** Whether it may break over pages, where its headings come again. */
+    boolean isLong() {
+        return rows.size() > MOST_KEPT_TOGETHER;
     }
 
     static Grid of(String caption, String... headings) {

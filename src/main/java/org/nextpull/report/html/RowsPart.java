@@ -21,11 +21,11 @@ final class RowsPart {
         return result.verdict()
                 .flatMap(Verdict::timing)
                 .filter(answer -> !answer.rows().isEmpty() || !answer.openRows().isEmpty())
-                .map(RowsPart::rows)
+                .map(this::rows)
                 .orElse(Section.of("MBT by speed"));
     }
 
-    private static Section rows(SweepAnswer answer) {
+    private Section rows(SweepAnswer answer) {
         Grid grid = Grid.of("MBT of each row with its own 90 % interval", "rpm", "deg", "from", "to");
         for (RowOptimum row : answer.rows()) {
             grid = grid.row(
@@ -42,7 +42,7 @@ final class RowsPart {
                             : "Not proven: no pull with this table has confirmed it.");
         }
         paragraphs.addAll(AnswerText.openRows(answer));
-        return Section.of("MBT by speed")
+        return Section.of("MBT by speed" + CandidatePart.swept(result))
                 .withParagraphs(paragraphs)
                 .withGrids(answer.rows().isEmpty() ? List.of() : List.of(grid));
     }

@@ -1,6 +1,7 @@
 package org.nextpull.report.html;
 
 import java.util.List;
+import org.nextpull.chart.ChartSize;
 
 /**
  * A part of the sheet, in the order in which the template shows what it has. All text is plain; the template escapes it.
@@ -21,6 +22,9 @@ record Section(
         List<Grid> grids,
         List<String> items,
         List<String> verbatim) {
+    private static final int MANY_ITEMS = 6;
+    private static final int SHORT_ITEM = 120;
+
     /** A name and its value. */
     record Fact(String name, String value) {}
 
@@ -34,7 +38,14 @@ record Section(
      * @param height height in CSS pixels
      * @param numbers its numbers
      */
-    record Figure(String title, String source, String alt, int width, int height, Grid numbers) {}
+    record Figure(String title, String source, String alt, int width, int height, Grid numbers) {
+        /** Of charts of which two stand side by side. */
+        static final ChartSize HALF = new ChartSize(430, 335, 2);
+
+        boolean isHalf() {
+            return width <= HALF.width();
+        }
+    }
 
     static Section of(String title) {
         return new Section(title, List.of(), List.of(), List.of(), List.of(), List.of(), List.of());
@@ -70,6 +81,11 @@ record Section(
 
     boolean hasItems() {
         return !items.isEmpty();
+    }
+
+    /** Whether its items are many and short, so that they stand in two columns. */
+    boolean isDense() {
+        return items.size() > MANY_ITEMS && items.stream().allMatch(item -> item.length() < SHORT_ITEM);
     }
 
     boolean isEmpty() {

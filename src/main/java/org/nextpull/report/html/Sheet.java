@@ -7,13 +7,14 @@ import java.io.InputStreamReader;
 import java.io.Reader;
 import java.io.UncheckedIOException;
 import java.nio.charset.StandardCharsets;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
-import org.nextpull.finding.Outcome;
-import org.nextpull.fuel.Fuel;
+import org.nextpull.fuel.Caution;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.FuelWords;
@@ -63,15 +64,16 @@ public final class Sheet {
         return template().execute(page);
     }
 
-    /** Of engines and dynos, and of every fuel that the plan names. */
+    /** Of engines and dynos, and of every fuel that the plan names; what is said of several is said once. */
     private static List<String> cautions(SweepPlan plan) {
-        Stream<Fuel> fuels = plan.fuel().inTank().flatMap(Outcome::value).stream();
-        return Stream.concat(
-                        Cautions.sentences().stream(),
-                        fuels.map(fuel -> fuel.cautions().stream()
-                                .map(FuelWords::sentence)
-                                .collect(Collectors.joining(" ", fuel.name() + ": ", ""))))
-                .toList();
+        Map<Caution, List<String>> fuels = new LinkedHashMap<>();
+        plan.namedFuels()
+                .forEach(fuel -> fuel.cautions()
+                        .forEach(caution -> fuels.computeIfAbsent(caution, first -> new ArrayList<>())
+                                .add(fuel.name())));
+        Stream<String> ofFuels = fuels.entrySet().stream()
+                .map(one -> String.join(", ", one.getValue()) + ": " + FuelWords.sentence(one.getKey()));
+        return Stream.concat(Cautions.sentences().stream(), ofFuels).toList();
     }
 
     /** All that the template is given. */

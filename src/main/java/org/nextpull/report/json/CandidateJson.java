@@ -2,8 +2,13 @@ package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.MapState;
+import org.nextpull.advice.SweepAnswer;
+import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.plan.Goal;
@@ -72,6 +77,21 @@ final class CandidateJson {
             Json.put(one, "exhaust_c", state.hottestExhaust().map(Temperature::celsius), 0);
             Json.put(one, "knock_low_rpm", state.knockRpm().map(Span::low), 0);
             Json.put(one, "knock_high_rpm", state.knockRpm().map(Span::high), 0);
+            Json.put(
+                    one,
+                    "knock_limit_deg",
+                    state.swept()
+                            .flatMap(Verdict::timing)
+                            .map(SweepAnswer::limit)
+                            .filter(OptionalDouble::isPresent)
+                            .map(OptionalDouble::getAsDouble),
+                    2);
+            MapJson.knockLimits(
+                    one,
+                    state.swept()
+                            .flatMap(Verdict::map)
+                            .map(MapState::knockLimits)
+                            .orElse(List.of()));
             consumption(one, day.consumption(state, response));
         }
         ArrayNode groups = node.putArray("groups");

@@ -2,6 +2,7 @@ package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -65,13 +66,7 @@ final class MapJson {
         node.put("rows_proven", state.leftByLeave().isPresent());
         ArrayNode rows = node.putArray("rows");
         state.rows().forEach(row -> row(rows.addObject(), row));
-        ArrayNode limits = node.putArray("knock_limits");
-        for (MapState.KnockAtRow limit : state.knockLimits()) {
-            ObjectNode each = limits.addObject();
-            Json.put(each, "rpm", limit.rpm(), 0);
-            Json.put(each, "deg", limit.deg(), 2);
-            each.put("pull", limit.pull());
-        }
+        knockLimits(node, state.knockLimits());
         putGain(node, state.gainOverFlat());
         node.set("left_at_peak_map", left(state.leftAtPeak()));
         node.set("left_at_least_map", left(state.leftAtLeast()));
@@ -82,6 +77,16 @@ final class MapJson {
         Json.put(node, "drift_percent_per_pull", state.driftPercent(), 3);
         node.putArray("outliers");
         return node;
+    }
+
+    static void knockLimits(ObjectNode node, List<MapState.KnockAtRow> rows) {
+        ArrayNode limits = node.putArray("knock_limits");
+        for (MapState.KnockAtRow limit : rows) {
+            ObjectNode each = limits.addObject();
+            Json.put(each, "rpm", limit.rpm(), 0);
+            Json.put(each, "deg", limit.deg(), 2);
+            each.put("pull", limit.pull());
+        }
     }
 
     private static ObjectNode left(TorqueLeft left) {

@@ -72,10 +72,10 @@ public final class AdviseText {
                 .ifPresent(verdict -> text.append(heard(result, verdict.advice()))
                         .append(next(verdict))
                         .append('\n'));
-        result.candidates()
-                .ifPresent(day -> text.append(
-                        new CandidateText(shown).text(day, result.plan().goal().response())));
-        result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
+        result.candidates().ifPresent(day -> text.append(new CandidateText(shown).text(day, result)));
+        if (result.candidates().isEmpty()) {
+            result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
+        }
         text.append(answers.repeatability(result)).append(withPulls ? "\n\n" + pulls(result.pulls()) : "\n");
         if (!result.isWithoutAnswer()) {
             text.append(findings(result));

@@ -6,6 +6,7 @@ import org.nextpull.report.CandidateWords;
 import org.nextpull.report.CompareWords;
 import org.nextpull.report.Shown;
 import org.nextpull.session.CandidateDay;
+import org.nextpull.session.SessionResult;
 
 /** What a day says of its candidates side by side: each at its own best, and what the decision runs tell. */
 final class CandidateText {
@@ -15,12 +16,15 @@ final class CandidateText {
         this.shown = shown;
     }
 
-    String text(CandidateDay day, Goal.Response response) {
+    String text(CandidateDay day, SessionResult result) {
+        Goal.Response response = result.plan().goal().response();
         StringBuilder text = new StringBuilder("Candidates, each at its own best; the first is the reference:\n");
         CandidateWords words = new CandidateWords(day, response, shown);
         TextTable table = new TextTable(CandidateWords.heads().toArray(String[]::new));
         day.candidates().forEach(state -> table.row(words.row(state).toArray(String[]::new)));
         text.append(table.text());
+        words.sweeps(result).forEach(line -> text.append(line).append('\n'));
+        words.knockLimits().forEach(line -> text.append(line).append('\n'));
         if (!day.isDeciding()) {
             return text.append('\n').toString();
         }

@@ -80,6 +80,7 @@ record CandidateBoard(
             said.add(words.runs());
         }
         words.groups().ifPresent(said::add);
+        said.addAll(words.knockLimits());
         said.addAll(words.shares());
         said.addAll(words.consumptions());
         return said;

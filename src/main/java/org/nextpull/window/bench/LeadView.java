@@ -78,7 +78,15 @@ final class LeadView extends JPanel implements Styled {
         because.say(lead.because());
         listen.say(lead.listen().orElse(""));
         boolean repeats = lead.whole().startsWith(lead.because());
-        whole.say(repeats ? lead.whole().substring(lead.because().length()).strip() : lead.whole());
+        boolean isSaid = lead.because().contains(lead.whole());
+        whole.say(
+                isSaid
+                        ? ""
+                        : repeats
+                                ? lead.whole()
+                                        .substring(lead.because().length())
+                                        .strip()
+                                : lead.whole());
         getAccessibleContext().setAccessibleDescription(lead.spoken());
         dress();
     }

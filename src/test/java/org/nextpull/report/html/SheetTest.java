@@ -87,8 +87,8 @@ class SheetTest {
                 .allSatisfy(picture -> assertThat(picture)
                         .contains("src=\"data:image/png;base64,")
                         .containsPattern("alt=\"Chart of [^\"]{30,}\""));
-        assertThat(all("<figure>.*?</figure>\\s*<div class=\"numbers below\">\\s*(<table>)", demo))
-                .hasSize(2);
+        assertThat(all("<figure>\\s*<img [^>]*>\\s*<div class=\"numbers below\">\\s*(<table>)", demo))
+                .hasSize(3);
     }
 
     @Test

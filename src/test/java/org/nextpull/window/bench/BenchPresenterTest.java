@@ -208,7 +208,7 @@ class BenchPresenterTest {
         assertThat(set.word()).isEqualTo("Set");
         assertThat(wait.kind()).isEqualTo(NextStep.Kind.WAIT);
         assertThat(wait.word()).isEqualTo("Wait 42 s");
-        assertThat(wait.about()).isEqualTo("cool-down, then set for pull 3");
+        assertThat(wait.about()).isEqualTo("then set for pull 3");
         assertThat(wait.figures()).as("what comes then").isEqualTo(set.figures());
         NextStep done =
                 presenter.page(LiveMoments.moment(LiveMoments.cooling(6, 41.2))).lead();

@@ -52,7 +52,7 @@ class CandidatesPageIT {
             assertThat(step.spoken())
                     .as("fitted first, whatever the cool-down")
                     .startsWith("Change over, spark advance ");
-            assertThat(step.about()).isEqualTo("to \"alcohol\", then set for pull " + (swept + 1));
+            assertThat(step.about()).isEqualTo("to \"alcohol\"");
             pages.get(0).show(new DaySource.Moment("day", day.after(swept), Optional.empty(), Optional.empty()));
             page.settle(work);
             page.picture(Path.of("target/screens/candidates-change-over.png"));
