@@ -197,15 +197,25 @@ final class AllowedSettings {
         return Optional.of(made).filter(this::isWithinPlan).map(found -> EngineSetting.of(found, wanted.lambda()));
     }
 
+    /** A map that was run as it is, or lowered where what its log read rounds to more than knock leaves. */
+    SparkMap underBans(SparkMap run, Optional<Lambda> lambda) {
+        StepLimit limit = limit(lambda);
+        return Arrays.stream(maps.rows()).allMatch(rpm -> run.degAt(rpm) <= limit.capDeg(rpm) + NOTHING)
+                ? run
+                : made(run.degAt(maps.rows()), lambda);
+    }
+
     private SparkMap made(double[] deg, Optional<Lambda> lambda) {
-        SparkRules rules = spark();
-        StepLimit limit = new StepLimit(
+        SettingGrid grid = new SettingGrid(maps.rows(), maps.present().orElseThrow(), plan.resolutionDeg());
+        return grid.map(deg, limit(lambda)::deg);
+    }
+
+    private StepLimit limit(Optional<Lambda> lambda) {
+        return new StepLimit(
                 exclusions(maps.tried(), maps.rows()),
-                rules,
+                spark(),
                 rpm -> Double.POSITIVE_INFINITY,
                 maps.sweepsMixture() ? lambda : Optional.empty());
-        SettingGrid grid = new SettingGrid(maps.rows(), maps.present().orElseThrow(), rules.resolutionDeg());
-        return grid.map(deg, limit::deg);
     }
 
     /**

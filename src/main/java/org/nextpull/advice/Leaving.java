@@ -58,7 +58,8 @@ final class Leaving {
                 .map(measured -> view.mixture()
                         .map(axis -> Lambda.of(axis.again(measured.value())))
                         .orElse(measured));
-        return allowed.proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
+        SparkMap set = allowed.underBans(maps.atCells(run.spark().orElseThrow()), lambda);
+        return allowed.proposal(EngineSetting.of(set, lambda));
     }
 
     private static ChosenBy by(PlannerAnswer answer) {

@@ -15,6 +15,8 @@ final class PlannerView {
     /** A cap counts against what may be had where it holds a row this far below its best, degrees. */
     private static final double CAP_BITES_DEG = 0.75;
 
+    private static final double HALF = 0.5;
+
     final double[] rows;
     final StepLimit limit;
     /** Best advance at each row, caps or not. */
@@ -27,6 +29,7 @@ final class PlannerView {
     final SurfaceAim aim;
     private final SettingGrid grid;
     private final double least;
+    private final double resolutionDeg;
 
     /** What does not depend on the mixture. */
     record Day(
@@ -41,6 +44,7 @@ final class PlannerView {
         rows = day.posterior.rows().rpm();
         grid = day.grid;
         least = day.rules.leastDeg();
+        resolutionDeg = day.rules.resolutionDeg();
         limit = new StepLimit(day.exclusions, day.rules, day.levels, lambda);
         caps = limit.caps(rows);
         best = aim(day, lambda, RowCaps.none(rows.length)).wantedDeg();
@@ -95,10 +99,13 @@ final class PlannerView {
         return sum / rows.length;
     }
 
-    /** Whether no row of a map stands above its cap. */
-    boolean isUnderCaps(SparkMap map) {
+    /**
+     * Whether no row of a map that was run stands above its cap. A log averages over speed, so a row beside a bend of the map reads a
+     * little more than what was set there: by less than half of what can be set it is not above.
+     */
+    boolean isUnderCaps(SparkMap run) {
         for (int r = 0; r < rows.length; r++) {
-            if (map.degAt(rows[r]) > caps.deg(r) + 1e-9) {
+            if (run.degAt(rows[r]) >= caps.deg(r) + HALF * resolutionDeg) {
                 return false;
             }
         }
