@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
 import org.nextpull.unit.Advance;
@@ -61,6 +62,41 @@ public record SparkTakenOut(double rpm, double deg) {
             }
         }
         return found;
+    }
+
+    /**
+     * Where a pull's advance falls below a map that was asked for, while it follows that map at half of its speeds or more. A pull that
+     * does not follow was run with another map, and nothing is told by this one.
+     */
+    public static List<SparkTakenOut> in(MeasuredPull pull, SparkMap asked) {
+        List<SparkTakenOut> found = new ArrayList<>();
+        int followed = 0;
+        List<RowFigure> rows = rows(pull);
+        for (RowFigure row : rows) {
+            double deg = asked.degAt(row.rpm()) - deg(row);
+            followed += Math.abs(deg) <= AGREE_DEG ? 1 : 0;
+            if (deg > LEAST_DEG) {
+                found.add(new SparkTakenOut(row.rpm(), deg));
+            }
+        }
+        return 2 * followed >= rows.size() ? found : List.of();
+    }
+
+    /**
+     * Whether it is worth asking what map was wanted: where one speed lies lower against the pull before than most speeds do. Also where
+     * there is no pull before.
+     */
+    public static boolean mayBeIn(MeasuredPull pull, List<MeasuredPull> before) {
+        if (before.isEmpty()) {
+            return true;
+        }
+        List<RowFigure> last = rows(before.get(before.size() - 1));
+        List<Double> moved = new ArrayList<>();
+        for (RowFigure row : rows(pull)) {
+            advanceAt(last, row.rpm()).ifPresent(deg -> moved.add(deg(row) - deg));
+        }
+        double middle = median(moved).orElse(0);
+        return moved.isEmpty() || moved.stream().anyMatch(deg -> deg < middle - AGREE_DEG);
     }
 
     /** Adds what another pull lets expect in each row: its advance there, moved by the middle of what lies between the two pulls if wanted. */

@@ -3,7 +3,10 @@ package org.nextpull.session;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
+import java.util.function.Function;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -17,20 +20,28 @@ import org.nextpull.response.SparkTakenOut;
 
 /** What only the pulls of a day together tell of knock: an ignition that takes out advance, and a counter that never counted. */
 final class KnockOfDay {
+    /** Of pulls beyond so many nobody was led by what is asked here: they are an archive's. */
+    private static final int MOST_ASKED = 60;
+
     private KnockOfDay() {}
 
     /**
      * The pulls with what the ignition took out in each, judged by the pulls of the day so far. Where cells of a map are set one by one,
-     * an advance below that of the other pulls is as likely the operator's own, so nothing is judged by it.
+     * an advance below that of the other pulls is as likely the operator's own, so a pull is judged by the map that was asked for.
      *
+     * @param asked the map that the pulls before one ask for
      * @param known pulls by their place that no later pull says more of; grows
      */
-    static List<MeasuredCurve> heard(SweepPlan plan, List<MeasuredCurve> measured, Map<Integer, MeasuredCurve> known) {
+    static List<MeasuredCurve> heard(
+            SweepPlan plan,
+            List<MeasuredCurve> measured,
+            Function<List<MeasuredPull>, Optional<SparkMap>> asked,
+            Map<Integer, MeasuredCurve> known) {
         if (plan.timing()
                 .map(TimingPlan::sets)
                 .filter(TimingPlan.Sets.MAP::equals)
                 .isPresent()) {
-            return measured;
+            return heardByMap(measured, asked, known);
         }
         List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
         List<MeasuredCurve> heard = new ArrayList<>();
@@ -49,6 +60,30 @@ final class KnockOfDay {
             if (isSettled) {
                 known.put(place, one);
             }
+        }
+        return heard;
+    }
+
+    private static List<MeasuredCurve> heardByMap(
+            List<MeasuredCurve> measured,
+            Function<List<MeasuredPull>, Optional<SparkMap>> asked,
+            Map<Integer, MeasuredCurve> known) {
+        List<MeasuredCurve> heard = new ArrayList<>();
+        List<MeasuredPull> before = new ArrayList<>();
+        for (int place = 0; place < measured.size(); place++) {
+            MeasuredCurve one = measured.get(place);
+            MeasuredPull pull = one.pull();
+            MeasuredCurve judged = known.computeIfAbsent(place, at -> {
+                boolean isAsked = at < MOST_ASKED && SparkTakenOut.mayBeIn(pull, before);
+                List<SparkTakenOut> out = isAsked
+                        ? asked.apply(before)
+                                .map(map -> SparkTakenOut.in(pull, map))
+                                .orElse(List.of())
+                        : List.of();
+                return one.withPull(pull.withKnock(pull.knock().withTakenOut(out)));
+            });
+            heard.add(judged);
+            before.add(judged.pull());
         }
         return heard;
     }

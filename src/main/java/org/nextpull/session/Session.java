@@ -1,6 +1,7 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -18,7 +19,9 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Recording;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -112,7 +115,8 @@ public final class Session {
      */
     static SessionResult conclude(SessionInput input, MeasuredDay day, Judged judged) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredCurve> measured = KnockOfDay.heard(input.plan(), day.measured(), judged.heard());
+        List<MeasuredCurve> measured =
+                KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
@@ -154,6 +158,17 @@ public final class Session {
                 between.map(Deciding.Answer::day),
                 input.amendments(),
                 findings);
+    }
+
+    /** The map that the pulls so far ask for; empty where they ask for none. */
+    private static Optional<SparkMap> askedAfter(SessionInput input, List<MeasuredPull> before) {
+        Day day = day(input, before, input.amendments().lifted());
+        if (Advisor.hindrance(day).isPresent()) {
+            return Optional.empty();
+        }
+        Verdict verdict =
+                input.plan().decides() ? between(input, before, new HashMap<>()).verdict() : Advisor.judge(day);
+        return verdict.advice().setting().flatMap(EngineSetting::spark);
     }
 
     /** The answer of the last day; the decision runs of those before count beside its own. */

@@ -60,7 +60,9 @@ class CappedProofTest {
         run(PRESENT, 0);
         PlannerDecision decision = decide();
         while (decision instanceof PlannerDecision.Pull next && pulls.size() < 2 * MOST_PULLS) {
-            run(next.setting().spark().orElseThrow(), tried.stream().allMatch(pull -> pull.flags().isEmpty()) ? 0 : 0.2);
+            run(
+                    next.setting().spark().orElseThrow(),
+                    tried.stream().allMatch(pull -> pull.flags().isEmpty()) ? 0 : 0.2);
             decision = decide();
         }
         assertThat(tried).anyMatch(pull -> !pull.flags().isEmpty());

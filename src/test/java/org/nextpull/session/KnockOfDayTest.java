@@ -2,6 +2,7 @@ package org.nextpull.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -14,8 +15,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.advice.Action;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -274,6 +277,84 @@ class KnockOfDayTest {
         assertThat(result.pulls().subList(0, 3)).noneMatch(pull -> pull.knock().isHeard());
         assertThat(Days.codes(result.findings())).contains(FindingCode.SPARK_TAKEN_OUT_KNOCK);
         assertThat(next(result)).isLessThan(22);
+    }
+
+    /** A day of maps at 500 rpm, the last one with advance taken out between 3900 and 4600 rpm. */
+    private static BenchLog mapped(List<SparkMap> maps, double byDeg) {
+        BenchLog log = new BenchLog(50, 1).noise(2, 0.2);
+        for (int pull = 0; pull < maps.size(); pull++) {
+            log.advance(pull);
+            Days.pull(log, 0.97 + 0.01 * pull);
+        }
+        for (int row = 0; row < log.rows(); row++) {
+            double rpm = log.value(row, BenchLog.SPEED);
+            int pull = (int) log.value(row, BenchLog.ADVANCE);
+            boolean isTaken = pull == maps.size() - 1 && rpm > 3900 && rpm < 4600;
+            log.set(row, BenchLog.ADVANCE, maps.get(pull).degAt(rpm) - (isTaken ? byDeg : 0));
+        }
+        return log.with(KNOCK, cells -> 0);
+    }
+
+    private static SparkMap nextMap(SessionResult result) {
+        return result.verdict()
+                .orElseThrow()
+                .advice()
+                .setting()
+                .flatMap(EngineSetting::spark)
+                .orElseThrow();
+    }
+
+    private static SessionResult dayOfMaps(List<SparkMap> maps, double byDeg) {
+        return day(Days.plan("""
+                        [band]
+                        from_rpm = 3000
+                        to_rpm = 5500
+                        [timing]
+                        sets = "map"
+                        map_rpm = [3000, 3500, 4000, 4500, 5000, 5500]
+                        present_map = [[3000, 16], [5500, 20]]
+                        least_deg = 10
+                        most_deg = 46
+                        """), mapped(maps, byDeg));
+    }
+
+    /** The present map and the two that are asked for after it. */
+    private static List<SparkMap> asked() {
+        List<SparkMap> maps = new ArrayList<>(List.of(SparkMap.of(new double[] {3000, 5500}, new double[] {16, 20})));
+        maps.add(nextMap(dayOfMaps(maps, 0)));
+        maps.add(nextMap(dayOfMaps(maps, 0)));
+        return maps;
+    }
+
+    @Test
+    void advanceThatIsTakenOutAtSomeSpeedsOfAMapIsKnockThere() {
+        List<SparkMap> maps = asked();
+        SessionResult clean = dayOfMaps(maps, 0);
+        SessionResult result = dayOfMaps(maps, 4);
+
+        assertThat(clean.pulls()).noneMatch(pull -> pull.knock().isHeard());
+        assertThat(result.pulls().subList(0, 2)).noneMatch(pull -> pull.knock().isHeard());
+        assertThat(last(result).knock().mark()).isEqualTo(KnockMark.HEARD);
+        assertThat(last(result).knock().takenOut())
+                .isNotEmpty()
+                .allMatch(out -> out.rpm() >= 3900 && out.rpm() <= 4600);
+        assertThat(Days.codes(result.findings())).contains(FindingCode.SPARK_TAKEN_OUT_KNOCK);
+        assertThat(nextMap(result).degAt(4250))
+                .as("the speed that knocked goes back")
+                .isLessThan(maps.get(2).degAt(4250) - 2);
+        assertThat(result.verdict().orElseThrow().map().orElseThrow().knockLimits())
+                .as("the others are free")
+                .isNotEmpty()
+                .allMatch(limit -> limit.rpm() >= 3750 && limit.rpm() <= 4750);
+    }
+
+    @Test
+    void whatAnOperatorSetsOtherwiseThanAskedIsNoKnock() {
+        List<SparkMap> own = asked();
+        own.set(2, own.get(2).shiftedBy(-3));
+        assertThat(dayOfMaps(own, 4).pulls()).noneMatch(pull -> pull.knock().isHeard());
+        assertThat(dayOfMaps(asked(), 1.9).pulls())
+                .noneMatch(pull -> pull.knock().isHeard());
     }
 
     @Test
