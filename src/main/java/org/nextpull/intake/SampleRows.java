@@ -34,7 +34,7 @@ public final class SampleRows {
     private final List<Channel> channels;
     private final List<ColumnCells> words = new ArrayList<>();
     private final List<ColumnCells> times = new ArrayList<>();
-    /** Whether some column is a pressure above that of the air; its barometers are then read first. */
+    /** Whether some column is a pressure above that of the air; the barometers are then read first. */
     private final boolean isGauge;
 
     private final List<ColumnCells> barometers = new ArrayList<>();
@@ -85,7 +85,7 @@ public final class SampleRows {
             Role role = column.channel().role();
             List<ColumnCells> kind = switch (role) {
                 case TIME -> times;
-                case BAROMETER -> barometers;
+                case BAROMETER -> isGauge ? barometers : cells;
                 default -> role.isText() ? words : cells;
             };
             kind.add(new ColumnCells(column, place, channels.indexOf(column.channel())));
