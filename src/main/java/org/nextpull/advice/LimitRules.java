@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.StartWindow;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
@@ -100,7 +99,10 @@ final class LimitRules {
     }
 
     private static Optional<WaitFor> outside(
-            Condition condition, Optional<Temperature> now, Optional<TemperatureWindow> window, double shortest) {
+            Condition condition,
+            Optional<Temperature> now,
+            Optional<StartWindow.TemperatureWindow> window,
+            double shortest) {
         if (now.isEmpty() || window.isEmpty() || window.get().contains(now.get())) {
             return Optional.empty();
         }

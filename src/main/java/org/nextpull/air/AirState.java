@@ -11,6 +11,13 @@ import org.nextpull.unit.Temperature;
  * @param vapour partial pressure of water vapour, from 0 to below the barometer
  */
 public record AirState(Pressure barometer, Temperature temperature, Pressure vapour) {
+    /** Gas constant of dry air in J/(kg.K), equation 1. */
+    static final double DRY_AIR_GAS_CONSTANT = 287.042;
+    /** Molar mass of water over that of dry air, equation 20. */
+    static final double MASS_RATIO = 0.621945;
+    /** Gas constant of water vapour in J/(kg.K). */
+    static final double VAPOUR_GAS_CONSTANT = DRY_AIR_GAS_CONSTANT / MASS_RATIO;
+
     /**
      * Accepts any positive barometer and a vapour pressure below it; whether people could breathe it is for {@link Weather} to say.
      *
@@ -43,13 +50,12 @@ public record AirState(Pressure barometer, Temperature temperature, Pressure vap
     /** Density in kg/m3 of the moist air, as the sum of two ideal gases; infinite at absolute zero. */
     public double density() {
         double t = temperature.kelvins();
-        return dryPressure().pascals() / (MoistAir.DRY_AIR_GAS_CONSTANT * t)
-                + vapour.pascals() / (MoistAir.VAPOUR_GAS_CONSTANT * t);
+        return dryPressure().pascals() / (DRY_AIR_GAS_CONSTANT * t) + vapour.pascals() / (VAPOUR_GAS_CONSTANT * t);
     }
 
     /** Humidity ratio: kg of water vapour for each kg of dry air. */
     public double humidityRatio() {
-        return MoistAir.MASS_RATIO * vapour.pascals() / dryPressure().pascals();
+        return MASS_RATIO * vapour.pascals() / dryPressure().pascals();
     }
 
     /**

@@ -26,7 +26,7 @@ final class WetBulb {
         double t = dryBulb.celsius();
         double wet = wetBulb.celsius();
         double saturation = HylandWexler.saturationPressure(wetBulb).pascals();
-        double saturated = MoistAir.MASS_RATIO * saturation / (barometer.pascals() - saturation);
+        double saturated = AirState.MASS_RATIO * saturation / (barometer.pascals() - saturation);
         return wet >= 0
                 ? ((2501 - 2.326 * wet) * saturated - 1.006 * (t - wet)) / (2501 + 1.86 * t - 4.186 * wet)
                 : ((2830 - 0.24 * wet) * saturated - 1.006 * (t - wet)) / (2830 + 1.86 * t - 2.1 * wet);
@@ -34,7 +34,7 @@ final class WetBulb {
 
     /** Vapour pressure that belongs to a humidity ratio. */
     static Pressure vapourPressure(double humidityRatio, Pressure barometer) {
-        return Pressure.ofPascals(barometer.pascals() * humidityRatio / (MoistAir.MASS_RATIO + humidityRatio));
+        return Pressure.ofPascals(barometer.pascals() * humidityRatio / (AirState.MASS_RATIO + humidityRatio));
     }
 
     /**

@@ -16,7 +16,6 @@ import org.nextpull.app.DayInput;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.app.PlanFile;
 import org.nextpull.notebook.Checkup;
-import org.nextpull.notebook.Copy;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
@@ -271,7 +270,7 @@ final class NotebookCommand implements Runnable {
         } catch (InvalidPathException impossible) {
             throw new ParameterException(notebook.at(), "no file can be called " + target);
         }
-        Copy copy = notebook.reading(book -> book.backUp(file));
+        Notebook.Copy copy = notebook.reading(book -> book.backUp(file));
         console.out()
                 .println("Copied " + copy.sessions() + (copy.sessions() == 1 ? " session" : " sessions") + " to "
                         + copy.file() + " (" + (copy.bytes() + 1023) / 1024 + " kB), and read it back.");

@@ -14,6 +14,9 @@ import org.nextpull.finding.Place;
 
 /** The user's own blends: from elements or from parts, refused with all reasons at once. */
 public final class BlendRecipe {
+    /** Figures rounded to two or three digits may miss 1 by this much. */
+    static final double ROUNDING = 0.0051;
+
     private BlendRecipe() {}
 
     /**
@@ -29,12 +32,12 @@ public final class BlendRecipe {
             String name, Map<Element, Double> elements, Map<FuelProperty, Sourced> figures, Place place) {
         Map<String, Double> fractions = new TreeMap<>();
         elements.forEach((element, fraction) -> fractions.put(element.id(), fraction));
-        List<Finding> findings = new ArrayList<>(Fractions.errors(name, fractions, place));
+        List<Finding> findings = new ArrayList<>(errors(name, fractions, place));
         if (!findings.isEmpty()) {
             return Outcome.failed(findings);
         }
-        double sum = Fractions.sum(fractions);
-        if (sum > 0 && sum < 1 - Fractions.ROUNDING) {
+        double sum = sum(fractions);
+        if (sum > 0 && sum < 1 - ROUNDING) {
             findings.add(Finding.warning(
                     FindingCode.FUEL_REMAINDER_INERT, place, Detail.of("name", name), Detail.of("rest", 1 - sum)));
         }
@@ -56,9 +59,9 @@ public final class BlendRecipe {
     public static Outcome<Fuel> ofParts(
             String name, Map<String, Double> shares, ShareBy by, Blends known, Place place) {
         Map<String, Double> sorted = new TreeMap<>(shares);
-        List<Finding> findings = new ArrayList<>(Fractions.errors(name, sorted, place));
-        double sum = Fractions.sum(sorted);
-        if (findings.isEmpty() && sum < 1 - Fractions.ROUNDING) {
+        List<Finding> findings = new ArrayList<>(errors(name, sorted, place));
+        double sum = sum(sorted);
+        if (findings.isEmpty() && sum < 1 - ROUNDING) {
             findings.add(Finding.error(
                     FindingCode.FUEL_PARTS_MISSING, place, Detail.of("name", name), Detail.of("sum", sum)));
         }
@@ -95,5 +98,33 @@ public final class BlendRecipe {
         return fuel.burns()
                 ? Outcome.of(fuel)
                 : Outcome.failed(Finding.error(FindingCode.FUEL_DOES_NOT_BURN, place, Detail.of("name", fuel.name())));
+    }
+
+    static double sum(Map<String, Double> fractions) {
+        return fractions.values().stream().mapToDouble(Double::doubleValue).sum();
+    }
+
+    /** Negative, non-finite and too many: what makes the fractions useless. */
+    static List<Finding> errors(String blend, Map<String, Double> fractions, Place place) {
+        List<Finding> findings = new ArrayList<>();
+        fractions.forEach((part, fraction) -> {
+            if (!(fraction >= 0) || !Double.isFinite(fraction)) {
+                Detail value = Double.isFinite(fraction)
+                        ? Detail.of("value", fraction)
+                        : Detail.of("value", "no finite number");
+                findings.add(Finding.error(
+                        FindingCode.FUEL_FRACTION_NEGATIVE,
+                        place,
+                        Detail.of("name", blend),
+                        Detail.of("part", part),
+                        value));
+            }
+        });
+        double sum = sum(fractions);
+        if (findings.isEmpty() && sum > 1 + ROUNDING) {
+            findings.add(Finding.error(
+                    FindingCode.FUEL_FRACTIONS_OVER_ONE, place, Detail.of("name", blend), Detail.of("sum", sum)));
+        }
+        return findings;
     }
 }

@@ -7,8 +7,8 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
+import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Temperature;
 
 /** The time between two pulls: what is left of the one that the plan wants, and when temperatures ask to look at the advice again. */
@@ -66,7 +66,7 @@ final class Waiting {
         return sides;
     }
 
-    private static Side side(Optional<TemperatureWindow> window, Optional<Temperature> now) {
+    private static Side side(Optional<StartWindow.TemperatureWindow> window, Optional<Temperature> now) {
         if (window.isEmpty() || now.isEmpty()) {
             return Side.UNKNOWN;
         }

@@ -48,15 +48,15 @@ final class ActRows {
                 : Optional.empty();
     }
 
-    List<KeptAct> read() throws IOException {
+    List<KeptSession.Act> read() throws IOException {
         return database.list("select * from act where session = ? order by position", this::act, session);
     }
 
-    private KeptAct act(QueryRow row) throws SQLException, NotebookException {
+    private KeptSession.Act act(QueryRow row) throws SQLException, NotebookException {
         String line = row.text("line");
         OperatorAction act = ActionLine.read(line)
                 .orElseThrow(() ->
                         Trouble.because(FindingCode.NOTEBOOK_STRANGE_VALUE, database.file(), Detail.of("why", line)));
-        return new KeptAct(Instant.parse(row.text("at")), row.integer("pulls"), act);
+        return new KeptSession.Act(Instant.parse(row.text("at")), row.integer("pulls"), act);
     }
 }

@@ -67,11 +67,11 @@ final class AdviceRows {
 
     /** Whether the last word was the same: a session that is taken up again, or kept twice, says nothing new. */
     private boolean isSaidAlready(int pulls, Verdict verdict) throws IOException {
-        List<KeptAdvice> said = read();
+        List<KeptSession.Advice> said = read();
         if (said.isEmpty()) {
             return false;
         }
-        KeptAdvice last = said.get(said.size() - 1);
+        KeptSession.Advice last = said.get(said.size() - 1);
         EngineSetting nothing = EngineSetting.none();
         return last.pulls() == pulls
                 && last.action().equals(verdict.advice().action().id())
@@ -85,10 +85,10 @@ final class AdviceRows {
                 .orElse(0);
     }
 
-    List<KeptAdvice> read() throws IOException {
+    List<KeptSession.Advice> read() throws IOException {
         return database.list(
                 "select * from advice where session = ? order by position",
-                row -> new KeptAdvice(
+                row -> new KeptSession.Advice(
                         Instant.parse(row.text("at")),
                         row.integer("pulls"),
                         row.text("action"),

@@ -40,7 +40,7 @@ final class Differences {
         SessionResult now = kept.result();
         Map<Integer, MeasuredPull> made =
                 now.pulls().stream().collect(Collectors.toMap(MeasuredPull::number, Function.identity()));
-        for (KeptPull before : kept.pulls()) {
+        for (KeptSession.Pull before : kept.pulls()) {
             MeasuredPull pull = made.remove(before.number());
             if (pull == null) {
                 differences.add(before.number(), "pull", "kept", "not found");
@@ -53,18 +53,18 @@ final class Differences {
         return differences.findings;
     }
 
-    private void compare(KeptPull before, MeasuredPull now) {
+    private void compare(KeptSession.Pull before, MeasuredPull now) {
         int pull = before.number();
         compare(pull, "standing", before.standing(), now.standing().id());
         compare(pull, "knock", before.knock(), Ids.of(now.knock().mark()));
-        KeptPull.KeptSetting setting = before.setting();
+        KeptSession.Pull.KeptSetting setting = before.setting();
         compare(
                 pull,
                 "advance",
                 setting.advanceDeg(),
                 real(now.setting().advance().map(Advance::deg)));
         compare(pull, "lambda", setting.lambda(), real(now.setting().lambda().map(Lambda::value)));
-        KeptPull.KeptFigures figures = before.figures();
+        KeptSession.Pull.KeptFigures figures = before.figures();
         compare(
                 pull,
                 "mean torque",
@@ -83,7 +83,7 @@ final class Differences {
         if (kept.advice().isEmpty() || now.verdict().isEmpty()) {
             return;
         }
-        KeptAdvice before = kept.advice().get(kept.advice().size() - 1);
+        KeptSession.Advice before = kept.advice().get(kept.advice().size() - 1);
         compare(
                 before.pulls(),
                 "advice",

@@ -1,6 +1,11 @@
 package org.nextpull.notebook;
 
+import java.time.Instant;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.channel.EngineSetting;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -22,9 +27,9 @@ public record KeptSession(
         SessionStart start,
         SessionInput input,
         List<SourcePulls> sources,
-        List<KeptAct> acts,
-        List<KeptPull> pulls,
-        List<KeptAdvice> advice) {
+        List<Act> acts,
+        List<Pull> pulls,
+        List<Advice> advice) {
     public KeptSession {
         sources = List.copyOf(sources);
         acts = List.copyOf(acts);
@@ -40,4 +45,79 @@ public record KeptSession(
     public long id() {
         return summary.id();
     }
+
+    /**
+     * A pull with the figures that were made of it when it was last kept.
+     *
+     * @param number number over the day
+     * @param at when it was first kept
+     * @param source name of its source
+     * @param standing whether it counted, as JSON writes it
+     * @param setting what it was run with
+     * @param figures what came out
+     * @param knock what was known of knock: heard, none or not-measured
+     */
+    public record Pull(
+            int number,
+            Instant at,
+            String source,
+            String standing,
+            KeptSetting setting,
+            KeptFigures figures,
+            String knock) {
+        /**
+         * What a pull was run with.
+         *
+         * @param advanceDeg flat advance
+         * @param offsetDeg degrees added to the present map
+         * @param lambda measured mixture
+         */
+        public record KeptSetting(
+                OptionalDouble advanceDeg,
+                OptionalDouble offsetDeg,
+                OptionalDouble lambda,
+                Optional<String> fuel,
+                Optional<String> label,
+                Optional<String> note) {}
+
+        /**
+         * What came out, corrected.
+         *
+         * @param order place in the day, from 0
+         * @param meanTorqueNm band average, N.m
+         * @param meanPowerW band average, W
+         * @param factor correction factor
+         */
+        public record KeptFigures(
+                double order, OptionalDouble meanTorqueNm, OptionalDouble meanPowerW, OptionalDouble factor) {}
+    }
+
+    /**
+     * Something that the operator did by hand.
+     *
+     * @param at when
+     * @param pulls how many pulls there were then
+     * @param act what
+     */
+    public record Act(Instant at, int pulls, OperatorAction act) {}
+
+    /**
+     * What was advised at the time.
+     *
+     * @param at when
+     * @param pulls how many pulls there were then
+     * @param action what to do, as JSON writes it
+     * @param code why, as JSON writes it
+     * @param setting what was to be set
+     * @param leave what was to be left in the engine if the day had ended then; empty parts where nothing was
+     * @param leaveBy what had decided that, as JSON writes it
+     */
+    public record Advice(
+            Instant at,
+            int pulls,
+            String action,
+            String code,
+            EngineSetting setting,
+            EngineSetting leave,
+            Optional<String> leaveBy) {}
 }

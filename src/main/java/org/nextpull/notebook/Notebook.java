@@ -197,7 +197,7 @@ public final class Notebook implements AutoCloseable {
 
     /** Numbers of the sessions that hold pulls of this day already, the same in every sample; ascending. */
     public SortedSet<Long> sessionsWith(List<SourcePulls> day) throws IOException {
-        return SamePulls.sessions(database, day);
+        return PastDays.withSamePulls(database, day);
     }
 
     /** Looks for damage: in the file, in the samples, and by making every figure again from them. */
@@ -211,7 +211,7 @@ public final class Notebook implements AutoCloseable {
      * @param target where to; nothing may be there
      */
     public Copy backUp(Path target) throws IOException {
-        return BackUp.copy(database, target);
+        return NotebookFile.backUp(database, target);
     }
 
     /** What the file's own check says; empty when it is content. */
@@ -233,4 +233,13 @@ public final class Notebook implements AutoCloseable {
     public void close() throws IOException {
         database.close();
     }
+
+    /**
+     * A back-up that was written and read back.
+     *
+     * @param file where it lies
+     * @param sessions how many sessions it holds
+     * @param bytes its size
+     */
+    public record Copy(Path file, int sessions, long bytes) {}
 }

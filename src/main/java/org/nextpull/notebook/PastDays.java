@@ -5,8 +5,16 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
+import java.util.SortedSet;
+import java.util.TreeSet;
+import org.nextpull.advice.Verdict;
 import org.nextpull.fit.Experience;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.TimingPlan;
+import org.nextpull.pull.Candidate;
+import org.nextpull.session.PullFingerprint;
+import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
 
 /** Finds what the newest earlier day of an engine left, which began with what the days before it had left. */
@@ -36,7 +44,7 @@ final class PastDays {
         if (engine.isEmpty()) {
             return Optional.empty();
         }
-        Set<Long> same = SamePulls.sessions(database, today);
+        Set<Long> same = withSamePulls(database, today);
         return database
                 .list(
                         SELECT,
@@ -47,7 +55,7 @@ final class PastDays {
                                 ? Optional.<Experience>empty()
                                 : Optional.of(
                                         new Experience(KnowledgeText.read(row.text("content")), row.integer("days"))),
-                        Lessons.kind(plan),
+                        kind(plan),
                         plan.fuel().blend())
                 .stream()
                 .flatMap(Optional::stream)
@@ -56,5 +64,41 @@ final class PastDays {
 
     private static String plain(String name) {
         return name.strip().toLowerCase(Locale.ROOT);
+    }
+
+    /** Numbers of the sessions, ascending. */
+    static SortedSet<Long> withSamePulls(Database database, List<SourcePulls> day) throws IOException {
+        SortedSet<Long> sessions = new TreeSet<>();
+        for (SourcePulls source : day) {
+            for (Candidate candidate : source.candidates()) {
+                if (candidate.samples().rows() > 0) {
+                    sessions.addAll(database.list(
+                            "select distinct session from candidate where fingerprint = ?",
+                            row -> row.wide("session"),
+                            PullFingerprint.of(candidate.samples())));
+                }
+            }
+        }
+        return sessions;
+    }
+
+    static void teach(Database database, long session, SessionResult result) throws NotebookException {
+        database.run("delete from knowledge where session = ?", session);
+        Optional<SurfaceKnowledge> knowledge = result.verdict().flatMap(Verdict::teaches);
+        if (knowledge.isPresent()) {
+            Entry.into("knowledge")
+                    .put("session", session)
+                    .put("kind", kind(result.plan()))
+                    .put("days", 1 + result.experience().map(Experience::days).orElse(0))
+                    .put("content", KnowledgeText.of(knowledge.get()))
+                    .insert(database);
+        }
+    }
+
+    /** In what the spark of a plan is counted: degrees on a map that nobody knows say nothing of those before top dead centre. */
+    static String kind(SweepPlan plan) {
+        return plan.timing()
+                .map(timing -> timing.sets() == TimingPlan.Sets.OFFSET ? "offset" : "absolute")
+                .orElse("standing");
     }
 }

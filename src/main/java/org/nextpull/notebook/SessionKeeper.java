@@ -60,7 +60,7 @@ final class SessionKeeper {
                 SettingRows.replace(database, session, input.settings());
                 sources(result);
                 new PullRows(database, session).replace(at, result.measured());
-                Lessons.replace(database, session, result);
+                PastDays.teach(database, session, result);
                 if (result.verdict().isPresent()) {
                     new AdviceRows(database, session)
                             .add(at, result.measured().size(), result.verdict().get());

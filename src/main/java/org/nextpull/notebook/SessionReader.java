@@ -42,7 +42,7 @@ final class SessionReader {
         return read(new ActRows(database, session).read().stream().limit(count).toList());
     }
 
-    private KeptSession read(List<KeptAct> acts) throws IOException {
+    private KeptSession read(List<KeptSession.Act> acts) throws IOException {
         SessionStart start = start();
         SweepPlan plan = start.plan()
                 .value()
@@ -83,7 +83,7 @@ final class SessionReader {
     }
 
     /** What was done by hand. A session without raw data of its own was kept from logs: nobody could be asked who watches. */
-    private static OperatorActions done(SessionStart start, List<KeptAct> kept) {
+    private static OperatorActions done(SessionStart start, List<KeptSession.Act> kept) {
         List<OperatorAction> acts = new ArrayList<>();
         if (start.capture().isEmpty()) {
             acts.add(new OperatorAction.OwnWatch(List.of(Limit.values())));
@@ -125,22 +125,22 @@ final class SessionReader {
                 session);
     }
 
-    List<KeptPull> pulls() throws IOException {
+    List<KeptSession.Pull> pulls() throws IOException {
         return database.list(
                 "select * from pull where session = ? order by day_order, number",
-                row -> new KeptPull(
+                row -> new KeptSession.Pull(
                         row.integer("number"),
                         Instant.parse(row.text("kept_at")),
                         row.text("source"),
                         row.text("standing"),
-                        new KeptPull.KeptSetting(
+                        new KeptSession.Pull.KeptSetting(
                                 row.findReal("advance_deg"),
                                 row.findReal("offset_deg"),
                                 row.findReal("lambda"),
                                 row.find("fuel"),
                                 row.find("label"),
                                 row.find("note")),
-                        new KeptPull.KeptFigures(
+                        new KeptSession.Pull.KeptFigures(
                                 row.real("day_order"),
                                 row.findReal("mean_torque_nm"),
                                 row.findReal("mean_power_w"),

@@ -5,7 +5,6 @@ import java.util.Optional;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.plan.text.PlanWriter;
 
 /**
  * What is known of a session when it begins.
@@ -21,7 +20,7 @@ public record SessionStart(
 
     /** A session on a plan of which there is no file: its text is made from it. */
     public static SessionStart of(Instant started, String version, SweepPlan plan) {
-        return new SessionStart(started, version, "plan.toml", PlanWriter.write(plan), Optional.empty());
+        return new SessionStart(started, version, "plan.toml", PlanText.write(plan), Optional.empty());
     }
 
     /** The same with its capture. */

@@ -2,6 +2,7 @@ package org.nextpull.plan;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.unit.Temperature;
 
 /**
  * What must hold before a pull starts, table {@code [start]}.
@@ -18,5 +19,23 @@ public record StartWindow(
         OptionalDouble coolDownS) {
     public static StartWindow defaults() {
         return new StartWindow(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    }
+
+    /**
+     * A range of temperatures.
+     *
+     * @param low lowest, not above {@code high}
+     * @param high highest
+     */
+    public record TemperatureWindow(Temperature low, Temperature high) {
+        public TemperatureWindow {
+            if (low.kelvins() > high.kelvins()) {
+                throw new IllegalArgumentException("window reversed: " + low + " to " + high);
+            }
+        }
+
+        public boolean contains(Temperature temperature) {
+            return temperature.kelvins() >= low.kelvins() && temperature.kelvins() <= high.kelvins();
+        }
     }
 }

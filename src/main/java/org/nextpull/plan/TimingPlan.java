@@ -1,5 +1,8 @@
 package org.nextpull.plan;
 
+import java.util.List;
+import java.util.Optional;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Span;
 
@@ -43,5 +46,17 @@ public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, 
     /** The largest step where the plan names none. */
     public static double defaultLargestStepDeg(EngineFacts.Induction induction) {
         return induction == EngineFacts.Induction.BOOSTED ? LARGEST_STEP_BOOSTED_DEG : LARGEST_STEP_NATURAL_DEG;
+    }
+
+    /**
+     * The ignition's map as the plan gives it.
+     *
+     * @param breakpointsRpm speeds of its cells in rpm, rising; empty where the plan does not say
+     * @param present what it holds before the sweep; empty where the plan does not say
+     */
+    public record MapFacts(List<Double> breakpointsRpm, Optional<SparkMap> present) {
+        public MapFacts {
+            breakpointsRpm = List.copyOf(breakpointsRpm);
+        }
     }
 }

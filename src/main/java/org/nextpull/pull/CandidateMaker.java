@@ -26,11 +26,11 @@ final class CandidateMaker {
 
     private final String source;
     private final PullRules rules;
-    private final Optional<LoadLevel> level;
+    private final Optional<LoadGate.Level> level;
     private int number;
     private int thrownAway;
 
-    CandidateMaker(String source, PullRules rules, Optional<LoadLevel> level) {
+    CandidateMaker(String source, PullRules rules, Optional<LoadGate.Level> level) {
         this.source = source;
         this.rules = rules;
         this.level = level;

@@ -3,6 +3,7 @@ package org.nextpull.pull;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Detail;
+import org.nextpull.unit.SpeedBand;
 
 /**
  * A candidate before it has a number.
@@ -16,6 +17,21 @@ record FoundStretch(PullKind kind, List<TracePoints> parts, Optional<Objection> 
     record Objection(RefusalReason reason, List<Detail> details) {
         static Objection of(RefusalReason reason, Detail... details) {
             return new Objection(reason, List.of(details));
+        }
+
+        /** Of a stretch from one speed to another, in rpm, that does not cover the band. */
+        static Objection outside(SpeedBand band, double fromRpm, double toRpm) {
+            return of(
+                    RefusalReason.OUTSIDE_BAND,
+                    Detail.of("from", fromRpm),
+                    Detail.of("to", toRpm),
+                    Detail.of("want_from", band.fromRpm()),
+                    Detail.of("want_to", band.toRpm()));
+        }
+
+        /** Of a plateau of so many seconds where so many are wanted. */
+        static Objection heldTooShort(double seconds, double wanted) {
+            return of(RefusalReason.HOLD_TOO_SHORT, Detail.of("seconds", seconds), Detail.of("want", wanted));
         }
     }
 

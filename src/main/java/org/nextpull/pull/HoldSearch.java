@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.finding.Detail;
 
 /** Makes drafts of holds: one speed held while the spark is stepped; each level of the spark is a point of its own. */
 final class HoldSearch {
@@ -96,19 +95,11 @@ final class HoldSearch {
     private Optional<FoundStretch.Objection> objection(TracePoints level) {
         double hold = rules.pulls().holdS();
         if (level.durationS(trace) < hold - ROUNDING_S) {
-            return Optional.of(FoundStretch.Objection.of(
-                    RefusalReason.HOLD_TOO_SHORT,
-                    Detail.of("seconds", level.durationS(trace)),
-                    Detail.of("want", hold)));
+            return Optional.of(FoundStretch.Objection.heldTooShort(level.durationS(trace), hold));
         }
         double rpm = level.meanRpm(trace);
         return rules.band()
                 .filter(band -> rpm < band.fromRpm() - EDGE_RPM || rpm > band.toRpm() + EDGE_RPM)
-                .map(band -> FoundStretch.Objection.of(
-                        RefusalReason.OUTSIDE_BAND,
-                        Detail.of("from", rpm),
-                        Detail.of("to", rpm),
-                        Detail.of("want_from", band.fromRpm()),
-                        Detail.of("want_to", band.toRpm())));
+                .map(band -> FoundStretch.Objection.outside(band, rpm, rpm));
     }
 }

@@ -32,10 +32,10 @@ interface LoadGate {
         private int seen;
         private boolean open;
 
-        EffortGate(Effort effort, Optional<LoadLevel> level) {
+        EffortGate(Effort effort, Optional<Level> level) {
             this.effort = effort;
             this.surveyed = level.isPresent();
-            this.reference = level.map(LoadLevel::newtonMetres).orElse(0.0);
+            this.reference = level.map(Level::newtonMetres).orElse(0.0);
         }
 
         @Override
@@ -152,6 +152,24 @@ interface LoadGate {
         /** The highest throttle so far; minus infinity where there was none. */
         double highest() {
             return highest;
+        }
+    }
+
+    /**
+     * The torque that a whole log reaches at its best, single rows aside.
+     *
+     * @param newtonMetres torque in N.m, positive
+     */
+    record Level(double newtonMetres) {
+        /**
+         * Accepts any positive finite torque.
+         *
+         * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
+         */
+        public Level {
+            if (!(newtonMetres > 0 && newtonMetres < Double.MAX_VALUE)) {
+                throw new IllegalArgumentException("a load level is positive: " + newtonMetres);
+            }
         }
     }
 }

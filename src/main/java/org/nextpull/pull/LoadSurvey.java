@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Samples;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 
 /**
  * A first look over a log without a throttle: how much torque does it reach? Keeps a histogram of one percent steps, so a log of any
@@ -20,12 +20,12 @@ final class LoadSurvey {
 
     private static final int LEAST_FAULTS = 5;
 
-    private final Gearing gearing;
+    private final DynoFacts.Gearing gearing;
     private final long[] counts = new long[BINS];
     private long rows;
 
     /** Looks at logs whose speed may have to come from the roller. */
-    public LoadSurvey(Gearing gearing) {
+    public LoadSurvey(DynoFacts.Gearing gearing) {
         this.gearing = gearing;
     }
 
@@ -50,7 +50,7 @@ final class LoadSurvey {
     }
 
     /** The level that was reached; empty when no torque was positive. */
-    public Optional<LoadLevel> level() {
+    public Optional<LoadGate.Level> level() {
         if (rows == 0) {
             return Optional.empty();
         }
@@ -60,6 +60,6 @@ final class LoadSurvey {
         while (bin > 0 && passed + counts[bin] <= above) {
             passed += counts[bin--];
         }
-        return Optional.of(new LoadLevel(LEAST_NM * Math.pow(STEP, bin + 0.5)));
+        return Optional.of(new LoadGate.Level(LEAST_NM * Math.pow(STEP, bin + 0.5)));
     }
 }

@@ -36,7 +36,7 @@ public final class PullFinder {
 
     private final String source;
     private final PullRules rules;
-    private final Optional<LoadLevel> level;
+    private final Optional<LoadGate.Level> level;
     private final CandidateMaker maker;
     private final KnockRows knock;
     private final TimeGuard guard = new TimeGuard();
@@ -53,7 +53,7 @@ public final class PullFinder {
     }
 
     /** Finds pulls in a log whose level of torque may be known; it matters only where no throttle is logged. */
-    public PullFinder(String source, PullRules rules, Optional<LoadLevel> level) {
+    public PullFinder(String source, PullRules rules, Optional<LoadGate.Level> level) {
         this.source = source;
         this.rules = rules;
         this.level = level;
@@ -62,28 +62,11 @@ public final class PullFinder {
     }
 
     /**
-     * All pulls of a recording; it is read twice where no throttle is logged.
-     *
-     * @throws IOException when the recording cannot be opened or read to its end
-     */
-    public static FoundPulls find(Recording recording, PullRules rules) throws IOException {
-        PullFinder finder = new PullFinder(recording.name(), rules, survey(recording, rules));
-        List<Candidate> candidates = new ArrayList<>();
-        try (BlockReader reader = recording.open()) {
-            for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
-                candidates.addAll(finder.accept(block.get()));
-            }
-        }
-        candidates.addAll(finder.finish());
-        return new FoundPulls(candidates, finder.thrownAway(), finder.findings());
-    }
-
-    /**
      * The level of torque that a recording reaches; empty, and the recording not read, where a throttle is logged.
      *
      * @throws IOException when the recording cannot be opened or read to its end
      */
-    public static Optional<LoadLevel> survey(Recording recording, PullRules rules) throws IOException {
+    public static Optional<LoadGate.Level> survey(Recording recording, PullRules rules) throws IOException {
         try (BlockReader reader = recording.open()) {
             boolean throttle = reader.description().columns().stream()
                     .anyMatch(column -> column.channel().equals(Optional.of(LoadGate.ThrottleGate.THROTTLE)));

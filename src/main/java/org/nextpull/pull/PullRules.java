@@ -3,7 +3,7 @@ package org.nextpull.pull;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Band;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.SpeedBand;
@@ -22,7 +22,7 @@ public record PullRules(
         PullFacts pulls,
         OptionalDouble lambdaDelayS,
         OptionalDouble knockLevel,
-        Gearing gearing) {
+        DynoFacts.Gearing gearing) {
     private static final double LONGEST_LAMBDA_DELAY_S = 5;
 
     /**

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 
 /**
  * The channel that the speed of a pull is read from.
@@ -30,7 +30,7 @@ public record SpeedSource(Channel channel, Axis axis, double rpmPerUnit) {
     }
 
     /** The best speed that those samples have: the engine's, or else the roller's, or else the road speed over the roller's radius. */
-    public static Optional<SpeedSource> of(Samples samples, Gearing gearing) {
+    public static Optional<SpeedSource> of(Samples samples, DynoFacts.Gearing gearing) {
         Channel engine = Channel.of(Role.ENGINE_SPEED);
         if (samples.has(engine)) {
             return Optional.of(new SpeedSource(engine, Axis.ENGINE, 1));
@@ -46,7 +46,7 @@ public record SpeedSource(Channel channel, Axis axis, double rpmPerUnit) {
     }
 
     /** The speed of the roller, logged or from the road speed and the roller's radius. */
-    public static Optional<SpeedSource> roller(Samples samples, Gearing gearing) {
+    public static Optional<SpeedSource> roller(Samples samples, DynoFacts.Gearing gearing) {
         Channel roller = Channel.of(Role.ROLLER_SPEED);
         if (samples.has(roller)) {
             return Optional.of(new SpeedSource(roller, Axis.ROLLER, 1));

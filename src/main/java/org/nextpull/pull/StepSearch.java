@@ -62,10 +62,7 @@ final class StepSearch {
         double hold = rules.pulls().holdS();
         for (TracePoints step : steps) {
             if (step.durationS(trace) < hold - ROUNDING_S) {
-                return Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.HOLD_TOO_SHORT,
-                        Detail.of("seconds", step.durationS(trace)),
-                        Detail.of("want", hold)));
+                return Optional.of(FoundStretch.Objection.heldTooShort(step.durationS(trace), hold));
             }
         }
         return rules.band().flatMap(band -> missesBand(band, steps, up));
@@ -86,11 +83,6 @@ final class StepSearch {
                     Detail.of("rpm", to),
                     Detail.of("want", up ? band.toRpm() : band.fromRpm())));
         }
-        return Optional.of(FoundStretch.Objection.of(
-                RefusalReason.OUTSIDE_BAND,
-                Detail.of("from", from),
-                Detail.of("to", to),
-                Detail.of("want_from", band.fromRpm()),
-                Detail.of("want_to", band.toRpm())));
+        return Optional.of(FoundStretch.Objection.outside(band, from, to));
     }
 }

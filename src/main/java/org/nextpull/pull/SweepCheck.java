@@ -145,11 +145,6 @@ final class SweepCheck {
             return Optional.of(FoundStretch.Objection.of(
                     endReason, Detail.of("rpm", to), Detail.of("want", rising ? wanted.toRpm() : wanted.fromRpm())));
         }
-        return Optional.of(FoundStretch.Objection.of(
-                RefusalReason.OUTSIDE_BAND,
-                Detail.of("from", from),
-                Detail.of("to", to),
-                Detail.of("want_from", wanted.fromRpm()),
-                Detail.of("want_to", wanted.toRpm())));
+        return Optional.of(FoundStretch.Objection.outside(wanted, from, to));
     }
 }

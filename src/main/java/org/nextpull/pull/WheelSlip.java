@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.math.Series;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 
 /** Compares engine and roller: where both are logged they keep one ratio, unless a tyre or the clutch slips. */
 final class WheelSlip {
@@ -14,7 +14,7 @@ final class WheelSlip {
 
     private WheelSlip() {}
 
-    static Optional<FoundStretch.Objection> of(Samples samples, SpeedSource speed, Gearing gearing) {
+    static Optional<FoundStretch.Objection> of(Samples samples, SpeedSource speed, DynoFacts.Gearing gearing) {
         if (speed.axis() != SpeedSource.Axis.ENGINE) {
             return Optional.empty();
         }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.plan.StartWindow;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Unit;
@@ -29,7 +28,8 @@ public final class ConditionText {
         return List.copyOf(lines);
     }
 
-    private Optional<Line> line(Condition condition, Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private Optional<Line> line(
+            Condition condition, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
         if (now.isEmpty() && window.isEmpty()) {
             return Optional.empty();
         }
@@ -42,7 +42,7 @@ public final class ConditionText {
                 words(place, now, window)));
     }
 
-    private static Line.Place place(Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private static Line.Place place(Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
         if (now.isEmpty()) {
             return Line.Place.UNKNOWN;
         } else if (window.isEmpty()) {
@@ -53,13 +53,13 @@ public final class ConditionText {
         return now.get().kelvins() < window.get().low().kelvins() ? Line.Place.BELOW : Line.Place.ABOVE;
     }
 
-    private String words(Line.Place place, Optional<Temperature> now, Optional<TemperatureWindow> window) {
+    private String words(Line.Place place, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
         return switch (place) {
             case INSIDE -> "in range";
             case UNASKED -> "";
             case UNKNOWN -> "not measured";
-            case BELOW -> apart(now, window.map(TemperatureWindow::low)) + " too cold";
-            case ABOVE -> apart(now, window.map(TemperatureWindow::high)) + " too hot";
+            case BELOW -> apart(now, window.map(StartWindow.TemperatureWindow::low)) + " too cold";
+            case ABOVE -> apart(now, window.map(StartWindow.TemperatureWindow::high)) + " too hot";
         };
     }
 
@@ -76,7 +76,7 @@ public final class ConditionText {
         return shown.value(Quantity.TEMPERATURE, value.kelvins());
     }
 
-    private String range(TemperatureWindow window) {
+    private String range(StartWindow.TemperatureWindow window) {
         return shown.number(Quantity.TEMPERATURE, window.low().kelvins()) + " to " + temperature(window.high());
     }
 

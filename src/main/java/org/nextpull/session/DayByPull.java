@@ -1,10 +1,13 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
+import org.nextpull.advice.SaidStops;
+import org.nextpull.advice.Verdict;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
@@ -28,7 +31,7 @@ public final class DayByPull {
 
     /** A day whose logs were read before. */
     public static DayByPull of(SessionInput input, List<SourcePulls> sources) {
-        return new DayByPull(input, Session.measure(input, sources));
+        return new DayByPull(input, MeasuredDay.of(input, sources));
     }
 
     /**
@@ -37,7 +40,7 @@ public final class DayByPull {
      * @param changed what the day is made from, with the same logs
      */
     public DayByPull with(SessionInput changed) {
-        return new DayByPull(changed, Session.measure(changed, day.sources()));
+        return new DayByPull(changed, MeasuredDay.of(changed, day.sources()));
     }
 
     /** What the day is made from. */
@@ -88,5 +91,18 @@ public final class DayByPull {
 
     private static int dayOf(MeasuredPull pull) {
         return pull.origin().day();
+    }
+
+    /**
+     * What is known from other states of a day that is gone through pull by pull, so that each state costs what its last pull adds. Grows.
+     *
+     * @param sweeps sweeps of candidates that have ended
+     * @param stops the stops that were said
+     * @param heard pulls by their place in the day that no later pull says more of
+     */
+    record Judged(Map<Deciding.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredCurve> heard) {
+        static Judged nothing() {
+            return new Judged(new HashMap<>(), new SaidStops(), new HashMap<>());
+        }
     }
 }

@@ -1,10 +1,23 @@
 package org.nextpull.session;
 
+import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
+import java.util.stream.Stream;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
+import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.response.PullMeasure;
+import org.nextpull.response.PullStatus;
+import org.nextpull.response.Reading;
+import org.nextpull.response.TableResponses;
 
 /**
  * The pulls of a day with their curves, before anything is concluded from them.
@@ -30,5 +43,78 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
     MeasuredDay only(Predicate<MeasuredPull> pulls) {
         return new MeasuredDay(
                 sources, measured.stream().filter(one -> pulls.test(one.pull())).toList(), orderFrom, found);
+    }
+
+    /** Measures the pulls of a day. */
+    static MeasuredDay of(SessionInput input, List<SourcePulls> sources) {
+        AskedSettings settings = AskedSettings.match(input.settings(), sources);
+        DayOrder order = DayOrder.of(input, sources, settings);
+        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), measured(input, sources, settings, order));
+        List<Finding> findings = new ArrayList<>(settings.findings());
+        findings.addAll(order.findings());
+        if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
+            findings.addAll(noPull(input, sources));
+        }
+        return new MeasuredDay(sources, measured, order.from(), findings);
+    }
+
+    /** That there is no pull to go by, for each file that should have held one. */
+    private static List<Finding> noPull(SessionInput input, List<SourcePulls> sources) {
+        List<Finding> each = Stream.concat(
+                        sources.stream().map(SourcePulls::name),
+                        input.tables().stream().map(table -> table.description().name()))
+                .map(file -> Finding.error(FindingCode.NO_PULL_TO_USE, Place.inFile(file)))
+                .toList();
+        return each.isEmpty() ? List.of(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere())) : each;
+    }
+
+    /** Every candidate of the day, in the order in which they were run. */
+    private static List<MeasuredCurve> measured(
+            SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order) {
+        PullMeasure measure = new PullMeasure(input.plan());
+        List<MeasuredCurve> measured = new ArrayList<>();
+        for (SourcePulls source : sources) {
+            Optional<AskedSetting> last = Optional.empty();
+            for (Candidate candidate : source.candidates()) {
+                int number = measured.size() + 1;
+                Optional<AskedSetting> before = candidate.isKnockAlone() ? last : Optional.empty();
+                Optional<AskedSetting> noted =
+                        settings.of(source.name(), candidate.number()).or(() -> before);
+                Optional<AskedSetting> asked = input.amendments()
+                        .correctionOf(number)
+                        .map(correction -> correction.orElse(noted.orElseGet(AskedSetting::none)))
+                        .or(() -> noted);
+                last = asked.map(AskedSetting::ofNextPull).or(() -> before);
+                measured.add(
+                        said(input, measure.measure(candidate.atHand(), asked, source.alarmsOf(candidate), number)));
+            }
+        }
+        for (ResultTable table : input.tables()) {
+            TableResponses.of(table, input.plan(), measured.size() + 1).stream()
+                    .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
+        }
+        return HeldSpeeds.alike(measured).stream()
+                .map(one -> one.withPull(order.place(one.pull())))
+                .map(one -> one.withPull(
+                        Reading.positive(one.pull(), input.plan().goal().response())))
+                .map(one -> struck(input, one))
+                .sorted(Comparator.comparingDouble(one -> one.pull().order()))
+                .toList();
+    }
+
+    private static MeasuredCurve said(SessionInput input, MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        if (!input.amendments().assumed().contains(pull.number())) {
+            return one;
+        }
+        Place place = Place.inFile(pull.origin().source()).withPull(pull.number());
+        return one.withPull(pull.withFinding(Finding.warning(FindingCode.SETTING_ASSUMED, place)));
+    }
+
+    private static MeasuredCurve struck(SessionInput input, MeasuredCurve one) {
+        MeasuredPull pull = one.pull();
+        return input.amendments().struck().containsKey(pull.number())
+                ? one.withPull(pull.withStanding(PullStatus.STRUCK))
+                : one;
     }
 }

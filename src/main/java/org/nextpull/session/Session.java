@@ -8,7 +8,6 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.function.UnaryOperator;
-import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
@@ -76,36 +75,12 @@ public final class Session {
 
     /** The result of a day whose logs were read before, as a live session does. */
     public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources) {
-        return conclude(input, measure(input, sources));
-    }
-
-    /** The pulls of a day with their curves. */
-    static MeasuredDay measure(SessionInput input, List<SourcePulls> sources) {
-        AskedSettings settings = AskedSettings.match(input.settings(), sources);
-        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), new Measuring(input).measure(sources, settings));
-        List<Finding> findings = new ArrayList<>(settings.findings());
-        DayOrder order = DayOrder.of(input, sources, settings);
-        findings.addAll(order.findings());
-        if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
-            findings.addAll(noPull(input, sources));
-        }
-        return new MeasuredDay(sources, measured, order.from(), findings);
-    }
-
-    /** That there is no pull to go by, for each file that should have held one. */
-    private static List<Finding> noPull(SessionInput input, List<SourcePulls> sources) {
-        Stream<Place> files = Stream.concat(
-                        sources.stream().map(SourcePulls::name),
-                        input.tables().stream().map(table -> table.description().name()))
-                .map(Place::inFile);
-        List<Finding> each = files.map(place -> Finding.error(FindingCode.NO_PULL_TO_USE, place))
-                .toList();
-        return each.isEmpty() ? List.of(Finding.error(FindingCode.NO_PULL_TO_USE, Place.nowhere())) : each;
+        return conclude(input, MeasuredDay.of(input, sources));
     }
 
     /** The result of the pulls that were measured, by the chain's later part. */
     static SessionResult conclude(SessionInput input, MeasuredDay day) {
-        return conclude(input, day, Judged.nothing());
+        return conclude(input, day, DayByPull.Judged.nothing());
     }
 
     /**
@@ -113,7 +88,7 @@ public final class Session {
      *
      * @param judged what is known from other states of it; grows
      */
-    static SessionResult conclude(SessionInput input, MeasuredDay day, Judged judged) {
+    static SessionResult conclude(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
         List<SourcePulls> sources = day.sources();
         List<MeasuredCurve> measured =
                 KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());

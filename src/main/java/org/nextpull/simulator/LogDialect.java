@@ -46,7 +46,7 @@ public enum LogDialect {
 
     /** Header of a channel. */
     String header(Role role) {
-        LogColumn column = column(role);
+        Column column = column(role);
         return switch (unitPlace) {
             case ROW -> column.name();
             case BRACKETS ->
@@ -59,7 +59,7 @@ public enum LogDialect {
 
     /** Unit of a channel as the row of units has it. */
     String unitCell(Role role) {
-        LogColumn column = column(role);
+        Column column = column(role);
         return role.isText() || isBare(column.unit()) ? "-" : column.unit().symbol();
     }
 
@@ -67,7 +67,7 @@ public enum LogDialect {
         return unit == Unit.FRACTION || unit == Unit.COUNT || unit == Unit.LAMBDA;
     }
 
-    private static String compact(Role role, LogColumn column) {
+    private static String compact(Role role, Column column) {
         String name = column.name().toLowerCase(Locale.ROOT).replace(' ', '_');
         if (role.isText() || isBare(column.unit())) {
             return name;
@@ -77,51 +77,56 @@ public enum LogDialect {
         return name + "_" + unit.toLowerCase(Locale.ROOT);
     }
 
-    LogColumn column(Role role) {
+    Column column(Role role) {
         boolean us = this == TABBED_US;
         return switch (role) {
-            case TIME -> new LogColumn("Time", Unit.SECOND, 3);
-            case ENGINE_SPEED -> new LogColumn("Engine speed", Unit.RPM, 0);
-            case ROLLER_SPEED -> new LogColumn("Roller speed", Unit.RPM, 2);
-            case TORQUE ->
-                us ? new LogColumn("Torque", Unit.POUND_FOOT, 1) : new LogColumn("Torque", Unit.NEWTON_METRE, 1);
-            case POWER -> us ? new LogColumn("Power", Unit.HORSEPOWER, 1) : new LogColumn("Power", Unit.KILOWATT, 2);
-            case THROTTLE -> new LogColumn("Throttle", Unit.PERCENT, 1);
-            case LAMBDA -> new LogColumn("Lambda", Unit.LAMBDA, 3);
-            case ADVANCE -> new LogColumn("Spark advance", Unit.DEGREE, 1);
-            case ADVANCE_OFFSET -> new LogColumn("Spark offset", Unit.DEGREE, 1);
-            case KNOCK_EVENTS -> new LogColumn("Knock count", Unit.COUNT, 0);
-            case KNOCK_LEVEL -> new LogColumn("Knock level", Unit.COUNT, 2);
-            case EXHAUST_TEMPERATURE -> new LogColumn("Exhaust temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 0);
-            case COOLANT_TEMPERATURE -> new LogColumn("Coolant temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
-            case OIL_TEMPERATURE -> new LogColumn("Oil temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
-            case INLET_AIR_TEMPERATURE -> new LogColumn("Inlet air temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
-            case BAROMETER ->
-                us ? new LogColumn("Baro", Unit.INCH_OF_MERCURY, 2) : new LogColumn("Baro", Unit.KILOPASCAL, 2);
-            case HUMIDITY -> new LogColumn("Humidity", Unit.PERCENT, 1);
+            case TIME -> new Column("Time", Unit.SECOND, 3);
+            case ENGINE_SPEED -> new Column("Engine speed", Unit.RPM, 0);
+            case ROLLER_SPEED -> new Column("Roller speed", Unit.RPM, 2);
+            case TORQUE -> us ? new Column("Torque", Unit.POUND_FOOT, 1) : new Column("Torque", Unit.NEWTON_METRE, 1);
+            case POWER -> us ? new Column("Power", Unit.HORSEPOWER, 1) : new Column("Power", Unit.KILOWATT, 2);
+            case THROTTLE -> new Column("Throttle", Unit.PERCENT, 1);
+            case LAMBDA -> new Column("Lambda", Unit.LAMBDA, 3);
+            case ADVANCE -> new Column("Spark advance", Unit.DEGREE, 1);
+            case ADVANCE_OFFSET -> new Column("Spark offset", Unit.DEGREE, 1);
+            case KNOCK_EVENTS -> new Column("Knock count", Unit.COUNT, 0);
+            case KNOCK_LEVEL -> new Column("Knock level", Unit.COUNT, 2);
+            case EXHAUST_TEMPERATURE -> new Column("Exhaust temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 0);
+            case COOLANT_TEMPERATURE -> new Column("Coolant temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
+            case OIL_TEMPERATURE -> new Column("Oil temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
+            case INLET_AIR_TEMPERATURE -> new Column("Inlet air temp", us ? Unit.FAHRENHEIT : Unit.CELSIUS, 1);
+            case BAROMETER -> us ? new Column("Baro", Unit.INCH_OF_MERCURY, 2) : new Column("Baro", Unit.KILOPASCAL, 2);
+            case HUMIDITY -> new Column("Humidity", Unit.PERCENT, 1);
             case OIL_PRESSURE ->
-                us ? new LogColumn("Oil pressure", Unit.PSI, 1) : new LogColumn("Oil pressure", Unit.KILOPASCAL, 0);
+                us ? new Column("Oil pressure", Unit.PSI, 1) : new Column("Oil pressure", Unit.KILOPASCAL, 0);
             case FUEL_PRESSURE ->
-                us ? new LogColumn("Fuel pressure", Unit.PSI, 1) : new LogColumn("Fuel pressure", Unit.KILOPASCAL, 0);
+                us ? new Column("Fuel pressure", Unit.PSI, 1) : new Column("Fuel pressure", Unit.KILOPASCAL, 0);
             case MANIFOLD_PRESSURE ->
-                us
-                        ? new LogColumn("Manifold pressure", Unit.PSI, 2)
-                        : new LogColumn("Manifold pressure", Unit.KILOPASCAL, 1);
-            case INJECTOR_DUTY -> new LogColumn("Injector duty", Unit.PERCENT, 1);
+                us ? new Column("Manifold pressure", Unit.PSI, 2) : new Column("Manifold pressure", Unit.KILOPASCAL, 1);
+            case INJECTOR_DUTY -> new Column("Injector duty", Unit.PERCENT, 1);
             case FUEL_FLOW ->
                 us
-                        ? new LogColumn("Fuel flow", Unit.POUND_PER_HOUR, 1)
-                        : new LogColumn("Fuel flow", Unit.KILOGRAM_PER_HOUR, 2);
+                        ? new Column("Fuel flow", Unit.POUND_PER_HOUR, 1)
+                        : new Column("Fuel flow", Unit.KILOGRAM_PER_HOUR, 2);
             case ROAD_SPEED ->
                 us
-                        ? new LogColumn("Road speed", Unit.MILE_PER_HOUR, 2)
-                        : new LogColumn("Road speed", Unit.KILOMETRE_PER_HOUR, 2);
-            case ORDER -> new LogColumn("Order", Unit.COUNT, 0);
-            case RUN -> new LogColumn("Run", Unit.COUNT, 0);
-            case LABEL -> new LogColumn("Label", Unit.COUNT, 0);
-            case FUEL -> new LogColumn("Fuel", Unit.COUNT, 0);
-            case USED -> new LogColumn("Used", Unit.COUNT, 0);
-            case AIR_FUEL_RATIO -> new LogColumn("AFR", Unit.AFR, 2);
+                        ? new Column("Road speed", Unit.MILE_PER_HOUR, 2)
+                        : new Column("Road speed", Unit.KILOMETRE_PER_HOUR, 2);
+            case ORDER -> new Column("Order", Unit.COUNT, 0);
+            case RUN -> new Column("Run", Unit.COUNT, 0);
+            case LABEL -> new Column("Label", Unit.COUNT, 0);
+            case FUEL -> new Column("Fuel", Unit.COUNT, 0);
+            case USED -> new Column("Used", Unit.COUNT, 0);
+            case AIR_FUEL_RATIO -> new Column("AFR", Unit.AFR, 2);
         };
     }
+
+    /**
+     * How a dialect writes one channel.
+     *
+     * @param name header without its unit
+     * @param unit unit of the numbers
+     * @param decimals digits behind the decimal mark
+     */
+    record Column(String name, Unit unit, int decimals) {}
 }

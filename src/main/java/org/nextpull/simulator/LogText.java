@@ -60,7 +60,7 @@ final class LogText {
         if (value.isEmpty()) {
             return "";
         }
-        LogColumn column = dialect.column(role);
+        LogDialect.Column column = dialect.column(role);
         double shown = column.unit().fromSi(value.getAsDouble());
         String plain = new BigDecimal(shown)
                 .setScale(column.decimals(), RoundingMode.HALF_EVEN)

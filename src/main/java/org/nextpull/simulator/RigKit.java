@@ -28,6 +28,22 @@ import org.nextpull.unit.Span;
  * @param instruments what is logged
  */
 record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
+    static final List<Role> BRAKE_ROLES = List.of(
+            Role.TIME,
+            Role.ENGINE_SPEED,
+            Role.TORQUE,
+            Role.THROTTLE,
+            Role.LAMBDA,
+            Role.ADVANCE,
+            Role.KNOCK_EVENTS,
+            Role.EXHAUST_TEMPERATURE,
+            Role.COOLANT_TEMPERATURE,
+            Role.OIL_TEMPERATURE,
+            Role.OIL_PRESSURE,
+            Role.FUEL_PRESSURE,
+            Role.INLET_AIR_TEMPERATURE,
+            Role.BAROMETER,
+            Role.HUMIDITY);
     private static final double BELOW_RPM = 300;
     private static final double LEAST_SHARE = 0.8;
     private static final double ABOVE_RPM = 250;
@@ -75,7 +91,7 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
             case TORQUE, POWER -> brake.roller().isEmpty();
             case ROLLER_SPEED -> brake.roller().isPresent();
             case KNOCK_LEVEL, INJECTOR_DUTY, FUEL_FLOW, MANIFOLD_PRESSURE, RUN, ORDER -> true;
-            default -> BrakeLog.ROLES.contains(role);
+            default -> BRAKE_ROLES.contains(role);
         };
     }
 
@@ -126,7 +142,7 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
     }
 
     private static Instruments brakeInstruments(SweepPlan plan, double hz, double delay) {
-        List<Role> roles = new ArrayList<>(BrakeLog.ROLES);
+        List<Role> roles = new ArrayList<>(BRAKE_ROLES);
         if (plan.limits().injectorDutyMost().isPresent()) {
             roles.add(Role.INJECTOR_DUTY);
         }

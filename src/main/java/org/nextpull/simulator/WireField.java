@@ -25,14 +25,14 @@ record WireField(String name, Role role, Unit unit, int decimals, double scale, 
 
     /** A value as the plain log has it. */
     static WireField usual(Role role, String name, LogDialect dialect) {
-        LogColumn column = dialect.column(role);
+        LogDialect.Column column = dialect.column(role);
         return new WireField(name, role, column.unit(), column.decimals(), 1, false);
     }
 
     /** A value that a column of the plan asks for. */
     static WireField asked(MappedColumn column) {
         Role role = column.channel().role();
-        LogColumn usual = LogDialect.PLAIN.column(role);
+        LogDialect.Column usual = LogDialect.PLAIN.column(role);
         Unit unit = column.unit().orElse(usual.unit());
         int decimals = unit == usual.unit() ? usual.decimals() : usual.decimals() + MORE_DECIMALS;
         boolean above = column.reading() == MappedColumn.Reading.ABOVE_AIR;

@@ -10,7 +10,6 @@ import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.DynoFacts;
-import org.nextpull.plan.Gearing;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.Rules;
@@ -26,8 +25,8 @@ class CorrectedCurveTest {
                 .found(Rules.over(BAND))
                 .usable()
                 .get(0);
-        return new CurveReader(
-                        new DynoFacts(DynoFacts.Kind.ENGINE_BRAKE, at, DynoFacts.Inertia.UNKNOWN, Gearing.UNKNOWN))
+        return new CurveReader(new DynoFacts(
+                        DynoFacts.Kind.ENGINE_BRAKE, at, DynoFacts.Inertia.UNKNOWN, DynoFacts.Gearing.UNKNOWN))
                 .read(pull)
                 .value()
                 .orElseThrow();

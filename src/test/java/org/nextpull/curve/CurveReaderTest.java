@@ -18,7 +18,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.DynoFacts;
-import org.nextpull.plan.Gearing;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullRules;
@@ -54,7 +53,7 @@ class CurveReaderTest {
                 DynoFacts.Kind.ENGINE_BRAKE,
                 at,
                 new DynoFacts.Inertia(engineSide, roller, inLog),
-                new Gearing(OptionalDouble.empty(), OptionalDouble.of(RATIO)));
+                new DynoFacts.Gearing(OptionalDouble.empty(), OptionalDouble.of(RATIO)));
     }
 
     private static RawCurve curve(BenchLog log, DynoFacts dyno) {

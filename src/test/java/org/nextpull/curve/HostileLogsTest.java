@@ -15,7 +15,6 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.plan.DynoFacts;
-import org.nextpull.plan.Gearing;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.pull.Candidate;
@@ -43,7 +42,7 @@ class HostileLogsTest {
                 DynoFacts.Kind.ENGINE_BRAKE,
                 DynoFacts.Shaft.CRANK,
                 new DynoFacts.Inertia(OptionalDouble.of(0.3), OptionalDouble.of(20), DynoFacts.InertiaInLog.NO),
-                new Gearing(OptionalDouble.of(0.3), OptionalDouble.of(4)));
+                new DynoFacts.Gearing(OptionalDouble.of(0.3), OptionalDouble.of(4)));
         for (Candidate candidate : found.candidates()) {
             new CurveReader(dyno).read(candidate).value().ifPresent(curve -> {
                 assertThat(curve.points()).isNotEmpty();

@@ -21,7 +21,6 @@ import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.intake.serial.WireSettings;
-import org.nextpull.notebook.KeptPull;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 
@@ -40,7 +39,7 @@ class LiveKillIT {
         Path captures = temp.resolve("session");
         Path notebook = temp.resolve("notebook.db");
         AtomicBoolean ended = new AtomicBoolean();
-        List<KeptPull> before = List.of();
+        List<KeptSession.Pull> before = List.of();
         int seen = 0;
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = new SerialPorts()
@@ -52,7 +51,7 @@ class LiveKillIT {
             for (int kill = 0; kill < KILLS; kill++) {
                 int resumed = runAndKill(pair, captures, notebook, 200 + random.nextInt(2500));
                 assertThat(resumed).as("pulls after resume %d", kill).isGreaterThanOrEqualTo(seen);
-                List<KeptPull> now = kept(notebook);
+                List<KeptSession.Pull> now = kept(notebook);
                 assertThat(now.size()).as("pulls kept after kill %d", kill).isGreaterThanOrEqualTo(before.size());
                 for (int pull = 0; pull < before.size(); pull++) {
                     assertThat(now.get(pull)).isEqualTo(before.get(pull));
@@ -108,7 +107,7 @@ class LiveKillIT {
         return resumed;
     }
 
-    private static List<KeptPull> kept(Path notebook) throws IOException {
+    private static List<KeptSession.Pull> kept(Path notebook) throws IOException {
         if (!Files.exists(notebook)) {
             return List.of();
         }

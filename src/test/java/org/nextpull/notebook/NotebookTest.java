@@ -71,9 +71,9 @@ class NotebookTest {
             notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4000), strike);
             notebook.keepAct(id, SampleDays.MORNING.plusSeconds(4001), note);
             KeptSession kept = notebook.session(id);
-            assertThat(kept.acts()).extracting(KeptAct::act).containsExactly(strike, note);
+            assertThat(kept.acts()).extracting(KeptSession.Act::act).containsExactly(strike, note);
             assertThat(kept.acts())
-                    .extracting(KeptAct::pulls)
+                    .extracting(KeptSession.Act::pulls)
                     .containsOnly(day.result().pulls().size());
             assertThat(kept.input().amendments().struck()).containsOnlyKeys(3);
             SessionResult struck = Session.evaluate(kept.input(), kept.sources());
@@ -90,7 +90,7 @@ class NotebookTest {
             notebook.keepPull(
                     id, SampleDays.MORNING, day.first(2).input(), day.first(2).result());
             notebook.keepPull(id, SampleDays.MORNING, day.input(), day.result());
-            List<KeptAdvice> advice = notebook.session(id).advice();
+            List<KeptSession.Advice> advice = notebook.session(id).advice();
             assertThat(advice.get(0).setting().map())
                     .isPresent()
                     .isEqualTo(early.advice().setting().orElseThrow().map());

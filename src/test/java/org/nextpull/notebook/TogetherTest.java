@@ -72,7 +72,7 @@ class TogetherTest {
             work.add(() -> {
                 for (int round = 0; round < 5; round++) {
                     try (Notebook notebook = Notebook.openReadOnly(file)) {
-                        Copy copy = notebook.backUp(folder.resolve("copy-" + round + ".db"));
+                        Notebook.Copy copy = notebook.backUp(folder.resolve("copy-" + round + ".db"));
                         assertThat(copy.sessions()).isLessThanOrEqualTo(2);
                     }
                 }

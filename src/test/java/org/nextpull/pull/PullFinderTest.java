@@ -17,7 +17,7 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.unit.SpeedBand;
 
@@ -349,7 +349,7 @@ class PullFinderTest {
                 .without(BenchLog.THROTTLE);
         FoundPulls live = log.found(RULES);
         assertThat(live.usable()).hasSizeGreaterThanOrEqualTo(2);
-        FoundPulls surveyed = PullFinder.find(log, RULES);
+        FoundPulls surveyed = FoundPulls.find(log, RULES);
         assertThat(surveyed.usable()).hasSize(2);
         assertThat(surveyed.findings()).extracting(Finding::code).contains(FindingCode.LOAD_WITHOUT_THROTTLE);
     }
@@ -362,7 +362,7 @@ class PullFinderTest {
                 .idle(3)
                 .pull(2500, 7000, 300)
                 .without(BenchLog.THROTTLE);
-        FoundPulls surveyed = PullFinder.find(log, RULES);
+        FoundPulls surveyed = FoundPulls.find(log, RULES);
         assertThat(reasons(surveyed)).containsExactly(RefusalReason.LOAD_TOO_LOW);
         assertThat(surveyed.usable()).hasSize(1);
     }
@@ -377,7 +377,7 @@ class PullFinderTest {
                 .without(BenchLog.TORQUE);
         log.with(ROLLER, cells -> Objects.requireNonNull(cells.get(BenchLog.SPEED)) / 4.2);
         log.without(BenchLog.SPEED);
-        Gearing gearing = new Gearing(OptionalDouble.empty(), OptionalDouble.of(4.2));
+        DynoFacts.Gearing gearing = new DynoFacts.Gearing(OptionalDouble.empty(), OptionalDouble.of(4.2));
         FoundPulls found = log.found(Rules.with(RULES, gearing));
         assertThat(found.usable()).singleElement().satisfies(pull -> {
             assertThat(pull.speed().axis()).isEqualTo(SpeedSource.Axis.ENGINE_FROM_ROLLER);

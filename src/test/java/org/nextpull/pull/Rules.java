@@ -2,7 +2,7 @@ package org.nextpull.pull;
 
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.plan.Gearing;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.SpeedBand;
@@ -29,7 +29,7 @@ public final class Rules {
                         kind, usual.fullLoad(), usual.throwAwayFirst(), usual.settleS(), usual.holdS(), usual.held()));
     }
 
-    public static PullRules with(PullRules rules, Gearing gearing) {
+    public static PullRules with(PullRules rules, DynoFacts.Gearing gearing) {
         return new PullRules(rules.band(), rules.pulls(), rules.lambdaDelayS(), rules.knockLevel(), gearing);
     }
 

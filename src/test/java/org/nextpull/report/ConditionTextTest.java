@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.plan.StartWindow;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.UnitSystem;
 
@@ -17,8 +16,8 @@ class ConditionTextTest {
     private static final StartWindow WANTED = new StartWindow(
             Optional.of(window(78, 95)), Optional.of(window(80, 115)), Optional.empty(), OptionalDouble.empty());
 
-    private static TemperatureWindow window(double low, double high) {
-        return new TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
+    private static StartWindow.TemperatureWindow window(double low, double high) {
+        return new StartWindow.TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
     }
 
     private static Optional<Temperature> celsius(double value) {

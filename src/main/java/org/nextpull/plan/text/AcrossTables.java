@@ -8,8 +8,8 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Severity;
 import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
@@ -63,7 +63,8 @@ final class AcrossTables {
         }
     }
 
-    private void startBelowLimit(String key, Optional<TemperatureWindow> window, Optional<Temperature> limit) {
+    private void startBelowLimit(
+            String key, Optional<StartWindow.TemperatureWindow> window, Optional<Temperature> limit) {
         if (window.isEmpty() || limit.isEmpty()) {
             return;
         }

@@ -15,9 +15,9 @@ import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.ShareBy;
-import org.nextpull.plan.OwnBlend;
-import org.nextpull.plan.OwnBlend.Elements;
-import org.nextpull.plan.OwnBlend.Mixed;
+import org.nextpull.plan.FuelChoice;
+import org.nextpull.plan.FuelChoice.OwnBlend.Elements;
+import org.nextpull.plan.FuelChoice.OwnBlend.Mixed;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -55,9 +55,9 @@ final class BlendTables {
             .usual(ShareBy.VOLUME)
             .said("Fractions by", "What the fractions of `of` count.");
 
-    static final PlanTable<OwnBlend> TABLE = table();
+    static final PlanTable<FuelChoice.OwnBlend> TABLE = table();
 
-    private final List<OwnBlend> blends = new ArrayList<>();
+    private final List<FuelChoice.OwnBlend> blends = new ArrayList<>();
     private Blends known = Blends.listed();
     private boolean complete = true;
 
@@ -71,10 +71,10 @@ final class BlendTables {
         return Objects.requireNonNull(ELEMENTS.get(element));
     }
 
-    private static PlanTable<OwnBlend> table() {
-        PlanTable<OwnBlend> table = PlanTable.<OwnBlend>of(
+    private static PlanTable<FuelChoice.OwnBlend> table() {
+        PlanTable<FuelChoice.OwnBlend> table = PlanTable.<FuelChoice.OwnBlend>of(
                         "blend", Presence.LISTED_IN_TEXT, "Own fuel", "A fuel of your own.")
-                .key(NAME, OwnBlend::name);
+                .key(NAME, FuelChoice.OwnBlend::name);
         for (Element element : Element.values()) {
             table = table.maybe(
                     key(element),
@@ -90,16 +90,16 @@ final class BlendTables {
                 .maybe(BY, blend -> mixed(blend).map(Mixed::by));
     }
 
-    private static Function<OwnBlend, Optional<Double>> figure(FuelProperty property) {
+    private static Function<FuelChoice.OwnBlend, Optional<Double>> figure(FuelProperty property) {
         return blend -> elements(blend)
                 .flatMap(found -> Optional.ofNullable(found.figures().get(property)));
     }
 
-    private static Optional<Elements> elements(OwnBlend blend) {
+    private static Optional<Elements> elements(FuelChoice.OwnBlend blend) {
         return blend.recipe() instanceof Elements elements ? Optional.of(elements) : Optional.empty();
     }
 
-    private static Optional<Mixed> mixed(OwnBlend blend) {
+    private static Optional<Mixed> mixed(FuelChoice.OwnBlend blend) {
         return blend.recipe() instanceof Mixed mixed ? Optional.of(mixed) : Optional.empty();
     }
 
@@ -115,7 +115,7 @@ final class BlendTables {
         return Stream.concat(Blends.listed().names().stream(), own).toList();
     }
 
-    List<OwnBlend> blends() {
+    List<FuelChoice.OwnBlend> blends() {
         return blends;
     }
 
@@ -131,12 +131,13 @@ final class BlendTables {
 
     private void add(TableReader table) {
         Optional<String> name = table.need(NAME);
-        Optional<OwnBlend> blend = recipe(table).flatMap(recipe -> name.map(named -> new OwnBlend(named, recipe)));
+        Optional<FuelChoice.OwnBlend> blend =
+                recipe(table).flatMap(recipe -> name.map(named -> new FuelChoice.OwnBlend(named, recipe)));
         blend.ifPresent(own -> check(own, table));
         complete &= blend.isPresent();
     }
 
-    private void check(OwnBlend own, TableReader table) {
+    private void check(FuelChoice.OwnBlend own, TableReader table) {
         Place place = table.problems().place(table.spot());
         Outcome<Blends> more = own.fuel(known, place).then(fuel -> known.with(fuel, place));
         // a part that is not known may be a blend that could not be read
@@ -149,7 +150,7 @@ final class BlendTables {
         blends.add(own);
     }
 
-    private static Optional<OwnBlend.Recipe> recipe(TableReader table) {
+    private static Optional<FuelChoice.OwnBlend.Recipe> recipe(TableReader table) {
         Elements elements = elements(table);
         Optional<Map<String, Double>> parts = table.find(OF);
         ShareBy by = table.get(BY);
@@ -173,7 +174,7 @@ final class BlendTables {
         return new Elements(fractions, figures);
     }
 
-    private static Optional<OwnBlend.Recipe> fromElements(TableReader table, Elements elements) {
+    private static Optional<FuelChoice.OwnBlend.Recipe> fromElements(TableReader table, Elements elements) {
         if (table.has(BY)) {
             table.problems().conflict(FindingCode.PLAN_KEY_NEEDED, table.spot(OF), table.spot(BY));
         }

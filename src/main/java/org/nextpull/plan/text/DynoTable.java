@@ -9,7 +9,6 @@ import org.nextpull.plan.DynoFacts.Inertia;
 import org.nextpull.plan.DynoFacts.InertiaInLog;
 import org.nextpull.plan.DynoFacts.Kind;
 import org.nextpull.plan.DynoFacts.Shaft;
-import org.nextpull.plan.Gearing;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -72,7 +71,7 @@ final class DynoTable {
                         table.number(ENGINE_SIDE),
                         table.number(ROLLER_INERTIA),
                         table.find(IN_LOG).orElse(InertiaInLog.UNSTATED)),
-                new Gearing(table.number(ROLLER_RADIUS), table.number(GEARING)));
+                new DynoFacts.Gearing(table.number(ROLLER_RADIUS), table.number(GEARING)));
         checkRoller(table, dyno.kind());
         checkShaft(table, dyno);
         checkInertia(table, dyno);

@@ -12,7 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.plan.TemperatureWindow;
+import org.nextpull.plan.StartWindow;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
@@ -55,7 +55,7 @@ record KeyFormat<T>(
 
     /** A number in {@code unit}, as the project's unit of the same quantity. */
     static KeyFormat<Double> number(Unit unit, Range range) {
-        return number(range).as(unit, unit::toSi, si -> Decimal.of(unit, si));
+        return number(range).as(unit, unit::toSi, si -> PlanValueText.shortest(unit, si));
     }
 
     static KeyFormat<Integer> whole(Range range) {
@@ -68,12 +68,18 @@ record KeyFormat<T>(
 
     static KeyFormat<Temperature> celsius(Range range) {
         return number(range)
-                .as(Unit.CELSIUS, Temperature::ofCelsius, found -> Decimal.of(Unit.CELSIUS, found.kelvins()));
+                .as(
+                        Unit.CELSIUS,
+                        Temperature::ofCelsius,
+                        found -> PlanValueText.shortest(Unit.CELSIUS, found.kelvins()));
     }
 
     static KeyFormat<Pressure> kilopascals(Range range) {
         return number(range)
-                .as(Unit.KILOPASCAL, Pressure::ofKilopascals, found -> Decimal.of(Unit.KILOPASCAL, found.pascals()));
+                .as(
+                        Unit.KILOPASCAL,
+                        Pressure::ofKilopascals,
+                        found -> PlanValueText.shortest(Unit.KILOPASCAL, found.pascals()));
     }
 
     static KeyFormat<Advance> advance() {
@@ -84,14 +90,14 @@ record KeyFormat<T>(
         return number(Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
     }
 
-    static KeyFormat<TemperatureWindow> celsiusWindow(Range range) {
+    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(Range range) {
         KeyFormat<Temperature> one = celsius(range);
-        KeyFormat<TemperatureWindow> window = of(
+        KeyFormat<StartWindow.TemperatureWindow> window = of(
                 KeyKind.WINDOW,
                 "`[low, high]`, " + range.text(),
                 (table, key) -> new ListReader(table, key)
                         .window(range)
-                        .map(pair -> new TemperatureWindow(
+                        .map(pair -> new StartWindow.TemperatureWindow(
                                 Temperature.ofCelsius(pair.get(0)), Temperature.ofCelsius(pair.get(1)))),
                 found -> "[" + one.written().apply(found.low()) + ", "
                         + one.written().apply(found.high()) + "]");

@@ -1,14 +1,18 @@
 package org.nextpull.plan.text;
 
 import java.math.BigDecimal;
+import java.math.MathContext;
+import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.nextpull.unit.Unit;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
 
 /** Values as a plan writes them. */
 final class PlanValueText {
+    private static final int MOST_DIGITS = 17;
     private static final int LONGEST = 60;
     private static final int HIGHEST_CONTROL = 0x1f;
     private static final int DELETE = 0x7f;
@@ -80,5 +84,27 @@ final class PlanValueText {
     /** The word that a plan writes for a constant: {@code ENGINE_BRAKE} is {@code engine-brake}. */
     static String word(Enum<?> constant) {
         return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    }
+
+    /** The shortest decimal that, read in {@code unit}, gives {@code si} again. */
+    static double shortest(Unit unit, double si) {
+        double plain = unit.fromSi(si);
+        for (int digits = 1; digits <= MOST_DIGITS; digits++) {
+            double candidate = new BigDecimal(plain)
+                    .round(new MathContext(digits, RoundingMode.HALF_EVEN))
+                    .doubleValue();
+            if (unit.toSi(candidate) == si) {
+                return candidate;
+            }
+        }
+        return neighbour(unit, plain, si);
+    }
+
+    /** Where the conversion rounds both ways, the value may lie one step aside. */
+    private static double neighbour(Unit unit, double plain, double si) {
+        if (unit.toSi(Math.nextUp(plain)) == si) {
+            return Math.nextUp(plain);
+        }
+        return unit.toSi(Math.nextDown(plain)) == si ? Math.nextDown(plain) : plain;
     }
 }

@@ -1,17 +1,16 @@
 package org.nextpull.plan.text;
 
 import org.nextpull.plan.StartWindow;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [start]}. */
 final class StartTable {
-    private static final PlanKey<TemperatureWindow> COOLANT =
+    private static final PlanKey<StartWindow.TemperatureWindow> COOLANT =
             PlanKey.of("coolant_c", window()).said("Coolant", "Low to high, as in 80 to 95.");
-    private static final PlanKey<TemperatureWindow> OIL =
+    private static final PlanKey<StartWindow.TemperatureWindow> OIL =
             PlanKey.of("oil_c", window()).said("Oil", "Low to high.");
-    private static final PlanKey<TemperatureWindow> INLET =
+    private static final PlanKey<StartWindow.TemperatureWindow> INLET =
             PlanKey.of("inlet_c", window()).said("Inlet air", "Low to high.");
     private static final PlanKey<Double> COOL_DOWN = PlanKey.of(
                     "cool_down_s", KeyFormat.number(Unit.SECOND, new Range(0, 86_400)))
@@ -29,7 +28,7 @@ final class StartTable {
 
     private StartTable() {}
 
-    private static KeyFormat<TemperatureWindow> window() {
+    private static KeyFormat<StartWindow.TemperatureWindow> window() {
         return KeyFormat.celsiusWindow(Range.ANY_CELSIUS);
     }
 

@@ -5,7 +5,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.MapFacts;
 import org.nextpull.plan.Step;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.TimingPlan.Sets;
@@ -76,7 +75,7 @@ final class TimingTable {
             return Optional.empty();
         }
         Sets sets = table.get(SETS);
-        MapFacts map = map(table, sets);
+        TimingPlan.MapFacts map = map(table, sets);
         Optional<Step> step = STEP.read(table);
         Optional<Bounds<Advance>> bounds =
                 sets == Sets.MAP ? Bounds.readLimits(table, BOUNDS, Advance.ofDeg(0)) : Bounds.read(table, BOUNDS);
@@ -84,14 +83,14 @@ final class TimingTable {
                 deg -> step.map(steps -> new TimingPlan(sets, deg.start(), deg.low(), deg.high(), steps, map)));
     }
 
-    private static MapFacts map(TableReader table, Sets sets) {
+    private static TimingPlan.MapFacts map(TableReader table, Sets sets) {
         if (sets == Sets.FLAT && table.has(SETS)) {
             Stream.of(MAP_RPM, PRESENT_MAP)
                     .filter(table::has)
                     .forEach(key -> table.problems()
                             .conflict(FindingCode.PLAN_KEY_MEANINGLESS, table.spot(key), table.spot(SETS)));
         }
-        return new MapFacts(table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP));
+        return new TimingPlan.MapFacts(table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP));
     }
 
     static Spot presentMap(TableReader table) {

@@ -9,7 +9,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.text.PlanWriter;
+import org.nextpull.plan.text.PlanText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
@@ -91,6 +91,6 @@ final class JobPart {
                                 + "and correct to the same standard. Figures at the wheel or the roller hold for that dyno, gear and "
                                 + "tyre only. The plan below is the whole of what was asked; with it and the logs the program gives "
                                 + "this sheet again."))
-                .withVerbatim(PlanWriter.write(plan));
+                .withVerbatim(PlanText.write(plan));
     }
 }

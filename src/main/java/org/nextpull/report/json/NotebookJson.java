@@ -8,8 +8,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.notebook.Checkup;
-import org.nextpull.notebook.KeptAct;
-import org.nextpull.notebook.KeptAdvice;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
@@ -59,7 +57,7 @@ public final class NotebookJson {
         return Json.pretty(document);
     }
 
-    private static ObjectNode act(KeptAct act) {
+    private static ObjectNode act(KeptSession.Act act) {
         ObjectNode node = Json.object();
         node.put("at", act.at().toString());
         node.put("pulls", act.pulls());
@@ -67,7 +65,7 @@ public final class NotebookJson {
         return node;
     }
 
-    private static ObjectNode advice(KeptAdvice advice) {
+    private static ObjectNode advice(KeptSession.Advice advice) {
         ObjectNode node = Json.object();
         node.put("at", advice.at().toString());
         node.put("pulls", advice.pulls());

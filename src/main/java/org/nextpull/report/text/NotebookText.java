@@ -6,8 +6,6 @@ import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
 import org.nextpull.notebook.Checkup;
-import org.nextpull.notebook.KeptAct;
-import org.nextpull.notebook.KeptAdvice;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
@@ -87,11 +85,11 @@ public final class NotebookText {
         return text.toString();
     }
 
-    private String act(KeptAct act) {
+    private String act(KeptSession.Act act) {
         return "  " + time(act.at()) + ", " + after(act.pulls()) + ": " + plain(ActText.of(act.act())) + "\n";
     }
 
-    private String advice(KeptAdvice advice) {
+    private String advice(KeptSession.Advice advice) {
         return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice) + "\n";
     }
 

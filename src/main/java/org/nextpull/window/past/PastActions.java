@@ -20,7 +20,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.notebook.Copy;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.report.EntryText;
@@ -184,7 +183,7 @@ final class PastActions {
     }
 
     /** A copy that is whole, also while a session runs; writes over nothing. */
-    private Outcome<Copy> backUp(String target) {
+    private Outcome<Notebook.Copy> backUp(String target) {
         try {
             Path copy = Path.of(target);
             return notebook.read(book -> book.backUp(copy));

@@ -11,8 +11,6 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
-import org.nextpull.notebook.KeptAct;
-import org.nextpull.notebook.KeptAdvice;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
@@ -94,11 +92,11 @@ final class PastPresenter {
         return answer;
     }
 
-    private String act(KeptAct act) {
+    private String act(KeptSession.Act act) {
         return time(act.at()) + ", " + after(act.pulls()) + ": " + ActText.of(act.act());
     }
 
-    private String advice(KeptAdvice advice) {
+    private String advice(KeptSession.Advice advice) {
         return time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice);
     }
 

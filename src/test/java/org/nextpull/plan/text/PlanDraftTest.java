@@ -37,7 +37,7 @@ class PlanDraftTest {
         PlanDraft draft = draft(text);
         assertThat(draft.plan("again.toml").value()).as(draft.text()).contains(plan);
         assertThat(draft(draft.text())).isEqualTo(draft);
-        assertThat(draft(PlanWriter.write(plan)).plan("again.toml").value()).contains(plan);
+        assertThat(draft(PlanText.write(plan)).plan("again.toml").value()).contains(plan);
     }
 
     /** Each key taken out and typed in again, each table switched off and on: the file as it was, to the last blank. */
@@ -322,7 +322,7 @@ class PlanDraftTest {
             SweepPlan plan = PlanTextTest.read(text);
             PlanDraft draft = draft(text);
             assertThat(draft.plan("p").value()).as("seed %d:%n%s", seed, text).contains(plan);
-            assertThat(PlanTextTest.read(PlanWriter.write(plan))).isEqualTo(plan);
+            assertThat(PlanTextTest.read(PlanText.write(plan))).isEqualTo(plan);
             assertThat(RandomPlan.typedAgain(draft).plan("p").value()).contains(plan);
         }
     }

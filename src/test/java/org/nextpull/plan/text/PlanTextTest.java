@@ -22,17 +22,16 @@ import org.nextpull.plan.Band;
 import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.EngineFacts;
+import org.nextpull.plan.FuelChoice;
+import org.nextpull.plan.FuelChoice.OwnBlend.Elements;
+import org.nextpull.plan.FuelChoice.OwnBlend.Mixed;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.Limits;
-import org.nextpull.plan.OwnBlend;
-import org.nextpull.plan.OwnBlend.Elements;
-import org.nextpull.plan.OwnBlend.Mixed;
 import org.nextpull.plan.PortFacts;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.Step;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.TemperatureWindow;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.unit.Lambda;
@@ -109,8 +108,8 @@ class PlanTextTest {
         assertThat(plan.fuel().blend()).contains("mine");
         assertThat(plan.fuel().own())
                 .containsExactly(
-                        new OwnBlend("mine", new Mixed(Map.of("ethanol", 0.3, "e10", 0.7), ShareBy.MASS)),
-                        new OwnBlend(
+                        new FuelChoice.OwnBlend("mine", new Mixed(Map.of("ethanol", 0.3, "e10", 0.7), ShareBy.MASS)),
+                        new FuelChoice.OwnBlend(
                                 "data sheet",
                                 new Elements(
                                         Map.of(Element.CARBON, 0.81, Element.HYDROGEN, 0.125, Element.OXYGEN, 0.065),
@@ -186,9 +185,11 @@ class PlanTextTest {
         assertThat(limits.injectorDutyMost().orElseThrow()).isCloseTo(0.85, within(ROUNDING));
         StartWindow start = read(FullPlan.TEXT).start();
         assertThat(start.coolant())
-                .contains(new TemperatureWindow(Temperature.ofCelsius(80), Temperature.ofCelsius(95)));
-        assertThat(start.oil()).contains(new TemperatureWindow(Temperature.ofCelsius(85), Temperature.ofCelsius(110)));
-        assertThat(start.inlet()).contains(new TemperatureWindow(Temperature.ofCelsius(10), Temperature.ofCelsius(35)));
+                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(80), Temperature.ofCelsius(95)));
+        assertThat(start.oil())
+                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(85), Temperature.ofCelsius(110)));
+        assertThat(start.inlet())
+                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(10), Temperature.ofCelsius(35)));
         assertThat(start.coolDownS()).hasValue(120);
     }
 

@@ -11,10 +11,10 @@ import org.nextpull.plan.SweepPlan;
 
 class PlanWriterTest {
     private static void assertRoundTrip(SweepPlan plan) {
-        String written = PlanWriter.write(plan);
+        String written = PlanText.write(plan);
         var again = PlanText.read(written, "written.toml");
         assertThat(again.value()).as(written).contains(plan);
-        assertThat(PlanWriter.write(again.value().orElseThrow())).isEqualTo(written);
+        assertThat(PlanText.write(again.value().orElseThrow())).isEqualTo(written);
     }
 
     @Test
@@ -25,7 +25,7 @@ class PlanWriterTest {
 
     @Test
     void numbersAreWrittenAsAPersonWroteThem() {
-        String written = PlanWriter.write(PlanTextTest.read(FullPlan.TEXT));
+        String written = PlanText.write(PlanTextTest.read(FullPlan.TEXT));
         assertThat(written)
                 .contains("displacement_l = 1.998\n")
                 .contains("humidity_percent = 45\n")
@@ -37,7 +37,7 @@ class PlanWriterTest {
 
     @Test
     void everyKeyOfAFullPlanIsWritten() {
-        String written = PlanWriter.write(PlanTextTest.read(FullPlan.TEXT));
+        String written = PlanText.write(PlanTextTest.read(FullPlan.TEXT));
         FullPlan.TEXT.lines().filter(line -> line.contains(" = ")).forEach(line -> {
             String key = line.substring(0, line.indexOf(" = "));
             assertThat(written).contains(key + " = ");
