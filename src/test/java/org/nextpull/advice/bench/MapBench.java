@@ -1,6 +1,7 @@
 package org.nextpull.advice.bench;
 
 import java.util.LinkedHashMap;
+import java.util.List;
 import java.util.Map;
 
 /**
@@ -32,6 +33,11 @@ public final class MapBench {
             cases.put("wandering" + by, new Case(usual.wandering(), rules));
             cases.put("scattered" + by, new Case(usual.scattered(), rules));
             cases.put("drifting" + by, new Case(usual.drifting(), rules));
+            for (MapDay.Candidate which : List.of(MapDay.Candidate.SECOND_ALONE, MapDay.Candidate.SECOND_TAUGHT)) {
+                String name = which == MapDay.Candidate.SECOND_ALONE ? "second fuel alone" : "second fuel taught";
+                cases.put(name + by, new Case(usual, rules.of(which)));
+                cases.put(name + ", both" + by, new Case(usual, rules.both().of(which)));
+            }
             cases.put("peak proven" + by, new Case(usual, rules.near(0)));
             cases.put("nodes in their place only" + by, new Case(usual, rules.withoutStrays()));
         }

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.nextpull.advice.DayEvidence;
 import org.nextpull.advice.DayPlanner;
 import org.nextpull.advice.EndingRules;
@@ -20,6 +21,7 @@ import org.nextpull.fit.KnockLevels;
 import org.nextpull.fit.MixturePrior;
 import org.nextpull.fit.PeakMap;
 import org.nextpull.fit.Surface;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.fit.SurfacePriors;
 import org.nextpull.fit.SurfacePull;
@@ -36,6 +38,13 @@ public final class MapDay {
         LEVEL
     }
 
+    /** Which candidate of a day is followed: the first, or the second, with what the first taught and without. */
+    public enum Candidate {
+        FIRST,
+        SECOND_ALONE,
+        SECOND_TAUGHT
+    }
+
     /**
      * How days are run.
      *
@@ -45,6 +54,7 @@ public final class MapDay {
      * @param ear how knock is heard
      * @param nearBestPercent what the map that stays may give away
      * @param straysCount whether nodes that fit beside their curvature count
+     * @param candidate which sweep of the day is looked at
      */
     public record Rules(
             double stepDeg,
@@ -52,29 +62,34 @@ public final class MapDay {
             boolean sweepsMixture,
             Ear ear,
             double nearBestPercent,
-            boolean straysCount) {
+            boolean straysCount,
+            Candidate candidate) {
         public static Rules of(double stepDeg) {
-            return new Rules(stepDeg, false, false, Ear.FLAG, 0.2, true);
+            return new Rules(stepDeg, false, false, Ear.FLAG, 0.2, true, Candidate.FIRST);
         }
 
         public Rules flat() {
-            return new Rules(stepDeg, true, sweepsMixture, ear, nearBestPercent, straysCount);
+            return new Rules(stepDeg, true, sweepsMixture, ear, nearBestPercent, straysCount, candidate);
         }
 
         public Rules both() {
-            return new Rules(stepDeg, isFlat, true, ear, nearBestPercent, straysCount);
+            return new Rules(stepDeg, isFlat, true, ear, nearBestPercent, straysCount, candidate);
         }
 
         public Rules graded() {
-            return new Rules(stepDeg, isFlat, sweepsMixture, Ear.LEVEL, nearBestPercent, straysCount);
+            return new Rules(stepDeg, isFlat, sweepsMixture, Ear.LEVEL, nearBestPercent, straysCount, candidate);
         }
 
         public Rules near(double percent) {
-            return new Rules(stepDeg, isFlat, sweepsMixture, ear, percent, straysCount);
+            return new Rules(stepDeg, isFlat, sweepsMixture, ear, percent, straysCount, candidate);
+        }
+
+        public Rules of(Candidate which) {
+            return new Rules(stepDeg, isFlat, sweepsMixture, ear, nearBestPercent, straysCount, which);
         }
 
         public Rules withoutStrays() {
-            return new Rules(stepDeg, isFlat, sweepsMixture, ear, nearBestPercent, false);
+            return new Rules(stepDeg, isFlat, sweepsMixture, ear, nearBestPercent, false, candidate);
         }
     }
 
@@ -89,17 +104,29 @@ public final class MapDay {
     private double pastPeak = Double.NEGATIVE_INFINITY;
     private int knocking;
     private double deepest;
+    private final Optional<SurfaceKnowledge> taught;
+    private Optional<PlannerDecision.Stop> stop = Optional.empty();
 
-    private MapDay(MapEngine engine, Rules rules) {
+    private MapDay(MapEngine engine, Rules rules, Optional<SurfaceKnowledge> taught) {
         this.engine = engine;
         this.rules = rules;
+        this.taught = taught;
     }
 
     public static MapOutcome run(MapClass kind, Rules rules, long seed) {
-        return new MapDay(new MapEngine(kind, rules.sweepsMixture(), seed), rules).run();
+        MapEngine engine = new MapEngine(kind, rules.sweepsMixture(), seed);
+        MapDay day = new MapDay(engine, rules, Optional.empty());
+        if (rules.candidate() == Candidate.FIRST) {
+            return day.outcome(day.run());
+        }
+        Optional<SurfaceKnowledge> taught = rules.candidate() == Candidate.SECOND_TAUGHT
+                ? Optional.of(day.run().knowledge())
+                : Optional.empty();
+        MapDay second = new MapDay(new MapEngine(engine, ~seed), rules, taught);
+        return second.outcome(second.run());
     }
 
-    private MapOutcome run() {
+    private SurfacePosterior run() {
         double start = Math.floor((MapEngine.GUESS_DEG - 6 - 4 * engine.random().nextDouble()) * 2) / 2;
         SparkMap map = rules.isFlat() ? SparkMap.flat(Advance.ofDeg(start)) : cells(start);
         Optional<Lambda> lambda = rules.sweepsMixture()
@@ -114,17 +141,50 @@ public final class MapDay {
                 false));
         while (true) {
             pull(map, lambda);
-            SurfacePosterior posterior = SurfacePosterior.of(new Surface(engine.rows, pulls, priors()));
-            Optional<KnockLevels> heard =
-                    rules.ear() == Ear.LEVEL ? Optional.of(new KnockLevels(engine.rows, levels)) : Optional.empty();
-            PlannerDecision decision = planner.decide(new DayEvidence(posterior, tried, heard, map));
+            SurfacePosterior posterior = posterior(taught);
+            PlannerDecision decision = planner.decide(evidence(posterior, map));
+            if (taught.isPresent() && decision instanceof PlannerDecision.Pull learned) {
+                PlannerDecision usual = planner.decide(evidence(posterior(Optional.empty()), map));
+                decision = isBeyond(learned.setting(), setting(usual)) ? usual : learned;
+            }
             if (decision instanceof PlannerDecision.Pull next) {
                 map = next.setting().spark().orElseThrow();
                 lambda = next.setting().lambda();
             } else {
-                return outcome(posterior, (PlannerDecision.Stop) decision);
+                stop = Optional.of((PlannerDecision.Stop) decision);
+                return posterior;
             }
         }
+    }
+
+    private static EngineSetting setting(PlannerDecision decision) {
+        return decision instanceof PlannerDecision.Pull pull
+                ? pull.setting()
+                : stays(((PlannerDecision.Stop) decision).answer());
+    }
+
+    private static EngineSetting stays(PlannerAnswer answer) {
+        return answer.leave().orElse(answer.peak());
+    }
+
+    /** What was taught never lengthens a step. */
+    private boolean isBeyond(EngineSetting learned, EngineSetting usual) {
+        double[] further = learned.spark().orElseThrow().degAt(engine.rows.rpm());
+        double[] plain = usual.spark().orElseThrow().degAt(engine.rows.rpm());
+        return IntStream.range(0, MapEngine.ROWS).anyMatch(row -> further[row] > plain[row] + 1e-9)
+                || engine.hundredths(learned.lambda()) > engine.hundredths(usual.lambda()) + 1e-9;
+    }
+
+    private SurfacePosterior posterior(Optional<SurfaceKnowledge> known) {
+        SurfacePriors usual = priors();
+        return SurfacePosterior.of(new Surface(
+                engine.rows, pulls, known.map(one -> one.priors(usual)).orElse(usual)));
+    }
+
+    private DayEvidence evidence(SurfacePosterior posterior, SparkMap map) {
+        Optional<KnockLevels> heard =
+                rules.ear() == Ear.LEVEL ? Optional.of(new KnockLevels(engine.rows, levels)) : Optional.empty();
+        return new DayEvidence(posterior, tried, heard, map);
     }
 
     private static SparkMap cells(double start) {
@@ -173,13 +233,13 @@ public final class MapDay {
         }
     }
 
-    private MapOutcome outcome(SurfacePosterior posterior, PlannerDecision.Stop stop) {
-        PlannerAnswer answer = stop.answer();
-        EngineSetting judged =
-                rules.nearBestPercent() > 0 ? answer.peak() : answer.leave().orElse(answer.peak());
+    private MapOutcome outcome(SurfacePosterior posterior) {
+        PlannerDecision.Stop end = stop.orElseThrow();
+        PlannerAnswer answer = end.answer();
+        EngineSetting judged = rules.nearBestPercent() > 0 ? answer.peak() : stays(answer);
         double[] deg = judged.spark().orElseThrow().degAt(engine.rows.rpm());
         double z = engine.hundredths(judged.lambda());
-        EngineSetting left = answer.leave().orElse(answer.peak());
+        EngineSetting left = stays(answer);
         double[] stays = left.spark().orElseThrow().degAt(engine.rows.rpm());
         PeakMap peaks = judged.lambda().map(posterior::peaks).orElseGet(posterior::peaks);
         int covered = 0;
@@ -208,7 +268,7 @@ public final class MapDay {
                 pastPeak,
                 knocking,
                 deepest,
-                stop.reason(),
+                end.reason(),
                 flatCoverage(posterior, bestFlat),
                 Arrays.stream(stays).max().orElse(0));
     }

@@ -79,6 +79,36 @@ final class MapEngine {
         drift = uniform(kind.drift());
     }
 
+    /**
+     * The same engine on another fuel: its best advance as a whole, its rise and its waves differ, its curvature by a seventh, its best
+     * mixture by 0.015. Scatter, drift and what spark and mixture have to do with one another are those of the engine.
+     */
+    MapEngine(MapEngine first, long seed) {
+        random = new Random(new SplittableRandom(seed).nextLong());
+        rows = first.rows;
+        double level = 3 * random.nextGaussian();
+        double rise = 0.3 * random.nextGaussian();
+        double bend = Math.exp(0.15 * random.nextGaussian());
+        double[] wave = wave(0.4);
+        for (int r = 0; r < ROWS; r++) {
+            double moved = level + rise * (rows.rpm(r) - 4750) / 1000 + wave[r];
+            peak[r] = first.peak[r] + moved;
+            onset[r] = first.onset[r] + moved;
+            curvature[r] = first.curvature[r] * bend;
+            asymmetry[r] = first.asymmetry[r];
+        }
+        sweepsMixture = first.sweepsMixture;
+        shift = first.shift;
+        bestHundredths =
+                sweepsMixture ? Math.max(-7, Math.min(5, first.bestHundredths + 1.5 * random.nextGaussian())) : 0;
+        fall = first.fall;
+        levelSlope = first.levelSlope;
+        scatter = first.scatter;
+        smooth = first.smooth;
+        rowError = first.rowError;
+        drift = first.drift;
+    }
+
     /** A smooth wave over speed: values a thousand rpm apart are hardly of one mind. */
     private double[] wave(double sd) {
         double[] wave = new double[ROWS];
