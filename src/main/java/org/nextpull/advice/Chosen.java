@@ -17,9 +17,10 @@ public record Chosen(EngineSetting setting, ChosenBy by, Proof proof) {
      *
      * @param bracketed the factors that were swept and whose peak is bracketed
      * @param open the other factors of the plan
+     * @param besideBestDeg how far its spark lies above the stated best one number, degrees; 0 where there is none
      * @param standing how it was run
      */
-    public record Proof(List<Factor> bracketed, List<Factor> open, Standing standing) {
+    public record Proof(List<Factor> bracketed, List<Factor> open, double besideBestDeg, Standing standing) {
         public Proof {
             bracketed = List.copyOf(bracketed);
             open = List.copyOf(open);

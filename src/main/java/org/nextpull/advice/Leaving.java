@@ -32,13 +32,16 @@ final class Leaving {
     Optional<Chosen> of(Judgement.Known known) {
         return known.answer()
                 .leave()
-                .map(setting -> new Chosen(settable(setting), by(known.answer()), proof(known, Chosen.Standing.PROVEN)))
+                .map(setting -> new Chosen(
+                        settable(setting),
+                        by(known.answer()),
+                        proof(known, besideBestDeg(known, setting), Chosen.Standing.PROVEN)))
                 .or(() -> bestRun(known))
                 .or(() -> {
                     if (view.here().stream().allMatch(view::isClean)) {
                         return Optional.empty();
                     }
-                    Chosen.Proof proof = proof(known, Chosen.Standing.NOT_RUN);
+                    Chosen.Proof proof = proof(known, 0, Chosen.Standing.NOT_RUN);
                     return retreat(known.state().present(), known.state().lambda(), proof.bracketed(), proof.open());
                 });
     }
@@ -50,7 +53,7 @@ final class Leaving {
                 .map(map -> new Chosen(
                         maps.ignition().setting(map, lambda),
                         view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
-                        new Chosen.Proof(bracketed, open, Chosen.Standing.NOT_RUN)));
+                        new Chosen.Proof(bracketed, open, 0, Chosen.Standing.NOT_RUN)));
     }
 
     private EngineSetting settable(EngineSetting run) {
@@ -71,7 +74,16 @@ final class Leaving {
                         : decided.contains(ChosenBy.HIGHEST_TRIED) ? ChosenBy.HIGHEST_TRIED : ChosenBy.PEAK;
     }
 
-    private Chosen.Proof proof(Judgement.Known known, Chosen.Standing standing) {
+    /** How far a setting lies above the one number that is stated as the best. */
+    private static double besideBestDeg(Judgement.Known known, EngineSetting setting) {
+        return known.timing()
+                .flatMap(SweepAnswer::optimum)
+                .flatMap(optimum ->
+                        setting.spark().filter(SparkMap::isFlat).map(spark -> spark.degAt(0) - optimum.best()))
+                .orElse(0.0);
+    }
+
+    private Chosen.Proof proof(Judgement.Known known, double besideBest, Chosen.Standing standing) {
         List<Factor> bracketed = new ArrayList<>();
         List<Factor> open = new ArrayList<>();
         if (maps.ignition() != Ignition.STANDING) {
@@ -84,7 +96,7 @@ final class Leaving {
             boolean isBracketed = known.mixture().filter(SweepAnswer::bracketed).isPresent();
             (isBracketed ? bracketed : open).add(Factor.MIXTURE);
         }
-        return new Chosen.Proof(bracketed, open, standing);
+        return new Chosen.Proof(bracketed, open, besideBest, standing);
     }
 
     private Optional<Chosen> bestRun(Judgement.Known known) {
@@ -110,7 +122,7 @@ final class Leaving {
                         .map(pull -> new Chosen(
                                 settable(EngineSetting.of(pull.spark(), pull.lambda())),
                                 ChosenBy.HIGHEST_TRIED,
-                                proof(known, standing)));
+                                proof(known, 0, standing)));
     }
 
     private boolean isUnder(PlannerAnswer answer, SparkMap map) {

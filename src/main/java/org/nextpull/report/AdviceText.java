@@ -131,13 +131,18 @@ public final class AdviceText {
             return "Little is still to find, though the peak is not bracketed";
         }
         String best = proof.bracketed().stream()
-                .map(factor -> factor == Factor.TIMING ? "MBT" : "on the rich side of best lambda")
+                .map(factor -> factor == Factor.TIMING ? mbt(proof.besideBestDeg()) : "on the rich side of best lambda")
                 .collect(Collectors.joining(", and "));
         String open = proof.open().stream()
                 .map(factor ->
                         (factor == Factor.TIMING ? "; the spark sweep" : "; the mixture sweep") + " is not bracketed")
                 .collect(Collectors.joining());
         return "That is " + best + open;
+    }
+
+    private static String mbt(double besideDeg) {
+        String by = Shown.fixed(Math.abs(besideDeg), 1);
+        return Double.parseDouble(by) == 0 ? "MBT" : by + " deg " + (besideDeg > 0 ? "above" : "below") + " MBT";
     }
 
     private static String unproven(Chosen.Proof proof) {

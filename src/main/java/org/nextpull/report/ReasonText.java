@@ -42,14 +42,15 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
     @Override
     public Words searching(Reason.Searching search) {
         boolean isMap = search.ignition().isMap();
+        String everywhere = isMap ? " at each speed" : "";
         String aim = switch (search.purpose()) {
             case CLIMB ->
                 "Torque still rises with advance; " + (isMap ? "each speed goes" : "this goes")
                         + " as far as step and knock allow.";
             case BRACKET_BELOW ->
-                (isMap ? "A map" : "An advance") + " below the best, to see torque fall on that side.";
+                "Less advance than the likely best" + everywhere + ", to see how far torque falls on that side.";
             case BRACKET_ABOVE ->
-                (isMap ? "A map" : "An advance") + " just above the best, to see where torque begins to fall.";
+                "Slightly more advance than the likely best" + everywhere + ", to see where torque begins to fall.";
             case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
                 "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";

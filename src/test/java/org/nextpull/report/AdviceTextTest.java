@@ -9,6 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
@@ -33,7 +34,7 @@ class AdviceTextTest {
     private static final EngineSetting SETTING =
             EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
     private static final Chosen.Proof PROVEN =
-            new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), Chosen.Standing.PROVEN);
+            new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), 0, Chosen.Standing.PROVEN);
     private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);
 
     private static Reason searching(Ignition ignition, PullPurpose purpose) {
@@ -102,6 +103,14 @@ class AdviceTextTest {
             assertThat(said).endsWith(".").doesNotContain("  ", "..", "null", "Optional", "NaN");
             assertThat(ForbiddenWords.in(said)).isEmpty();
         });
+    }
+
+    /** A setting that was run and is as good stands beside the stated best: then it is not called that. */
+    @ParameterizedTest
+    @CsvSource({"0, That is MBT", "0.5, That is 0.5 deg above MBT", "-1, That is 1.0 deg below MBT"})
+    void whatStaysIsCalledTheBestOnlyWhereItIs(double besideDeg, String said) {
+        Chosen.Proof proof = new Chosen.Proof(List.of(Factor.TIMING), List.of(), besideDeg, Chosen.Standing.PROVEN);
+        assertThat(AdviceText.by(new Chosen(SETTING, ChosenBy.PEAK, proof))).isEqualTo(said + ".");
     }
 
     @ParameterizedTest

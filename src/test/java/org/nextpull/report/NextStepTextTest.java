@@ -105,7 +105,7 @@ class NextStepTextTest {
         assertThat(lead.word()).isEqualTo("Done");
         assertThat(lead.figures()).hasSize(1);
         assertThat(lead.about()).isEqualTo("final setting");
-        assertThat(lead.because()).startsWith("That is MBT. ");
+        assertThat(lead.because()).startsWith("That is 1.0 deg above MBT. ");
     }
 
     @Test
