@@ -1,15 +1,24 @@
 package org.nextpull.app;
 
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.time.LocalDate;
 import java.time.ZoneOffset;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.Outcome;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.Shown;
-import org.nextpull.report.html.Heading;
+import org.nextpull.report.csv.Csv;
 import org.nextpull.report.html.Sheet;
+import org.nextpull.report.json.AdviseJson;
 import org.nextpull.session.Replay;
 
 /**
@@ -23,6 +32,8 @@ import org.nextpull.session.Replay;
  */
 public record DaySheet(
         Replay replay, Map<String, String> labels, Optional<SessionSummary> kept, List<Path> files, boolean isRunning) {
+    private static final Pattern ENDING = Pattern.compile("\\.html?$", Pattern.CASE_INSENSITIVE);
+
     public DaySheet {
         labels = Map.copyOf(labels);
         files = List.copyOf(files);
@@ -76,11 +87,58 @@ public record DaySheet(
     /** The sheet, with the comparison of the day's labels where there are several. */
     public String html(Order order) {
         Optional<String> session = kept.map(one -> ", session " + one.id() + ", kept by " + one.version());
-        Heading heading = new Heading(
+        Sheet.Heading heading = new Sheet.Heading(
                 order.title(),
                 Optional.of(ran(order.written()) + session.orElse("") + "; printed " + order.written()),
                 Optional.of("by " + order.software()));
         return Sheet.of(
                 replay, ComparedLabels.ofSeveral(replay.whole(), labels, order.against()), order.shown(), heading);
+    }
+
+    /**
+     * Writes a sheet, and beside it the pulls as CSV and all figures as JSON.
+     *
+     * @param out name of the sheet's file; the others follow from it
+     * @param order how the sheet is written
+     * @return what was written
+     */
+    public static Outcome<List<Path>> write(String out, DaySheet sheet, Order order) {
+        String stem = ENDING.matcher(out).replaceFirst("");
+        Map<Path, String> texts = new LinkedHashMap<>();
+        try {
+            Path named = Path.of(out);
+            WrittenFiles files = new WrittenFiles(named, List.of(Path.of(stem + ".csv"), Path.of(stem + ".json")));
+            Optional<Finding> refused = files.refusal(sheet.files());
+            if (refused.isPresent()) {
+                return Outcome.failed(refused.get());
+            }
+            texts.put(named, sheet.html(order));
+            texts.put(files.beside().get(0), Csv.pulls(sheet.replay().whole()));
+            texts.put(
+                    files.beside().get(1),
+                    new AdviseJson().advise(sheet.replay().whole()) + "\n");
+            for (Map.Entry<Path, String> text : texts.entrySet()) {
+                Files.writeString(text.getKey(), text.getValue(), StandardCharsets.UTF_8);
+            }
+            return Outcome.of(List.copyOf(texts.keySet()));
+        } catch (IOException | InvalidPathException fault) {
+            return Outcome.failed(WrittenFiles.notWritable(out, fault));
+        }
+    }
+
+    /**
+     * Writes the files into a folder, which is made where there is none.
+     *
+     * @param name name of the files, without an ending
+     * @param order how the sheet is written
+     * @return the folder
+     */
+    public static Outcome<Path> write(String folder, String name, DaySheet sheet, Order order) {
+        try {
+            Path into = Files.createDirectories(Path.of(folder.isBlank() ? "." : folder.strip()));
+            return write(into.resolve(name + ".html").toString(), sheet, order).map(written -> into);
+        } catch (IOException | InvalidPathException fault) {
+            return Outcome.failed(WrittenFiles.notWritable(folder, fault));
+        }
     }
 }

@@ -8,11 +8,14 @@ import java.util.ArrayList;
 import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.concurrent.CancellationException;
 import java.util.concurrent.ExecutionException;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.Future;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.finding.Detail;
@@ -47,7 +50,7 @@ public final class LogArchive {
     private final PullRules rules;
     private final AlarmRules limits;
     private final int atOnce = (int) Math.max(1, Math.min(MOST_AT_ONCE, SampleMemory.most() / ROOM));
-    private final ReadingProgress progress;
+    private final Progress progress;
 
     /**
      * Finds the files.
@@ -59,7 +62,7 @@ public final class LogArchive {
         this.reader = new LogFiles(plan.log().hints());
         this.rules = PullRules.of(plan);
         this.limits = AlarmRules.of(plan);
-        this.progress = new ReadingProgress(
+        this.progress = new Progress(
                 found.sources().size(),
                 found.sources().stream().mapToLong(ByteSource::size).sum());
     }
@@ -85,7 +88,7 @@ public final class LogArchive {
     }
 
     /** How far it is; may be asked by any thread. */
-    public ReadingProgress progress() {
+    public Progress progress() {
         return progress;
     }
 
@@ -159,7 +162,7 @@ public final class LogArchive {
     }
 
     /** A source whose bytes are counted as they are read. */
-    private record Counted(ByteSource source, ReadingProgress.File count) implements ByteSource {
+    private record Counted(ByteSource source, Progress.File count) implements ByteSource {
         @Override
         public String name() {
             return source.name();
@@ -175,6 +178,68 @@ public final class LogArchive {
                     return read;
                 }
             };
+        }
+    }
+
+    /** How much of many files was read. Files are read by several threads and looked at by another. */
+    public static final class Progress {
+        private final int files;
+        private final long bytes;
+        private final AtomicInteger filesDone = new AtomicInteger();
+        private final AtomicLong bytesRead = new AtomicLong();
+        private final AtomicLong bytesDone = new AtomicLong();
+
+        Progress(int files, long bytes) {
+            this.files = files;
+            this.bytes = bytes;
+        }
+
+        /** All files. */
+        public int files() {
+            return files;
+        }
+
+        /** Files that were read to their end. */
+        public int filesDone() {
+            return filesDone.get();
+        }
+
+        /** Bytes read so far, unpacked. */
+        public long bytesRead() {
+            return bytesRead.get();
+        }
+
+        /** How much was read of what is known to be there, 0 to 1; empty where no size is known. */
+        public OptionalDouble share() {
+            return bytes == 0
+                    ? OptionalDouble.empty()
+                    : OptionalDouble.of(Math.min(1, (double) bytesDone.get() / bytes));
+        }
+
+        /** Begins with a file of that size. */
+        File file(long size) {
+            return new File(size);
+        }
+
+        /** One file, read by one thread. Of a file that is read more than once, or is packed, no more counts as done than its size. */
+        final class File {
+            private final long size;
+            private long read;
+
+            private File(long size) {
+                this.size = size;
+            }
+
+            void read(long count) {
+                bytesRead.addAndGet(count);
+                bytesDone.addAndGet(Math.min(count, Math.max(0, size - read)));
+                read += count;
+            }
+
+            void ended() {
+                bytesDone.addAndGet(Math.max(0, size - read));
+                filesDone.incrementAndGet();
+            }
         }
     }
 }

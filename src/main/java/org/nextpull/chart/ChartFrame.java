@@ -168,7 +168,7 @@ final class ChartFrame {
     }
 
     /** A filled stretch between two edges. */
-    void band(String name, DrawnBand band, Color colour) {
+    void band(String name, Plot.Band band, Color colour) {
         List<Point> low = band.low();
         List<Point> high = band.high();
         int count = low.size();

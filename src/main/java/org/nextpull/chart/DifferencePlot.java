@@ -18,7 +18,7 @@ import org.nextpull.compare.RowDifference;
  * @param worth the smallest difference that matters, in the unit of the axis; drawn to both sides of zero
  */
 public record DifferencePlot(
-        String title, String yTitle, int intervalPercent, List<Point> mean, DrawnBand interval, double worth)
+        String title, String yTitle, int intervalPercent, List<Point> mean, Plot.Band interval, double worth)
         implements Plot {
 
     /**
@@ -49,7 +49,7 @@ public record DifferencePlot(
                 "difference of torque, %",
                 (int) ComparisonResult.INTERVAL_PERCENT,
                 rows.stream().map(row -> new Point(row.rpm(), row.percent())).toList(),
-                new DrawnBand(
+                new Plot.Band(
                         rows.stream()
                                 .map(row -> new Point(row.rpm(), row.band().low()))
                                 .toList(),
@@ -79,8 +79,8 @@ public record DifferencePlot(
         return frame;
     }
 
-    private static DrawnBand level(Extent x, double low, double high) {
-        return new DrawnBand(
+    private static Plot.Band level(Extent x, double low, double high) {
+        return new Plot.Band(
                 List.of(new Point(x.low(), low), new Point(x.high(), low)),
                 List.of(new Point(x.low(), high), new Point(x.high(), high)));
     }

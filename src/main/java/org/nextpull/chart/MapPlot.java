@@ -32,8 +32,8 @@ public record MapPlot(
         List<List<Point>> tried,
         List<Point> chosen,
         List<Point> next,
-        Optional<DrawnBand> interval,
-        Optional<DrawnBand> nearTop,
+        Optional<Plot.Band> interval,
+        Optional<Plot.Band> nearTop,
         double nearTopPercent,
         List<Point> knock,
         double most)
@@ -76,8 +76,8 @@ public record MapPlot(
                 result.plan().timing().map(timing -> timing.most().deg()).orElseThrow());
     }
 
-    private static Optional<DrawnBand> band(List<Point> low, List<Point> high) {
-        return low.size() < 2 ? Optional.empty() : Optional.of(new DrawnBand(low, high));
+    private static Optional<Plot.Band> band(List<Point> low, List<Point> high) {
+        return low.size() < 2 ? Optional.empty() : Optional.of(new Plot.Band(low, high));
     }
 
     private static List<Point> over(MapState state, SparkMap map) {

@@ -31,7 +31,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
      * @param mean mean over its pulls, over speed in rpm
      * @param band interval of that mean; empty where it rests on one pull
      */
-    public record Curve(String name, List<Point> mean, Optional<DrawnBand> band) {
+    public record Curve(String name, List<Point> mean, Optional<Plot.Band> band) {
         public Curve {
             mean = List.copyOf(mean);
         }
@@ -39,7 +39,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
 
     /** Mean curves of all labels with their bands; empty when the pulls have no rows, as with tables of results. */
     public static Optional<OverlayPlot> of(MeasuredComparison both, UnitSystem units) {
-        Unit unit = ResponseUnit.torque(units);
+        Unit unit = units.torque();
         return both.torque()
                 .filter(result -> !result.curves().isEmpty())
                 .map(result -> new OverlayPlot(
@@ -56,7 +56,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
                 curve.rows().stream()
                         .map(row -> new Point(row.rpm(), unit.fromSi(row.level().value())))
                         .toList(),
-                Optional.of(new DrawnBand(
+                Optional.of(new Plot.Band(
                         curve.rows().stream()
                                 .map(row -> new Point(
                                         row.rpm(), unit.fromSi(row.level().low())))

@@ -25,8 +25,8 @@ public final class SpeedPlots {
         if (used.isEmpty()) {
             return Optional.empty();
         }
-        Unit torque = ResponseUnit.torque(units);
-        Unit power = ResponseUnit.power(units);
+        Unit torque = units.torque();
+        Unit power = units.power();
         List<SpeedPlot.Line> lines = new ArrayList<>();
         MeasuredCurve first = used.get(0);
         MeasuredCurve last = used.get(used.size() - 1);
@@ -44,8 +44,8 @@ public final class SpeedPlots {
 
     /** Two pulls, named before and after; empty where one of them has no curve. */
     public static Optional<SpeedPlot> beforeAndAfter(SessionResult result, int before, int after, UnitSystem units) {
-        Unit torque = ResponseUnit.torque(units);
-        Unit power = ResponseUnit.power(units);
+        Unit torque = units.torque();
+        Unit power = units.power();
         List<SpeedPlot.Line> lines = new ArrayList<>();
         for (MeasuredCurve one : used(result)) {
             if (one.pull().number() == before || one.pull().number() == after) {
@@ -61,7 +61,7 @@ public final class SpeedPlots {
 
     /** A pull in progress, as measured, over the best one so far; empty before there is anything to draw. */
     public static Optional<SpeedPlot> underway(SessionResult result, UnitSystem units, List<Point> measured) {
-        Unit torque = ResponseUnit.torque(units);
+        Unit torque = units.torque();
         List<MeasuredCurve> used = used(result);
         List<SpeedPlot.Line> lines = new ArrayList<>();
         best(result, used)

@@ -31,7 +31,7 @@ public record SweepPlot(
         List<Point> doubtful,
         List<Point> knocked,
         List<Point> curve,
-        Optional<DrawnBand> band,
+        Optional<Plot.Band> band,
         Optional<Point> chosen,
         Optional<Interval> interval,
         List<Line> lines)

@@ -33,7 +33,7 @@ public final class SweepPlots {
     private SweepPlots(SessionResult result, UnitSystem units) {
         this.result = result;
         this.response = result.plan().goal().response();
-        this.unit = ResponseUnit.of(response, units);
+        this.unit = response == Goal.Response.TORQUE ? units.torque() : units.power();
     }
 
     /** The charts of the sweeps that a result has, timing first. */
@@ -75,7 +75,8 @@ public final class SweepPlots {
         return new SweepPlot(
                 timing ? "Spark advance" : "Mixture",
                 timing ? timingTitle(pulls) : "lambda",
-                ResponseUnit.title(response) + ", corrected, " + unit.sign(),
+                (response == Goal.Response.TORQUE ? "band-average torque" : "band-average power") + ", corrected, "
+                        + unit.sign(),
                 points(
                         pulls,
                         answer,
@@ -143,11 +144,11 @@ public final class SweepPlots {
                 .orElse(false);
     }
 
-    private Optional<DrawnBand> band(List<FitPoint> curve) {
+    private Optional<Plot.Band> band(List<FitPoint> curve) {
         if (curve.isEmpty()) {
             return Optional.empty();
         }
-        return Optional.of(new DrawnBand(
+        return Optional.of(new Plot.Band(
                 curve.stream()
                         .map(point -> new Point(
                                 point.setting(), unit.fromSi(point.interval().low())))

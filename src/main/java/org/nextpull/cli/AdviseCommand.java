@@ -11,7 +11,7 @@ import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.report.csv.MapCsv;
+import org.nextpull.report.csv.Csv;
 import org.nextpull.report.json.AdviseJson;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.session.SessionResult;
@@ -91,7 +91,7 @@ final class AdviseCommand implements Callable<Integer> {
         void write(SessionResult result, List<Path> read) {
             String text = result.verdict()
                     .map(Verdict::advice)
-                    .flatMap(MapCsv::of)
+                    .flatMap(Csv::map)
                     .orElseThrow(() -> new Program.BadInput(
                             List.of(Finding.error(FindingCode.NO_MAP_TO_WRITE, Place.inFile(name)))));
             if (isStandardOutput()) {

@@ -4,7 +4,12 @@ import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import org.nextpull.fuel.LambdaScale;
+import org.nextpull.report.Shown;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
 import picocli.CommandLine;
+import picocli.CommandLine.ParameterException;
 import picocli.CommandLine.TypeConversionException;
 
 /**
@@ -81,5 +86,31 @@ final class Conversions {
         } catch (DateTimeException none) {
             throw new TypeConversionException("'" + text + "' is no day; write year, month and day as in 2026-05-09");
         }
+    }
+
+    /** No engine burns outside this. */
+    private static final Span BURNS = Span.of(0.2, 5);
+
+    static Lambda lambda(CommandLine at, String option, double value) {
+        if (BURNS.contains(value)) {
+            return Lambda.of(value);
+        }
+        String hint = value > BURNS.high() ? "; an air-fuel ratio is turned into lambda by fuel convert --afr" : "";
+        throw new ParameterException(
+                at,
+                option + " " + Shown.plain(value) + " is no lambda that burns; give " + Shown.plain(BURNS.low())
+                        + " to " + Shown.plain(BURNS.high()) + hint + ".");
+    }
+
+    static Lambda lambda(CommandLine at, double airFuelRatio, LambdaScale scale) {
+        double lambda = airFuelRatio / scale.ratioAtLambdaOne();
+        if (BURNS.contains(lambda)) {
+            return scale.lambda(airFuelRatio);
+        }
+        String hint = BURNS.contains(airFuelRatio) ? "; if it is a lambda, give it by --lambda" : "";
+        throw new ParameterException(
+                at,
+                "--afr " + Shown.plain(airFuelRatio) + " on a scale of " + Shown.plain(scale.ratioAtLambdaOne())
+                        + " means no mixture that burns" + hint + ".");
     }
 }

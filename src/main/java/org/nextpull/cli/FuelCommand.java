@@ -11,7 +11,6 @@ import org.nextpull.fuel.FuelFacts;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.fuel.NamedScale;
 import org.nextpull.fuel.WaterAdded;
-import org.nextpull.report.json.FuelFlowJson;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelFlowText;
 import org.nextpull.report.text.FuelText;
@@ -144,8 +143,8 @@ final class FuelCommand implements Runnable {
         if (lambda.isPresent() == afr.isPresent()) {
             throw new ParameterException(known.at(), "Give either --lambda or --afr, one of the two.");
         }
-        Lambda mixture = lambda.map(value -> MixtureNumber.lambda(known.at(), "--lambda", value))
-                .orElseGet(() -> MixtureNumber.lambda(
+        Lambda mixture = lambda.map(value -> Conversions.lambda(known.at(), "--lambda", value))
+                .orElseGet(() -> Conversions.lambda(
                         known.at(), afr.orElseThrow(), scales.get(0).scale()));
         List<NamedScale> distinct = scales.stream().distinct().toList();
         return tell(
@@ -181,9 +180,9 @@ final class FuelCommand implements Runnable {
                     Optional<Double> againstLambda,
             @Mixin KnownFuels known,
             @Mixin OutputOptions output) {
-        Lambda mine = MixtureNumber.lambda(known.at(), "--lambda", lambda);
+        Lambda mine = Conversions.lambda(known.at(), "--lambda", lambda);
         Lambda other = againstLambda
-                .map(value -> MixtureNumber.lambda(known.at(), "--against-lambda", value))
+                .map(value -> Conversions.lambda(known.at(), "--against-lambda", value))
                 .orElse(mine);
         Fuel fuel = known.named(name);
         Fuel inUse = known.named(against);
@@ -192,7 +191,7 @@ final class FuelCommand implements Runnable {
         return tell(
                 known,
                 output,
-                () -> new FuelFlowJson().compare(swap, best, known.findings()),
+                () -> new FuelJson().compare(swap, best, known.findings()),
                 () -> new FuelFlowText(output.shown()).compare(swap, best));
     }
 
@@ -227,7 +226,7 @@ final class FuelCommand implements Runnable {
         return tell(
                 known,
                 output,
-                () -> new FuelFlowJson().water(added, known.findings()),
+                () -> new FuelJson().water(added, known.findings()),
                 () -> new FuelFlowText(output.shown()).water(added));
     }
 

@@ -8,7 +8,7 @@ import org.nextpull.fuel.FuelDose;
 import org.nextpull.fuel.InjectorDuty;
 import org.nextpull.fuel.InjectorRating;
 import org.nextpull.fuel.SpecificConsumption;
-import org.nextpull.report.json.FuelFlowJson;
+import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelFlowText;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -107,7 +107,7 @@ final class FuelInjectorCommand implements Callable<Integer> {
         Fuel fuel = known.namedOrInTank(name);
         InjectorDuty duty = known.taken(InjectorDuty.of(flow(at, fuel), injectors, now, fuel));
         if (output.isJson()) {
-            console.out().println(new FuelFlowJson().injector(fuel, duty, known.findings()));
+            console.out().println(new FuelJson().injector(fuel, duty, known.findings()));
         } else {
             console.out().print(new FuelFlowText(output.shown()).injector(fuel, duty));
         }

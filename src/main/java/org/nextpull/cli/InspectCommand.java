@@ -11,7 +11,6 @@ import java.util.concurrent.ScheduledExecutorService;
 import java.util.concurrent.TimeUnit;
 import org.nextpull.app.LogArchive;
 import org.nextpull.app.PlanFile;
-import org.nextpull.app.ReadingProgress;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.json.InspectJson;
@@ -115,12 +114,12 @@ final class InspectCommand implements Callable<Integer> {
         private static final String CLEAR = "\r" + " ".repeat(78) + "\r";
 
         private final PrintWriter err;
-        private final ReadingProgress progress;
+        private final LogArchive.Progress progress;
         private final long startedNanos = System.nanoTime();
         private final ScheduledExecutorService clock;
         private boolean shown;
 
-        private ProgressLine(PrintWriter err, ReadingProgress progress) {
+        private ProgressLine(PrintWriter err, LogArchive.Progress progress) {
             this.err = err;
             this.progress = progress;
             this.clock = Executors.newSingleThreadScheduledExecutor(task -> {
@@ -130,7 +129,7 @@ final class InspectCommand implements Callable<Integer> {
             });
         }
 
-        static ProgressLine of(PrintWriter err, ReadingProgress progress) {
+        static ProgressLine of(PrintWriter err, LogArchive.Progress progress) {
             ProgressLine line = new ProgressLine(err, progress);
             if (Terminal.isThere()) {
                 var unused = line.clock.scheduleAtFixedRate(line::show, EVERY_MS, EVERY_MS, TimeUnit.MILLISECONDS);
@@ -145,7 +144,7 @@ final class InspectCommand implements Callable<Integer> {
         }
 
         /** What the line says after so many seconds. */
-        static String text(ReadingProgress progress, double seconds) {
+        static String text(LogArchive.Progress progress, double seconds) {
             OptionalDouble share = progress.share();
             int done = (int) Math.round(BAR * share.orElse(0));
             String left = share.orElse(0) > 0

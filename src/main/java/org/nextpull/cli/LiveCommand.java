@@ -9,7 +9,7 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.app.EarlierDays;
+import org.nextpull.app.NotebookAccess;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -112,7 +112,7 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private void run(PlanFile file, LiveIntake intake, SessionFolders.Claim claim) throws IOException {
-        EarlierDays days = new EarlierDays(notebook.access());
+        NotebookAccess days = notebook.access();
         SessionStart start = new SessionStart(
                 InstantSource.system().instant(),
                 Program.version(),
@@ -125,7 +125,9 @@ final class LiveCommand implements Callable<Integer> {
                 claim,
                 Messages.said(
                         console.err(),
-                        resume.isPresent() ? days.begunWith(claim.folder(), file) : days.known(file.plan())),
+                        resume.isPresent()
+                                ? days.experienceAtStart(claim.folder(), file)
+                                : days.experience(file.plan())),
                 NotebookKeeper.open(notebook.file(), start),
                 ports,
                 LiveSetup.Clock.system());

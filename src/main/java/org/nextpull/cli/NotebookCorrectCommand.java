@@ -85,7 +85,7 @@ final class NotebookCorrectCommand implements Callable<Integer> {
                 .withValues(
                         advance.map(value -> degrees("--advance", value)),
                         offset.map(value -> degrees("--offset", value)),
-                        lambda.map(value -> MixtureNumber.lambda(at, "--lambda", value)))
+                        lambda.map(value -> Conversions.lambda(at, "--lambda", value)))
                 .withConfiguration(label, fuel);
         AskedSetting all = knock.map(word -> said.withKnock(mark(word))).orElse(said);
         require(

@@ -7,9 +7,7 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.notebook.KeptSession;
-import org.nextpull.report.csv.CurvesCsv;
-import org.nextpull.report.csv.PullsCsv;
-import org.nextpull.report.csv.SamplesCsv;
+import org.nextpull.report.csv.Csv;
 import org.nextpull.report.json.NotebookJson;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
@@ -84,9 +82,9 @@ final class NotebookExportCommand implements Callable<Integer> {
                     spec.commandLine(), "--pull is from 1 to " + highest + " in session " + id + ": " + pull.get());
         }
         String text = switch (what) {
-            case PULLS -> PullsCsv.of(result);
-            case CURVES -> CurvesCsv.of(result, pull);
-            case SAMPLES -> SamplesCsv.of(session.sources(), pull);
+            case PULLS -> Csv.pulls(result);
+            case CURVES -> Csv.curves(result, pull);
+            case SAMPLES -> Csv.samples(session.sources(), pull);
             case ALL -> new NotebookJson().session(session, result) + "\n";
         };
         if (out.equals("-")) {

@@ -15,7 +15,7 @@ import org.nextpull.compare.PullPlan;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.report.json.PullAdviceJson;
+import org.nextpull.report.json.CompareJson;
 import org.nextpull.report.text.PullAdviceText;
 import org.nextpull.scatter.Scatter;
 import picocli.CommandLine.ArgGroup;
@@ -159,7 +159,7 @@ final class PlanPullsCommand implements Callable<Integer> {
         console.out()
                 .println(
                         output.isJson()
-                                ? new PullAdviceJson().document(advice, known)
+                                ? CompareJson.planPulls(advice, known)
                                 : new PullAdviceText().text(advice, known, difference));
         return ExitCodes.DONE;
     }

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.concurrent.Callable;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.DaySheet;
-import org.nextpull.app.SheetFiles;
 import org.nextpull.session.SessionResult;
 import picocli.CommandLine.Command;
 import picocli.CommandLine.Mixin;
@@ -60,7 +59,7 @@ final class ReportCommand implements Callable<Integer> {
         if (out.equals("-")) {
             console.out().print(sheet.html(order));
         } else {
-            Program.usable(SheetFiles.write(out, sheet, order))
+            Program.usable(DaySheet.write(out, sheet, order))
                     .forEach(file -> console.err().println("wrote " + file));
         }
         Messages.print(console.err(), input.findings());

@@ -83,7 +83,7 @@ public final class AdviceText {
     }
 
     /** Spark and mixture in words, as far as they are there. */
-    static String values(EngineSetting setting) {
+    public static String values(EngineSetting setting) {
         String advance = setting.advance()
                 .map(value -> Shown.fixed(value.deg(), 1) + " deg")
                 .or(() -> setting.offset().map(value -> signed(value.deg()) + " deg on the present map"))

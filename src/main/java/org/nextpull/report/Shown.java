@@ -23,8 +23,8 @@ public final class Shown {
         return switch (quantity) {
             case TIME -> Unit.SECOND;
             case SPEED -> Unit.RPM;
-            case TORQUE -> us ? Unit.POUND_FOOT : Unit.NEWTON_METRE;
-            case POWER -> us ? Unit.HORSEPOWER : Unit.KILOWATT;
+            case TORQUE -> units.torque();
+            case POWER -> units.power();
             case PRESSURE -> us ? Unit.PSI : Unit.KILOPASCAL;
             case TEMPERATURE -> us ? Unit.FAHRENHEIT : Unit.CELSIUS;
             case ANGLE -> Unit.DEGREE;

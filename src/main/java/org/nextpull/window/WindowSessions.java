@@ -6,7 +6,6 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.nextpull.app.EarlierDays;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -55,7 +54,7 @@ final class WindowSessions {
     /** Begins a session; on the working thread. */
     void begin(StartOrder order) {
         Instant now = Instant.now();
-        Outcome<Optional<Experience>> earlier = new EarlierDays(notebook).known(order.plan());
+        Outcome<Optional<Experience>> earlier = notebook.experience(order.plan());
         RunningDay running = new RunningDay(order.intake().name(" and "), listener -> {
             SessionFolders.Claim claim = folders.claimFresh(now);
             SessionStart known = new SessionStart(

@@ -23,7 +23,7 @@ class MapPlotTest {
         assertThat(plot.chosen()).hasSize(8);
         assertThat(plot.next()).as("the day has ended").isEmpty();
         assertThat(plot.interval().orElseThrow().low()).hasSize(14);
-        DrawnBand nearTop = plot.nearTop().orElseThrow();
+        Plot.Band nearTop = plot.nearTop().orElseThrow();
         for (int row = 0; row < nearTop.low().size(); row++) {
             assertThat(nearTop.low().get(row).y())
                     .isLessThanOrEqualTo(nearTop.high().get(row).y());

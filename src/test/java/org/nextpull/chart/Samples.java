@@ -29,7 +29,7 @@ final class Samples {
                 List.of(new Point(25, 200.1)),
                 List.of(new Point(32, 202.9)),
                 curve(0),
-                Optional.of(new DrawnBand(curve(-0.6), curve(0.6))),
+                Optional.of(new Plot.Band(curve(-0.6), curve(0.6))),
                 Optional.of(new Point(26.5, 204 - 0.09 * 2.5 * 2.5)),
                 Optional.of(new SweepPlot.Interval("MBT", Span.of(24.9, 28.2))),
                 List.of(
@@ -66,9 +66,9 @@ final class Samples {
                 "torque, corrected, N·m",
                 List.of(
                         new OverlayPlot.Curve(
-                                "short pipe", torque(200), Optional.of(new DrawnBand(torque(198), torque(202)))),
+                                "short pipe", torque(200), Optional.of(new Plot.Band(torque(198), torque(202)))),
                         new OverlayPlot.Curve(
-                                "long pipe", torque(206), Optional.of(new DrawnBand(torque(204), torque(208)))),
+                                "long pipe", torque(206), Optional.of(new Plot.Band(torque(204), torque(208)))),
                         new OverlayPlot.Curve("no filter", torque(209), Optional.empty())));
     }
 
@@ -81,7 +81,7 @@ final class Samples {
                 "difference of torque, %",
                 95,
                 mean,
-                new DrawnBand(shifted(mean, -0.8), shifted(mean, 0.8)),
+                new Plot.Band(shifted(mean, -0.8), shifted(mean, 0.8)),
                 1.0);
     }
 

@@ -58,9 +58,9 @@ final class CandidatePart {
     }
 
     /** The tables of the first page. */
-    List<Grid> grids() {
-        List<Grid> grids = new ArrayList<>();
-        Grid beside = Grid.of(
+    List<Section.Grid> grids() {
+        List<Section.Grid> grids = new ArrayList<>();
+        Section.Grid beside = Section.Grid.of(
                 "Each at its own best; \"" + day.reference().label() + "\" is the reference, gains with 95 % limits",
                 CandidateWords.heads().toArray(String[]::new));
         for (CandidateDay.State state : day.candidates()) {
@@ -76,8 +76,8 @@ final class CandidatePart {
         return grids.stream().filter(grid -> !grid.isEmpty()).toList();
     }
 
-    private Grid shares() {
-        Grid grid = Grid.of(
+    private Section.Grid shares() {
+        Section.Grid grid = Section.Grid.of(
                 "At the setting of \"" + day.reference().label()
                         + "\", and what its own setting adds, % with 95 % limits; what the same power takes, times that of \""
                         + day.reference().label() + "\"",

@@ -39,7 +39,7 @@ final class ChartsPart {
         return Section.of("Curves" + CandidatePart.swept(result)).withFigures(figures);
     }
 
-    private Section.Figure figure(String title, byte[] png, String alt, Grid numbers) {
+    private Section.Figure figure(String title, byte[] png, String alt, Section.Grid numbers) {
         String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
         return new Section.Figure(title, source, alt, size.width(), size.height(), numbers);
     }

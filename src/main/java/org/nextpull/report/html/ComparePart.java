@@ -63,12 +63,12 @@ final class ComparePart {
     }
 
     /** The difference of each label, for the first page. */
-    Optional<Grid> summary() {
+    Optional<Section.Grid> summary() {
         return compared.flatMap(day -> day.outcome().value())
                 .map(both -> new CompareWords(shown, response, both))
                 .map(words -> {
                     ComparisonResult result = words.deciding();
-                    Grid grid = Grid.of(
+                    Section.Grid grid = Section.Grid.of(
                             "Against \"" + result.reference().label() + "\", with 95 % CI",
                             "label",
                             "average " + shown.unit(words.quantity()).sign(),
@@ -132,8 +132,8 @@ final class ComparePart {
                 .withGrids(List.of(scatters(result)));
     }
 
-    private static Grid scatters(ComparisonResult result) {
-        Grid grid = Grid.of("Repeatability of each label, drift removed", "label", "pulls", "%");
+    private static Section.Grid scatters(ComparisonResult result) {
+        Section.Grid grid = Section.Grid.of("Repeatability of each label, drift removed", "label", "pulls", "%");
         for (LabelScatter scatter : result.scatters()) {
             grid = grid.row(
                     scatter.label(),
@@ -163,18 +163,18 @@ final class ComparePart {
         return figures;
     }
 
-    private static Section.Figure figure(ChartSize size, byte[] png, String what, Grid numbers) {
+    private static Section.Figure figure(ChartSize size, byte[] png, String what, Section.Grid numbers) {
         String alt = "Chart of " + what + ", over speed with its 95 % limits. Its numbers are in the table below.";
         String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
         return new Section.Figure(what, source, alt, size.width(), size.height(), numbers);
     }
 
-    private Grid levels(ComparisonResult torque) {
+    private Section.Grid levels(ComparisonResult torque) {
         String unit = shown.unit(Quantity.TORQUE).sign();
         List<LevelCurve> curves = torque.curves();
         List<String> headings = new ArrayList<>(List.of("rpm"));
         curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));
-        Grid grid = Grid.of(
+        Section.Grid grid = Section.Grid.of(
                 "Mean corrected torque, " + unit + ", with whole-curve 95 % limits", headings.toArray(new String[0]));
         int rows = curves.stream().mapToInt(curve -> curve.rows().size()).min().orElse(0);
         for (int row = 0; row < rows; row++) {
@@ -193,8 +193,8 @@ final class ComparePart {
         return grid;
     }
 
-    private static Grid differences(String title, Comparison one) {
-        Grid grid = Grid.of(
+    private static Section.Grid differences(String title, Comparison one) {
+        Section.Grid grid = Section.Grid.of(
                 "Difference of torque, " + title + ", %, with whole-curve 95 % limits", "rpm", "%", "from", "to");
         for (RowDifference row : one.rows()) {
             grid = grid.row(

@@ -75,7 +75,7 @@ final class FrontPart {
             List<Section.Fact> who,
             List<String> answer,
             List<String> remarks,
-            List<Grid> grids,
+            List<Section.Grid> grids,
             List<Section.Figure> figures) {}
 
     /** The pulls before and after: the first that counts, and those with the setting that stays. */
@@ -87,7 +87,7 @@ final class FrontPart {
 
     Front front() {
         Optional<Ends> ends = ends();
-        List<Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
+        List<Section.Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
         List<String> remarks = remarks();
         ChartSize size = size(remarks, grids);
         List<Section.Figure> figures = comparison
@@ -98,7 +98,7 @@ final class FrontPart {
     }
 
     /** The chart gives way where there is much to say: all of it is one page. */
-    private static ChartSize size(List<String> remarks, List<Grid> grids) {
+    private static ChartSize size(List<String> remarks, List<Section.Grid> grids) {
         int lines = remarks.size()
                 + grids.stream()
                         .mapToInt(grid -> grid.rows().size() + HEAD_LINES)
@@ -107,8 +107,8 @@ final class FrontPart {
         return new ChartSize(SIZE.width(), Math.max(LEAST_HEIGHT, SIZE.height() - LINE_HEIGHT * over), SIZE.scale());
     }
 
-    private List<Grid> grids(Optional<Ends> ends) {
-        List<Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
+    private List<Section.Grid> grids(Optional<Ends> ends) {
+        List<Section.Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
         ends.map(this::beforeAndAfter).ifPresent(grids::add);
         result.verdict()
                 .flatMap(Verdict::chosen)
@@ -229,10 +229,10 @@ final class FrontPart {
     }
 
     /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
-    private Grid beforeAndAfter(Ends ends) {
+    private Section.Grid beforeAndAfter(Ends ends) {
         String torque = shown.unit(Quantity.TORQUE).sign();
         String power = shown.unit(Quantity.POWER).sign();
-        Grid grid = Grid.of(
+        Section.Grid grid = Section.Grid.of(
                 "Before: pull " + ends.first().number() + ". After: "
                         + ends.last().stream()
                                 .map(pull -> String.valueOf(pull.number()))
@@ -274,8 +274,8 @@ final class FrontPart {
     }
 
     /** The peaks are those of the first and of the last pull; the average is that of all pulls with the setting that stays. */
-    private Grid row(
-            Grid grid,
+    private Section.Grid row(
+            Section.Grid grid,
             String name,
             Ends ends,
             Function<Figures, Optional<Figure>> figure,
@@ -326,14 +326,14 @@ final class FrontPart {
     }
 
     /** A map in one line, which a tuner types off. */
-    static Grid map(String title, SparkMap map) {
+    static Section.Grid map(String title, SparkMap map) {
         List<String> speeds = new ArrayList<>(List.of("rpm"));
         List<String> degrees = new ArrayList<>(List.of("deg"));
         for (SparkMap.Cell cell : map.cells()) {
             speeds.add(Shown.fixed(cell.rpm(), 0));
             degrees.add(Shown.fixed(cell.advance().deg(), 1));
         }
-        return Grid.of(title + ": advance in deg before top dead centre", speeds.toArray(new String[0]))
+        return Section.Grid.of(title + ": advance in deg before top dead centre", speeds.toArray(new String[0]))
                 .row(degrees.toArray(new String[0]));
     }
 }

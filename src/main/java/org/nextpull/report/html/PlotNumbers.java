@@ -3,7 +3,7 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.chart.DrawnBand;
+import org.nextpull.chart.Plot;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
@@ -16,8 +16,8 @@ final class PlotNumbers {
 
     private PlotNumbers() {}
 
-    static Grid of(SweepPlot plot) {
-        Grid grid = Grid.of(
+    static Section.Grid of(SweepPlot plot) {
+        Section.Grid grid = Section.Grid.of(
                 "Pulls and fitted curve: " + plot.yTitle() + " against " + plot.xTitle(),
                 "setting",
                 "value",
@@ -33,15 +33,15 @@ final class PlotNumbers {
             grid = grid.row(
                     number(point.x()),
                     Shown.fixed(point.y(), 1),
-                    edge(plot.band().map(DrawnBand::low), index),
-                    edge(plot.band().map(DrawnBand::high), index),
+                    edge(plot.band().map(Plot.Band::low), index),
+                    edge(plot.band().map(Plot.Band::high), index),
                     "fitted curve");
         }
         return grid;
     }
 
-    private static Grid points(Grid grid, List<Point> points, String what) {
-        Grid more = grid;
+    private static Section.Grid points(Section.Grid grid, List<Point> points, String what) {
+        Section.Grid more = grid;
         for (Point point : points) {
             more = more.row(number(point.x()), Shown.fixed(point.y(), 1), "", "", what);
         }
@@ -56,13 +56,14 @@ final class PlotNumbers {
         return Math.abs(setting) < 3 && setting > 0 ? Shown.fixed(setting, 3) : Shown.fixed(setting, 1);
     }
 
-    static Grid of(SpeedPlot plot, Optional<org.nextpull.plan.Band> band) {
+    static Section.Grid of(SpeedPlot plot, Optional<org.nextpull.plan.Band> band) {
         int every = (int)
                 Math.round(band.map(found -> (double) found.rowsEveryRpm()).orElse((double) USUAL_ROWS_RPM));
         List<String> headings = new ArrayList<>(List.of("rpm"));
         plot.lines().forEach(line -> headings.add("torque, " + line.name()));
         plot.lines().forEach(line -> headings.add("power, " + line.name()));
-        Grid grid = Grid.of(plot.torqueTitle() + "; " + plot.powerTitle(), headings.toArray(new String[0]));
+        Section.Grid grid =
+                Section.Grid.of(plot.torqueTitle() + "; " + plot.powerTitle(), headings.toArray(new String[0]));
         for (Point point : plot.lines().get(0).torque()) {
             if (Math.abs(Math.IEEEremainder(point.x(), every)) < 1e-6) {
                 List<String> cells = new ArrayList<>(List.of(Shown.fixed(point.x(), 0)));

@@ -42,17 +42,18 @@ public final class Sheet {
         SessionResult result = replay.whole();
         String title = heading.title().or(() -> result.plan().engine().name()).orElse("Engine without a name");
         ComparePart comparison = new ComparePart(compared, result, shown);
+        DayParts day = new DayParts(replay, shown);
         Stream<Section> sections = Stream.of(
-                new AnswerPart(result, shown).section(),
+                day.answer(),
                 new JobPart(result.plan(), shown).section(),
                 new ChartsPart(result, shown).section(),
-                new RowsPart(result).section(),
+                day.rows(),
                 comparison.section(),
-                new PullsPart(result, shown).figures(),
-                new PullsPart(result, shown).conditions(),
-                new PathPart(replay, shown).section(),
-                new RemarksPart(result, shown).changes(),
-                new RemarksPart(result, shown).findings(),
+                day.pulls(),
+                day.conditions(),
+                day.path(),
+                day.changes(),
+                day.findings(),
                 new JobPart(result.plan(), shown).toRepeat(),
                 Section.of("Cautions").withItems(cautions(result.plan())));
         Page page = new Page(
@@ -91,5 +92,18 @@ public final class Sheet {
     private static Reader part(String name) {
         return new InputStreamReader(
                 Objects.requireNonNull(Sheet.class.getResourceAsStream(name + ".html"), name), StandardCharsets.UTF_8);
+    }
+
+    /**
+     * What stands at the head of a sheet, as the caller knows it: the sheet itself has no clock.
+     *
+     * @param title the job in the operator's words
+     * @param day when it was run or printed, as text
+     * @param software name and version of the program
+     */
+    public record Heading(Optional<String> title, Optional<String> day, Optional<String> software) {
+        public static Heading none() {
+            return new Heading(Optional.empty(), Optional.empty(), Optional.empty());
+        }
     }
 }

@@ -9,9 +9,12 @@ import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
+import org.nextpull.compare.PullAdvice;
+import org.nextpull.compare.PullPlan;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
+import org.nextpull.scatter.Scatter;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
@@ -98,5 +101,43 @@ public final class CompareJson {
             Json.put(each, "low_percent", row.band().low(), 4);
             Json.put(each, "high_percent", row.band().high(), 4);
         }
+    }
+
+    /** The plan for a day. */
+    public static String planPulls(PullAdvice advice, Scatter scatter) {
+        ObjectNode document = Json.document();
+        Json.put(document, "scatter_percent", scatter.percent(), 4);
+        Json.put(document, "scatter_df", scatter.degreesOfFreedom(), 1);
+        put(document, "interleaved", advice.interleaved());
+        put(document, "three_change_overs", advice.withChangeOvers(3));
+        put(document, "two_change_overs", advice.withChangeOvers(2));
+        put(document, "least_cost", advice.cheapest().flatMap(PullAdvice.Cheapest::plan));
+        advice.cheapest()
+                .flatMap(
+                        asked -> asked.plan().map(plan -> plan.cost(asked.cost().pulls())))
+                .ifPresent(cost -> ((ObjectNode) document.get("least_cost")).put("cost_pulls", cost));
+        if (advice.cautious().isPresent()) {
+            document.put("cautious_pulls", advice.cautious().getAsInt());
+        } else {
+            document.putNull("cautious_pulls");
+        }
+        Json.put(document, "resolved_by_most_percent", advice.resolvedByMost(), 4);
+        return Json.pretty(document);
+    }
+
+    private static void put(ObjectNode document, String key, Optional<PullPlan> plan) {
+        if (plan.isEmpty()) {
+            document.putNull(key);
+            return;
+        }
+        ObjectNode node = document.putObject(key);
+        node.put("pulls", plan.get().pulls());
+        node.put("change_overs", plan.get().changeOvers());
+        node.put("flushing_pulls", plan.get().flushing());
+        ArrayNode order = node.putArray("order");
+        plan.get().order().forEach(order::add);
+        Json.put(node, "half_width_percent", plan.get().halfWidthPercent(), 4);
+        Json.put(node, "power", plan.get().power(), 4);
+        Json.put(node, "power_unplanned", plan.get().powerUnplanned(), 4);
     }
 }

@@ -6,6 +6,7 @@ import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.Chosen;
 import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
@@ -72,7 +73,7 @@ public final class AdviseText {
                 .ifPresent(verdict -> text.append(heard(result, verdict.advice()))
                         .append(next(verdict))
                         .append('\n'));
-        result.candidates().ifPresent(day -> text.append(new CandidateText(shown).text(day, result)));
+        result.candidates().ifPresent(day -> text.append(new CompareText(shown).candidates(day, result)));
         if (result.candidates().isEmpty()) {
             result.verdict().ifPresent(verdict -> text.append(answers(result, verdict)));
         }
@@ -164,7 +165,7 @@ public final class AdviseText {
         StringBuilder text = new StringBuilder();
         replay.steps().forEach(step -> text.append(verbose ? step(step, replay) : ""));
         text.append(verbose ? "" : steps(replay));
-        text.append(replay.days().isEmpty() ? stopped(replay) : DaysTable.of(replay.days()) + "\n");
+        text.append(replay.days().isEmpty() ? stopped(replay) : days(replay.days()) + "\n");
         return text.append(answer(replay.whole(), verbose || replay.steps().isEmpty()))
                 .toString();
     }
@@ -213,5 +214,34 @@ public final class AdviseText {
         return step.alarms().stream()
                 .map(alarm -> "ALARM line " + alarm.since().line() + ", " + words.passed(alarm) + ". ")
                 .collect(Collectors.joining());
+    }
+
+    /** What each of several days says alone, and what it adds to those before it. */
+    private static String days(List<Replay.OneDay> days) {
+        TextTable table = new TextTable("day", "pulls", "stop after", "alone", "with the days before", "from");
+        int number = 0;
+        for (Replay.OneDay day : days) {
+            number++;
+            MeasuredPull first = day.steps().get(0).pull();
+            table.row(
+                    String.valueOf(number),
+                    String.valueOf(day.steps().size()),
+                    day.stoppedAfter().isPresent()
+                            ? String.valueOf(day.stoppedAfter().getAsInt())
+                            : "-",
+                    answer(day.alone()),
+                    answer(day.together()),
+                    first.origin().source());
+        }
+        return "Day by day: the final setting, and the torque still to find.\n" + table.text();
+    }
+
+    private static String answer(Verdict verdict) {
+        String leave =
+                verdict.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("nothing yet");
+        return leave
+                + verdict.map()
+                        .map(state -> ", " + Shown.fixed(state.leftAtPeak().expectedPercent(), 2) + " %")
+                        .orElse("");
     }
 }

@@ -7,10 +7,13 @@ import org.nextpull.compare.LabelScatter;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.plan.Goal;
+import org.nextpull.report.CandidateWords;
 import org.nextpull.report.CompareWords;
 import org.nextpull.report.Shown;
+import org.nextpull.session.CandidateDay;
 import org.nextpull.session.ComparedDay;
 import org.nextpull.session.OrderFrom;
+import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
 /** What {@code compare} prints: the verdict on each label first, then what it rests on. */
@@ -71,5 +74,37 @@ public final class CompareText {
         }
         return "\nBy speed, \"" + one.label() + "\" vs \"" + result.reference().label()
                 + "\": whole-curve 95 % limits\n" + table.text();
+    }
+
+    /** What a day says of its candidates side by side: each at its own best, and what the decision runs tell. */
+    String candidates(CandidateDay day, SessionResult result) {
+        Goal.Response response = result.plan().goal().response();
+        StringBuilder text = new StringBuilder("Candidates, each at its own best; the first is the reference:\n");
+        CandidateWords words = new CandidateWords(day, response, shown);
+        TextTable table = new TextTable(CandidateWords.heads().toArray(String[]::new));
+        day.candidates().forEach(state -> table.row(words.row(state).toArray(String[]::new)));
+        text.append(table.text());
+        words.sweeps(result).forEach(line -> text.append(line).append('\n'));
+        words.knockLimits().forEach(line -> text.append(line).append('\n'));
+        if (!day.isDeciding()) {
+            return text.append('\n').toString();
+        }
+        text.append(words.runs()).append('\n');
+        day.comparison().ifPresent(told -> text.append(verdicts(told, day.isDecided(), response)));
+        words.shares().forEach(line -> text.append(line).append('\n'));
+        words.consumptions().forEach(line -> text.append(line).append('\n'));
+        day.comparison().flatMap(MeasuredComparison::torque).ifPresent(told -> text.append(rows(told)));
+        return text.append('\n').toString();
+    }
+
+    private String verdicts(MeasuredComparison told, boolean decided, Goal.Response response) {
+        CompareWords words = new CompareWords(shown, response, told);
+        StringBuilder text = new StringBuilder();
+        words.deciding()
+                .comparisons()
+                .forEach(one -> text.append(decided ? words.standing(one) : words.verdict(one))
+                        .append('\n'));
+        words.groups(words.deciding()).ifPresent(line -> text.append(line).append('\n'));
+        return text.toString();
     }
 }

@@ -5,11 +5,14 @@ import java.time.ZoneId;
 import java.time.format.DateTimeFormatter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.notebook.Checkup;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
-import org.nextpull.report.KeptAdviceText;
+import org.nextpull.report.AdviceText;
+import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 
@@ -90,7 +93,7 @@ public final class NotebookText {
     }
 
     private String advice(KeptSession.Advice advice) {
-        return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice) + "\n";
+        return "  " + time(advice.at()) + ", " + after(advice.pulls()) + ": " + sentence(advice) + "\n";
     }
 
     private static String after(int pulls) {
@@ -125,5 +128,19 @@ public final class NotebookText {
                 .map(letter -> letter != '\n' && Character.isISOControl(letter) ? ' ' : letter)
                 .collect(StringBuilder::new, StringBuilder::appendCodePoint, StringBuilder::append)
                 .toString();
+    }
+
+    /** What was asked for, and why: {@code pull 28.0 deg (climb timing)}; at a stop what was left in the engine. */
+    public static String sentence(KeptSession.Advice advice) {
+        boolean isStop = advice.action().equals("stop");
+        EngineSetting setting = isStop ? advice.leave() : advice.setting();
+        String values = isStop
+                ? Optional.of(AdviceText.values(setting))
+                        .filter(left -> !left.isEmpty())
+                        .map(left -> ", final setting " + left)
+                        .orElse("")
+                : " " + AdviceText.setting(setting);
+        String cells = setting.map().map(map -> ": " + MapText.cells(map)).orElse("");
+        return advice.action() + values + " (" + advice.code().replace('-', ' ') + ")" + cells;
     }
 }

@@ -14,7 +14,6 @@ import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
 import org.nextpull.app.DaySheet;
-import org.nextpull.app.SheetFiles;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Outcome;
 import org.nextpull.live.LiveState;
@@ -208,7 +207,7 @@ final class BenchActions {
                             texts.get(1).isBlank() ? "sheet" : texts.get(1).strip();
                     DaySheet.Order order = sheets.get();
                     work.think(
-                            () -> SheetFiles.write(texts.get(0), name, source.sheet(), order),
+                            () -> DaySheet.write(texts.get(0), name, source.sheet(), order),
                             written -> foot.say(written(name, written, order.shown())));
                     return Optional.empty();
                 }));

@@ -16,7 +16,6 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Signals;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /**
@@ -31,8 +30,8 @@ public final class BenchController implements Page {
     private final ThrottleWatch throttle = new ThrottleWatch();
     private final Function<Shown, DaySheet.Order> sheets;
     private final BenchView view;
-    private final Latest<DaySource.Moment> moments;
-    private final Latest<BenchPage> pages;
+    private final Work.Latest<DaySource.Moment> moments;
+    private final Work.Latest<BenchPage> pages;
     private volatile BenchPresenter presenter = new BenchPresenter(UnitSystem.METRIC);
     private volatile UnitSystem units = UnitSystem.METRIC;
     private volatile DaySource.@Nullable Moment last;
@@ -55,8 +54,8 @@ public final class BenchController implements Page {
         this.signals = signals;
         this.sheets = sheets;
         this.view = new BenchView(work);
-        this.moments = new Latest<>(work::think, this::make);
-        this.pages = new Latest<>(EventQueue::invokeLater, this::show);
+        this.moments = new Work.Latest<>(work::think, this::make);
+        this.pages = new Work.Latest<>(EventQueue::invokeLater, this::show);
     }
 
     /** Another page shows the same moments; before the start. */

@@ -13,7 +13,6 @@ import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanKeys;
 import org.nextpull.report.ActText;
-import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -68,7 +67,7 @@ final class BenchQuestions {
                 title,
                 List.of(Question.Field.wide("Why", "")),
                 texts -> texts.get(0).isBlank()
-                        ? Optional.of(EntryText.REASON_NEEDED)
+                        ? Optional.of(Question.REASON_NEEDED)
                         : done(act.apply(texts.get(0).strip())));
     }
 
@@ -79,7 +78,7 @@ final class BenchQuestions {
                 "Note on " + on + ".",
                 List.of(Question.Field.wide("Note", "")),
                 texts -> texts.get(0).isBlank()
-                        ? Optional.of(EntryText.NOTHING_SAID)
+                        ? Optional.of(Question.NOTHING_SAID)
                         : done(new OperatorAction.Note(pull, texts.get(0).strip())));
     }
 
@@ -91,7 +90,7 @@ final class BenchQuestions {
                 texts -> {
                     String said = texts.get(0).strip().toLowerCase(Locale.ROOT);
                     if (!YES.contains(said) && !NO.contains(said)) {
-                        return Optional.of(EntryText.noWord("The answer", "yes or no"));
+                        return Optional.of(Question.noWord("The answer", "yes or no"));
                     }
                     KnockMark mark = YES.contains(said) ? KnockMark.HEARD : KnockMark.NONE;
                     return done(
@@ -137,7 +136,7 @@ final class BenchQuestions {
                     .withConfiguration(word(texts.get(2)), word(texts.get(3)));
             return done(new OperatorAction.Correct(pull.number(), setting));
         } catch (IllegalArgumentException outOfRange) {
-            return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+            return Optional.of(Question.noWord("Lambda", "a number above 0"));
         }
     }
 
@@ -157,7 +156,7 @@ final class BenchQuestions {
                         return fault;
                     }
                     if (mixture.value().filter(value -> value <= 0).isPresent()) {
-                        return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+                        return Optional.of(Question.noWord("Lambda", "a number above 0"));
                     }
                     Optional<Advance> deg = spark.value().map(Advance::ofDeg);
                     AskedSetting setting = AskedSetting.none()
@@ -178,7 +177,7 @@ final class BenchQuestions {
                     Optional<String> label = word(texts.get(0));
                     Optional<String> fuel = word(texts.get(1));
                     return label.isEmpty() && fuel.isEmpty()
-                            ? Optional.of(EntryText.NOTHING_SAID)
+                            ? Optional.of(Question.NOTHING_SAID)
                             : done(new OperatorAction.Next(label, fuel));
                 });
     }
@@ -191,7 +190,7 @@ final class BenchQuestions {
                 texts -> {
                     Question.FieldNumber value = Question.FieldNumber.of("Value", texts.get(1));
                     if (value.fault().isPresent() || value.value().isEmpty()) {
-                        return value.fault().or(() -> Optional.of(EntryText.noNumber("Value", "")));
+                        return value.fault().or(() -> Optional.of(Question.noNumber("Value", "")));
                     }
                     OperatorAction.ChangeLimit change = new OperatorAction.ChangeLimit(
                             texts.get(0).split(":", 2)[0].strip(), value.value().get());

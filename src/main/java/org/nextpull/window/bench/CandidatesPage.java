@@ -13,7 +13,6 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /** The candidates of the day on the bench, side by side, with its next step; a change-over is confirmed here step by step. */
@@ -21,7 +20,7 @@ public final class CandidatesPage implements Page {
     private final FootBar foot;
     private final Consumer<OperatorAction> tell;
     private final CandidatesView view;
-    private final Latest<CandidateBoard> boards;
+    private final Work.Latest<CandidateBoard> boards;
     private final Work work;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
     private volatile DaySource.@Nullable Moment last;
@@ -36,7 +35,7 @@ public final class CandidatesPage implements Page {
         this.foot = foot;
         this.tell = tell;
         view = new CandidatesView(work, this::confirm);
-        boards = new Latest<>(EventQueue::invokeLater, view::show);
+        boards = new Work.Latest<>(EventQueue::invokeLater, view::show);
     }
 
     /** Shows a moment of the day; on the working thread. */

@@ -19,7 +19,6 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /** The page of comparisons at work: files are read and compared on the working thread. */
@@ -30,7 +29,7 @@ public final class ComparedController implements Page {
     private final FootBar foot;
     private final NotebookAccess notebook;
     private final ComparedView view;
-    private final Latest<Wanted> wanting;
+    private final Work.Latest<Wanted> wanting;
     private Wanted wanted = new Wanted(List.of(), "", Optional.empty(), new Shown(UnitSystem.METRIC));
     private volatile List<String> labels = List.of();
     private @Nullable Done done;
@@ -58,9 +57,9 @@ public final class ComparedController implements Page {
         this.foot = foot;
         this.notebook = notebook;
         this.view = new ComparedView(work);
-        this.wanting = new Latest<>(work::think, this::compare);
+        this.wanting = new Work.Latest<>(work::think, this::compare);
         view.buttons(keys());
-        view.show(ComparedPage.saying(List.of(EMPTY)));
+        view.show(ComparedPresenter.Page.saying(List.of(EMPTY)));
     }
 
     /** Compares these sessions of the notebook. */
@@ -72,7 +71,7 @@ public final class ComparedController implements Page {
         wanted = newWanted;
         view.show(wanted.contenders(), wanted.plan());
         if (wanted.contenders().isEmpty()) {
-            view.show(ComparedPage.saying(List.of(EMPTY)));
+            view.show(ComparedPresenter.Page.saying(List.of(EMPTY)));
         } else {
             wanting.give(wanted);
         }
@@ -85,7 +84,8 @@ public final class ComparedController implements Page {
                     notebook, Optional.of(asked.plan()).filter(plan -> !plan.isBlank()), asked.contenders());
             if (input.value().isEmpty()) {
                 done = null;
-                show(ComparedPage.saying(new FindingLines(FindingText.in(asked.shown())).lines(input.findings())));
+                show(ComparedPresenter.Page.saying(
+                        new FindingLines(FindingText.in(asked.shown())).lines(input.findings())));
                 return;
             }
             known = new Done(asked, ComparedPresenter.compare(input.value().get(), asked.against()));
@@ -95,7 +95,7 @@ public final class ComparedController implements Page {
         show(new ComparedPresenter(asked.shown()).page(known.compared()));
     }
 
-    private void show(ComparedPage page) {
+    private void show(ComparedPresenter.Page page) {
         EventQueue.invokeLater(() -> view.show(page));
     }
 

@@ -52,13 +52,13 @@ final class ComparedPresenter {
     }
 
     /** The page. */
-    ComparedPage page(Compared compared) {
+    Page page(Compared compared) {
         FindingLines lines = new FindingLines(FindingText.in(shown));
         Optional<MeasuredComparison> outcome = compared.day().outcome().value();
         if (outcome.isEmpty()) {
             List<Finding> why = new ArrayList<>(compared.findings());
             why.addAll(compared.result().findings());
-            return ComparedPage.saying(
+            return Page.saying(
                     lines.lines(why.stream().filter(Finding::isError).distinct().toList()));
         }
         MeasuredComparison both = outcome.get();
@@ -74,7 +74,7 @@ final class ComparedPresenter {
                 .flatMap(torque -> torque.comparisons().stream())
                 .filter(one -> !one.rows().isEmpty())
                 .toList();
-        return new ComparedPage(
+        return new Page(
                 result.comparisons().stream().map(words::verdict).toList(),
                 basis,
                 withRows.stream().map(Comparison::label).toList(),
@@ -88,17 +88,51 @@ final class ComparedPresenter {
                 + Shown.fixed(scatter.scatter().percent(), 2) + " %.";
     }
 
-    private List<ComparedPage.Row> rows(Comparison one) {
+    private List<Page.Row> rows(Comparison one) {
         return one.rows().stream().map(this::row).toList();
     }
 
-    private ComparedPage.Row row(RowDifference row) {
-        return new ComparedPage.Row(
+    private Page.Row row(RowDifference row) {
+        return new Page.Row(
                 Shown.fixed(row.rpm(), 0),
                 shown.torque(row.levels().label()),
                 shown.torque(row.levels().reference()),
                 CompareWords.signed(row.percent()),
                 CompareWords.signed(row.band().low()),
                 CompareWords.signed(row.band().high()));
+    }
+
+    /**
+     * A comparison in words and data; the view adds nothing.
+     *
+     * @param verdicts the verdict on each label, a sentence each; or why there is none
+     * @param basis what the verdicts rest on, and how to go on
+     * @param labels which label the rows of each difference are of
+     * @param curves mean curves of all labels
+     * @param differences the difference of each label over speed, in the order of {@code labels}
+     * @param rows the difference of each label by speed, in the order of {@code labels}
+     */
+    record Page(
+            List<String> verdicts,
+            List<String> basis,
+            List<String> labels,
+            Optional<OverlayPlot> curves,
+            List<DifferencePlot> differences,
+            List<List<Row>> rows) {
+        Page {
+            verdicts = List.copyOf(verdicts);
+            basis = List.copyOf(basis);
+            labels = List.copyOf(labels);
+            differences = List.copyOf(differences);
+            rows = rows.stream().map(List::copyOf).toList();
+        }
+
+        /** One speed, as people read it. */
+        record Row(String rpm, String label, String reference, String percent, String from, String to) {}
+
+        /** Nothing but sentences. */
+        static Page saying(List<String> sentences) {
+            return new Page(sentences, List.of(), List.of(), Optional.empty(), List.of(), List.of());
+        }
     }
 }

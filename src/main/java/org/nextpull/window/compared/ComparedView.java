@@ -52,7 +52,7 @@ final class ComparedView extends JPanel implements Styled {
     private final JScrollPane tablePane = pane(table);
     private final ChartCanvas curves;
     private final ChartCanvas difference;
-    private transient ComparedPage page = ComparedPage.saying(List.of());
+    private transient ComparedPresenter.Page page = ComparedPresenter.Page.saying(List.of());
     private int shown;
     private final Stack stack = new Stack();
     private final JPanel left = new JPanel(stack);
@@ -129,7 +129,7 @@ final class ComparedView extends JPanel implements Styled {
         return list.getSelectedIndex();
     }
 
-    void show(ComparedPage newPage) {
+    void show(ComparedPresenter.Page newPage) {
         page = newPage;
         shown = 0;
         verdict.say(String.join("\n", page.verdicts()));
@@ -199,7 +199,7 @@ final class ComparedView extends JPanel implements Styled {
     }
 
     /** The numbers of one difference, a speed a row. */
-    private static final class RowTable extends PlainTable<ComparedPage.Row> {
+    private static final class RowTable extends PlainTable<ComparedPresenter.Page.Row> {
         private static final long serialVersionUID = 1;
 
         RowTable() {
@@ -210,12 +210,12 @@ final class ComparedView extends JPanel implements Styled {
             return List.of("rpm", label, "reference", "%", "from", "to");
         }
 
-        void show(String label, List<ComparedPage.Row> rows) {
+        void show(String label, List<ComparedPresenter.Page.Row> rows) {
             show(heads(label), rows);
         }
 
         @Override
-        protected String text(ComparedPage.Row row, int column) {
+        protected String text(ComparedPresenter.Page.Row row, int column) {
             return List.of(row.rpm(), row.label(), row.reference(), row.percent(), row.from(), row.to())
                     .get(column);
         }

@@ -3,7 +3,6 @@ package org.nextpull.window.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
-import org.nextpull.report.EntryText;
 
 /**
  * A question at the foot of the window.
@@ -90,7 +89,23 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
             }
             return plain.matches("[+-]?\\d{1,6}(\\.\\d{1,6})?")
                     ? new FieldNumber(Optional.of(Double.valueOf(plain)), Optional.empty())
-                    : new FieldNumber(Optional.empty(), Optional.of(EntryText.noNumber(field, text.strip())));
+                    : new FieldNumber(Optional.empty(), Optional.of(noNumber(field, text.strip())));
         }
+    }
+
+    /** A reason is missing. */
+    public static final String REASON_NEEDED = "Say why; it is kept with the pull.";
+
+    /** Nothing was typed. */
+    public static final String NOTHING_SAID = "Nothing was said.";
+
+    /** A field that holds no number. */
+    public static String noNumber(String field, String text) {
+        return field + " must be a number, not \"" + text + "\".";
+    }
+
+    /** A field that holds none of the words that it takes. */
+    public static String noWord(String field, String words) {
+        return field + " must be " + words + ".";
     }
 }

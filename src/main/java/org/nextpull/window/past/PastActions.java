@@ -13,7 +13,6 @@ import java.util.function.Supplier;
 import org.nextpull.app.DayReader;
 import org.nextpull.app.DaySheet;
 import org.nextpull.app.NotebookAccess;
-import org.nextpull.app.SheetFiles;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.finding.Finding;
@@ -22,7 +21,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
-import org.nextpull.report.EntryText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
@@ -91,7 +89,7 @@ final class PastActions {
                     Shown units = selection.shown();
                     work.think(
                             () -> notebook.session(row.id())
-                                    .then(session -> SheetFiles.write(
+                                    .then(session -> DaySheet.write(
                                             texts.get(0),
                                             texts.get(1).strip(),
                                             DaySheet.of(DayReader.of(notebook, session)),
@@ -137,7 +135,7 @@ final class PastActions {
                 "Another name for the engine of session " + row.id() + ".",
                 List.of(Question.Field.wide("Engine", row.engine())),
                 texts -> texts.get(0).isBlank()
-                        ? Optional.of(EntryText.NOTHING_SAID)
+                        ? Optional.of(Question.NOTHING_SAID)
                         : change(
                                 row,
                                 () -> changed(book ->
@@ -228,14 +226,14 @@ final class PastActions {
         Question.FieldNumber advance = Question.FieldNumber.of("Advance", texts.get(1));
         Question.FieldNumber lambda = Question.FieldNumber.of("Lambda", texts.get(2));
         if (!pull.matches("[0-9]{1,6}")) {
-            return Optional.of(EntryText.noWord("Pull", "the number of a pull"));
+            return Optional.of(Question.noWord("Pull", "the number of a pull"));
         }
         Optional<String> fault = advance.fault().or(lambda::fault);
         if (fault.isPresent()) {
             return fault;
         }
         if (lambda.value().filter(value -> value <= 0).isPresent()) {
-            return Optional.of(EntryText.noWord("Lambda", "a number above 0"));
+            return Optional.of(Question.noWord("Lambda", "a number above 0"));
         }
         AskedSetting setting = AskedSetting.none()
                 .withValues(
@@ -244,7 +242,7 @@ final class PastActions {
                         lambda.value().map(Lambda::of))
                 .withConfiguration(word(texts.get(3)), word(texts.get(4)));
         return setting.equals(AskedSetting.none())
-                ? Optional.of(EntryText.NOTHING_SAID)
+                ? Optional.of(Question.NOTHING_SAID)
                 : take.apply(new OperatorAction.Correct(Integer.parseInt(pull), setting));
     }
 

@@ -23,7 +23,6 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /** The page of past sessions at work: the notebook is read, and results made again, on the working thread. */
@@ -37,8 +36,8 @@ public final class PastController implements Page {
     private final PastView view;
     private final PastActions actions;
     private final Timer again;
-    private final Latest<String> searching;
-    private final Latest<PastPresenter.Row> looking;
+    private final Work.Latest<String> searching;
+    private final Work.Latest<PastPresenter.Row> looking;
     private volatile Shown shown = new Shown(UnitSystem.METRIC);
     private @Nullable Read last;
 
@@ -71,8 +70,8 @@ public final class PastController implements Page {
         this.foot = foot;
         this.notebook = notebook;
         this.ways = ways;
-        this.searching = new Latest<>(work::think, this::search);
-        this.looking = new Latest<>(work::think, this::look);
+        this.searching = new Work.Latest<>(work::think, this::search);
+        this.looking = new Work.Latest<>(work::think, this::look);
         this.again = new Timer(AGAIN_MS, event -> again());
         this.view = new PastView(work, searching::give, looking::give);
         this.actions = new PastActions(work, foot, notebook, ways, new Selection());

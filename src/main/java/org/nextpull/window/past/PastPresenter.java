@@ -16,8 +16,8 @@ import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
-import org.nextpull.report.KeptAdviceText;
 import org.nextpull.report.Shown;
+import org.nextpull.report.text.NotebookText;
 import org.nextpull.session.SessionResult;
 
 /** Turns sessions of the notebook into rows and pages. Knows no file and no view. */
@@ -97,7 +97,7 @@ final class PastPresenter {
     }
 
     private String advice(KeptSession.Advice advice) {
-        return time(advice.at()) + ", " + after(advice.pulls()) + ": " + KeptAdviceText.sentence(advice);
+        return time(advice.at()) + ", " + after(advice.pulls()) + ": " + NotebookText.sentence(advice);
     }
 
     private static String after(int pulls) {

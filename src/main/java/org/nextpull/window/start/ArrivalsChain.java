@@ -34,7 +34,7 @@ final class ArrivalsChain {
     private Shown shown;
     private final Map<String, SourceWatch> watches = new LinkedHashMap<>();
     private final Map<String, Map<Channel, Double>> latest = new HashMap<>();
-    private final Deque<Said> said = new ArrayDeque<>();
+    private final Deque<FormPage.Said> said = new ArrayDeque<>();
 
     ArrivalsChain(List<WireSource> wires, Hints hints, Shown shown) {
         this.wires = List.copyOf(wires);
@@ -119,7 +119,7 @@ final class ArrivalsChain {
 
         @Override
         public void said(ArrivalTime at, Finding finding) {
-            Said one = new Said(finding.isError(), sentences.sentence(finding));
+            FormPage.Said one = new FormPage.Said(finding.isError(), sentences.sentence(finding));
             said.remove(one);
             said.addLast(one);
             if (said.size() > MOST_SAID) {

@@ -8,7 +8,7 @@ import java.util.List;
  * @param sources the ports, or the folder
  * @param said what the sources had to say, the latest last
  */
-record ArrivalsPage(List<Source> sources, List<Said> said) {
+record ArrivalsPage(List<Source> sources, List<FormPage.Said> said) {
     ArrivalsPage {
         sources = List.copyOf(sources);
         said = List.copyOf(said);

@@ -113,4 +113,12 @@ record FormPage(Optional<String> file, boolean isChanged, List<Part> parts, List
             return field.label() + " (" + id() + "). " + field.help() + unit + allowed + fallback;
         }
     }
+
+    /**
+     * A sentence with how it is to be taken.
+     *
+     * @param isError whether nothing goes on with it
+     * @param sentence for a person
+     */
+    record Said(boolean isError, String sentence) {}
 }

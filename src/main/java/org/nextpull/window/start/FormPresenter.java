@@ -34,10 +34,10 @@ final class FormPresenter {
     }
 
     FormPage page(PlanDraft draft, Optional<String> file, boolean isChanged) {
-        Map<String, List<Said>> said = new HashMap<>();
+        Map<String, List<FormPage.Said>> said = new HashMap<>();
         List<Finding> findings = draft.plan(file.orElse("plan.toml")).findings();
         findings.forEach(finding -> said.computeIfAbsent(place(finding), place -> new ArrayList<>())
-                .add(new Said(finding.isError(), named(sentences.sentence(finding)))));
+                .add(new FormPage.Said(finding.isError(), named(sentences.sentence(finding)))));
         List<FormPage.Part> parts = new ArrayList<>();
         for (PlanTable<?> section : sections()) {
             for (String table : tables(section, draft)) {
@@ -97,15 +97,15 @@ final class FormPresenter {
 
     /** What is missing in a plan that was never written is no error yet: somebody is filling it in. */
     private FormPage.Part part(
-            PlanTable<?> section, String table, PlanDraft draft, boolean isNew, Map<String, List<Said>> said) {
+            PlanTable<?> section, String table, PlanDraft draft, boolean isNew, Map<String, List<FormPage.Said>> said) {
         boolean isPresent = draft.has(table);
         boolean isOpen = isPresent || section.presence() == PlanTable.Presence.ALWAYS;
         List<FormPage.Row> rows = new ArrayList<>();
         for (PlanKey<?> field : isOpen ? fields(section) : List.<PlanKey<?>>of()) {
             String typed = draft.typed(table, field.name()).orElse("");
             String usual = draft.usual(table, field).orElse("");
-            List<Said> wrong = said.getOrDefault(table + "." + field.name(), List.of());
-            boolean isMissing = isNew && typed.isEmpty() && wrong.stream().anyMatch(Said::isError);
+            List<FormPage.Said> wrong = said.getOrDefault(table + "." + field.name(), List.of());
+            boolean isMissing = isNew && typed.isEmpty() && wrong.stream().anyMatch(FormPage.Said::isError);
             rows.add(new FormPage.Row(
                     table,
                     field,
@@ -124,7 +124,7 @@ final class FormPresenter {
                 .key()
                 .filter(key -> finding.code() == FindingCode.PLAN_UNKNOWN_KEY
                         && !PlanForm.without(key, draft).equals(draft));
-        return new FormPage.Loose(new Said(finding.isError(), sentences.sentence(finding)), removable);
+        return new FormPage.Loose(new FormPage.Said(finding.isError(), sentences.sentence(finding)), removable);
     }
 
     private String kept(PlanDraft draft) {

@@ -123,7 +123,7 @@ final class RowView extends JPanel implements Styled {
     }
 
     boolean isWrong() {
-        return row.isMissing() || row.said().stream().anyMatch(Said::isError);
+        return row.isMissing() || row.said().stream().anyMatch(FormPage.Said::isError);
     }
 
     void focus() {

@@ -7,7 +7,6 @@ import org.nextpull.live.LiveIntake;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /** Shows what arrives from a source before a session is started; ports are opened and closed on the working thread. */
@@ -15,7 +14,7 @@ final class SourcePreview implements AutoCloseable {
     private final Work work;
     private final PortAccess ports;
     private final SourceView view;
-    private final Latest<ArrivalsPage> arriving = new Latest<>(EventQueue::invokeLater, this::arrived);
+    private final Work.Latest<ArrivalsPage> arriving = new Work.Latest<>(EventQueue::invokeLater, this::arrived);
     private volatile boolean watching;
     private volatile @Nullable Arrivals arrivals;
 

@@ -24,7 +24,6 @@ import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.PathChooser;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Latest;
 import org.nextpull.window.work.Work;
 
 /**
@@ -42,7 +41,7 @@ public final class StartController implements Page, AutoCloseable {
     private final PortAccess ports;
     private final Consumer<StartOrder> begin;
     private final StartView view;
-    private final Latest<Judging> judging;
+    private final Work.Latest<Judging> judging;
     private final SourcePreview preview;
     private final Deque<PlanForm> before = new ArrayDeque<>();
     private PlanForm form = PlanForm.fresh();
@@ -63,7 +62,7 @@ public final class StartController implements Page, AutoCloseable {
         this.foot = foot;
         this.ports = ports;
         this.begin = begin;
-        this.judging = new Latest<>(work::think, this::judge);
+        this.judging = new Work.Latest<>(work::think, this::judge);
         this.view = new StartView(new StartView.Wishes(
                 this::change, this::open, this::save, this::fresh, this::findPorts, this::watch, this::start));
         this.preview = new SourcePreview(work, ports, view.source());

@@ -16,8 +16,8 @@ import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 
 class SheetTest {
-    private static final Heading HEADING =
-            new Heading(Optional.of("Timing on pump fuel"), Optional.of("2026-05-02"), Optional.of("nextpull 0"));
+    private static final Sheet.Heading HEADING =
+            new Sheet.Heading(Optional.of("Timing on pump fuel"), Optional.of("2026-05-02"), Optional.of("nextpull 0"));
 
     @TempDir
     private static Path folder = Path.of("unset");

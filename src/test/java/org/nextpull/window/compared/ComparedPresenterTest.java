@@ -41,7 +41,7 @@ class ComparedPresenterTest {
     void thePageSaysWhatTheCommandLineSays() {
         DayInput input = read(List.of(LabelledLog.unlabelled("sample-logs/hillclimb-manifold.csv")), PLAN, none());
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.of("before"));
-        ComparedPage page = new ComparedPresenter(METRIC).page(compared);
+        ComparedPresenter.Page page = new ComparedPresenter(METRIC).page(compared);
         String printed = new CompareText(METRIC)
                 .text(
                         compared.day(),
@@ -71,7 +71,7 @@ class ComparedPresenterTest {
         DayInput input = read(List.of(LabelledLog.ofSession(1), LabelledLog.ofSession(2)), "", notebook);
         ComparedPresenter.Compared compared = ComparedPresenter.compare(input, Optional.empty());
         assertThat(compared.labels()).containsExactly("session 1", "session 2");
-        ComparedPage page = new ComparedPresenter(METRIC).page(compared);
+        ComparedPresenter.Page page = new ComparedPresenter(METRIC).page(compared);
         assertThat(page.verdicts().get(0)).startsWith("\"session 2\" vs \"session 1\": ");
         assertThat(page.basis()).anyMatch(line -> line.contains("was run at more than one setting"));
         assertThat(page.basis()).anyMatch(line -> line.contains("2 days are compared"));
@@ -100,7 +100,7 @@ class ComparedPresenterTest {
         assertThat(all(List.of(LabelledLog.ofSession(4)), "", none()).isFailed())
                 .isTrue();
         assertThat(all(List.of(log), "no-such.toml", none()).isFailed()).isTrue();
-        ComparedPage one = new ComparedPresenter(METRIC)
+        ComparedPresenter.Page one = new ComparedPresenter(METRIC)
                 .page(ComparedPresenter.compare(read(List.of(log), PLAN, none()), Optional.empty()));
         assertThat(one.verdicts()).hasSize(1).first().asString().contains("needs two");
         assertThat(all(List.of(new LabelledLog(Optional.of("a"), "no-such.csv")), PLAN, none())

@@ -14,7 +14,7 @@ class LatestTest {
     void whoeverIsSlowSkips() {
         Deque<Runnable> waiting = new ArrayDeque<>();
         List<Integer> received = new ArrayList<>();
-        Latest<Integer> latest = new Latest<>(waiting::add, received::add);
+        Work.Latest<Integer> latest = new Work.Latest<>(waiting::add, received::add);
         for (int value = 1; value <= 1000; value++) {
             latest.give(value);
         }
@@ -30,8 +30,8 @@ class LatestTest {
     void whatIsGivenWhileTheReceiverWorksIsNotLost() {
         Deque<Runnable> waiting = new ArrayDeque<>();
         List<Integer> received = new ArrayList<>();
-        List<Latest<Integer>> self = new ArrayList<>();
-        Latest<Integer> latest = new Latest<>(waiting::add, value -> {
+        List<Work.Latest<Integer>> self = new ArrayList<>();
+        Work.Latest<Integer> latest = new Work.Latest<>(waiting::add, value -> {
             received.add(value);
             if (value < 3) {
                 self.get(0).give(value + 1);

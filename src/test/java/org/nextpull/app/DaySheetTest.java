@@ -15,7 +15,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 
-class SheetFilesTest {
+class DaySheetTest {
     private static final DaySheet.Order ORDER =
             DaySheet.Order.usual(LocalDate.EPOCH, "test", new Shown(UnitSystem.METRIC));
 
@@ -31,17 +31,17 @@ class SheetFilesTest {
                 .value()
                 .orElseThrow());
         Path own = Files.writeString(folder.resolve("day.csv"), "somebody's own");
-        assertThat(SheetFiles.write(folder.toString(), "day", day, ORDER).findings())
+        assertThat(DaySheet.write(folder.toString(), "day", day, ORDER).findings())
                 .extracting(Finding::code)
                 .containsExactly(FindingCode.FILE_OF_ANOTHER);
         assertThat(own).hasContent("somebody's own");
         assertThat(folder.resolve("day.html")).doesNotExist();
         Path other = folder.resolve("new");
-        assertThat(SheetFiles.write(other.toString(), "other", day, ORDER).value())
+        assertThat(DaySheet.write(other.toString(), "other", day, ORDER).value())
                 .contains(other);
-        assertThat(SheetFiles.write(other.toString(), "other", day, ORDER).value())
+        assertThat(DaySheet.write(other.toString(), "other", day, ORDER).value())
                 .contains(other);
-        assertThat(SheetFiles.write(own.toString(), "other", day, ORDER).findings())
+        assertThat(DaySheet.write(own.toString(), "other", day, ORDER).findings())
                 .extracting(finding -> finding.text("why"))
                 .containsExactly(Optional.of("a file of that name is in the way"));
     }
