@@ -20,6 +20,11 @@ public final class Advisor {
         return new KeptStop(day, said, Advisor::byPulls).verdict();
     }
 
+    /** The same where nothing but the advice is asked for: while a stop stands it costs little however long the day. */
+    public static Verdict say(Day day, SaidStops said) {
+        return new KeptStop(day, said, Advisor::byPulls).brief();
+    }
+
     /** Why there can be no verdict of a day; empty where there can. */
     public static Optional<Finding> hindrance(Day day) {
         DayView view = DayView.of(day);

@@ -41,8 +41,7 @@ final class DayReadings {
         plan = ignition.rules(view.day().plan());
         grid = ignition.grid(view.day().plan());
         ofRows = view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
-        List<MeasuredPull> all =
-                view.used().stream().filter(pull -> !readRows(pull).isEmpty()).toList();
+        List<MeasuredPull> all = view.used().stream().filter(this::isRead).toList();
         used = SurfacePulls.newest(all);
         left = all.size() - used.size();
         TreeSet<Double> speeds = new TreeSet<>();
@@ -80,6 +79,18 @@ final class DayReadings {
                                 row.withAdvance(isLoggedByRow() ? row.advance().or(() -> whole) : whole))
                         .filter(row -> row.advance().isPresent())
                         .toList();
+    }
+
+    /** Whether a pull has such a row, without making any. */
+    private boolean isRead(MeasuredPull pull) {
+        boolean hasWhole = ignition.number(pull).isPresent();
+        for (RowFigure row : isOfRows() ? rowsOf(pull) : oneRow(pull)) {
+            boolean hasAdvance = hasWhole || (isLoggedByRow() && row.advance().isPresent());
+            if (hasAdvance && row.torque().newtonMetres() > 0) {
+                return true;
+            }
+        }
+        return false;
     }
 
     /** Whether rows are counted in what the log shows of each; degrees on an unknown map and a spark that stands are not logged. */

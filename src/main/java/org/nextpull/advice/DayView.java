@@ -42,7 +42,7 @@ record DayView(
         return new DayView(day, timing, mixture, bans, configuration, here);
     }
 
-    private static EngineSetting configuration(Day day) {
+    static EngineSetting configuration(Day day) {
         List<MeasuredPull> pulls =
                 day.pulls().stream().filter(MeasuredPull::isPull).toList();
         Optional<EngineSetting> last = pulls.isEmpty()

@@ -1,12 +1,12 @@
 package org.nextpull.advice;
 
 import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
-import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
@@ -61,20 +61,28 @@ public enum Ignition {
     }
 
     private static boolean isMapped(MeasuredPull pull) {
-        double[] deg = pull.figures().map(Figures::rows).stream()
-                .flatMap(rows -> rows.stream().map(RowFigure::advance))
-                .flatMap(Optional::stream)
-                .mapToDouble(Advance::deg)
-                .sorted()
-                .toArray();
-        if (deg.length == 0) {
+        List<RowFigure> rows = DayReadings.rowsOf(pull);
+        double[] deg = new double[rows.size()];
+        int count = 0;
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (RowFigure row : rows) {
+            if (row.advance().isPresent()) {
+                deg[count] = row.advance().get().deg();
+                least = Math.min(least, deg[count]);
+                most = Math.max(most, deg[count++]);
+            }
+        }
+        if (count == 0 || most - least <= FLAT_DEG) {
             return false;
         }
-        double middle = deg[deg.length / 2];
-        long off = Arrays.stream(deg)
+        double[] sorted = Arrays.copyOf(deg, count);
+        Arrays.sort(sorted);
+        double middle = sorted[count / 2];
+        long off = Arrays.stream(sorted)
                 .filter(value -> Math.abs(value - middle) > FLAT_DEG)
                 .count();
-        return off > FEW_ROWS * deg.length;
+        return off > FEW_ROWS * count;
     }
 
     /** Whether it takes a number for each speed. */

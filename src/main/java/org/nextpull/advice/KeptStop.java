@@ -17,7 +17,7 @@ final class KeptStop {
     private final Function<Day, Verdict> judge;
     private final SaidStops said;
     private final Map<Integer, Verdict> judged = new HashMap<>();
-    private final Map<Integer, DayView> views = new HashMap<>();
+    private Optional<DayView> lastView = Optional.empty();
     private final Map<Integer, Boolean> newSettings = new HashMap<>();
 
     /**
@@ -48,6 +48,15 @@ final class KeptStop {
                         .orElse(now);
     }
 
+    /** The same where nothing but the advice is asked for: a stop that stands is not worked out again. */
+    Verdict brief() {
+        int pulls = day.pulls().size();
+        return standing(pulls)
+                .filter(stop -> stop.after() < pulls)
+                .map(stop -> kept(Verdict.of(stop.advice()), stop))
+                .orElseGet(this::verdict);
+    }
+
     /** A stop, and after how many pulls it was said. */
     record Stop(int after, Advice advice) {}
 
@@ -64,8 +73,12 @@ final class KeptStop {
         return judged.computeIfAbsent(pulls, count -> judge.apply(day.first(count)));
     }
 
+    /** The view of the day after so many pulls; of a long day only that asked for last is kept. */
     private DayView view(int pulls) {
-        return views.computeIfAbsent(pulls, count -> DayView.of(day.first(count)));
+        DayView view = lastView.filter(known -> known.day().pulls().size() == pulls)
+                .orElseGet(() -> DayView.of(day.first(pulls)));
+        lastView = Optional.of(view);
+        return view;
     }
 
     /** The stop that stands after so many pulls: the one before the last pull where that does not open the day again. */
@@ -129,7 +142,7 @@ final class KeptStop {
             return true;
         }
         MeasuredPull before = day.pulls().get(pulls - 2);
-        return !before.setting().isSameConfiguration(view(pulls).configuration());
+        return !before.setting().isSameConfiguration(DayView.configuration(day.first(pulls)));
     }
 
     private boolean isNewSetting(int pulls) {

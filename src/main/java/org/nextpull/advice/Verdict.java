@@ -33,6 +33,18 @@ public record Verdict(
         findings = List.copyOf(findings);
     }
 
+    /** A verdict that says no more than the next step, and what that leaves. */
+    static Verdict of(Advice advice) {
+        return new Verdict(
+                Optional.empty(),
+                Optional.empty(),
+                Optional.empty(),
+                advice.leave(),
+                advice,
+                Optional.empty(),
+                List.of());
+    }
+
     /** What the pulls teach other days of the engine, and other fuels. */
     public Optional<SurfaceKnowledge> teaches() {
         return surface.map(SurfacePosterior::knowledge);

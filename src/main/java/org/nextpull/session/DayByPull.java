@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.nextpull.advice.SaidStops;
@@ -72,7 +73,11 @@ public final class DayByPull {
         List<Replay.Step> steps = new ArrayList<>();
         for (int count = 1; count <= pulls; count++) {
             MeasuredCurve last = whole.measured().get(count - 1);
-            after(count).verdict().ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
+            boolean isLastOfDay = count == pulls
+                    || dayOf(last.pull()) != dayOf(whole.measured().get(count).pull());
+            Optional<Verdict> verdict =
+                    isLastOfDay ? after(count).verdict() : Session.said(input, day.first(count), judged);
+            verdict.ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
         }
         return new Replay(pulls == pulls() ? whole : after(pulls), steps, days(steps));
     }

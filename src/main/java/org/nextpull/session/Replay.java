@@ -46,7 +46,7 @@ public record Replay(SessionResult whole, List<Step> steps, List<OneDay> days) {
      *
      * @param pull the pull
      * @param alarms the alarms that would have sounded in it, by their first row
-     * @param verdict what the day said then
+     * @param verdict what the day said then; of a stop that stands no more than its advice, but for the last pull of a day
      */
     public record Step(MeasuredPull pull, List<Alarm> alarms, Verdict verdict) {
         public Step {

@@ -7,13 +7,13 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Function;
 import java.util.function.UnaryOperator;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Day;
 import org.nextpull.advice.EarlierStop;
-import org.nextpull.advice.SaidStops;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmRules;
@@ -90,8 +90,7 @@ public final class Session {
      */
     static SessionResult conclude(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredCurve> measured =
-                KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());
+        List<MeasuredCurve> measured = heard(input, day, judged);
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
@@ -105,7 +104,9 @@ public final class Session {
                 ? Optional.of(between(input, pulls, judged.sweeps()))
                 : Optional.empty();
         Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
-                .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, pulls, judged.stops()));
+                .or(() -> hindrance.isPresent()
+                        ? Optional.empty()
+                        : verdict(input, pulls, today -> Advisor.judge(today, judged.stops())));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -144,6 +145,24 @@ public final class Session {
         Verdict verdict =
                 input.plan().decides() ? between(input, before, new HashMap<>()).verdict() : Advisor.judge(day);
         return verdict.advice().setting().flatMap(EngineSetting::spark);
+    }
+
+    /** What was said after the last pull of one of several states of a day: of a stop that stands no more than its advice. */
+    static Optional<Verdict> said(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
+        if (input.plan().decides()) {
+            return conclude(input, day, judged).verdict();
+        }
+        List<MeasuredPull> pulls =
+                heard(input, day, judged).stream().map(MeasuredCurve::pull).toList();
+        Optional<Finding> hindrance =
+                Advisor.hindrance(day(input, pulls, input.amendments().lifted()));
+        return hindrance.isPresent()
+                ? Optional.empty()
+                : verdict(input, pulls, today -> Advisor.say(today, judged.stops()));
+    }
+
+    private static List<MeasuredCurve> heard(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
+        return KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());
     }
 
     /** The answer of the last day; the decision runs of those before count beside its own. */
@@ -206,13 +225,14 @@ public final class Session {
                 > 1;
     }
 
-    private static Optional<Verdict> verdict(SessionInput input, List<MeasuredPull> pulls, SaidStops said) {
+    private static Optional<Verdict> verdict(
+            SessionInput input, List<MeasuredPull> pulls, Function<Day, Verdict> judge) {
         SweepPlan plan = input.plan();
         if (!sweeps(plan)) {
             return Optional.empty();
         }
         Amendments byHand = input.amendments();
-        Verdict verdict = Advisor.judge(day(input, pulls, byHand.lifted()), said);
+        Verdict verdict = judge.apply(day(input, pulls, byHand.lifted()));
         boolean changed = !byHand.struck().isEmpty() || !byHand.lifted().isEmpty();
         if (!changed || verdict.advice().action() == Action.STOP) {
             return Optional.of(verdict);

@@ -8,6 +8,7 @@ import java.util.Map;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.AdviceCode;
+import org.nextpull.advice.Verdict;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.response.PullStatus;
 
@@ -68,5 +69,24 @@ class DayByPullTest {
         assertThat(replay.whole().pulls()).hasSize(4);
         assertThat(replay.steps().get(3).verdict())
                 .isEqualTo(whole.after(4).verdict().orElseThrow());
+    }
+
+    @Test
+    void itsReplaySaysAfterEachPullWhatTheDayThatEndedThereSaysThoughAStopStands() {
+        List<Days.Run> runs = new ArrayList<>(RUNS);
+        for (int repeat = 0; repeat < 4; repeat++) {
+            runs.add(new Days.Run(26, 196.4 + 0.1 * repeat));
+            runs.add(new Days.Run(24, 195.5));
+        }
+        runs.add(new Days.Run(30, 194.9));
+        Replay replay = day(runs).replay(runs.size());
+        int stopped = replay.stoppedAfter().orElseThrow();
+        assertThat(stopped).isLessThan(runs.size() - 2);
+        for (int pulls = 1; pulls <= runs.size(); pulls++) {
+            Verdict ended = Days.ofTable(runs.subList(0, pulls)).verdict().orElseThrow();
+            Verdict said = replay.steps().get(pulls - 1).verdict();
+            assertThat(said.advice()).as("pull " + pulls).isEqualTo(ended.advice());
+            assertThat(said.chosen()).as("pull " + pulls).isEqualTo(ended.chosen());
+        }
     }
 }
