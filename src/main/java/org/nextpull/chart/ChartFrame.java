@@ -6,6 +6,7 @@ import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
@@ -42,10 +43,19 @@ final class ChartFrame {
 
     private static final int Y_TICKS = 50;
 
+    /** A line of words in a chart in CSS pixels, and what a plot about takes of its chart. */
+    private static final double WORDS_HIGH = 16;
+
+    private static final double PLOT_HIGH = 0.72;
+    private static final double PLOT_WIDE = 0.86;
+
     /** Type of a legend in CSS pixels, and the least to which it shrinks where its entries would not fit on a line. */
     private static final double LEGEND = 12;
 
     private static final double LEAST_LEGEND = 7;
+
+    /** A long legend whose type would be smaller than this stands beside the chart. */
+    private static final double READABLE_LEGEND = 9;
 
     /** A chart narrower than this in CSS pixels has no room for a legend beside it. */
     private static final int NARROW = 420;
@@ -54,6 +64,9 @@ final class ChartFrame {
     private static final double LEGEND_SIGN = 34;
 
     private static final double LEGEND_LETTER = 6.7;
+
+    /** How opaque a filled stretch is, of 255. */
+    private static final int FAINT = 60;
 
     private final XYChart chart;
     private final float scale;
@@ -107,6 +120,8 @@ final class ChartFrame {
         styler.setAxisTickLabelsColor(look.ink());
         styler.setAxisTickMarksColor(look.ink());
         styler.setLegendFont(plain);
+        styler.setAnnotationTextFont(plain);
+        styler.setAnnotationTextFontColor(look.ink());
         styler.setLegendPadding(Math.round(8 * scale));
         styler.setLegendSeriesLineLength(Math.round(22 * scale));
         styler.setLegendBackgroundColor(CLEAR);
@@ -153,12 +168,12 @@ final class ChartFrame {
         if (type < LEAST_LEGEND && chart.getWidth() < NARROW * scale) {
             // the pointer still names each sign
             chart.getStyler().setLegendVisible(false);
-        } else if (entries <= MOST_BELOW && type < LEGEND) {
+        } else if ((entries <= MOST_BELOW || type >= READABLE_LEGEND) && type < LEGEND) {
             chart.getStyler()
                     .setLegendFont(
                             chart.getStyler().getLegendFont().deriveFont((float) Math.max(LEAST_LEGEND, type) * scale));
         }
-        if (entries > MOST_BELOW) {
+        if (entries > MOST_BELOW && type < READABLE_LEGEND) {
             chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);
             chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
         } else {
@@ -169,6 +184,15 @@ final class ChartFrame {
 
     /** A filled stretch between two edges. */
     void band(String name, Plot.Band band, Color colour) {
+        band(name, band, colour, FAINT);
+    }
+
+    /** A stretch that lies over another, told apart from it without colour too. */
+    void darkBand(String name, Plot.Band band, Color colour) {
+        band(name, band, colour, 2 * FAINT);
+    }
+
+    private void band(String name, Plot.Band band, Color colour, int opaque) {
         List<Point> low = band.low();
         List<Point> high = band.high();
         int count = low.size();
@@ -182,7 +206,7 @@ final class ChartFrame {
         }
         XYSeries series = chart.addSeries(name, x, y);
         series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
-        Color faint = new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), 60);
+        Color faint = new Color(colour.getRed(), colour.getGreen(), colour.getBlue(), opaque);
         series.setFillColor(faint);
         series.setLineColor(faint);
         series.setLineWidth(0);
@@ -253,6 +277,31 @@ final class ChartFrame {
         double step = axis.width() / Math.max(1, ticks);
         int places = (int) Math.max(0, Math.min(4, Math.ceil(-Math.log10(step))));
         return places == 0 ? "0" : "0." + "0".repeat(places);
+    }
+
+    /** An axis with room above the data for so many lines of words. */
+    Extent withRoomForWords(Extent y, int lines) {
+        return lines == 0 ? y : new Extent(y.low(), y.high() + (lines + 1) * line(y));
+    }
+
+    private double line(Extent y) {
+        return WORDS_HIGH * scale / (PLOT_HIGH * chart.getHeight()) * y.width();
+    }
+
+    /**
+     * Words below a place at the upper end of the chart, a line each, moved as far as it takes to stay inside the axes.
+     *
+     * @param at the place, on the scale at the left
+     * @return where they begin on the axis below
+     */
+    double words(List<String> lines, Point at, Extent x, Extent y) {
+        int longest = lines.stream().mapToInt(String::length).max().orElse(0);
+        double half = longest * LEGEND_LETTER * scale / 2 / (PLOT_WIDE * chart.getWidth()) * x.width();
+        double middle = Math.max(x.low() + half, Math.min(x.high() - half, at.x()));
+        for (int index = 0; index < lines.size(); index++) {
+            chart.addAnnotation(new AnnotationText(lines.get(index), middle, at.y() - (index + 0.7) * line(y), false));
+        }
+        return middle - half;
     }
 
     void rightTitle(String title) {

@@ -71,7 +71,17 @@ public record DifferencePlot(
         if (worth > 0) {
             frame.band("too small to matter", level(x, -worth, worth), Palette.YELLOW.color());
         }
-        frame.band(intervalPercent + " % interval", interval, Palette.SKY_BLUE.color());
+        frame.darkBand(intervalPercent + " % interval", interval, Palette.SKY_BLUE.color());
+        if (worth > 0) {
+            for (double edge : new double[] {-worth, worth}) {
+                String name = "too small to matter, edge at " + edge;
+                frame.line(
+                        name,
+                        List.of(new Point(x.low(), edge), new Point(x.high(), edge)),
+                        Stroke.dashed(look.ink()).thin());
+                frame.hideFromLegend(name);
+            }
+        }
         frame.line("no difference", List.of(new Point(x.low(), 0), new Point(x.high(), 0)), Stroke.dotted(look.ink()));
         frame.line("difference", mean, Stroke.solid(look.curve()));
         frame.limits(x, Extent.of(all, Point::y));

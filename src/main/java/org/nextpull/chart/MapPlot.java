@@ -123,7 +123,7 @@ public record MapPlot(
             Extent y = Extent.of(all, Point::y);
             plot.interval().ifPresent(band -> frame.band("best, 90 %", band, Palette.SKY_BLUE.color()));
             plot.nearTop()
-                    .ifPresent(band -> frame.band(
+                    .ifPresent(band -> frame.darkBand(
                             "within " + plot.nearTopPercent() + " % of peak", band, Palette.BLUISH_GREEN.color()));
             for (int pull = 0; pull < plot.tried().size(); pull++) {
                 String name = pull == 0 ? "tried" : "tried " + pull;

@@ -2,7 +2,9 @@ package org.nextpull.chart;
 
 import java.awt.Color;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.markers.Marker;
@@ -40,11 +42,29 @@ public record SpeedPlot(
      * @param name what it is called: baseline, best, last
      * @param torque torque over speed in rpm
      * @param power power over speed in rpm; empty to show torque alone
+     * @param peaks the peak of torque, then that of power, as the tables state them; empty to name none
      */
-    public record Line(String name, List<Point> torque, List<Point> power) {
+    public record Line(String name, List<Point> torque, List<Point> power, List<Point> peaks) {
         public Line {
             torque = List.copyOf(torque);
             power = List.copyOf(power);
+            peaks = List.copyOf(peaks);
+        }
+
+        /** A line whose peaks are not named. */
+        public Line(String name, List<Point> torque, List<Point> power) {
+            this(name, torque, power, List.of());
+        }
+
+        private Optional<Point> peak(int which) {
+            return peaks.stream().skip(which).findFirst();
+        }
+
+        /** {@code best 201.0 at 4700}. */
+        private Optional<String> said(int which) {
+            return peak(which)
+                    .map(peak ->
+                            String.format(Locale.ROOT, "%s %.1f at %.0f", name.split(",", 2)[0], peak.y(), peak.x()));
         }
     }
 
@@ -65,12 +85,12 @@ public record SpeedPlot(
             String torque = "torque, " + line.name();
             String power = "power, " + line.name();
             frame.line(torque, line.torque(), Stroke.solid(colour));
-            frame.marks(line.name(), some(line.torque(), index), mark);
+            frame.marks(line.name(), some(line.torque(), index, line.peak(0)), mark);
             frame.hideFromLegend(torque);
             torques.addAll(line.torque());
             if (!line.power().isEmpty()) {
                 frame.lineOnTheRight(power, line.power(), Stroke.dashed(colour));
-                XYSeries marksOfPower = frame.marks("marks of " + power, some(line.power(), index), mark);
+                XYSeries marksOfPower = frame.marks("marks of " + power, some(line.power(), index, line.peak(1)), mark);
                 frame.onTheRight(marksOfPower);
                 List.of(power, "marks of " + power).forEach(frame::hideFromLegend);
                 powers.addAll(line.power());
@@ -81,18 +101,42 @@ public record SpeedPlot(
             speeds.add(new Point(band.fromRpm(), 0));
             speeds.add(new Point(band.toRpm(), 0));
         });
-        frame.limits(Extent.of(speeds, Point::x), Extent.of(torques, Point::y));
+        List<Line> named = named(frame.isLow());
+        Extent x = Extent.of(speeds, Point::x);
+        Extent y = frame.withRoomForWords(Extent.of(torques, Point::y), named.size());
+        frame.limits(x, y);
+        frame.xNumbers("0");
+        double right = x.high();
         if (!powers.isEmpty()) {
             frame.rightTitle("dashed: " + powerTitle);
-            frame.limitsOnTheRight(Extent.of(powers, Point::y));
+            frame.limitsOnTheRight(frame.withRoomForWords(Extent.of(powers, Point::y), named.size()));
+            right = frame.words(words(named, 1), new Point(x.high(), y.high()), x, y);
         }
-        frame.xNumbers("0");
+        Optional<Point> peak =
+                named.stream().flatMap(line -> line.peak(0).stream()).findFirst();
+        if (peak.isPresent()) {
+            frame.words(words(named, 0), new Point(peak.get().x(), y.high()), new Extent(x.low(), right), y);
+        }
         return frame;
     }
 
-    /** A few points of a line, each line at other places so that marks do not hide one another. */
-    private static List<Point> some(List<Point> points, int line) {
-        List<Point> some = new ArrayList<>();
+    /** The lines whose peaks are named, the highest first; in a low place the highest alone. */
+    private List<Line> named(boolean isLow) {
+        return lines.stream()
+                .filter(line -> !line.peaks().isEmpty())
+                .sorted(Comparator.comparingDouble(
+                        (Line line) -> -line.peaks().get(0).y()))
+                .limit(isLow ? 1 : lines.size())
+                .toList();
+    }
+
+    private static List<String> words(List<Line> named, int which) {
+        return named.stream().flatMap(line -> line.said(which).stream()).toList();
+    }
+
+    /** A few points of a line, each line at other places so that marks do not hide one another, and its peak. */
+    private static List<Point> some(List<Point> points, int line, Optional<Point> peak) {
+        List<Point> some = new ArrayList<>(peak.stream().toList());
         double apart = Math.max(1, points.size() / (double) MARKS);
         for (double place = apart * (0.3 + 0.25 * (line % 3)); place < points.size(); place += apart) {
             some.add(points.get((int) place));

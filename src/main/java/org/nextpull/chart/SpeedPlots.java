@@ -3,7 +3,6 @@ package org.nextpull.chart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
@@ -50,7 +49,7 @@ public final class SpeedPlots {
         for (MeasuredCurve one : used(result)) {
             if (one.pull().number() == before || one.pull().number() == after) {
                 boolean isBefore = one.pull().number() == before;
-                add(lines, isBefore ? "before" : "after", one, List.of(torque, power), peaks(one, torque, power));
+                add(lines, isBefore ? "before" : "after", one, List.of(torque, power));
             }
         }
         return lines.size() == 2
@@ -111,27 +110,26 @@ public final class SpeedPlots {
                         .findFirst());
     }
 
-    private static String peaks(MeasuredCurve one, Unit torque, Unit power) {
+    private static List<Point> peaks(MeasuredCurve one, List<Unit> units) {
         return one.pull()
                 .figures()
                 .flatMap(figures -> figures.peakTorque()
                         .flatMap(most -> figures.peakPower()
-                                .map(strongest -> String.format(
-                                        Locale.ROOT,
-                                        ", peaks %.1f at %.0f, %.1f at %.0f",
-                                        torque.fromSi(most.torque().newtonMetres()),
-                                        most.rpm(),
-                                        power.fromSi(strongest.power().watts()),
-                                        strongest.rpm()))))
-                .orElse("");
+                                .map(strongest -> List.of(
+                                        new Point(
+                                                most.rpm(),
+                                                units.get(0)
+                                                        .fromSi(most.torque().newtonMetres())),
+                                        new Point(
+                                                strongest.rpm(),
+                                                units.get(1)
+                                                        .fromSi(strongest
+                                                                .power()
+                                                                .watts()))))))
+                .orElse(List.of());
     }
 
     private static void add(List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units) {
-        add(lines, role, one, units, "");
-    }
-
-    private static void add(
-            List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units, String peaks) {
         CorrectedCurve curve = one.curve().orElseThrow();
         List<CurvePoint> points = curve.points();
         List<Point> power = points.stream()
@@ -139,6 +137,6 @@ public final class SpeedPlots {
                         new Point(point.rpm(), units.get(1).fromSi(point.power().watts())))
                 .toList();
         lines.add(new SpeedPlot.Line(
-                role + ", pull " + one.pull().number() + peaks, torque(points, units.get(0)), power));
+                role + ", pull " + one.pull().number(), torque(points, units.get(0)), power, peaks(one, units)));
     }
 }

@@ -201,8 +201,8 @@ public record SweepPlot(
                 case KNOCK_LIMIT -> Stroke.dashed(Palette.VERMILLION.color());
                 case PLAN_LIMIT -> Stroke.dotted(look.ink());
                 case NEXT -> new Stroke(Palette.ORANGE.color(), 2.5f, Stroke.Dash.LONG);
-                case LEAN_EDGE, RICH_EDGE ->
-                    Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
+                case RICH_EDGE -> Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
+                case LEAN_EDGE -> Stroke.dotted(Palette.REDDISH_PURPLE.color());
             };
             frame.upright(line.kind().words(), new ChartFrame.Upright(line.x(), y), stroke);
         }

@@ -3,6 +3,7 @@ package org.nextpull.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.awt.Color;
 import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
@@ -206,5 +207,106 @@ class ChartsTest {
                         .toArray())
                 .containsExactlyInAnyOrder(-1, 1);
         assertThat(chart.getStyler().getYAxisMin()).isLessThan(-1);
+    }
+
+    /** Two that a grey printer must tell apart differ by dash or mark, or by a contrast that is seen (WCAG 2.1 formula; 1.15 own choice). */
+    @Test
+    void inGreyEachSeriesDiffersFromTheOthersOfItsKind() {
+        List<Point> level = List.of(new Point(3000, 20), new Point(4000, 22), new Point(5000, 21));
+        List<Point> above =
+                level.stream().map(point -> new Point(point.x(), point.y() + 2)).toList();
+        MapPlot map = new MapPlot(
+                List.of(level),
+                above,
+                level,
+                Optional.of(new Plot.Band(level, above)),
+                Optional.of(new Plot.Band(level, above)),
+                0.2,
+                level,
+                23);
+        SweepPlot edges = Samples.sweep()
+                .with(new SweepPlot.Line(SweepPlot.Line.Kind.RICH_EDGE, 22))
+                .with(new SweepPlot.Line(SweepPlot.Line.Kind.LEAN_EDGE, 30))
+                .with(new SweepPlot.Line(SweepPlot.Line.Kind.NEXT, 31));
+        for (Plot plot : List.of(edges, map, Samples.overlay(), Samples.difference(), Samples.speed())) {
+            List<XYSeries> all = plot.frame(PAPER, ChartLook.light()).chart().getSeriesCollection().stream()
+                    .filter(XYSeries::isShowInLegend)
+                    .toList();
+            for (XYSeries one : all) {
+                for (XYSeries other : all) {
+                    assertThat(one == other || !kind(one).equals(kind(other)) || contrast(one, other) >= 1.15)
+                            .as(one.getName() + " beside " + other.getName())
+                            .isTrue();
+                }
+            }
+        }
+    }
+
+    /** All that tells a series from others without its colour. */
+    private static String kind(XYSeries series) {
+        String stroke = Optional.ofNullable(series.getLineStyle())
+                .map(line -> line.getLineWidth() + " " + Arrays.toString(line.getDashArray()))
+                .orElse("");
+        long gaps = Arrays.stream(series.getYData()).filter(Double::isNaN).count();
+        return series.getXYSeriesRenderStyle() + " " + series.getMarker() + " " + stroke + " " + gaps;
+    }
+
+    private static double contrast(XYSeries one, XYSeries other) {
+        double first = luminance(one) + 0.05;
+        double second = luminance(other) + 0.05;
+        return Math.max(first, second) / Math.min(first, second);
+    }
+
+    private static double luminance(XYSeries series) {
+        boolean isArea = series.getXYSeriesRenderStyle()
+                .filter(style -> style == XYSeries.XYSeriesRenderStyle.PolygonArea)
+                .isPresent();
+        Color colour = Objects.requireNonNull(
+                isArea
+                        ? series.getFillColor()
+                        : Optional.ofNullable(series.getLineColor()).orElse(series.getMarkerColor()));
+        double[] weights = {0.2126, 0.7152, 0.0722};
+        int[] parts = {colour.getRed(), colour.getGreen(), colour.getBlue()};
+        double sum = 0;
+        for (int part = 0; part < parts.length; part++) {
+            double onWhite = 1 + colour.getAlpha() / 255.0 * (parts[part] / 255.0 - 1);
+            sum += weights[part] * (onWhite <= 0.04045 ? onWhite / 12.92 : Math.pow((onWhite + 0.055) / 1.055, 2.4));
+        }
+        return sum;
+    }
+
+    @Test
+    void peaksAreNamedOverTheirCurvesAndMarkedOnThem() {
+        List<Point> torque = List.of(new Point(3000, 180), new Point(5000, 200), new Point(7000, 160));
+        List<Point> power = List.of(new Point(3000, 60), new Point(6000, 115), new Point(7000, 110));
+        SpeedPlot bare = plot(new SpeedPlot.Line("after, pull 6", torque, power));
+        SpeedPlot named = plot(new SpeedPlot.Line(
+                "after, pull 6", torque, power, List.of(new Point(5000, 200), new Point(6000, 115))));
+        assertThat(inkOverTheCurves(bare)).isZero();
+        assertThat(inkOverTheCurves(named)).as("letters of two lines of words").isGreaterThan(300);
+        XYSeries marks = series(named.frame(PAPER, ChartLook.light()).chart(), "after, pull 6");
+        assertThat(marks.getXData()).startsWith(5000);
+        assertThat(marks.getYData()).startsWith(200);
+    }
+
+    private static SpeedPlot plot(SpeedPlot.Line line) {
+        return new SpeedPlot("torque, N·m", "power, kW", List.of(line));
+    }
+
+    private static long inkOverTheCurves(SpeedPlot plot) {
+        BufferedImage picture = new BufferedImage(PAPER.pixelsWide(), PAPER.pixelsHigh(), BufferedImage.TYPE_INT_RGB);
+        XYChart chart = plot.frame(PAPER, ChartLook.light()).chart();
+        chart.paint(picture.createGraphics(), picture.getWidth(), picture.getHeight());
+        int top = (int) chart.getScreenYFromChart(chart.getStyler().getYAxisMax(), 0) + 1;
+        int curve = (int) chart.getScreenYFromChart(200, 0) - 20;
+        int from = (int) chart.getScreenXFromChart(3000);
+        int to = (int) chart.getScreenXFromChart(7000);
+        long ink = 0;
+        for (int y = top; y < curve; y++) {
+            for (int x = from; x < to; x++) {
+                ink += (picture.getRGB(x, y) & 0xFF) < 100 ? 1 : 0;
+            }
+        }
+        return ink;
     }
 }
