@@ -10,28 +10,19 @@ import java.util.stream.IntStream;
 /**
  * Orders in blocks, for labels that are dear to change: which blocks, and how many pulls in each. The blocks grow where a further pull
  * narrows the widest interval most, two at once from both ends of the day, until the wish is fulfilled.
+ *
+ * @param scatterPercent pull-to-pull standard deviation, above 0
+ * @param labels all different, the reference first
  */
-final class BlockPlans {
+record BlockPlans(double scatterPercent, PullPlan.Wish wish, List<String> labels) {
+    BlockPlans {
+        labels = List.copyOf(labels);
+    }
+
     /** Beyond this many change-overs for each label a day goes there and back. */
     private static final int MOST_CHANGE_OVERS_EACH = 3;
     /** A block grows by one in so many of all pulls, at least by one. */
     private static final int GROWTH = 12;
-
-    private final double scatterPercent;
-    private final PullPlan.Wish wish;
-    private final List<String> labels;
-
-    /**
-     * Plans for two labels or more.
-     *
-     * @param scatterPercent pull-to-pull standard deviation, above 0
-     * @param labels all different, the reference first
-     */
-    BlockPlans(double scatterPercent, PullPlan.Wish wish, List<String> labels) {
-        this.scatterPercent = scatterPercent;
-        this.wish = wish;
-        this.labels = List.copyOf(labels);
-    }
 
     /** The plan of fewest pulls that changes each label with the reference so often, and no more than that takes; empty when out of reach. */
     Optional<PullPlan> with(int changeOversEach) {

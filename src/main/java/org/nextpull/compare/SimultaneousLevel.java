@@ -15,19 +15,9 @@ import org.nextpull.math.regression.Covariance;
  * labels against one; Tukey for all pairs), from the correlation that the design gives them: the distribution of the largest t,
  * drawn with a given seed.
  */
-final class SimultaneousLevel {
+record SimultaneousLevel(int size, double degreesOfFreedom, Optional<Quantiles> largest) {
     private static final int DRAWS = 40_000;
     private static final double ROUNDING = 1e-12;
-
-    private final int size;
-    private final double degreesOfFreedom;
-    private final Optional<Quantiles> largest;
-
-    private SimultaneousLevel(int size, double degreesOfFreedom, Optional<Quantiles> largest) {
-        this.size = size;
-        this.degreesOfFreedom = degreesOfFreedom;
-        this.largest = largest;
-    }
 
     /**
      * Draws the largest t of the differences.

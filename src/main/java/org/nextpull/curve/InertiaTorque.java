@@ -6,16 +6,8 @@ import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 
 /** The torque that turning masses take while the speed changes: T = J dw/dt, each mass at its own shaft, stated at one of them. */
-final class InertiaTorque {
+record InertiaTorque(DynoFacts dyno, Turning turning) {
     private static final double RAD_S_PER_RPM = Math.PI / 30;
-
-    private final DynoFacts dyno;
-    private final Turning turning;
-
-    InertiaTorque(DynoFacts dyno, Turning turning) {
-        this.dyno = dyno;
-        this.turning = turning;
-    }
 
     /** Roller revolutions for one of the axis, as far as a roller inertia needs them. */
     OptionalDouble rollerShare() {

@@ -11,19 +11,9 @@ import org.nextpull.unit.Torque;
  * The curve of a pull in plateaus: the mean of each plateau, and straight lines between them read at the grid. A single plateau gives a
  * single point at the speed that was held.
  */
-final class PlateauCurve {
+record PlateauCurve(CurveAxes axes, SpeedGrid grid, List<Plateau> plateaus) {
     /** How far the lines are carried on beyond the first and last plateau, so that a plateau just beside the band's end still ends it. */
     private static final double BEYOND_RPM = 50;
-
-    private final CurveAxes axes;
-    private final SpeedGrid grid;
-    private final List<Plateau> plateaus;
-
-    PlateauCurve(CurveAxes axes, SpeedGrid grid, List<Plateau> plateaus) {
-        this.axes = axes;
-        this.grid = grid;
-        this.plateaus = plateaus;
-    }
 
     /** Mean of one plateau with the variance of its mean torque. */
     record Plateau(Series rpm, Series torque) {

@@ -8,19 +8,7 @@ import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 
 /** How the shafts of a pull turn: along its axis, and the roller beside it where there is one. */
-final class Turning {
-    private final Trace axis;
-    private final SpeedSource.Axis kind;
-    private final Optional<Trace> roller;
-    private final OptionalDouble rollerRevPerAxisRev;
-
-    private Turning(Trace axis, SpeedSource.Axis kind, Optional<Trace> roller, OptionalDouble rollerRevPerAxisRev) {
-        this.axis = axis;
-        this.kind = kind;
-        this.roller = roller;
-        this.rollerRevPerAxisRev = rollerRevPerAxisRev;
-    }
-
+record Turning(Trace axis, SpeedSource.Axis kind, Optional<Trace> roller, OptionalDouble rollerRevPerAxisRev) {
     static Optional<Turning> of(Samples samples, SpeedSource speed, DynoFacts dyno) {
         OptionalDouble given = dyno.gearing().engineRevPerRollerRev();
         return Trace.of(samples, speed).map(axis -> {
@@ -57,18 +45,6 @@ final class Turning {
         return count == 0
                 ? OptionalDouble.empty()
                 : OptionalDouble.of(Series.copyOf(ratios, 0, count).median());
-    }
-
-    Trace axis() {
-        return axis;
-    }
-
-    SpeedSource.Axis kind() {
-        return kind;
-    }
-
-    OptionalDouble rollerRevPerAxisRev() {
-        return rollerRevPerAxisRev;
     }
 
     /** Acceleration of the axis in rpm/s. */

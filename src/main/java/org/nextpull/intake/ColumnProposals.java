@@ -18,7 +18,7 @@ import org.nextpull.unit.Quantity;
  * What columns that were not understood may be: channels that a log should have and this one seems to lack, each with the columns
  * that come nearest by name, unit, size of the values and behaviour under load. Common practice, no source.
  */
-final class ColumnProposals {
+record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn> mapped) {
     private static final List<Role> WANTED = List.of(
             Role.ENGINE_SPEED,
             Role.TORQUE,
@@ -43,16 +43,6 @@ final class ColumnProposals {
     private static final Set<Role> OWN_SIZE = Set.of(Role.ENGINE_SPEED, Role.LAMBDA, Role.KNOCK_EVENTS);
 
     private static final int MOST = 2;
-
-    private final ColumnTable table;
-    private final HeaderReader reader;
-    private final List<MappedColumn> mapped;
-
-    ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn> mapped) {
-        this.table = table;
-        this.reader = reader;
-        this.mapped = mapped;
-    }
 
     private record Proposal(Role role, int index, int points, double withLoad, String because) {}
 

@@ -15,7 +15,7 @@ import org.nextpull.unit.Torque;
 import org.nextpull.unit.Unit;
 
 /** Torque, speed and power of one shaft must agree, P = T w: tells the units of two of them, or that one is named wrongly. */
-final class PowerCheck {
+record PowerCheck(ColumnTable table) {
     private static final double LEAST_RPM = 800;
     private static final int LEAST_ROWS = 5;
     /** Rounded torques and powers agree to about this. */
@@ -30,12 +30,6 @@ final class PowerCheck {
             Map.entry(Unit.POUND_FOOT, Unit.KILOWATT),
             Map.entry(Unit.POUND_FOOT, Unit.METRIC_HORSEPOWER),
             Map.entry(Unit.KILOGRAM_METRE, Unit.KILOWATT));
-
-    private final ColumnTable table;
-
-    PowerCheck(ColumnTable table) {
-        this.table = table;
-    }
 
     /** Units of torque and power where at least one of the two has none and only one pair of units makes them agree. */
     Map<Role, Unit> units(List<ColumnDraft> drafts) {

@@ -11,15 +11,7 @@ import org.nextpull.session.ActionLine;
 import org.nextpull.session.OperatorAction;
 
 /** What the operator did, as lines, with the free words beside them for searching. */
-final class ActRows {
-    private final Database database;
-    private final long session;
-
-    ActRows(Database database, long session) {
-        this.database = database;
-        this.session = session;
-    }
-
+record ActRows(Database database, long session) {
     void add(Instant at, OperatorAction act) throws NotebookException {
         database.run(
                 "insert into act (session, position, at, pulls, line, words) values (?,"

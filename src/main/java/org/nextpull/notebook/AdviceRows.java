@@ -18,15 +18,7 @@ import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
 /** What was advised, whenever it changed. */
-final class AdviceRows {
-    private final Database database;
-    private final long session;
-
-    AdviceRows(Database database, long session) {
-        this.database = database;
-        this.session = session;
-    }
-
+record AdviceRows(Database database, long session) {
     void add(Instant at, int pulls, Verdict verdict) throws IOException {
         Advice advice = verdict.advice();
         if (isSaidAlready(pulls, verdict)) {

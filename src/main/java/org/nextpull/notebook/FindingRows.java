@@ -17,15 +17,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.finding.Severity;
 
 /** Findings of a session, each with what it belongs to. */
-final class FindingRows {
-    private final Database database;
-    private final long session;
-
-    FindingRows(Database database, long session) {
-        this.database = database;
-        this.session = session;
-    }
-
+record FindingRows(Database database, long session) {
     /** What a finding belongs to. */
     enum Kind {
         DAY,

@@ -18,21 +18,13 @@ import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
 
 /** Finds what the newest earlier day of an engine left, which began with what the days before it had left. */
-final class PastDays {
+record PastDays(Database database, SweepPlan plan) {
     private static final String SELECT = """
             select s.id, s.engine, s.fuel, k.days, k.content
             from session s join knowledge k on k.session = s.id
             where k.kind = ?
             order by s.fuel is not ?, s.id desc
             """;
-
-    private final Database database;
-    private final SweepPlan plan;
-
-    PastDays(Database database, SweepPlan plan) {
-        this.database = database;
-        this.plan = plan;
-    }
 
     /**
      * What it teaches: the newest day on the same fuel, else on another.

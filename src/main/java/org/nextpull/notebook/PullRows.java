@@ -26,15 +26,7 @@ import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Torque;
 
 /** What became of the pulls of a session: figures, curves, limits met, findings. Written anew as a whole. */
-final class PullRows {
-    private final Database database;
-    private final long session;
-
-    PullRows(Database database, long session) {
-        this.database = database;
-        this.session = session;
-    }
-
+record PullRows(Database database, long session) {
     /** Writes the pulls in place of those before; a pull that was known keeps the time at which it was first kept. */
     void replace(Instant at, List<MeasuredCurve> pulls) throws IOException {
         Map<Integer, String> known = new HashMap<>();

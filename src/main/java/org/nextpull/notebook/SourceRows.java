@@ -23,16 +23,8 @@ import org.nextpull.unit.Torque;
 import org.nextpull.unit.Unit;
 
 /** Logs, wires and tables of a session, without the candidates in them. */
-final class SourceRows {
+record SourceRows(Database database, long session) {
     private static final String OF_SOURCE = " where session = ? and source = ? order by position";
-
-    private final Database database;
-    private final long session;
-
-    SourceRows(Database database, long session) {
-        this.database = database;
-        this.session = session;
-    }
 
     /**
      * A source as it is kept.

@@ -10,7 +10,7 @@ import java.util.Locale;
 import java.util.Optional;
 
 /** Lists of sessions, that of the latest day first, whenever it was kept. */
-final class Summaries {
+record Summaries(Database database) {
     /** Between labels in one cell; no label holds it. */
     private static final String UNIT_SEPARATOR = "\u001f";
 
@@ -36,12 +36,6 @@ final class Summaries {
     private static final Comparator<SessionSummary> LATEST_FIRST = Comparator.comparing(SessionSummary::started)
             .thenComparingLong(SessionSummary::id)
             .reversed();
-
-    private final Database database;
-
-    Summaries(Database database) {
-        this.database = database;
-    }
 
     List<SessionSummary> all() throws IOException {
         // sorted here and not by the text of the times, which have fractions of a second or none

@@ -8,7 +8,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
 /** Makes drafts of holds: one speed held while the spark is stepped; each level of the spark is a point of its own. */
-final class HoldSearch {
+record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRules rules) {
     /** The spark is set anew when it stands off its level by more than this for some rows, degrees. */
     private static final double STEP_DEG = 0.4;
 
@@ -16,18 +16,6 @@ final class HoldSearch {
     private static final double LEAST_S = 0.5;
     private static final double ROUNDING_S = 0.1;
     private static final double EDGE_RPM = 50;
-
-    private final Samples samples;
-    private final SpeedTrace trace;
-    private final Settling settling;
-    private final PullRules rules;
-
-    HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRules rules) {
-        this.samples = samples;
-        this.trace = trace;
-        this.settling = settling;
-        this.rules = rules;
-    }
 
     List<FoundStretch> drafts(List<TracePoints> plateaus) {
         List<FoundStretch> drafts = new ArrayList<>();

@@ -14,7 +14,7 @@ import org.nextpull.channel.Samples;
  * Reads the delay of the lambda sensor off the throttle edges of a stretch: the shift at which lambda correlates best with the
  * throttle. Its error is half the range of shifts that fit as well but for the noise.
  */
-final class LambdaDelay {
+record LambdaDelay(Timed lambda, Timed throttle) {
     static final Channel LAMBDA = Channel.of(Role.LAMBDA);
 
     private static final double LONGEST_S = 1.5;
@@ -31,14 +31,6 @@ final class LambdaDelay {
 
     /** Rows for each one that counts as independent. */
     private static final double ROWS_PER_FREE = 3;
-
-    private final Timed lambda;
-    private final Timed throttle;
-
-    private LambdaDelay(Timed lambda, Timed throttle) {
-        this.lambda = lambda;
-        this.throttle = throttle;
-    }
 
     /** The delay; empty where lambda or the throttle is not logged, or lambda does not answer clearly. */
     static Optional<LambdaAlignment.Estimated> of(Stretch stretch) {

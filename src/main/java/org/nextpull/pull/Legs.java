@@ -7,18 +7,12 @@ import java.util.List;
  * Cuts a stretch where the speed turns back. Small retreats do not count as a turn: they are judged later. A turn is a retreat by more
  * than 150 rpm or a twentieth of the whole range.
  */
-final class Legs {
+record Legs(SpeedTrace trace) {
     private static final double TURN_RPM = 150;
     private static final double TURN_SHARE = 0.05;
 
     /** Slower than this share of a leg's own rate the ends of a leg are no longer part of its sweep. */
     private static final double MOVING_SHARE = 0.2;
-
-    private final SpeedTrace trace;
-
-    Legs(SpeedTrace trace) {
-        this.trace = trace;
-    }
 
     /** The legs in order of time, each running from one turn to the next. */
     List<TracePoints> all() {

@@ -5,15 +5,9 @@ import java.util.List;
 import org.nextpull.math.Series;
 
 /** Finds where the speed is held: it stays within 0.75 % (at least 15 rpm) to both sides for long enough and does not creep. */
-final class Plateaus {
+record Plateaus(SpeedTrace trace) {
     private static final double TOLERANCE_SHARE = 0.0075;
     private static final double TOLERANCE_RPM = 15;
-
-    private final SpeedTrace trace;
-
-    Plateaus(SpeedTrace trace) {
-        this.trace = trace;
-    }
 
     /** The plateaus of at least that length, in order of time. */
     List<TracePoints> ofAtLeast(double seconds) {

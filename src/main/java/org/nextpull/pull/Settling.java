@@ -8,7 +8,7 @@ import org.nextpull.channel.Samples;
  * Tells when the load has settled after the throttle opens or the speed or spark is set anew: as soon as the torque of a fifth of a
  * second lies on the straight line through the second that follows, within 1.5 % or its noise.
  */
-final class Settling {
+record Settling(Samples samples, SpeedTrace trace, Optional<Effort> effort) {
     private static final double UNIT_S = 0.2;
     private static final double UNIT_ROWS = 2;
     private static final double SETTLED_SHARE = 0.015;
@@ -25,16 +25,6 @@ final class Settling {
 
     /** Cut off where neither torque nor power shows the load. */
     private static final double BLIND_S = 0.3;
-
-    private final Samples samples;
-    private final SpeedTrace trace;
-    private final Optional<Effort> effort;
-
-    Settling(Samples samples, SpeedTrace trace, Optional<Effort> effort) {
-        this.samples = samples;
-        this.trace = trace;
-        this.effort = effort;
-    }
 
     /** The point of a span at which the load has settled, at the latest {@code mostS} after its start. */
     int settledAt(TracePoints span, double mostS) {

@@ -7,24 +7,9 @@ import org.nextpull.finding.Detail;
 import org.nextpull.unit.SpeedBand;
 
 /** Makes drafts of stepped pulls: plateaus one above or below the other. */
-final class StepSearch {
+record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
     private static final double EDGE_RPM = 50;
     private static final double ROUNDING_S = 0.1;
-
-    private final SpeedTrace trace;
-    private final List<TracePoints> plateaus;
-    private final Settling settling;
-    private final PullRules rules;
-
-    /**
-     * Looks at plateaus that may be shorter than the rules want.
-     */
-    StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
-        this.trace = trace;
-        this.plateaus = plateaus;
-        this.settling = settling;
-        this.rules = rules;
-    }
 
     List<FoundStretch> drafts() {
         List<FoundStretch> drafts = new ArrayList<>();

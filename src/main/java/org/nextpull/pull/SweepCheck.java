@@ -6,7 +6,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.unit.SpeedBand;
 
 /** What speaks against a sweep. */
-final class SweepCheck {
+record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band) {
     private static final int LEAST_ROWS = 8;
     private static final double LEAST_S = 1;
     private static final double LEAST_RPM = 300;
@@ -30,16 +30,6 @@ final class SweepCheck {
     private static final double EDGE_RPM = 20;
 
     private static final double EDGE_ROWS = 0.6;
-
-    private final SpeedTrace trace;
-    private final TracePoints sweep;
-    private final Optional<SpeedBand> band;
-
-    SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band) {
-        this.trace = trace;
-        this.sweep = sweep;
-        this.band = band;
-    }
 
     /**
      * The first objection.

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** Makes drafts of the sweeps of a stretch, up and down. */
-final class SweepSearch {
+record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
     /** Less than this is no sweep at all and gets no number. */
     private static final double LEAST_RPM = 200;
 
@@ -15,20 +15,6 @@ final class SweepSearch {
     private static final double LEAST_FALL_S = 1.5;
 
     private static final double LEAST_FALL_SHARE = 1.0 / 3;
-
-    private final Stretch stretch;
-    private final SpeedTrace trace;
-    private final List<TracePoints> plateaus;
-    private final Settling settling;
-    private final PullRules rules;
-
-    SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
-        this.stretch = stretch;
-        this.trace = trace;
-        this.plateaus = plateaus;
-        this.settling = settling;
-        this.rules = rules;
-    }
 
     /** The legs that count, as they move. */
     List<TracePoints> legs() {

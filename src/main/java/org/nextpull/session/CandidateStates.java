@@ -21,22 +21,13 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
 
-/** What a day says of each of its candidates. */
-final class CandidateStates {
-    private final SweepPlan plan;
-    private final List<MeasuredPull> pulls;
-    private final Map<String, Verdict> swept;
-
-    /**
-     * @param pulls all of the day
-     * @param swept what the sweeps say that have ended, by label
-     */
-    CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Verdict> swept) {
-        this.plan = plan;
-        this.pulls = pulls;
-        this.swept = swept;
-    }
-
+/**
+ * What a day says of each of its candidates.
+ *
+ * @param pulls all of the day
+ * @param swept what the sweeps say that have ended, by label
+ */
+record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Verdict> swept) {
     /**
      * The candidates in the order of the plan.
      *

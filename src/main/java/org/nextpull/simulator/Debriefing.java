@@ -16,13 +16,7 @@ import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
 
 /** Puts the truth of a rig engine beside what a day on it found. */
-final class Debriefing {
-    private final RigEngine rig;
-
-    Debriefing(RigEngine rig) {
-        this.rig = rig;
-    }
-
+record Debriefing(RigEngine rig) {
     Debrief of(int pulls, int knockingPulls, Optional<EngineSetting> leave) {
         Lambda mixture = rig.plan()
                 .mixture()

@@ -10,13 +10,7 @@ import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.Fingerprint;
 
 /** Turns a whole record, whose check has passed, into an entry; empty for one that this version cannot understand. */
-final class RecordDecoder {
-    private final String source;
-
-    RecordDecoder(String source) {
-        this.source = source;
-    }
-
+record RecordDecoder(String source) {
     Optional<CaptureEntry> decode(ByteBuffer buffer, int start, int payloadBytes) {
         long sessionNs = buffer.getLong(start + RecordFormat.SESSION_AT);
         Optional<RecordFormat.Kind> kind = RecordFormat.Kind.of(buffer.get(start + RecordFormat.KIND_AT));

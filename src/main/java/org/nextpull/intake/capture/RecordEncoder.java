@@ -8,14 +8,8 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 
 /** Makes records, one for each arrival. */
-final class RecordEncoder {
+record RecordEncoder(int fileId) {
     private static final int LOST_BYTES = 9;
-
-    private final int fileId;
-
-    RecordEncoder(int fileId) {
-        this.fileId = fileId;
-    }
 
     ByteBuffer started(String source, ArrivalTime at) {
         return record(RecordFormat.Kind.STARTED, at, source.getBytes(StandardCharsets.UTF_8));

@@ -15,15 +15,7 @@ import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
 
 /** Keys of different tables that contradict each other. */
-final class AcrossTables {
-    private final PlanTables tables;
-    private final Problems problems;
-
-    AcrossTables(PlanTables tables, Problems problems) {
-        this.tables = tables;
-        this.problems = problems;
-    }
-
+record AcrossTables(PlanTables tables, Problems problems) {
     void check(SweepPlan plan) {
         speedLimit(plan);
         leanLimit(plan);
