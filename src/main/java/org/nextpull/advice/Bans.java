@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.nextpull.plan.Limit;
-import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
 
@@ -38,7 +37,7 @@ final class Bans {
             if (pull.knock().isHeard()) {
                 found.add(new Ban(Limit.KNOCK, pull, shifted(advance, -marginDeg), alike));
             }
-            for (LimitMet met : pull.limitsMet()) {
+            for (MeasuredPull.LimitMet met : pull.limitsMet()) {
                 if (met.limit() == Limit.LEAN || met.limit() == Limit.EXHAUST) {
                     found.add(new Ban(met.limit(), pull, advance, alike));
                 }

@@ -4,7 +4,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.StartWindow;
-import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
@@ -118,7 +117,7 @@ final class LimitRules {
                 .findFirst());
     }
 
-    private Optional<WaitFor> afterLimit(LimitMet met) {
+    private Optional<WaitFor> afterLimit(MeasuredPull.LimitMet met) {
         PresentConditions now = view.day().now();
         return switch (met.limit()) {
             case COOLANT -> afterLimit(met, Condition.COOLANT, now.coolant());
@@ -128,7 +127,7 @@ final class LimitRules {
         };
     }
 
-    private Optional<WaitFor> afterLimit(LimitMet met, Condition condition, Optional<Temperature> now) {
+    private Optional<WaitFor> afterLimit(MeasuredPull.LimitMet met, Condition condition, Optional<Temperature> now) {
         Temperature present = now.orElse(Temperature.ofKelvins(met.worst()));
         if (present.kelvins() < met.allowed()) {
             return Optional.empty();
@@ -144,7 +143,7 @@ final class LimitRules {
                         .filter(pull -> !view.day().lifted().contains(pull.number()));
     }
 
-    private static Reason.LimitReached reached(MeasuredPull pull, LimitMet met) {
+    private static Reason.LimitReached reached(MeasuredPull pull, MeasuredPull.LimitMet met) {
         return new Reason.LimitReached(met.limit(), pull.number(), met.worst(), met.allowed());
     }
 }

@@ -33,7 +33,7 @@ public record AirSheet(
     public static AirSheet of(AirState air, Place place) {
         return new AirSheet(
                 air,
-                DewPoint.of(air.vapour()),
+                HylandWexler.dewPoint(air.vapour()),
                 WetBulb.of(air),
                 StandardAtmosphere.densityAltitude(air),
                 CorrectionStandard.all().stream()

@@ -1,5 +1,6 @@
 package org.nextpull.air;
 
+import java.util.Optional;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
@@ -10,6 +11,8 @@ import org.nextpull.unit.Temperature;
  * 40 degC.
  */
 public final class HylandWexler {
+    private static final int HALVINGS = 60;
+
     /** Validity in kelvins. */
     public static final Span VALID_KELVINS = Span.of(173.15, 473.15);
 
@@ -40,5 +43,27 @@ public final class HylandWexler {
     private static double overWater(double t) {
         double series = 1.3914993 + t * (-4.8640239e-2 + t * (4.1764768e-5 - t * 1.4452093e-8));
         return -5.8002206e3 / t + series + 6.5459673 * Math.log(t);
+    }
+
+    /** The dew point by halving, to better than 1e-12 K; empty for air so dry that it lies outside the range of {@link HylandWexler}. */
+    public static Optional<Temperature> dewPoint(Pressure vapour) {
+        double low = HylandWexler.VALID_KELVINS.low();
+        double high = HylandWexler.VALID_KELVINS.high();
+        if (vapour.pascals() < saturation(low) || vapour.pascals() > saturation(high)) {
+            return Optional.empty();
+        }
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (saturation(middle) < vapour.pascals()) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return Optional.of(Temperature.ofKelvins((low + high) / 2));
+    }
+
+    private static double saturation(double kelvins) {
+        return HylandWexler.saturationPressure(Temperature.ofKelvins(kelvins)).pascals();
     }
 }

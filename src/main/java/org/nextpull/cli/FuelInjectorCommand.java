@@ -6,7 +6,6 @@ import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelDose;
 import org.nextpull.fuel.InjectorDuty;
-import org.nextpull.fuel.InjectorRating;
 import org.nextpull.fuel.SpecificConsumption;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelFlowText;
@@ -115,17 +114,17 @@ final class FuelInjectorCommand implements Callable<Integer> {
         return ExitCodes.DONE;
     }
 
-    private InjectorRating rating(CommandLine at) {
+    private InjectorDuty.Rating rating(CommandLine at) {
         Amount size =
                 rated.orElseThrow(() -> new Amount.Wanted("rated flow", "--rated", Quantity.VOLUME_FLOW).missing(at));
         Pressure pressure = Pressure.ofPascals(Amount.positive(
                 at, new Amount.Wanted("pressure of the rating", "--rated-at", Quantity.PRESSURE), ratedAt));
         double liquid = testDensity
                 .map(amount -> amount.positive(at, "--test-density", Quantity.DENSITY))
-                .orElse(InjectorRating.USUAL_TEST_DENSITY);
+                .orElse(InjectorDuty.Rating.USUAL_TEST_DENSITY);
         return size.is(Quantity.MASS_FLOW)
-                ? new InjectorRating(size.positive(at, "--rated", Quantity.MASS_FLOW), pressure, liquid)
-                : InjectorRating.ofVolume(size.positive(at, "--rated", Quantity.VOLUME_FLOW), pressure, liquid);
+                ? new InjectorDuty.Rating(size.positive(at, "--rated", Quantity.MASS_FLOW), pressure, liquid)
+                : InjectorDuty.Rating.ofVolume(size.positive(at, "--rated", Quantity.VOLUME_FLOW), pressure, liquid);
     }
 
     /** The flow of that fuel in kg/s: given as it is, or by power and specific consumption. */

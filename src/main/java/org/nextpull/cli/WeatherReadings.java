@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.AirState;
-import org.nextpull.air.DewPoint;
+import org.nextpull.air.HylandWexler;
 import org.nextpull.air.Moisture;
 import org.nextpull.air.PressureReadings;
 import org.nextpull.air.Weather;
@@ -127,7 +127,7 @@ final class WeatherReadings {
     /** The weather, with what was before where nothing is given; water that is not given stays as much as it was. */
     Weather after(CommandLine at, AirState before) {
         Temperature air = air(at).orElse(before.temperature());
-        Optional<Temperature> dewPoint = DewPoint.of(before.vapour());
+        Optional<Temperature> dewPoint = HylandWexler.dewPoint(before.vapour());
         Optional<Moisture> water = moisture(at);
         if (water.isEmpty()
                 && dewPoint.filter(point -> point.kelvins() > air.kelvins()).isPresent()) {

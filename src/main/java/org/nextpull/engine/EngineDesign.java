@@ -3,7 +3,7 @@ package org.nextpull.engine;
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
 import org.nextpull.engine.cycle.Cylinder;
-import org.nextpull.engine.cycle.Walls;
+import org.nextpull.engine.cycle.ClosedCycle;
 
 /**
  * An engine, described by its parts. Any numbers may be given; {@link ModelEngine#of} refuses those that make no engine.
@@ -27,7 +27,7 @@ public record EngineDesign(
         Breathing breathing,
         Boost boost,
         Combustion combustion,
-        Walls walls,
+        ClosedCycle.Walls walls,
         ChenFlynn friction,
         Exhaust exhaust) {
     /** Swept volume of all cylinders in m3. */

@@ -1,8 +1,6 @@
 package org.nextpull.engine;
 
-import org.nextpull.engine.cycle.Energy;
-import org.nextpull.engine.cycle.Knock;
-import org.nextpull.engine.cycle.PeakPressure;
+import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.cycle.Wiebe;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
@@ -20,7 +18,7 @@ import org.nextpull.unit.Torque;
  * @param energy where the heat of one closed cycle of one cylinder went
  */
 public record EnginePoint(
-        Torque torque, Temperature exhaust, Wiebe burn, PeakPressure peak, Knock knock, Flow flow, Energy energy) {
+        Torque torque, Temperature exhaust, Wiebe burn, ClosedCycle.PeakPressure peak, ClosedCycle.Knock knock, Flow flow, ClosedCycle.Energy energy) {
     /**
      * What flows through the engine.
      *

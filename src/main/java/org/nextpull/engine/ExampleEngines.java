@@ -3,7 +3,7 @@ package org.nextpull.engine;
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
 import org.nextpull.engine.cycle.Cylinder;
-import org.nextpull.engine.cycle.Walls;
+import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.unit.Pressure;
 
 /** Invented engines for demonstrations and tests. No engine that is or was made is meant. */
@@ -21,7 +21,7 @@ public final class ExampleEngines {
                 Boost.none(),
                 new EngineDesign.Combustion(
                         new BurnDuration(38_000), 0.10, 0.97, EngineDesign.Combustion.HotSpot.USUAL),
-                new Walls(450, 1.4),
+                new ClosedCycle.Walls(450, 1.4),
                 new ChenFlynn(35e3, 0.005, new ChenFlynn.PerSpeed(7e3, 90)),
                 new Exhaust(11e3, 0.22));
     }
@@ -37,7 +37,7 @@ public final class ExampleEngines {
                 Boost.none(),
                 new EngineDesign.Combustion(
                         new BurnDuration(43_000), 0.10, 0.965, EngineDesign.Combustion.HotSpot.USUAL),
-                new Walls(445, 1.4),
+                new ClosedCycle.Walls(445, 1.4),
                 new ChenFlynn(42e3, 0.005, new ChenFlynn.PerSpeed(8e3, 95)),
                 new Exhaust(15e3, 0.24));
     }

@@ -2,11 +2,9 @@ package org.nextpull.engine;
 
 import java.util.List;
 import org.nextpull.engine.cycle.BurnDuration;
-import org.nextpull.engine.cycle.Charge;
 import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.engine.cycle.SliderCrank;
-import org.nextpull.engine.cycle.Walls;
 import org.nextpull.engine.cycle.Wiebe;
 import org.nextpull.engine.gas.FreshCharge;
 import org.nextpull.engine.gas.GasState;
@@ -72,14 +70,14 @@ public final class ModelEngine {
                     Detail.of("rpm", point.rpm()),
                     Detail.of("lambda", point.lambda().value())));
         }
-        Charge charge = new Charge(
+        ClosedCycle.Charge charge = new ClosedCycle.Charge(
                 trapped.unburned(),
                 trapped.products().gas(),
                 trapped.inventory().mass(),
                 trapped.fuel().vapour()
                         * trapped.products().heat()
                         * design.combustion().completeness(),
-                new Charge.EndGas(
+                new ClosedCycle.Charge.EndGas(
                         point.fuel().octane(), design.combustion().hotSpot().hotterK()));
         ClosedCycle.Run run = new ClosedCycle.Run(
                 design.cylinder(),
@@ -91,10 +89,10 @@ public final class ModelEngine {
         return Outcome.of(assemble(point, trapped, burn, ClosedCycle.solve(run, burn, stepDeg)));
     }
 
-    private Walls walls(OperatingPoint point) {
+    private ClosedCycle.Walls walls(OperatingPoint point) {
         double warmer = point.surroundings().coolant().kelvins()
                 - Surroundings.reference().coolant().kelvins();
-        return new Walls(design.walls().kelvins() + warmer, design.walls().scale());
+        return new ClosedCycle.Walls(design.walls().kelvins() + warmer, design.walls().scale());
     }
 
     private Wiebe burn(OperatingPoint point, Trapping trapped) {

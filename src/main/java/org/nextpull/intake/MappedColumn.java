@@ -31,10 +31,10 @@ public record MappedColumn(
     }
 
     /** The values that it can have, in the project's unit. */
-    ValueRange possible() {
+    Expected.ValueRange possible() {
         return reading == Reading.ABOVE_AIR
-                ? ValueRange.ANY
-                : Expected.possible(channel.role()).orElse(ValueRange.ANY);
+                ? Expected.ValueRange.ANY
+                : Expected.possible(channel.role()).orElse(Expected.ValueRange.ANY);
     }
 
     /** A number of a cell in the project's unit, and on no gauge's scale. */

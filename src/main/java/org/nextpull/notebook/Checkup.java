@@ -3,10 +3,24 @@ package org.nextpull.notebook;
 import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.Collectors;
+import org.nextpull.air.Correction;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.response.Figures;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Power;
+import org.nextpull.unit.Torque;
 
 /**
  * What a check of a notebook found.
@@ -61,5 +75,110 @@ public record Checkup(int sessions, int pulls, List<Finding> findings) {
     /** Whether nothing was found. */
     public boolean isGood() {
         return findings.isEmpty();
+    }
+
+    /** Figures of a session as they were kept, beside the same made again from its samples. */
+    private static final class Differences {
+        /** Far below what anybody reads, and above what another processor's last digit makes. */
+        private static final double SAME_SHARE = 1e-9;
+
+        private final KeptSession kept;
+        private final Place place;
+        private final List<Finding> findings = new ArrayList<>();
+
+        private Differences(KeptSession kept, Place place) {
+            this.kept = kept;
+            this.place = place;
+        }
+
+        static List<Finding> of(KeptSession kept, Place place) {
+            Differences differences = new Differences(kept, place);
+            SessionResult now = kept.result();
+            Map<Integer, MeasuredPull> made =
+                    now.pulls().stream().collect(Collectors.toMap(MeasuredPull::number, Function.identity()));
+            for (KeptSession.Pull before : kept.pulls()) {
+                MeasuredPull pull = made.remove(before.number());
+                if (pull == null) {
+                    differences.add(before.number(), "pull", "kept", "not found");
+                } else {
+                    differences.compare(before, pull);
+                }
+            }
+            made.keySet().stream().sorted().forEach(number -> differences.add(number, "pull", "not kept", "found"));
+            differences.compareAdvice(now);
+            return differences.findings;
+        }
+
+        private void compare(KeptSession.Pull before, MeasuredPull now) {
+            int pull = before.number();
+            compare(pull, "standing", before.standing(), now.standing().id());
+            compare(pull, "knock", before.knock(), Ids.of(now.knock().mark()));
+            KeptSession.Pull.KeptSetting setting = before.setting();
+            compare(
+                    pull,
+                    "advance",
+                    setting.advanceDeg(),
+                    real(now.setting().advance().map(Advance::deg)));
+            compare(pull, "lambda", setting.lambda(), real(now.setting().lambda().map(Lambda::value)));
+            KeptSession.Pull.KeptFigures figures = before.figures();
+            compare(
+                    pull,
+                    "mean torque",
+                    figures.meanTorqueNm(),
+                    real(now.figures().flatMap(Figures::meanTorque).map(Torque::newtonMetres)));
+            compare(
+                    pull,
+                    "mean power",
+                    figures.meanPowerW(),
+                    real(now.figures().flatMap(Figures::meanPower).map(Power::watts)));
+            compare(pull, "correction", figures.factor(), real(now.correction().map(Correction::factor)));
+        }
+
+        /** The last word only: what was said before came from fewer pulls. */
+        private void compareAdvice(SessionResult now) {
+            if (kept.advice().isEmpty() || now.verdict().isEmpty()) {
+                return;
+            }
+            KeptSession.Advice before = kept.advice().get(kept.advice().size() - 1);
+            compare(
+                    before.pulls(),
+                    "advice",
+                    before.code(),
+                    now.verdict().get().advice().code().id());
+        }
+
+        private static OptionalDouble real(Optional<Double> value) {
+            return value.map(OptionalDouble::of).orElse(OptionalDouble.empty());
+        }
+
+        private void compare(int pull, String name, OptionalDouble before, OptionalDouble now) {
+            boolean same = (before.isPresent() && now.isPresent())
+                    ? Math.abs(before.getAsDouble() - now.getAsDouble()) <= SAME_SHARE * Math.abs(before.getAsDouble())
+                    : before.isPresent() == now.isPresent();
+            if (!same) {
+                add(pull, name, shown(before), shown(now));
+            }
+        }
+
+        private void compare(int pull, String name, String before, String now) {
+            if (!before.equals(now)) {
+                add(pull, name, before, now);
+            }
+        }
+
+        private static String shown(OptionalDouble value) {
+            return value.isPresent() ? String.format(Locale.ROOT, "%.9g", value.getAsDouble()) : "nothing";
+        }
+
+        private void add(int pull, String name, String before, String now) {
+            findings.add(Finding.warning(
+                    FindingCode.NOTEBOOK_FIGURE_DIFFERS,
+                    place.withPull(pull),
+                    Detail.of("session", String.valueOf(kept.id())),
+                    Detail.of("name", name),
+                    Detail.of("before", before),
+                    Detail.of("now", now),
+                    Detail.of("version", kept.start().version())));
+        }
     }
 }

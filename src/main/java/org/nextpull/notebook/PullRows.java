@@ -15,7 +15,6 @@ import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
-import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
@@ -43,7 +42,7 @@ record PullRows(Database database, long session) {
                     pull,
                     known.getOrDefault(
                             pull.number(), at.truncatedTo(ChronoUnit.MILLIS).toString()));
-            for (LimitMet met : pull.limitsMet()) {
+            for (MeasuredPull.LimitMet met : pull.limitsMet()) {
                 insert(pull, met);
             }
             findings.replace(new FindingRows.Owner(FindingRows.Kind.PULL, 0, pull.number()), pull.findings());
@@ -105,7 +104,7 @@ record PullRows(Database database, long session) {
                 .put("manifold_pa", conditions.manifold().map(Pressure::pascals));
     }
 
-    private void insert(MeasuredPull pull, LimitMet met) throws NotebookException {
+    private void insert(MeasuredPull pull, MeasuredPull.LimitMet met) throws NotebookException {
         Entry.into("limit_met")
                 .put("session", session)
                 .put("pull", pull.number())

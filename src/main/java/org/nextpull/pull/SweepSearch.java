@@ -64,4 +64,97 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
             case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG, CUT -> RefusalReason.CUT_SHORT;
         };
     }
+
+    /**
+     * Cuts a stretch where the speed turns back. Small retreats do not count as a turn: they are judged later. A turn is a retreat by more
+     * than 150 rpm or a twentieth of the whole range.
+     */
+    private record Legs(SpeedTrace trace) {
+        private static final double TURN_RPM = 150;
+        private static final double TURN_SHARE = 0.05;
+
+        /** Slower than this share of a leg's own rate the ends of a leg are no longer part of its sweep. */
+        private static final double MOVING_SHARE = 0.2;
+
+        /** The legs in order of time, each running from one turn to the next. */
+        List<TracePoints> all() {
+            List<TracePoints> legs = new ArrayList<>();
+            if (trace.size() < 2) {
+                return legs;
+            }
+            double turn = Math.max(TURN_RPM, TURN_SHARE * range());
+            int start = 0;
+            int low = 0;
+            int high = 0;
+            int direction = 0;
+            for (int point = 1; point < trace.size(); point++) {
+                low = trace.smoothRpm(point) < trace.smoothRpm(low) ? point : low;
+                high = trace.smoothRpm(point) > trace.smoothRpm(high) ? point : high;
+                double rpm = trace.smoothRpm(point);
+                if (direction >= 0 && trace.smoothRpm(high) - rpm > turn) {
+                    if (high > start) {
+                        legs.add(new TracePoints(start, high));
+                    }
+                    start = high;
+                    low = point;
+                    direction = -1;
+                } else if (direction <= 0 && rpm - trace.smoothRpm(low) > turn) {
+                    if (low > start) {
+                        legs.add(new TracePoints(start, low));
+                    }
+                    start = low;
+                    high = point;
+                    direction = 1;
+                }
+            }
+            if (trace.size() - 1 > start) {
+                legs.add(new TracePoints(start, trace.size() - 1));
+            }
+            return legs;
+        }
+
+        /** The moving part of a leg: without plateaus at its ends and without ends that hardly move. */
+        TracePoints moving(TracePoints leg, List<TracePoints> plateaus) {
+            int first = leg.first();
+            int last = leg.last();
+            double half = (trace.smoothRpm(first) + trace.smoothRpm(last)) / 2;
+            boolean rising = leg.rise(trace) > 0;
+            for (TracePoints plateau : plateaus) {
+                if (plateau.last() <= first || plateau.first() >= last) {
+                    continue;
+                }
+                boolean atStart = plateau.meanRpm(trace) < half == rising;
+                if (atStart) {
+                    first = Math.max(first, Math.min(plateau.last(), last));
+                } else {
+                    last = Math.min(last, Math.max(plateau.first(), first));
+                }
+            }
+            return last > first ? withoutSlowEnds(new TracePoints(first, last)) : leg;
+        }
+
+        private TracePoints withoutSlowEnds(TracePoints part) {
+            double slow = MOVING_SHARE * Math.abs(part.rise(trace)) / Math.max(1e-9, part.durationS(trace));
+            double sign = Math.signum(part.rise(trace));
+            int first = part.first();
+            int last = part.last();
+            while (first < last && sign * trace.rate(first) < slow) {
+                first++;
+            }
+            while (last > first && sign * trace.rate(last) < slow) {
+                last--;
+            }
+            return last > first ? new TracePoints(first, last) : part;
+        }
+
+        private double range() {
+            double low = trace.smoothRpm(0);
+            double high = low;
+            for (int point = 1; point < trace.size(); point++) {
+                low = Math.min(low, trace.smoothRpm(point));
+                high = Math.max(high, trace.smoothRpm(point));
+            }
+            return high - low;
+        }
+    }
 }

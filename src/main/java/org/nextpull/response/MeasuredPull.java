@@ -1,11 +1,18 @@
 package org.nextpull.response;
 
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.Correction;
+import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.Life;
+import org.nextpull.alarm.PullLife;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.Place;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Lambda;
 
@@ -148,5 +155,67 @@ public record MeasuredPull(
                 limitsMet,
                 unwatched,
                 newFindings);
+    }
+
+    /**
+     * Where a pull came from.
+     *
+     * @param source name of the file, table or capture
+     * @param firstLine its first line there, from 1
+     * @param candidate its number among the candidates of that source, from 1, refused ones included
+     * @param day which of the days at hand it was run on, from 0 in the order of the pulls; pulls of one day share a level and a drift
+     */
+    public record Origin(String source, long firstLine, int candidate, int day) {
+        /** Of the only day, or the first. */
+        public Origin(String source, long firstLine, int candidate) {
+            this(source, firstLine, candidate, 0);
+        }
+
+        /** The pull as whoever ran it knows it: by its log or session and its number there, not by that of a day which was joined to compare. */
+        public Place place() {
+            return Place.inFile(source).withPull(candidate);
+        }
+
+        Origin onDay(int newDay) {
+            return new Origin(source, firstLine, candidate, newDay);
+        }
+    }
+
+    /**
+     * A limit of the plan that no live channel watched in a pull.
+     *
+     * @param limit which
+     * @param channel the channel that should have
+     * @param life what was wrong with it
+     */
+    public record Unwatched(Limit limit, Channel channel, Life life) {
+        static List<Unwatched> in(PullLife pull) {
+            List<Unwatched> unwatched = new ArrayList<>();
+            pull.unwatched()
+                    .forEach((limit, channel) -> unwatched.add(new Unwatched(limit, channel.channel(), channel.life())));
+            return unwatched;
+        }
+    }
+
+    /**
+     * A limit that a pull met.
+     *
+     * @param limit which
+     * @param worst worst value, beyond the limit, in the project's unit of the limit's quantity ({@code Quantity.si})
+     * @param allowed the plan's limit, in the same unit
+     */
+    public record LimitMet(Limit limit, double worst, double allowed) {
+        /** The worst of the alarms of each limit other than knock, which has a mark of its own. */
+        static List<LimitMet> worst(List<Alarm> alarms) {
+            Map<Limit, Alarm> worst = new EnumMap<>(Limit.class);
+            for (Alarm alarm : alarms) {
+                if (alarm.limit() != Limit.KNOCK) {
+                    worst.merge(alarm.limit(), alarm, (one, other) -> one.isWorse(other.worst()) ? other : one);
+                }
+            }
+            List<LimitMet> met = new ArrayList<>();
+            worst.forEach((limit, alarm) -> met.add(new LimitMet(limit, alarm.worst(), alarm.allowed())));
+            return met;
+        }
     }
 }

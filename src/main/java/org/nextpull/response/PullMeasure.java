@@ -103,7 +103,7 @@ public final class PullMeasure {
         notRead(candidate, knock, place).ifPresent(findings::add);
         MeasuredPull pull = new MeasuredPull(
                 number,
-                new Origin(candidate.source(), candidate.firstLine(), candidate.number()),
+                new MeasuredPull.Origin(candidate.source(), candidate.firstLine(), candidate.number()),
                 number - 1.0,
                 join.setting(),
                 join.asked(),
@@ -113,8 +113,8 @@ public final class PullMeasure {
                 knock,
                 join.leanestLambda(),
                 Conditions.of(inBand, air.value()),
-                LimitMet.worst(alarms),
-                Unwatched.in(life),
+                MeasuredPull.LimitMet.worst(alarms),
+                MeasuredPull.Unwatched.in(life),
                 findings);
         return new MeasuredCurve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
     }

@@ -30,7 +30,7 @@ public final class TableResponses {
             EngineSetting set = EngineSetting.ofNumbers(row.advance(), Optional.empty(), row.lambda());
             pulls.add(new MeasuredPull(
                     firstNumber + place,
-                    new Origin(table.description().name(), row.line(), place + 1),
+                    new MeasuredPull.Origin(table.description().name(), row.line(), place + 1),
                     row.order().isPresent() ? row.order().getAsInt() - 1.0 : firstNumber - 1.0 + place,
                     set.fitted(row.label(), row.fuel()),
                     set,
@@ -47,11 +47,11 @@ public final class TableResponses {
         return List.copyOf(pulls);
     }
 
-    private static List<Unwatched> unwatched(ResultRow row, SweepPlan plan) {
+    private static List<MeasuredPull.Unwatched> unwatched(ResultRow row, SweepPlan plan) {
         return plan.watched().stream()
                 .filter(limit -> limit != Limit.KNOCK && limit != Limit.SPEED)
                 .filter(limit -> limit != Limit.LEAN || row.lambda().isEmpty())
-                .map(limit -> new Unwatched(limit, Channel.of(limit.role()), Life.NOT_LOGGED))
+                .map(limit -> new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.NOT_LOGGED))
                 .toList();
     }
 

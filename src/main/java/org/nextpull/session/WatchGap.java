@@ -9,7 +9,6 @@ import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Unwatched;
 
 /**
  * A limit of the plan that no live channel watched in some pulls of a day.
@@ -18,7 +17,7 @@ import org.nextpull.response.Unwatched;
  * @param pulls numbers of those pulls, in their order
  * @param inAll whether they are all pulls of the day
  */
-public record WatchGap(Unwatched what, List<Integer> pulls, boolean inAll) {
+public record WatchGap(MeasuredPull.Unwatched what, List<Integer> pulls, boolean inAll) {
     public WatchGap {
         pulls = List.copyOf(pulls);
     }
@@ -29,7 +28,7 @@ public record WatchGap(Unwatched what, List<Integer> pulls, boolean inAll) {
 
     /** The gaps of a day, in the order of the limits. */
     static List<WatchGap> of(SweepPlan plan, List<MeasuredPull> pulls) {
-        Map<Unwatched, List<Integer>> numbers = new LinkedHashMap<>();
+        Map<MeasuredPull.Unwatched, List<Integer>> numbers = new LinkedHashMap<>();
         for (Limit limit : plan.watched()) {
             for (MeasuredPull pull : pulls) {
                 missing(limit, pull)
@@ -43,11 +42,11 @@ public record WatchGap(Unwatched what, List<Integer> pulls, boolean inAll) {
                 .toList();
     }
 
-    private static List<Unwatched> missing(Limit limit, MeasuredPull pull) {
+    private static List<MeasuredPull.Unwatched> missing(Limit limit, MeasuredPull pull) {
         if (limit == Limit.KNOCK) {
             return pull.isWatched(limit)
                     ? List.of()
-                    : List.of(new Unwatched(limit, Channel.of(limit.role()), Life.BLANK));
+                    : List.of(new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.BLANK));
         }
         return pull.unwatched().stream().filter(what -> what.limit() == limit).toList();
     }

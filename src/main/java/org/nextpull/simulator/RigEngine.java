@@ -10,7 +10,6 @@ import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.BenchSetting;
 import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.engine.bench.WeatherDay;
@@ -218,8 +217,8 @@ record RigEngine(
                 plan.mixture().map(MixturePlan::start));
     }
 
-    BenchSetting benchSetting(EngineSetting setting, Optional<String> label) {
-        return new BenchSetting(engine, spark(setting), lambda(setting), fuel, label);
+    Bench.Setting benchSetting(EngineSetting setting, Optional<String> label) {
+        return new Bench.Setting(engine, spark(setting), lambda(setting), fuel, label);
     }
 
     private static Lambda startLambda(SweepPlan plan) {

@@ -117,9 +117,9 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
             boolean pairs = wire.lines() == WireFacts.Lines.PAIRS;
             if (pairs || wire.columns().isEmpty()) {
                 LogDialect dialect = pairs ? LogDialect.COMPACT : LogDialect.PLAIN;
-                List<Optional<WireField>> fields = new ArrayList<>();
+                List<Optional<WireFormat.Field>> fields = new ArrayList<>();
                 for (Role role : kit.instruments().roles()) {
-                    fields.add(Optional.of(WireField.usual(role, dialect.header(role), dialect)));
+                    fields.add(Optional.of(WireFormat.Field.usual(role, dialect.header(role), dialect)));
                 }
                 return Outcome.of(new WireFormat(wire.lines(), List.of(new WireFormat.Group("", fields)), !pairs));
             }
@@ -149,11 +149,11 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
             reader.read(new ColumnTable("[[wire]]", 1, columns, List.of(), probes), hints)
                     .mapped()
                     .forEach(column -> known.put(column.index(), column));
-            List<Optional<WireField>> fields = new ArrayList<>();
+            List<Optional<WireFormat.Field>> fields = new ArrayList<>();
             for (int index = 0; index < columns.size(); index++) {
-                Optional<WireField> field = Optional.ofNullable(known.get(index))
+                Optional<WireFormat.Field> field = Optional.ofNullable(known.get(index))
                         .filter(column -> kit.measures(column.channel().role()))
-                        .map(WireField::asked);
+                        .map(WireFormat.Field::asked);
                 if (field.isEmpty() && !columns.get(index).equals(NO_COLUMN)) {
                     wrong.add(Finding.error(
                             FindingCode.RIG_COLUMN_NOT_MEASURED,

@@ -6,7 +6,7 @@ import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.bench.WeatherDay;
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
-import org.nextpull.engine.cycle.Walls;
+import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.gas.EngineFuel;
 
 /**
@@ -60,7 +60,7 @@ final class Variety {
                 design.boost(),
                 new EngineDesign.Combustion(
                         duration, combustion.spread(), combustion.completeness(), hotSpot(combustion.hotSpot())),
-                new Walls(design.walls().kelvins(), design.walls().scale() * factor(WALLS)),
+                new ClosedCycle.Walls(design.walls().kelvins(), design.walls().scale() * factor(WALLS)),
                 new ChenFlynn(friction.constant() * factor(FRICTION), friction.perPeakPressure(), perSpeed),
                 design.exhaust());
     }

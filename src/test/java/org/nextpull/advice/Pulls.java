@@ -14,12 +14,9 @@ import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
-import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
-import org.nextpull.response.Unwatched;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -171,7 +168,7 @@ final class Pulls {
 
     Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
         return add(
-                advanceDeg, lambda, 200, KnockMark.NONE, PullStatus.USED, List.of(new LimitMet(limit, worst, allowed)));
+                advanceDeg, lambda, 200, KnockMark.NONE, PullStatus.USED, List.of(new MeasuredPull.LimitMet(limit, worst, allowed)));
     }
 
     Pulls standing(PullStatus standing) {
@@ -186,11 +183,11 @@ final class Pulls {
             double torqueNm,
             KnockMark knock,
             PullStatus standing,
-            List<LimitMet> limits) {
+            List<MeasuredPull.LimitMet> limits) {
         int number = pulls.size() + 1;
         pulls.add(new MeasuredPull(
                 number,
-                new Origin("day.csv", number * 100L, number),
+                new MeasuredPull.Origin("day.csv", number * 100L, number),
                 number - 1.0,
                 EngineSetting.ofNumbers(
                                 offset ? Optional.empty() : Optional.of(Advance.ofDeg(advanceDeg)),
@@ -214,7 +211,7 @@ final class Pulls {
                 Conditions.unknown(),
                 limits,
                 unwatched.stream()
-                        .map(limit -> new Unwatched(limit, Channel.of(limit.role()), Life.BLANK))
+                        .map(limit -> new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.BLANK))
                         .toList(),
                 List.of()));
         return this;

@@ -158,7 +158,7 @@ class CorrectionStandardTest {
         Temperature dryBulb = Temperature.ofCelsius(24);
         AirState humid = state(new Weather(barometer, dryBulb, Moisture.ofHumidityPercent(55)));
         AirState wet = state(new Weather(barometer, dryBulb, Moisture.ofWetBulb(WetBulb.of(humid))));
-        Moisture dew = Moisture.ofDewPoint(DewPoint.of(humid.vapour()).orElseThrow());
+        Moisture dew = Moisture.ofDewPoint(HylandWexler.dewPoint(humid.vapour()).orElseThrow());
         AirState dewy = state(new Weather(barometer, dryBulb, dew));
         assertThat(standard.factor(wet)).isCloseTo(standard.factor(humid), within(1e-10));
         assertThat(standard.factor(dewy)).isCloseTo(standard.factor(humid), within(1e-10));

@@ -24,7 +24,6 @@ import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
@@ -68,7 +67,7 @@ class MeasuredComparisonTest {
                 Optional.of(air));
         return new MeasuredPull(
                 number,
-                new Origin("day.csv", 1, number),
+                new MeasuredPull.Origin("day.csv", 1, number),
                 number - 1,
                 setting,
                 EngineSetting.none(),

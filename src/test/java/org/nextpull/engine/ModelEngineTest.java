@@ -9,7 +9,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.air.AirState;
-import org.nextpull.engine.cycle.Energy;
+import org.nextpull.engine.cycle.ClosedCycle;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.engine.gas.TestFuels;
 import org.nextpull.finding.Place;
@@ -300,7 +300,7 @@ class ModelEngineTest {
         for (double advance = -5; advance <= 45; advance += 5) {
             for (double lambda = 0.75; lambda <= 1.15; lambda += 0.1) {
                 EnginePoint point = run(ENGINE, at(rpm).atAdvance(advance).atLambda(lambda));
-                Energy energy = point.energy();
+                ClosedCycle.Energy energy = point.energy();
                 assertThat(energy.work() + energy.kept().lost() + energy.kept().stored())
                         .isCloseTo(energy.released(), withinPercentage(1e-4));
             }

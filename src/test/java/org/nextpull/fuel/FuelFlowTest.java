@@ -111,7 +111,7 @@ class FuelFlowTest {
     void dutyIsNeededOverHeldOpenFlow() {
         Pressure rated = Pressure.ofKilopascals(300);
         double each = Unit.POUND_PER_HOUR.toSi(31.25);
-        Injectors injectors = new Injectors(4, new InjectorRating(each, rated, 745));
+        Injectors injectors = new Injectors(4, new InjectorDuty.Rating(each, rated, 745));
         double flow = Unit.POUND_PER_HOUR.toSi(100);
         InjectorDuty duty = made(InjectorDuty.of(flow, injectors, rated, fuel("petrol")));
         assertThat(duty.fraction()).isCloseTo(0.8, within(1e-9));
@@ -123,8 +123,8 @@ class FuelFlowTest {
     @Test
     void aRatingByVolumeIsTurnedByTheTestLiquid() {
         double volume = Unit.CUBIC_CENTIMETRE_PER_MINUTE.toSi(440);
-        InjectorRating rating =
-                InjectorRating.ofVolume(volume, Pressure.ofKilopascals(300), InjectorRating.USUAL_TEST_DENSITY);
+        InjectorDuty.Rating rating =
+                InjectorDuty.Rating.ofVolume(volume, Pressure.ofKilopascals(300), InjectorDuty.Rating.USUAL_TEST_DENSITY);
         assertThat(rating.kilogramsPerSecond()).isCloseTo(440e-6 / 60 * 684, within(1e-12));
         assertThat(rating.flow(Pressure.ofKilopascals(300), 684 * 1.21))
                 .isCloseTo(rating.kilogramsPerSecond() * 1.1, within(1e-12));
@@ -133,7 +133,7 @@ class FuelFlowTest {
     @Test
     void injectorsThatAreTooSmallAreFlaggedAndUselessInputRefused() {
         Pressure rated = Pressure.ofKilopascals(300);
-        Injectors injectors = new Injectors(4, new InjectorRating(0.004, rated, 745));
+        Injectors injectors = new Injectors(4, new InjectorDuty.Rating(0.004, rated, 745));
         assertThat(codes(InjectorDuty.of(0.0145, injectors, rated, fuel("petrol"))))
                 .isEqualTo(FindingCode.FUEL_INJECTOR_DUTY_HIGH);
         assertThat(codes(InjectorDuty.of(0.0165, injectors, rated, fuel("petrol"))))

@@ -19,7 +19,6 @@ import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.BenchSetting;
 import org.nextpull.engine.bench.Brake;
 import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.Instruments;
@@ -69,7 +68,7 @@ class HoldGuideTest {
                                     Role.EXHAUST_TEMPERATURE)),
                     WeatherDay.usual(),
                     7);
-            BenchSetting setting = new BenchSetting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
+            Bench.Setting setting = new Bench.Setting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
             RunningEngine running = RunningEngine.start(
                             bench, setting, new BrakeProgram.Acceleration(Span.of(3500, 6750), 300), 7)
                     .value()
@@ -77,7 +76,7 @@ class HoldGuideTest {
             run(HoldGuide.of(plan).orElseThrow(), running, setting);
         }
 
-        private void run(HoldGuide guide, RunningEngine running, BenchSetting setting) {
+        private void run(HoldGuide guide, RunningEngine running, Bench.Setting setting) {
             HoldNow before = guide.now();
             double saidAtS = 0;
             double loadS = 0;
@@ -102,7 +101,7 @@ class HoldGuideTest {
             }
         }
 
-        private void doIt(HoldNow now, RunningEngine running, BenchSetting setting) {
+        private void doIt(HoldNow now, RunningEngine running, Bench.Setting setting) {
             if (now.step().isClose()) {
                 running.lift();
             } else if ((now.step() == HoldNow.Step.GO && !running.isHolding()) || now.step() == HoldNow.Step.SET) {

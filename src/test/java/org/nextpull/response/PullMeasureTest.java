@@ -135,7 +135,7 @@ class PullMeasureTest {
     /** Of an exhaust the hottest is the worst, of a pressure that must not fall the lowest. */
     @Test
     void eachLimitIsMetAtItsWorst() {
-        List<LimitMet> met = measured(
+        List<MeasuredPull.LimitMet> met = measured(
                         DIN,
                         Sweep.ofRisingTorque(),
                         List.of(
@@ -147,6 +147,6 @@ class PullMeasureTest {
 
         assertThat(met)
                 .containsExactlyInAnyOrder(
-                        new LimitMet(Limit.EXHAUST, 1190, 1173), new LimitMet(Limit.FUEL_PRESSURE, 230_000, 250_000));
+                        new MeasuredPull.LimitMet(Limit.EXHAUST, 1190, 1173), new MeasuredPull.LimitMet(Limit.FUEL_PRESSURE, 230_000, 250_000));
     }
 }

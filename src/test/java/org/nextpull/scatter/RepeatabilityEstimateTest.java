@@ -14,7 +14,6 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.Origin;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
 import org.nextpull.unit.Advance;
@@ -26,7 +25,7 @@ class RepeatabilityEstimateTest {
     private static Reading reading(int number, double order, String label, double percent) {
         MeasuredPull pull = new MeasuredPull(
                 number,
-                new Origin("day.csv", 1, number),
+                new MeasuredPull.Origin("day.csv", 1, number),
                 order,
                 EngineSetting.of(SparkMap.flat(Advance.ofDeg(20)), Optional.empty())
                         .fitted(Optional.of(label), Optional.empty()),

@@ -42,14 +42,14 @@ class LikePullsTest {
     }
 
     private List<Integer> kept() {
-        return LikePulls.of(day).pulls().stream().map(MeasuredPull::number).toList();
+        return ComparedDay.LikePulls.of(day).pulls().stream().map(MeasuredPull::number).toList();
     }
 
     @Test
     void pullsOfOneSettingAreAllCompared() {
         pull("a", 26, 0.87).pull("b", 26.5, 0.875).pull("b", 26, 0.86).pull("a", 25.6, 0.88);
         assertThat(kept()).containsExactly(1, 2, 3, 4);
-        assertThat(LikePulls.of(day).findings()).isEmpty();
+        assertThat(ComparedDay.LikePulls.of(day).findings()).isEmpty();
     }
 
     @Test
@@ -57,7 +57,7 @@ class LikePullsTest {
         pull("a", 20, 0.87).pull("a", 20, 0.87).pull("a", 24, 0.87).pull("a", 28, 0.87);
         pull("a", 26, 0.87).pull("a", 26, 0.87).pull("b", 26, 0.87).pull("b", 26, 0.87);
         assertThat(kept()).containsExactly(5, 6, 7, 8);
-        assertThat(LikePulls.of(day).findings())
+        assertThat(ComparedDay.LikePulls.of(day).findings())
                 .singleElement()
                 .satisfies(finding -> assertThat(finding.code()).isEqualTo(FindingCode.COMPARE_SWEPT));
     }

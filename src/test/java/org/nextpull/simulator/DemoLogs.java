@@ -20,7 +20,6 @@ import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.BenchSetting;
 import org.nextpull.engine.bench.Brake;
 import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.FullLoadCurve;
@@ -124,10 +123,10 @@ public final class DemoLogs {
         List<Role> roles = new ArrayList<>(RigKit.BRAKE_ROLES);
         roles.add(Role.ORDER);
         Bench bench = sheet.brake(roles, WeatherDay.usual());
-        BenchSetting start = sheet.setting(24, HILL_LAMBDA);
-        BenchSetting before = fitted(start, start.engine(), "before");
-        BenchSetting after = fitted(start, engine(AFTER), "after");
-        for (BenchSetting setting : List.of(before, after, after, before, before, after, after, before)) {
+        Bench.Setting start = sheet.setting(24, HILL_LAMBDA);
+        Bench.Setting before = fitted(start, start.engine(), "before");
+        Bench.Setting after = fitted(start, engine(AFTER), "after");
+        for (Bench.Setting setting : List.of(before, after, after, before, before, after, after, before)) {
             sheet.add(bench.pull(setting, accelerate()));
         }
         double old = mean(before, HILL_BAND);
@@ -149,7 +148,7 @@ public final class DemoLogs {
         roles.add(Role.KNOCK_LEVEL);
         WeatherDay warm = WeatherDay.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
         Bench bench = sheet.brake(roles, warm);
-        BenchSetting setting = sheet.setting(14, HILL_LAMBDA);
+        Bench.Setting setting = sheet.setting(14, HILL_LAMBDA);
         for (double deg : new double[] {14, 14, 15.5, 17, 18.5, 20, 21.5, 17, 17, 18.5, 17, 20}) {
             sheet.add(bench.pull(setting.withAdvance(deg), accelerate()));
         }
@@ -164,7 +163,7 @@ public final class DemoLogs {
         return ModelEngine.of(design).value().orElseThrow();
     }
 
-    private static OperatingPoint standard(BenchSetting setting) {
+    private static OperatingPoint standard(Bench.Setting setting) {
         return new OperatingPoint(
                 4000,
                 Advance.ofDeg(setting.spark().degAt(4000)),
@@ -173,7 +172,7 @@ public final class DemoLogs {
                 Surroundings.reference());
     }
 
-    private static double mean(BenchSetting setting, Span band) {
+    private static double mean(Bench.Setting setting, Span band) {
         return FullLoadCurve.of(setting.engine(), setting.spark(), standard(setting), band)
                 .value()
                 .orElseThrow()
@@ -186,7 +185,7 @@ public final class DemoLogs {
         private final long seed;
         private final ModelEngine engine;
         private final List<Samples> parts = new ArrayList<>();
-        private Optional<BenchSetting> first = Optional.empty();
+        private Optional<Bench.Setting> first = Optional.empty();
         private WeatherDay day = WeatherDay.usual();
 
         Sheet(String name, long seed, EngineDesign design) {
@@ -201,8 +200,8 @@ public final class DemoLogs {
             return new Bench(Brake.engineBrake(HILL_INERTIA, true), instruments, day, seed);
         }
 
-        BenchSetting setting(double deg, double lambda) {
-            BenchSetting setting = new BenchSetting(
+        Bench.Setting setting(double deg, double lambda) {
+            Bench.Setting setting = new Bench.Setting(
                     engine,
                     SparkMap.flat(deg),
                     Lambda.of(lambda),
@@ -217,7 +216,7 @@ public final class DemoLogs {
         }
 
         DemoLog log(LogDialect dialect, List<Role> words, Span band, List<String> more) {
-            BenchSetting setting = first.orElseThrow();
+            Bench.Setting setting = first.orElseThrow();
             Truth truth = TruthFinder.find(engine, standard(setting).in(day.settled()), band, ROWS_RPM);
             List<String> preamble = List.of(LogText.INVENTED, engine.design().name() + ", seed " + seed);
             List<String> remarks = List.of(
@@ -233,7 +232,7 @@ public final class DemoLogs {
         }
     }
 
-    private static BenchSetting fitted(BenchSetting setting, ModelEngine engine, String label) {
-        return new BenchSetting(engine, setting.spark(), setting.lambda(), setting.fuel(), Optional.of(label));
+    private static Bench.Setting fitted(Bench.Setting setting, ModelEngine engine, String label) {
+        return new Bench.Setting(engine, setting.spark(), setting.lambda(), setting.fuel(), Optional.of(label));
     }
 }

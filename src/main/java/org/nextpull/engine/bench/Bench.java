@@ -2,11 +2,13 @@ package org.nextpull.engine.bench;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.unit.Advance;
@@ -43,7 +45,7 @@ public final class Bench {
     }
 
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
-    public Outcome<Pull> pull(BenchSetting setting, BrakeProgram program) {
+    public Outcome<Pull> pull(Setting setting, BrakeProgram program) {
         return prepare(setting, program).map(ready -> {
             List<BenchMoment> moments = ready.drive(program, program.range().low());
             Samples log = ready.sensors(
@@ -55,14 +57,14 @@ public final class Bench {
     }
 
     /** All that the next pull needs; the pull counts from here on. */
-    Outcome<PreparedPull> prepare(BenchSetting setting, BrakeProgram program) {
+    Outcome<PreparedPull> prepare(Setting setting, BrakeProgram program) {
         Outcome<PreparedPull> prepared = prepared(pulls + 1, noise.branch(), setting, program);
         pulls += prepared.isFailed() ? 0 : 1;
         return prepared;
     }
 
     /** The same pull with another spark, as an ignition that is set while the engine runs. */
-    Outcome<PreparedPull> again(PreparedPull running, BenchSetting setting, BrakeProgram program) {
+    Outcome<PreparedPull> again(PreparedPull running, Setting setting, BrakeProgram program) {
         List<SparkMap> sparks = sparks(setting, program);
         return curves(setting, setting.engine(), sparks, running.conditions(), program.range())
                 .map(curves ->
@@ -70,25 +72,25 @@ public final class Bench {
     }
 
     /** The next pull as it might be, with chance of its own; nothing counts. */
-    Outcome<PreparedPull> preview(BenchSetting setting, BrakeProgram program) {
+    Outcome<PreparedPull> preview(Setting setting, BrakeProgram program) {
         return prepared(pulls + 1, new Noise(0), setting, program);
     }
 
-    private Outcome<PreparedPull> prepared(int number, Noise chance, BenchSetting setting, BrakeProgram program) {
+    private Outcome<PreparedPull> prepared(int number, Noise chance, Setting setting, BrakeProgram program) {
         Lambda lambda =
                 Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
         Surroundings around = new Surroundings(
                 day.airAt(number), day.warmth().coolant(), day.warmth().oilAt(number));
         double sd = day.scatter().torque();
         double drift = (number - 1) * day.scatter().drift().perPull();
-        PullConditions conditions = new PullConditions(
+        PreparedPull.Conditions conditions = new PreparedPull.Conditions(
                 number,
                 around,
                 lambda,
                 setting.fuel().name(),
                 setting.label(),
                 setting.engine().design().cylinders(),
-                new PullConditions.PullScatter(1 + drift + chance.normal(sd), chance.normal(TILT_SHARE * sd)));
+                new PreparedPull.Conditions.PullScatter(1 + drift + chance.normal(sd), chance.normal(TILT_SHARE * sd)));
         List<SparkMap> sparks = sparks(setting, program);
         ModelEngine engine = setting.engine().design().boost().isNone()
                 ? setting.engine()
@@ -97,7 +99,7 @@ public final class Bench {
                 .map(curves -> new PreparedPull(conditions, curves, sparks, brake, instruments, chance));
     }
 
-    private static List<SparkMap> sparks(BenchSetting setting, BrakeProgram program) {
+    private static List<SparkMap> sparks(Setting setting, BrakeProgram program) {
         if (program instanceof BrakeProgram.SparkSteps steps) {
             return steps.advances().stream()
                     .map(advance -> SparkMap.flat(advance))
@@ -107,7 +109,7 @@ public final class Bench {
     }
 
     private static Outcome<List<FullLoadCurve>> curves(
-            BenchSetting setting, ModelEngine engine, List<SparkMap> sparks, PullConditions conditions, Span range) {
+            Setting setting, ModelEngine engine, List<SparkMap> sparks, PreparedPull.Conditions conditions, Span range) {
         List<FullLoadCurve> curves = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         OperatingPoint point = new OperatingPoint(
@@ -129,5 +131,24 @@ public final class Bench {
      * @param conditions what really held
      * @param samples what was logged
      */
-    public record Pull(int number, BenchSetting setting, PullConditions conditions, Samples samples) {}
+    public record Pull(int number, Setting setting, PreparedPull.Conditions conditions, Samples samples) {}
+
+    /**
+     * What is set for a pull on the simulated brake.
+     *
+     * @param engine the engine as it is fitted out
+     * @param spark spark advance over speed
+     * @param lambda mixture asked for
+     * @param fuel fuel
+     * @param label configuration; empty where there is only one
+     */
+    public record Setting(ModelEngine engine, SparkMap spark, Lambda lambda, EngineFuel fuel, Optional<String> label) {
+        public Setting withAdvance(double deg) {
+            return new Setting(engine, SparkMap.flat(deg), lambda, fuel, label);
+        }
+
+        public Setting withLambda(double value) {
+            return new Setting(engine, spark, Lambda.of(value), fuel, label);
+        }
+    }
 }

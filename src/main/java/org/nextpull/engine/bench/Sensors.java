@@ -44,7 +44,7 @@ final class Sensors {
 
     private final List<FullLoadCurve> curves;
     private final List<SparkMap> sparks;
-    private final PullConditions conditions;
+    private final PreparedPull.Conditions conditions;
     private final Brake brake;
     private final Instruments instruments;
     private final Noise noise;
@@ -53,7 +53,7 @@ final class Sensors {
     Sensors(
             List<FullLoadCurve> curves,
             List<SparkMap> sparks,
-            PullConditions conditions,
+            PreparedPull.Conditions conditions,
             Brake brake,
             Instruments instruments,
             Noise noise,

@@ -23,7 +23,7 @@ public record ChenFlynn(double constant, double perPeakPressure, PerSpeed perSpe
      * @param pistonSpeed mean piston speed in m/s
      * @param thickness factor on the part that oil makes, 1 for hot oil
      */
-    public double pascals(PeakPressure peak, double pistonSpeed, double thickness) {
+    public double pascals(ClosedCycle.PeakPressure peak, double pistonSpeed, double thickness) {
         return constant
                 + perPeakPressure * peak.pascals()
                 + thickness * perSpeed.linear() * pistonSpeed

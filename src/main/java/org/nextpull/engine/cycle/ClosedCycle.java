@@ -1,5 +1,6 @@
 package org.nextpull.engine.cycle;
 
+import org.nextpull.engine.gas.Gas;
 import org.nextpull.engine.gas.GasState;
 import org.nextpull.math.OdeSolver;
 
@@ -146,5 +147,71 @@ public final class ClosedCycle {
             }
             return new PeakPressure(last - slope * slope / (4 * bend), lastDeg - slope / (2 * bend));
         }
+    }
+
+    /**
+     * The highest cylinder pressure.
+     *
+     * @param pascals pressure in Pa
+     * @param deg where it is, in degrees after top dead centre
+     */
+    public record PeakPressure(double pascals, double deg) {
+
+    }
+
+    /**
+     * Where the heat of a closed cycle went, in J.
+     *
+     * @param released heat of combustion
+     * @param work work on the piston
+     * @param kept what did not become work
+     */
+    public record Energy(double released, double work, Kept kept) {
+        /**
+         * What did not become work.
+         *
+         * @param lost heat given to the walls in J
+         * @param stored rise of internal energy in J
+         */
+        public record Kept(double lost, double stored) {}
+    }
+
+    /**
+     * Autoignition of the end gas in the mean cycle.
+     *
+     * @param integral integral of Livengood and Wu when nine tenths are burned; from 1 up the mean cycle knocks
+     * @param unburnedAtOnset fraction of the charge ahead of the flame when the integral reached 1; 0 when it did not before that
+     */
+    public record Knock(double integral, double unburnedAtOnset) {
+
+    }
+
+    /**
+     * The walls that the gas loses heat to.
+     *
+     * @param kelvins temperature in K
+     * @param scale factor on the correlation; 1 as published, 0 for no loss
+     */
+    public record Walls(double kelvins, double scale) {
+
+    }
+
+    /**
+     * The trapped gas and the heat in it.
+     *
+     * @param unburned the gas ahead of the flame
+     * @param burned the gas behind it
+     * @param mass trapped mass in kg
+     * @param heat heat of combustion of the whole charge in J
+     * @param endGas what decides whether it knocks
+     */
+    public record Charge(Gas unburned, Gas burned, double mass, double heat, EndGas endGas) {
+        /**
+         * What decides whether a charge knocks.
+         *
+         * @param octane octane number of the fuel, above 0, as the delay correlation takes it
+         * @param hotterK how much warmer than the mean the hottest part of the gas is when the inlet closes, in K
+         */
+        public record EndGas(double octane, double hotterK) {}
     }
 }

@@ -20,8 +20,8 @@ final class CycleEquations implements OdeSolver.Equations {
     private final SliderCrank crank;
     private final Wiebe wiebe;
     private final Woschni woschni;
-    private final Charge charge;
-    private final Walls walls;
+    private final ClosedCycle.Charge charge;
+    private final ClosedCycle.Walls walls;
     private final KnockDelay delay;
     private final double degPerSecond;
 

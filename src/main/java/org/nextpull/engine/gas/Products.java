@@ -31,7 +31,7 @@ public record Products(GasMixture gas, double heat) {
      * @param spread standard deviation of lambda within the cylinder
      */
     public static Products of(FreshCharge mixture, double spread) {
-        Elements elements = mixture.fuel().elements();
+        EngineFuel.Elements elements = mixture.fuel().elements();
         double co = 0;
         double h2 = 0;
         double oxygen = 0;
@@ -75,7 +75,7 @@ public record Products(GasMixture gas, double heat) {
 
     private static Products assemble(FreshCharge mixture, Unused unused, double oxygen) {
         EngineFuel fuel = mixture.fuel();
-        Elements elements = fuel.elements();
+        EngineFuel.Elements elements = fuel.elements();
         Lambda lambda = mixture.lambda();
         double air = fuel.airPerFuel(lambda);
         GasMixture.Builder builder = GasMixture.builder();
@@ -92,7 +92,7 @@ public record Products(GasMixture gas, double heat) {
     }
 
     /** Carbon dioxide of rich gas in mol per kg of fuel: the positive root of the water-gas balance. */
-    private static double carbonDioxide(Elements elements, double lambda) {
+    private static double carbonDioxide(EngineFuel.Elements elements, double lambda) {
         double carbon = elements.carbon();
         double spare = 2 * lambda * elements.oxygenNeeded() + elements.oxygen() - carbon;
         double a = WATER_GAS - 1;

@@ -49,7 +49,7 @@ final class SourceLines implements LineFramer.Lines {
         this.parser = switch (settings.kind()) {
             case SEPARATED -> new SeparatedLines();
             case PAIRS -> new PairLines();
-            case SENTENCE -> new SentenceLines();
+            case SENTENCE -> new SentenceFrame.Lines();
         };
         declare();
     }

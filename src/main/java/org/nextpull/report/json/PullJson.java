@@ -6,7 +6,6 @@ import java.util.Optional;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
-import org.nextpull.response.LimitMet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -52,7 +51,7 @@ final class PullJson {
         node.put("used", pull.isUsed());
         node.put("standing", pull.standing().id());
         var limits = node.putArray("limits");
-        for (LimitMet met : pull.limitsMet()) {
+        for (MeasuredPull.LimitMet met : pull.limitsMet()) {
             limits.add(met.limit().id());
         }
         findings.addAll(node.putArray("findings"), pull.findings());

@@ -36,8 +36,8 @@ class BenchTest {
     private static final BrakeProgram PULL = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
-    private static final BenchSetting SETTING =
-            new BenchSetting(ENGINE, SparkMap.flat(24), Lambda.of(0.88), TestFuels.E10, Optional.empty());
+    private static final Bench.Setting SETTING =
+            new Bench.Setting(ENGINE, SparkMap.flat(24), Lambda.of(0.88), TestFuels.E10, Optional.empty());
 
     private static Instruments perfect(double sampleHz) {
         return new Instruments(
@@ -54,7 +54,7 @@ class BenchTest {
                 new WeatherDay.Scatter(0, 0, new WeatherDay.Scatter.Drift(0)));
     }
 
-    private static Samples pull(Bench bench, BenchSetting setting, BrakeProgram program) {
+    private static Samples pull(Bench bench, Bench.Setting setting, BrakeProgram program) {
         return bench.pull(setting, program).value().orElseThrow().samples();
     }
 
@@ -100,8 +100,8 @@ class BenchTest {
     @Test
     void boostVariesFromPullToPull() {
         ModelEngine charged = ModelEngine.of(ExampleEngines.boosted()).value().orElseThrow();
-        BenchSetting setting =
-                new BenchSetting(charged, SparkMap.flat(10), Lambda.of(0.85), TestFuels.E10, Optional.empty());
+        Bench.Setting setting =
+                new Bench.Setting(charged, SparkMap.flat(10), Lambda.of(0.85), TestFuels.E10, Optional.empty());
         Bench bench = new Bench(
                 Brake.engineBrake(0.15, true),
                 Instruments.usual(20, List.of(Role.TIME, Role.ENGINE_SPEED, Role.MANIFOLD_PRESSURE)),

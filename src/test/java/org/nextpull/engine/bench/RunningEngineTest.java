@@ -24,8 +24,8 @@ class RunningEngineTest {
     private static final BrakeProgram LONG = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
-    private static final BenchSetting SETTING =
-            new BenchSetting(ENGINE, SparkMap.flat(24), Lambda.of(0.88), TestFuels.E10, Optional.empty());
+    private static final Bench.Setting SETTING =
+            new Bench.Setting(ENGINE, SparkMap.flat(24), Lambda.of(0.88), TestFuels.E10, Optional.empty());
     private static final double OIL_JUMP_K = 1;
 
     private static Bench bench() {

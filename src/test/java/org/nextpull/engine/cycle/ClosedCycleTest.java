@@ -24,8 +24,8 @@ class ClosedCycleTest {
         return new ClosedCycle.Run(
                 cylinder,
                 new ClosedCycle.Filling(new GasState(START_PA, START_K), volume, -180),
-                new Charge(gas, gas, mass, heat, new Charge.EndGas(100, 0)),
-                new Walls(START_K, 0),
+                new ClosedCycle.Charge(gas, gas, mass, heat, new ClosedCycle.Charge.EndGas(100, 0)),
+                new ClosedCycle.Walls(START_K, 0),
                 3000,
                 180);
     }
@@ -44,7 +44,7 @@ class ClosedCycleTest {
     void aSlowerBurnEarnsLessThanTheLimit() {
         ClosedCycle.Run run = airStandard(10, 1.35, 900);
         double limit = 1 - Math.pow(10, -0.35);
-        Energy energy = ClosedCycle.solve(run, new Wiebe(-20, 55)).energy();
+        ClosedCycle.Energy energy = ClosedCycle.solve(run, new Wiebe(-20, 55)).energy();
         assertThat(energy.work() / energy.released()).isBetween(0.9 * limit, 0.99 * limit);
     }
 
@@ -63,9 +63,9 @@ class ClosedCycleTest {
     void heatLostToTheWallIsMissingFromTheWork() {
         ClosedCycle.Run free = airStandard(10, 1.35, 900);
         ClosedCycle.Run cooled =
-                new ClosedCycle.Run(free.cylinder(), free.filling(), free.charge(), new Walls(430, 1), free.rpm(), 180);
-        Energy without = ClosedCycle.solve(free, new Wiebe(-15, 50)).energy();
-        Energy with = ClosedCycle.solve(cooled, new Wiebe(-15, 50)).energy();
+                new ClosedCycle.Run(free.cylinder(), free.filling(), free.charge(), new ClosedCycle.Walls(430, 1), free.rpm(), 180);
+        ClosedCycle.Energy without = ClosedCycle.solve(free, new Wiebe(-15, 50)).energy();
+        ClosedCycle.Energy with = ClosedCycle.solve(cooled, new Wiebe(-15, 50)).energy();
         assertThat(with.kept().lost()).isPositive();
         assertThat(with.work()).isLessThan(without.work());
         assertThat(with.work() + with.kept().lost() + with.kept().stored())
@@ -74,9 +74,9 @@ class ClosedCycleTest {
 
     private static double knockIntegral(double ratio, double octane) {
         ClosedCycle.Run run = airStandard(ratio, 1.3, 1200);
-        Charge charge = run.charge();
-        Charge rated = new Charge(
-                charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new Charge.EndGas(octane, 0));
+        ClosedCycle.Charge charge = run.charge();
+        ClosedCycle.Charge rated = new ClosedCycle.Charge(
+                charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new ClosedCycle.Charge.EndGas(octane, 0));
         ClosedCycle.Run other = new ClosedCycle.Run(
                 run.cylinder(), run.filling(), rated, run.walls(), run.rpm(), run.exhaustOpensDeg());
         return ClosedCycle.solve(other, new Wiebe(-25, 60)).knock().integral();
