@@ -2,8 +2,8 @@ package org.nextpull.engine;
 
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
-import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.engine.cycle.ClosedCycle;
+import org.nextpull.engine.cycle.Cylinder;
 
 /**
  * An engine, described by its parts. Any numbers may be given; {@link ModelEngine#of} refuses those that make no engine.

@@ -18,7 +18,13 @@ import org.nextpull.unit.Torque;
  * @param energy where the heat of one closed cycle of one cylinder went
  */
 public record EnginePoint(
-        Torque torque, Temperature exhaust, Wiebe burn, ClosedCycle.PeakPressure peak, ClosedCycle.Knock knock, Flow flow, ClosedCycle.Energy energy) {
+        Torque torque,
+        Temperature exhaust,
+        Wiebe burn,
+        ClosedCycle.PeakPressure peak,
+        ClosedCycle.Knock knock,
+        Flow flow,
+        ClosedCycle.Energy energy) {
     /**
      * What flows through the engine.
      *

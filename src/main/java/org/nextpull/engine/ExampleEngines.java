@@ -2,8 +2,8 @@ package org.nextpull.engine;
 
 import org.nextpull.engine.cycle.BurnDuration;
 import org.nextpull.engine.cycle.ChenFlynn;
-import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.engine.cycle.ClosedCycle;
+import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.unit.Pressure;
 
 /** Invented engines for demonstrations and tests. No engine that is or was made is meant. */

@@ -92,7 +92,8 @@ public final class ModelEngine {
     private ClosedCycle.Walls walls(OperatingPoint point) {
         double warmer = point.surroundings().coolant().kelvins()
                 - Surroundings.reference().coolant().kelvins();
-        return new ClosedCycle.Walls(design.walls().kelvins() + warmer, design.walls().scale());
+        return new ClosedCycle.Walls(
+                design.walls().kelvins() + warmer, design.walls().scale());
     }
 
     private Wiebe burn(OperatingPoint point, Trapping trapped) {

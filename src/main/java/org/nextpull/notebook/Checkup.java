@@ -119,7 +119,11 @@ public record Checkup(int sessions, int pulls, List<Finding> findings) {
                     "advance",
                     setting.advanceDeg(),
                     real(now.setting().advance().map(Advance::deg)));
-            compare(pull, "lambda", setting.lambda(), real(now.setting().lambda().map(Lambda::value)));
+            compare(
+                    pull,
+                    "lambda",
+                    setting.lambda(),
+                    real(now.setting().lambda().map(Lambda::value)));
             KeptSession.Pull.KeptFigures figures = before.figures();
             compare(
                     pull,

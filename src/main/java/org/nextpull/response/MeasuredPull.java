@@ -192,7 +192,8 @@ public record MeasuredPull(
         static List<Unwatched> in(PullLife pull) {
             List<Unwatched> unwatched = new ArrayList<>();
             pull.unwatched()
-                    .forEach((limit, channel) -> unwatched.add(new Unwatched(limit, channel.channel(), channel.life())));
+                    .forEach(
+                            (limit, channel) -> unwatched.add(new Unwatched(limit, channel.channel(), channel.life())));
             return unwatched;
         }
     }

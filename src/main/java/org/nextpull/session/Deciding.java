@@ -321,7 +321,8 @@ final class Deciding {
 
     /** Those of the decision runs that ran at the setting of their candidate. */
     private static List<MeasuredPull> alike(List<MeasuredPull> runs, int most) {
-        return ComparedDay.LikePulls.of(runs.subList(0, Math.min(most, runs.size()))).pulls();
+        return ComparedDay.LikePulls.of(runs.subList(0, Math.min(most, runs.size())))
+                .pulls();
     }
 
     private CandidateDay day(

@@ -168,7 +168,12 @@ final class Pulls {
 
     Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
         return add(
-                advanceDeg, lambda, 200, KnockMark.NONE, PullStatus.USED, List.of(new MeasuredPull.LimitMet(limit, worst, allowed)));
+                advanceDeg,
+                lambda,
+                200,
+                KnockMark.NONE,
+                PullStatus.USED,
+                List.of(new MeasuredPull.LimitMet(limit, worst, allowed)));
     }
 
     Pulls standing(PullStatus standing) {

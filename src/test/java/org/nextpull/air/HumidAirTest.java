@@ -122,7 +122,9 @@ class HumidAirTest {
             AirState humid = state(28, 97_300, Moisture.ofHumidityPercent(percent));
             AirState wet = state(28, 97_300, Moisture.ofWetBulb(WetBulb.of(humid)));
             AirState dewy = state(
-                    28, 97_300, Moisture.ofDewPoint(HylandWexler.dewPoint(humid.vapour()).orElseThrow()));
+                    28,
+                    97_300,
+                    Moisture.ofDewPoint(HylandWexler.dewPoint(humid.vapour()).orElseThrow()));
             assertThat(wet.vapour().pascals()).isCloseTo(humid.vapour().pascals(), within(1e-6));
             assertThat(dewy.vapour().pascals()).isCloseTo(humid.vapour().pascals(), within(1e-6));
         }

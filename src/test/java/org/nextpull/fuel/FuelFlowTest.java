@@ -123,8 +123,8 @@ class FuelFlowTest {
     @Test
     void aRatingByVolumeIsTurnedByTheTestLiquid() {
         double volume = Unit.CUBIC_CENTIMETRE_PER_MINUTE.toSi(440);
-        InjectorDuty.Rating rating =
-                InjectorDuty.Rating.ofVolume(volume, Pressure.ofKilopascals(300), InjectorDuty.Rating.USUAL_TEST_DENSITY);
+        InjectorDuty.Rating rating = InjectorDuty.Rating.ofVolume(
+                volume, Pressure.ofKilopascals(300), InjectorDuty.Rating.USUAL_TEST_DENSITY);
         assertThat(rating.kilogramsPerSecond()).isCloseTo(440e-6 / 60 * 684, within(1e-12));
         assertThat(rating.flow(Pressure.ofKilopascals(300), 684 * 1.21))
                 .isCloseTo(rating.kilogramsPerSecond() * 1.1, within(1e-12));

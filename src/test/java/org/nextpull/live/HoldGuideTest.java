@@ -68,7 +68,8 @@ class HoldGuideTest {
                                     Role.EXHAUST_TEMPERATURE)),
                     WeatherDay.usual(),
                     7);
-            Bench.Setting setting = new Bench.Setting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
+            Bench.Setting setting =
+                    new Bench.Setting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
             RunningEngine running = RunningEngine.start(
                             bench, setting, new BrakeProgram.Acceleration(Span.of(3500, 6750), 300), 7)
                     .value()

@@ -147,6 +147,7 @@ class PullMeasureTest {
 
         assertThat(met)
                 .containsExactlyInAnyOrder(
-                        new MeasuredPull.LimitMet(Limit.EXHAUST, 1190, 1173), new MeasuredPull.LimitMet(Limit.FUEL_PRESSURE, 230_000, 250_000));
+                        new MeasuredPull.LimitMet(Limit.EXHAUST, 1190, 1173),
+                        new MeasuredPull.LimitMet(Limit.FUEL_PRESSURE, 230_000, 250_000));
     }
 }

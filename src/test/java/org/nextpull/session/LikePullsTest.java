@@ -42,7 +42,9 @@ class LikePullsTest {
     }
 
     private List<Integer> kept() {
-        return ComparedDay.LikePulls.of(day).pulls().stream().map(MeasuredPull::number).toList();
+        return ComparedDay.LikePulls.of(day).pulls().stream()
+                .map(MeasuredPull::number)
+                .toList();
     }
 
     @Test

@@ -109,7 +109,11 @@ public final class Bench {
     }
 
     private static Outcome<List<FullLoadCurve>> curves(
-            Setting setting, ModelEngine engine, List<SparkMap> sparks, PreparedPull.Conditions conditions, Span range) {
+            Setting setting,
+            ModelEngine engine,
+            List<SparkMap> sparks,
+            PreparedPull.Conditions conditions,
+            Span range) {
         List<FullLoadCurve> curves = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         OperatingPoint point = new OperatingPoint(

@@ -155,9 +155,7 @@ public final class ClosedCycle {
      * @param pascals pressure in Pa
      * @param deg where it is, in degrees after top dead centre
      */
-    public record PeakPressure(double pascals, double deg) {
-
-    }
+    public record PeakPressure(double pascals, double deg) {}
 
     /**
      * Where the heat of a closed cycle went, in J.
@@ -182,9 +180,7 @@ public final class ClosedCycle {
      * @param integral integral of Livengood and Wu when nine tenths are burned; from 1 up the mean cycle knocks
      * @param unburnedAtOnset fraction of the charge ahead of the flame when the integral reached 1; 0 when it did not before that
      */
-    public record Knock(double integral, double unburnedAtOnset) {
-
-    }
+    public record Knock(double integral, double unburnedAtOnset) {}
 
     /**
      * The walls that the gas loses heat to.
@@ -192,9 +188,7 @@ public final class ClosedCycle {
      * @param kelvins temperature in K
      * @param scale factor on the correlation; 1 as published, 0 for no loss
      */
-    public record Walls(double kelvins, double scale) {
-
-    }
+    public record Walls(double kelvins, double scale) {}
 
     /**
      * The trapped gas and the heat in it.

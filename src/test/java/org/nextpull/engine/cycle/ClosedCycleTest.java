@@ -62,8 +62,8 @@ class ClosedCycleTest {
     @Test
     void heatLostToTheWallIsMissingFromTheWork() {
         ClosedCycle.Run free = airStandard(10, 1.35, 900);
-        ClosedCycle.Run cooled =
-                new ClosedCycle.Run(free.cylinder(), free.filling(), free.charge(), new ClosedCycle.Walls(430, 1), free.rpm(), 180);
+        ClosedCycle.Run cooled = new ClosedCycle.Run(
+                free.cylinder(), free.filling(), free.charge(), new ClosedCycle.Walls(430, 1), free.rpm(), 180);
         ClosedCycle.Energy without = ClosedCycle.solve(free, new Wiebe(-15, 50)).energy();
         ClosedCycle.Energy with = ClosedCycle.solve(cooled, new Wiebe(-15, 50)).energy();
         assertThat(with.kept().lost()).isPositive();
@@ -76,7 +76,11 @@ class ClosedCycleTest {
         ClosedCycle.Run run = airStandard(ratio, 1.3, 1200);
         ClosedCycle.Charge charge = run.charge();
         ClosedCycle.Charge rated = new ClosedCycle.Charge(
-                charge.unburned(), charge.burned(), charge.mass(), charge.heat(), new ClosedCycle.Charge.EndGas(octane, 0));
+                charge.unburned(),
+                charge.burned(),
+                charge.mass(),
+                charge.heat(),
+                new ClosedCycle.Charge.EndGas(octane, 0));
         ClosedCycle.Run other = new ClosedCycle.Run(
                 run.cylinder(), run.filling(), rated, run.walls(), run.rpm(), run.exhaustOpensDeg());
         return ClosedCycle.solve(other, new Wiebe(-25, 60)).knock().integral();

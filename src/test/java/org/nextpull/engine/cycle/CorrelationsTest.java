@@ -90,8 +90,10 @@ class CorrelationsTest {
     void chenFlynnAddsItsTerms() {
         ChenFlynn friction = new ChenFlynn(40e3, 0.005, new ChenFlynn.PerSpeed(9e3, 90));
         double expected = 40e3 + 0.005 * 70e5 + 9e3 * 12 + 90 * 144;
-        assertThat(friction.pascals(new ClosedCycle.PeakPressure(70e5, 14), 12, 1)).isCloseTo(expected, within(1e-6));
-        assertThat(friction.pascals(new ClosedCycle.PeakPressure(70e5, 14), 12, 1.3)).isGreaterThan(expected);
+        assertThat(friction.pascals(new ClosedCycle.PeakPressure(70e5, 14), 12, 1))
+                .isCloseTo(expected, within(1e-6));
+        assertThat(friction.pascals(new ClosedCycle.PeakPressure(70e5, 14), 12, 1.3))
+                .isGreaterThan(expected);
     }
 
     /** The correlation's own exponents: eight times the piston speed doubles the angle, half the flame speed takes 2^(2/3). */
