@@ -27,7 +27,7 @@ import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.day.RunningDay;
-import org.nextpull.window.start.StartOrder;
+import org.nextpull.window.start.StartController;
 
 /** Begins sessions, and goes on with those that were kept: each comes onto the bench. */
 final class WindowSessions {
@@ -52,7 +52,7 @@ final class WindowSessions {
     }
 
     /** Begins a session; on the working thread. */
-    void begin(StartOrder order) {
+    void begin(StartController.Order order) {
         Instant now = Instant.now();
         Outcome<Optional<Experience>> earlier = notebook.experience(order.plan());
         RunningDay running = new RunningDay(order.intake().name(" and "), listener -> {

@@ -18,8 +18,6 @@ import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
-import org.nextpull.unit.Advance;
-import org.nextpull.unit.Lambda;
 import org.nextpull.window.page.Question;
 
 /** What the operator can change by hand, each as a question at the foot; the answer becomes an act. Knows no view. */
@@ -106,7 +104,7 @@ final class BenchQuestions {
                 "Pull " + pull.number() + " was run with:",
                 List.of(
                         Question.Field.narrow(
-                                offset.isPresent() ? "Degrees added" : "Advance",
+                                Question.spark(offset.isPresent()),
                                 offset.or(() -> setting.advance().map(value -> Shown.fixed(value.deg(), 1)))
                                         .orElse("")),
                         Question.Field.narrow(
@@ -116,28 +114,8 @@ final class BenchQuestions {
                                         .orElse("")),
                         Question.Field.narrow("Label", setting.label().orElse("")),
                         Question.Field.narrow("Fuel", setting.fuel().orElse(""))),
-                texts -> corrected(pull, offset.isPresent(), texts));
-    }
-
-    private Optional<String> corrected(MeasuredPull pull, boolean offset, List<String> texts) {
-        Question.FieldNumber spark = Question.FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
-        Question.FieldNumber lambda = Question.FieldNumber.of("Lambda", texts.get(1));
-        Optional<String> fault = spark.fault().or(lambda::fault);
-        if (fault.isPresent()) {
-            return fault;
-        }
-        try {
-            Optional<Advance> advance = spark.value().map(Advance::ofDeg);
-            AskedSetting setting = AskedSetting.none()
-                    .withValues(
-                            offset ? Optional.empty() : advance,
-                            offset ? advance : Optional.empty(),
-                            lambda.value().map(Lambda::of))
-                    .withConfiguration(word(texts.get(2)), word(texts.get(3)));
-            return done(new OperatorAction.Correct(pull.number(), setting));
-        } catch (IllegalArgumentException outOfRange) {
-            return Optional.of(Question.noWord("Lambda", "a number above 0"));
-        }
+                texts -> Question.setting(
+                        offset.isPresent(), texts, said -> done(new OperatorAction.Correct(pull.number(), said))));
     }
 
     /** What is set in the engine for the next pull, before it is run. */
@@ -145,27 +123,9 @@ final class BenchQuestions {
         return new Question(
                 "Set for pull " + pull + ":",
                 List.of(
-                        Question.Field.narrow(offset ? "Degrees added" : "Advance", advance.orElse("")),
+                        Question.Field.narrow(Question.spark(offset), advance.orElse("")),
                         Question.Field.narrow("Lambda", lambda.orElse(""))),
-                texts -> {
-                    Question.FieldNumber spark =
-                            Question.FieldNumber.of(offset ? "Degrees added" : "Advance", texts.get(0));
-                    Question.FieldNumber mixture = Question.FieldNumber.of("Lambda", texts.get(1));
-                    Optional<String> fault = spark.fault().or(mixture::fault);
-                    if (fault.isPresent()) {
-                        return fault;
-                    }
-                    if (mixture.value().filter(value -> value <= 0).isPresent()) {
-                        return Optional.of(Question.noWord("Lambda", "a number above 0"));
-                    }
-                    Optional<Advance> deg = spark.value().map(Advance::ofDeg);
-                    AskedSetting setting = AskedSetting.none()
-                            .withValues(
-                                    offset ? Optional.empty() : deg,
-                                    offset ? deg : Optional.empty(),
-                                    mixture.value().map(Lambda::of));
-                    return done(new OperatorAction.Setting(pull, setting, false));
-                });
+                texts -> Question.setting(offset, texts, said -> done(new OperatorAction.Setting(pull, said, false))));
     }
 
     /** What is fitted from the next pull on. */
@@ -174,8 +134,8 @@ final class BenchQuestions {
                 "Parts or fuel from the next pull on:",
                 List.of(Question.Field.wide("Label", ""), Question.Field.narrow("Fuel", "")),
                 texts -> {
-                    Optional<String> label = word(texts.get(0));
-                    Optional<String> fuel = word(texts.get(1));
+                    Optional<String> label = Question.word(texts.get(0));
+                    Optional<String> fuel = Question.word(texts.get(1));
                     return label.isEmpty() && fuel.isEmpty()
                             ? Optional.of(Question.NOTHING_SAID)
                             : done(new OperatorAction.Next(label, fuel));
@@ -213,9 +173,5 @@ final class BenchQuestions {
     private Optional<String> done(OperatorAction act) {
         tell.accept(act);
         return Optional.empty();
-    }
-
-    private static Optional<String> word(String text) {
-        return Optional.of(text.strip()).filter(word -> !word.isEmpty());
     }
 }

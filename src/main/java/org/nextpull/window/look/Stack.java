@@ -88,11 +88,19 @@ public final class Stack implements LayoutManager2 {
         if (row.share() > 0) {
             return row.least();
         }
+        return heightAt(part, width);
+    }
+
+    /** The height of a part in pixels at a width in pixels. */
+    static int heightAt(Component part, int width) {
         if (part instanceof Wide wide) {
             return wide.heightAt(width);
         }
-        return part instanceof Container inner && inner.getLayout() instanceof Stack stack
-                ? stack.heightAt(inner, width)
+        if (part instanceof Container inner && inner.getLayout() instanceof Stack stack) {
+            return stack.heightAt(inner, width);
+        }
+        return part instanceof Container inner && inner.getLayout() instanceof Columns columns
+                ? columns.heightAt(inner, width)
                 : part.getPreferredSize().height;
     }
 

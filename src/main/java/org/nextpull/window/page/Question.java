@@ -3,6 +3,9 @@ package org.nextpull.window.page;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Function;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 
 /**
  * A question at the foot of the window.
@@ -12,6 +15,12 @@ import java.util.function.Function;
  * @param take is given the fields' texts in order; it answers with what is wrong with them, and then the question stays
  */
 public record Question(String title, List<Field> fields, Function<List<String>, Optional<String>> take) {
+    /** A reason is missing. */
+    public static final String REASON_NEEDED = "Say why; it is kept with the pull.";
+
+    /** Nothing was typed. */
+    public static final String NOTHING_SAID = "Nothing was said.";
+
     public Question {
         fields = List.copyOf(fields);
     }
@@ -80,7 +89,6 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
      * @param fault what is wrong with it
      */
     public record FieldNumber(Optional<Double> value, Optional<String> fault) {
-
         /** A number with a point or a comma; an empty field is no number and no fault. */
         public static FieldNumber of(String field, String text) {
             String plain = text.strip().replace(',', '.');
@@ -93,12 +101,6 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
         }
     }
 
-    /** A reason is missing. */
-    public static final String REASON_NEEDED = "Say why; it is kept with the pull.";
-
-    /** Nothing was typed. */
-    public static final String NOTHING_SAID = "Nothing was said.";
-
     /** A field that holds no number. */
     public static String noNumber(String field, String text) {
         return field + " must be a number, not \"" + text + "\".";
@@ -107,5 +109,44 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
     /** A field that holds none of the words that it takes. */
     public static String noWord(String field, String words) {
         return field + " must be " + words + ".";
+    }
+
+    /**
+     * Takes a setting that was typed, or says what is wrong with it; what is empty is left out.
+     *
+     * @param offset whether the degrees are added to a map
+     * @param texts spark, lambda and, where they are asked for, label and fuel
+     * @param take is given the setting; answers with what is wrong with it
+     */
+    public static Optional<String> setting(
+            boolean offset, List<String> texts, Function<AskedSetting, Optional<String>> take) {
+        FieldNumber spark = FieldNumber.of(spark(offset), texts.get(0));
+        FieldNumber lambda = FieldNumber.of("Lambda", texts.get(1));
+        Optional<String> fault = spark.fault().or(lambda::fault);
+        if (fault.isPresent()) {
+            return fault;
+        }
+        if (lambda.value().filter(value -> value <= 0).isPresent()) {
+            return Optional.of(noWord("Lambda", "a number above 0"));
+        }
+        Optional<Advance> deg = spark.value().map(Advance::ofDeg);
+        return take.apply(AskedSetting.none()
+                .withValues(
+                        offset ? Optional.empty() : deg,
+                        offset ? deg : Optional.empty(),
+                        lambda.value().map(Lambda::of))
+                .withConfiguration(
+                        texts.stream().skip(2).findFirst().flatMap(Question::word),
+                        texts.stream().skip(3).findFirst().flatMap(Question::word)));
+    }
+
+    /** What the field of the spark is called. */
+    public static String spark(boolean offset) {
+        return offset ? "Degrees added" : "Advance";
+    }
+
+    /** What was typed; empty where it is blank. */
+    public static Optional<String> word(String text) {
+        return Optional.of(text.strip()).filter(word -> !word.isEmpty());
     }
 }

@@ -24,8 +24,6 @@ import org.nextpull.notebook.Notebook;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
-import org.nextpull.unit.Advance;
-import org.nextpull.unit.Lambda;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.work.Work;
@@ -144,7 +142,7 @@ final class PastActions {
     }
 
     void correct() {
-        selected(row -> foot.ask(question(
+        selected(row -> foot.ask(correction(
                 row.id(),
                 correction -> change(
                         row, () -> changed(book -> book.correct(row.id(), Instant.now(), correction)), "Corrected."))));
@@ -204,11 +202,11 @@ final class PastActions {
     }
 
     /**
-     * The question.
+     * The question what a pull of a session was really run with; what is left empty stays as it is.
      *
      * @param take is given what was said; answers with what is wrong with it
      */
-    private static Question question(long session, Function<OperatorAction.Correct, Optional<String>> take) {
+    private static Question correction(long session, Function<OperatorAction.Correct, Optional<String>> take) {
         return new Question(
                 "A pull of session " + session + " was run with:",
                 List.of(
@@ -223,30 +221,13 @@ final class PastActions {
     private static Optional<String> corrected(
             List<String> texts, Function<OperatorAction.Correct, Optional<String>> take) {
         String pull = texts.get(0).strip();
-        Question.FieldNumber advance = Question.FieldNumber.of("Advance", texts.get(1));
-        Question.FieldNumber lambda = Question.FieldNumber.of("Lambda", texts.get(2));
-        if (!pull.matches("[0-9]{1,6}")) {
-            return Optional.of(Question.noWord("Pull", "the number of a pull"));
-        }
-        Optional<String> fault = advance.fault().or(lambda::fault);
-        if (fault.isPresent()) {
-            return fault;
-        }
-        if (lambda.value().filter(value -> value <= 0).isPresent()) {
-            return Optional.of(Question.noWord("Lambda", "a number above 0"));
-        }
-        AskedSetting setting = AskedSetting.none()
-                .withValues(
-                        advance.value().map(Advance::ofDeg),
-                        Optional.empty(),
-                        lambda.value().map(Lambda::of))
-                .withConfiguration(word(texts.get(3)), word(texts.get(4)));
-        return setting.equals(AskedSetting.none())
-                ? Optional.of(Question.NOTHING_SAID)
-                : take.apply(new OperatorAction.Correct(Integer.parseInt(pull), setting));
-    }
-
-    private static Optional<String> word(String text) {
-        return Optional.of(text.strip()).filter(word -> !word.isEmpty());
+        return pull.matches("[0-9]{1,6}")
+                ? Question.setting(
+                        false,
+                        texts.subList(1, texts.size()),
+                        said -> said.equals(AskedSetting.none())
+                                ? Optional.of(Question.NOTHING_SAID)
+                                : take.apply(new OperatorAction.Correct(Integer.parseInt(pull), said)))
+                : Optional.of(Question.noWord("Pull", "the number of a pull"));
     }
 }

@@ -1,16 +1,20 @@
 package org.nextpull.window.start;
 
+import java.awt.BorderLayout;
+import java.awt.Dimension;
+import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
+import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Columns;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
@@ -19,16 +23,18 @@ import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** One section of the form: its head, and its fields in as many columns as there is room for. */
-final class PartView extends JPanel implements Styled, Stack.Wide {
+final class PartView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final double COLUMN = 380;
 
+    private final Columns columns = new Columns();
+    private final JPanel head = new JPanel(new BorderLayout());
+    private final JPanel fields = new JPanel(columns);
     private final JLabel title = new JLabel();
     private final JLabel purpose = new JLabel();
     private final Prose wrong = new Prose("What is wrong with the section");
     private final transient List<RowView> rows = new ArrayList<>();
     private final transient List<AbstractButton> buttons = new ArrayList<>();
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     /**
      * A section.
@@ -41,17 +47,22 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
             FormPage.Part part,
             Function<FormPage.Row, RowView> makeRow,
             Consumer<Function<PlanForm, PlanForm>> change) {
-        super(null);
+        super(new Stack());
         setOpaque(false);
         buttons(part, change);
-        add(title);
-        add(purpose);
-        buttons.forEach(this::add);
+        JPanel ends = new JPanel(new FlowLayout(FlowLayout.RIGHT, 6, 0));
+        buttons.forEach(ends::add);
+        head.add(title, BorderLayout.WEST);
+        head.add(purpose, BorderLayout.CENTER);
+        head.add(ends, BorderLayout.EAST);
+        List.of(head, ends, fields).forEach(bare -> bare.setOpaque(false));
+        add(head);
         add(wrong);
+        add(fields);
         for (FormPage.Row row : part.rows()) {
             RowView view = makeRow.apply(row);
             rows.add(view);
-            add(view);
+            fields.add(view);
         }
         show(part);
     }
@@ -104,66 +115,19 @@ final class PartView extends JPanel implements Styled, Stack.Wide {
     }
 
     @Override
-    public void style(Skin skin, TypeScale newScale) {
-        scale = newScale;
+    public void style(Skin skin, TypeScale scale) {
         title.setFont(scale.bold(18));
         title.setForeground(skin.ink());
         purpose.setFont(scale.plain(13));
         purpose.setForeground(skin.quiet());
         wrong.dress(skin.ink(), scale.bold(13));
         buttons.forEach(button -> button.setFont(scale.plain(13)));
-        rows.forEach(row -> row.style(skin, newScale));
-    }
-
-    @Override
-    public int heightAt(int width) {
-        return arrange(width, false);
-    }
-
-    @Override
-    public void doLayout() {
-        arrange(getWidth(), true);
-    }
-
-    /** Goes through all parts from the top, placing them when asked to, and gives the height that they take. */
-    private int arrange(int width, boolean place) {
-        int gap = scale.space(24);
-        int head = scale.type(30);
-        int across = title.getPreferredSize().width;
-        if (place) {
-            title.setBounds(0, 0, across, head);
-        }
-        across += scale.space(14);
-        int right = width;
-        for (AbstractButton button : buttons) {
-            int wide = button.getPreferredSize().width;
-            right -= wide;
-            if (place) {
-                button.setBounds(right, 0, wide, head);
-            }
-            right -= scale.space(8);
-        }
-        if (place) {
-            purpose.setBounds(across, scale.type(2), Math.max(0, right - across), head);
-        }
-        int y = head + scale.space(4);
-        int wrongHigh = wrong.heightAt(width);
-        if (place) {
-            wrong.setBounds(0, y, width, wrongHigh);
-        }
-        y += wrongHigh;
-        int columns = Math.max(1, (width + gap) / (scale.type(COLUMN) + gap));
-        int cell = (width - (columns - 1) * gap) / columns;
-        for (int first = 0; first < rows.size(); first += columns) {
-            int high = 0;
-            for (int column = 0; column < columns && first + column < rows.size(); column++) {
-                high = Math.max(high, rows.get(first + column).heightAt(cell));
-            }
-            for (int column = 0; place && column < columns && first + column < rows.size(); column++) {
-                rows.get(first + column).setBounds(column * (cell + gap), y, cell, high);
-            }
-            y += high;
-        }
-        return y + scale.space(12);
+        rows.forEach(row -> row.style(skin, scale));
+        head.setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(4), 0));
+        title.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, scale.space(14)));
+        title.setPreferredSize(null);
+        title.setPreferredSize(new Dimension(title.getPreferredSize().width, scale.type(30)));
+        columns.size(scale.type(COLUMN), scale.space(24));
+        setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(12), 0));
     }
 }

@@ -2,12 +2,17 @@ package org.nextpull.window.start;
 
 import java.awt.Color;
 import java.awt.Component;
+import java.awt.Dimension;
+import java.awt.GridBagConstraints;
+import java.awt.GridBagLayout;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.LinkedHashSet;
+import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
+import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -19,6 +24,7 @@ import javax.swing.event.DocumentEvent;
 import javax.swing.event.DocumentListener;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
@@ -32,10 +38,10 @@ final class RowView extends JPanel implements Styled {
     private final JLabel name;
     private final JComponent input;
     private final JLabel unit = new JLabel();
+    private final JPanel line = new JPanel(new GridBagLayout());
     private final Prose wrong = new Prose("What is wrong");
     private transient FormPage.Row row;
     private Color quiet = Color.GRAY;
-    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
     /**
      * A field.
@@ -44,7 +50,7 @@ final class RowView extends JPanel implements Styled {
      * @param focused is told when the field has the focus
      */
     RowView(FormPage.Row row, Consumer<String> typed, Consumer<FormPage.Row> focused) {
-        super(null);
+        super(new Stack());
         this.row = row;
         this.name = new JLabel(row.field().label());
         this.input = row.words().isEmpty() ? text(row, typed) : choice(row, typed);
@@ -57,9 +63,11 @@ final class RowView extends JPanel implements Styled {
             }
         });
         setOpaque(false);
-        add(name);
-        add(input);
-        add(unit);
+        line.setOpaque(false);
+        place(name, NAME);
+        place(input, INPUT);
+        place(unit, 1 - NAME - INPUT);
+        add(line);
         add(wrong);
         show(row);
     }
@@ -153,8 +161,7 @@ final class RowView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale newScale) {
-        scale = newScale;
+    public void style(Skin skin, TypeScale scale) {
         quiet = skin.quiet();
         name.setFont(scale.plain(14));
         name.setForeground(skin.ink());
@@ -162,25 +169,23 @@ final class RowView extends JPanel implements Styled {
         unit.setFont(scale.plain(13));
         unit.setForeground(skin.quiet());
         wrong.dress(skin.ink(), scale.bold(13));
-    }
-
-    private int line() {
-        return scale.type(28);
-    }
-
-    int heightAt(int width) {
-        return line() + scale.space(5) + wrong.heightAt(width);
-    }
-
-    @Override
-    public void doLayout() {
-        int wide = getWidth();
         int gap = scale.space(8);
-        int first = (int) (wide * NAME);
-        int second = (int) (wide * INPUT);
-        name.setBounds(0, 0, first - gap, line());
-        input.setBounds(first, 0, second, line());
-        unit.setBounds(first + second + gap, 0, wide - first - second - gap, line());
-        wrong.setBounds(0, line() + scale.space(1), wide, Math.max(0, getHeight() - line()));
+        Dimension natural = new Dimension(0, scale.type(28));
+        for (JComponent part : List.of(name, input, unit)) {
+            part.setPreferredSize(natural);
+            part.setMinimumSize(natural);
+        }
+        name.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, gap));
+        unit.setBorder(BorderFactory.createEmptyBorder(0, gap, 0, 0));
+        setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(5), 0));
+    }
+
+    /** A part of the line takes its share of the width, whatever it holds. */
+    private void place(JComponent part, double share) {
+        GridBagConstraints place = new GridBagConstraints();
+        place.fill = GridBagConstraints.BOTH;
+        place.weightx = share;
+        place.weighty = 1;
+        line.add(part, place);
     }
 }

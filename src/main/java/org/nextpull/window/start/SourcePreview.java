@@ -1,16 +1,25 @@
 package org.nextpull.window.start;
 
 import java.awt.EventQueue;
+import java.time.Duration;
+import java.util.List;
+import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
+import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.live.LiveIntake;
+import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
 import org.nextpull.window.work.Work;
 
-/** Shows what arrives from a source before a session is started; ports are opened and closed on the working thread. */
+/** The sources of a session before it is started: finds ports, shows what arrives, and gives a source back to the session that begins. Ports are opened and closed on the working thread. */
 final class SourcePreview implements AutoCloseable {
+    /** How long a port is waited for: one that was just plugged in needs a moment. */
+    private static final Duration PATIENCE = Duration.ofSeconds(3);
+
     private final Work work;
     private final PortAccess ports;
     private final SourceView view;
@@ -64,5 +73,47 @@ final class SourcePreview implements AutoCloseable {
         if (running != null) {
             running.close();
         }
+    }
+
+    /** Looks for the ports of this computer, and shows them. */
+    void findPorts(Consumer<Outcome<List<PortInfo>>> told) {
+        work.think(() -> ports.list().get(), found -> {
+            view.ports(found.value().orElse(List.<PortInfo>of()));
+            told.accept(found);
+        });
+    }
+
+    /** How many ports were found. */
+    static String count(List<PortInfo> found) {
+        return switch (found.size()) {
+            case 0 -> "No port was found.";
+            case 1 -> "One port was found.";
+            default -> found.size() + " ports were found.";
+        };
+    }
+
+    /**
+     * Gives a source back, so that a session reads from it, or says why none can.
+     *
+     * @param say takes what is to be said; called on the event thread
+     * @param begin begins the session; called on the working thread
+     */
+    void release(SourceChoice choice, SweepPlan plan, Shown units, Consumer<String> say, Consumer<LiveIntake> begin) {
+        work.think(() -> {
+            Outcome<LiveIntake> intake = choice.source(plan);
+            List<Finding> wrong = intake.value()
+                    .map(source -> PlanPorts.missing(source, ports.opener(), PATIENCE))
+                    .orElseGet(intake::findings);
+            if (intake.value().isPresent() && wrong.isEmpty()) {
+                close();
+                begin.accept(intake.value().get());
+                return;
+            }
+            String sentence = FindingText.in(units).first(wrong);
+            EventQueue.invokeLater(() -> {
+                view.say(sentence);
+                say.accept(sentence);
+            });
+        });
     }
 }

@@ -1,7 +1,6 @@
 package org.nextpull.window.start;
 
 import java.awt.EventQueue;
-import java.time.Duration;
 import java.util.ArrayDeque;
 import java.util.Deque;
 import java.util.List;
@@ -12,9 +11,7 @@ import javax.swing.JComponent;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
-import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.live.LiveIntake;
-import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
@@ -33,13 +30,9 @@ import org.nextpull.window.work.Work;
 public final class StartController implements Page, AutoCloseable {
     private static final int MOST_UNDONE = 500;
 
-    /** How long a port is waited for: one that was just plugged in needs a moment. */
-    private static final Duration PATIENCE = Duration.ofSeconds(3);
-
     private final Work work;
     private final FootBar foot;
-    private final PortAccess ports;
-    private final Consumer<StartOrder> begin;
+    private final Consumer<Order> begin;
     private final StartView view;
     private final Work.Latest<Judging> judging;
     private final SourcePreview preview;
@@ -52,15 +45,24 @@ public final class StartController implements Page, AutoCloseable {
     private record Judging(PlanForm form, Shown shown, int generation) {}
 
     /**
+     * A session that is to begin.
+     *
+     * @param plan its plan
+     * @param planFile where the plan lies; empty for one that was not written
+     * @param planText the plan as text
+     * @param intake where the values come from; nobody reads from there any more
+     */
+    public record Order(SweepPlan plan, Optional<String> planFile, String planText, LiveIntake intake) {}
+
+    /**
      * The page.
      *
      * @param ports the ports of this computer
      * @param begin begins a session; called on the working thread
      */
-    public StartController(Work work, FootBar foot, PortAccess ports, Consumer<StartOrder> begin) {
+    public StartController(Work work, FootBar foot, PortAccess ports, Consumer<Order> begin) {
         this.work = work;
         this.foot = foot;
-        this.ports = ports;
         this.begin = begin;
         this.judging = new Work.Latest<>(work::think, this::judge);
         this.view = new StartView(new StartView.Wishes(
@@ -193,25 +195,10 @@ public final class StartController implements Page, AutoCloseable {
     }
 
     private void findPorts() {
-        findPorts(found -> foot.say(
+        preview.findPorts(found -> foot.say(
                 found.isFailed()
                         ? sentences(found.findings())
-                        : count(found.value().orElse(List.of()))));
-    }
-
-    private void findPorts(Consumer<Outcome<List<PortInfo>>> told) {
-        work.think(() -> ports.list().get(), found -> {
-            view.source().ports(found.value().orElse(List.<PortInfo>of()));
-            told.accept(found);
-        });
-    }
-
-    private static String count(List<PortInfo> found) {
-        return switch (found.size()) {
-            case 0 -> "No port was found.";
-            case 1 -> "One port was found.";
-            default -> found.size() + " ports were found.";
-        };
+                        : SourcePreview.count(found.value().orElse(List.of()))));
     }
 
     private void watch(SourceChoice choice) {
@@ -227,30 +214,13 @@ public final class StartController implements Page, AutoCloseable {
         }
         PlanForm ordered = form;
         SourceChoice choice = view.source().choice();
-        work.think(() -> {
-            Outcome<LiveIntake> intake = choice.source(plan.value().get());
-            if (intake.value().isEmpty()) {
-                EventQueue.invokeLater(() -> {
-                    view.source().say(sentences(intake.findings()));
-                    foot.say(sentences(intake.findings()));
-                });
-                return;
-            }
-            List<Finding> missing = PlanPorts.missing(intake.value().get(), ports.opener(), PATIENCE);
-            if (!missing.isEmpty()) {
-                EventQueue.invokeLater(() -> {
-                    view.source().say(sentences(missing));
-                    foot.say(sentences(missing));
-                });
-                return;
-            }
-            preview.close();
-            begin.accept(new StartOrder(
-                    plan.value().get(),
-                    ordered.file(),
-                    ordered.draft().text(),
-                    intake.value().get()));
-        });
+        preview.release(
+                choice,
+                plan.value().get(),
+                shown,
+                foot::say,
+                intake -> begin.accept(new Order(
+                        plan.value().get(), ordered.file(), ordered.draft().text(), intake)));
     }
 
     @Override
@@ -293,7 +263,7 @@ public final class StartController implements Page, AutoCloseable {
     @Override
     public void focus() {
         view.focus();
-        findPorts(found -> {});
+        preview.findPorts(found -> {});
     }
 
     @Override

@@ -41,7 +41,7 @@ class StartPageIT {
     private static final Dimension SMALL = new Dimension(1280, 660);
     private static final Dimension LARGE = new Dimension(3840, 2060);
 
-    private final BlockingQueue<StartOrder> orders = new LinkedBlockingQueue<>();
+    private final BlockingQueue<StartController.Order> orders = new LinkedBlockingQueue<>();
     private final Logger logger = new Logger();
     private Work work = new Work();
 
@@ -97,7 +97,7 @@ class StartPageIT {
             assertThat(page.said("Last line as it came")).contains(",180.");
             assertThat(page.nameless()).isEmpty();
             page.press("ctrl ENTER");
-            StartOrder order = orders.poll(30, TimeUnit.SECONDS);
+            StartController.Order order = orders.poll(30, TimeUnit.SECONDS);
             assertThat(order).isNotNull();
             assertThat(logger.isClosed).isTrue();
             assertThat(order.plan())
