@@ -58,9 +58,7 @@ public final class Main {
 
     /** What a program reads is UTF-8 always; a person at a terminal of another charset reads ASCII at least. */
     private static PlainWriter plain(PrintStream stream) {
-        java.io.Console terminal = System.console();
-        boolean inAscii = terminal != null && !terminal.charset().equals(StandardCharsets.UTF_8);
-        return new PlainWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), inAscii);
+        return new PlainWriter(new OutputStreamWriter(stream, StandardCharsets.UTF_8), Terminal.isPlain());
     }
 
     /**

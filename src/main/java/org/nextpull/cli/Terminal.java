@@ -1,6 +1,7 @@
 package org.nextpull.cli;
 
 import java.io.Console;
+import java.nio.charset.StandardCharsets;
 import java.util.Optional;
 
 /** Whether somebody sits at a terminal: both input and output are one. */
@@ -16,6 +17,11 @@ final class Terminal {
         }
         String columns = Optional.ofNullable(System.getenv("COLUMNS")).orElse("");
         return columns.matches("[1-9][0-9]{1,3}") ? Integer.parseInt(columns) : USUAL_WIDTH;
+    }
+
+    /** Whether a person sits there who is shown another charset than UTF-8. */
+    static boolean isPlain() {
+        return isThere() && !System.console().charset().equals(StandardCharsets.UTF_8);
     }
 
     /** Up to Java 21 there is no console without a terminal; from 22 on there always is one, and it can be asked. */

@@ -78,7 +78,7 @@ public final class PullOutlook {
     }
 
     /** A node with its covariance after the pull, and its best lambda. */
-    private final class After {
+    private static final class After {
         private final SolvedCell cell;
         private final double[] covariance;
         private final double best;

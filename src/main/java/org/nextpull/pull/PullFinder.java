@@ -24,7 +24,7 @@ import org.nextpull.finding.Place;
  *
  * <p>Full load is told by the throttle; without one by torque of at least half of what the log reaches, which is known when a
  * {@link LoadSurvey} has looked at the log before and else follows the highest torque so far; without torque and power by a speed that
- * rises. {@link #find} does the survey by itself where it is needed.
+ * rises. {@link #survey} takes that look.
  */
 public final class PullFinder {
     private static final Channel RUN = Channel.of(Role.RUN);

@@ -99,5 +99,10 @@ final class PieceCutter {
         public int read() throws IOException {
             throw why;
         }
+
+        @Override
+        public int read(byte[] into, int from, int most) throws IOException {
+            throw why;
+        }
     }
 }

@@ -68,17 +68,17 @@ final class FigureView extends JPanel {
 
         private Color ink = Color.BLACK;
 
-        public Digits() {
+        Digits() {
             super("");
         }
 
-        public void say(String number) {
+        void say(String number) {
             if (!number.equals(getText())) {
                 setText(number);
             }
         }
 
-        public void ink(Color colour) {
+        void ink(Color colour) {
             ink = colour;
             repaint();
         }
