@@ -49,6 +49,11 @@ final class RawDayBench {
         return plan(FLAT, "");
     }
 
+    /** One number on an engine with so little compression that it hardly knocks below its best. */
+    static SweepPlan flatWithoutKnock() {
+        return read(text(FLAT).replace("compression_ratio = 10.8", "compression_ratio = 9.8") + LOG);
+    }
+
     static SweepPlan mixture() {
         return plan(MIXTURE, "");
     }
@@ -131,6 +136,11 @@ final class RawDayBench {
         System.out.println(row("knock graded", days(count, seed, one -> RawDay.led(graded(), one))));
         System.out.println(row("flat ignition", days(count, seed, one -> RawDay.led(flat(), one))));
         System.out.println(row("flat ignition, the rule", days(count, seed, one -> RawDay.byTheRule(flat(), one))));
+        System.out.println(
+                row("flat, hardly any knock", days(count, seed, one -> RawDay.led(flatWithoutKnock(), one))));
+        System.out.println(row(
+                "flat, hardly any knock, the rule",
+                days(count, seed, one -> RawDay.byTheRule(flatWithoutKnock(), one))));
         System.out.println(row("mixture alone", days(count, seed, one -> RawDay.led(mixture(), one))));
     }
 }
