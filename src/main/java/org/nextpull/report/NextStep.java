@@ -1,7 +1,9 @@
 package org.nextpull.report;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /**
  * The next step in large print: what is read first, from a distance.
@@ -47,6 +49,13 @@ public record NextStep(
      * @param change what changes against the last pull, empty where that is not known
      */
     public record Figure(String number, String unit, String name, String change) {}
+
+    /** The sentences of the whole that the reason does not say already. */
+    public String more() {
+        return Arrays.stream(whole.split("(?<=[.;]) "))
+                .filter(sentence -> !because.contains(sentence))
+                .collect(Collectors.joining(" "));
+    }
 
     /** All of it in one line, for whoever does not see the page. */
     public String spoken() {

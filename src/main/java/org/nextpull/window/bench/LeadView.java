@@ -77,16 +77,7 @@ final class LeadView extends JPanel implements Styled {
         }
         because.say(lead.because());
         listen.say(lead.listen().orElse(""));
-        boolean repeats = lead.whole().startsWith(lead.because());
-        boolean isSaid = lead.because().contains(lead.whole());
-        whole.say(
-                isSaid
-                        ? ""
-                        : repeats
-                                ? lead.whole()
-                                        .substring(lead.because().length())
-                                        .strip()
-                                : lead.whole());
+        whole.say(lead.more());
         getAccessibleContext().setAccessibleDescription(lead.spoken());
         dress();
     }

@@ -204,9 +204,12 @@ final class SourceView extends JPanel implements Styled {
     /** The columns that arrive: as sent, what they are taken for, and the value of this moment. */
     private static final class ArrivalsTable extends PlainTable<ArrivalsPage.Column> {
         private static final long serialVersionUID = 1;
+        /** The others have 75: what a column is read as has the longest words. */
+        private static final int READ_AS_WIDTH = 120;
 
         ArrivalsTable() {
-            super("Columns that arrive", 14, List.of("Sent as", "Taken for", "Now"));
+            super("Columns that arrive", 14, List.of("Column", "Read as", "Value"));
+            getColumnModel().getColumn(1).setPreferredWidth(READ_AS_WIDTH);
         }
 
         @Override

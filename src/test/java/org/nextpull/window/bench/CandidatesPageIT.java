@@ -22,7 +22,6 @@ import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.SampleDays;
 import org.nextpull.window.day.DaySource;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
 import org.nextpull.window.work.Work;
 
@@ -68,12 +67,7 @@ class CandidatesPageIT {
             assertThat(table.getValueAt(0, 2)).isEqualTo("alcohol");
             assertThat(page.said("What the candidates come to")).contains("over \"pump\", at ", "which is the fuel");
             assertThat(page.nameless()).isEmpty();
-            for (boolean dark : new boolean[] {false, true}) {
-                page.look(new Look(dark, false, UnitSystem.METRIC), SIZE);
-                page.settle(work);
-                assertThat(page.picture(Path.of("target/screens/candidates" + (dark ? "-dark" : "") + ".png")))
-                        .isNotEmptyFile();
-            }
+            page.pictures("candidates", work, () -> {});
         }
     }
 }

@@ -6,22 +6,18 @@ import static org.junit.jupiter.api.Assumptions.assumeFalse;
 import java.awt.Dimension;
 import java.awt.GraphicsEnvironment;
 import java.nio.file.Path;
-import java.util.List;
 import org.junit.jupiter.api.AfterEach;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.app.NotebookAccess;
-import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
 import org.nextpull.window.work.Work;
 
 @Timeout(180)
 class ComparedPageIT {
     private static final Dimension SMALL = new Dimension(1280, 660);
-    private static final Dimension LARGE = new Dimension(3840, 2060);
 
     private Work work = new Work();
 
@@ -70,17 +66,7 @@ class ComparedPageIT {
     @Test
     void thePageIsShownInEveryLook() {
         try (DrivenPage page = open()) {
-            for (boolean dark : new boolean[] {false, true}) {
-                for (boolean large : new boolean[] {false, true}) {
-                    for (Dimension size : List.of(SMALL, LARGE)) {
-                        page.look(new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC), size);
-                        page.settle(work);
-                        Path file = page.picture(Path.of("target/screens/compared-" + size.width
-                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
-                        assertThat(file).isNotEmptyFile();
-                    }
-                }
-            }
+            page.pictures("compared", work, () -> {});
         }
     }
 }

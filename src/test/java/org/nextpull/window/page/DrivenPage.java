@@ -30,6 +30,7 @@ import javax.swing.KeyStroke;
 import javax.swing.UIManager;
 import javax.swing.text.JTextComponent;
 import org.nextpull.Await;
+import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.SwingLook;
@@ -64,9 +65,9 @@ public final class DrivenPage implements AutoCloseable {
             driven.frame.setUndecorated(true);
             driven.frame.setContentPane(driven.root);
             driven.frame.setSize(size);
-            driven.dress(new Look(false, false, org.nextpull.unit.UnitSystem.METRIC));
+            driven.dress(new Look(false, false, UnitSystem.METRIC));
             driven.frame.setVisible(true);
-            driven.dress(new Look(false, false, org.nextpull.unit.UnitSystem.METRIC));
+            driven.dress(new Look(false, false, UnitSystem.METRIC));
             page.focus();
             made.add(driven);
         });
@@ -224,6 +225,35 @@ public final class DrivenPage implements AutoCloseable {
                 Thread.currentThread().interrupt();
             }
             run(() -> {});
+        }
+    }
+
+    /**
+     * Paints the page in the sizes of common screens, in both looks, in normal and in large type.
+     *
+     * @param first what to do with the page before each picture
+     * @throws AssertionError where a button has no room for its words
+     */
+    public void pictures(String name, Work work, Runnable first) {
+        for (Dimension size : List.of(new Dimension(1280, 660), new Dimension(1366, 708), new Dimension(1920, 1020))) {
+            for (boolean dark : new boolean[] {false, true}) {
+                for (boolean large : new boolean[] {false, true}) {
+                    look(new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC), size);
+                    first.run();
+                    settle(work);
+                    all(root).stream()
+                            .filter(part -> part instanceof AbstractButton button
+                                    && button.isShowing()
+                                    && !button.getText().isEmpty())
+                            .filter(part -> part.getWidth() < part.getPreferredSize().width)
+                            .findFirst()
+                            .ifPresent(part -> {
+                                throw new AssertionError(((AbstractButton) part).getText() + " is clipped at " + size);
+                            });
+                    picture(Path.of("target/screens/" + name + "-" + size.width + (dark ? "-dark" : "-light")
+                            + (large ? "-large" : "") + ".png"));
+                }
+            }
         }
     }
 

@@ -25,15 +25,12 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.notebook.KeptSession;
-import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
 import org.nextpull.window.work.Work;
 
 @Timeout(180)
 class PastPageIT {
     private static final Dimension SMALL = new Dimension(1280, 660);
-    private static final Dimension LARGE = new Dimension(3840, 2060);
 
     private final BlockingQueue<KeptSession> opened = new LinkedBlockingQueue<>();
     private final BlockingQueue<List<Long>> compared = new LinkedBlockingQueue<>();
@@ -147,17 +144,7 @@ class PastPageIT {
         try (DrivenPage page = open()) {
             page.until("the answer", () -> page.said("What the session says").contains("belt squeal"));
             page.press("SPACE");
-            for (boolean dark : new boolean[] {false, true}) {
-                for (boolean large : new boolean[] {false, true}) {
-                    for (Dimension size : List.of(SMALL, LARGE)) {
-                        page.look(new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC), size);
-                        page.settle(work);
-                        Path file = page.picture(Path.of("target/screens/past-" + size.width
-                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
-                        assertThat(file).isNotEmptyFile();
-                    }
-                }
-            }
+            page.pictures("past", work, () -> {});
         }
     }
 }

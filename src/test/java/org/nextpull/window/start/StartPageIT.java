@@ -31,15 +31,12 @@ import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.page.DrivenPage;
 import org.nextpull.window.work.Work;
 
 @Timeout(180)
 class StartPageIT {
     private static final Dimension SMALL = new Dimension(1280, 660);
-    private static final Dimension LARGE = new Dimension(3840, 2060);
 
     private final BlockingQueue<StartController.Order> orders = new LinkedBlockingQueue<>();
     private final Logger logger = new Logger();
@@ -157,19 +154,7 @@ class StartPageIT {
             page.type("Lean alarm (limits.lean_lambda)", "");
             page.until(
                     "an error", () -> page.said("Whether the session can start").contains("to fill in or fix"));
-            for (boolean dark : new boolean[] {false, true}) {
-                for (boolean large : new boolean[] {false, true}) {
-                    for (Dimension size : List.of(SMALL, LARGE)) {
-                        Look look = new Look(dark, large, large ? UnitSystem.US : UnitSystem.METRIC);
-                        page.look(look, size);
-                        page.press("F8");
-                        page.settle(work);
-                        Path file = page.picture(Path.of("target/screens/start-" + size.width
-                                + (dark ? "-dark" : "-light") + (large ? "-large" : "") + ".png"));
-                        assertThat(file).isNotEmptyFile();
-                    }
-                }
-            }
+            page.pictures("start", work, () -> page.press("F8"));
         }
     }
 
