@@ -9,6 +9,7 @@ import org.nextpull.app.PlanFile;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.MeasuredOnce;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -36,6 +37,7 @@ public class AdviceBenchmark {
     @Param({"10", "25", "100"})
     private int pulls;
 
+    private final MeasuredOnce once = new MeasuredOnce();
     private SessionInput input;
     private List<SourcePulls> sources;
 
@@ -64,6 +66,6 @@ public class AdviceBenchmark {
 
     @Benchmark
     public SessionResult advise() {
-        return Session.evaluate(input, sources);
+        return Session.evaluate(input, sources, once);
     }
 }

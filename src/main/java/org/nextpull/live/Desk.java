@@ -10,6 +10,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.session.MeasuredOnce;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
@@ -24,6 +25,9 @@ import org.tinylog.Logger;
 final class Desk {
     private final Executor executor;
     private final Keeper keeper;
+    /** Used where answers are worked out alone. */
+    private final MeasuredOnce measured = new MeasuredOnce();
+
     private final AtomicReference<Optional<Question>> waiting = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Answer>> done = new AtomicReference<>(Optional.empty());
 
@@ -79,7 +83,7 @@ final class Desk {
     }
 
     private void answer(Question question) {
-        Outcome<SessionResult> outcome = evaluate(question.input(), question.sources());
+        Outcome<SessionResult> outcome = evaluate(question.input(), question.sources(), measured);
         done.set(Optional.of(new Answer(question, outcome)));
         if (question.whole() == question.count()) {
             outcome.value().ifPresent(result -> keeper.day(question.at(), question.input(), result));
@@ -88,8 +92,13 @@ final class Desk {
 
     /** The result of a day, or a finding: a fault in the arithmetic must not end a running session. */
     static Outcome<SessionResult> evaluate(SessionInput input, List<SourcePulls> sources) {
+        return evaluate(input, sources, new MeasuredOnce());
+    }
+
+    private static Outcome<SessionResult> evaluate(
+            SessionInput input, List<SourcePulls> sources, MeasuredOnce measured) {
         try {
-            return Outcome.of(Session.evaluate(input, sources));
+            return Outcome.of(Session.evaluate(input, sources, measured));
         } catch (RuntimeException fault) {
             Logger.error(fault, "the day could not be evaluated");
             return Outcome.failed(

@@ -17,7 +17,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullMeasure;
 import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
 import org.nextpull.response.TableResponses;
@@ -50,9 +49,14 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
 
     /** Measures the pulls of a day. */
     static MeasuredDay of(SessionInput input, List<SourcePulls> sources) {
+        return of(input, sources, new MeasuredOnce());
+    }
+
+    /** The same of a day that goes on. */
+    static MeasuredDay of(SessionInput input, List<SourcePulls> sources, MeasuredOnce once) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
         DayOrder order = DayOrder.of(input, sources, settings);
-        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), measured(input, sources, settings, order));
+        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), measured(input, sources, settings, order, once));
         List<Finding> findings = new ArrayList<>(settings.findings());
         findings.addAll(order.findings());
         if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
@@ -73,8 +77,8 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
 
     /** Every candidate of the day, in the order in which they were run. */
     private static List<MeasuredCurve> measured(
-            SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order) {
-        PullMeasure measure = new PullMeasure(input.plan());
+            SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order, MeasuredOnce once) {
+        once.begin();
         List<MeasuredCurve> measured = new ArrayList<>();
         for (SourcePulls source : sources) {
             Optional<AskedSetting> last = Optional.empty();
@@ -89,7 +93,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
                         .or(() -> noted);
                 last = asked.map(AskedSetting::ofNextPull).or(() -> before);
                 measured.add(
-                        said(input, measure.measure(candidate.atHand(), asked, source.alarmsOf(candidate), number)));
+                        said(input, once.measure(input.plan(), candidate, asked, source.alarmsOf(candidate), number)));
             }
         }
         for (ResultTable table : input.tables()) {

@@ -73,9 +73,14 @@ public final class Session {
         return sources;
     }
 
-    /** The result of a day whose logs were read before, as a live session does. */
+    /** The result of a day whose logs were read before. */
     public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources) {
         return conclude(input, MeasuredDay.of(input, sources));
+    }
+
+    /** The same of a day that goes on, whose pulls are measured once. */
+    public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources, MeasuredOnce once) {
+        return conclude(input, MeasuredDay.of(input, sources, once));
     }
 
     /** The result of the pulls that were measured, by the chain's later part. */
