@@ -3,6 +3,7 @@ package org.nextpull.window.bench;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
@@ -33,6 +34,8 @@ record CandidateBoard(
         List<List<String>> lines,
         List<String> sentences,
         Optional<OverlayPlot> curves) {
+    private static final String LAMBDA = ", lambda ";
+
     CandidateBoard {
         steps = List.copyOf(steps);
         lines = lines.stream().map(List::copyOf).toList();
@@ -61,17 +64,30 @@ record CandidateBoard(
                 day.flatMap(CandidateDay::comparison).flatMap(told -> OverlayPlot.of(told, shown.units())));
     }
 
+    /** A setting of two numbers takes two lines, which a column of a third of the place has room for. */
     private static List<List<String>> lines(CandidateDay day, CandidateWords words) {
         List<List<String>> rows = day.candidates().stream().map(words::row).toList();
         List<List<String>> lines = new ArrayList<>();
         for (int figure = 0; figure < CandidateWords.heads().size(); figure++) {
-            List<String> line = new ArrayList<>(List.of(CandidateWords.heads().get(figure)));
-            for (List<String> row : rows) {
-                line.add(row.get(figure));
+            int at = figure;
+            List<String> cells = rows.stream().map(row -> row.get(at)).toList();
+            String head = CandidateWords.heads().get(figure);
+            boolean isTwo = cells.stream().anyMatch(cell -> cell.contains(LAMBDA));
+            lines.add(line(
+                    head, cells.stream().map(cell -> cell.split(LAMBDA, 2)[0]).toList()));
+            if (isTwo) {
+                lines.add(line(
+                        "lambda",
+                        cells.stream()
+                                .map(cell -> cell.contains(LAMBDA) ? cell.split(LAMBDA, 2)[1] : "-")
+                                .toList()));
             }
-            lines.add(line);
         }
         return lines;
+    }
+
+    private static List<String> line(String head, List<String> cells) {
+        return Stream.concat(Stream.of(head), cells.stream()).toList();
     }
 
     private static List<String> sentences(CandidateDay day, CandidateWords words) {

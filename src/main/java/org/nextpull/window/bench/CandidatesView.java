@@ -6,6 +6,7 @@ import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
@@ -26,12 +27,16 @@ import org.nextpull.window.work.Work;
 /** The next step and the checklist of a change-over left; the candidates in columns, their curves and what they come to right. */
 final class CandidatesView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
+    private static final int HEAD_WIDTH = 130;
+    /** Below this a chart cannot be read; sentences give way to it. */
+    private static final int LEAST_CHART = 190;
 
     private final LeadView lead = new LeadView();
     private final Stack checks = new Stack();
     private final JPanel checklist = new JPanel(checks);
     private final transient List<JCheckBox> boxes = new ArrayList<>();
     private final JTable table = new JTable();
+    private final Prose answer = new Prose("Which of them");
     private final Prose sentences = new Prose("What the candidates come to");
     private final ChartCanvas curves;
     private final Stack stack = new Stack();
@@ -61,8 +66,9 @@ final class CandidatesView extends JPanel implements Styled {
         JPanel left = new JPanel(new BorderLayout());
         left.add(lead, BorderLayout.CENTER);
         left.add(checklist, BorderLayout.SOUTH);
+        right.add(answer);
         right.add(table);
-        right.add(curves, Stack.Row.stretching(1));
+        right.add(curves);
         right.add(sentences, Stack.Row.yielding(1));
         halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.44);
         add(halves, BorderLayout.CENTER);
@@ -76,7 +82,8 @@ final class CandidatesView extends JPanel implements Styled {
             list(board.steps());
         }
         table.setModel(new Lines(board.lines()));
-        sentences.say(String.join("\n", board.sentences()));
+        answer.say(board.sentences().stream().findFirst().orElse(""));
+        sentences.say(board.sentences().stream().skip(1).collect(Collectors.joining("\n")));
         curves.show(board.curves(), board.curves().map(OverlayPlot::title).orElse(""));
         dress.ifPresent(now -> style(now.skin(), now.scale()));
     }
@@ -134,12 +141,14 @@ final class CandidatesView extends JPanel implements Styled {
         }
         table.setFont(scale.plain(15));
         if (table.getColumnCount() > 0) {
-            table.getColumnModel().getColumn(0).setPreferredWidth(scale.space(100));
-            table.getColumnModel().getColumn(0).setMaxWidth(scale.space(110));
+            table.getColumnModel().getColumn(0).setPreferredWidth(scale.space(HEAD_WIDTH));
+            table.getColumnModel().getColumn(0).setMaxWidth(scale.space(HEAD_WIDTH));
         }
         table.setRowHeight(scale.type(26));
         table.setBackground(skin.ground());
         table.setForeground(skin.ink());
+        stack.row(curves, Stack.Row.stretching(scale.space(LEAST_CHART)));
+        answer.dress(skin.ink(), scale.bold(16));
         sentences.dress(skin.ink(), scale.plain(13));
         List.<Styled>of(lead, curves, halves).forEach(part -> part.style(skin, scale));
         revalidate();

@@ -65,7 +65,9 @@ class CandidatesPageIT {
             JTable table = (JTable) page.find("Candidates side by side").orElseThrow();
             assertThat(table.getColumnCount()).isEqualTo(4);
             assertThat(table.getValueAt(0, 2)).isEqualTo("alcohol");
-            assertThat(page.said("What the candidates come to")).contains("over \"pump\", at ", "which is the fuel");
+            assertThat(page.said("Which of them")).contains("over \"pump\", at ");
+            assertThat(page.said("What the candidates come to")).contains("which is the fuel");
+            assertThat(table.getValueAt(3, 2)).isEqualTo("0.870");
             assertThat(page.nameless()).isEmpty();
             page.pictures("candidates", work, () -> {});
         }
