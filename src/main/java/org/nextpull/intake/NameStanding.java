@@ -15,129 +15,24 @@ enum NameStanding {
     /** A target, a limit, a correction: not what the engine did. */
     NOT_MEASURED;
 
-    private static final Set<String> FILLERS = Set.of(
-            "actual",
-            "act",
-            "ist",
-            "istwert",
-            "measured",
-            "meas",
-            "mess",
-            "messwert",
-            "current",
-            "value",
-            "wert",
-            "val",
-            "valeur",
-            "valor",
-            "valore",
-            "sensor",
-            "capteur",
-            "sensore",
-            "filtered",
-            "filt",
-            "smoothed",
-            "log",
-            "logged",
-            "avg",
-            "average",
-            "mean",
-            "mittel",
-            "mittelwert",
-            "moyen",
-            "moyenne",
-            "medio",
-            "media",
-            "ecu",
-            "ecm",
-            "can",
-            "daq",
-            "raw",
-            "uncorrected",
-            "uncorr",
-            "observed",
-            "obs",
-            "mesure",
-            "mesuree",
-            "medido",
-            "misurato",
-            "misurata");
-    private static final Set<String> CORRECTED_WORDS = Set.of(
-            "corrected",
-            "corr",
-            "sae",
-            "din",
-            "iso",
-            "std",
-            "stp",
-            "ece",
-            "korrigiert",
-            "korr",
-            "corrige",
-            "corrigee",
-            "corregido",
-            "corregida",
-            "corretto",
-            "corretta",
-            "norm",
-            "normalized",
-            "normiert");
-    private static final Set<String> PEAK_WORDS =
-            Set.of("max", "maximum", "peak", "spitze", "maxi", "maximo", "massimo", "picco");
-    private static final Set<String> TARGET_WORDS = Set.of(
-            "target",
-            "tgt",
-            "setpoint",
-            "soll",
-            "sollwert",
-            "consigne",
-            "cible",
-            "obiettivo",
-            "objetivo",
-            "desired",
-            "demand",
-            "demanded",
-            "requested",
-            "request",
-            "req",
-            "command",
-            "commanded",
-            "cmd",
-            "error",
-            "err",
-            "delta",
-            "diff",
-            "deviation",
-            "correction",
-            "factor",
-            "faktor",
-            "korrektur",
-            "korrekturfaktor",
-            "gradient",
-            "derivative",
-            "status",
-            "state",
-            "flag",
-            "limit",
-            "limiter",
-            "min",
-            "minimum",
-            "minimo",
-            "loss",
-            "losses",
-            "verlust",
-            "friction",
-            "drag",
-            "schlepp",
-            "stft",
-            "ltft",
-            "learned",
-            "threshold",
-            "schwelle",
-            "warning",
-            "alarm",
-            "stddev",
-            "noise");
+    private static final Set<String> FILLERS = setOf("""
+            actual act ist istwert measured meas mess messwert current value wert val valeur valor valore sensor
+            capteur sensore filtered filt smoothed log logged avg average mean mittel mittelwert moyen moyenne medio
+            media ecu ecm can daq raw uncorrected uncorr observed obs mesure mesuree medido misurato misurata
+            """);
+    private static final Set<String> CORRECTED_WORDS = setOf("""
+            corrected corr sae din iso std stp ece korrigiert korr corrige corrigee corregido corregida corretto
+            corretta norm normalized normiert
+            """);
+    private static final Set<String> PEAK_WORDS = setOf("""
+            max maximum peak spitze maxi maximo massimo picco
+            """);
+    private static final Set<String> TARGET_WORDS = setOf("""
+            target tgt setpoint soll sollwert consigne cible obiettivo objetivo desired demand demanded requested
+            request req command commanded cmd error err delta diff deviation correction factor faktor korrektur
+            korrekturfaktor gradient derivative status state flag limit limiter min minimum minimo loss losses verlust
+            friction drag schlepp stft ltft learned threshold schwelle warning alarm stddev noise
+            """);
 
     static NameStanding of(List<String> words) {
         NameStanding worst = PLAIN;
@@ -171,5 +66,9 @@ enum NameStanding {
             }
         }
         return words;
+    }
+
+    private static Set<String> setOf(String words) {
+        return Set.of(words.strip().split("\\s+"));
     }
 }

@@ -94,27 +94,12 @@ public record Candidate(
 
     /** The same, but not to be used. */
     public Candidate refused(Refusal why) {
-        return new Candidate(
-                number,
-                source,
-                lines,
-                kind,
-                fromRpm,
-                toRpm,
-                rows,
-                plateaus,
-                speed,
-                lambda,
-                knock,
-                Optional.of(why),
-                findings);
+        return with(source, rows, knock, Optional.of(why));
     }
 
     /** The same with other rows of knock. */
     public Candidate withKnock(Samples newKnock) {
-        return new Candidate(
-                number, source, lines, kind, fromRpm, toRpm, rows, plateaus, speed, lambda, newKnock, refusal,
-                findings);
+        return with(source, rows, newKnock, refusal);
     }
 
     /** The same without its rows, which fill far more memory than what is known of it. */
@@ -125,20 +110,7 @@ public record Candidate(
 
     /** The same with its rows kept elsewhere. */
     public Candidate kept(Function<Samples, Supplier<Samples>> elsewhere) {
-        return new Candidate(
-                number,
-                source,
-                lines,
-                kind,
-                fromRpm,
-                toRpm,
-                elsewhere.apply(samples()),
-                plateaus,
-                speed,
-                lambda,
-                knock,
-                refusal,
-                findings);
+        return with(source, elsewhere.apply(samples()), knock, refusal);
     }
 
     /** Its rows, read back from where they are kept: ask once for what is looked at often. */
@@ -153,8 +125,24 @@ public record Candidate(
 
     /** The same in a source of another name. */
     public Candidate withSource(String newSource) {
+        return with(newSource, rows, knock, refusal);
+    }
+
+    private Candidate with(
+            String newSource, Supplier<Samples> newRows, Samples newKnock, Optional<Refusal> newRefusal) {
         return new Candidate(
-                number, newSource, lines, kind, fromRpm, toRpm, rows, plateaus, speed, lambda, knock, refusal,
+                number,
+                newSource,
+                lines,
+                kind,
+                fromRpm,
+                toRpm,
+                newRows,
+                plateaus,
+                speed,
+                lambda,
+                newKnock,
+                newRefusal,
                 findings);
     }
 
