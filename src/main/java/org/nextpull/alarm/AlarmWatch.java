@@ -21,7 +21,7 @@ import org.nextpull.plan.Limits;
  * is under load ({@link org.nextpull.pull.KnockLoad}), all others always.
  */
 public final class AlarmWatch {
-    private final Watcher[] watchers;
+    private final Watchers.Watcher[] watchers;
     private final EngineRunning state;
     private OptionalDouble lastTimeS = OptionalDouble.empty();
 
@@ -29,8 +29,8 @@ public final class AlarmWatch {
         this(Watchers.of(rules.limits()), new EngineRunning(rules));
     }
 
-    private AlarmWatch(List<Watcher> watchers, EngineRunning state) {
-        this.watchers = watchers.toArray(Watcher[]::new);
+    private AlarmWatch(List<Watchers.Watcher> watchers, EngineRunning state) {
+        this.watchers = watchers.toArray(Watchers.Watcher[]::new);
         this.state = state;
     }
 
@@ -70,13 +70,13 @@ public final class AlarmWatch {
         boolean backwards =
                 at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
         if (backwards) {
-            for (Watcher watcher : watchers) {
+            for (Watchers.Watcher watcher : watchers) {
                 watcher.restart(at, events);
             }
         }
         lastTimeS = at.timeS().isPresent() ? at.timeS() : lastTimeS;
         state.take(row);
-        for (Watcher watcher : watchers) {
+        for (Watchers.Watcher watcher : watchers) {
             watcher.take(row, state, events);
         }
     }
@@ -84,7 +84,7 @@ public final class AlarmWatch {
     /** How near each limit is that holds at the moment and has been read. */
     public List<Headroom> headroom() {
         return Arrays.stream(watchers)
-                .map(Watcher::headroom)
+                .map(Watchers.Watcher::headroom)
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -92,7 +92,7 @@ public final class AlarmWatch {
     /** The alarms that sound now. */
     public List<Alarm> sounding() {
         return Arrays.stream(watchers)
-                .map(Watcher::sounding)
+                .map(Watchers.Watcher::sounding)
                 .flatMap(Optional::stream)
                 .toList();
     }

@@ -12,7 +12,7 @@ import org.nextpull.pull.KnockReading;
  * sounds at the plan's {@code knock_events}, which is the first event where the plan names no number. Once sounded, a quiet time ends the
  * count, so that a speed held with the spark stepped back is heard afresh.
  */
-final class KnockWatcher implements Watcher {
+final class KnockWatcher implements Watchers.Watcher {
     private static final double QUIET_S = 3;
     private static final double APART_S = 1;
 

@@ -10,7 +10,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.plan.Limit;
 
 /** Watches the worst of all sensors of a role against a fixed level. */
-final class LevelWatcher implements Watcher {
+final class LevelWatcher implements Watchers.Watcher {
     private final Role role;
     private final Limit limit;
     private final When when;

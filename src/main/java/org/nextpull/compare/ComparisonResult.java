@@ -4,6 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
 import org.nextpull.scatter.Drift;
+import org.nextpull.scatter.Scatter;
 
 /**
  * Labels against a reference.
@@ -71,4 +72,11 @@ public record ComparisonResult(
                 .filter(comparison -> comparison.label().equals(label))
                 .findFirst();
     }
+
+    /**
+     * Pull-to-pull scatter of one label, after drift.
+     *
+     * @param pulls how many pulls it has
+     */
+    public record LabelScatter(String label, int pulls, Scatter scatter) {}
 }

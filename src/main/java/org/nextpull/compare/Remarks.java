@@ -19,14 +19,14 @@ final class Remarks {
 
     private Remarks() {}
 
-    static List<LabelScatter> scatters(DayFit day, List<ComparedPull> pulls) {
+    static List<ComparisonResult.LabelScatter> scatters(DayFit day, List<ComparedPull> pulls) {
         return day.labels().stream()
                 .map(label -> {
                     VariancePart part = day.scatter(label);
                     int count = (int) pulls.stream()
                             .filter(pull -> pull.label().equals(label))
                             .count();
-                    return new LabelScatter(
+                    return new ComparisonResult.LabelScatter(
                             label,
                             count,
                             new Scatter(Math.sqrt(part.variance()) * day.toPercent(), part.degreesOfFreedom()));
@@ -99,11 +99,11 @@ final class Remarks {
     }
 
     /** The unsteadiest against the steadiest label, by F, the error shared among all pairs. */
-    private static void unequalScatter(List<LabelScatter> scatters, List<Finding> findings) {
-        Comparator<LabelScatter> bySize =
+    private static void unequalScatter(List<ComparisonResult.LabelScatter> scatters, List<Finding> findings) {
+        Comparator<ComparisonResult.LabelScatter> bySize =
                 Comparator.comparingDouble(scatter -> scatter.scatter().percent());
-        LabelScatter most = scatters.stream().max(bySize).orElseThrow();
-        LabelScatter least = scatters.stream().min(bySize).orElseThrow();
+        ComparisonResult.LabelScatter most = scatters.stream().max(bySize).orElseThrow();
+        ComparisonResult.LabelScatter least = scatters.stream().min(bySize).orElseThrow();
         double ratio = most.scatter().percent() / least.scatter().percent();
         double pairs = scatters.size() * (scatters.size() - 1);
         if (ratio > 1

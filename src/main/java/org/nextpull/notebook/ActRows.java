@@ -47,8 +47,8 @@ record ActRows(Database database, long session) {
     private KeptSession.Act act(QueryRow row) throws SQLException, NotebookException {
         String line = row.text("line");
         OperatorAction act = ActionLine.read(line)
-                .orElseThrow(() ->
-                        Trouble.because(FindingCode.NOTEBOOK_STRANGE_VALUE, database.file(), Detail.of("why", line)));
+                .orElseThrow(() -> NotebookException.because(
+                        FindingCode.NOTEBOOK_STRANGE_VALUE, database.file(), Detail.of("why", line)));
         return new KeptSession.Act(Instant.parse(row.text("at")), row.integer("pulls"), act);
     }
 }

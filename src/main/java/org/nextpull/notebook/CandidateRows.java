@@ -146,7 +146,7 @@ final class CandidateRows {
         try {
             return SampleBlob.read(bytes);
         } catch (IOException damaged) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_SAMPLES_DAMAGED,
                     database.file(),
                     Detail.of("session", String.valueOf(session)),

@@ -48,7 +48,7 @@ final class Database implements AutoCloseable {
             bind(statement, arguments);
             return statement.executeUpdate();
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         }
     }
 
@@ -60,7 +60,7 @@ final class Database implements AutoCloseable {
                 return keys.next() ? keys.getLong(1) : 0;
             }
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         }
     }
 
@@ -73,7 +73,7 @@ final class Database implements AutoCloseable {
             }
             statement.executeBatch();
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         }
     }
 
@@ -84,7 +84,7 @@ final class Database implements AutoCloseable {
                 statement.execute(sql);
             }
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         }
     }
 
@@ -100,9 +100,9 @@ final class Database implements AutoCloseable {
             }
             return list;
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         } catch (IllegalArgumentException strange) {
-            throw Trouble.strange(strange, file);
+            throw NotebookException.strange(strange, file);
         }
     }
 
@@ -190,7 +190,7 @@ final class Database implements AutoCloseable {
         try {
             connection.close();
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         }
     }
 }

@@ -70,7 +70,7 @@ public final class Notebook implements AutoCloseable {
         return database.inTransaction(() -> {
             SortedSet<Long> holders = sessionsWith(result.sources());
             if (!holders.isEmpty()) {
-                throw Trouble.because(
+                throw NotebookException.because(
                         FindingCode.NOTEBOOK_HAS_PULLS,
                         file(),
                         Detail.of(
@@ -100,7 +100,7 @@ public final class Notebook implements AutoCloseable {
                     .value()
                     .map(draft ->
                             draft.with("engine", "name", KeyKind.TEXT, engine).text())
-                    .orElseThrow(() -> Trouble.noSession(file(), id));
+                    .orElseThrow(() -> NotebookException.noSession(file(), id));
             return database.run("update session set engine = ?, plan_text = ? where id = ?", engine, text, id);
         });
     }

@@ -38,7 +38,7 @@ final class NotebookFile {
     /** Opens it for reading only; it must be there. */
     static Database openReadOnly(Path file) throws IOException {
         if (!Files.exists(file)) {
-            throw Trouble.because(FindingCode.NOTEBOOK_MISSING, file);
+            throw NotebookException.because(FindingCode.NOTEBOOK_MISSING, file);
         }
         SQLiteConfig config = config();
         config.setReadOnly(true);
@@ -46,7 +46,7 @@ final class NotebookFile {
         return checked(database, () -> {
             Schema.check(database);
             if (Schema.version(database) < Schema.newest()) {
-                throw Trouble.because(
+                throw NotebookException.because(
                         FindingCode.NOTEBOOK_OLDER,
                         file,
                         Detail.of("version", Schema.version(database)),
@@ -95,7 +95,7 @@ final class NotebookFile {
     private static void requireWritable(Database database) throws NotebookException {
         // opening alone does not tell: a file without write permission is then quietly opened for reading
         if (Files.exists(database.file()) && !Files.isWritable(database.file())) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_READ_ONLY, database.file(), Detail.of("why", "no permission to write"));
         }
     }
@@ -107,20 +107,20 @@ final class NotebookFile {
                 Files.createDirectories(folder);
             }
         } catch (IOException refused) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_CANNOT_OPEN,
                     file,
                     Detail.of("why", "the folder " + folder + " cannot be made"));
         }
         if (Files.isDirectory(file)) {
-            throw Trouble.because(FindingCode.NOTEBOOK_CANNOT_OPEN, file, Detail.of("why", "it is a folder"));
+            throw NotebookException.because(FindingCode.NOTEBOOK_CANNOT_OPEN, file, Detail.of("why", "it is a folder"));
         }
     }
 
     private static Database connect(Path file, String address, SQLiteConfig config) throws NotebookException {
         if (Files.exists(file) && !Files.isRegularFile(file)) {
             // the library would wait for ever for what a pipe sends
-            throw Trouble.because(FindingCode.NOTEBOOK_CANNOT_OPEN, file, Detail.of("why", "it is no file"));
+            throw NotebookException.because(FindingCode.NOTEBOOK_CANNOT_OPEN, file, Detail.of("why", "it is no file"));
         }
         try {
             Connection connection = JDBC.createConnection(JDBC.PREFIX + address, config.toProperties());
@@ -128,20 +128,20 @@ final class NotebookFile {
             database.script(List.of("pragma trusted_schema = off"));
             return database;
         } catch (SQLException fault) {
-            throw Trouble.of(fault, file);
+            throw NotebookException.of(fault, file);
         } catch (LinkageError missing) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_NO_LIBRARY, file, Detail.of("why", String.valueOf(missing.getMessage())));
         }
     }
 
     static Notebook.Copy backUp(Database database, Path target) throws IOException {
         if (Files.exists(target)) {
-            throw Trouble.because(FindingCode.NOTEBOOK_BACK_UP_EXISTS, target);
+            throw NotebookException.because(FindingCode.NOTEBOOK_BACK_UP_EXISTS, target);
         }
         Path folder = target.toAbsolutePath().getParent();
         if (folder == null || !Files.isDirectory(folder)) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_CANNOT_OPEN, target, Detail.of("why", "there is no folder " + folder));
         }
         Path part = target.resolveSibling(target.getFileName() + ".part");
@@ -153,7 +153,7 @@ final class NotebookFile {
             Files.move(part, target);
             return new Notebook.Copy(target, sessions, Files.size(target));
         } catch (FileAlreadyExistsException raced) {
-            throw Trouble.because(FindingCode.NOTEBOOK_BACK_UP_EXISTS, target);
+            throw NotebookException.because(FindingCode.NOTEBOOK_BACK_UP_EXISTS, target);
         } finally {
             Files.deleteIfExists(part);
         }
@@ -170,7 +170,7 @@ final class NotebookFile {
         try (Database copy = NotebookFile.openReadOnly(file)) {
             List<String> faults = Checkup.damage(copy);
             if (!faults.isEmpty()) {
-                throw Trouble.because(FindingCode.NOTEBOOK_DAMAGED, file, Detail.of("why", faults.get(0)));
+                throw NotebookException.because(FindingCode.NOTEBOOK_DAMAGED, file, Detail.of("why", faults.get(0)));
             }
             return new Summaries(copy).all().size();
         }

@@ -37,11 +37,11 @@ final class Schema {
         boolean isEmpty = database.list("select name from sqlite_schema limit 1", row -> row.text("name"))
                 .isEmpty();
         if (application != APPLICATION && !isEmpty) {
-            throw Trouble.because(FindingCode.NOTEBOOK_OF_ANOTHER, database.file());
+            throw NotebookException.because(FindingCode.NOTEBOOK_OF_ANOTHER, database.file());
         }
         int version = version(database);
         if (version > newest()) {
-            throw Trouble.because(
+            throw NotebookException.because(
                     FindingCode.NOTEBOOK_NEWER,
                     database.file(),
                     Detail.of("version", version),

@@ -78,7 +78,7 @@ final class SessionKeeper {
     private void requireSession() throws IOException {
         if (database.first("select id from session where id = ?", row -> row.wide("id"), session)
                 .isEmpty()) {
-            throw Trouble.noSession(database.file(), session);
+            throw NotebookException.noSession(database.file(), session);
         }
     }
 

@@ -46,8 +46,8 @@ final class SessionReader {
         SessionStart start = start();
         SweepPlan plan = start.plan()
                 .value()
-                .orElseThrow(() ->
-                        Trouble.planUnreadable(database.file(), start.plan().findings()));
+                .orElseThrow(() -> NotebookException.planUnreadable(
+                        database.file(), start.plan().findings()));
         List<SourcePulls> sources = new ArrayList<>();
         List<ResultTable> tables = new ArrayList<>();
         SourceRows rows = new SourceRows(database, session);
@@ -102,7 +102,7 @@ final class SessionReader {
                                 row.text("plan_text"),
                                 row.find("capture")),
                         session)
-                .orElseThrow(() -> Trouble.noSession(database.file(), session));
+                .orElseThrow(() -> NotebookException.noSession(database.file(), session));
     }
 
     private PresentConditions now() throws IOException {

@@ -68,7 +68,7 @@ record Summaries(Database database) {
 
     SessionSummary one(long id) throws IOException {
         return database.first(SELECT + "where s.id = ?", Summaries::summary, id)
-                .orElseThrow(() -> Trouble.noSession(database.file(), id));
+                .orElseThrow(() -> NotebookException.noSession(database.file(), id));
     }
 
     /** The newest session on a capture that was not closed. */

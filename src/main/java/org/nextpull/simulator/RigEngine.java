@@ -93,7 +93,7 @@ record RigEngine(
                 choice.inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
         return RigKit.of(plan, band).then(kit -> {
             List<Finding> unlikely =
-                    PlanSize.check(design, kit, startLambda(plan).value());
+                    PlanDesign.check(design, kit, startLambda(plan).value());
             return unlikely.isEmpty()
                     ? ModelEngine.of(design)
                             .then(engine -> listed.then(fuel -> assemble(plan, seed, engine, fuel, kit, variety)))
@@ -115,7 +115,7 @@ record RigEngine(
         Truth truth =
                 TruthFinder.find(engine, start, band, plan.band().orElseThrow().rowsEveryRpm());
         List<Finding> unlikely =
-                PlanSize.checkRun(kit.brake(), band, truth.torque().newtonMetres());
+                PlanDesign.checkRun(kit.brake(), band, truth.torque().newtonMetres());
         if (!unlikely.isEmpty()) {
             return Outcome.failed(unlikely);
         }

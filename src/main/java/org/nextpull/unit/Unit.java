@@ -25,8 +25,12 @@ public enum Unit {
     RADIAN_PER_SECOND(Quantity.SPEED, "rad/s", 30 / Math.PI, "rads"),
     HERTZ(Quantity.SPEED, "Hz", 60, "1/s|rev/s|rps"),
     NEWTON_METRE(Quantity.TORQUE, "N.m", 1, "nm|n*m|n-m|n·m|n m"),
-    POUND_FOOT(Quantity.TORQUE, "lbf.ft", 1.3558179483314003, "lbft|lb-ft|lb.ft|lb*ft|lb ft|ftlb|ft-lb|ft-lbs|ft.lb|ft lb|ftlbs|"
-            + "ft.lbf|ftlbf|lbfft|ft-lbf|lbf-ft|lbs-ft|lbsft|lb·ft|lbf·ft|lb_ft|ft_lb"),
+    POUND_FOOT(
+            Quantity.TORQUE,
+            "lbf.ft",
+            1.3558179483314003,
+            "lbft|lb-ft|lb.ft|lb*ft|lb ft|ftlb|ft-lb|ft-lbs|ft.lb|ft lb|ftlbs|"
+                    + "ft.lbf|ftlbf|lbfft|ft-lbf|lbf-ft|lbs-ft|lbsft|lb·ft|lbf·ft|lb_ft|ft_lb"),
     KILOGRAM_METRE(Quantity.TORQUE, "kgf.m", 9.80665, "kgm|kg.m|kg-m|kgf-m|kgfm|m.kg|mkg|kg*m"),
     KILOWATT(Quantity.POWER, "kW", 1000, "kilowatt"),
     WATT(Quantity.POWER, "W", 1, "watt"),
@@ -79,8 +83,11 @@ public enum Unit {
     BTU_PER_POUND(Quantity.SPECIFIC_ENERGY, "Btu/lb", 2326, ""),
     KILOGRAM_PER_JOULE(Quantity.SPECIFIC_CONSUMPTION, "kg/J", 1, ""),
     GRAM_PER_KILOWATT_HOUR(Quantity.SPECIFIC_CONSUMPTION, "g/(kW.h)", 1 / 3.6e9, "g/kwh|g/kw.h|g/kw-h|g/kw h|g/(kwh)"),
-    POUND_PER_HORSEPOWER_HOUR(Quantity.SPECIFIC_CONSUMPTION, "lb/(hp.h)", 0.45359237 / (745.6998715822702 * 3600), "lb/hp.h|lb/hph|lb/hp-h|"
-            + "lb/hp-hr|lb/hp/hr|lb/bhp-hr|lbs/hp-hr"),
+    POUND_PER_HORSEPOWER_HOUR(
+            Quantity.SPECIFIC_CONSUMPTION,
+            "lb/(hp.h)",
+            0.45359237 / (745.6998715822702 * 3600),
+            "lb/hp.h|lb/hph|lb/hp-h|" + "lb/hp-hr|lb/hp/hr|lb/bhp-hr|lbs/hp-hr"),
     CUBIC_METRE_PER_SECOND(Quantity.VOLUME_FLOW, "m3/s", 1, ""),
     CUBIC_CENTIMETRE_PER_MINUTE(Quantity.VOLUME_FLOW, "cm3/min", 1e-6 / 60, "cc/min|ml/min|ccm"),
     LITRE_PER_HOUR(Quantity.VOLUME_FLOW, "L/h", 1e-3 / 3600, "l/hr|lph"),

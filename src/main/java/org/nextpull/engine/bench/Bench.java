@@ -47,7 +47,7 @@ public final class Bench {
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
     public Outcome<Pull> pull(Setting setting, BrakeProgram program) {
         return prepare(setting, program).map(ready -> {
-            List<BenchMoment> moments = ready.drive(program, program.range().low());
+            List<Driver.Moment> moments = ready.drive(program, program.range().low());
             Samples log = ready.sensors(
                             new Sensors.State(Sensors.loadAt(moments.get(0).throttle())))
                     .log(moments, logS);

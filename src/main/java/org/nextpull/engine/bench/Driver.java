@@ -19,7 +19,7 @@ final class Driver {
     private static final double MOST_RUN_S = 120;
 
     private final double interval;
-    private final List<BenchMoment> moments = new ArrayList<>();
+    private final List<Moment> moments = new ArrayList<>();
     private double time;
     private int stage;
 
@@ -36,7 +36,7 @@ final class Driver {
      * @param torque full-load torque in N.m over engine speed in rpm
      * @param fromRpm speed at which the engine runs before
      */
-    static List<BenchMoment> drive(
+    static List<Moment> drive(
             BrakeProgram program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
         Driver driver = new Driver(sampleHz);
         double start = program.range().low();
@@ -73,7 +73,7 @@ final class Driver {
     }
 
     private void add(double rpm, double rpmPerSecond, double throttle) {
-        moments.add(new BenchMoment(time, new BenchMoment.Motion(rpm, rpmPerSecond), throttle, stage));
+        moments.add(new Moment(time, new Moment.Motion(rpm, rpmPerSecond), throttle, stage));
         time += interval;
     }
 
@@ -144,5 +144,23 @@ final class Driver {
             rpm = Math.max(1000, rpm - FALL_RPM_PER_S * interval);
             add(rpm, -FALL_RPM_PER_S, Math.max(0, 1 - (double) row / closing));
         }
+    }
+
+    /**
+     * The engine at an instant of a pull, before any sensor.
+     *
+     * @param timeS time from the start of the pull's recording
+     * @param motion speed and its change
+     * @param throttle opening, 0 to 1
+     * @param stage which of the pull's settings holds, from 0
+     */
+    record Moment(double timeS, Motion motion, double throttle, int stage) {
+        /**
+         * Speed of the engine and its change.
+         *
+         * @param rpm speed
+         * @param rpmPerSecond change
+         */
+        record Motion(double rpm, double rpmPerSecond) {}
     }
 }

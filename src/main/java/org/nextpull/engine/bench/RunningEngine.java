@@ -19,7 +19,7 @@ public final class RunningEngine {
 
     private final Bench bench;
     private final Noise idleNoise;
-    private final Deque<BenchMoment> ahead = new ArrayDeque<>();
+    private final Deque<Driver.Moment> ahead = new ArrayDeque<>();
     private final Sensors.State state = new Sensors.State(Sensors.loadAt(IDLE_THROTTLE));
     private PreparedPull latest;
     private Sensors sensors;
@@ -106,7 +106,7 @@ public final class RunningEngine {
         Samples.Builder builder = Samples.builder(
                 bench.instruments().roles().stream().map(Channel::of).toList());
         boolean pulling = isPulling();
-        BenchMoment moment = pulling ? ahead.removeFirst() : isHolding() ? holding(held.getAsDouble()) : idle();
+        Driver.Moment moment = pulling ? ahead.removeFirst() : isHolding() ? holding(held.getAsDouble()) : idle();
         sensors.row(builder, moment, pulling ? beganS : 0);
         rpm = moment.motion().rpm();
         timeS += 1 / bench.instruments().sampleHz();
@@ -117,20 +117,20 @@ public final class RunningEngine {
     }
 
     /** On the way to the speed at part throttle, then there at full load. */
-    private BenchMoment holding(double atRpm) {
+    private Driver.Moment holding(double atRpm) {
         double step = Driver.FALL_RPM_PER_S / bench.instruments().sampleHz();
         double off = atRpm - rpm;
         double next = Math.abs(off) <= step ? atRpm : rpm + Math.copySign(step, off);
         boolean there = off == 0;
         double rate = there ? 0 : Math.copySign(Driver.FALL_RPM_PER_S, off);
-        return new BenchMoment(timeS, new BenchMoment.Motion(next, rate), there ? 1 : IDLE_THROTTLE, 0);
+        return new Driver.Moment(timeS, new Driver.Moment.Motion(next, rate), there ? 1 : IDLE_THROTTLE, 0);
     }
 
-    private BenchMoment idle() {
+    private Driver.Moment idle() {
         double step = Driver.FALL_RPM_PER_S / bench.instruments().sampleHz();
         boolean falls = rpm > IDLE_RPM;
         double next = falls ? Math.max(IDLE_RPM, rpm - step) : IDLE_RPM;
         double rate = falls ? -Driver.FALL_RPM_PER_S : 0;
-        return new BenchMoment(timeS, new BenchMoment.Motion(next, rate), falls ? 0 : IDLE_THROTTLE, 0);
+        return new Driver.Moment(timeS, new Driver.Moment.Motion(next, rate), falls ? 0 : IDLE_THROTTLE, 0);
     }
 }

@@ -73,17 +73,17 @@ final class Sensors {
     }
 
     /** Rows of the pull, times counted on from a time of the log. */
-    Samples log(List<BenchMoment> moments, double startS) {
+    Samples log(List<Driver.Moment> moments, double startS) {
         Samples.Builder builder =
                 Samples.builder(instruments.roles().stream().map(Channel::of).toList());
-        for (BenchMoment moment : moments) {
+        for (Driver.Moment moment : moments) {
             row(builder, moment, startS);
         }
         return builder.build();
     }
 
     /** The next moment as a row, unless the logger drops it. */
-    void row(Samples.Builder builder, BenchMoment moment, double startS) {
+    void row(Samples.Builder builder, Driver.Moment moment, double startS) {
         follow(moment, 1 / instruments.sampleHz());
         if (noise.chance(instruments.imperfections().dropped())) {
             return;
@@ -97,7 +97,7 @@ final class Sensors {
         }
     }
 
-    private void follow(BenchMoment moment, double interval) {
+    private void follow(Driver.Moment moment, double interval) {
         double wanted = Math.max(0, (moment.throttle() - CLOSED) / (1 - CLOSED));
         state.load += (wanted - state.load) * (1 - Math.exp(-interval / TORQUE_LAG_S));
         double rpm = moment.motion().rpm();
@@ -113,11 +113,11 @@ final class Sensors {
         state.coolant.follow(full, interval);
     }
 
-    private FullLoadCurve curve(BenchMoment moment) {
+    private FullLoadCurve curve(Driver.Moment moment) {
         return curves.get(moment.stage());
     }
 
-    private OptionalDouble read(Role role, BenchMoment moment, double startS) {
+    private OptionalDouble read(Role role, Driver.Moment moment, double startS) {
         Surroundings around = conditions.surroundings();
         double rpm = moment.motion().rpm();
         return switch (role) {
@@ -162,7 +162,7 @@ final class Sensors {
     }
 
     /** Torque at the brake: what the engine makes, less what its inertia takes up unless the log adds that. */
-    private double torque(BenchMoment moment) {
+    private double torque(Driver.Moment moment) {
         double rpm = moment.motion().rpm();
         double full = curve(moment).torque(rpm) * conditions.factorAt(rpm);
         double made = full * state.load - DRAG_SHARE * full * (1 - state.load);
@@ -173,13 +173,13 @@ final class Sensors {
     }
 
     /** A closed throttle leaves a vacuum behind it. */
-    private double manifold(BenchMoment moment) {
+    private double manifold(Driver.Moment moment) {
         double full = curve(moment).manifoldPascals(moment.motion().rpm());
         return full * (VACUUM_SHARE + (1 - VACUUM_SHARE) * Math.min(1, state.load));
     }
 
     /** Injectors sized so that the fastest, fullest cylinder needs most of its cycle. */
-    private double injectorDuty(BenchMoment moment) {
+    private double injectorDuty(Driver.Moment moment) {
         double flow = Math.max(0.05, state.load)
                 * curve(moment).fuelFlow(moment.motion().rpm());
         return flow / (conditions.cylinders() * INJECTOR_KG_PER_S);
@@ -194,13 +194,13 @@ final class Sensors {
         return OptionalDouble.of(seen + noise.normal(instruments.lambda().noise()));
     }
 
-    private double advance(BenchMoment moment) {
+    private double advance(Driver.Moment moment) {
         return moment.throttle() >= FULL_THROTTLE
                 ? sparks.get(moment.stage()).degAt(moment.motion().rpm())
                 : PART_LOAD_ADVANCE_DEG;
     }
 
-    private double knockEvents(BenchMoment moment) {
+    private double knockEvents(Driver.Moment moment) {
         double cycles = moment.motion().rpm() / 120 * conditions.cylinders() / instruments.sampleHz();
         double integral =
                 loaded(moment) * curve(moment).knockIntegral(moment.motion().rpm());
@@ -208,7 +208,7 @@ final class Sensors {
     }
 
     /** Part load does not knock. */
-    private double loaded(BenchMoment moment) {
+    private double loaded(Driver.Moment moment) {
         return moment.throttle() >= FULL_THROTTLE ? state.load : 0;
     }
 

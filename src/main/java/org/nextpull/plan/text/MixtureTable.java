@@ -19,7 +19,7 @@ final class MixtureTable {
             PlanKey.of("leanest_lambda", KeyFormat.lambda())
                     .needed("needed")
                     .said("Lean limit", "Never leaner at full load, whatever the curve says."));
-    private static final StepKeys STEP = new StepKeys(
+    private static final Bounds.StepKeys STEP = new Bounds.StepKeys(
             PlanKey.of("largest_step_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.001, 0.3)))
                     .usual(MixturePlan.LARGEST_STEP_LAMBDA)
                     .said(

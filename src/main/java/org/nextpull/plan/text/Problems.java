@@ -4,11 +4,15 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.finding.Severity;
+import org.tomlj.TomlPosition;
 
 /** Gathers what is wrong with one plan. */
 final class Problems {
@@ -73,4 +77,50 @@ final class Problems {
                         .thenComparingInt(finding -> finding.place().column().orElse(Integer.MAX_VALUE)))
                 .toList();
     }
+
+    /** Takes a value of a plan as a number; an integer is as good as a decimal. */
+    record NumberCheck(Problems problems, Range range) {
+        OptionalDouble number(Spot spot, Object value) {
+            if (!(value instanceof Long || value instanceof Double)) {
+                problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", "a number"));
+                return OptionalDouble.empty();
+            }
+            double number = ((Number) value).doubleValue();
+            if (!Double.isFinite(number)) {
+                problems.error(FindingCode.PLAN_NOT_FINITE, spot);
+                return OptionalDouble.empty();
+            }
+            if (!range.holds(number)) {
+                problems.error(
+                        FindingCode.PLAN_OUT_OF_RANGE,
+                        spot,
+                        Detail.of("low", PlanValueText.number(range.low())),
+                        Detail.of("high", PlanValueText.number(range.high())));
+                return OptionalDouble.empty();
+            }
+            return OptionalDouble.of(number);
+        }
+
+        OptionalInt whole(Spot spot, Object value) {
+            OptionalDouble number = number(spot, value);
+            if (number.isEmpty()) {
+                return OptionalInt.empty();
+            }
+            int whole = (int) number.getAsDouble();
+            if (whole != number.getAsDouble()) {
+                problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", "a whole number"));
+                return OptionalInt.empty();
+            }
+            return OptionalInt.of(whole);
+        }
+    }
+
+    /**
+     * Where a key stands and how its value looks.
+     *
+     * @param key dotted from the top of the plan
+     * @param position of the key; empty when it is not written
+     * @param value as a plan would write it; for a key that is not written, its default, or empty
+     */
+    record Spot(String key, Optional<TomlPosition> position, String value) {}
 }

@@ -27,7 +27,8 @@ final class TableReader {
     private final List<String> known;
     private final List<TableReader> all;
 
-    private TableReader(Spot spot, TomlTable table, List<String> known, Problems problems, List<TableReader> all) {
+    private TableReader(
+            Problems.Spot spot, TomlTable table, List<String> known, Problems problems, List<TableReader> all) {
         this.path = spot.key();
         this.position = spot.position();
         this.table = table;
@@ -40,7 +41,7 @@ final class TableReader {
     /** The top of a plan. */
     static TableReader top(TomlTable table, Problems problems) {
         return new TableReader(
-                new Spot("", Optional.empty(), ""), table, PlanKeys.tableNames(), problems, new ArrayList<>());
+                new Problems.Spot("", Optional.empty(), ""), table, PlanKeys.tableNames(), problems, new ArrayList<>());
     }
 
     /** An empty plan. */
@@ -69,20 +70,21 @@ final class TableReader {
         return table.keySet();
     }
 
-    Spot spot() {
-        return new Spot(path, position, "");
+    Problems.Spot spot() {
+        return new Problems.Spot(path, position, "");
     }
 
     /** Where a key stands; one that is not written shows its default and the place of its table. */
-    Spot spot(PlanKey<?> key) {
+    Problems.Spot spot(PlanKey<?> key) {
         return has(key)
                 ? spot(key.name())
-                : new Spot(dotted(key.name()), position, key.usualWritten(this).orElse(""));
+                : new Problems.Spot(
+                        dotted(key.name()), position, key.usualWritten(this).orElse(""));
     }
 
-    Spot spot(String key) {
+    Problems.Spot spot(String key) {
         Optional<TomlPosition> own = Optional.ofNullable(table.inputPositionOf(List.of(key)));
-        return new Spot(
+        return new Problems.Spot(
                 dotted(key),
                 own.or(() -> position),
                 value(key).map(PlanValueText::value).orElse(""));
@@ -141,12 +143,14 @@ final class TableReader {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalDouble.empty()
-                : new NumberCheck(problems, range).number(spot(key), value.get());
+                : new Problems.NumberCheck(problems, range).number(spot(key), value.get());
     }
 
     OptionalInt whole(String key, Range range) {
         Optional<Object> value = value(key);
-        return value.isEmpty() ? OptionalInt.empty() : new NumberCheck(problems, range).whole(spot(key), value.get());
+        return value.isEmpty()
+                ? OptionalInt.empty()
+                : new Problems.NumberCheck(problems, range).whole(spot(key), value.get());
     }
 
     Optional<String> text(String key) {
@@ -172,7 +176,7 @@ final class TableReader {
         return written;
     }
 
-    void unknownWord(Spot spot, String written, List<String> words) {
+    void unknownWord(Problems.Spot spot, String written, List<String> words) {
         List<Detail> details = new ArrayList<>();
         details.add(Detail.of("allowed", String.join(", ", words)));
         nearest(written, words).ifPresent(word -> details.add(Detail.of("nearest", word)));
@@ -198,7 +202,8 @@ final class TableReader {
             return new TableReader(spot(key), below, keys, problems, all);
         }
         value.ifPresent(wrong -> wrongType(spot(key), "a table"));
-        return new TableReader(new Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), keys, problems, all);
+        return new TableReader(
+                new Problems.Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), keys, problems, all);
     }
 
     /** The names in a table below this one. */
@@ -261,7 +266,7 @@ final class TableReader {
         return Optional.ofNullable(table.get(List.of(key)));
     }
 
-    Optional<String> text(Spot spot, Object value) {
+    Optional<String> text(Problems.Spot spot, Object value) {
         if (!(value instanceof String text)) {
             wrongType(spot, "a text in quotes");
             return Optional.empty();
@@ -273,13 +278,13 @@ final class TableReader {
         return Optional.of(text);
     }
 
-    void wrongType(Spot spot, String wanted) {
+    void wrongType(Problems.Spot spot, String wanted) {
         problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", wanted));
     }
 
-    Spot element(String key, TomlArray array, int index) {
+    Problems.Spot element(String key, TomlArray array, int index) {
         Optional<TomlPosition> own = Optional.ofNullable(array.inputPositionOf(index));
-        return new Spot(dotted(key) + "[" + (index + 1) + "]", own, PlanValueText.value(array.get(index)));
+        return new Problems.Spot(dotted(key) + "[" + (index + 1) + "]", own, PlanValueText.value(array.get(index)));
     }
 
     private String dotted(String key) {

@@ -33,7 +33,7 @@ final class TimingTable {
             PlanKey.of("most_deg", KeyFormat.advance())
                     .needed("needed")
                     .said("Max advance", "Never more advance, whatever the curve says."));
-    private static final StepKeys STEP = new StepKeys(
+    private static final Bounds.StepKeys STEP = new Bounds.StepKeys(
             PlanKey.of("largest_step_deg", KeyFormat.number(Unit.DEGREE, new Range(0.05, 15)))
                     .usual(table -> TimingPlan.defaultLargestStepDeg(EngineTable.induction(table)))
                     .said(
@@ -93,7 +93,7 @@ final class TimingTable {
         return new TimingPlan.MapFacts(table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP));
     }
 
-    static Spot presentMap(TableReader table) {
+    static Problems.Spot presentMap(TableReader table) {
         return table.spot(PRESENT_MAP);
     }
 }

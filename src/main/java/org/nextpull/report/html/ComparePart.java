@@ -11,7 +11,6 @@ import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.LabelScatter;
 import org.nextpull.compare.LevelCurve;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
@@ -134,7 +133,7 @@ final class ComparePart {
 
     private static Section.Grid scatters(ComparisonResult result) {
         Section.Grid grid = Section.Grid.of("Repeatability of each label, drift removed", "label", "pulls", "%");
-        for (LabelScatter scatter : result.scatters()) {
+        for (ComparisonResult.LabelScatter scatter : result.scatters()) {
             grid = grid.row(
                     scatter.label(),
                     String.valueOf(scatter.pulls()),

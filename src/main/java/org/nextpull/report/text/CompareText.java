@@ -3,7 +3,6 @@ package org.nextpull.report.text;
 import java.util.stream.Collectors;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.LabelScatter;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.plan.Goal;
@@ -41,7 +40,7 @@ public final class CompareText {
 
     private static String basis(ComparedDay day, ComparisonResult result) {
         TextTable table = new TextTable("label", "pulls", "repeats to %");
-        for (LabelScatter scatter : result.scatters()) {
+        for (ComparisonResult.LabelScatter scatter : result.scatters()) {
             table.row(
                     scatter.label(),
                     String.valueOf(scatter.pulls()),

@@ -9,7 +9,6 @@ import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.LabelScatter;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
@@ -83,7 +82,7 @@ final class ComparedPresenter {
                 withRows.stream().map(this::rows).toList());
     }
 
-    private static String scatter(LabelScatter scatter) {
+    private static String scatter(ComparisonResult.LabelScatter scatter) {
         return scatter.label() + ": " + Shown.count(scatter.pulls(), "pull") + ", repeats to "
                 + Shown.fixed(scatter.scatter().percent(), 2) + " %.";
     }
