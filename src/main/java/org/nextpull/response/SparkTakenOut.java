@@ -83,12 +83,12 @@ public record SparkTakenOut(double rpm, double deg) {
     }
 
     /**
-     * Whether it is worth asking what map was wanted: where one speed lies lower against the pull before than most speeds do. Also where
-     * there is no pull before.
+     * Whether it is worth asking what map was wanted: where one speed lies lower against the pull before than most speeds do. Of a first
+     * pull only the plan says what stood there, and that may be written down roughly.
      */
     public static boolean mayBeIn(MeasuredPull pull, List<MeasuredPull> before) {
         if (before.isEmpty()) {
-            return true;
+            return false;
         }
         List<RowFigure> last = rows(before.get(before.size() - 1));
         List<Double> moved = new ArrayList<>();

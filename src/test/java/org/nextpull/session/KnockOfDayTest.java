@@ -355,6 +355,9 @@ class KnockOfDayTest {
         assertThat(dayOfMaps(own, 4).pulls()).noneMatch(pull -> pull.knock().isHeard());
         assertThat(dayOfMaps(asked(), 1.9).pulls())
                 .noneMatch(pull -> pull.knock().isHeard());
+        assertThat(dayOfMaps(asked().subList(0, 1), 4).pulls())
+                .as("the present map of a plan is rough")
+                .noneMatch(pull -> pull.knock().isHeard());
     }
 
     @Test
