@@ -20,8 +20,10 @@ final class Terminal {
     }
 
     /** Whether a person sits there who is shown another charset than UTF-8. */
+    @SuppressWarnings("SystemConsoleNull")
     static boolean isPlain() {
-        return isThere() && !System.console().charset().equals(StandardCharsets.UTF_8);
+        Console console = System.console();
+        return console != null && isThere() && !console.charset().equals(StandardCharsets.UTF_8);
     }
 
     /** Up to Java 21 there is no console without a terminal; from 22 on there always is one, and it can be asked. */

@@ -11,7 +11,7 @@ public final class SentenceFrame {
     private SentenceFrame() {}
 
     /** What a line is. */
-    public enum Result {
+    public enum Checked {
         GOOD,
         /** There is no start, or no end that a checksum could stand in. */
         NOT_A_SENTENCE,
@@ -30,10 +30,10 @@ public final class SentenceFrame {
     }
 
     /** Checks the sentence that a line holds from {@code start}, as {@link #start} gives it, to before {@code end}. */
-    static Result check(byte[] line, int start, int end) {
+    static Checked check(byte[] line, int start, int end) {
         int star = end - CHECKSUM_BYTES;
         if (start < 0 || star <= start + 1 || line[star] != '*') {
-            return Result.NOT_A_SENTENCE;
+            return Checked.NOT_A_SENTENCE;
         }
         int sum = 0;
         for (int at = start + 1; at < star; at++) {
@@ -42,9 +42,9 @@ public final class SentenceFrame {
         int high = Character.digit(line[star + 1], 16);
         int low = Character.digit(line[star + 2], 16);
         if (high < 0 || low < 0) {
-            return Result.NOT_A_SENTENCE;
+            return Checked.NOT_A_SENTENCE;
         }
-        return sum == high * 16 + low ? Result.GOOD : Result.WRONG_CHECKSUM;
+        return sum == high * 16 + low ? Checked.GOOD : Checked.WRONG_CHECKSUM;
     }
 
     /** The sentence around an address and its fields, with {@code $}, checksum, carriage return and line feed. */
@@ -68,10 +68,10 @@ public final class SentenceFrame {
                 last--;
             }
             int from = SentenceFrame.start(line, start, last);
-            SentenceFrame.Result frame = SentenceFrame.check(line, from, last);
-            if (frame != SentenceFrame.Result.GOOD) {
+            SentenceFrame.Checked frame = SentenceFrame.check(line, from, last);
+            if (frame != SentenceFrame.Checked.GOOD) {
                 values.line(line, start, end);
-                return frame == SentenceFrame.Result.WRONG_CHECKSUM ? Result.WRONG_CHECKSUM : Result.BROKEN;
+                return frame == SentenceFrame.Checked.WRONG_CHECKSUM ? Result.WRONG_CHECKSUM : Result.BROKEN;
             }
             values.line(line, from + 1, last - 3);
             int comma = 0;

@@ -83,7 +83,7 @@ class LineFramerTest {
                 "* | NOT_A_SENTENCE",
                 "23519,48$GPRMC,155123.000,A,4043.8432,N,07359.7653,W,0.15,83.25,200407,,*28 | GOOD"
             })
-    void aSentenceIsTakenWithItsOwnChecksumOnly(String line, SentenceFrame.Result result) {
+    void aSentenceIsTakenWithItsOwnChecksumOnly(String line, SentenceFrame.Checked result) {
         byte[] bytes = line.getBytes(StandardCharsets.US_ASCII);
         assertThat(SentenceFrame.check(bytes, SentenceFrame.start(bytes, 0, bytes.length), bytes.length))
                 .isEqualTo(result);
