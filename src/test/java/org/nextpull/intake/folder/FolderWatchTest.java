@@ -21,6 +21,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.Arrival;
@@ -104,6 +105,23 @@ class FolderWatchTest {
         assertThat(complete)
                 .singleElement()
                 .satisfies(done -> assertThat(done.taken()).isEqualTo(Arrival.Taken.NEW));
+    }
+
+    /** The end is told by the file's own pauses: sooner would cut a pull in two whose rows come in longer steps. */
+    @ParameterizedTest
+    @CsvSource({"50, 500", "125, 500", "200, 800", "250, 1000", "400, 1600", "900, 2000"})
+    void aGrowingFileEndsAfterFourOfItsPausesAndTwoSecondsAtTheMost(long pauseMs, long waitMs) throws Exception {
+        look(0);
+        write("day.csv", "rpm,torque\n");
+        for (int row = 0; row < 5; row++) {
+            look(pauseMs);
+            append("day.csv", "3" + row + "00,180\n");
+        }
+        look(pauseMs);
+        look(waitMs - 1);
+        assertThat(complete).isEmpty();
+        look(1);
+        assertThat(complete).hasSize(1);
     }
 
     @Test
