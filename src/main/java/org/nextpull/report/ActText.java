@@ -165,6 +165,8 @@ public final class ActText {
         if (!values.isEmpty()) {
             parts.add(values);
         }
+        setting.setting().label().ifPresent(label -> parts.add("label " + label));
+        setting.setting().fuel().ifPresent(fuel -> parts.add("fuel " + fuel));
         switch (setting.knock()) {
             case HEARD -> parts.add("knock heard");
             case NONE -> parts.add("no knock heard");

@@ -9,6 +9,7 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
@@ -102,11 +103,13 @@ public final class LiveText {
         return List.of(words.headline(advice), "  " + words.brief(advice));
     }
 
-    /** The same once the plan's time between pulls is over. */
+    /** The same once the plan's time between pulls is over; a change-over is begun meanwhile. */
     public List<String> afterCoolDown(Advice advice, double leftS) {
-        return List.of(
-                "WAIT " + Shown.fixed(Math.ceil(leftS), 0) + " s. Then " + words.headline(advice),
-                "  " + words.brief(advice));
+        return advice.reason() instanceof Reason.ChangeOver
+                ? next(advice)
+                : List.of(
+                        "WAIT " + Shown.fixed(Math.ceil(leftS), 0) + " s. Then " + words.headline(advice),
+                        "  " + words.brief(advice));
     }
 
     /** The next step and why, with the numbers. */

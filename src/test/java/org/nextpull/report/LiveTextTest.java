@@ -64,6 +64,9 @@ class LiveTextTest {
                 .withValues(Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)));
         assertThat(ActText.taken(new OperatorAction.Setting(4, setting, false)))
                 .isEqualTo("Set for pull 4: 26.0 deg, lambda 0.870.");
+        assertThat(ActText.taken(new OperatorAction.Setting(
+                        9, AskedSetting.none().withConfiguration(Optional.of("alcohol"), Optional.empty()), false)))
+                .isEqualTo("Set for pull 9: label alcohol.");
         assertThat(ActText.taken(
                         new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.HEARD))))
                 .isEqualTo("Pull 3 was run with knock heard.");
@@ -71,6 +74,17 @@ class LiveTextTest {
                 .isEqualTo("Noted on pull 2.");
         assertThat(ActText.taken(new OperatorAction.Next(Optional.of("B"), Optional.of("e85"))))
                 .isEqualTo("Parts/fuel from the next pull: label B, fuel e85.");
+    }
+
+    @Test
+    void aCoolDownIsWaitedForUnlessAChangeOverFillsIt() {
+        LiveText words = new LiveText(new Shown(UnitSystem.METRIC));
+        assertThat(words.afterCoolDown(AdviceTextTest.advice(AdviceCode.CLIMB_TIMING), 41.2)
+                        .get(0))
+                .startsWith("WAIT 42 s. Then SET ");
+        assertThat(words.afterCoolDown(AdviceTextTest.advice(AdviceCode.CHANGE_OVER), 41.2)
+                        .get(0))
+                .startsWith("CHANGE OVER to ");
     }
 
     @Test
