@@ -2,6 +2,7 @@ package org.nextpull.advice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -154,9 +155,21 @@ final class DayReadings {
 
     /** The pulls of the present configuration, and what else knocked on its fuel, in order. */
     List<MeasuredPull> counting() {
-        return view.day().pulls().stream()
-                .filter(pull -> view.here().contains(pull) || isKnockBesides(pull))
-                .toList();
+        List<MeasuredPull> counting = new ArrayList<>();
+        Iterator<MeasuredPull> here = view.here().iterator();
+        Optional<MeasuredPull> next = next(here);
+        for (MeasuredPull pull : view.day().pulls()) {
+            boolean isHere = next.filter(pull::equals).isPresent();
+            next = isHere ? next(here) : next;
+            if (isHere || isKnockBesides(pull)) {
+                counting.add(pull);
+            }
+        }
+        return counting;
+    }
+
+    private static Optional<MeasuredPull> next(Iterator<MeasuredPull> pulls) {
+        return pulls.hasNext() ? Optional.of(pulls.next()) : Optional.empty();
     }
 
     private boolean isKnockBesides(MeasuredPull stretch) {
