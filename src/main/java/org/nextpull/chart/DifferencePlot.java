@@ -5,7 +5,6 @@ import java.util.List;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.RowDifference;
 
 /**
  * The data of a chart of the difference between two configurations over speed.
@@ -43,7 +42,7 @@ public record DifferencePlot(
     }
 
     private static DifferencePlot difference(Comparison one, ComparisonResult result) {
-        List<RowDifference> rows = one.rows();
+        List<Comparison.RowDifference> rows = one.rows();
         return new DifferencePlot(
                 one.label() + " vs " + result.reference().label(),
                 "difference of torque, %",

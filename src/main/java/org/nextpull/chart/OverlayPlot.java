@@ -4,7 +4,7 @@ import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.compare.LevelCurve;
+import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.unit.Unit;
 import org.nextpull.unit.UnitSystem;
@@ -50,7 +50,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
                                 .toList()));
     }
 
-    private static Curve curve(LevelCurve curve, Unit unit) {
+    private static Curve curve(ComparisonResult.LevelCurve curve, Unit unit) {
         return new Curve(
                 curve.label(),
                 curve.rows().stream()

@@ -45,17 +45,17 @@ final class CurveBand {
     }
 
     /** Rows of a label against the reference; empty unless all pulls have the same rows. */
-    List<RowDifference> against(String label) {
+    List<Comparison.RowDifference> against(String label) {
         Series contrast = day.contrast(label, day.labels().get(0));
         double[] halfPercents = ofDifference(contrast);
-        List<RowDifference> rows = new ArrayList<>();
+        List<Comparison.RowDifference> rows = new ArrayList<>();
         for (int row = 0; row < halfPercents.length; row++) {
             double reference = reference(row);
             double difference = sum(levels.get(row), contrast);
             double percent = 100 * difference / reference;
-            rows.add(new RowDifference(
+            rows.add(new Comparison.RowDifference(
                     speeds.get(row),
-                    new RowDifference.Levels(reference + difference, reference),
+                    new Comparison.RowDifference.Levels(reference + difference, reference),
                     percent,
                     new PercentInterval(percent - halfPercents[row], percent + halfPercents[row])));
         }
@@ -63,14 +63,15 @@ final class CurveBand {
     }
 
     /** The mean curve of a label in mid-day, drift taken out; empty unless all pulls have the same rows. */
-    List<LevelCurve.Row> levels(String label) {
+    List<ComparisonResult.LevelCurve.Row> levels(String label) {
         Series contrast = day.levelOf(label);
         double[] halfPercents = ofLevel(contrast);
-        List<LevelCurve.Row> rows = new ArrayList<>();
+        List<ComparisonResult.LevelCurve.Row> rows = new ArrayList<>();
         for (int row = 0; row < halfPercents.length; row++) {
             double level = sum(levels.get(row), contrast);
-            rows.add(new LevelCurve.Row(
-                    speeds.get(row), new LevelCurve.Level(level, halfPercents[row] * reference(row) / 100)));
+            rows.add(new ComparisonResult.LevelCurve.Row(
+                    speeds.get(row),
+                    new ComparisonResult.LevelCurve.Level(level, halfPercents[row] * reference(row) / 100)));
         }
         return rows;
     }

@@ -86,7 +86,7 @@ public final class LabelComparison {
                 day.drift(),
                 day.warmUpPercent(),
                 day.labels().stream()
-                        .map(label -> new LevelCurve(label, curves.levels(label)))
+                        .map(label -> new ComparisonResult.LevelCurve(label, curves.levels(label)))
                         .filter(curve -> !curve.rows().isEmpty())
                         .toList(),
                 Optional.empty(),
@@ -115,7 +115,7 @@ public final class LabelComparison {
             ComparisonRequest request,
             String label,
             Errors errors,
-            List<RowDifference> rows) {
+            List<Comparison.RowDifference> rows) {
         Estimate difference = day.differencePercent(label, request.reference());
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());

@@ -28,9 +28,8 @@ public record EnginePoint(
     /**
      * What flows through the engine.
      *
-     * @param dryAir in kg/s
      * @param fuel in kg/s
      * @param manifold absolute pressure ahead of the inlet valves
      */
-    public record Flow(double dryAir, double fuel, Pressure manifold) {}
+    public record Flow(double fuel, Pressure manifold) {}
 }

@@ -136,9 +136,7 @@ public final class ModelEngine {
                 cycle.peak(),
                 cycle.knock(),
                 new EnginePoint.Flow(
-                        trapped.airMass() * cyclesPerSecond,
-                        trapped.fuel().metered() * cyclesPerSecond,
-                        Pressure.ofPascals(manifoldPressure(point))),
+                        trapped.fuel().metered() * cyclesPerSecond, Pressure.ofPascals(manifoldPressure(point))),
                 cycle.energy());
     }
 

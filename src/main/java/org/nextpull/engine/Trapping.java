@@ -19,18 +19,12 @@ import org.nextpull.unit.Lambda;
  *
  * @param unburned the gas ahead of the flame
  * @param products the gas behind it
- * @param airMass dry air in kg
  * @param fuel fuel
  * @param inventory all of it
  * @param filling pressure, temperature and volume
  */
 record Trapping(
-        GasMixture unburned,
-        Products products,
-        double airMass,
-        FuelMass fuel,
-        Inventory inventory,
-        ClosedCycle.Filling filling) {
+        GasMixture unburned, Products products, FuelMass fuel, Inventory inventory, ClosedCycle.Filling filling) {
     /**
      * All of the trapped gas.
      *
@@ -105,7 +99,6 @@ record Trapping(
         return new Trapping(
                 unburned,
                 products,
-                airMass,
                 new FuelMass(fuelMass, vapourMass),
                 new Inventory(mass, leftMass / mass),
                 new ClosedCycle.Filling(state, volume, deg));

@@ -35,15 +35,6 @@ public record Estimate(double value, double standardError, double degreesOfFreed
         return new Interval(value - half, value + half);
     }
 
-    /** Distance from a supposed true value in standard errors; infinite when there is no scatter at all. */
-    public double standardErrorsFrom(double supposed) {
-        double distance = value - supposed;
-        if (distance == 0) {
-            return 0;
-        }
-        return distance / standardError;
-    }
-
     /** The same figure in another unit, {@code factor * value + offset}. */
     public Estimate rescaled(double factor, double offset) {
         return new Estimate(factor * value + offset, Math.abs(factor) * standardError, degreesOfFreedom);

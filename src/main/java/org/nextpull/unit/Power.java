@@ -25,16 +25,6 @@ public record Power(double watts) {
         return new Power(watts);
     }
 
-    /**
-     * From kW.
-     *
-     * @param kilowatts any finite number
-     * @throws IllegalArgumentException for NaN or an infinite power
-     */
-    public static Power ofKilowatts(double kilowatts) {
-        return new Power(kilowatts * 1000);
-    }
-
     /** The power in kW. */
     public double kilowatts() {
         return watts / 1000;

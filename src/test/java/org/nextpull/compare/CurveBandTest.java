@@ -29,7 +29,7 @@ class CurveBandTest {
         return pulls;
     }
 
-    private static List<RowDifference> rows(List<ComparedPull> pulls, long seed) {
+    private static List<Comparison.RowDifference> rows(List<ComparedPull> pulls, long seed) {
         DayFit day = DayModel.fit(List.of("A", "B"), pulls);
         return new CurveBand(day, pulls, seed).against("B");
     }
@@ -42,13 +42,13 @@ class CurveBandTest {
         int held = 0;
         int point = 0;
         for (int day = 0; day < days; day++) {
-            List<RowDifference> rows = rows(day("ABBAABBA", 1, random), day);
+            List<Comparison.RowDifference> rows = rows(day("ABBAABBA", 1, random), day);
             held += rows.stream()
                             .allMatch(row ->
                                     row.band().low() <= 1 && 1 <= row.band().high())
                     ? 1
                     : 0;
-            RowDifference first = rows.get(0);
+            Comparison.RowDifference first = rows.get(0);
             point += first.band().low() <= 1 && 1 <= first.band().high() ? 1 : 0;
         }
         assertThat(held).isGreaterThanOrEqualTo((int) (days * (0.95 - 3 * Math.sqrt(0.05 * 0.95 / days))));
@@ -67,7 +67,7 @@ class CurveBandTest {
             List<ComparedPull> pulls = day("ABBAABBA", 1, random);
             DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
             boolean all = true;
-            for (LevelCurve.Row row : new CurveBand(fit, pulls, day).levels("B")) {
+            for (ComparisonResult.LevelCurve.Row row : new CurveBand(fit, pulls, day).levels("B")) {
                 double atFirst = 150 + 5 * (row.rpm() - 3000) / 250;
                 double inMidDay = atFirst * (1 + (1 - 0.05 * 3.5) / 100);
                 all &= row.level().low() <= inMidDay && inMidDay <= row.level().high();
@@ -85,9 +85,9 @@ class CurveBandTest {
         List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(25));
         DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
         CurveBand band = new CurveBand(fit, pulls, 1);
-        List<LevelCurve.Row> reference = band.levels("A");
-        List<LevelCurve.Row> other = band.levels("B");
-        List<RowDifference> differences = band.against("B");
+        List<ComparisonResult.LevelCurve.Row> reference = band.levels("A");
+        List<ComparisonResult.LevelCurve.Row> other = band.levels("B");
+        List<Comparison.RowDifference> differences = band.against("B");
         for (int row = 0; row < ROWS; row++) {
             assertThat(reference.get(row).level().value())
                     .isCloseTo(differences.get(row).levels().reference(), within(1e-9));
@@ -102,7 +102,7 @@ class CurveBandTest {
         assertThat(Math.sqrt(sumOfSquares) / ofDifference).isBetween(0.85, 2.0);
     }
 
-    private static double half(List<LevelCurve.Row> rows) {
+    private static double half(List<ComparisonResult.LevelCurve.Row> rows) {
         return rows.stream()
                 .mapToDouble(row -> row.level().halfWidth())
                 .average()

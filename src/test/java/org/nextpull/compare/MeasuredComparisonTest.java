@@ -108,7 +108,7 @@ class MeasuredComparisonTest {
         Comparison torque = comparison.by(Goal.Response.TORQUE).of("B").orElseThrow();
         assertThat(torque.verdict()).isEqualTo(ComparisonVerdict.MORE);
         assertThat(torque.rows())
-                .extracting(RowDifference::rpm)
+                .extracting(Comparison.RowDifference::rpm)
                 .containsExactly(3000.0, 3500.0, 4000.0, 4500.0, 5000.0, 5500.0, 6000.0);
         assertThat(torque.rows().get(0).percent()).isCloseTo(torque.difference().percent(), within(1e-9));
         assertThat(comparison.torqueDifference("B").orElseThrow().newtonMetres())

@@ -99,7 +99,7 @@ class ReadingTest {
     @Test
     void aFigureThatSomeLackIsAWarningAndOneThatAllLackAnError() {
         ResultRow ofTorque = row(OptionalInt.empty(), torque(200), NO_POWER, true);
-        ResultRow ofPower = row(OptionalInt.empty(), Optional.empty(), Optional.of(Power.ofKilowatts(90)), true);
+        ResultRow ofPower = row(OptionalInt.empty(), Optional.empty(), Optional.of(Power.ofWatts(90e3)), true);
         List<Finding> found = new ArrayList<>();
         Reading.missing(pulls(1, ofTorque, ofPower), Goal.Response.POWER).ifPresent(found::add);
         Reading.missing(pulls(1, ofTorque), Goal.Response.POWER).ifPresent(found::add);

@@ -11,9 +11,7 @@ import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.LevelCurve;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CompareWords;
@@ -170,7 +168,7 @@ final class ComparePart {
 
     private Section.Grid levels(ComparisonResult torque) {
         String unit = shown.unit(Quantity.TORQUE).sign();
-        List<LevelCurve> curves = torque.curves();
+        List<ComparisonResult.LevelCurve> curves = torque.curves();
         List<String> headings = new ArrayList<>(List.of("rpm"));
         curves.forEach(curve -> headings.addAll(List.of(curve.label(), "from", "to")));
         Section.Grid grid = Section.Grid.of(
@@ -178,8 +176,8 @@ final class ComparePart {
         int rows = curves.stream().mapToInt(curve -> curve.rows().size()).min().orElse(0);
         for (int row = 0; row < rows; row++) {
             List<String> cells = new ArrayList<>();
-            for (LevelCurve curve : curves) {
-                LevelCurve.Row one = curve.rows().get(row);
+            for (ComparisonResult.LevelCurve curve : curves) {
+                ComparisonResult.LevelCurve.Row one = curve.rows().get(row);
                 if (cells.isEmpty()) {
                     cells.add(Shown.fixed(one.rpm(), 0));
                 }
@@ -195,7 +193,7 @@ final class ComparePart {
     private static Section.Grid differences(String title, Comparison one) {
         Section.Grid grid = Section.Grid.of(
                 "Difference of torque, " + title + ", %, with whole-curve 95 % limits", "rpm", "%", "from", "to");
-        for (RowDifference row : one.rows()) {
+        for (Comparison.RowDifference row : one.rows()) {
             grid = grid.row(
                     Shown.fixed(row.rpm(), 0),
                     CompareWords.signed(row.percent()),

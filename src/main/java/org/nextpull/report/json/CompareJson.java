@@ -11,7 +11,6 @@ import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullAdvice;
 import org.nextpull.compare.PullPlan;
-import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
 import org.nextpull.scatter.Scatter;
@@ -88,11 +87,11 @@ public final class CompareJson {
     /** Key {@code rows}: the difference of torque of a label at each speed. */
     static void rows(ObjectNode node, String label, MeasuredComparison both) {
         ArrayNode rows = node.putArray("rows");
-        List<RowDifference> differences = both.torque()
+        List<Comparison.RowDifference> differences = both.torque()
                 .flatMap(result -> result.of(label))
                 .map(Comparison::rows)
                 .orElse(List.of());
-        for (RowDifference row : differences) {
+        for (Comparison.RowDifference row : differences) {
             ObjectNode each = rows.addObject();
             Json.put(each, "rpm", row.rpm(), 0);
             Json.put(each, "this_nm", row.levels().label(), 3);

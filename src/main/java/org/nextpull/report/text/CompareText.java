@@ -4,7 +4,6 @@ import java.util.stream.Collectors;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.RowDifference;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CandidateWords;
 import org.nextpull.report.CompareWords;
@@ -62,7 +61,7 @@ public final class CompareText {
         String unit = shown.unit(Quantity.TORQUE).sign();
         TextTable table = new TextTable(
                 "rpm", one.label() + " " + unit, result.reference().label() + " " + unit, "%", "from", "to");
-        for (RowDifference row : one.rows()) {
+        for (Comparison.RowDifference row : one.rows()) {
             table.row(
                     Shown.fixed(row.rpm(), 0),
                     shown.torque(row.levels().label()),

@@ -10,7 +10,6 @@ import org.nextpull.chart.OverlayPlot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.RowDifference;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CompareWords;
@@ -91,7 +90,7 @@ final class ComparedPresenter {
         return one.rows().stream().map(this::row).toList();
     }
 
-    private Page.Row row(RowDifference row) {
+    private Page.Row row(Comparison.RowDifference row) {
         return new Page.Row(
                 Shown.fixed(row.rpm(), 0),
                 shown.torque(row.levels().label()),
