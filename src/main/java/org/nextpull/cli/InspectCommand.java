@@ -24,7 +24,7 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "inspect",
         mixinStandardHelpOptions = true,
-        description = "Shows how each log was understood: columns, units, sample rate, the pulls found and refused, "
+        description = "Shows how each log was understood: columns, units, sample rate, the pulls found and rejected, "
                 + "and what is wrong with the data.")
 final class InspectCommand implements Callable<Integer> {
     private final Console console;

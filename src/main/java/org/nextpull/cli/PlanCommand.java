@@ -1,5 +1,6 @@
 package org.nextpull.cli;
 
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -97,6 +98,9 @@ final class PlanCommand implements Callable<Integer> {
         } else {
             Path file = TextFile.path(out);
             TextFile.require(WrittenFiles.of(file), inputs.files());
+            if (Files.exists(file)) {
+                throw TextFile.notWritable(out, "there is one already, which may hold what you filled in");
+            }
             TextFile.write(file, text, console);
         }
         Messages.print(console.err(), inputs.findings());

@@ -11,7 +11,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Severity;
 import org.nextpull.math.Series;
 
 /** Numbers the drafts of a source, lines their lambda up, and makes candidates of them. */
@@ -139,8 +138,8 @@ final class CandidateMaker {
             findings.add(Finding.warning(FindingCode.PULL_SPEED_SPIKES, place, Detail.of("count", rows.spikes())));
         }
         lambdaFinding(all, alignment, place).ifPresent(findings::add);
-        Optional<Refusal> refusal = objection.map(why ->
-                new Refusal(why.reason(), new Finding(why.reason().code(), Severity.WARNING, why.details(), place)));
+        Optional<Refusal> refusal = objection.map(why -> new Refusal(
+                why.reason(), new Finding(why.reason().code(), why.reason().severity(), why.details(), place)));
         return new Candidate(
                 number,
                 source,

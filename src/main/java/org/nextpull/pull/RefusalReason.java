@@ -2,6 +2,7 @@ package org.nextpull.pull;
 
 import java.util.Locale;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Severity;
 
 /** Why a candidate cannot be used as a pull. */
 public enum RefusalReason {
@@ -46,6 +47,11 @@ public enum RefusalReason {
     /** The finding that tells a user. */
     public FindingCode code() {
         return code;
+    }
+
+    /** How much it matters: that the plan throws a pull away is as it was wanted. */
+    Severity severity() {
+        return this == THROWN_AWAY_FIRST ? Severity.NOTE : Severity.WARNING;
     }
 
     /** The reason as JSON writes it: {@code cut-short}. */

@@ -73,7 +73,9 @@ public final class AdviceText {
         return sentence
                 + wait
                 + leave
-                + advice.earlier().map(StopText::sentence).orElse("");
+                + advice.earlier()
+                        .map(stop -> StopText.sentence(stop, advice.action() == Action.STOP))
+                        .orElse("");
     }
 
     /** A setting to run in words: {@code 28.0 deg, lambda 0.870}; one without values is the map as it stands. */

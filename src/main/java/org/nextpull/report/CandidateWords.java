@@ -179,8 +179,8 @@ public final class CandidateWords {
     }
 
     private String consumption(CandidateDay.State state, CandidateDay.Consumption used) {
-        return "The same power takes of " + quoted(state.plan()) + " " + Shown.fixed(used.mass(), 2)
-                + " times the mass of " + quoted(day.reference())
+        return "For the same power as " + quoted(day.reference()) + ", " + quoted(state.plan()) + " takes "
+                + Shown.fixed(used.mass(), 2) + " times the mass"
                 + times(used.volume(), ", ", " times the volume")
                 + times(used.energy(), ", ", " times the energy")
                 + times(used.cost(), ", and costs ", " times as much an hour") + ".";

@@ -18,7 +18,7 @@ import org.nextpull.finding.Severity;
  */
 public final class FindingLines {
     private static final int MOST_IN_FULL = 5;
-    private static final int MOST_PULLS = 12;
+    private static final int MOST_RUNS = 12;
 
     private final FindingText sentences;
 
@@ -94,16 +94,31 @@ public final class FindingLines {
     }
 
     private static String also(List<Finding> same) {
-        List<String> pulls = same.stream()
+        int[] pulls = same.stream()
                 .skip(1)
-                .flatMap(finding -> finding.place().pull().stream().mapToObj(String::valueOf))
+                .flatMapToInt(finding -> finding.place().pull().stream())
                 .distinct()
-                .toList();
-        if (!pulls.isEmpty()) {
-            String more = pulls.size() > MOST_PULLS ? " and " + (pulls.size() - MOST_PULLS) + " more" : "";
-            return " (likewise pull " + pulls.stream().limit(MOST_PULLS).collect(Collectors.joining(", ")) + more + ")";
+                .sorted()
+                .toArray();
+        if (pulls.length > 0) {
+            return " (likewise pull" + (pulls.length == 1 ? " " : "s ") + runs(pulls) + ")";
         }
         long others = same.stream().mapToLong(Finding::count).sum() - 1;
         return others == 0 ? "" : " (and " + others + " more like it)";
+    }
+
+    /** Rising numbers, those that follow each other as a range. */
+    private static String runs(int[] numbers) {
+        List<String> runs = new ArrayList<>();
+        for (int from = 0, to; from < numbers.length; from = to + 1) {
+            to = from;
+            while (to + 1 < numbers.length && numbers[to + 1] == numbers[to] + 1) {
+                to++;
+            }
+            runs.add(to == from ? String.valueOf(numbers[from]) : numbers[from] + "-" + numbers[to]);
+        }
+        return runs.size() > MOST_RUNS
+                ? String.join(", ", runs.subList(0, MOST_RUNS)) + " and more"
+                : String.join(", ", runs);
     }
 }

@@ -59,7 +59,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
         String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
         return Words.of(
                 aim + " About " + MapText.percent(search.left().expectedPercent()) + " of torque still to find after "
-                        + Shown.count(search.pulls(), "pull") + "; repeatability "
+                        + Shown.count(search.pulls(), "pull") + "; scatter taken as "
                         + MapText.percent(search.scatterPercent()) + "."
                         + listen);
     }
@@ -143,7 +143,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
             case KNOCK_LIMITED ->
                 (end.ignition() == Ignition.STANDING
                                 ? "Knock limits the mixture. "
-                                : "Knock-limited" + where + ": MBT is further advanced; do not chase it. ")
+                                : "MBT is further advanced" + where + "; do not chase it. ")
                         + left + " within what knock leaves.";
             case PLAN_LIMIT ->
                 "At the plan's limit" + where + ": torque may still rise beyond it. " + left

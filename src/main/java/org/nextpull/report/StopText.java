@@ -7,10 +7,14 @@ import org.nextpull.session.Replay;
 public final class StopText {
     private StopText() {}
 
-    /** That it stands, or what opened the day again; a sentence that follows others. */
-    static String sentence(EarlierStop stop) {
+    /**
+     * That it stands, or what opened the day again; a sentence that follows others.
+     *
+     * @param stopsAgain whether the advice that it belongs to is a stop too
+     */
+    static String sentence(EarlierStop stop, boolean stopsAgain) {
         return stop.reopened()
-                .map(why -> " " + reopened(stop, why))
+                .map(why -> " " + reopened(stop, why, stopsAgain))
                 .orElseGet(() -> " The stop after pull " + stop.afterPull() + " stands: "
                         + (stop.pullsSince() == 1
                                 ? "the pull since then was at a setting"
@@ -18,8 +22,10 @@ public final class StopText {
                         + " that had been run before it.");
     }
 
-    private static String reopened(EarlierStop stop, EarlierStop.Reopening why) {
-        String after = "the stop after pull " + stop.afterPull() + " no longer stands.";
+    private static String reopened(EarlierStop stop, EarlierStop.Reopening why, boolean stopsAgain) {
+        String after = stopsAgain
+                ? "this stop takes the place of the one after pull " + stop.afterPull() + "."
+                : "the stop after pull " + stop.afterPull() + " no longer stands.";
         if (why.pull().isEmpty()) {
             return "An excluded pull or an override opened the day again: " + after;
         }
@@ -39,7 +45,8 @@ public final class StopText {
             return "Would not have stopped within " + (pulls == 1 ? "this pull" : "these " + pulls + " pulls") + ".";
         }
         String stopped = "Would have stopped after pull "
-                + replay.stoppedAfter().getAsInt() + " of " + pulls + " (" + replay.pullsSaved() + " fewer).";
+                + replay.stoppedAfter().getAsInt() + " of " + pulls
+                + (replay.pullsSaved() == 0 ? "." : " (" + replay.pullsSaved() + " fewer).");
         return replay.isOpenAgain() ? stopped + " Later pulls opened it again, and it has not stopped since." : stopped;
     }
 }

@@ -1,7 +1,9 @@
 package org.nextpull.report;
 
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.nextpull.alarm.Life;
@@ -19,13 +21,19 @@ public final class WatchText {
         if (gaps.isEmpty()) {
             return Optional.empty();
         }
-        String named = gaps.stream().map(WatchText::gap).collect(Collectors.joining("; "));
-        return Optional.of(
-                "Not watched: " + named + ". Watch them yourself; steps toward what they" + " guard are half as long.");
-    }
-
-    private static String gap(WatchGap gap) {
-        return name(gap.limit()) + " (" + reason(gap) + ")";
+        Map<String, List<String>> named = gaps.stream()
+                .collect(Collectors.groupingBy(
+                        WatchText::reason,
+                        LinkedHashMap::new,
+                        Collectors.mapping(gap -> name(gap.limit()), Collectors.toList())));
+        String said = named.entrySet().stream()
+                .map(same -> String.join(", ", same.getValue()) + " (" + same.getKey() + ")")
+                .collect(Collectors.joining("; "));
+        return Optional.of("Not watched: " + said + ". Watch "
+                + (gaps.size() == 1
+                        ? "it yourself; steps toward what it guards"
+                        : "them yourself; steps toward what they guard")
+                + " are half as long.");
     }
 
     /** Why a limit was not watched, and in which pulls. */

@@ -177,16 +177,25 @@ class CompareCommandTest {
         assertThat(json.at("/comparisons/0/pulls_needed").asInt()).isEqualTo(4);
     }
 
+    /** A plan without a sweep has no next setting; the first line says where its answer is. */
+    @Test
+    void adviceOnAComparisonPlanNamesTheCommandThatAnswersIt() {
+        Run advised = Run.of(
+                "advise --no-notebook --plan sweep-plans/hillclimb-manifold.toml sample-logs/hillclimb-manifold.csv");
+        assertThat(advised.status()).as(advised.err()).isZero();
+        assertThat(advised.out()).startsWith("Comparison plan: no spark or mixture sweep. Use compare.\n");
+    }
+
     @Test
     void whatCannotBeComparedIsRefusedInAClearSentence() throws IOException {
         String day = write("day.csv", table("ABBAABBA", 1));
         Run misspelt = compare(
                 "--against", "befor", write("named.csv", table("ABBA", 1).replace(",A", ",before")));
         assertThat(misspelt.status()).isEqualTo(1);
-        assertThat(misspelt.err()).contains("no pull of befor", "before comes nearest", "before, B");
+        assertThat(misspelt.err()).contains("the label \"befor\"", "did you mean \"before\"?", "before, B");
         Run unknown = compare("--against", "zzz", day);
         assertThat(unknown.status()).isEqualTo(1);
-        assertThat(unknown.err()).contains("no pull of zzz", "choose one of A, B");
+        assertThat(unknown.err()).contains("the label \"zzz\"", "choose one of A, B");
         Run single = compare("--against", "A", write("single.csv", table("AB", 1)));
         assertThat(single.status()).isEqualTo(1);
         assertThat(single.err()).contains("Only one pull of A", "Only one pull of B");

@@ -49,6 +49,16 @@ class KnockInTablesTest {
         assertThat(next(advice)).isLessThan(22);
     }
 
+    /** What nothing watches is named once with its reason, not once for each limit. */
+    @Test
+    void limitsThatNothingWatchedForOneReasonAreNamedTogether() throws IOException {
+        Path log = Files.writeString(folder.resolve("paper.csv"), "order,advance_deg,torque_nm\n1,20,190\n2,22,193\n");
+        assertThat(Run.of("advise", "--no-notebook", "--plan", "sweep-plans/hillclimb-knock.toml", log.toString())
+                        .out())
+                .startsWith("Not watched: knock (not measured, in every pull); lambda, exhaust temperature, ")
+                .containsOnlyOnce("not logged, in every pull");
+    }
+
     @Test
     void theScatterOfAMixtureThatNobodySweepsDoesNotLiftTheBan() throws IOException {
         JsonNode advice = advised(5, """

@@ -31,6 +31,16 @@ class PlanCommandTest {
         assertThat(advise.status()).as(advise.err()).isZero();
     }
 
+    /** Limits that somebody typed into it would be gone. */
+    @Test
+    void aPlanThatIsThereIsNotOverwritten(@TempDir Path folder) throws IOException {
+        Path file = Files.writeString(folder.resolve("mine.toml"), "# mine");
+        Run again = Run.of("plan --out " + file + " " + LOG);
+        assertThat(again.status()).isEqualTo(1);
+        assertThat(again.err()).contains("there is one already");
+        assertThat(file).hasContent("# mine");
+    }
+
     @Test
     void aLogOfRollerSpeedsAsksForTheGearing() {
         assertThat(Run.of("plan sample-logs/hatchback-roller-mixture.csv").out())

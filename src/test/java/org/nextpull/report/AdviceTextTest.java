@@ -7,6 +7,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -17,6 +18,7 @@ import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.Condition;
+import org.nextpull.advice.EarlierStop;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Ignition;
 import org.nextpull.advice.PullPurpose;
@@ -123,6 +125,15 @@ class AdviceTextTest {
             assertThat(said.contains("Final setting: 26.0 deg") || said.contains("Until then leave 26.0 deg"))
                     .isEqualTo(leaves);
         });
+    }
+
+    /** "The stop no longer stands" beside STOP would contradict it. */
+    @Test
+    void aStopAfterANewSettingReplacesTheOneBefore() {
+        EarlierStop stop = new EarlierStop(
+                6, 1, Optional.of(new EarlierStop.Reopening(EarlierStop.Cause.NEW_SETTING, OptionalInt.of(7))));
+        assertThat(StopText.sentence(stop, true)).endsWith("this stop takes the place of the one after pull 6.");
+        assertThat(StopText.sentence(stop, false)).endsWith("the stop after pull 6 no longer stands.");
     }
 
     @Test

@@ -50,14 +50,11 @@ class FindingLinesTest {
     }
 
     @Test
-    void ofManyPullsSomeAreNamedAndTheOthersCounted() {
+    void pullsThatFollowEachOtherAreNamedAsARange() {
         List<Finding> found = new ArrayList<>();
         for (int pull = 1; pull <= 400; pull++) {
             found.add(Finding.warning(FindingCode.SETTING_ASSUMED, Place.ofPull(pull)));
         }
-        assertThat(LINES.lines(found))
-                .singleElement()
-                .asString()
-                .endsWith("(likewise pull 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12, 13 and 387 more)");
+        assertThat(LINES.lines(found)).singleElement().asString().endsWith("(likewise pulls 2-400)");
     }
 }

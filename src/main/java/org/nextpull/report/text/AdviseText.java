@@ -16,6 +16,7 @@ import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
 import org.nextpull.report.MapText;
+import org.nextpull.report.NextStepText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
@@ -69,6 +70,9 @@ public final class AdviseText {
             text.append("No pull could be used.\n").append(findings(result)).append('\n');
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
+        if (result.verdict().isEmpty() && !result.isWithoutAnswer()) {
+            text.append(new NextStepText(shown).of(result).because()).append("\n\n");
+        }
         result.verdict()
                 .ifPresent(verdict -> text.append(heard(result, verdict.advice()))
                         .append(next(verdict))

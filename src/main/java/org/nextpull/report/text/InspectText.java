@@ -51,14 +51,22 @@ public final class InspectText {
     }
 
     private static String how(SourceDescription description) {
-        String separator = switch (description.separator()) {
+        return "  " + description.encoding() + ", separator " + mark(description.separator()) + ", decimal mark "
+                + mark(String.valueOf(description.decimal()))
+                + "\n";
+    }
+
+    private static String mark(String sign) {
+        return switch (sign) {
             case "\t" -> "tab";
             case " " -> "blank";
+            case "," -> "comma";
+            case ";" -> "semicolon";
+            case "|" -> "bar";
+            case "." -> "point";
             case "" -> "none";
-            default -> description.separator();
+            default -> sign;
         };
-        return "  " + description.encoding() + ", separator " + separator + ", decimal mark " + description.decimal()
-                + "\n";
     }
 
     private static String columns(List<Column> columns) {
@@ -96,7 +104,7 @@ public final class InspectText {
     private String use(Candidate candidate) {
         return Optional.of(candidate)
                 .flatMap(Candidate::refusal)
-                .map(refusal -> "refused: " + sentences.sentence(refusal.finding()))
+                .map(refusal -> "rejected: " + sentences.sentence(refusal.finding()))
                 .orElse("used");
     }
 
