@@ -63,7 +63,7 @@ final class EngineCommand implements Runnable {
                             description =
                                     "Whole number that decides engine, day and noise; drawn and told when left out.")
                     Optional<Long> seed,
-            @Mixin UnitsOption units)
+            @Mixin OutputOptions.Units units)
             throws IOException {
         PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
         long chosen = seed(seed, console);

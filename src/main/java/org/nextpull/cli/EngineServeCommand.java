@@ -71,7 +71,7 @@ final class EngineServeCommand implements Callable<Integer> {
     private Optional<String> truth = Optional.empty();
 
     @Mixin
-    private UnitsOption units = new UnitsOption();
+    private OutputOptions.Units units = new OutputOptions.Units();
 
     EngineServeCommand(Console console, CommandSpec spec) {
         this.console = console;

@@ -86,7 +86,7 @@ final class LiveCommand implements Callable<Integer> {
     private boolean accepted;
 
     @Mixin
-    private UnitsOption units = new UnitsOption();
+    private OutputOptions.Units units = new OutputOptions.Units();
 
     LiveCommand(Console console, CommandSpec spec) {
         this.console = console;

@@ -43,7 +43,7 @@ final class ReportCommand implements Callable<Integer> {
     private Optional<String> title = Optional.empty();
 
     @Mixin
-    private UnitsOption units = new UnitsOption();
+    private OutputOptions.Units units = new OutputOptions.Units();
 
     ReportCommand(Console console) {
         this.console = console;

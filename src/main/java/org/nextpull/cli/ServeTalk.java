@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
 import java.util.Locale;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 import org.nextpull.channel.EngineSetting;
@@ -17,6 +18,8 @@ import org.nextpull.simulator.ServedEngine;
 
 /** The talk with a served engine: what is typed goes to it, what it does is told. */
 final class ServeTalk implements ServedEngine.Listener {
+    private static final double USUAL_TROUBLE_S = 3;
+    private static final double LONGEST_S = 3600;
     private static final String HELP = """
             Type   to
             26 0.87  set advance and lambda; one number where the plan sweeps one thing
@@ -55,14 +58,7 @@ final class ServeTalk implements ServedEngine.Listener {
             for (String line = console.in().readLine();
                     line != null;
                     line = console.in().readLine()) {
-                ServeTyped typed = ServeTyped.of(line, engine.plan());
-                if (typed instanceof ServeTyped.Command command) {
-                    engine.tell(command.command());
-                } else if (typed instanceof ServeTyped.Wrong wrong) {
-                    say(wrong.message());
-                } else {
-                    say(HELP.stripTrailing());
-                }
+                understood(line, engine.plan()).ifPresent(engine::tell);
             }
         } catch (IOException broken) {
             say("Nothing more can be read: " + broken.getMessage());
@@ -97,86 +93,63 @@ final class ServeTalk implements ServedEngine.Listener {
         say(text.withPlace(finding));
     }
 
-    /** What a user typed to a served engine. */
-    private sealed interface ServeTyped {
-        /**
-         * Something that the engine is told.
-         *
-         * @param command what
-         */
-        record Command(ServeCommand command) implements ServeTyped {}
+    /** What the engine is told by a line; empty where it is not understood, which is said. Settings are typed as in practice. */
+    private Optional<ServeCommand> understood(String line, SweepPlan plan) {
+        List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        return switch (words.get(0)) {
+            case "idle", "lift" ->
+                words.size() == 1
+                        ? Optional.of(new ServeCommand.Lift())
+                        : seconds(words, seconds -> new ServeCommand.Idle(seconds));
+            case "hold" -> speed(words, plan);
+            case "garbage" -> seconds(words, trouble(ServeCommand.Trouble.Kind.GARBAGE));
+            case "silence" -> seconds(words, trouble(ServeCommand.Trouble.Kind.SILENCE));
+            case "end" -> Optional.of(new ServeCommand.End());
+            default -> setting(Typed.of(line, plan));
+        };
+    }
 
-        /** Say what can be typed. */
-        record Help() implements ServeTyped {}
+    private Optional<ServeCommand> wrong(String words) {
+        say(words);
+        return Optional.empty();
+    }
 
-        /**
-         * Not understood.
-         *
-         * @param message what was wrong with it
-         */
-        record Wrong(String message) implements ServeTyped {}
+    private static DoubleFunction<ServeCommand> trouble(ServeCommand.Trouble.Kind kind) {
+        return seconds -> new ServeCommand.Trouble(kind, seconds);
+    }
 
-        double USUAL_TROUBLE_S = 3;
-        double LONGEST_S = 3600;
+    private Optional<ServeCommand> seconds(List<String> words, DoubleFunction<ServeCommand> command) {
+        OptionalDouble seconds = words.size() == 1 ? OptionalDouble.of(USUAL_TROUBLE_S) : Typed.number(words.get(1));
+        boolean known = words.size() <= 2
+                && seconds.isPresent()
+                && seconds.getAsDouble() > 0
+                && seconds.getAsDouble() <= LONGEST_S;
+        return known
+                ? Optional.of(command.apply(seconds.getAsDouble()))
+                : wrong(words.get(0) + " takes seconds, from a fraction to 3600, such as: " + words.get(0) + " 3");
+    }
 
-        /** Understands a line; settings are typed as in practice. */
-        static ServeTyped of(String line, SweepPlan plan) {
-            List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
-            return switch (words.get(0)) {
-                case "idle", "lift" ->
-                    words.size() == 1
-                            ? new Command(new ServeCommand.Lift())
-                            : seconds(words, seconds -> new ServeCommand.Idle(seconds));
-                case "hold" -> speed(words, plan);
-                case "garbage" -> seconds(words, trouble(ServeCommand.Trouble.Kind.GARBAGE));
-                case "silence" -> seconds(words, trouble(ServeCommand.Trouble.Kind.SILENCE));
-                case "end" -> new Command(new ServeCommand.End());
-                default -> setting(Typed.of(line, plan));
-            };
+    private Optional<ServeCommand> speed(List<String> words, SweepPlan plan) {
+        OptionalDouble rpm = words.size() == 2 ? Typed.number(words.get(1)) : OptionalDouble.empty();
+        boolean inBand = rpm.isPresent()
+                && plan.band()
+                        .filter(band -> band.fromRpm() <= rpm.getAsDouble() && rpm.getAsDouble() <= band.toRpm())
+                        .isPresent();
+        return inBand
+                ? Optional.of(new ServeCommand.Hold(rpm.getAsDouble()))
+                : wrong("hold takes a speed of the band, such as: hold 4000");
+    }
+
+    private Optional<ServeCommand> setting(Typed typed) {
+        if (typed instanceof Typed.Setting setting) {
+            return Optional.of(new ServeCommand.Set(setting.setting()));
         }
-
-        private static DoubleFunction<ServeCommand> trouble(ServeCommand.Trouble.Kind kind) {
-            return seconds -> new ServeCommand.Trouble(kind, seconds);
+        if (typed instanceof Typed.AsProposed) {
+            return Optional.of(new ServeCommand.Pull());
         }
-
-        private static ServeTyped seconds(List<String> words, DoubleFunction<ServeCommand> command) {
-            OptionalDouble seconds =
-                    words.size() == 1 ? OptionalDouble.of(USUAL_TROUBLE_S) : Typed.number(words.get(1));
-            boolean known = words.size() <= 2
-                    && seconds.isPresent()
-                    && seconds.getAsDouble() > 0
-                    && seconds.getAsDouble() <= LONGEST_S;
-            return known
-                    ? new Command(command.apply(seconds.getAsDouble()))
-                    : new Wrong(
-                            words.get(0) + " takes seconds, from a fraction to 3600, such as: " + words.get(0) + " 3");
+        if (typed instanceof Typed.Stop) {
+            return Optional.of(new ServeCommand.End());
         }
-
-        private static ServeTyped speed(List<String> words, SweepPlan plan) {
-            OptionalDouble rpm = words.size() == 2 ? Typed.number(words.get(1)) : OptionalDouble.empty();
-            boolean inBand = rpm.isPresent()
-                    && plan.band()
-                            .filter(band -> band.fromRpm() <= rpm.getAsDouble() && rpm.getAsDouble() <= band.toRpm())
-                            .isPresent();
-            return inBand
-                    ? new Command(new ServeCommand.Hold(rpm.getAsDouble()))
-                    : new Wrong("hold takes a speed of the band, such as: hold 4000");
-        }
-
-        private static ServeTyped setting(Typed typed) {
-            if (typed instanceof Typed.Setting setting) {
-                return new Command(new ServeCommand.Set(setting.setting()));
-            }
-            if (typed instanceof Typed.AsProposed) {
-                return new Command(new ServeCommand.Pull());
-            }
-            if (typed instanceof Typed.Stop) {
-                return new Command(new ServeCommand.End());
-            }
-            if (typed instanceof Typed.Wrong wrong) {
-                return new Wrong(wrong.message());
-            }
-            return new Help();
-        }
+        return wrong(typed instanceof Typed.Wrong wrong ? wrong.message() : HELP.stripTrailing());
     }
 }

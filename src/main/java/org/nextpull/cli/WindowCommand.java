@@ -31,7 +31,7 @@ final class WindowCommand implements Callable<Integer> {
     private DayOptions day = new DayOptions();
 
     @Mixin
-    private UnitsOption units = new UnitsOption();
+    private OutputOptions.Units units = new OutputOptions.Units();
 
     @Option(names = "--dark", description = "Dark ground; D changes it in the window.")
     private boolean dark;

@@ -59,10 +59,6 @@ record PlanForm(PlanDraft draft, Optional<String> file, PlanDraft written) {
         return with(without(key, draft));
     }
 
-    PlanForm saved(String newFile) {
-        return new PlanForm(draft, Optional.of(newFile), draft);
-    }
-
     boolean isChanged() {
         return !draft.equals(written);
     }

@@ -167,7 +167,7 @@ class FormPresenterTest {
         PlanForm on = off.switched("mixture", true);
         assertThat(page(on).row("mixture.start_lambda").orElseThrow().isMissing())
                 .isTrue();
-        assertThat(said(page(on.saved("plan.toml")), "mixture.start_lambda")).contains("is missing");
+        assertThat(said(page(saved(on, "plan.toml")), "mixture.start_lambda")).contains("is missing");
     }
 
     @Test
@@ -229,6 +229,10 @@ class FormPresenterTest {
         assertThat(PlanForm.read(folder.resolve("none.toml").toString()).isFailed())
                 .isTrue();
         assertThat(form.isChanged()).isTrue();
-        assertThat(form.saved(file).isChanged()).isFalse();
+        assertThat(saved(form, file).isChanged()).isFalse();
+    }
+
+    private static PlanForm saved(PlanForm form, String file) {
+        return new PlanForm(form.draft(), Optional.of(file), form.draft());
     }
 }
