@@ -197,14 +197,6 @@ final class AllowedSettings {
         return Optional.of(made).filter(this::isWithinPlan).map(found -> EngineSetting.of(found, wanted.lambda()));
     }
 
-    /** A map that was run as it is, or lowered where what its log read rounds to more than knock leaves. */
-    SparkMap underBans(SparkMap run, Optional<Lambda> lambda) {
-        StepLimit limit = limit(lambda);
-        return Arrays.stream(maps.rows()).allMatch(rpm -> run.degAt(rpm) <= limit.capDeg(rpm) + NOTHING)
-                ? run
-                : made(run.degAt(maps.rows()), lambda);
-    }
-
     private SparkMap made(double[] deg, Optional<Lambda> lambda) {
         SettingGrid grid = new SettingGrid(maps.rows(), maps.present().orElseThrow(), plan.resolutionDeg());
         return grid.map(deg, limit(lambda)::deg);

@@ -61,8 +61,7 @@ final class Leaving {
                 .map(measured -> view.mixture()
                         .map(axis -> Lambda.of(axis.again(measured.value())))
                         .orElse(measured));
-        SparkMap set = allowed.underBans(maps.atCells(run.spark().orElseThrow()), lambda);
-        return allowed.proposal(EngineSetting.of(set, lambda));
+        return allowed.proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
     }
 
     private static ChosenBy by(PlannerAnswer answer) {

@@ -15,8 +15,6 @@ final class PlannerView {
     /** A cap counts against what may be had where it holds a row this far below its best, degrees. */
     private static final double CAP_BITES_DEG = 0.75;
 
-    private static final double HALF = 0.5;
-
     final double[] rows;
     final StepLimit limit;
     /** Best advance at each row, caps or not. */
@@ -29,7 +27,6 @@ final class PlannerView {
     final SurfaceAim aim;
     private final SettingGrid grid;
     private final double least;
-    private final double resolutionDeg;
 
     /** What does not depend on the mixture. */
     record Day(
@@ -44,7 +41,6 @@ final class PlannerView {
         rows = day.posterior.rows().rpm();
         grid = day.grid;
         least = day.rules.leastDeg();
-        resolutionDeg = day.rules.resolutionDeg();
         limit = new StepLimit(day.exclusions, day.rules, day.levels, lambda);
         caps = limit.caps(rows);
         best = aim(day, lambda, RowCaps.none(rows.length)).wantedDeg();
@@ -100,12 +96,13 @@ final class PlannerView {
     }
 
     /**
-     * Whether no row of a map that was run stands above its cap. A log averages over speed, so a row beside a bend of the map reads a
-     * little more than what was set there: by less than half of what can be set it is not above.
+     * Whether no row of a map that was run stands above its cap: of the map that was set, since a log averages over speed, and a row
+     * beside a bend of the map reads a little more than what was set there.
      */
     boolean isUnderCaps(SparkMap run) {
+        double[] set = grid.set(run).degAt(rows);
         for (int r = 0; r < rows.length; r++) {
-            if (run.degAt(rows[r]) >= caps.deg(r) + HALF * resolutionDeg) {
+            if (set[r] > caps.deg(r) + 1e-9) {
                 return false;
             }
         }

@@ -41,6 +41,12 @@ final class SettingGrid {
         return present.isFlat();
     }
 
+    /** What a map that was run was set to: the nearest that the cells can hold. */
+    SparkMap set(SparkMap run) {
+        return values.near(
+                isFlat() ? SparkMap.flat(Advance.ofDeg(run.degAt(0))) : SparkMap.of(cells, run.degAt(cells)));
+    }
+
     /**
      * The map nearest to what is wanted that no limit forbids.
      *
