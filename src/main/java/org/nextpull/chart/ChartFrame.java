@@ -46,8 +46,11 @@ final class ChartFrame {
     /** A line of words in a chart in CSS pixels, and what a plot about takes of its chart. */
     private static final double WORDS_HIGH = 16;
 
+    /** A chart lower than this in CSS pixels has no room for words over its curves. */
+    private static final double LEAST_FOR_WORDS = 190;
+
     private static final double PLOT_HIGH = 0.72;
-    private static final double PLOT_WIDE = 0.86;
+    private static final double PLOT_WIDE = 0.78;
 
     /** Type of a legend in CSS pixels, and the least to which it shrinks where its entries would not fit on a line. */
     private static final double LEGEND = 12;
@@ -277,6 +280,11 @@ final class ChartFrame {
         double step = axis.width() / Math.max(1, ticks);
         int places = (int) Math.max(0, Math.min(4, Math.ceil(-Math.log10(step))));
         return places == 0 ? "0" : "0." + "0".repeat(places);
+    }
+
+    /** Whether the place is so low that words would lie over the curves. */
+    boolean isTooLowForWords() {
+        return chart.getHeight() < LEAST_FOR_WORDS * scale;
     }
 
     /** An axis with room above the data for so many lines of words. */

@@ -101,7 +101,7 @@ public record SpeedPlot(
             speeds.add(new Point(band.fromRpm(), 0));
             speeds.add(new Point(band.toRpm(), 0));
         });
-        List<Line> named = named(frame.isLow());
+        List<Line> named = named(frame.isTooLowForWords() ? 0 : frame.isLow() ? 1 : lines.size());
         Extent x = Extent.of(speeds, Point::x);
         Extent y = frame.withRoomForWords(Extent.of(torques, Point::y), named.size());
         frame.limits(x, y);
@@ -120,13 +120,13 @@ public record SpeedPlot(
         return frame;
     }
 
-    /** The lines whose peaks are named, the highest first; in a low place the highest alone. */
-    private List<Line> named(boolean isLow) {
+    /** The lines whose peaks are named, the highest first, as many as there is room for. */
+    private List<Line> named(int most) {
         return lines.stream()
                 .filter(line -> !line.peaks().isEmpty())
                 .sorted(Comparator.comparingDouble(
                         (Line line) -> -line.peaks().get(0).y()))
-                .limit(isLow ? 1 : lines.size())
+                .limit(most)
                 .toList();
     }
 

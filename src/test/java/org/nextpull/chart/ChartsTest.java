@@ -282,6 +282,11 @@ class ChartsTest {
         SpeedPlot bare = plot(new SpeedPlot.Line("after, pull 6", torque, power));
         SpeedPlot named = plot(new SpeedPlot.Line(
                 "after, pull 6", torque, power, List.of(new Point(5000, 200), new Point(6000, 115))));
+        ChartSize low = new ChartSize(700, 150, 1);
+        assertThat(named.frame(low, ChartLook.light()).chart().getStyler().getYAxisMax())
+                .as("no room is made where there is none")
+                .isEqualTo(
+                        bare.frame(low, ChartLook.light()).chart().getStyler().getYAxisMax());
         assertThat(inkOverTheCurves(bare)).isZero();
         assertThat(inkOverTheCurves(named)).as("letters of two lines of words").isGreaterThan(300);
         XYSeries marks = series(named.frame(PAPER, ChartLook.light()).chart(), "after, pull 6");
