@@ -27,6 +27,60 @@ public final class TimeText {
     /** Seconds of a time text: since midnight for a clock, since 1970 for a date; empty for anything else. */
     public static OptionalDouble seconds(String cell) {
         String text = cell.strip();
+        OptionalDouble plain = plainClock(text, 0);
+        if (plain.isEmpty() && hasPlainDate(text)) {
+            plain = dated(date(text.substring(0, 4), text.substring(5, 7), text.substring(8, 10)), plainClock(text, 11));
+        }
+        return plain.isPresent() ? plain : byPattern(text);
+    }
+
+    /** {@code hh:mm:ss} from a place to the end, with or without a fraction, as most loggers write it in each row; empty for any other form. */
+    private static OptionalDouble plainClock(String text, int from) {
+        int first = text.indexOf(':', from);
+        int second = first + 3;
+        int point = Math.min(text.length(), second + 3);
+        boolean isClock = first - from <= 3
+                && isNumber(text, from, first)
+                && isNumber(text, first + 1, second)
+                && second < text.length()
+                && text.charAt(second) == ':'
+                && isNumber(text, second + 1, point)
+                && (point == text.length()
+                        || (text.charAt(point) == '.' && isNumber(text, point + 1, text.length())));
+        return isClock
+                ? day(
+                        Integer.parseInt(text, from, first, 10),
+                        Integer.parseInt(text, first + 1, second, 10),
+                        Double.parseDouble(text.substring(second + 1)))
+                : OptionalDouble.empty();
+    }
+
+    private static OptionalDouble day(int hours, int minutes, double seconds) {
+        return seconds >= 61 || minutes >= 60
+                ? OptionalDouble.empty()
+                : OptionalDouble.of(hours * 3600.0 + minutes * 60 + seconds);
+    }
+
+    private static boolean hasPlainDate(String text) {
+        return text.length() > 11
+                && isNumber(text, 0, 4)
+                && text.charAt(4) == '-'
+                && isNumber(text, 5, 7)
+                && text.charAt(7) == '-'
+                && isNumber(text, 8, 10)
+                && (text.charAt(10) == 'T' || text.charAt(10) == ' ');
+    }
+
+    /** One to nine digits, and nothing else. */
+    private static boolean isNumber(String text, int from, int end) {
+        boolean isNumber = end > from && end - from <= 9 && end <= text.length();
+        for (int at = from; isNumber && at < end; at++) {
+            isNumber = text.charAt(at) >= '0' && text.charAt(at) <= '9';
+        }
+        return isNumber;
+    }
+
+    private static OptionalDouble byPattern(String text) {
         Matcher iso = ISO.matcher(text);
         if (iso.matches()) {
             return dated(date(iso.group(1), iso.group(2), iso.group(3)), iso.group(4), zoneSeconds(iso.group(5)));
@@ -37,6 +91,12 @@ public final class TimeText {
         }
         Matcher slashed = SLASHED.matcher(text);
         return clock(slashed.matches() ? slashed.group(1) : text);
+    }
+
+    private static OptionalDouble dated(OptionalDouble day, OptionalDouble clock) {
+        return day.isPresent() && clock.isPresent()
+                ? OptionalDouble.of(day.getAsDouble() + clock.getAsDouble())
+                : OptionalDouble.empty();
     }
 
     private static OptionalDouble dated(OptionalDouble day, String clock, double zone) {

@@ -3,6 +3,7 @@ package org.nextpull.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.time.Instant;
+import java.util.OptionalDouble;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -48,5 +49,29 @@ class TimeTextTest {
             })
     void whatIsNoTimeGivesNone(String text) {
         assertThat(TimeText.seconds(text)).isEmpty();
+    }
+
+    /** A zone that moves nothing sends a time through the patterns, which read every form. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "0:00:00",
+                "7:05:09.1",
+                "23:59:60.999999999",
+                "123:45:06",
+                "10:15:30.123456789",
+                "10:60:00",
+                "10:15:61",
+                "10:15:3",
+                "10:5:30",
+                "1000:00:00",
+                "10:15:30.",
+                "10:15:30.1234567890"
+            })
+    void aPlainClockIsReadAsThePatternsReadIt(String clock) {
+        OptionalDouble dated = TimeText.seconds("2026-05-01T" + clock);
+        assertThat(dated).isEqualTo(TimeText.seconds("2026-05-01T" + clock + "Z"));
+        OptionalDouble alone = TimeText.seconds(clock);
+        assertThat(alone).isEqualTo(TimeText.seconds("05/01/2026 " + clock));
     }
 }
