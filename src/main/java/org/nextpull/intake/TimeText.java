@@ -29,7 +29,8 @@ public final class TimeText {
         String text = cell.strip();
         OptionalDouble plain = plainClock(text, 0);
         if (plain.isEmpty() && hasPlainDate(text)) {
-            plain = dated(date(text.substring(0, 4), text.substring(5, 7), text.substring(8, 10)), plainClock(text, 11));
+            plain = dated(
+                    date(text.substring(0, 4), text.substring(5, 7), text.substring(8, 10)), plainClock(text, 11));
         }
         return plain.isPresent() ? plain : byPattern(text);
     }
@@ -45,8 +46,7 @@ public final class TimeText {
                 && second < text.length()
                 && text.charAt(second) == ':'
                 && isNumber(text, second + 1, point)
-                && (point == text.length()
-                        || (text.charAt(point) == '.' && isNumber(text, point + 1, text.length())));
+                && (point == text.length() || (text.charAt(point) == '.' && isNumber(text, point + 1, text.length())));
         return isClock
                 ? day(
                         Integer.parseInt(text, from, first, 10),
