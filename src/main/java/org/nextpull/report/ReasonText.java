@@ -5,6 +5,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Reason;
+import org.nextpull.fit.TorqueLeft;
 
 /** Why, in two lengths: each reason's short and long wording side by side. */
 final class ReasonText implements Reason.Cases<ReasonText.Words> {
@@ -57,11 +58,10 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
             case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
         };
         String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
-        return Words.of(
-                aim + " About " + MapText.percent(search.left().expectedPercent()) + " of torque still to find after "
-                        + Shown.count(search.pulls(), "pull") + "; scatter taken as "
-                        + MapText.percent(search.scatterPercent()) + "."
-                        + listen);
+        return Words.of(aim + " " + left(search.left()) + " after "
+                + Shown.count(search.pulls(), "pull") + "; scatter taken as "
+                + MapText.percent(search.scatterPercent()) + "."
+                + listen);
     }
 
     private static String explore(Ignition ignition) {
@@ -134,7 +134,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
     @Override
     public Words ended(Reason.Ended end) {
         String where = end.ignition().isMap() ? " at some speeds" : "";
-        String left = "About " + MapText.percent(end.left().expectedPercent()) + " of torque still to find";
+        String left = left(end.left());
         String why = switch (advice.code()) {
             case SETTLED -> left + ": less than a pull can show.";
             case SCATTER_LIMITED ->
@@ -153,6 +153,11 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
         };
         return Words.of(why + " Chance of more than 0.5 % left after " + Shown.count(end.pulls(), "pull") + ": "
                 + chance(end.left().chanceOfMuch()) + ".");
+    }
+
+    private static String left(TorqueLeft left) {
+        String percent = MapText.percent(left.expectedPercent());
+        return (percent.equals(MapText.percent(0)) ? "Under 0.01 %" : "About " + percent) + " of torque still to find";
     }
 
     private static String chance(double share) {

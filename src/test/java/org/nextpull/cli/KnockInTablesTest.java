@@ -35,8 +35,10 @@ class KnockInTablesTest {
         return run.json();
     }
 
+    /** What goes into the engine: the next setting, after a stop the one that stays. */
     private static double next(JsonNode advice) {
-        JsonNode next = advice.at("/next/advance_deg");
+        boolean stops = advice.at("/next/action").asText().equals("stop");
+        JsonNode next = advice.at(stops ? "/chosen/advance_deg" : "/next/advance_deg");
         assertThat(next.isNumber()).as(advice.at("/next").toString()).isTrue();
         return next.asDouble();
     }

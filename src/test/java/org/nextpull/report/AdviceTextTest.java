@@ -160,6 +160,17 @@ class AdviceTextTest {
     }
 
     @Test
+    void torqueTooLittleToShowIsNotSaidToBeNone() {
+        Advice known = advice(AdviceCode.KNOCK_LIMITED);
+        Reason little = new Reason.Ended(Ignition.FLAT, 9, new TorqueLeft(0.004, 0.001), 0.25);
+        Advice advice =
+                new Advice(known.action(), known.code(), known.setting(), little, known.waitFor(), Optional.empty());
+        assertThat(inBothUnits(advice))
+                .allSatisfy(said ->
+                        assertThat(said).contains("Under 0.01 % of torque").doesNotContain("0.00 %"));
+    }
+
+    @Test
     void temperaturesAndPressuresAreInTheUnitsOfTheReader() {
         List<String> hot = inBothUnits(advice(AdviceCode.COOL_EXHAUST));
         assertThat(hot.get(0)).contains("920 °C", "900 °C");

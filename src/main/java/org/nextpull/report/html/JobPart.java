@@ -87,7 +87,7 @@ final class JobPart {
     Section toRepeat() {
         return Section.of("To repeat this elsewhere")
                 .withParagraphs(List.of(
-                        "Run the engine on the same fuel, hold the start conditions of the plan, remake each setting before a repeat, "
+                        "Run the engine on the same fuel, hold the start conditions of the plan, move off each setting and re-set it before a repeat, "
                                 + "and correct to the same standard. Figures at the wheel or the roller hold for that dyno, gear and "
                                 + "tyre only. The plan below is the whole of what was asked; with it and the logs the program gives "
                                 + "this sheet again."))
