@@ -99,7 +99,7 @@ public final class Stack implements LayoutManager2 {
         if (part instanceof Container inner && inner.getLayout() instanceof Stack stack) {
             return stack.heightAt(inner, width);
         }
-        return part instanceof Container inner && inner.getLayout() instanceof Columns columns
+        return part instanceof Container inner && inner.getLayout() instanceof EvenColumns columns
                 ? columns.heightAt(inner, width)
                 : part.getPreferredSize().height;
     }

@@ -14,7 +14,7 @@ import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.window.look.Columns;
+import org.nextpull.window.look.EvenColumns;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
@@ -27,7 +27,7 @@ final class PartView extends JPanel implements Styled {
     private static final long serialVersionUID = 1;
     private static final double COLUMN = 380;
 
-    private final Columns columns = new Columns();
+    private final EvenColumns columns = new EvenColumns();
     private final JPanel head = new JPanel(new BorderLayout());
     private final JPanel fields = new JPanel(columns);
     private final JLabel title = new JLabel();

@@ -7,7 +7,7 @@ import java.awt.LayoutManager;
 import java.util.List;
 
 /** Parts in as many columns as there is room for, from left to right; each row is as high as its highest part. */
-public final class Columns implements LayoutManager {
+public final class EvenColumns implements LayoutManager {
     private int least = 1;
     private int gap;
 
