@@ -13,7 +13,7 @@ public final class AlarmText {
         this.words = new AdviceText(shown);
     }
 
-    /** A change of an alarm: {@code CLOSE THROTTLE. Exhaust temperature 912 degC, limit 900 degC. Let it cool.}. */
+    /** A change of an alarm: {@code CLOSE THROTTLE. Exhaust temperature 912 °C, limit 900 °C. Let it cool.}. */
     public String text(AlarmEvent event) {
         return switch (event.kind()) {
             case SOUNDED -> sentence(event.alarm());
@@ -32,12 +32,12 @@ public final class AlarmText {
         return "Pull " + pull + ", alarm: " + words.passed(alarm) + ". " + afterwards(alarm.counsel());
     }
 
-    /** What passed its limit: {@code Exhaust temperature 912 degC, limit 900 degC.}. */
+    /** What passed its limit: {@code Exhaust temperature 912 °C, limit 900 °C.}. */
     public String reason(Alarm alarm) {
         return AdviceText.capitalised(words.passed(alarm)) + ".";
     }
 
-    /** How near a limit is: {@code Exhaust temperature 871 degC, limit 900 degC}. */
+    /** How near a limit is: {@code Exhaust temperature 871 °C, limit 900 °C}. */
     public String nearness(Headroom headroom) {
         return words.against(headroom.limit(), headroom.value(), headroom.allowed());
     }

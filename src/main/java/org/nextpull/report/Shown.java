@@ -61,7 +61,7 @@ public final class Shown {
         return fixed(unit(quantity).fromSi(si), places(quantity));
     }
 
-    /** Number and unit: {@code 193.1 N.m}, {@code lambda 0.871}, {@code 26.0 deg}. */
+    /** Number and unit: {@code 193.1 N·m}, {@code lambda 0.871}, {@code 26.0 deg}. */
     public String value(Quantity quantity, double si) {
         Unit unit = unit(quantity);
         return switch (quantity) {
@@ -71,7 +71,7 @@ public final class Shown {
         };
     }
 
-    /** A difference of temperatures, in the unit that people read: {@code 16.0 degC}. */
+    /** A difference of temperatures, in the unit that people read: {@code 16.0 °C}. */
     public String difference(double kelvins) {
         Unit unit = unit(Quantity.TEMPERATURE);
         return fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.sign();

@@ -48,7 +48,8 @@ public final class AlarmPanel extends JPanel implements Styled {
         sign = newSign;
         boolean acts = sign.phase() == Signals.AlarmSign.Phase.ACT;
         act.say(acts ? sign.act() : sign.afterwards());
-        reason.say(sign.reason());
+        // a number keeps its unit beside it where lines break
+        reason.say(sign.reason().replace(" °", "\u00a0°"));
         keys.say(acts ? "" : "Throttle closed. Enter: back to the page.");
         getAccessibleContext().setAccessibleDescription(act.getText() + " " + reason.getText());
         dress();
