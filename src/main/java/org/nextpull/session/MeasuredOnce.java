@@ -2,7 +2,6 @@ package org.nextpull.session;
 
 import java.util.IdentityHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
@@ -16,8 +15,8 @@ import org.nextpull.response.PullMeasure;
  * last state of the day was made of. Not for use by several threads at once.
  */
 public final class MeasuredOnce {
-    private Map<Candidate, Known> before = Map.of();
-    private Map<Candidate, Known> now = new IdentityHashMap<>();
+    private IdentityHashMap<Candidate, Known> before = new IdentityHashMap<>();
+    private IdentityHashMap<Candidate, Known> now = new IdentityHashMap<>();
 
     /** A candidate measured, and what for. */
     private record Known(
