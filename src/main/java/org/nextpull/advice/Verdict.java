@@ -29,6 +29,9 @@ public record Verdict(
         Advice advice,
         Optional<SurfacePosterior> surface,
         List<Finding> findings) {
+    /** What a log reads beside what was set. */
+    private static final double SAME_DEG = 0.25;
+
     public Verdict {
         findings = List.copyOf(findings);
     }
@@ -57,6 +60,18 @@ public record Verdict(
 
     private static EngineSetting run(EngineSetting setting) {
         return EngineSetting.of(setting.counted().orElse(SparkMap.flat(Advance.ofDeg(0))), setting.lambda());
+    }
+
+    /** Whether knock that was heard forbids a setting, be it one that was run without: above what it leaves at any speed. */
+    public boolean isAboveKnockLimit(EngineSetting setting) {
+        return setting.counted()
+                .filter(run -> timing.stream()
+                                .flatMapToDouble(sweep -> sweep.limit().stream())
+                                .anyMatch(limit -> setting.map().isEmpty() && run.degAt(0) > limit + SAME_DEG)
+                        || map.stream()
+                                .flatMap(state -> state.knockLimits().stream())
+                                .anyMatch(row -> run.degAt(row.rpm()) > row.deg() + SAME_DEG))
+                .isPresent();
     }
 
     /** The same with another next step, and what that leaves. */

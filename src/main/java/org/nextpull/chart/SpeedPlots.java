@@ -14,7 +14,7 @@ import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Unit;
 import org.nextpull.unit.UnitSystem;
 
-/** Picks the pulls worth drawing over speed, the first, the best clean one and the last that count, and turns them into the data of a chart. */
+/** Picks the pulls worth drawing over speed, the first, the best clean one that knock allows and the last that count, and turns them into the data of a chart. */
 public final class SpeedPlots {
     private SpeedPlots() {}
 
@@ -101,8 +101,13 @@ public final class SpeedPlots {
     }
 
     private static Optional<MeasuredCurve> best(SessionResult result, List<MeasuredCurve> used) {
-        List<MeasuredPull> pulls =
-                used.stream().map(MeasuredCurve::pull).filter(result::isClean).toList();
+        List<MeasuredPull> pulls = used.stream()
+                .map(MeasuredCurve::pull)
+                .filter(result::isClean)
+                .filter(pull -> result.verdict()
+                        .filter(said -> said.isAboveKnockLimit(pull.setting()))
+                        .isEmpty())
+                .toList();
         return Reading.of(pulls, result.plan().goal().response()).stream()
                 .max(Comparator.comparingDouble(Reading::value))
                 .flatMap(reading -> used.stream()
