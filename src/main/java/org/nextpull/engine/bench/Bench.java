@@ -52,7 +52,7 @@ public final class Bench {
                             new Sensors.State(Sensors.loadAt(moments.get(0).throttle())))
                     .log(moments, logS);
             logS += moments.size() / instruments.sampleHz();
-            return new Pull(ready.conditions().number(), setting, ready.conditions(), log);
+            return new Pull(ready.conditions().number(), setting, log);
         });
     }
 
@@ -132,10 +132,9 @@ public final class Bench {
      *
      * @param number order in the day, from 1
      * @param setting what was set
-     * @param conditions what really held
      * @param samples what was logged
      */
-    public record Pull(int number, Setting setting, PreparedPull.Conditions conditions, Samples samples) {}
+    public record Pull(int number, Setting setting, Samples samples) {}
 
     /**
      * What is set for a pull on the simulated brake.
