@@ -17,7 +17,8 @@ public record Chosen(EngineSetting setting, ChosenBy by, Proof proof) {
      *
      * @param bracketed the factors that were swept and whose peak is bracketed
      * @param open the other factors of the plan
-     * @param besideBestDeg how far its spark lies above the stated best one number, degrees; 0 where there is none
+     * @param besideBestDeg how far its spark lies above the stated best one number, or the best that a cap permits, degrees; 0 where there
+     *     is none
      * @param standing how it was run
      */
     public record Proof(List<Factor> bracketed, List<Factor> open, double besideBestDeg, Standing standing) {

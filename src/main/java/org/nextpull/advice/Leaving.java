@@ -76,9 +76,10 @@ final class Leaving {
     /** How far a setting lies above the one number that is stated as the best. */
     private static double besideBestDeg(Judgement.Known known, EngineSetting setting) {
         return known.timing()
-                .flatMap(SweepAnswer::optimum)
-                .flatMap(optimum ->
-                        setting.spark().filter(SparkMap::isFlat).map(spark -> spark.degAt(0) - optimum.best()))
+                .flatMap(sweep -> sweep.optimum()
+                        .map(Optimum::best)
+                        .or(() -> sweep.capped().map(Capped::best)))
+                .flatMap(best -> setting.spark().filter(SparkMap::isFlat).map(spark -> spark.degAt(0) - best))
                 .orElse(0.0);
     }
 

@@ -118,7 +118,9 @@ public final class AdviceText {
             case PEAK ->
                 (chosen.setting().map().isPresent() ? "Close to MBT at each speed" : peak(chosen.proof()))
                         + unproven(chosen.proof()) + ".";
-            case KNOCK_LIMIT -> "Knock-limited: knock decides, not the peak" + unproven(chosen.proof()) + ".";
+            case KNOCK_LIMIT ->
+                knockLimited(chosen.proof().besideBestDeg()) + ": knock decides, not the peak"
+                        + unproven(chosen.proof()) + ".";
             case PLAN_LIMIT -> "A limit of the plan decides, not the peak" + unproven(chosen.proof()) + ".";
             case HIGHEST_TRIED ->
                 chosen.proof().standing() == Chosen.Standing.ONLY_ONE
@@ -143,8 +145,19 @@ public final class AdviceText {
     }
 
     private static String mbt(double besideDeg) {
-        String by = Shown.fixed(Math.abs(besideDeg), 1);
-        return Double.parseDouble(by) == 0 ? "MBT" : by + " deg " + (besideDeg > 0 ? "above" : "below") + " MBT";
+        return beside(besideDeg).map(by -> by + " MBT").orElse("MBT");
+    }
+
+    /** What was run and proven need not be the number that the sweep works out, to the half degree. */
+    private static String knockLimited(double besideDeg) {
+        return beside(Math.min(0, besideDeg))
+                .map(by -> "That is " + by + " the knock-limited advance")
+                .orElse("Knock-limited");
+    }
+
+    private static Optional<String> beside(double deg) {
+        String by = Shown.fixed(Math.abs(deg), 1);
+        return Optional.of(by + " deg " + (deg > 0 ? "above" : "below")).filter(words -> Double.parseDouble(by) != 0);
     }
 
     private static String unproven(Chosen.Proof proof) {

@@ -264,4 +264,18 @@ class AdviceTextTest {
                 .hasSameSizeAs(ChosenBy.values())
                 .allSatisfy(said -> assertThat(said).startsWith("Final setting: 26.0 deg, lambda 0.870. "));
     }
+
+    @ParameterizedTest
+    @CsvSource(
+            delimiter = '|',
+            value = {
+                "-0.5 | That is 0.5 deg below the knock-limited advance: knock decides, not the peak.",
+                "0 | Knock-limited: knock decides, not the peak.",
+                "0.5 | Knock-limited: knock decides, not the peak."
+            })
+    void aKnockLimitedSettingSaysHowFarBelowItStays(double besideDeg, String said) {
+        Chosen.Proof proof = new Chosen.Proof(List.of(), List.of(), besideDeg, Chosen.Standing.PROVEN);
+        assertThat(AdviceText.by(new Chosen(SETTING, ChosenBy.KNOCK_LIMIT, proof)))
+                .isEqualTo(said);
+    }
 }
