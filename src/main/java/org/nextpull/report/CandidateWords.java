@@ -59,7 +59,7 @@ public final class CandidateWords {
                 state.plan().label(),
                 state.plan().fuel().orElse(NOTHING),
                 state.chosen().map(Chosen::setting).map(AdviceText::setting).orElse("not yet found"),
-                state.chosen().map(found -> found.by().id()).orElse(NOTHING),
+                state.chosen().map(found -> found.by().id().replace('-', ' ')).orElse(NOTHING),
                 gain.map(one -> CompareWords.signed(one.percent())).orElse(NOTHING),
                 gain.map(one -> CompareWords.signed(one.interval().low())).orElse(NOTHING),
                 gain.map(one -> CompareWords.signed(one.interval().high())).orElse(NOTHING),
@@ -101,6 +101,7 @@ public final class CandidateWords {
     /** How many decision runs are done, and in which order all of them run. */
     public String runs() {
         return "Decision runs: " + day.done() + " of " + day.order().size()
+                + (day.isDecided() && day.done() < day.order().size() ? ", which were enough" : "")
                 + (day.runs().size() > day.done()
                         ? ", beside " + (day.runs().size() - day.done()) + " of earlier days"
                         : "")
