@@ -55,11 +55,8 @@ final class AdviseCommand implements Callable<Integer> {
         SessionResult result = input.result();
         Optional<MapFile> file = map.map(name -> new MapFile(name, console));
         PrintWriter answer = file.filter(MapFile::isStandardOutput).isPresent() ? console.err() : console.out();
-        if (output.isJson()) {
-            answer.println(new AdviseJson().advise(result));
-        } else {
-            answer.print(new AdviseText(output.shown()).advise(result));
-        }
+        output.print(
+                answer, () -> new AdviseJson().advise(result), () -> new AdviseText(output.shown()).advise(result));
         if (output.isJson()) {
             Messages.print(console.err(), input.findings());
         }

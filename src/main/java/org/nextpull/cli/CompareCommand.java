@@ -131,11 +131,10 @@ final class CompareCommand implements Callable<Integer> {
         MeasuredComparison both = day.outcome().value().orElseThrow();
         findings.addAll(day.outcome().findings());
         Goal.Response response = result.plan().goal().response();
-        if (output.isJson()) {
-            console.out().println(new CompareJson().document(day, both, response, findings));
-        } else {
-            console.out().print(new CompareText(output.shown()).text(day, both, response));
-        }
+        output.print(
+                console.out(),
+                () -> new CompareJson().document(day, both, response, findings),
+                () -> new CompareText(output.shown()).text(day, both, response));
         Messages.print(console.err(), findings);
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, both, output.shown().units()));

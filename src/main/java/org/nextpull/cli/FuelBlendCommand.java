@@ -79,13 +79,11 @@ final class FuelBlendCommand implements Callable<Integer> {
         }
         Fuel blend = known.taken(parts.isEmpty() ? ofElements() : ofParts());
         FuelFacts facts = FuelFacts.of(blend, known.named("petrol"));
-        if (output.isJson()) {
-            console.out().println(new FuelJson().show(facts, known.findings()));
-        } else {
-            console.out().print(new FuelText(output.shown()).show(facts));
-        }
-        Messages.print(console.err(), known.findings(), output.shown());
-        return ExitCodes.DONE;
+        return known.tell(
+                console,
+                output,
+                () -> new FuelJson().show(facts, known.findings()),
+                () -> new FuelText(output.shown()).show(facts));
     }
 
     private Outcome<Fuel> ofParts() {

@@ -3,7 +3,6 @@ package org.nextpull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Supplier;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelDose;
@@ -57,25 +56,27 @@ final class FuelCommand implements Runnable {
         spec.commandLine().usage(console.out());
     }
 
+    /** What flow is compared with. */
+    static final class Against {
+        @Option(
+                names = "--against",
+                paramLabel = "FUEL",
+                defaultValue = "petrol",
+                description = "Fuel that flow is compared with (default: ${DEFAULT-VALUE}).")
+        private String fuel = "";
+    }
+
     @Command(
             name = "list",
             mixinStandardHelpOptions = true,
             description = "Every fuel that can be named, beside the one that it is compared with.")
-    int list(
-            @Option(
-                            names = "--against",
-                            paramLabel = "FUEL",
-                            defaultValue = "petrol",
-                            description = "Fuel that flow is compared with (default: ${DEFAULT-VALUE}).")
-                    String against,
-            @Mixin KnownFuels known,
-            @Mixin OutputOptions output) {
-        Fuel other = known.named(against);
+    int list(@Mixin Against against, @Mixin KnownFuels known, @Mixin OutputOptions output) {
+        Fuel other = known.named(against.fuel);
         List<FuelFacts> facts = known.blends().all().stream()
                 .map(fuel -> FuelFacts.of(fuel, other))
                 .toList();
-        return tell(
-                known,
+        return known.tell(
+                console,
                 output,
                 () -> new FuelJson().list(facts, known.findings()),
                 () -> new FuelText(output.shown()).list(facts, other));
@@ -88,17 +89,12 @@ final class FuelCommand implements Runnable {
     int show(
             @Parameters(arity = "0..1", paramLabel = "FUEL", description = "A fuel; without one, the plan's.")
                     Optional<String> name,
-            @Option(
-                            names = "--against",
-                            paramLabel = "FUEL",
-                            defaultValue = "petrol",
-                            description = "Fuel that flow is compared with (default: ${DEFAULT-VALUE}).")
-                    String against,
+            @Mixin Against against,
             @Mixin KnownFuels known,
             @Mixin OutputOptions output) {
-        FuelFacts facts = FuelFacts.of(known.namedOrInTank(name), known.named(against));
-        return tell(
-                known,
+        FuelFacts facts = FuelFacts.of(known.namedOrInTank(name), known.named(against.fuel));
+        return known.tell(
+                console,
                 output,
                 () -> new FuelJson().show(facts, known.findings()),
                 () -> new FuelText(output.shown()).show(facts));
@@ -147,8 +143,8 @@ final class FuelCommand implements Runnable {
                 .orElseGet(() -> Conversions.lambda(
                         known.at(), afr.orElseThrow(), scales.get(0).scale()));
         List<NamedScale> distinct = scales.stream().distinct().toList();
-        return tell(
-                known,
+        return known.tell(
+                console,
                 output,
                 () -> new FuelJson().convert(fuel, mixture, distinct, known.findings()),
                 () -> FuelText.convert(fuel, mixture, distinct));
@@ -188,8 +184,8 @@ final class FuelCommand implements Runnable {
         Fuel inUse = known.named(against);
         FuelSwap swap = FuelSwap.between(new FuelDose(fuel, mine), new FuelDose(inUse, other));
         Optional<FuelSwap> best = FuelSwap.atBestPower(fuel, inUse);
-        return tell(
-                known,
+        return known.tell(
+                console,
                 output,
                 () -> new FuelJson().compare(swap, best, known.findings()),
                 () -> new FuelFlowText(output.shown()).compare(swap, best));
@@ -223,20 +219,10 @@ final class FuelCommand implements Runnable {
         }
         Fuel dry = known.namedOrInTank(name);
         WaterAdded added = known.taken(WaterAdded.to(dry, wet / without));
-        return tell(
-                known,
+        return known.tell(
+                console,
                 output,
                 () -> new FuelJson().water(added, known.findings()),
                 () -> new FuelFlowText(output.shown()).water(added));
-    }
-
-    private int tell(KnownFuels known, OutputOptions output, Supplier<String> json, Supplier<String> text) {
-        if (output.isJson()) {
-            console.out().println(json.get());
-        } else {
-            console.out().print(text.get());
-        }
-        Messages.print(console.err(), known.findings(), output.shown());
-        return ExitCodes.DONE;
     }
 }

@@ -105,13 +105,11 @@ final class FuelInjectorCommand implements Callable<Integer> {
                 .orElse(injectors.rating().across());
         Fuel fuel = known.namedOrInTank(name);
         InjectorDuty duty = known.taken(InjectorDuty.of(flow(at, fuel), injectors, now, fuel));
-        if (output.isJson()) {
-            console.out().println(new FuelJson().injector(fuel, duty, known.findings()));
-        } else {
-            console.out().print(new FuelFlowText(output.shown()).injector(fuel, duty));
-        }
-        Messages.print(console.err(), known.findings(), output.shown());
-        return ExitCodes.DONE;
+        return known.tell(
+                console,
+                output,
+                () -> new FuelJson().injector(fuel, duty, known.findings()),
+                () -> new FuelFlowText(output.shown()).injector(fuel, duty));
     }
 
     private InjectorDuty.Rating rating(CommandLine at) {

@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -78,5 +79,12 @@ final class KnownFuels {
     /** The command that names them. */
     CommandLine at() {
         return spec.commandLine();
+    }
+
+    /** Prints an answer, and what was found on the way to it. */
+    int tell(Console console, OutputOptions output, Supplier<String> document, Supplier<String> text) {
+        output.print(console.out(), document, text);
+        Messages.print(console.err(), findings(), output.shown());
+        return ExitCodes.DONE;
     }
 }

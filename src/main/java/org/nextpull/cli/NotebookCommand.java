@@ -75,11 +75,10 @@ final class NotebookCommand implements Runnable {
         NotebookAccess access = notebook.access();
         List<SessionSummary> sessions =
                 Program.usable(access.isNamed() ? access.read(Notebook::list) : access.sessions(""));
-        if (output.isJson()) {
-            console.out().println(new NotebookJson().list(sessions));
-        } else {
-            console.out().print(text(output).list(sessions));
-        }
+        output.print(
+                console.out(),
+                () -> new NotebookJson().list(sessions),
+                () -> text(output).list(sessions));
         return ExitCodes.DONE;
     }
 
@@ -95,11 +94,10 @@ final class NotebookCommand implements Runnable {
             @Mixin NotebookOption notebook,
             @Mixin OutputOptions output) {
         List<SessionSummary> found = notebook.reading(book -> book.find(String.join(" ", words)));
-        if (output.isJson()) {
-            console.out().println(new NotebookJson().list(found));
-        } else {
-            console.out().print(text(output).found(found));
-        }
+        output.print(
+                console.out(),
+                () -> new NotebookJson().list(found),
+                () -> text(output).found(found));
         return ExitCodes.DONE;
     }
 
@@ -115,11 +113,10 @@ final class NotebookCommand implements Runnable {
             @Mixin OutputOptions output) {
         KeptSession session = notebook.reading(book -> book.session(id));
         SessionResult result = session.result();
-        if (output.isJson()) {
-            console.out().println(new NotebookJson().session(session, result));
-        } else {
-            console.out().print(text(output).session(session, result));
-        }
+        output.print(
+                console.out(),
+                () -> new NotebookJson().session(session, result),
+                () -> text(output).session(session, result));
         return ExitCodes.DONE;
     }
 

@@ -1,5 +1,7 @@
 package org.nextpull.cli;
 
+import java.io.PrintWriter;
+import java.util.function.Supplier;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
 import picocli.CommandLine.Mixin;
@@ -19,6 +21,15 @@ final class OutputOptions {
 
     Shown shown() {
         return units.shown();
+    }
+
+    /** Prints an answer in the form that was asked for; the other is not made. */
+    void print(PrintWriter to, Supplier<String> document, Supplier<String> text) {
+        if (json) {
+            to.println(document.get());
+        } else {
+            to.print(text.get());
+        }
     }
 
     /** The units that people read. */
