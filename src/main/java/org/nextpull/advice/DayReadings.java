@@ -2,11 +2,13 @@ package org.nextpull.advice;
 
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Iterator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.TreeSet;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.KnockLevels;
 import org.nextpull.fit.SpeedRows;
@@ -42,7 +44,9 @@ final class DayReadings {
         plan = ignition.rules(view.day().plan());
         grid = ignition.grid(view.day().plan());
         ofRows = view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
-        List<MeasuredPull> all = view.used().stream().filter(this::isRead).toList();
+        List<MeasuredPull> all = view.used().stream()
+                .filter(pull -> read(pull).findFirst().isPresent())
+                .toList();
         used = SurfacePulls.newest(all);
         left = all.size() - used.size();
         TreeSet<Double> speeds = new TreeSet<>();
@@ -72,26 +76,17 @@ final class DayReadings {
      * day of such pulls, is one row.
      */
     List<RowFigure> readRows(MeasuredPull pull) {
+        return read(pull).toList();
+    }
+
+    private Stream<RowFigure> read(MeasuredPull pull) {
         Optional<Advance> whole = ignition.number(pull);
         return (isOfRows() ? rowsOf(pull) : oneRow(pull))
                 .stream()
                         .filter(row -> row.torque().newtonMetres() > 0)
                         .map(row ->
                                 row.withAdvance(isLoggedByRow() ? row.advance().or(() -> whole) : whole))
-                        .filter(row -> row.advance().isPresent())
-                        .toList();
-    }
-
-    /** Whether a pull has such a row, without making any. */
-    private boolean isRead(MeasuredPull pull) {
-        boolean hasWhole = ignition.number(pull).isPresent();
-        for (RowFigure row : isOfRows() ? rowsOf(pull) : oneRow(pull)) {
-            boolean hasAdvance = hasWhole || (isLoggedByRow() && row.advance().isPresent());
-            if (hasAdvance && row.torque().newtonMetres() > 0) {
-                return true;
-            }
-        }
-        return false;
+                        .filter(row -> row.advance().isPresent());
     }
 
     /** Whether rows are counted in what the log shows of each; degrees on an unknown map and a spark that stands are not logged. */
@@ -155,21 +150,10 @@ final class DayReadings {
 
     /** The pulls of the present configuration, and what else knocked on its fuel, in order. */
     List<MeasuredPull> counting() {
-        List<MeasuredPull> counting = new ArrayList<>();
-        Iterator<MeasuredPull> here = view.here().iterator();
-        Optional<MeasuredPull> next = next(here);
-        for (MeasuredPull pull : view.day().pulls()) {
-            boolean isHere = next.filter(pull::equals).isPresent();
-            next = isHere ? next(here) : next;
-            if (isHere || isKnockBesides(pull)) {
-                counting.add(pull);
-            }
-        }
-        return counting;
-    }
-
-    private static Optional<MeasuredPull> next(Iterator<MeasuredPull> pulls) {
-        return pulls.hasNext() ? Optional.of(pulls.next()) : Optional.empty();
+        Set<Integer> here = view.here().stream().map(MeasuredPull::number).collect(Collectors.toSet());
+        return view.day().pulls().stream()
+                .filter(pull -> here.contains(pull.number()) || isKnockBesides(pull))
+                .toList();
     }
 
     private boolean isKnockBesides(MeasuredPull stretch) {

@@ -40,9 +40,6 @@ final class SurfacePulls {
 
     /** The pulls of the newest days, as many days as the surface takes; of a last day that is longer the newest. */
     static List<MeasuredPull> newest(List<MeasuredPull> pulls) {
-        if (areOfOneDay(pulls)) {
-            return pulls.subList(Math.max(0, pulls.size() - MOST_PULLS), pulls.size());
-        }
         Map<Integer, Long> counts =
                 pulls.stream().collect(Collectors.groupingBy(SurfacePulls::dayOf, Collectors.counting()));
         List<Integer> days = pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
@@ -58,15 +55,6 @@ final class SurfacePulls {
         List<MeasuredPull> newest =
                 pulls.stream().filter(pull -> kept.contains(dayOf(pull))).toList();
         return newest.subList(Math.max(0, newest.size() - MOST_PULLS), newest.size());
-    }
-
-    private static boolean areOfOneDay(List<MeasuredPull> pulls) {
-        for (MeasuredPull pull : pulls) {
-            if (dayOf(pull) != dayOf(pulls.get(0))) {
-                return false;
-            }
-        }
-        return true;
     }
 
     List<SurfacePull> of(List<MeasuredPull> pulls, SpeedRows speeds) {

@@ -109,14 +109,7 @@ final class PullSettings {
         for (SourcePulls source : sources) {
             int some = Math.min(left, source.candidates().size());
             left -= some;
-            first.add(new SourcePulls(
-                    source.name(),
-                    source.description(),
-                    source.rowCount(),
-                    source.candidates().subList(0, some),
-                    source.alarms(),
-                    source.findings(),
-                    source.thrownAway()));
+            first.add(source.withCandidates(source.candidates().subList(0, some)));
         }
         return first;
     }

@@ -36,7 +36,7 @@ public record SourcePulls(
     }
 
     /** The same with other candidates. */
-    SourcePulls withCandidates(List<Candidate> newCandidates) {
+    public SourcePulls withCandidates(List<Candidate> newCandidates) {
         return new SourcePulls(name, description, rowCount, newCandidates, alarms, findings, thrownAway);
     }
 
