@@ -16,9 +16,9 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.Shown;
-import org.nextpull.report.csv.Csv;
 import org.nextpull.report.html.Sheet;
 import org.nextpull.report.json.AdviseJson;
+import org.nextpull.report.text.Csv;
 import org.nextpull.session.Replay;
 
 /**

@@ -18,16 +18,6 @@ import org.nextpull.plan.text.PlanText;
 public record SessionStart(
         Instant started, String version, String planName, String planText, Optional<String> capture) {
 
-    /** A session on a plan of which there is no file: its text is made from it. */
-    public static SessionStart of(Instant started, String version, SweepPlan plan) {
-        return new SessionStart(started, version, "plan.toml", PlanText.write(plan), Optional.empty());
-    }
-
-    /** The same with its capture. */
-    public SessionStart withCapture(String folder) {
-        return new SessionStart(started, version, planName, planText, Optional.of(folder));
-    }
-
     /** The plan, or what is wrong with its text. */
     public Outcome<SweepPlan> plan() {
         return PlanText.read(planText, planName);

@@ -36,10 +36,10 @@ import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Question;
 import org.nextpull.window.page.Signals;
+import org.nextpull.window.page.Work;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartController;
-import org.nextpull.window.work.Work;
 import org.tinylog.Logger;
 
 /** The pages of a window and what leads from one to another: a session that is started or opened comes onto the bench. */

@@ -21,8 +21,8 @@ import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.page.AlarmSound;
+import org.nextpull.window.page.Work;
 import org.nextpull.window.start.PortAccess;
-import org.nextpull.window.work.Work;
 import org.tinylog.Logger;
 
 /** The bench window as a program: the one class of this room that a command opens. */

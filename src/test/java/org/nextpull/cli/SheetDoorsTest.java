@@ -32,8 +32,8 @@ import org.nextpull.window.day.ReplayedDay;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Signals;
+import org.nextpull.window.page.Work;
 import org.nextpull.window.past.PastController;
-import org.nextpull.window.work.Work;
 
 /** The same day is written byte for byte alike, whichever door it leaves by. The day is invented and compares two parts. */
 class SheetDoorsTest {

@@ -10,6 +10,7 @@ import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.WireFacts;
+import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.MeasuredCurve;
 
 /** A program that runs a session on a port and says each pull, until it is killed. */
@@ -26,7 +27,8 @@ final class LiveChild {
         LiveIntake.Port port = new LiveIntake.Port(
                 WireSettings.usual(device, 115_200),
                 new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
-        SessionStart start = SessionStart.of(Instant.now(), "test", plan()).withCapture(captures.toString());
+        SessionStart start = new SessionStart(
+                Instant.now(), "test", "plan.toml", PlanText.write(plan()), Optional.of(captures.toString()));
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),

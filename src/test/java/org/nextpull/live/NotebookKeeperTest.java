@@ -14,6 +14,7 @@ import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanText;
 import org.nextpull.session.OperatorAction;
 
 /** A session kept in a real notebook, as the running day asks for it. */
@@ -22,7 +23,7 @@ class NotebookKeeperTest {
     private static final SweepPlan PLAN = HandDriven.plan("");
 
     private static SessionStart start() {
-        return SessionStart.of(START, "test", PLAN).withCapture("/captures/1");
+        return new SessionStart(START, "test", "plan.toml", PlanText.write(PLAN), Optional.of("/captures/1"));
     }
 
     private static LiveSetup setup(Keeper keeper) {

@@ -28,7 +28,7 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.window.bench.BenchController;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The real window, driven by keys and read by accessible names; it needs no window manager and no focus. */
 final class DrivenWindow implements AutoCloseable {

@@ -18,10 +18,10 @@ import org.nextpull.window.bench.CandidatesPage;
 import org.nextpull.window.compared.ComparedController;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
+import org.nextpull.window.page.Work;
 import org.nextpull.window.past.PastController;
 import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartController;
-import org.nextpull.window.work.Work;
 
 /** Holds the handbook's lists of keys together with the keys that the pages have. */
 class PagesHandbookTest {

@@ -35,8 +35,8 @@ import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.window.look.Look;
+import org.nextpull.window.page.Work;
 import org.nextpull.window.start.PortAccess;
-import org.nextpull.window.work.Work;
 
 /** The whole window: a session is started from the form, seen on the bench, kept, opened again and compared, by keys alone. */
 @Timeout(300)

@@ -1,4 +1,7 @@
-/** What the command line prints for people. Imports the rooms that {@code report} may. */
+/**
+ * What the command line prints for people, and tables as RFC 4180 CSV, for spreadsheets and for reading back. Imports the rooms that
+ * {@code report} may.
+ */
 @NullMarked
 package org.nextpull.report.text;
 

@@ -31,7 +31,7 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The keys of the bench page: what can be asked of a day, of the pull that is selected, and of a replay. */
 final class BenchActions {

@@ -16,7 +16,7 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Signals;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /**
  * The bench page at work: moments of the day come in on any thread, pages are made on the working thread, and the event thread shows the

@@ -22,7 +22,7 @@ import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The bench page: the next step left, the charts right, the pulls below, each as large as it matters. */
 final class BenchView extends JPanel implements Styled {

@@ -13,7 +13,7 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The candidates of the day on the bench, side by side, with its next step; a change-over is confirmed here step by step. */
 public final class CandidatesPage implements Page {

@@ -22,7 +22,7 @@ import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The next step and the checklist of a change-over left; the candidates in columns, their curves and what they come to right. */
 final class CandidatesView extends JPanel implements Styled {

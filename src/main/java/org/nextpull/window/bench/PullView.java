@@ -16,7 +16,7 @@ import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page while a pull runs: its figures large, its curve as it comes, and a bar for the nearest limit. */
 final class PullView extends JPanel implements Styled {

@@ -19,7 +19,7 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page of comparisons at work: files are read and compared on the working thread. */
 public final class ComparedController implements Page {

@@ -30,7 +30,7 @@ import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.PlainTable;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page: what is compared and the verdict left, with what it rests on and its numbers; the curves right. */
 final class ComparedView extends JPanel implements Styled {

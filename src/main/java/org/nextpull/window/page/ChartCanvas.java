@@ -19,7 +19,6 @@ import org.nextpull.chart.Plot;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
-import org.nextpull.window.work.Work;
 
 /**
  * A chart that fills its place. It is drawn into a picture on the drawing thread; the event thread only copies the last picture. Two

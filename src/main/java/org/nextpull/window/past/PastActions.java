@@ -26,7 +26,7 @@ import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** What can be done with the session that is selected; every change of the notebook is made on the working thread. */
 final class PastActions {

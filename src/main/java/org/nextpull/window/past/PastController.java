@@ -23,7 +23,7 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page of past sessions at work: the notebook is read, and results made again, on the working thread. */
 public final class PastController implements Page {

@@ -22,7 +22,7 @@ import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page: the sessions left, the one that is selected right. */
 final class PastView extends JPanel implements Styled {

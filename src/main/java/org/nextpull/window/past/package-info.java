@@ -1,7 +1,7 @@
 /**
  * The page of past sessions: the notebook listed and searched, a session shown with its answer, opened on the bench, exported, backed
- * up. Imports {@code notebook}, {@code report}, {@code chart} and the rooms below them, and of the window {@code look}, {@code page},
- * {@code day} and {@code work}.
+ * up. Imports {@code notebook}, {@code report}, {@code chart} and the rooms below them, and of the window {@code look}, {@code page}
+ * and {@code day}.
  */
 @NullMarked
 package org.nextpull.window.past;

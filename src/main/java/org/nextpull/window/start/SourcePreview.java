@@ -13,7 +13,7 @@ import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.Shown;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The sources of a session before it is started: finds ports, shows what arrives, and gives a source back to the session that begins. Ports are opened and closed on the working thread. */
 final class SourcePreview implements AutoCloseable {

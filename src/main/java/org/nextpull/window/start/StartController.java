@@ -21,7 +21,7 @@ import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Page;
 import org.nextpull.window.page.PathChooser;
 import org.nextpull.window.page.Question;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /**
  * The page that starts a session, at work. The plan in hand belongs to the event thread; plans are judged, files read and ports opened

@@ -23,7 +23,7 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.SampleDays;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.DrivenPage;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** The page of the candidates alone, on the shipped day. */
 @Timeout(180)

@@ -22,7 +22,7 @@ import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 /** Holds the handbook's list of keys together with the keys that there are. */
 class WindowHandbookTest {

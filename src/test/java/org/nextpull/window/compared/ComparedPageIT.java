@@ -13,7 +13,7 @@ import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.window.page.DrivenPage;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 @Timeout(180)
 class ComparedPageIT {

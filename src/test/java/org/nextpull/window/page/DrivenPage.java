@@ -35,7 +35,6 @@ import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.SwingLook;
 import org.nextpull.window.look.TypeScale;
-import org.nextpull.window.work.Work;
 
 /** One page of the window with the foot below it, driven by its keys and buttons and read by accessible names. */
 public final class DrivenPage implements AutoCloseable {

@@ -26,7 +26,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.window.page.DrivenPage;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 @Timeout(180)
 class PastPageIT {

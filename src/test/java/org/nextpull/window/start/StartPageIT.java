@@ -32,7 +32,7 @@ import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.window.page.DrivenPage;
-import org.nextpull.window.work.Work;
+import org.nextpull.window.page.Work;
 
 @Timeout(180)
 class StartPageIT {

@@ -1,4 +1,4 @@
-package org.nextpull.report.csv;
+package org.nextpull.report.text;
 
 import java.util.ArrayList;
 import java.util.LinkedHashSet;

@@ -1,4 +1,4 @@
-package org.nextpull.window.work;
+package org.nextpull.window.page;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

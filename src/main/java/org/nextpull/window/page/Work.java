@@ -1,4 +1,4 @@
-package org.nextpull.window.work;
+package org.nextpull.window.page;
 
 import java.awt.EventQueue;
 import java.util.concurrent.Executor;
