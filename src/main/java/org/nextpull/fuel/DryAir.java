@@ -1,12 +1,15 @@
 package org.nextpull.fuel;
 
 /**
- * Dry air by the composition of the standard atmosphere (ISO 2533, from memory): mole fractions of oxygen, nitrogen, argon and carbon
- * dioxide. The rounder "O2 + 3.76 N2" gives air-fuel ratios 0.7 % lower.
+ * Dry air by the composition of the standard atmosphere (ISO 2533, from memory; US Standard Atmosphere 1976): mole fractions of oxygen,
+ * nitrogen, argon and carbon dioxide. The rounder "O2 + 3.76 N2" gives air-fuel ratios 0.7 % lower.
  */
-final class DryAir {
-    private static final double OXYGEN = 0.20946;
-    private static final double NITROGEN = 0.78084;
+public final class DryAir {
+    /** Mole fraction of oxygen. */
+    public static final double OXYGEN = 0.20946;
+    /** Mole fraction of nitrogen. */
+    public static final double NITROGEN = 0.78084;
+
     private static final double ARGON = 0.00934;
     private static final double CARBON_DIOXIDE = 0.00036;
     private static final double ARGON_GRAMS_PER_MOLE = 39.95;
@@ -15,7 +18,7 @@ final class DryAir {
     static final double GRAMS_PER_MOLE_OXYGEN = gramsPerMole() / OXYGEN;
 
     /** Specific heat of air at constant pressure near 300 K, J/(kg.K). */
-    static final double HEAT_CAPACITY = 1005;
+    public static final double HEAT_CAPACITY = 1005;
 
     private DryAir() {}
 

@@ -9,6 +9,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.fuel.DryAir;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Composition;
 import org.nextpull.fuel.Element;
@@ -103,7 +104,7 @@ public record EngineFuel(
 
     /** What evaporating all of the fuel would cool its air by, in K. */
     public double evaporationKelvins(Lambda lambda) {
-        return energy.latentHeat() / (airPerFuel(lambda) * Air.HEAT_CAPACITY);
+        return energy.latentHeat() / (airPerFuel(lambda) * DryAir.HEAT_CAPACITY);
     }
 
     /**
