@@ -29,18 +29,6 @@ public record PressureReadings(
         return new PressureReadings(Optional.of(pressure), logged, manifoldAtRest, manifoldAtFullLoad, altitudeMetres);
     }
 
-    public PressureReadings withLogged(Pressure pressure) {
-        return new PressureReadings(given, Optional.of(pressure), manifoldAtRest, manifoldAtFullLoad, altitudeMetres);
-    }
-
-    public PressureReadings withManifoldAtRest(Pressure pressure) {
-        return new PressureReadings(given, logged, Optional.of(pressure), manifoldAtFullLoad, altitudeMetres);
-    }
-
-    public PressureReadings withManifoldAtFullLoad(Pressure pressure) {
-        return new PressureReadings(given, logged, manifoldAtRest, Optional.of(pressure), altitudeMetres);
-    }
-
     /**
      * The same with the altitude of the dyno.
      *

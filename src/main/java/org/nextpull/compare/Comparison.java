@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * @param level its band average with the drift of the day taken out, in the unit of the pulls
  * @param difference from the reference
  * @param verdict what it comes to
- * @param basis the numbers that the verdict rests on
+ * @param driftFactor how many times the variance of the difference grew by telling it from the drift; 1 when pulled there and back
  * @param pullsNeeded further pulls, there and back between the two, that would settle it at the present scatter; empty when it is
  *     settled, and also when more than a day's work would be needed, which a finding says
  * @param rows the difference over speed, with a band that holds as a whole; empty where rows are missing
@@ -20,7 +20,7 @@ public record Comparison(
         double level,
         Difference difference,
         ComparisonVerdict verdict,
-        Basis basis,
+        double driftFactor,
         OptionalInt pullsNeeded,
         List<RowDifference> rows) {
     public Comparison {
@@ -35,17 +35,6 @@ public record Comparison(
      * @param interval 95 % interval of the percentage, for all labels together
      */
     public record Difference(double value, double percent, PercentInterval interval) {}
-
-    /**
-     * What a verdict rests on.
-     *
-     * @param standardErrorPercent standard error of the difference
-     * @param degreesOfFreedom that it was estimated with, by Satterthwaite
-     * @param claimInterval interval at the error that this look may make; a difference is claimed when it excludes zero
-     * @param driftFactor how many times the variance of the difference grew by telling it from the drift; 1 when pulled there and back
-     */
-    public record Basis(
-            double standardErrorPercent, double degreesOfFreedom, PercentInterval claimInterval, double driftFactor) {}
 
     /** A difference that is real and yet too small to matter. */
     public boolean isRealButSmall() {

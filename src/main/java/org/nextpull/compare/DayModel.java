@@ -97,6 +97,6 @@ final class DayModel {
         for (String label : labels.subList(1, labels.size())) {
             columns.add(Series.of(ran.stream().mapToDouble(own -> own.equals(label) ? 1 : 0)));
         }
-        return new Design(columns, true);
+        return Design.withIntercept(columns.toArray(Series[]::new));
     }
 }

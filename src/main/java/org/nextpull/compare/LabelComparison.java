@@ -129,11 +129,7 @@ public final class LabelComparison {
                 new Comparison.Difference(
                         difference.value() * day.referenceLevel() / 100, difference.value(), interval),
                 verdict,
-                new Comparison.Basis(
-                        difference.standardError(),
-                        difference.degreesOfFreedom(),
-                        claim,
-                        day.driftFactor(label, pulls)),
+                day.driftFactor(label, pulls),
                 verdict == ComparisonVerdict.CANNOT_TELL
                         ? pullsNeeded(day, pulls, request, label, errors)
                         : OptionalInt.empty(),

@@ -58,7 +58,7 @@ final class Remarks {
             Comparison comparison, List<ComparedPull> pulls, ComparisonResult result, List<Finding> findings) {
         Detail label = Detail.of("label", comparison.label());
         Detail reference = Detail.of("reference", result.reference().label());
-        double factor = comparison.basis().driftFactor();
+        double factor = comparison.driftFactor();
         List<String> ran = pulls.stream().map(ComparedPull::label).toList();
         boolean once =
                 !ChangeOvers.suffice(ran, comparison.label(), result.reference().label());

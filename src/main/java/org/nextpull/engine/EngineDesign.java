@@ -44,18 +44,9 @@ public record EngineDesign(
         return withCylinder(new Cylinder(cylinder.bore(), cylinder.stroke(), drive));
     }
 
-    public EngineDesign withBreathing(Breathing other) {
-        return new EngineDesign(name, cylinder, cylinders, valves, other, boost, combustion, walls, friction, exhaust);
-    }
-
     public EngineDesign withBoost(Boost other) {
         return new EngineDesign(
                 name, cylinder, cylinders, valves, breathing, other, combustion, walls, friction, exhaust);
-    }
-
-    public EngineDesign withExhaust(Exhaust other) {
-        return new EngineDesign(
-                name, cylinder, cylinders, valves, breathing, boost, combustion, walls, friction, other);
     }
 
     /**

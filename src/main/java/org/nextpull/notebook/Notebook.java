@@ -32,7 +32,7 @@ public final class Notebook implements AutoCloseable {
     private final Database database;
     private final Map<Long, SessionKeeper> keepers = new HashMap<>();
 
-    private Notebook(Database database) {
+    Notebook(Database database) {
         this.database = database;
     }
 
@@ -217,16 +217,6 @@ public final class Notebook implements AutoCloseable {
     /** What the file's own check says; empty when it is content. */
     List<String> damage() throws IOException {
         return Checkup.damage(database);
-    }
-
-    /** Lets the file grow no more, as a full disk does. */
-    void limitPages() throws IOException {
-        database.list("pragma max_page_count = 1", row -> row.wide("max_page_count"));
-    }
-
-    /** How long to wait for another program. */
-    void waitForLocks(int milliseconds) throws IOException {
-        database.list("pragma busy_timeout = " + milliseconds, row -> row.wide("timeout"));
     }
 
     @Override

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -15,18 +17,19 @@ class PressureCheckTest {
 
     @Test
     void readingsThatAgreeSayNothing() {
-        PressureReadings readings = NONE.withGiven(kPa(95.4))
-                .withLogged(kPa(95.6))
-                .withManifoldAtRest(kPa(95.1))
-                .withManifoldAtFullLoad(kPa(93.5))
-                .withAltitude(500);
+        PressureReadings readings = new PressureReadings(
+                Optional.of(kPa(95.4)),
+                Optional.of(kPa(95.6)),
+                Optional.of(kPa(95.1)),
+                Optional.of(kPa(93.5)),
+                OptionalDouble.of(500));
         assertThat(PressureCheck.of(readings, Place.nowhere())).isEmpty();
         assertThat(PressureCheck.of(NONE, Place.nowhere())).isEmpty();
     }
 
     @Test
     void aWeatherReportAgainstTheLoggersBarometerIsRecognised() {
-        Finding finding = only(NONE.withGiven(kPa(101.8)).withLogged(kPa(95.9)));
+        Finding finding = only(logged(101.8, 95.9));
         assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
         assertThat(finding.number("station").orElseThrow()).isEqualTo(95_900);
         assertThat(finding.number("altitude").orElseThrow()).isCloseTo(500, within(10.0));
@@ -34,24 +37,27 @@ class PressureCheckTest {
 
     @Test
     void barometersThatDifferOtherwiseAreNamed() {
-        Finding finding = only(NONE.withGiven(kPa(94)).withLogged(kPa(95.9)));
+        Finding finding = only(logged(94, 95.9));
         assertThat(finding.code()).isEqualTo(FindingCode.AIR_BAROMETERS_DIFFER);
         assertThat(finding.number("other").orElseThrow()).isEqualTo(95_900);
     }
 
     @Test
     void aManifoldAtRestShowsTheTrueBarometer() {
-        assertThat(only(NONE.withGiven(kPa(101.3)).withManifoldAtRest(kPa(97))).code())
+        assertThat(only(manifold(101.3, OptionalDouble.of(97), OptionalDouble.empty()))
+                        .code())
                 .isEqualTo(FindingCode.AIR_BAROMETER_LOOKS_SEA_LEVEL);
-        assertThat(only(NONE.withGiven(kPa(94)).withManifoldAtRest(kPa(97))).code())
+        assertThat(only(manifold(94, OptionalDouble.of(97), OptionalDouble.empty()))
+                        .code())
                 .isEqualTo(FindingCode.AIR_MANIFOLD_AT_REST_DIFFERS);
     }
 
     @Test
     void aManifoldAtFullLoadBoundsTheBarometerFromBothSides() {
-        assertThat(only(NONE.withGiven(kPa(95)).withManifoldAtFullLoad(kPa(99))).code())
+        assertThat(only(manifold(95, OptionalDouble.empty(), OptionalDouble.of(99)))
+                        .code())
                 .isEqualTo(FindingCode.AIR_MANIFOLD_ABOVE_BAROMETER);
-        assertThat(only(NONE.withGiven(kPa(101.3)).withManifoldAtFullLoad(kPa(90)))
+        assertThat(only(manifold(101.3, OptionalDouble.empty(), OptionalDouble.of(90)))
                         .code())
                 .isEqualTo(FindingCode.AIR_MANIFOLD_FAR_BELOW_BAROMETER);
     }
@@ -81,7 +87,7 @@ class PressureCheckTest {
 
     @Test
     void theLoggersBarometerIsUsedBeforeTheOneGiven() {
-        PressureReadings readings = NONE.withGiven(kPa(95.5)).withLogged(kPa(95.6));
+        PressureReadings readings = logged(95.5, 95.6);
         assertThat(readings.barometer()).contains(kPa(95.6));
         assertThat(NONE.withGiven(kPa(95.5)).barometer()).contains(kPa(95.5));
     }
@@ -95,5 +101,23 @@ class PressureCheckTest {
 
     private static Pressure kPa(double kilopascals) {
         return Pressure.ofKilopascals(kilopascals);
+    }
+
+    private static PressureReadings logged(double givenKpa, double loggedKpa) {
+        return new PressureReadings(
+                Optional.of(kPa(givenKpa)),
+                Optional.of(kPa(loggedKpa)),
+                Optional.empty(),
+                Optional.empty(),
+                OptionalDouble.empty());
+    }
+
+    private static PressureReadings manifold(double givenKpa, OptionalDouble restKpa, OptionalDouble fullLoadKpa) {
+        return new PressureReadings(
+                Optional.of(kPa(givenKpa)),
+                Optional.empty(),
+                restKpa.stream().mapToObj(PressureCheckTest::kPa).findFirst(),
+                fullLoadKpa.stream().mapToObj(PressureCheckTest::kPa).findFirst(),
+                OptionalDouble.empty());
     }
 }

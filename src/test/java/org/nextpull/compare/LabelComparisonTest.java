@@ -56,7 +56,8 @@ class LabelComparisonTest {
         Comparison one = compare(pulls("ABBA", day), 1);
         Comparison both = compare(together, 1);
         assertThat(both.difference().percent()).isCloseTo(one.difference().percent(), within(0.05));
-        assertThat(both.basis().standardErrorPercent()).isLessThan(one.basis().standardErrorPercent());
+        assertThat(both.difference().interval().halfWidth())
+                .isLessThan(one.difference().interval().halfWidth());
         assertThat(compare(apart, 1).difference().interval().halfWidth()).isGreaterThan(3);
     }
 
@@ -71,7 +72,9 @@ class LabelComparisonTest {
         Comparison one = compare(pulls("ABBAABBA", still), 1);
         Comparison other = compare(pulls("ABBAABBA", drifting), 1);
         assertThat(other.difference().percent())
-                .isCloseTo(one.difference().percent(), within(one.basis().standardErrorPercent() / 10));
+                .isCloseTo(
+                        one.difference().percent(),
+                        within(one.difference().interval().halfWidth() / 25));
         assertThat(one.verdict()).isEqualTo(ComparisonVerdict.MORE);
         assertThat(other.verdict()).isEqualTo(ComparisonVerdict.MORE);
     }
@@ -161,7 +164,7 @@ class LabelComparisonTest {
         Outcome<ComparisonResult> turns = LabelComparison.of(
                 pulls("ABBAABBA", 200, 200.4, 199.8, 200.1, 200.9, 201.2, 200.8, 201.1), against("A", 1));
         assertThat(codes(turns)).doesNotContain(FindingCode.COMPARE_IN_BLOCKS);
-        assertThat(turns.value().orElseThrow().of("B").orElseThrow().basis().driftFactor())
+        assertThat(turns.value().orElseThrow().of("B").orElseThrow().driftFactor())
                 .isBetween(1.0, 1.5);
     }
 

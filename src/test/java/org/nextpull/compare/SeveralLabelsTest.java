@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.nextpull.math.Series;
 import org.nextpull.math.StudentT;
+import org.nextpull.math.regression.Covariance;
 import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.GroupedFit;
 import org.nextpull.math.regression.ReadingErrors;
@@ -39,7 +41,7 @@ class SeveralLabelsTest {
         GroupedFit fit = GroupedFit.fit(
                         new Design(columns, true),
                         Series.generate(rows, row -> row % 2),
-                        ReadingErrors.ofGroups(groups))
+                        new ReadingErrors(Covariance.none(rows), groups, Series.constant(rows, 1), Optional.empty(), 1))
                 .orElseThrow();
         List<Series> contrasts = new ArrayList<>();
         for (int treatment = 1; treatment <= treatments; treatment++) {

@@ -27,8 +27,8 @@ class EngineLimitsTest {
 
     @Test
     void everyWrongNumberIsNamedAtOnce() {
-        EngineDesign design =
-                ExampleEngines.hillClimb().withCompressionRatio(Double.NaN).withExhaust(new Exhaust(-1, 0.2));
+        EngineDesign design = with(ExampleEngines.hillClimb().combustion(), new Exhaust(-1, 0.2))
+                .withCompressionRatio(Double.NaN);
         Outcome<ModelEngine> outcome = ModelEngine.of(design);
         assertThat(outcome.findings())
                 .extracting(finding -> finding.text("name").orElseThrow())
@@ -38,17 +38,9 @@ class EngineLimitsTest {
     @Test
     void aBurnLongerThanTheStrokeIsRefused() {
         EngineDesign quick = ExampleEngines.hillClimb();
-        EngineDesign slow = new EngineDesign(
-                quick.name(),
-                quick.cylinder(),
-                quick.cylinders(),
-                quick.valves(),
-                quick.breathing(),
-                quick.boost(),
+        EngineDesign slow = with(
                 new EngineDesign.Combustion(
                         new BurnDuration(190_000), 0.1, 0.97, EngineDesign.Combustion.HotSpot.USUAL),
-                quick.walls(),
-                quick.friction(),
                 quick.exhaust());
         Outcome<EnginePoint> outcome = ModelEngine.of(slow).then(engine -> engine.at(POINT.atRpm(6000)));
         assertThat(outcome.isFailed()).isTrue();
@@ -73,5 +65,20 @@ class EngineLimitsTest {
         assertThat(ModelEngine.of(ExampleEngines.hillClimb()).isFailed()).isFalse();
         assertThat(ModelEngine.of(ExampleEngines.hatchback()).isFailed()).isFalse();
         assertThat(ModelEngine.of(ExampleEngines.boosted()).isFailed()).isFalse();
+    }
+
+    private static EngineDesign with(EngineDesign.Combustion combustion, Exhaust exhaust) {
+        EngineDesign example = ExampleEngines.hillClimb();
+        return new EngineDesign(
+                example.name(),
+                example.cylinder(),
+                example.cylinders(),
+                example.valves(),
+                example.breathing(),
+                example.boost(),
+                combustion,
+                example.walls(),
+                example.friction(),
+                exhaust);
     }
 }

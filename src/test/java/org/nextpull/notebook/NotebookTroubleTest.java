@@ -143,12 +143,13 @@ class NotebookTroubleTest {
     @Test
     void aFullDiskIsSaidAndWhatWasKeptIsStillThere() throws IOException, SQLException {
         SampleDays.Day day = SampleDays.of("hillclimb-e10-timing");
-        try (Notebook notebook = Notebook.open(file())) {
+        Database database = NotebookFile.open(file());
+        try (Notebook notebook = new Notebook(database)) {
             long id = notebook.begin(day.start());
             SampleDays.Day three = day.first(3);
             notebook.keepPull(id, SampleDays.MORNING, three.input(), three.result());
             // SQLite counts pages against a limit of its own exactly as it does against the disk
-            notebook.limitPages();
+            database.list("pragma max_page_count = 1", row -> row.wide("max_page_count"));
             SampleDays.Day all = day;
             assertThat(code(() -> notebook.keepPull(id, SampleDays.MORNING, all.input(), all.result())))
                     .isEqualTo(FindingCode.NOTEBOOK_DISK_FULL);
@@ -168,9 +169,10 @@ class NotebookTroubleTest {
         oneSession();
         try (Connection other = DriverManager.getConnection("jdbc:sqlite:" + file());
                 Statement statement = other.createStatement();
-                Notebook notebook = Notebook.open(file())) {
+                Database database = NotebookFile.open(file());
+                Notebook notebook = new Notebook(database)) {
             statement.execute("begin immediate");
-            notebook.waitForLocks(50);
+            database.list("pragma busy_timeout = 50", row -> row.wide("timeout"));
             assertThat(code(() -> notebook.close(1, SampleDays.MORNING))).isEqualTo(FindingCode.NOTEBOOK_LOCKED);
             assertThat(notebook.list()).as("reading goes on").hasSize(1);
             statement.execute("rollback");

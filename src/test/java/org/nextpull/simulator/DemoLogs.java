@@ -50,11 +50,23 @@ public final class DemoLogs {
     private static final double HILL_RATE = 300;
     private static final double HILL_INERTIA = 0.16;
     private static final double HILL_LAMBDA_DELAY_S = 0.15;
-    private static final EngineDesign AFTER = ExampleEngines.hillClimb()
-            .withExhaust(new Exhaust(8e3, 0.20))
-            .withBreathing(ExampleEngines.hillClimb().breathing().withResonance(new Breathing.Resonance(5600, 0.18)));
+    private static final EngineDesign AFTER = withOtherGasPaths(ExampleEngines.hillClimb());
 
     private DemoLogs() {}
+
+    private static EngineDesign withOtherGasPaths(EngineDesign before) {
+        return new EngineDesign(
+                before.name(),
+                before.cylinder(),
+                before.cylinders(),
+                before.valves(),
+                before.breathing().withResonance(new Breathing.Resonance(5600, 0.18)),
+                before.boost(),
+                before.combustion(),
+                before.walls(),
+                before.friction(),
+                new Exhaust(8e3, 0.20));
+    }
 
     /** All of them. */
     public static List<DemoLog> all() {

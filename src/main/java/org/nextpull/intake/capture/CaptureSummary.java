@@ -18,7 +18,6 @@ import org.nextpull.intake.wire.Chunk;
  * @param bytes bytes received
  * @param starts how often the program began to write
  * @param damage places that are no whole record, in order
- * @param endedInOrder whether the session was closed after the last arrival
  * @param fileId the id that all its records carry
  */
 public record CaptureSummary(
@@ -27,7 +26,6 @@ public record CaptureSummary(
         long bytes,
         int starts,
         List<CaptureEntry.Damaged> damage,
-        boolean endedInOrder,
         OptionalInt fileId) {
     public CaptureSummary {
         damage = List.copyOf(damage);
@@ -40,8 +38,7 @@ public record CaptureSummary(
             for (Optional<CaptureEntry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
                 sum.add(entry.get());
             }
-            return new CaptureSummary(
-                    sum.source, sum.last, sum.bytes, sum.starts, sum.damage, sum.ended, reader.fileId());
+            return new CaptureSummary(sum.source, sum.last, sum.bytes, sum.starts, sum.damage, reader.fileId());
         }
     }
 
@@ -56,7 +53,6 @@ public record CaptureSummary(
         private Optional<ArrivalTime> last = Optional.empty();
         private long bytes;
         private int starts;
-        private boolean ended;
 
         Sum(String source) {
             this.source = source;
@@ -68,19 +64,14 @@ public record CaptureSummary(
             } else if (entry instanceof CaptureEntry.Started started) {
                 source = started.source();
                 starts++;
-                seen(started.at(), false);
+                last = Optional.of(started.at());
             } else if (entry instanceof CaptureEntry.Ended end) {
-                seen(end.at(), true);
+                last = Optional.of(end.at());
             } else if (entry instanceof CaptureEntry.Received received) {
                 Arrival arrival = received.arrival();
                 bytes += arrival instanceof Chunk chunk ? chunk.length() : 0;
-                seen(arrival.at(), false);
+                last = Optional.of(arrival.at());
             }
-        }
-
-        private void seen(ArrivalTime at, boolean isEnd) {
-            last = Optional.of(at);
-            ended = isEnd;
         }
     }
 }

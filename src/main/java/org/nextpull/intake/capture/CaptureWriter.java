@@ -109,11 +109,6 @@ public final class CaptureWriter implements AutoCloseable {
         }
     }
 
-    /** Whether everything that arrived so far was written. */
-    public synchronized boolean isSaving() {
-        return !failing;
-    }
-
     /** What is to be said since this was asked last. */
     public synchronized List<Finding> news() {
         List<Finding> result = List.copyOf(news);

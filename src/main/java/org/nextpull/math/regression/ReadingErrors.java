@@ -26,12 +26,6 @@ public record ReadingErrors(
         }
     }
 
-    /** Readings that share nothing, all of weight 1, and of which nothing is known beforehand. */
-    public static ReadingErrors ofGroups(List<Integer> groups) {
-        int size = groups.size();
-        return new ReadingErrors(Covariance.none(size), groups, Series.constant(size, 1), Optional.empty(), 1);
-    }
-
     /** The same readings with other weights, above 0, at most 1. */
     public ReadingErrors withWeights(Series newWeights) {
         return new ReadingErrors(shared, groups, newWeights, usual, allowance);

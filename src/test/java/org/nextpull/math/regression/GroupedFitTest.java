@@ -14,6 +14,12 @@ import org.nextpull.math.Series;
 class GroupedFitTest {
     private static final Series SECOND = Series.of(0, 1);
 
+    /** Readings that share nothing, all of weight 1, and of which nothing is known beforehand. */
+    private static ReadingErrors unshared(List<Integer> groups) {
+        int size = groups.size();
+        return new ReadingErrors(Covariance.none(size), groups, Series.constant(size, 1), Optional.empty(), 1);
+    }
+
     /** 40 CFR 1065.602(f), worked example: t 16.63 with 11.76 degrees of freedom. */
     @Test
     void twoGroupsThatShareNothingAreTheRegulationsWelchTest() {
@@ -23,9 +29,8 @@ class GroupedFitTest {
             groups.add(row < 11 ? 0 : 1);
         }
         Design design = Design.withIntercept(Series.generate(18, groups::get));
-        Estimate difference = GroupedFit.fit(design, readings, ReadingErrors.ofGroups(groups))
-                .orElseThrow()
-                .estimate(SECOND);
+        Estimate difference =
+                GroupedFit.fit(design, readings, unshared(groups)).orElseThrow().estimate(SECOND);
         assertThat(-difference.value() / difference.standardError()).isCloseTo(16.63, within(0.005));
         assertThat(difference.degreesOfFreedom()).isCloseTo(11.76, within(0.005));
     }
@@ -116,7 +121,7 @@ class GroupedFitTest {
             int own = laboratory;
             columns.add(Series.generate(readings.length, row -> row / 2 == own ? 1 : 0));
         }
-        GroupedFit fit = GroupedFit.fit(new Design(columns, true), Series.of(readings), ReadingErrors.ofGroups(groups))
+        GroupedFit fit = GroupedFit.fit(new Design(columns, true), Series.of(readings), unshared(groups))
                 .orElseThrow();
         assertThat(Math.sqrt(fit.pooled().variance()))
                 .isCloseTo(RefTable.expected("creosote", "repeatability sd s_r"), within(1e-6));
