@@ -26,7 +26,6 @@ import org.nextpull.live.LiveState;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.HoldText;
-import org.nextpull.report.LiveHelp;
 import org.nextpull.report.LiveText;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
@@ -243,34 +242,77 @@ final class LiveTalk implements LiveListener {
     /** Does what was typed; false when the session is to end. */
     boolean answer(String line, LiveSession session) {
         LiveState state = session.state();
-        LiveTyped typed = LiveTyped.of(
-                line,
-                new LiveTyped.Context(
-                        state.plan(),
-                        state.nextPull(),
-                        state.pullSinceS().isPresent(),
-                        state.result().unwatchedNow()));
-        if (typed instanceof LiveTyped.End) {
-            return false;
-        } else if (typed instanceof LiveTyped.Do act) {
-            session.tell(act.act());
-        } else if (typed instanceof LiveTyped.AsProposed) {
-            proposed(state)
-                    .ifPresentOrElse(
-                            setting -> set(state, setting, session), () -> say(List.of(LiveText.NOTHING_PROPOSED)));
-        } else if (typed instanceof LiveTyped.Set set) {
-            EngineSetting proposed = proposed(state).orElseGet(EngineSetting::none);
-            set(state, set.setting().orElse(proposed), session);
-        } else if (typed instanceof LiveTyped.Why) {
-            say(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
-        } else if (typed instanceof LiveTyped.Show) {
-            out.lines(List.of(new AdviseText(shown).advise(state.result()).stripTrailing()));
-        } else if (typed instanceof LiveTyped.Wrong wrong) {
-            say(List.of(wrong.message()));
-        } else {
-            out.lines(List.of(LiveHelp.text().stripTrailing()));
+        Answers answers = new Answers(session, state);
+        new LiveTyped(
+                        new LiveTyped.Day(
+                                state.plan(),
+                                state.nextPull(),
+                                state.pullSinceS().isPresent(),
+                                state.result().unwatchedNow()),
+                        answers)
+                .read(line);
+        return answers.goesOn;
+    }
+
+    /** What becomes of a typed line. */
+    private final class Answers implements LiveTyped.Reply {
+        private final LiveSession session;
+        private final LiveState state;
+        private boolean goesOn = true;
+
+        Answers(LiveSession session, LiveState state) {
+            this.session = session;
+            this.state = state;
         }
-        return true;
+
+        @Override
+        public void act(OperatorAction act) {
+            session.tell(act);
+        }
+
+        private Optional<EngineSetting> proposed() {
+            return state.advice().flatMap(Advice::setting);
+        }
+
+        @Override
+        public void asProposed() {
+            proposed().ifPresentOrElse(this::set, () -> wrong(LiveText.NOTHING_PROPOSED));
+        }
+
+        @Override
+        public void set(EngineSetting typed) {
+            EngineSetting setting = typed.orElse(proposed().orElseGet(EngineSetting::none));
+            new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(this::wrong);
+            session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
+        }
+
+        @Override
+        public void why() {
+            say(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
+        }
+
+        @Override
+        public void show() {
+            out.lines(List.of(new AdviseText(shown).advise(state.result()).stripTrailing()));
+        }
+
+        @Override
+        public void help() {
+            out.lines(List.of(LiveTyped.help(
+                            "say that what is proposed is set in the engine",
+                            "say what else is set for the pull that is running or comes next: advance and lambda")
+                    .stripTrailing()));
+        }
+
+        @Override
+        public void end() {
+            goesOn = false;
+        }
+
+        @Override
+        public void wrong(String message) {
+            say(List.of(message));
+        }
     }
 
     /** Says once how the session ended. */
@@ -281,14 +323,5 @@ final class LiveTalk implements LiveListener {
                     state.at(),
                     words.ended(state.result(), state.capture().folder().toString()));
         }
-    }
-
-    private static Optional<EngineSetting> proposed(LiveState state) {
-        return state.advice().flatMap(Advice::setting);
-    }
-
-    private void set(LiveState state, EngineSetting setting, LiveSession session) {
-        new SettingDoubt(state.plan(), state.result()).of(setting).ifPresent(doubt -> say(List.of(doubt)));
-        session.tell(new OperatorAction.Setting(state.nextPull(), AskedSetting.ofNumbers(setting), false));
     }
 }

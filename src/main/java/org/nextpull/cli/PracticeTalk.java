@@ -11,7 +11,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
-import org.nextpull.report.LiveHelp;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
@@ -23,12 +22,13 @@ import org.nextpull.simulator.Practice;
 import org.nextpull.unit.Quantity;
 
 /** The conversation of a practice day: proposes, reads what is typed, runs the pull, until the user or the advice ends it. */
-final class PracticeTalk {
+final class PracticeTalk implements LiveTyped.Reply {
     private final Console console;
     private final PrintWriter out;
     private final Practice practice;
     private final Shown shown;
     private final AdviceText words;
+    private boolean goesOn = true;
     private boolean debriefed;
 
     PracticeTalk(Console console, Practice practice, Shown shown) {
@@ -43,7 +43,6 @@ final class PracticeTalk {
     void hold() throws IOException {
         out.println("The engine is warm. Type help to see what can be typed.");
         propose();
-        boolean goesOn = true;
         while (goesOn) {
             out.print("> ");
             out.flush();
@@ -51,15 +50,9 @@ final class PracticeTalk {
             if (line == null) {
                 out.println();
                 out.println("End of input: the day ends here.");
-                goesOn = false;
+                end();
             } else {
-                goesOn = answer(LiveTyped.of(
-                        line,
-                        new LiveTyped.Context(
-                                practice.plan(),
-                                practice.pulls() + 1,
-                                false,
-                                practice.result().unwatchedNow())));
+                answer(line);
             }
         }
         debrief();
@@ -81,26 +74,51 @@ final class PracticeTalk {
         }
     }
 
-    private synchronized boolean answer(LiveTyped typed) {
-        if (typed instanceof LiveTyped.End || (typed instanceof LiveTyped.AsProposed && isOver())) {
-            return false;
-        }
-        if (typed instanceof LiveTyped.AsProposed) {
-            pull(practice.advice().setting().orElseThrow());
-        } else if (typed instanceof LiveTyped.Set set) {
-            pull(completed(set.setting()));
-        } else if (typed instanceof LiveTyped.Why) {
-            out.println(words.because(practice.advice()));
-        } else if (typed instanceof LiveTyped.Show) {
-            out.print(new AdviseText(shown).advise(practice.result()));
-        } else if (typed instanceof LiveTyped.Do act) {
-            take(act.act());
-        } else if (typed instanceof LiveTyped.Wrong wrong) {
-            out.println(wrong.message());
+    private synchronized void answer(String line) {
+        new LiveTyped(
+                        new LiveTyped.Day(
+                                practice.plan(),
+                                practice.pulls() + 1,
+                                false,
+                                practice.result().unwatchedNow()),
+                        this)
+                .read(line);
+    }
+
+    @Override
+    public void end() {
+        goesOn = false;
+    }
+
+    @Override
+    public void asProposed() {
+        if (isOver()) {
+            end();
         } else {
-            out.print(LiveHelp.practice());
+            pull(practice.advice().setting().orElseThrow());
         }
-        return true;
+    }
+
+    @Override
+    public void why() {
+        out.println(words.because(practice.advice()));
+    }
+
+    @Override
+    public void show() {
+        out.print(new AdviseText(shown).advise(practice.result()));
+    }
+
+    @Override
+    public void help() {
+        out.print(LiveTyped.help(
+                "run what is proposed; after a stop: end the day",
+                "run another setting: advance and lambda; one number where the plan has one sweep"));
+    }
+
+    @Override
+    public void wrong(String message) {
+        out.println(message);
     }
 
     private boolean isOver() {
@@ -115,12 +133,13 @@ final class PracticeTalk {
         }
     }
 
-    /** A setting with what was left out as proposed, else as last run. */
-    private EngineSetting completed(EngineSetting typed) {
+    /** What was left out is as proposed, else as last run. */
+    @Override
+    public void set(EngineSetting typed) {
         List<EngineSetting> before = practice.settings();
         EngineSetting like =
                 practice.advice().setting().orElseGet(() -> before.isEmpty() ? typed : before.get(before.size() - 1));
-        return typed.orElse(like);
+        pull(typed.orElse(like));
     }
 
     private void pull(EngineSetting setting) {
@@ -150,7 +169,8 @@ final class PracticeTalk {
     }
 
     /** Does by hand what a running session takes; parts and fuel are those of the plan. */
-    private void take(OperatorAction act) {
+    @Override
+    public void act(OperatorAction act) {
         if (act instanceof OperatorAction.Next) {
             out.println("The model engine has the parts and the fuel of the plan.");
             return;

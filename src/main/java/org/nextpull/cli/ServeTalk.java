@@ -104,8 +104,10 @@ final class ServeTalk implements ServedEngine.Listener {
             case "hold" -> speed(words, plan);
             case "garbage" -> seconds(words, trouble(ServeCommand.Trouble.Kind.GARBAGE));
             case "silence" -> seconds(words, trouble(ServeCommand.Trouble.Kind.SILENCE));
-            case "end" -> Optional.of(new ServeCommand.End());
-            default -> setting(Typed.of(line, plan));
+            case "" -> Optional.of(new ServeCommand.Pull());
+            case "end", "stop", "quit", "exit" -> Optional.of(new ServeCommand.End());
+            case "help", "?" -> wrong(HELP.stripTrailing());
+            default -> setting(TypedSetting.of(line, plan));
         };
     }
 
@@ -119,7 +121,8 @@ final class ServeTalk implements ServedEngine.Listener {
     }
 
     private Optional<ServeCommand> seconds(List<String> words, DoubleFunction<ServeCommand> command) {
-        OptionalDouble seconds = words.size() == 1 ? OptionalDouble.of(USUAL_TROUBLE_S) : Typed.number(words.get(1));
+        OptionalDouble seconds =
+                words.size() == 1 ? OptionalDouble.of(USUAL_TROUBLE_S) : TypedSetting.number(words.get(1));
         boolean known = words.size() <= 2
                 && seconds.isPresent()
                 && seconds.getAsDouble() > 0
@@ -130,7 +133,7 @@ final class ServeTalk implements ServedEngine.Listener {
     }
 
     private Optional<ServeCommand> speed(List<String> words, SweepPlan plan) {
-        OptionalDouble rpm = words.size() == 2 ? Typed.number(words.get(1)) : OptionalDouble.empty();
+        OptionalDouble rpm = words.size() == 2 ? TypedSetting.number(words.get(1)) : OptionalDouble.empty();
         boolean inBand = rpm.isPresent()
                 && plan.band()
                         .filter(band -> band.fromRpm() <= rpm.getAsDouble() && rpm.getAsDouble() <= band.toRpm())
@@ -140,16 +143,8 @@ final class ServeTalk implements ServedEngine.Listener {
                 : wrong("hold takes a speed of the band, such as: hold 4000");
     }
 
-    private Optional<ServeCommand> setting(Typed typed) {
-        if (typed instanceof Typed.Setting setting) {
-            return Optional.of(new ServeCommand.Set(setting.setting()));
-        }
-        if (typed instanceof Typed.AsProposed) {
-            return Optional.of(new ServeCommand.Pull());
-        }
-        if (typed instanceof Typed.Stop) {
-            return Optional.of(new ServeCommand.End());
-        }
-        return wrong(typed instanceof Typed.Wrong wrong ? wrong.message() : HELP.stripTrailing());
+    private Optional<ServeCommand> setting(TypedSetting typed) {
+        typed.wrong().ifPresent(this::say);
+        return typed.setting().map(ServeCommand.Set::new);
     }
 }

@@ -55,11 +55,15 @@ final class LiveDay {
     private final PullTrace trace = new PullTrace();
     private final Optional<HoldGuide> guide;
     private final Links links;
-    private final ActBook book;
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
     private final Coverage coverage;
     private final Deque<LiveState.Notice> notices = new ArrayDeque<>();
+    private OperatorActions acts = OperatorActions.none();
+
+    /** The plan with its limits as they stand now. */
+    private SweepPlan limited;
+
     private ArrivalTime now;
     private SessionResult result;
     private boolean replaying;
@@ -87,7 +91,7 @@ final class LiveDay {
         this.alarms = new RowAlarms(intake.sources().size(), limits);
         this.coverage = new Coverage(intake, chain);
         this.links = new Links(intake.names());
-        this.book = new ActBook(plan);
+        this.limited = plan;
         this.guide = HoldGuide.of(plan);
         this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
     }
@@ -129,7 +133,7 @@ final class LiveDay {
     private void noteFound() {
         waiting.see(pulls.count(), now.seconds());
         for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
-            saidBefore.put(number, book.acts());
+            saidBefore.put(number, acts);
         }
     }
 
@@ -139,13 +143,13 @@ final class LiveDay {
         noteFound();
         look();
         if (!replaying) {
-            coverage.due(book.plan(), at.seconds()).forEach(finding -> say(at, finding));
-            coverage.silent(book.plan(), latest.all(at), pulls.loadedSinceS().isPresent())
+            coverage.due(limited, at.seconds()).forEach(finding -> say(at, finding));
+            coverage.silent(limited, latest.all(at), pulls.loadedSinceS().isPresent())
                     .forEach(finding -> say(at, finding));
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
-                && waiting.isDue(book.plan(), latest.conditions(at), advice(), at.seconds())) {
+                && waiting.isDue(limited, latest.conditions(at), advice(), at.seconds())) {
             ask();
         }
     }
@@ -175,10 +179,10 @@ final class LiveDay {
         while (settled < pulls.count()) {
             settled++;
             int number = settled;
-            if (!book.isSettled(number)) {
+            if (!acts.isSettled(number)) {
                 settle(
                         number,
-                        saidBefore.getOrDefault(number, book.acts()),
+                        saidBefore.getOrDefault(number, acts),
                         () -> Desk.evaluate(input(), PullSettings.first(pulls.pulls(), number - 1))
                                 .value()
                                 .flatMap(SessionResult::verdict)
@@ -186,7 +190,7 @@ final class LiveDay {
             }
         }
         announced = pulls.count() - (lastWasCut() ? 1 : 0);
-        desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), book.acts().all());
+        desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), acts.all());
         Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
         ask();
     }
@@ -209,7 +213,7 @@ final class LiveDay {
         while (settled < pulls.count()) {
             settled++;
             events.pullFound();
-            settle(settled, book.acts(), () -> advice().flatMap(Advice::setting));
+            settle(settled, acts, () -> advice().flatMap(Advice::setting));
         }
         ask();
     }
@@ -226,13 +230,15 @@ final class LiveDay {
     }
 
     private void take(OperatorAction act) {
-        List<Finding> wrong = book.take(act, pulls.count());
-        wrong.forEach(finding -> say(now, finding));
-        if (!wrong.isEmpty()) {
+        Outcome<OperatorActions> taken = acts.with(act, plan, pulls.count());
+        taken.findings().forEach(finding -> say(now, finding));
+        if (taken.isFailed()) {
             return;
         }
+        acts = taken.value().orElse(acts);
         if (act instanceof OperatorAction.ChangeLimit) {
-            AlarmRules limits = AlarmRules.of(book.plan());
+            limited = acts.plan(plan);
+            AlarmRules limits = AlarmRules.of(limited);
             alarms.limits(limits);
             pulls.limits(limits);
         }
@@ -251,7 +257,7 @@ final class LiveDay {
 
     private SessionInput input() {
         SessionInput day = SessionInput.of(plan, List.of(), List.of()).withNow(latest.conditions(now));
-        return book.acts().applied(experience.map(day::withExperience).orElse(day));
+        return acts.applied(experience.map(day::withExperience).orElse(day));
     }
 
     /** Takes what was worked out meanwhile. */
@@ -298,7 +304,7 @@ final class LiveDay {
         return new LiveState(
                 now,
                 result,
-                book.plan(),
+                limited,
                 links.all(now),
                 capture,
                 latest.all(now),
@@ -307,9 +313,9 @@ final class LiveDay {
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
                 since.isPresent() ? trace.since(since.getAsDouble()) : LiveState.PullSoFar.none(),
                 guide.map(HoldGuide::now),
-                waiting.coolDownLeftS(book.plan().start().coolDownS(), now.seconds()),
+                waiting.coolDownLeftS(limited.start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
-                book.acts(),
+                acts,
                 List.copyOf(notices),
                 keeper.session(),
                 keeper.failing());

@@ -8,12 +8,17 @@ import org.nextpull.plan.Limit;
 
 /** What an operator does by hand while a session runs. Pulls are named by their number over the day, refused ones included. */
 public sealed interface OperatorAction {
+    /** On one pull. */
+    sealed interface OnPull extends OperatorAction {
+        int pull();
+    }
+
     /**
      * Takes a pull out: it gives no response any more, but its knock and limits still forbid.
      *
      * @param why the operator's words
      */
-    record Strike(int pull, String why) implements OperatorAction {
+    record Strike(int pull, String why) implements OnPull {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.strike(this);
@@ -21,7 +26,7 @@ public sealed interface OperatorAction {
     }
 
     /** Takes a struck pull in again. */
-    record Restore(int pull) implements OperatorAction {
+    record Restore(int pull) implements OnPull {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.restore(this);
@@ -33,7 +38,7 @@ public sealed interface OperatorAction {
      *
      * @param why the operator's words
      */
-    record Lift(int pull, String why) implements OperatorAction {
+    record Lift(int pull, String why) implements OnPull {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.lift(this);
@@ -45,7 +50,7 @@ public sealed interface OperatorAction {
      *
      * @param setting what was run
      */
-    record Correct(int pull, AskedSetting setting) implements OperatorAction {
+    record Correct(int pull, AskedSetting setting) implements OnPull {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.correct(this);
@@ -58,7 +63,7 @@ public sealed interface OperatorAction {
      * @param setting what is set, with the configuration that is fitted
      * @param assumed whether nobody said so and the proposal was taken
      */
-    record Setting(int pull, AskedSetting setting, boolean assumed) implements OperatorAction {
+    record Setting(int pull, AskedSetting setting, boolean assumed) implements OnPull {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.setting(this);

@@ -8,8 +8,10 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.stream.Stream;
 import org.nextpull.advice.NextConfiguration;
 import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -36,7 +38,8 @@ public final class OperatorActions {
 
     private OperatorActions(List<OperatorAction> acts) {
         this.acts = List.copyOf(acts);
-        this.acts.forEach(this::take);
+        Changes changes = new Changes();
+        this.acts.forEach(act -> act.in(changes).run());
     }
 
     public static OperatorActions of(List<OperatorAction> acts) {
@@ -50,39 +53,6 @@ public final class OperatorActions {
     /** The acts, in order. */
     public List<OperatorAction> all() {
         return acts;
-    }
-
-    private void take(OperatorAction act) {
-        if (act instanceof OperatorAction.Strike strike) {
-            struck.put(strike.pull(), strike.why());
-        } else if (act instanceof OperatorAction.Restore restore) {
-            struck.remove(restore.pull());
-        } else if (act instanceof OperatorAction.Lift lift) {
-            lifted.add(lift.pull());
-        } else if (act instanceof OperatorAction.OwnWatch watch) {
-            ownWatch.addAll(watch.limits());
-        } else if (act instanceof OperatorAction.Setting setting) {
-            set(setting);
-        } else if (act instanceof OperatorAction.Correct correct) {
-            over(correct.pull(), correct.setting());
-            if (correct.setting().hasValues()) {
-                assumed.remove(correct.pull());
-            }
-        } else if (act instanceof OperatorAction.Note note) {
-            note.pull().ifPresent(pull -> remark(pull, note.text()));
-        } else if (act instanceof OperatorAction.Next fitted) {
-            next = new NextConfiguration(
-                    fitted.label().or(next::label), fitted.fuel().or(next::fuel));
-        }
-    }
-
-    private void set(OperatorAction.Setting act) {
-        over(act.pull(), act.setting());
-        if (act.assumed()) {
-            assumed.add(act.pull());
-        } else {
-            assumed.remove(act.pull());
-        }
     }
 
     private void over(int pull, AskedSetting setting) {
@@ -130,35 +100,54 @@ public final class OperatorActions {
     }
 
     /**
-     * What is said of an act on a pull that there is not; one may say what is set for the next pull, and note something on it.
+     * These and one more, or why it is not taken: it names a pull that there is not, a limit that the plan does not take, or a fuel that
+     * it does not know. One may say what is set for the next pull, and note something on it.
      *
+     * @param day the plan of the day
      * @param pulls how many pulls there are
      */
-    public static Optional<Finding> unknownPull(OperatorAction act, int pulls) {
-        int most = act instanceof OperatorAction.Setting || act instanceof OperatorAction.Note ? pulls + 1 : pulls;
+    public Outcome<OperatorActions> with(OperatorAction act, SweepPlan day, int pulls) {
+        List<Finding> wrong = wrong(act, plan(day), pulls);
+        return wrong.isEmpty()
+                ? Outcome.of(of(Stream.concat(acts.stream(), Stream.of(act)).toList()))
+                : Outcome.failed(wrong);
+    }
+
+    private static List<Finding> wrong(OperatorAction act, SweepPlan plan, int pulls) {
+        boolean isAhead = act instanceof OperatorAction.Setting || act instanceof OperatorAction.Note;
         OptionalInt number = pullOf(act);
-        return number.isEmpty() || (number.getAsInt() >= 1 && number.getAsInt() <= most)
-                ? Optional.empty()
-                : Optional.of(Finding.error(
-                        FindingCode.LIVE_PULL_UNKNOWN,
-                        Place.nowhere(),
-                        Detail.of("number", number.getAsInt()),
-                        Detail.of("pulls", pulls)));
+        if (number.isPresent() && (number.getAsInt() < 1 || number.getAsInt() > pulls + (isAhead ? 1 : 0))) {
+            return List.of(Finding.error(
+                    FindingCode.LIVE_PULL_UNKNOWN,
+                    Place.nowhere(),
+                    Detail.of("number", number.getAsInt()),
+                    Detail.of("pulls", pulls)));
+        }
+        if (act instanceof OperatorAction.Next fitted) {
+            return fitted.fuel().stream()
+                    .map(fuel -> plan.fuel().blends().then(known -> known.find(fuel, Place.nowhere())))
+                    .flatMap(found -> found.value().isPresent() ? Stream.empty() : found.findings().stream())
+                    .toList();
+        }
+        Optional<Outcome<SweepPlan>> changed = act instanceof OperatorAction.ChangeLimit change
+                ? Optional.of(changed(plan, change))
+                : Optional.empty();
+        return changed.filter(Outcome::isFailed).map(Outcome::findings).orElse(List.of());
     }
 
     private static OptionalInt pullOf(OperatorAction act) {
-        if (act instanceof OperatorAction.Strike strike) {
-            return OptionalInt.of(strike.pull());
-        } else if (act instanceof OperatorAction.Restore restore) {
-            return OptionalInt.of(restore.pull());
-        } else if (act instanceof OperatorAction.Lift lift) {
-            return OptionalInt.of(lift.pull());
-        } else if (act instanceof OperatorAction.Correct correct) {
-            return OptionalInt.of(correct.pull());
-        } else if (act instanceof OperatorAction.Setting setting) {
-            return OptionalInt.of(setting.pull());
+        if (act instanceof OperatorAction.OnPull named) {
+            return OptionalInt.of(named.pull());
         }
         return act instanceof OperatorAction.Note note ? note.pull() : OptionalInt.empty();
+    }
+
+    /** Whether it was settled what a pull was set to, even if nobody could say; a mark of knock alone settles nothing. */
+    public boolean isSettled(int pull) {
+        return acts.stream()
+                .anyMatch(act -> act instanceof OperatorAction.Setting setting
+                        && setting.pull() == pull
+                        && setting.setting().knock() == KnockMark.NOT_MEASURED);
     }
 
     /** What is fitted now, as it was announced. */
@@ -169,5 +158,68 @@ public final class OperatorActions {
     /** A day with all that was done by hand in it. */
     public SessionInput applied(SessionInput day) {
         return day.withPlan(plan(day.plan())).withAmendments(amendments()).withNext(next);
+    }
+
+    /** What each act changes. */
+    private final class Changes implements OperatorAction.Cases<Runnable> {
+        @Override
+        public Runnable strike(OperatorAction.Strike strike) {
+            return () -> struck.put(strike.pull(), strike.why());
+        }
+
+        @Override
+        public Runnable restore(OperatorAction.Restore restore) {
+            return () -> struck.remove(restore.pull());
+        }
+
+        @Override
+        public Runnable lift(OperatorAction.Lift lift) {
+            return () -> lifted.add(lift.pull());
+        }
+
+        @Override
+        public Runnable correct(OperatorAction.Correct correct) {
+            return () -> {
+                over(correct.pull(), correct.setting());
+                if (correct.setting().hasValues()) {
+                    assumed.remove(correct.pull());
+                }
+            };
+        }
+
+        @Override
+        public Runnable setting(OperatorAction.Setting setting) {
+            return () -> {
+                over(setting.pull(), setting.setting());
+                if (setting.assumed()) {
+                    assumed.add(setting.pull());
+                } else {
+                    assumed.remove(setting.pull());
+                }
+            };
+        }
+
+        @Override
+        public Runnable note(OperatorAction.Note note) {
+            return () -> note.pull().ifPresent(pull -> remark(pull, note.text()));
+        }
+
+        @Override
+        public Runnable changeLimit(OperatorAction.ChangeLimit change) {
+            return () -> {
+                // the plan is changed, not the pulls
+            };
+        }
+
+        @Override
+        public Runnable ownWatch(OperatorAction.OwnWatch watch) {
+            return () -> ownWatch.addAll(watch.limits());
+        }
+
+        @Override
+        public Runnable next(OperatorAction.Next fitted) {
+            return () -> next = new NextConfiguration(
+                    fitted.label().or(next::label), fitted.fuel().or(next::fuel));
+        }
     }
 }

@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
-import java.util.stream.Stream;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Reason;
@@ -130,20 +129,12 @@ public final class Practice {
 
     /** Does what the operator did by hand, or says why it cannot be done: no such pull, or a limit that the plan does not take. */
     public List<Finding> take(OperatorAction act) {
-        Optional<Finding> unknown = OperatorActions.unknownPull(act, pulls());
-        if (unknown.isPresent()) {
-            return List.of(unknown.get());
-        }
-        if (act instanceof OperatorAction.ChangeLimit change) {
-            Outcome<SweepPlan> changed = OperatorActions.changed(acts.plan(plan()), change);
-            if (changed.isFailed()) {
-                return changed.findings();
-            }
-        }
-        acts = OperatorActions.of(
-                Stream.concat(acts.all().stream(), Stream.of(act)).toList());
-        result = evaluate();
-        return List.of();
+        Outcome<OperatorActions> taken = acts.with(act, plan(), pulls());
+        taken.value().ifPresent(now -> {
+            acts = now;
+            result = evaluate();
+        });
+        return taken.findings();
     }
 
     /** The truth beside what was found. Takes a second or two. */
@@ -200,14 +191,20 @@ public final class Practice {
     }
 
     private SessionResult evaluate() {
-        String text = LogText.of(parts, LogDialect.PLAIN, words(), List.of());
-        Outcome<Input> read = new LogFiles(plan().log().hints()).read(new Written(text));
-        List<Recording> recordings = read.value().stream()
-                .filter(Input.Log.class::isInstance)
-                .map(input -> ((Input.Log) input).recording())
-                .toList();
         return Session.evaluate(
-                acts.applied(SessionInput.of(plan(), recordings, List.of()).withSettings(asked())));
+                acts.applied(SessionInput.of(plan(), recordings(), List.of()).withSettings(asked())));
+    }
+
+    private List<Recording> recordings() {
+        if (parts.isEmpty()) {
+            return List.of();
+        }
+        String text = LogText.of(parts, LogDialect.PLAIN, words(), List.of());
+        return new LogFiles(plan().log().hints())
+                .read(new Written(text)).value().stream()
+                        .filter(Input.Log.class::isInstance)
+                        .map(input -> ((Input.Log) input).recording())
+                        .toList();
     }
 
     private List<AskedSetting> asked() {

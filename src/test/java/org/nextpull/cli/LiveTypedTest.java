@@ -2,6 +2,7 @@ package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -14,6 +15,7 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
+import org.nextpull.report.HandAct;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -31,12 +33,58 @@ class LiveTypedTest {
                     leanest_lambda = 0.95
                     """, "test.toml").value().orElseThrow();
 
-    private static LiveTyped typed(String line) {
-        return LiveTyped.of(line, new LiveTyped.Context(BOTH, 4, false, List.of(Limit.EXHAUST, Limit.LEAN)));
+    /** What was made of a line: one thing. */
+    private record Heard(List<Object> all) implements LiveTyped.Reply {
+        @Override
+        public void act(OperatorAction act) {
+            all.add(act);
+        }
+
+        @Override
+        public void asProposed() {
+            all.add("as proposed");
+        }
+
+        @Override
+        public void set(EngineSetting setting) {
+            all.add(setting);
+        }
+
+        @Override
+        public void why() {
+            all.add("why");
+        }
+
+        @Override
+        public void show() {
+            all.add("show");
+        }
+
+        @Override
+        public void help() {
+            all.add("help");
+        }
+
+        @Override
+        public void end() {
+            all.add("end");
+        }
+
+        @Override
+        public void wrong(String message) {
+            all.add("wrong: " + message);
+        }
     }
 
-    private static OperatorAction act(String line) {
-        return ((LiveTyped.Do) typed(line)).act();
+    private static Object typed(String line, boolean running, List<Limit> unwatched) {
+        Heard heard = new Heard(new ArrayList<>());
+        new LiveTyped(new LiveTyped.Day(BOTH, 4, running, unwatched), heard).read(line);
+        assertThat(heard.all()).hasSize(1);
+        return heard.all().get(0);
+    }
+
+    private static Object typed(String line) {
+        return typed(line, false, List.of(Limit.EXHAUST, Limit.LEAN));
     }
 
     private static AskedSetting setting(double deg, double lambda) {
@@ -46,47 +94,46 @@ class LiveTypedTest {
 
     @Test
     void emptyConfirmsAndNumbersAreASetting() {
-        assertThat(typed("")).isInstanceOf(LiveTyped.AsProposed.class);
+        assertThat(typed("")).isEqualTo("as proposed");
         assertThat(typed("  26 0,87 "))
-                .isEqualTo(new LiveTyped.Set(EngineSetting.ofNumbers(
-                        Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87)))));
+                .isEqualTo(EngineSetting.ofNumbers(
+                        Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87))));
     }
 
     @Test
     void wordsAreActs() {
-        assertThat(act("correct 3 26 0.87")).isEqualTo(new OperatorAction.Correct(3, setting(26, 0.87)));
-        assertThat(act("exclude 3 the Clutch slipped")).isEqualTo(new OperatorAction.Strike(3, "the Clutch slipped"));
-        assertThat(act("strike 3")).isEqualTo(new OperatorAction.Strike(3, "excluded by the operator"));
-        assertThat(act("restore 3")).isEqualTo(new OperatorAction.Restore(3));
-        assertThat(act("Lift 2 a loose stay rang")).isEqualTo(new OperatorAction.Lift(2, "a loose stay rang"));
-        assertThat(act("note smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.empty(), "smells rich"));
-        assertThat(act("note 3 smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.of(3), "smells rich"));
-        assertThat(act("limit exhaust_c 900")).isEqualTo(new OperatorAction.ChangeLimit("exhaust_c", 900));
-        assertThat(act("next label long runners"))
+        assertThat(typed("correct 3 26 0.87")).isEqualTo(new OperatorAction.Correct(3, setting(26, 0.87)));
+        assertThat(typed("exclude 3 the Clutch slipped")).isEqualTo(new OperatorAction.Strike(3, "the Clutch slipped"));
+        assertThat(typed("strike 3")).isEqualTo(new OperatorAction.Strike(3, "excluded by the operator"));
+        assertThat(typed("restore 3")).isEqualTo(new OperatorAction.Restore(3));
+        assertThat(typed("Lift 2 a loose stay rang")).isEqualTo(new OperatorAction.Lift(2, "a loose stay rang"));
+        assertThat(typed("note smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.empty(), "smells rich"));
+        assertThat(typed("note 3 smells rich")).isEqualTo(new OperatorAction.Note(OptionalInt.of(3), "smells rich"));
+        assertThat(typed("limit exhaust_c 900")).isEqualTo(new OperatorAction.ChangeLimit("exhaust_c", 900));
+        assertThat(typed("next label long runners"))
                 .isEqualTo(new OperatorAction.Next(Optional.of("long runners"), Optional.empty()));
-        assertThat(act("next label B fuel e85"))
+        assertThat(typed("next label B fuel e85"))
                 .isEqualTo(new OperatorAction.Next(Optional.of("B"), Optional.of("e85")));
     }
 
     @Test
     void knockMarksTheRunningPullOrTheLastOne() {
         AskedSetting heard = AskedSetting.none().withKnock(KnockMark.HEARD);
-        assertThat(act("knock")).isEqualTo(new OperatorAction.Correct(3, heard));
-        assertThat(act("knock 2")).isEqualTo(new OperatorAction.Correct(2, heard));
-        assertThat(((LiveTyped.Do) LiveTyped.of("knock", new LiveTyped.Context(BOTH, 4, true, List.of()))).act())
-                .isEqualTo(new OperatorAction.Setting(4, heard, false));
-        assertThat(act("quiet"))
+        assertThat(typed("knock")).isEqualTo(new OperatorAction.Correct(3, heard));
+        assertThat(typed("knock 2")).isEqualTo(new OperatorAction.Correct(2, heard));
+        assertThat(typed("knock", true, List.of())).isEqualTo(new OperatorAction.Setting(4, heard, false));
+        assertThat(typed("quiet"))
                 .isEqualTo(new OperatorAction.Correct(3, AskedSetting.none().withKnock(KnockMark.NONE)));
     }
 
     @Test
     void theOtherWords() {
-        assertThat(typed("why")).isInstanceOf(LiveTyped.Why.class);
-        assertThat(typed("SHOW")).isInstanceOf(LiveTyped.Show.class);
-        assertThat(typed("help")).isInstanceOf(LiveTyped.Help.class);
-        assertThat(typed("?")).isInstanceOf(LiveTyped.Why.class);
-        assertThat(act("lift 3 a loose stay rang")).isEqualTo(act("override 3 a loose stay rang"));
-        assertThat(typed("end")).isInstanceOf(LiveTyped.End.class);
+        assertThat(typed("why")).isEqualTo("why");
+        assertThat(typed("SHOW")).isEqualTo("show");
+        assertThat(typed("help")).isEqualTo("help");
+        assertThat(typed("?")).isEqualTo("why");
+        assertThat(typed("lift 3 a loose stay rang")).isEqualTo(typed("override 3 a loose stay rang"));
+        assertThat(typed("end")).isEqualTo("end");
     }
 
     @ParameterizedTest
@@ -112,19 +159,24 @@ class LiveTypedTest {
                 "knock x"
             })
     void whatIsNotUnderstoodSaysWhatIs(String line) {
-        assertThat(typed(line)).isInstanceOf(LiveTyped.Wrong.class);
-        assertThat(((LiveTyped.Wrong) typed(line)).message())
-                .matches(".*(such as|type|Type|known|No engine|knock 3).*");
+        assertThat(typed(line).toString()).matches("wrong: .*(such as|type|Type|known|No engine|knock 3).*");
     }
 
     @Test
     void whatNothingWatchesIsWatchedByHandOnceItIsSaid() {
-        assertThat(typed("unwatched"))
-                .isEqualTo(new LiveTyped.Do(new OperatorAction.OwnWatch(List.of(Limit.EXHAUST, Limit.LEAN))));
+        assertThat(typed("unwatched")).isEqualTo(new OperatorAction.OwnWatch(List.of(Limit.EXHAUST, Limit.LEAN)));
         assertThat(typed("unwatched fuel-pressure"))
-                .isEqualTo(new LiveTyped.Do(new OperatorAction.OwnWatch(List.of(Limit.FUEL_PRESSURE))));
-        assertThat(typed("unwatched gearbox")).isInstanceOf(LiveTyped.Wrong.class);
-        assertThat(LiveTyped.of("unwatched", new LiveTyped.Context(BOTH, 4, false, List.of())))
-                .isInstanceOf(LiveTyped.Wrong.class);
+                .isEqualTo(new OperatorAction.OwnWatch(List.of(Limit.FUEL_PRESSURE)));
+        assertThat(typed("unwatched gearbox").toString()).startsWith("wrong: ");
+        assertThat(typed("unwatched", false, List.of()).toString()).startsWith("wrong: ");
+    }
+
+    @Test
+    void everyActThatHasAWordIsUnderstoodAndExplained() {
+        for (HandAct act : HandAct.values()) {
+            String word = act.help().split("[ ,]", 2)[0];
+            assertThat(HandAct.of(word)).contains(act);
+            assertThat(LiveTyped.help("", "")).contains(act.help());
+        }
     }
 }

@@ -4,12 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Optional;
+import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
+import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 
 class PracticeTest {
@@ -53,6 +55,15 @@ class PracticeTest {
                 .value()
                 .orElseThrow();
         assertThat(charged.engine().design().boost().full().pascals()).isPositive();
+    }
+
+    @Test
+    void aLimitIsChangedAndANoteKeptBeforeTheFirstPull() {
+        Practice day = Practice.start(plan(BOTH), 1).value().orElseThrow();
+        assertThat(day.take(new OperatorAction.ChangeLimit("exhaust_c", 850))).isEmpty();
+        assertThat(day.take(new OperatorAction.Note(OptionalInt.of(1), "rain"))).isEmpty();
+        assertThat(day.result().plan().limits().most().exhaust()).isPresent();
+        assertThat(day.take(new OperatorAction.Restore(1)).get(0).code()).isEqualTo(FindingCode.LIVE_PULL_UNKNOWN);
     }
 
     @Test

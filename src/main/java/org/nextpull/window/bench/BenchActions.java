@@ -6,10 +6,10 @@ import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalInt;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
@@ -21,6 +21,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.report.ActText;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.HandAct;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -67,40 +68,12 @@ final class BenchActions {
     List<KeyCommand> keys() {
         List<KeyCommand> keys = new ArrayList<>();
         source.player().ifPresent(player -> keys.addAll(keys(player)));
-        if (source.player().isEmpty()) {
-            keys.add(KeyCommand.of("S", "S", "setting of the next pull", () -> day(this::set)));
-            keys.add(KeyCommand.of(
-                    "F",
-                    "F",
-                    "parts or fuel changed",
-                    () -> foot.ask(questions().fitted())));
-        }
         keys.add(new KeyCommand(List.of(), "Left, Right", "select a pull", () -> {}));
-        keys.add(KeyCommand.of("X", "X", "exclude the selected pull, or reinstate it", () -> pull(this::strike)));
-        keys.add(KeyCommand.of("C", "C", "correct the setting of the pull", () -> pull(questions()::correct)));
-        keys.add(KeyCommand.of(
-                "K",
-                "K",
-                "knock heard in the pull, or not",
-                () -> pull(pull -> questions().knock(pull.number()))));
-        keys.add(KeyCommand.of(
-                "L",
-                "L",
-                "override the knock and limit blocks of the pull",
-                () -> pull(pull -> questions().lift(pull.number()))));
-        keys.add(KeyCommand.of(
-                "W",
-                "W",
-                "watch by hand what no channel watches",
-                () -> day(now -> questions().ownWatch(now.result().unwatchedNow()))));
+        Stream.of(HandAct.values())
+                .filter(act -> source.player().isEmpty() || !act.isAhead())
+                .forEach(act -> keys.add(KeyCommand.of(act.key(), act.key(), act.what(), () -> ask(act))));
         keys.add(new KeyCommand(
                 List.of("Y", "ctrl C"), "Y, Ctrl C", "copy the map as tab-separated text", () -> day(this::copyMap)));
-        keys.add(KeyCommand.of("T", "T", "note on the pull, or on the session", this::note));
-        keys.add(KeyCommand.of(
-                "M",
-                "M",
-                "change a limit of the plan",
-                () -> day(now -> questions().limit(plan(now)))));
         keys.add(KeyCommand.of("E", "E", "export sheet, CSV and JSON", this::export));
         return keys;
     }
@@ -113,6 +86,24 @@ final class BenchActions {
                 new KeyCommand(
                         List.of("PLUS", "shift PLUS", "shift EQUALS", "ADD"), "+", "replay: faster", player::faster),
                 new KeyCommand(List.of("MINUS", "SUBTRACT"), "-", "replay: slower", player::slower));
+    }
+
+    private void ask(HandAct act) {
+        switch (act) {
+            case SETTING -> day(this::set);
+            case KNOCK -> pull(pull -> questions().knock(pull.number()));
+            case CORRECT -> pull(questions()::correct);
+            case EXCLUDE -> pull(this::strike);
+            case OVERRIDE -> pull(pull -> questions().lift(pull.number()));
+            case NOTE ->
+                foot.ask(questions()
+                        .note(selected.get().stream()
+                                .mapToInt(BenchPage.PullCard::number)
+                                .findFirst()));
+            case LIMIT -> day(now -> questions().limit(plan(now)));
+            case UNWATCHED -> day(now -> questions().ownWatch(now.result().unwatchedNow()));
+            case FITTED -> foot.ask(questions().fitted());
+        }
     }
 
     private BenchQuestions questions() {
@@ -162,11 +153,6 @@ final class BenchActions {
         return pull.standing() == PullStatus.STRUCK
                 ? questions().restore(pull.number())
                 : questions().strike(pull.number());
-    }
-
-    private void note() {
-        Optional<BenchPage.PullCard> card = selected.get();
-        foot.ask(questions().note(card.isPresent() ? OptionalInt.of(card.get().number()) : OptionalInt.empty()));
     }
 
     private static SweepPlan plan(DaySource.Moment now) {

@@ -11,60 +11,36 @@ import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
-/** What a user typed to set the engine. */
-sealed interface Typed {
-    /** Nothing: as proposed. */
-    record AsProposed() implements Typed {}
-
-    /**
-     * A setting; parts that are empty stay as proposed.
-     *
-     * @param setting the setting
-     */
-    record Setting(EngineSetting setting) implements Typed {}
-
-    /** The day ends. */
-    record Stop() implements Typed {}
-
-    /** Say what can be typed. */
-    record Help() implements Typed {}
-
-    /**
-     * Not understood.
-     *
-     * @param message what was wrong with it
-     */
-    record Wrong(String message) implements Typed {}
-
+/**
+ * A setting of the engine as a user types it, in numbers alone.
+ *
+ * @param setting what is to be set; parts that are empty stay as proposed; empty where it was not understood
+ * @param wrong what was wrong with it
+ */
+record TypedSetting(Optional<EngineSetting> setting, Optional<String> wrong) {
     /** Below this a single number is a mixture where an advance is set flat: nobody runs two degrees at full load. */
-    double MOST_LAMBDA = 2;
+    private static final double MOST_LAMBDA = 2;
 
-    double LEAST_LAMBDA = 0.4;
-    double MOST_DEG = 90;
+    private static final double LEAST_LAMBDA = 0.4;
+    private static final double MOST_DEG = 90;
 
-    /** Understands a line. */
-    static Typed of(String line, SweepPlan plan) {
-        List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
-        return switch (words.get(0)) {
-            case "" -> new AsProposed();
-            case "stop", "quit", "exit" -> new Stop();
-            case "help", "?" -> new Help();
-            default -> numbers(words, plan);
-        };
+    private static TypedSetting notUnderstood(String message) {
+        return new TypedSetting(Optional.empty(), Optional.of(message));
     }
 
-    private static Typed numbers(List<String> words, SweepPlan plan) {
+    /** Understands numbers: spark and lambda where the plan sweeps both, else the one that it sweeps. */
+    static TypedSetting of(String line, SweepPlan plan) {
         List<Double> numbers = new ArrayList<>();
-        for (String word : words) {
+        for (String word : line.strip().toLowerCase(Locale.ROOT).split("\\s+")) {
             OptionalDouble number = number(word);
             if (number.isEmpty()) {
-                return new Wrong("\"" + word + "\" is neither a number nor a word that is known here; type help.");
+                return notUnderstood("\"" + word + "\" is neither a number nor a word that is known here; type help.");
             }
             numbers.add(number.getAsDouble());
         }
         boolean both = plan.timing().isPresent() && plan.mixture().isPresent();
         if (numbers.size() > (both ? 2 : 1)) {
-            return new Wrong(
+            return notUnderstood(
                     both ? "Type advance and lambda, no more." : "This plan sweeps one thing: type one number.");
         }
         double first = numbers.get(0);
@@ -76,18 +52,20 @@ sealed interface Typed {
         return setting(plan, Optional.of(first), numbers.stream().skip(1).findFirst());
     }
 
-    private static Typed setting(SweepPlan plan, Optional<Double> deg, Optional<Double> lambda) {
+    private static TypedSetting setting(SweepPlan plan, Optional<Double> deg, Optional<Double> lambda) {
         if (deg.isPresent() && Math.abs(deg.get()) > MOST_DEG) {
-            return new Wrong("No engine runs at " + deg.get() + " deg.");
+            return notUnderstood("No engine runs at " + deg.get() + " deg.");
         }
         if (lambda.isPresent() && (lambda.get() < LEAST_LAMBDA || lambda.get() > MOST_LAMBDA)) {
-            return new Wrong("No engine runs at lambda " + lambda.get() + ".");
+            return notUnderstood("No engine runs at lambda " + lambda.get() + ".");
         }
         Optional<Advance> advance = deg.map(Advance::ofDeg);
-        return new Setting(EngineSetting.ofNumbers(
+        return new TypedSetting(
+ Optional.of(EngineSetting.ofNumbers(
                 setsOffset(plan) ? Optional.empty() : advance,
                 setsOffset(plan) ? advance : Optional.empty(),
-                lambda.map(Lambda::of)));
+                lambda.map(Lambda::of))),
+ Optional.empty());
     }
 
     private static boolean setsOffset(SweepPlan plan) {
