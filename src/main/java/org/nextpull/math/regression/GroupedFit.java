@@ -20,14 +20,10 @@ import org.nextpull.math.StudentT;
 public final class GroupedFit {
     private static final int ROUNDS = 200;
     private static final double SETTLED = 1e-5;
-    /** A group without freedom of its own borrows nothing from its exact fit. */
-    private static final double LEAST_FREEDOM = 1e-6;
     /** Largest part of the degrees of freedom that unequal scatters take. */
     private static final double UNTRUSTED = 0.7;
     /** Ratio of two variances that chance alone makes of few readings. */
     private static final double CHANCE_RATIO = 2.5;
-    /** Degrees of freedom that the scatter of all readings counts beside that of a group: groups scatter much alike until they show otherwise. */
-    private static final double ALIKE = 1;
     /** Of the variance of all readings: below it a scatter is rounding. */
     private static final double ROUNDING = 1e-14;
 
@@ -59,9 +55,9 @@ public final class GroupedFit {
         double[] variances = new double[errors.groupCount()];
         Arrays.fill(variances, Math.max(start, least));
         for (int round = 0; ; round++) {
-            double[] own = own(errors, variances);
+            double[] own = errors.own(variances);
             Projection projection = Projection.of(design, errors.shared(), own);
-            List<VariancePart> parts = scatters(errors, projection, own, projection.rest(readings));
+            List<VariancePart> parts = errors.scatters(projection, own, projection.rest(readings));
             double moved = 0;
             for (int group = 0; group < variances.length; group++) {
                 double variance = Math.max(least, parts.get(group).variance());
@@ -84,56 +80,14 @@ public final class GroupedFit {
         Series zero = Series.constant(design.rows(), 0);
         return LeastSquares.fit(design, zero, errors.weights()).map(plain -> {
             double[] own =
-                    own(errors, Series.constant(errors.groupCount(), variance).toArray());
+                    errors.own(Series.constant(errors.groupCount(), variance).toArray());
             Projection projection = Projection.of(design, errors.shared(), own);
             List<VariancePart> parts = new ArrayList<>();
-            for (VariancePart part : scatters(errors, projection, own, zero)) {
+            for (VariancePart part : errors.scatters(projection, own, zero)) {
                 parts.add(new VariancePart(variance, part.degreesOfFreedom()));
             }
             return new GroupedFit(errors, zero, projection, own, parts);
         });
-    }
-
-    private static double[] own(ReadingErrors errors, double[] variances) {
-        double[] own = new double[errors.groups().size()];
-        for (int row = 0; row < own.length; row++) {
-            own[row] = variances[errors.groups().get(row)] / errors.weights().get(row);
-        }
-        return own;
-    }
-
-    /**
-     * A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. Where a usual scatter is
-     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one.
-     */
-    private static List<VariancePart> scatters(ReadingErrors errors, Projection projection, double[] own, Series rest) {
-        double[] squares = new double[errors.groupCount()];
-        double[] freedom = new double[errors.groupCount()];
-        for (int row = 0; row < own.length; row++) {
-            int group = errors.groups().get(row);
-            double weight = errors.weights().get(row);
-            double residual = own[row] * rest.get(row);
-            squares[group] += weight * residual * residual;
-            freedom[group] += weight * own[row] * projection.rest(row);
-        }
-        if (errors.usual().isPresent()) {
-            VariancePart usual = errors.usual().get();
-            double allSquares = Arrays.stream(squares).sum();
-            double allFreedom = Arrays.stream(freedom).sum();
-            double variance = Math.max(
-                    allSquares / allFreedom,
-                    (allSquares + usual.variance() * usual.degreesOfFreedom())
-                            / (allFreedom + usual.degreesOfFreedom()));
-            for (int group = 0; group < squares.length; group++) {
-                squares[group] += variance * ALIKE;
-                freedom[group] += ALIKE;
-            }
-        }
-        return IntStream.range(0, squares.length)
-                .mapToObj(group -> freedom[group] > LEAST_FREEDOM
-                        ? new VariancePart(squares[group] / freedom[group], freedom[group])
-                        : new VariancePart(0, LEAST_FREEDOM))
-                .toList();
     }
 
     /** In the order of the design, the constant first where there is one. */
@@ -210,7 +164,7 @@ public final class GroupedFit {
         double[] parts = new double[size];
         for (int group = 0; group < size; group++) {
             parts[group] = shares[group] * scale(group);
-            information[group][group] = errors.usual().isPresent() ? ALIKE / 2 : 0;
+            information[group][group] = errors.usual().isPresent() ? ReadingErrors.ALIKE / 2 : 0;
         }
         for (int row = 0; row < own.length; row++) {
             for (int column = 0; column < own.length; column++) {

@@ -1,7 +1,9 @@
 package org.nextpull.math.regression;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.IntStream;
 import org.nextpull.math.Series;
 
 /**
@@ -16,6 +18,12 @@ import org.nextpull.math.Series;
  */
 public record ReadingErrors(
         Covariance shared, List<Integer> groups, Series weights, Optional<VariancePart> usual, double allowance) {
+    /** Degrees of freedom that the scatter of all readings counts beside that of a group: groups scatter much alike until they show otherwise. */
+    static final double ALIKE = 1;
+
+    /** A group without freedom of its own borrows nothing from its exact fit. */
+    private static final double LEAST_FREEDOM = 1e-6;
+
     public ReadingErrors {
         groups = List.copyOf(groups);
         if (shared.size() != groups.size() || weights.size() != groups.size()) {
@@ -38,5 +46,48 @@ public record ReadingErrors(
 
     int groupCount() {
         return 1 + groups.stream().mapToInt(Integer::intValue).max().orElse(0);
+    }
+
+    /** Variance of what is each reading's own, from that of its group at weight 1. */
+    double[] own(double[] variances) {
+        double[] own = new double[groups.size()];
+        for (int row = 0; row < own.length; row++) {
+            own[row] = variances[groups.get(row)] / weights.get(row);
+        }
+        return own;
+    }
+
+    /**
+     * Variance of a reading of each group, as what the design leaves of the readings tells it. A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. Where a usual scatter is
+     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one.
+     */
+    List<VariancePart> scatters(Projection projection, double[] own, Series rest) {
+        double[] squares = new double[groupCount()];
+        double[] freedom = new double[groupCount()];
+        for (int row = 0; row < own.length; row++) {
+            int group = groups.get(row);
+            double weight = weights.get(row);
+            double residual = own[row] * rest.get(row);
+            squares[group] += weight * residual * residual;
+            freedom[group] += weight * own[row] * projection.rest(row);
+        }
+        if (usual.isPresent()) {
+            VariancePart known = usual.get();
+            double allSquares = Arrays.stream(squares).sum();
+            double allFreedom = Arrays.stream(freedom).sum();
+            double variance = Math.max(
+                    allSquares / allFreedom,
+                    (allSquares + known.variance() * known.degreesOfFreedom())
+                            / (allFreedom + known.degreesOfFreedom()));
+            for (int group = 0; group < squares.length; group++) {
+                squares[group] += variance * ALIKE;
+                freedom[group] += ALIKE;
+            }
+        }
+        return IntStream.range(0, squares.length)
+                .mapToObj(group -> freedom[group] > LEAST_FREEDOM
+                        ? new VariancePart(squares[group] / freedom[group], freedom[group])
+                        : new VariancePart(0, LEAST_FREEDOM))
+                .toList();
     }
 }
