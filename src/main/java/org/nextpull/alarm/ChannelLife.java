@@ -132,6 +132,7 @@ public record ChannelLife(Channel channel, Life life, double figure) {
         return median(steps);
     }
 
+    /** The upper middle one of an even number: what is told is a reading that was logged, not a mean of two. */
     private static double median(double[] values) {
         double[] sorted = values.clone();
         Arrays.sort(sorted);

@@ -154,11 +154,7 @@ final class SpeedTrace {
         if (last <= first) {
             return 0;
         }
-        double[] steps = new double[last - first];
-        for (int point = first; point < last; point++) {
-            steps[point - first] = time[point + 1] - time[point];
-        }
-        Arrays.sort(steps);
-        return steps[steps.length / 2];
+        return Series.generate(last - first, step -> time[first + step + 1] - time[first + step])
+                .median();
     }
 }
