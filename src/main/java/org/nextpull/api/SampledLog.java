@@ -15,6 +15,7 @@ import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 
@@ -102,7 +103,7 @@ public final class SampledLog implements Recording {
 
         @Override
         public Optional<Block> next() throws IOException {
-            Samples.Builder samples = Samples.builder(channels);
+            SamplesBuilder samples = Samples.builder(channels);
             try {
                 while (samples.rows() < Block.MOST_ROWS && left.hasNext()) {
                     add(left.next(), samples);
@@ -113,7 +114,7 @@ public final class SampledLog implements Recording {
             return samples.rows() == 0 ? Optional.empty() : Optional.of(new Block(samples.build()));
         }
 
-        private void add(double[] row, Samples.Builder samples) {
+        private void add(double[] row, SamplesBuilder samples) {
             line++;
             if (row.length != columns.size()) {
                 throw new IllegalArgumentException(

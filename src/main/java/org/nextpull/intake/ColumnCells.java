@@ -4,6 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -84,7 +85,7 @@ final class ColumnCells {
      * @param space room for a number a row, whatever it holds
      * @param into where a row was started for each of them last
      */
-    void put(WrittenRows rows, int[] kept, double[] air, double[] space, Samples.Builder into) {
+    void put(WrittenRows rows, int[] kept, double[] air, double[] space, SamplesBuilder into) {
         boolean isAboveAir = column.reading() == MappedColumn.Reading.ABOVE_AIR;
         int at = into.rows() - kept.length;
         int together = 0;

@@ -13,6 +13,7 @@ import java.util.Optional;
 import java.util.function.Supplier;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * Keeps the rows of the pulls of a day: in memory as long as there is room, then in a file of its own that goes with the program. So a day
@@ -119,7 +120,7 @@ public final class SampleMemory {
         }
         bytes.flip();
         int rows = bytes.getInt();
-        Samples.Builder builder = Samples.builder(channels);
+        SamplesBuilder builder = Samples.builder(channels);
         for (int row = 0; row < rows; row++) {
             builder.row(bytes.getLong());
         }

@@ -12,6 +12,7 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -42,7 +43,7 @@ public final class SampleRows {
     private final Optional<TimeLine> timeLine;
     private final OptionalDouble rate;
     private final LineList broken = new LineList();
-    private final Samples.Builder builder;
+    private final SamplesBuilder builder;
     private Optional<String> label = Optional.empty();
     private Optional<String> fuel = Optional.empty();
     private double airPressure = STANDARD_AIR_PA;

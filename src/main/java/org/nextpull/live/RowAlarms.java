@@ -12,6 +12,7 @@ import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * The alarms that reach the operator: looks at the rows of each source as they come, without waiting for those of others. What belongs
@@ -62,7 +63,7 @@ final class RowAlarms {
         List<Channel> channels = samples.channels().stream()
                 .map(channel -> known.computeIfAbsent(channel, each -> own(source, each)))
                 .toList();
-        Samples.Builder builder = Samples.builder(channels);
+        SamplesBuilder builder = Samples.builder(channels);
         for (int row = 0; row < samples.rows(); row++) {
             builder.row(samples.line(row), samples.label(row), samples.fuel(row));
             for (int index = 0; index < channels.size(); index++) {

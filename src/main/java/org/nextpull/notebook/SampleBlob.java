@@ -15,6 +15,7 @@ import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * Samples as bytes, every bit of every number kept. Coding 1, big-endian:
@@ -169,7 +170,7 @@ final class SampleBlob {
         }
 
         private Samples build(long[] lines, List<String> words) throws IOException {
-            Samples.Builder builder = Samples.builder(channels);
+            SamplesBuilder builder = Samples.builder(channels);
             for (int row = 0; row < lines.length; row++) {
                 builder.row(lines[row], word(words, in.readInt()), word(words, in.readInt()));
                 for (int index = 0; index < channels.size(); index++) {

@@ -9,6 +9,7 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
 import org.nextpull.unit.SpeedBand;
@@ -174,7 +175,7 @@ public record Candidate(
         if (band.isEmpty()) {
             return samples;
         }
-        Samples.Builder builder = Samples.builder(samples.channels());
+        SamplesBuilder builder = Samples.builder(samples.channels());
         for (int row = 0; row < samples.rows(); row++) {
             OptionalDouble rpm = speed.rpm(samples, row);
             if (rpm.isPresent() && band.get().contains(rpm.getAsDouble())) {

@@ -6,6 +6,7 @@ import java.util.stream.Stream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /** What the knock channels say row by row. A value that cannot be is no value: it is neither knock nor silence. */
 public final class KnockReading {
@@ -32,7 +33,7 @@ public final class KnockReading {
     /** Those rows of samples in which there is knock. */
     public static Samples rows(Samples samples, OptionalDouble mostLevel) {
         KnockReading reading = of(samples);
-        Samples.Builder builder = Samples.builder(samples.channels());
+        SamplesBuilder builder = Samples.builder(samples.channels());
         for (int row = 0; row < samples.rows(); row++) {
             if (reading.knocks(row, mostLevel) > 0) {
                 builder.appendRow(samples, row);

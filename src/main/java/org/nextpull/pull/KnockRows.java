@@ -9,6 +9,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * The rows in which knock was counted under load and which no pull has taken yet, whether the engine was at full load or not. A pull takes
@@ -35,7 +36,7 @@ final class KnockRows {
     private final List<Heard> heard = new ArrayList<>();
     private KnockReading reading = KnockReading.of(NONE);
     private Samples block = NONE;
-    private Optional<Samples.Builder> rows = Optional.empty();
+    private Optional<SamplesBuilder> rows = Optional.empty();
     private double loadedS = Double.NEGATIVE_INFINITY;
 
     /** When knock was heard, and what each lambda sensor showed after it. */
@@ -64,7 +65,7 @@ final class KnockRows {
         }
         loadedS = ref.timeS();
         if (reading.knocks(ref.row(), mostLevel) > 0) {
-            Samples.Builder builder = rows.orElseGet(() -> Samples.builder(block.channels()));
+            SamplesBuilder builder = rows.orElseGet(() -> Samples.builder(block.channels()));
             builder.appendRow(block, ref.row());
             rows = Optional.of(builder);
             heard.add(new Heard(ref.timeS()));
@@ -103,9 +104,9 @@ final class KnockRows {
         return taken;
     }
 
-    private Samples answered(Samples.Builder builder) {
+    private Samples answered(SamplesBuilder builder) {
         Samples logged = builder.build();
-        Samples.Builder answered = Samples.builder(logged.channels());
+        SamplesBuilder answered = Samples.builder(logged.channels());
         for (int row = 0; row < logged.rows(); row++) {
             Heard knock = heard.get(row);
             answered.row(logged.line(row), logged.label(row), logged.fuel(row));
@@ -128,7 +129,7 @@ final class KnockRows {
         Samples all = answered(rows.get());
         List<Candidate> heard = new ArrayList<>();
         for (Candidate candidate : candidates) {
-            Samples.Builder own = Samples.builder(all.channels());
+            SamplesBuilder own = Samples.builder(all.channels());
             for (int row = 0; row < all.rows(); row++) {
                 if (nearest(candidates, all.line(row)) == candidate.number()) {
                     own.appendRow(all, row);

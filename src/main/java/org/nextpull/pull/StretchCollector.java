@@ -8,6 +8,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * Gathers the rows of each stretch at full load, with a few seconds before and after. Rows of no stretch are forgotten after those
@@ -27,7 +28,7 @@ final class StretchCollector {
     private final LoadGate gate;
     private final double afterS;
     private final Deque<RowRef> before = new ArrayDeque<>();
-    private Samples.@Nullable Builder open;
+    private @Nullable SamplesBuilder open;
     private int coreFirst;
     private double coreFirstS;
     private int coreEnd;
@@ -85,7 +86,7 @@ final class StretchCollector {
 
     /** The stretch that is over but not given yet, since rows after it may still tell when its lambda was measured. */
     Optional<Stretch> over() {
-        Samples.Builder builder = open;
+        SamplesBuilder builder = open;
         return builder == null || !over
                 ? Optional.empty()
                 : Optional.of(new Stretch(builder.build(), new RowRange(coreFirst, coreEnd), end));
@@ -110,7 +111,7 @@ final class StretchCollector {
     }
 
     private void begin(RowRef ref) {
-        Samples.Builder builder = Samples.builder(ref.samples().channels());
+        SamplesBuilder builder = Samples.builder(ref.samples().channels());
         for (RowRef earlier : before) {
             builder.appendRow(earlier.samples(), earlier.row());
         }
@@ -123,7 +124,7 @@ final class StretchCollector {
     }
 
     private void continueWith(RowRef ref, boolean loaded, List<Stretch> done) {
-        Samples.Builder builder = open;
+        SamplesBuilder builder = open;
         if (builder == null) {
             return;
         }
@@ -151,7 +152,7 @@ final class StretchCollector {
     }
 
     private void close(Stretch.End why, List<Stretch> done) {
-        Samples.Builder builder = open;
+        SamplesBuilder builder = open;
         if (builder != null) {
             boolean unloaded = over || (builder.rows() > coreEnd && why != Stretch.End.CUT);
             done.add(new Stretch(

@@ -6,6 +6,7 @@ import java.util.List;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /**
  * The rows of a candidate: its parts of the stretch without impossible speeds, lambda read as much later as its sensor lags.
@@ -21,7 +22,7 @@ record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
 
     static TrimmedRows of(Samples all, SpeedTrace trace, List<TracePoints> parts, double lambdaDelayS) {
         int[] spikeRows = trace.spikeRows();
-        Samples.Builder builder = Samples.builder(all.channels());
+        SamplesBuilder builder = Samples.builder(all.channels());
         List<RowRange> ranges = new ArrayList<>();
         int spikes = 0;
         for (TracePoints part : parts) {

@@ -6,6 +6,7 @@ import java.util.function.IntToDoubleFunction;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /** Rows for tests: one function of the row number for each channel; a value that is no number is an empty cell. */
 final class Rows {
@@ -49,7 +50,7 @@ final class Rows {
     }
 
     Samples samples() {
-        Samples.Builder builder = Samples.builder(channels);
+        SamplesBuilder builder = Samples.builder(channels);
         for (int row = 0; row < rows; row++) {
             builder.row(row + FIRST_LINE);
             for (int index = 0; index < channels.size(); index++) {

@@ -15,7 +15,7 @@ class SamplesTest {
 
     /** Torque in every row, lambda in every second one. */
     private static Samples mixed(int rows) {
-        Samples.Builder builder = Samples.builder(List.of(TORQUE, LAMBDA));
+        SamplesBuilder builder = Samples.builder(List.of(TORQUE, LAMBDA));
         for (int row = 0; row < rows; row++) {
             builder.row(row + 2, Optional.of("label " + row), Optional.empty()).set(TORQUE, 100 + row);
             if (row % 2 == 1) {
@@ -50,7 +50,7 @@ class SamplesTest {
 
     @Test
     void noCellIsSetToWhatIsNoNumber() {
-        Samples.Builder builder = Samples.builder(List.of(TORQUE)).row(2);
+        SamplesBuilder builder = Samples.builder(List.of(TORQUE)).row(2);
 
         for (double value : new double[] {Double.NaN, Double.POSITIVE_INFINITY, Double.NEGATIVE_INFINITY}) {
             assertThatIllegalArgumentException().isThrownBy(() -> builder.set(TORQUE, value));
@@ -60,7 +60,7 @@ class SamplesTest {
 
     @Test
     void whatWasBuiltStaysWhenTheBuilderGoesOn() {
-        Samples.Builder builder = Samples.builder(List.of(TORQUE)).row(2).set(TORQUE, 1);
+        SamplesBuilder builder = Samples.builder(List.of(TORQUE)).row(2).set(TORQUE, 1);
         Samples first = builder.build();
 
         builder.set(TORQUE, 7).row(3).set(TORQUE, 2);

@@ -10,12 +10,13 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 class SampleMemoryTest {
     private static final int ROWS = 2000;
 
     private static Samples pull(int seed) {
-        Samples.Builder builder = Samples.builder(List.of(Channel.of(Role.TIME), Channel.of(Role.LAMBDA)));
+        SamplesBuilder builder = Samples.builder(List.of(Channel.of(Role.TIME), Channel.of(Role.LAMBDA)));
         for (int row = 0; row < ROWS; row++) {
             builder.row(10L * row + seed).set(0, seed + row / 3.0);
             if ((row + seed) % 7 == 0) {
@@ -51,7 +52,7 @@ class SampleMemoryTest {
     @Test
     void rowsWithWordsStayAtHand() {
         SampleMemory memory = new SampleMemory(0);
-        Samples.Builder builder = Samples.builder(List.of(Channel.of(Role.TIME)));
+        SamplesBuilder builder = Samples.builder(List.of(Channel.of(Role.TIME)));
         builder.row(1, Optional.of("stock"), Optional.empty()).set(0, 1.0);
         Samples samples = builder.build();
         assertThat(memory.keep(samples).get().label(0)).contains("stock");

@@ -14,6 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 class SampleBlobTest {
     private static final List<Channel> CHANNELS = List.of(
@@ -22,7 +23,7 @@ class SampleBlobTest {
     private static Samples random(long seed) {
         Random random = new Random(seed);
         double[] odd = {-0.0, Double.MIN_VALUE, -Double.MAX_VALUE, 1e-310, Math.PI};
-        Samples.Builder builder = Samples.builder(CHANNELS);
+        SamplesBuilder builder = Samples.builder(CHANNELS);
         int rows = random.nextInt(300);
         for (int row = 0; row < rows; row++) {
             builder.row(

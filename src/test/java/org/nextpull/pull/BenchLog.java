@@ -18,6 +18,7 @@ import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 
@@ -192,7 +193,7 @@ public final class BenchLog implements Recording {
     }
 
     private Samples samples(int first, int end) {
-        Samples.Builder builder = Samples.builder(channels);
+        SamplesBuilder builder = Samples.builder(channels);
         for (int row = first; row < end; row++) {
             builder.row(row + 2);
             rows.get(row).forEach((channel, value) -> {

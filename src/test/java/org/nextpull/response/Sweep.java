@@ -7,6 +7,7 @@ import java.util.function.DoubleUnaryOperator;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.pull.Candidate;
@@ -58,7 +59,7 @@ final class Sweep {
     }
 
     Candidate candidate() {
-        Samples.Builder builder = Samples.builder(channels);
+        SamplesBuilder builder = Samples.builder(channels);
         for (int row = 0; row < ROWS; row++) {
             builder.row(row + 2, label, fuel);
             for (int index = 0; index < values.size(); index++) {

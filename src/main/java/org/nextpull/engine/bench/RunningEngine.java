@@ -5,6 +5,7 @@ import java.util.Deque;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.engine.Surroundings;
 import org.nextpull.finding.Outcome;
 import org.nextpull.unit.Span;
@@ -103,7 +104,7 @@ public final class RunningEngine {
 
     /** The next row as it is logged; no row where the logger drops one. */
     public Samples row() {
-        Samples.Builder builder = Samples.builder(
+        SamplesBuilder builder = Samples.builder(
                 bench.instruments().roles().stream().map(Channel::of).toList());
         boolean pulling = isPulling();
         Driver.Moment moment = pulling ? ahead.removeFirst() : isHolding() ? holding(held.getAsDouble()) : idle();

@@ -8,6 +8,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.Surroundings;
 
@@ -74,7 +75,7 @@ final class Sensors {
 
     /** Rows of the pull, times counted on from a time of the log. */
     Samples log(List<Driver.Moment> moments, double startS) {
-        Samples.Builder builder =
+        SamplesBuilder builder =
                 Samples.builder(instruments.roles().stream().map(Channel::of).toList());
         for (Driver.Moment moment : moments) {
             row(builder, moment, startS);
@@ -83,7 +84,7 @@ final class Sensors {
     }
 
     /** The next moment as a row, unless the logger drops it. */
-    void row(Samples.Builder builder, Driver.Moment moment, double startS) {
+    void row(SamplesBuilder builder, Driver.Moment moment, double startS) {
         follow(moment, 1 / instruments.sampleHz());
         if (noise.chance(instruments.imperfections().dropped())) {
             return;

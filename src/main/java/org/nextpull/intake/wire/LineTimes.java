@@ -7,6 +7,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 
 /** When the lines of a make-up arrived, and from that and what the logger writes the time at which each was measured. */
 final class LineTimes {
@@ -45,7 +46,7 @@ final class LineTimes {
         List<Channel> channels = new ArrayList<>(written.channels());
         channels.remove(TIME);
         channels.add(0, TIME);
-        Samples.Builder result = Samples.builder(channels);
+        SamplesBuilder result = Samples.builder(channels);
         int at = 0;
         for (int row = 0; row < written.rows(); row++) {
             while (at < count - 1 && lines[at] < written.line(row)) {

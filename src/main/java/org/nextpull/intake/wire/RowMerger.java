@@ -12,6 +12,7 @@ import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -38,7 +39,7 @@ final class RowMerger {
     private final List<Block> blocks = new ArrayList<>();
     private final List<Finding> findings = new ArrayList<>();
     private List<Channel> channels = new ArrayList<>(List.of(Channel.of(Role.TIME)));
-    private Samples.Builder builder = Samples.builder(channels);
+    private SamplesBuilder builder = Samples.builder(channels);
     private double lastS = Double.NEGATIVE_INFINITY;
     private long made;
 

@@ -1,0 +1,217 @@
+package org.nextpull.channel;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.BitSet;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+
+/** Gathers rows of {@link Samples}; not for use by several threads. */
+public final class SamplesBuilder {
+    private static final int FIRST_CAPACITY = 256;
+
+    private final List<Channel> channels;
+    private final int[] firstSensors;
+    /** Empty while no row has a word, as in most logs. */
+    private final List<Optional<String>> labels = new ArrayList<>();
+
+    private final List<Optional<String>> fuels = new ArrayList<>();
+    private long[] lines = new long[FIRST_CAPACITY];
+    private final double[][] values;
+    private final BitSet[] present;
+    private int rows;
+    /** Rows of other samples that are to be copied together. */
+    private Optional<Samples> waiting = Optional.empty();
+
+    private int waitingFirst;
+    private int waitingEnd;
+
+    SamplesBuilder(List<Channel> channels) {
+        this.channels = List.copyOf(channels);
+        this.firstSensors = Samples.firstSensors(this.channels);
+        this.values = new double[channels.size()][FIRST_CAPACITY];
+        this.present = new BitSet[channels.size()];
+        for (int index = 0; index < present.length; index++) {
+            present[index] = new BitSet();
+        }
+    }
+
+    /** Starts a row without words. */
+    public SamplesBuilder row(long line) {
+        return row(line, Optional.empty(), Optional.empty());
+    }
+
+    /** Starts a row; {@link #set} then fills its cells. */
+    public SamplesBuilder row(long line, Optional<String> label, Optional<String> fuel) {
+        copyWaiting();
+        room(rows + 1);
+        word(labels, label);
+        word(fuels, fuel);
+        lines[rows++] = line;
+        return this;
+    }
+
+    private void word(List<Optional<String>> words, Optional<String> word) {
+        if (word.isPresent() && words.isEmpty()) {
+            words.addAll(Collections.nCopies(rows, Optional.empty()));
+        }
+        if (word.isPresent() || !words.isEmpty()) {
+            words.add(word);
+        }
+    }
+
+    /**
+     * Sets a cell of the row started last.
+     *
+     * @param channel one of those that the builder was made for
+     * @param value finite, in the project's unit of the quantity
+     * @throws IllegalArgumentException for NaN or an infinite value
+     */
+    public SamplesBuilder set(Channel channel, double value) {
+        return set(channel.sensor() == 1 ? firstSensors[Samples.place(channel.role())] : channels.indexOf(channel), value);
+    }
+
+    /**
+     * Sets a cell of the row started last, by the channel's place in the list.
+     *
+     * @param channelIndex from 0
+     * @param value finite, in the project's unit of the quantity
+     * @throws IllegalArgumentException for NaN or an infinite value
+     */
+    public SamplesBuilder set(int channelIndex, double value) {
+        if (!Double.isFinite(value)) {
+            throw new IllegalArgumentException("a sample must be finite; leave the cell out instead");
+        }
+        copyWaiting();
+        return set(rows - 1, channelIndex, value);
+    }
+
+    /** Sets a cell of any row that was started; as {@link #set(int, double)}. */
+    public SamplesBuilder set(int row, int channelIndex, double value) {
+        values[channelIndex][row] = value;
+        present[channelIndex].set(row);
+        return this;
+    }
+
+    /**
+     * Sets cells of a channel in rows that were started, one after the other.
+     *
+     * @param row the first of the rows
+     * @param from the cells from {@code first} to before {@code end}, finite, in the project's unit of the quantity
+     */
+    public SamplesBuilder set(int row, int channelIndex, double[] from, int first, int end) {
+        System.arraycopy(from, first, values[channelIndex], row, end - first);
+        present[channelIndex].set(row, row + end - first);
+        return this;
+    }
+
+    /** Adds a row of other samples, taking the channels that both have. */
+    public SamplesBuilder appendRow(Samples from, int row) {
+        boolean follows = row == waitingEnd && waiting.isPresent() && waiting.get() == from;
+        if (!follows) {
+            copyWaiting();
+            waiting = Optional.of(from);
+            waitingFirst = row;
+        }
+        waitingEnd = row + 1;
+        return this;
+    }
+
+    private void copyWaiting() {
+        if (waiting.isPresent()) {
+            Samples from = waiting.get();
+            waiting = Optional.empty();
+            append(from, waitingFirst, waitingEnd);
+            waitingFirst = waitingEnd;
+        }
+    }
+
+    /** Adds the rows from {@code first} (inclusive) to {@code end} (exclusive) of other samples, taking the channels that both have. */
+    void append(Samples from, int first, int end) {
+        int count = end - first;
+        room(rows + count);
+        if (!(labels.isEmpty() && from.labels.isEmpty() && fuels.isEmpty() && from.fuels.isEmpty())) {
+            int before = rows;
+            for (int row = first; row < end; row++, rows++) {
+                word(labels, from.label(row));
+                word(fuels, from.fuel(row));
+            }
+            rows = before;
+        }
+        System.arraycopy(from.lines, first, lines, rows, count);
+        for (int index = 0; index < values.length; index++) {
+            int source = from.index(channels.get(index));
+            if (source >= 0) {
+                System.arraycopy(from.values[source], first, values[index], rows, count);
+                copyPresent(from.present[source], first, end, present[index]);
+            }
+        }
+        rows += count;
+    }
+
+    /** By stretches of cells that are present, which mostly is one. */
+    private void copyPresent(BitSet from, int first, int end, BitSet to) {
+        int row = from.nextSetBit(first);
+        while (row >= 0 && row < end) {
+            int absent = Math.min(end, from.nextClearBit(row));
+            to.set(rows + row - first, rows + absent - first);
+            row = from.nextSetBit(absent);
+        }
+    }
+
+    public int rows() {
+        return rows + waitingEnd - waitingFirst;
+    }
+
+    /** The samples gathered so far, without copying full arrays; the builder starts anew. */
+    public Samples take() {
+        copyWaiting();
+        double[][] taken = new double[values.length][];
+        BitSet[] bits = new BitSet[present.length];
+        for (int index = 0; index < values.length; index++) {
+            taken[index] = rows == values[index].length ? values[index] : Arrays.copyOf(values[index], rows);
+            values[index] = new double[Math.max(rows, FIRST_CAPACITY)];
+            bits[index] = present[index];
+            present[index] = new BitSet(values[index].length);
+        }
+        long[] takenLines = rows == lines.length ? lines : Arrays.copyOf(lines, rows);
+        lines = new long[Math.max(rows, FIRST_CAPACITY)];
+        Samples samples = new Samples(
+                channels, firstSensors, takenLines, taken, bits, List.copyOf(labels), List.copyOf(fuels));
+        labels.clear();
+        fuels.clear();
+        rows = 0;
+        return samples;
+    }
+
+    /** The samples gathered so far; the builder may go on. */
+    public Samples build() {
+        copyWaiting();
+        double[][] copies = new double[values.length][];
+        BitSet[] bits = new BitSet[present.length];
+        for (int index = 0; index < values.length; index++) {
+            copies[index] = Arrays.copyOf(values[index], rows);
+            bits[index] = (BitSet) present[index].clone();
+        }
+        return new Samples(
+                channels,
+                firstSensors,
+                Arrays.copyOf(lines, rows),
+                copies,
+                bits,
+                List.copyOf(labels),
+                List.copyOf(fuels));
+    }
+
+    private void room(int wanted) {
+        if (wanted <= lines.length) {
+            return;
+        }
+        int capacity = Math.max(wanted, lines.length * 2);
+        lines = Arrays.copyOf(lines, capacity);
+        for (int index = 0; index < values.length; index++) {
+            values[index] = Arrays.copyOf(values[index], capacity);
+        }
+    }
+}
