@@ -33,7 +33,7 @@ public class ModelEngineBenchmark {
             Advance.ofDeg(26),
             Lambda.of(0.88),
             EngineFuel.named("e10").value().orElseThrow(),
-            Surroundings.reference());
+            OperatingPoint.Surroundings.reference());
     private double rpm = 3000;
 
     private OperatingPoint next() {

@@ -16,7 +16,6 @@ import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -67,7 +66,7 @@ final class DayReadings {
         return grid;
     }
 
-    static List<RowFigure> rowsOf(MeasuredPull pull) {
+    static List<Figures.AtSpeed> rowsOf(MeasuredPull pull) {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
@@ -75,11 +74,11 @@ final class DayReadings {
      * The rows of a pull that have a torque and an advance: the logged one, else that of the whole pull. A pull of one figure, or of a
      * day of such pulls, is one row.
      */
-    List<RowFigure> readRows(MeasuredPull pull) {
+    List<Figures.AtSpeed> readRows(MeasuredPull pull) {
         return read(pull).toList();
     }
 
-    private Stream<RowFigure> read(MeasuredPull pull) {
+    private Stream<Figures.AtSpeed> read(MeasuredPull pull) {
         Optional<Advance> whole = ignition.number(pull);
         return (isOfRows() ? rowsOf(pull) : oneRow(pull))
                 .stream()
@@ -99,14 +98,14 @@ final class DayReadings {
     }
 
     /** The figure of the whole pull; a power stands for a torque, since only its changes count. */
-    private List<RowFigure> oneRow(MeasuredPull pull) {
+    private List<Figures.AtSpeed> oneRow(MeasuredPull pull) {
         double rpm = view.day()
                 .plan()
                 .band()
                 .map(band -> (band.speeds().fromRpm() + band.speeds().toRpm()) / 2)
                 .orElse(ANY_RPM);
         return Reading.of(List.of(pull), view.day().plan().goal().response()).stream()
-                .map(reading -> new RowFigure(rpm, Torque.ofNewtonMetres(reading.value()), Optional.empty()))
+                .map(reading -> new Figures.AtSpeed(rpm, Torque.ofNewtonMetres(reading.value()), Optional.empty()))
                 .toList();
     }
 
@@ -227,7 +226,7 @@ final class DayReadings {
     }
 
     /** Of held speeds each begins with what stood there. */
-    private List<RowFigure> firstOfEachSpeed() {
+    private List<Figures.AtSpeed> firstOfEachSpeed() {
         return Arrays.stream(rows)
                 .mapToObj(rpm -> used.stream()
                         .flatMap(pull -> readRows(pull).stream())

@@ -7,8 +7,8 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -54,19 +54,19 @@ public enum Ignition {
         return day.pulls().stream()
                         .filter(pull -> pull.isUsed() && pull.isHeld())
                         .flatMap(pull -> pull.figures().orElseThrow().rows().stream())
-                        .map(RowFigure::rpm)
+                        .map(Figures.AtSpeed::rpm)
                         .distinct()
                         .count()
                 > 1;
     }
 
     private static boolean isMapped(MeasuredPull pull) {
-        List<RowFigure> rows = DayReadings.rowsOf(pull);
+        List<Figures.AtSpeed> rows = DayReadings.rowsOf(pull);
         double[] deg = new double[rows.size()];
         int count = 0;
         double least = Double.POSITIVE_INFINITY;
         double most = Double.NEGATIVE_INFINITY;
-        for (RowFigure row : rows) {
+        for (Figures.AtSpeed row : rows) {
             if (row.advance().isPresent()) {
                 deg[count] = row.advance().get().deg();
                 least = Math.min(least, deg[count]);

@@ -9,8 +9,8 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.TimingPlan;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 
 /** What keeps the pulls of a day from being those of a map, and what is worth saying of them. */
@@ -54,12 +54,12 @@ final class MapFindings {
 
     /** An advance that no map has from one speed to the next but one. */
     private Optional<Finding> jump(MeasuredPull pull) {
-        List<RowFigure> logged = DayReadings.rowsOf(pull).stream()
+        List<Figures.AtSpeed> logged = DayReadings.rowsOf(pull).stream()
                 .filter(row -> row.advance().isPresent() && row.heldAtS().isEmpty())
                 .toList();
         for (int i = 1; i < logged.size(); i++) {
-            RowFigure from = logged.get(Math.max(0, i - 2));
-            RowFigure to = logged.get(i);
+            Figures.AtSpeed from = logged.get(Math.max(0, i - 2));
+            Figures.AtSpeed to = logged.get(i);
             double deg = to.advance().orElseThrow().deg()
                     - from.advance().orElseThrow().deg();
             if (Math.abs(deg) > JUMP_DEG && to.rpm() - from.rpm() <= JUMP_OVER_RPM) {

@@ -9,8 +9,8 @@ import java.util.stream.Collectors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfacePull;
 import org.nextpull.fit.SurfaceReading;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -25,12 +25,12 @@ final class SurfacePulls {
 
     private static final double PERCENT = 100;
 
-    private final Function<MeasuredPull, List<RowFigure>> rowsOf;
+    private final Function<MeasuredPull, List<Figures.AtSpeed>> rowsOf;
 
     /**
      * @param rowsOf the rows of a pull that have torque and advance
      */
-    SurfacePulls(Function<MeasuredPull, List<RowFigure>> rowsOf) {
+    SurfacePulls(Function<MeasuredPull, List<Figures.AtSpeed>> rowsOf) {
         this.rowsOf = rowsOf;
     }
 
@@ -92,8 +92,8 @@ final class SurfacePulls {
         if (!before.isHeld() || !pull.isHeld()) {
             return false;
         }
-        RowFigure one = rowsOf.apply(before).get(0);
-        RowFigure other = rowsOf.apply(pull).get(0);
+        Figures.AtSpeed one = rowsOf.apply(before).get(0);
+        Figures.AtSpeed other = rowsOf.apply(pull).get(0);
         double later = other.heldAtS().orElseThrow() - one.heldAtS().orElseThrow();
         return before.origin().source().equals(pull.origin().source())
                 && dayOf(before) == dayOf(pull)
@@ -107,7 +107,7 @@ final class SurfacePulls {
         List<SurfaceReading> readings = new ArrayList<>();
         for (MeasuredPull pull : stretch) {
             Optional<Lambda> lambda = DayReadings.lambda(pull);
-            for (RowFigure row : rowsOf.apply(pull)) {
+            for (Figures.AtSpeed row : rowsOf.apply(pull)) {
                 readings.add(new SurfaceReading(
                         speeds.nearest(row.rpm()),
                         row.advance().orElseThrow(),

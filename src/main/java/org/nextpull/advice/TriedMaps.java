@@ -11,7 +11,6 @@ import org.nextpull.plan.Limit;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.response.SparkTakenOut;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.SpeedBand;
@@ -46,7 +45,7 @@ final class TriedMaps {
         List<TriedPull> tried = new ArrayList<>();
         Optional<SparkMap> last = present;
         for (MeasuredPull pull : pulls) {
-            List<RowFigure> rows = ignition.isMap()
+            List<Figures.AtSpeed> rows = ignition.isMap()
                     ? pull.figures().map(Figures::rows).orElse(List.of()).stream()
                             .filter(row -> row.advance().isPresent())
                             .toList()
@@ -66,7 +65,7 @@ final class TriedMaps {
         return () -> last;
     }
 
-    private TriedPull tried(MeasuredPull pull, SparkMap spark, List<RowFigure> rows) {
+    private TriedPull tried(MeasuredPull pull, SparkMap spark, List<Figures.AtSpeed> rows) {
         boolean isLifted = view.day().lifted().contains(pull.number());
         boolean metLimit = !isLifted && !pull.limitsMet().isEmpty();
         boolean isKnock = !isLifted && pull.knock().isHeard();
@@ -94,8 +93,8 @@ final class TriedMaps {
     }
 
     /** A brake that holds a speed clears it and no other. */
-    private static SpeedBand around(List<RowFigure> rows) {
-        double rpm = rows.stream().mapToDouble(RowFigure::rpm).findFirst().orElse(0);
+    private static SpeedBand around(List<Figures.AtSpeed> rows) {
+        double rpm = rows.stream().mapToDouble(Figures.AtSpeed::rpm).findFirst().orElse(0);
         return new SpeedBand(Math.max(0, rpm - 1), rpm + 1);
     }
 
@@ -164,7 +163,7 @@ final class TriedMaps {
     }
 
     /** Rows as a map: a value that is all but one that can be set was meant to be that. */
-    static SparkMap logged(List<RowFigure> rows, SparkGrid grid) {
+    static SparkMap logged(List<Figures.AtSpeed> rows, SparkGrid grid) {
         return new SparkMap(rows.stream()
                 .map(row -> new SparkMap.Cell(
                         row.rpm(),

@@ -2,6 +2,8 @@ package org.nextpull.alarm;
 
 import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
+import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Temperature;
 
 /**
  * A stretch in which a limit was passed.
@@ -25,5 +27,43 @@ public record Alarm(
     /** Whether a value, in the unit of {@link #worst}, is worse than the worst so far. */
     public boolean isWorse(double value) {
         return limit.isLeast() ? value < worst : value > worst;
+    }
+
+    /**
+     * A change of an alarm.
+     *
+     * @param kind what changed
+     * @param alarm the alarm as it now stands
+     * @param at the row that changed it
+     */
+    public record Event(Kind kind, Alarm alarm, RowPlace at) {
+
+        /** What changed. */
+        public enum Kind {
+            /** The limit has been passed. */
+            SOUNDED,
+            /** Knock went on. */
+            WORSE,
+            /** All is within the limit again. */
+            CLEARED
+        }
+    }
+
+    /**
+     * How near a limit is.
+     *
+     * @param limit the limit
+     * @param value the worst reading of the moment, in the project's unit of the limit's quantity
+     * @param allowed the plan's limit, in the same unit
+     */
+    public record Headroom(Limit limit, double value, double allowed) {
+        /** How much of the way to the limit is used, 1 at the limit, dimensionless; temperatures count from the freezing point. */
+        public double used() {
+            double zero = limit.quantity() == Quantity.TEMPERATURE
+                    ? Temperature.ofCelsius(0).kelvins()
+                    : 0;
+            double share = limit.isLeast() ? allowed / value : (value - zero) / (allowed - zero);
+            return Double.isFinite(share) ? Math.max(0, share) : 0;
+        }
     }
 }

@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.nextpull.alarm.AlarmEvent.Kind;
+import org.nextpull.alarm.Alarm.Event.Kind;
 import org.nextpull.channel.Samples;
 import org.nextpull.plan.Limits;
 
@@ -47,7 +47,7 @@ public final class AlarmWatch {
         List<Alarm> alarms = new ArrayList<>();
         watch.take(samples).stream()
                 .filter(event -> event.kind() == Kind.CLEARED)
-                .map(AlarmEvent::alarm)
+                .map(Alarm.Event::alarm)
                 .forEach(alarms::add);
         alarms.addAll(watch.sounding());
         alarms.sort(
@@ -56,8 +56,8 @@ public final class AlarmWatch {
     }
 
     /** Looks at the next rows and says what changed, in their order. */
-    public List<AlarmEvent> take(Samples samples) {
-        List<AlarmEvent> events = new ArrayList<>();
+    public List<Alarm.Event> take(Samples samples) {
+        List<Alarm.Event> events = new ArrayList<>();
         Row.BlockView view = new Row.BlockView(samples);
         for (int index = 0; index < samples.rows(); index++) {
             take(Row.of(view, index), events::add);
@@ -65,7 +65,7 @@ public final class AlarmWatch {
         return events;
     }
 
-    private void take(Row row, Consumer<AlarmEvent> events) {
+    private void take(Row row, Consumer<Alarm.Event> events) {
         RowPlace at = row.moment();
         boolean backwards =
                 at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
@@ -82,7 +82,7 @@ public final class AlarmWatch {
     }
 
     /** How near each limit is that holds at the moment and has been read. */
-    public List<Headroom> headroom() {
+    public List<Alarm.Headroom> headroom() {
         return Arrays.stream(watchers)
                 .map(Watchers.Watcher::headroom)
                 .flatMap(Optional::stream)

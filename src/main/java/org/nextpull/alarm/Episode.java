@@ -2,7 +2,7 @@ package org.nextpull.alarm;
 
 import java.util.Optional;
 import java.util.function.Consumer;
-import org.nextpull.alarm.AlarmEvent.Kind;
+import org.nextpull.alarm.Alarm.Event.Kind;
 import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 
@@ -22,7 +22,7 @@ final class Episode {
     private double beyondS;
     private boolean wasBeyond;
     private boolean sounding;
-    private Optional<Headroom> headroom = Optional.empty();
+    private Optional<Alarm.Headroom> headroom = Optional.empty();
 
     /** An episode that sounds when the limit has been passed for {@code patienceS} longer than it was kept. */
     Episode(Limit limit, double allowed, double patienceS) {
@@ -37,11 +37,11 @@ final class Episode {
 
     /** Notes a reading, beyond the limit or not. */
     void saw(double value) {
-        headroom = Optional.of(new Headroom(limit, value, allowed));
+        headroom = Optional.of(new Alarm.Headroom(limit, value, allowed));
     }
 
     /** The latest reading against the limit; empty while it does not hold. */
-    Optional<Headroom> headroom() {
+    Optional<Alarm.Headroom> headroom() {
         return headroom;
     }
 
@@ -49,7 +49,7 @@ final class Episode {
         return sounding ? beyond : Optional.empty();
     }
 
-    void beyond(Channel channel, double value, RowPlace at, Consumer<AlarmEvent> events) {
+    void beyond(Channel channel, double value, RowPlace at, Consumer<Alarm.Event> events) {
         count(at);
         wasBeyond = true;
         beyond = Optional.of(beyond.map(alarm -> longer(alarm, channel, value, at))
@@ -57,7 +57,7 @@ final class Episode {
         boolean longEnough = at.timeS().isEmpty() || beyondS >= patienceS - ROUNDING_S;
         if (!sounding && longEnough) {
             sounding = true;
-            events.accept(new AlarmEvent(Kind.SOUNDED, beyond.get(), at));
+            events.accept(new Alarm.Event(Kind.SOUNDED, beyond.get(), at));
         }
     }
 
@@ -87,7 +87,7 @@ final class Episode {
                 alarm.allowed());
     }
 
-    void within(RowPlace at, Consumer<AlarmEvent> events) {
+    void within(RowPlace at, Consumer<Alarm.Event> events) {
         count(at);
         wasBeyond = false;
         if (!sounding && beyondS <= 0) {
@@ -100,7 +100,7 @@ final class Episode {
     }
 
     /** The limit does not hold at this moment: what was counted towards it is forgotten. */
-    void without(RowPlace at, Consumer<AlarmEvent> events) {
+    void without(RowPlace at, Consumer<Alarm.Event> events) {
         within(at, events);
         headroom = Optional.empty();
         if (!sounding) {
@@ -116,8 +116,8 @@ final class Episode {
     }
 
     /** Clears at once. */
-    void end(RowPlace at, Consumer<AlarmEvent> events) {
-        sounding().ifPresent(alarm -> events.accept(new AlarmEvent(Kind.CLEARED, alarm, at)));
+    void end(RowPlace at, Consumer<Alarm.Event> events) {
+        sounding().ifPresent(alarm -> events.accept(new Alarm.Event(Kind.CLEARED, alarm, at)));
         sounding = false;
         forget();
     }

@@ -3,7 +3,7 @@ package org.nextpull.alarm;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
-import org.nextpull.alarm.AlarmEvent.Kind;
+import org.nextpull.alarm.Alarm.Event.Kind;
 import org.nextpull.plan.Limit;
 import org.nextpull.pull.KnockReading;
 
@@ -27,7 +27,7 @@ final class KnockWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void take(Row row, EngineRunning state, Consumer<AlarmEvent> out) {
+    public void take(Row row, EngineRunning state, Consumer<Alarm.Event> out) {
         RowPlace at = row.moment();
         if (!state.isLoadedForKnock()) {
             if (loaded.map(at::secondsSince).orElse(APART_S) >= APART_S) {
@@ -46,7 +46,7 @@ final class KnockWatcher implements Watchers.Watcher {
                 episode.beyond(reading.loudest(row.index()), events, at, out);
             }
             if (already) {
-                episode.sounding().ifPresent(alarm -> out.accept(new AlarmEvent(Kind.WORSE, alarm, at)));
+                episode.sounding().ifPresent(alarm -> out.accept(new Alarm.Event(Kind.WORSE, alarm, at)));
             }
         } else if (isQuiet(at)) {
             events = 0;
@@ -68,7 +68,7 @@ final class KnockWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void restart(RowPlace at, Consumer<AlarmEvent> out) {
+    public void restart(RowPlace at, Consumer<Alarm.Event> out) {
         events = 0;
         loaded = Optional.empty();
         episode.end(at, out);

@@ -38,7 +38,7 @@ final class LevelWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void take(Row row, EngineRunning state, Consumer<AlarmEvent> events) {
+    public void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
         if (!when.applies().test(state)) {
             episode.without(row.moment(), events);
             return;
@@ -78,7 +78,7 @@ final class LevelWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public Optional<Headroom> headroom() {
+    public Optional<Alarm.Headroom> headroom() {
         return episode.headroom();
     }
 
@@ -88,7 +88,7 @@ final class LevelWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void restart(RowPlace at, Consumer<AlarmEvent> events) {
+    public void restart(RowPlace at, Consumer<Alarm.Event> events) {
         episode.end(at, events);
     }
 

@@ -59,7 +59,7 @@ public final class PullLife {
                 return;
             }
             if (channels.isEmpty()) {
-                unwatched.put(limit, new ChannelLife(Channel.of(limit.role()), Life.NOT_LOGGED, 0));
+                unwatched.put(limit, new ChannelLife(Channel.of(limit.role()), ChannelLife.Life.NOT_LOGGED, 0));
             }
             channels.stream()
                     .filter(channel -> !channel.isLive())

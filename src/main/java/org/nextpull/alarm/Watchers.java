@@ -64,7 +64,7 @@ final class Watchers {
         }
 
         @Override
-        public void take(Row row, EngineRunning state, Consumer<AlarmEvent> events) {
+        public void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
             boolean engine = row.find(Role.ENGINE_SPEED).isPresent();
             if (state.rpm().isEmpty() || !(engine || row.find(Role.ROLLER_SPEED).isPresent())) {
                 return;
@@ -79,7 +79,7 @@ final class Watchers {
         }
 
         @Override
-        public Optional<Headroom> headroom() {
+        public Optional<Alarm.Headroom> headroom() {
             return episode.headroom();
         }
 
@@ -89,7 +89,7 @@ final class Watchers {
         }
 
         @Override
-        public void restart(RowPlace at, Consumer<AlarmEvent> events) {
+        public void restart(RowPlace at, Consumer<Alarm.Event> events) {
             episode.end(at, events);
         }
     }
@@ -97,17 +97,17 @@ final class Watchers {
     /** Watches one limit. */
     interface Watcher {
         /** Looks at a row. */
-        void take(Row row, EngineRunning state, Consumer<AlarmEvent> events);
+        void take(Row row, EngineRunning state, Consumer<Alarm.Event> events);
 
         /** The alarm that is sounding now. */
         Optional<Alarm> sounding();
 
         /** The latest reading against the limit; empty where it is not one level or does not hold at the moment. */
-        default Optional<Headroom> headroom() {
+        default Optional<Alarm.Headroom> headroom() {
             return Optional.empty();
         }
 
         /** The time ran backwards: another recording begins. */
-        void restart(RowPlace at, Consumer<AlarmEvent> events);
+        void restart(RowPlace at, Consumer<Alarm.Event> events);
     }
 }

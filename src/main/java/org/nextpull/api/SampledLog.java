@@ -10,7 +10,6 @@ import java.util.stream.Stream;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
@@ -96,7 +95,7 @@ public final class SampledLog implements Recording {
                     "",
                     '.',
                     columns.stream()
-                            .map(column -> new Column(
+                            .map(column -> new SourceDescription.Column(
                                     column.channel().id(), Optional.of(column.channel()), Optional.of(column.unit())))
                             .toList());
         }

@@ -15,7 +15,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.Experience;
-import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.SourceFinder;
 import org.nextpull.intake.csv.Input;
@@ -154,7 +153,8 @@ public final class DayReader {
         if (name.isEmpty()) {
             return Outcome.of(List.of());
         }
-        FoundSources found = SourceFinder.find(List.of(plan.resolve(name.get()).toString()));
+        SourceFinder.Found found =
+                SourceFinder.find(List.of(plan.resolve(name.get()).toString()));
         files.addAll(found.files());
         return found.sources().isEmpty()
                 ? Outcome.failed(found.findings())

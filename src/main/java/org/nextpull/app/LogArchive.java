@@ -24,7 +24,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
-import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.SampleMemory;
 import org.nextpull.intake.SourceFinder;
 import org.nextpull.intake.csv.Input;
@@ -45,7 +44,7 @@ public final class LogArchive {
 
     private static final int MOST_AT_ONCE = 8;
 
-    private final FoundSources found;
+    private final SourceFinder.Found found;
     private final LogFiles reader;
     private final PullRules rules;
     private final AlarmRules limits;

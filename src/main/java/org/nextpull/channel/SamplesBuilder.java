@@ -69,7 +69,8 @@ public final class SamplesBuilder {
      * @throws IllegalArgumentException for NaN or an infinite value
      */
     public SamplesBuilder set(Channel channel, double value) {
-        return set(channel.sensor() == 1 ? firstSensors[Samples.place(channel.role())] : channels.indexOf(channel), value);
+        return set(
+                channel.sensor() == 1 ? firstSensors[Samples.place(channel.role())] : channels.indexOf(channel), value);
     }
 
     /**
@@ -177,8 +178,8 @@ public final class SamplesBuilder {
         }
         long[] takenLines = rows == lines.length ? lines : Arrays.copyOf(lines, rows);
         lines = new long[Math.max(rows, FIRST_CAPACITY)];
-        Samples samples = new Samples(
-                channels, firstSensors, takenLines, taken, bits, List.copyOf(labels), List.copyOf(fuels));
+        Samples samples =
+                new Samples(channels, firstSensors, takenLines, taken, bits, List.copyOf(labels), List.copyOf(fuels));
         labels.clear();
         fuels.clear();
         rows = 0;

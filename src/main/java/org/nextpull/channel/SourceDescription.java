@@ -1,6 +1,8 @@
 package org.nextpull.channel;
 
 import java.util.List;
+import java.util.Optional;
+import org.nextpull.unit.Unit;
 
 /**
  * How a source of samples was understood.
@@ -15,4 +17,13 @@ public record SourceDescription(String name, String encoding, String separator, 
     public SourceDescription {
         columns = List.copyOf(columns);
     }
+
+    /**
+     * How a column of the source was understood.
+     *
+     * @param header its header as written
+     * @param channel what it means; empty when the tool has no use for it
+     * @param unit the unit that it was written in; empty for words and unused columns
+     */
+    public record Column(String header, Optional<Channel> channel, Optional<Unit> unit) {}
 }

@@ -13,7 +13,6 @@ import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.plan.AirFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.json.AirJson;
 import org.nextpull.report.text.AirText;
@@ -63,7 +62,7 @@ final class AirCommand implements Callable<Integer> {
     @Override
     public Integer call() {
         List<Finding> findings = new ArrayList<>();
-        AirFacts facts = plan.map(name -> taken(PlanFile.read(name).map(PlanFile::plan), findings))
+        SweepPlan.AirFacts facts = plan.map(name -> taken(PlanFile.read(name).map(PlanFile::plan), findings))
                 .orElseGet(SweepPlan::defaults)
                 .air();
         Optional<CorrectionStandard> chosen = plan.map(name -> facts.standard());

@@ -13,12 +13,11 @@ import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.HoldNow;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
@@ -75,8 +74,8 @@ final class LiveTalk implements LiveListener {
     }
 
     @Override
-    public void alarm(AlarmEvent event, LiveState state) {
-        String bell = event.kind() == AlarmEvent.Kind.CLEARED ? "" : BELL;
+    public void alarm(Alarm.Event event, LiveState state) {
+        String bell = event.kind() == Alarm.Event.Kind.CLEARED ? "" : BELL;
         print(state.at(), List.of(alarms.text(event) + bell));
     }
 
@@ -96,7 +95,7 @@ final class LiveTalk implements LiveListener {
         }
         lines.addAll(words.pull(state.result(), pull.pull()));
         pull.pull().findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
                 .forEach(finding -> found.add(finding.code()));
         lines.addAll(words.found(state.result(), found));
         Optional<String> gaps = WatchText.of(state.result());

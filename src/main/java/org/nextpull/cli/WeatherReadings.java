@@ -9,7 +9,7 @@ import org.nextpull.air.HylandWexler;
 import org.nextpull.air.Moisture;
 import org.nextpull.air.PressureReadings;
 import org.nextpull.air.Weather;
-import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Temperature;
@@ -106,7 +106,7 @@ final class WeatherReadings {
     }
 
     /** The weather, with what a plan says where no option does. */
-    Weather weather(CommandLine at, AirFacts plan) {
+    Weather weather(CommandLine at, SweepPlan.AirFacts plan) {
         Pressure barometer =
                 barometer(at).or(plan::baro).orElseThrow(() -> missing("barometer", BAROMETER, Quantity.PRESSURE, at));
         Temperature air =

@@ -13,7 +13,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.math.Series;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
@@ -106,12 +105,12 @@ final class Comparability {
                         Detail.of("other_to", ends(withRows.get(0)).get(1))));
     }
 
-    private static List<RowFigure> rows(MeasuredPull pull) {
+    private static List<Figures.AtSpeed> rows(MeasuredPull pull) {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
     private static List<Double> ends(MeasuredPull pull) {
-        List<RowFigure> rows = rows(pull);
+        List<Figures.AtSpeed> rows = rows(pull);
         return List.of(rows.get(0).rpm(), rows.get(rows.size() - 1).rpm());
     }
 

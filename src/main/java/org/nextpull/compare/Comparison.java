@@ -1,6 +1,7 @@
 package org.nextpull.compare;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.OptionalInt;
 
 /**
@@ -19,7 +20,7 @@ public record Comparison(
         String label,
         double level,
         Difference difference,
-        ComparisonVerdict verdict,
+        Verdict verdict,
         double driftFactor,
         OptionalInt pullsNeeded,
         List<RowDifference> rows) {
@@ -38,7 +39,7 @@ public record Comparison(
 
     /** A difference that is real and yet too small to matter. */
     public boolean isRealButSmall() {
-        return verdict == ComparisonVerdict.SAME && difference.interval().excludesZero();
+        return verdict == Verdict.SAME && difference.interval().excludesZero();
     }
 
     /**
@@ -52,5 +53,22 @@ public record Comparison(
     public record RowDifference(double rpm, Levels levels, double percent, PercentInterval band) {
         /** Levels at a speed, in the unit of the pulls. */
         public record Levels(double label, double reference) {}
+    }
+
+    /** What a comparison comes to. The order of the questions: same, more, less, else it cannot be told. */
+    public enum Verdict {
+        /** The interval lies within plus and minus the worth. */
+        SAME,
+        /** The interval lies wholly above zero. */
+        MORE,
+        /** The interval lies wholly below zero. */
+        LESS,
+        /** None of these, or the pulls that were planned are not all run. */
+        CANNOT_TELL;
+
+        /** As JSON writes it: {@code cannot-tell}. */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
     }
 }

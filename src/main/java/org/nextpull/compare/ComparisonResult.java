@@ -3,7 +3,7 @@ package org.nextpull.compare;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
-import org.nextpull.scatter.Drift;
+import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.Scatter;
 
 /**
@@ -29,7 +29,7 @@ public record ComparisonResult(
         List<String> ranking,
         List<List<String>> groups,
         List<LabelScatter> scatters,
-        Drift drift,
+        Repeatability.Drift drift,
         Optional<Double> warmUpPercent,
         List<LevelCurve> curves,
         Optional<FurtherPulls> further,

@@ -6,7 +6,7 @@ import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.GroupedFit;
 import org.nextpull.math.regression.VariancePart;
-import org.nextpull.scatter.Drift;
+import org.nextpull.scatter.Repeatability;
 
 /**
  * The fitted day: a level for each label, with the slow change of the day taken out.
@@ -65,9 +65,9 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
     }
 
     /** Straight change a pull, in percent of the reference. */
-    Drift drift() {
+    Repeatability.Drift drift() {
         Estimate drift = shared(DayDrift.straight(orders));
-        return new Drift(drift.value(), drift.standardError());
+        return new Repeatability.Drift(drift.value(), drift.standardError());
     }
 
     /** What the very first pull lacked or had too much, in percent of the reference; empty unless it shows. */

@@ -120,9 +120,9 @@ public final class LabelComparison {
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());
         boolean changed = ChangeOvers.suffice(ran(pulls), label, request.reference());
-        ComparisonVerdict verdict = changed
+        Comparison.Verdict verdict = changed
                 ? verdict(interval(difference, errors.same()), claim, request, pulls.size())
-                : ComparisonVerdict.CANNOT_TELL;
+                : Comparison.Verdict.CANNOT_TELL;
         return new Comparison(
                 label,
                 day.level(label),
@@ -130,7 +130,7 @@ public final class LabelComparison {
                         difference.value() * day.referenceLevel() / 100, difference.value(), interval),
                 verdict,
                 day.driftFactor(label, pulls),
-                verdict == ComparisonVerdict.CANNOT_TELL
+                verdict == Comparison.Verdict.CANNOT_TELL
                         ? pullsNeeded(day, pulls, request, label, errors)
                         : OptionalInt.empty(),
                 rows);
@@ -141,15 +141,15 @@ public final class LabelComparison {
         return new PercentInterval(interval.low(), interval.high());
     }
 
-    private static ComparisonVerdict verdict(
+    private static Comparison.Verdict verdict(
             PercentInterval same, PercentInterval claim, ComparisonRequest request, int pulls) {
         if (same.isWithin(request.worthPercent()) && request.looks().isFinal(pulls)) {
-            return ComparisonVerdict.SAME;
+            return Comparison.Verdict.SAME;
         }
         if (claim.low() > 0) {
-            return ComparisonVerdict.MORE;
+            return Comparison.Verdict.MORE;
         }
-        return claim.high() < 0 ? ComparisonVerdict.LESS : ComparisonVerdict.CANNOT_TELL;
+        return claim.high() < 0 ? Comparison.Verdict.LESS : Comparison.Verdict.CANNOT_TELL;
     }
 
     /**

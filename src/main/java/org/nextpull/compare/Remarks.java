@@ -68,7 +68,7 @@ final class Remarks {
             findings.add(
                     warning(FindingCode.COMPARE_IN_BLOCKS, label, reference, Detail.of("factor", Math.sqrt(factor))));
         }
-        if (comparison.verdict() != ComparisonVerdict.CANNOT_TELL) {
+        if (comparison.verdict() != Comparison.Verdict.CANNOT_TELL) {
             return;
         }
         if (!once && result.isFinal() && comparison.difference().interval().excludesZero()) {

@@ -17,13 +17,17 @@ public final class ExampleEngines {
                 new Cylinder(0.0864, 0.0852, new Cylinder.Drive(11.2, 3.5)),
                 4,
                 new EngineDesign.ValveTiming(58, 56),
-                new Breathing(0.9, 0.018, new Breathing.Resonance(5500, 0.17), new Breathing.Losses(9800, 0.16)),
-                Boost.none(),
+                new EngineDesign.Breathing(
+                        0.9,
+                        0.018,
+                        new EngineDesign.Breathing.Resonance(5500, 0.17),
+                        new EngineDesign.Breathing.Losses(9800, 0.16)),
+                EngineDesign.Boost.none(),
                 new EngineDesign.Combustion(
                         new BurnDuration(38_000), 0.10, 0.97, EngineDesign.Combustion.HotSpot.USUAL),
                 new ClosedCycle.Walls(450, 1.4),
                 new ChenFlynn(35e3, 0.005, new ChenFlynn.PerSpeed(7e3, 90)),
-                new Exhaust(11e3, 0.22));
+                new EngineDesign.Exhaust(11e3, 0.22));
     }
 
     /** A 1.2-litre four-cylinder engine of a hatchback, naturally aspirated. */
@@ -33,13 +37,17 @@ public final class ExampleEngines {
                 new Cylinder(0.0710, 0.0757, new Cylinder.Drive(10.5, 3.6)),
                 4,
                 new EngineDesign.ValveTiming(46, 48),
-                new Breathing(0.86, 0.014, new Breathing.Resonance(4300, 0.13), new Breathing.Losses(7200, 0.10)),
-                Boost.none(),
+                new EngineDesign.Breathing(
+                        0.86,
+                        0.014,
+                        new EngineDesign.Breathing.Resonance(4300, 0.13),
+                        new EngineDesign.Breathing.Losses(7200, 0.10)),
+                EngineDesign.Boost.none(),
                 new EngineDesign.Combustion(
                         new BurnDuration(43_000), 0.10, 0.965, EngineDesign.Combustion.HotSpot.USUAL),
                 new ClosedCycle.Walls(445, 1.4),
                 new ChenFlynn(42e3, 0.005, new ChenFlynn.PerSpeed(8e3, 95)),
-                new Exhaust(15e3, 0.24));
+                new EngineDesign.Exhaust(15e3, 0.24));
     }
 
     /** A charged two-litre engine that knocks on pump fuel well before best torque. */
@@ -50,12 +58,16 @@ public final class ExampleEngines {
                         base.cylinder(),
                         base.cylinders(),
                         new EngineDesign.ValveTiming(50, 50),
-                        new Breathing(0.9, 0.01, new Breathing.Resonance(4600, 0.08), new Breathing.Losses(8200, 0.1)),
-                        new Boost(Pressure.ofKilopascals(75), 3200),
+                        new EngineDesign.Breathing(
+                                0.9,
+                                0.01,
+                                new EngineDesign.Breathing.Resonance(4600, 0.08),
+                                new EngineDesign.Breathing.Losses(8200, 0.1)),
+                        new EngineDesign.Boost(Pressure.ofKilopascals(75), 3200),
                         base.combustion(),
                         base.walls(),
                         base.friction(),
-                        new Exhaust(18e3, 0.15))
+                        new EngineDesign.Exhaust(18e3, 0.15))
                 .withCompressionRatio(9.8);
     }
 }

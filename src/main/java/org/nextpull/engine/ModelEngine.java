@@ -91,7 +91,7 @@ public final class ModelEngine {
 
     private ClosedCycle.Walls walls(OperatingPoint point) {
         double warmer = point.surroundings().coolant().kelvins()
-                - Surroundings.reference().coolant().kelvins();
+                - OperatingPoint.Surroundings.reference().coolant().kelvins();
         return new ClosedCycle.Walls(
                 design.walls().kelvins() + warmer, design.walls().scale());
     }

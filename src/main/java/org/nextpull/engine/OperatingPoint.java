@@ -1,8 +1,11 @@
 package org.nextpull.engine;
 
+import org.nextpull.air.AirState;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
 
 /**
  * Where an engine runs, always at full load.
@@ -32,5 +35,22 @@ public record OperatingPoint(double rpm, Advance advance, Lambda lambda, EngineF
 
     public OperatingPoint in(Surroundings other) {
         return new OperatingPoint(rpm, advance, lambda, fuel, other);
+    }
+
+    /**
+     * What an engine runs in.
+     *
+     * @param air the air that it breathes
+     * @param coolant coolant temperature
+     * @param oil oil temperature
+     */
+    public record Surroundings(AirState air, Temperature coolant, Temperature oil) {
+        /** A warm engine in air of 99 kPa dry and 25 degC, the reference of common correction standards. */
+        public static Surroundings reference() {
+            return new Surroundings(
+                    new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1)),
+                    Temperature.ofCelsius(90),
+                    Temperature.ofCelsius(95));
+        }
     }
 }

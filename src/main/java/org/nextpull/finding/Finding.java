@@ -77,4 +77,14 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
                 .mapToDouble(detail -> ((Detail.Amount) detail).number())
                 .findFirst();
     }
+
+    /** How much a finding matters, least first. */
+    public enum Severity {
+        /** Worth knowing; nothing to do. */
+        NOTE,
+        /** The answer stands, but the operator should look. */
+        WARNING,
+        /** Something could not be used. */
+        ERROR
+    }
 }

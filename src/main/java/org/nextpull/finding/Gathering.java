@@ -15,7 +15,7 @@ public final class Gathering {
 
     private record Kind(
             FindingCode code,
-            Severity severity,
+            Finding.Severity severity,
             Optional<String> file,
             Optional<String> key,
             OptionalInt pull,

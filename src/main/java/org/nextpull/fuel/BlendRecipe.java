@@ -65,7 +65,7 @@ public final class BlendRecipe {
             findings.add(Finding.error(
                     FindingCode.FUEL_PARTS_MISSING, place, Detail.of("name", name), Detail.of("sum", sum)));
         }
-        List<Part> weighed = new ArrayList<>();
+        List<Blends.Part> weighed = new ArrayList<>();
         sorted.forEach((part, share) -> {
             Outcome<Fuel> found = known.findPart(part, place);
             findings.addAll(found.findings());
@@ -74,7 +74,7 @@ public final class BlendRecipe {
                     findings.add(Finding.error(
                             FindingCode.FUEL_DENSITY_UNKNOWN, place, Detail.of("name", name), Detail.of("part", part)));
                 }
-                weighed.add(new Part(
+                weighed.add(new Blends.Part(
                         fuel, by == ShareBy.VOLUME ? share * fuel.density().orElse(1) : share));
             });
         });
@@ -85,11 +85,11 @@ public final class BlendRecipe {
     }
 
     /** The mixture of weighed parts; parts without weight are left out. */
-    static Fuel mixed(String name, List<Part> weighed) {
-        double mass = weighed.stream().mapToDouble(Part::massShare).sum();
+    static Fuel mixed(String name, List<Blends.Part> weighed) {
+        double mass = weighed.stream().mapToDouble(Blends.Part::massShare).sum();
         return new Mixture(weighed.stream()
                         .filter(part -> part.massShare() > 0)
-                        .map(part -> new Part(part.fuel(), part.massShare() / mass))
+                        .map(part -> new Blends.Part(part.fuel(), part.massShare() / mass))
                         .toList())
                 .named(name);
     }

@@ -192,4 +192,12 @@ public final class Blends {
                     .fuel();
         }
     }
+
+    /**
+     * A fuel in a blend.
+     *
+     * @param fuel the fuel
+     * @param massShare its kg in a kg of the blend
+     */
+    record Part(Fuel fuel, double massShare) {}
 }

@@ -16,7 +16,7 @@ import org.nextpull.unit.Span;
  *
  * @param parts mass shares that add up to 1
  */
-record Mixture(List<Part> parts) {
+record Mixture(List<Blends.Part> parts) {
     Mixture {
         parts = List.copyOf(parts);
     }
@@ -31,7 +31,7 @@ record Mixture(List<Part> parts) {
 
     private Composition composition() {
         EnumMap<Element, Double> fractions = new EnumMap<>(Element.class);
-        for (Part part : parts) {
+        for (Blends.Part part : parts) {
             for (Map.Entry<Element, Double> entry :
                     part.fuel().composition().massFractions().entrySet()) {
                 fractions.merge(entry.getKey(), part.massShare() * entry.getValue(), Double::sum);
@@ -45,7 +45,7 @@ record Mixture(List<Part> parts) {
         for (Caution caution : Caution.values()) {
             double share = parts.stream()
                     .filter(part -> part.fuel().cautions().contains(caution))
-                    .mapToDouble(Part::massShare)
+                    .mapToDouble(Blends.Part::massShare)
                     .sum();
             if (caution.carriesOver(share)) {
                 all.add(caution);
@@ -75,7 +75,7 @@ record Mixture(List<Part> parts) {
     private double mixed(FuelProperty property, ToDoubleFunction<Sourced> of) {
         double sum = 0;
         double weights = 0;
-        for (Part part : parts) {
+        for (Blends.Part part : parts) {
             double figure = of.applyAsDouble(part.fuel().properties().get(property));
             double weight = weight(part, property.mixing());
             sum += weight * (property.mixing() == FuelProperty.Mixing.OF_VOLUMES ? 1 / figure : figure);
@@ -84,7 +84,7 @@ record Mixture(List<Part> parts) {
         return property.mixing() == FuelProperty.Mixing.OF_VOLUMES ? weights / sum : sum / weights;
     }
 
-    private static double weight(Part part, FuelProperty.Mixing mixing) {
+    private static double weight(Blends.Part part, FuelProperty.Mixing mixing) {
         return mixing == FuelProperty.Mixing.BY_VOLUME
                 ? part.massShare() / part.fuel().density().orElseThrow()
                 : part.massShare();

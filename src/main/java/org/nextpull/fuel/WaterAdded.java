@@ -11,7 +11,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.unit.Lambda;
 
 /**
- * What water does to a fuel with alcohol. Part volumes are added up; the true volume of alcohol and water is up to 3 % smaller (from
+ * What water does to a fuel with alcohol. Blends.Part volumes are added up; the true volume of alcohol and water is up to 3 % smaller (from
  * memory), so a hydrometer reads a little higher.
  *
  * @param before the fuel without the water
@@ -50,8 +50,8 @@ public record WaterAdded(Fuel before, Fuel after, double alcoholBefore, double a
         Fuel wet = BlendRecipe.mixed(
                 fuel.name() + " with water",
                 List.of(
-                        new Part(fuel, fuel.density().getAsDouble()),
-                        new Part(water, waterPerFuel * water.density().orElseThrow())));
+                        new Blends.Part(fuel, fuel.density().getAsDouble()),
+                        new Blends.Part(water, waterPerFuel * water.density().orElseThrow())));
         double after = alcohol.getAsDouble() / (1 + waterPerFuel);
         List<Finding> findings = new ArrayList<>();
         if (waterPerFuel > heldBy(alcohol.getAsDouble())) {

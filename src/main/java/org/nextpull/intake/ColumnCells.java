@@ -3,7 +3,6 @@ package org.nextpull.intake;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;

@@ -8,9 +8,9 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -111,13 +111,13 @@ public final class ColumnReader {
         return MappedColumn.Reading.AS_IT_STANDS;
     }
 
-    private static List<Column> described(ColumnTable table, List<MappedColumn> mapped) {
-        List<Column> columns = new ArrayList<>();
+    private static List<SourceDescription.Column> described(ColumnTable table, List<MappedColumn> mapped) {
+        List<SourceDescription.Column> columns = new ArrayList<>();
         for (int index = 0; index < table.headers().size(); index++) {
             int place = index;
             Optional<MappedColumn> column =
                     mapped.stream().filter(each -> each.index() == place).findFirst();
-            columns.add(new Column(
+            columns.add(new SourceDescription.Column(
                     table.headers().get(index).strip(),
                     column.map(MappedColumn::channel),
                     column.flatMap(MappedColumn::unit)));

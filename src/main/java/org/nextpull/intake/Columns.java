@@ -2,8 +2,8 @@ package org.nextpull.intake;
 
 import java.util.List;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 
 /**
@@ -13,7 +13,7 @@ import org.nextpull.finding.Finding;
  * @param described every column of the source, read or not
  * @param findings what was assumed, doubted or left out
  */
-public record Columns(List<MappedColumn> mapped, List<Column> described, List<Finding> findings) {
+public record Columns(List<MappedColumn> mapped, List<SourceDescription.Column> described, List<Finding> findings) {
     public Columns {
         mapped = List.copyOf(mapped);
         described = List.copyOf(described);

@@ -41,10 +41,10 @@ public final class SourceFinder {
      * @param arguments files, folders and globs, relative to the working directory or absolute
      * @return what was found, and what was not
      */
-    public static FoundSources find(List<String> arguments) {
+    public static Found find(List<String> arguments) {
         SourceFinder finder = new SourceFinder();
         arguments.forEach(finder::argument);
-        return new FoundSources(finder.sources, finder.findings, List.copyOf(finder.taken));
+        return new Found(finder.sources, finder.findings, List.copyOf(finder.taken));
     }
 
     private void argument(String argument) {
@@ -153,5 +153,20 @@ public final class SourceFinder {
     private static boolean looksLikeLog(String path) {
         String name = path.toLowerCase(Locale.ROOT);
         return LOG_ENDINGS.stream().anyMatch(name::endsWith);
+    }
+
+    /**
+     * Byte sources found from the names that a user gave.
+     *
+     * @param sources in a stable order: that of the arguments, and natural order within a folder, a glob or a zip
+     * @param findings names that led nowhere, and files that were passed over
+     * @param files the files that the sources are read from
+     */
+    public record Found(List<ByteSource> sources, List<Finding> findings, List<Path> files) {
+        public Found {
+            sources = List.copyOf(sources);
+            findings = List.copyOf(findings);
+            files = List.copyOf(files);
+        }
     }
 }

@@ -10,7 +10,6 @@ import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
 
@@ -44,7 +43,7 @@ final class UnitGuess {
                 complete.add(draft);
             } else if (fromPower.containsKey(draft.role())) {
                 Unit unit = fromPower.getOrDefault(draft.role(), Unit.NEWTON_METRE);
-                say(Severity.NOTE, FindingCode.COLUMN_UNIT_FROM_POWER, draft, unit);
+                say(Finding.Severity.NOTE, FindingCode.COLUMN_UNIT_FROM_POWER, draft, unit);
                 complete.add(draft.withUnit(unit));
             } else {
                 Optional<Unit> unit = draft.role().quantity() == Quantity.TEMPERATURE
@@ -145,17 +144,17 @@ final class UnitGuess {
     private void sayAssumed(ColumnDraft draft, Unit unit) {
         switch (draft.role().quantity()) {
             case TORQUE, POWER, PRESSURE, VELOCITY, MASS_FLOW ->
-                say(Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
-            case TIME, FRACTION -> say(Severity.NOTE, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+                say(Finding.Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+            case TIME, FRACTION -> say(Finding.Severity.NOTE, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
             case TEMPERATURE ->
                 say(
-                        unit == Unit.CELSIUS ? Severity.NOTE : Severity.WARNING,
+                        unit == Unit.CELSIUS ? Finding.Severity.NOTE : Finding.Severity.WARNING,
                         FindingCode.COLUMN_UNIT_ASSUMED,
                         draft,
                         unit);
             case SPEED -> {
                 if (unit == Unit.KRPM) {
-                    say(Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
+                    say(Finding.Severity.WARNING, FindingCode.COLUMN_UNIT_ASSUMED, draft, unit);
                 }
             }
             default -> {
@@ -164,7 +163,7 @@ final class UnitGuess {
         }
     }
 
-    private void say(Severity severity, FindingCode code, ColumnDraft draft, Unit unit) {
+    private void say(Finding.Severity severity, FindingCode code, ColumnDraft draft, Unit unit) {
         findings.add(new Finding(
                 code,
                 severity,

@@ -108,7 +108,7 @@ final class Unpacking {
             private int counted(int answer, int more) throws IOException {
                 count += Math.max(0, more);
                 if (count > most) {
-                    throw new OverpackedException();
+                    throw new ByteSource.OverpackedException();
                 }
                 return answer;
             }
@@ -116,7 +116,7 @@ final class Unpacking {
     }
 
     private static long most(long packedBytes, long leastBytes) {
-        return Math.max(leastBytes, OverpackedException.MOST_TIMES * packedBytes);
+        return Math.max(leastBytes, ByteSource.OverpackedException.MOST_TIMES * packedBytes);
     }
 
     private record PlainFile(Path path) implements ByteSource {
@@ -152,7 +152,7 @@ final class Unpacking {
                 }
                 long packed = Math.max(0, found.getCompressedSize());
                 if (found.getSize() > most(packed, ALWAYS_READ_BYTES)) {
-                    throw new OverpackedException();
+                    throw new ByteSource.OverpackedException();
                 }
                 return closing(zip, unzipped(bounded(zip.getInputStream(found), packed), packed));
             } catch (IOException e) {

@@ -1,13 +1,13 @@
 package org.nextpull.live;
 
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.OperatorAction;
 
 /** What a running day has to tell, on the thread that feeds it. */
 interface DayEvents {
     /** A limit was passed, got worse or is within again. */
-    void alarm(AlarmEvent event);
+    void alarm(Alarm.Event event);
 
     /** Something is to be said. */
     void said(LiveState.Notice notice);

@@ -2,7 +2,7 @@ package org.nextpull.live;
 
 import java.util.List;
 import org.nextpull.alarm.AlarmRules;
-import org.nextpull.channel.Column;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
@@ -44,7 +44,7 @@ final class DayIntake {
     }
 
     /** The columns of all sources, as far as they are understood. */
-    List<Column> columns(WireChain chain) {
+    List<SourceDescription.Column> columns(WireChain chain) {
         return names().stream().flatMap(name -> chain.columns(name).stream()).toList();
     }
 }

@@ -11,7 +11,7 @@ import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.EngineSetting;
@@ -26,7 +26,7 @@ import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
-import org.nextpull.pull.RefusalReason;
+import org.nextpull.pull.Refusal;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
@@ -201,7 +201,7 @@ final class LiveDay {
         return !all.isEmpty()
                 && all.get(all.size() - 1)
                         .refusal()
-                        .filter(refusal -> refusal.reason() == RefusalReason.DATA_STOPPED)
+                        .filter(refusal -> refusal.reason() == Refusal.Reason.DATA_STOPPED)
                         .isPresent();
     }
 
@@ -335,8 +335,8 @@ final class LiveDay {
             if (!written) {
                 return;
             }
-            for (AlarmEvent event : alarms.take(source, samples)) {
-                if (event.kind() != AlarmEvent.Kind.CLEARED) {
+            for (Alarm.Event event : alarms.take(source, samples)) {
+                if (event.kind() != Alarm.Event.Kind.CLEARED) {
                     guide.ifPresent(HoldGuide::limit);
                 }
                 if (!replaying) {

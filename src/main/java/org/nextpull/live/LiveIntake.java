@@ -18,9 +18,8 @@ import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.folder.FolderReader;
 import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.folder.FolderWatch;
-import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.WireReader;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.WireSource;
@@ -29,7 +28,7 @@ import org.nextpull.plan.SweepPlan;
 /** What a session reads from: ports, or a folder that another program writes logs into. */
 public sealed interface LiveIntake {
     /** Serial ports, each a source of its own. */
-    record Ports(List<Port> ports) implements LiveIntake {
+    record Ports(List<Wire> ports) implements LiveIntake {
         public Ports {
             ports = List.copyOf(ports);
         }
@@ -45,7 +44,7 @@ public sealed interface LiveIntake {
         }
 
         @Override
-        public Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before) {
+        public Readers read(Port.Opener opener, ArrivalQueue queue, FolderMemory before) {
             List<WireReader> readers = ports.stream()
                     .map(port -> WireReader.start(port.wire(), opener, queue))
                     .toList();
@@ -61,7 +60,7 @@ public sealed interface LiveIntake {
         }
 
         @Override
-        public Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before) {
+        public Readers read(Port.Opener opener, ArrivalQueue queue, FolderMemory before) {
             return FolderReader.start(new FolderWatch(folder, queue, before), queue)::close;
         }
     }
@@ -74,7 +73,7 @@ public sealed interface LiveIntake {
      *
      * @param before what became of the files of a folder before: those that were taken are not taken again
      */
-    Readers read(PortOpener opener, ArrivalQueue queue, FolderMemory before);
+    Readers read(Port.Opener opener, ArrivalQueue queue, FolderMemory before);
 
     /** The threads that read, until they are closed. */
     interface Readers extends AutoCloseable {
@@ -93,7 +92,7 @@ public sealed interface LiveIntake {
      * @param wire how the port is set
      * @param lines what its lines are
      */
-    record Port(WireSettings wire, LineSettings lines) {}
+    record Wire(Port.Settings wire, LineSettings lines) {}
 
     /** A folder into which a logger writes, by the name that the user gives. Not for the event thread. */
     static Outcome<LiveIntake> ofFolder(String name) {

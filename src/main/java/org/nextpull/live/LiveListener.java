@@ -1,6 +1,6 @@
 package org.nextpull.live;
 
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.response.MeasuredCurve;
@@ -18,7 +18,7 @@ public interface LiveListener {
     default void pullEnded(LiveState state, MeasuredCurve pull) {}
 
     /** A limit was passed, got worse or is within again. */
-    default void alarm(AlarmEvent event, LiveState state) {}
+    default void alarm(Alarm.Event event, LiveState state) {}
 
     /** Something is to be said. */
     default void said(ArrivalTime at, Finding finding) {}

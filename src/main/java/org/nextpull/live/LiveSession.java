@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -249,7 +249,7 @@ public final class LiveSession implements AutoCloseable {
 
     private final class Telling implements DayEvents {
         @Override
-        public void alarm(AlarmEvent event) {
+        public void alarm(Alarm.Event event) {
             listener.alarm(event, snapshot());
             urgent = true;
         }

@@ -5,7 +5,7 @@ import java.time.InstantSource;
 import java.util.Optional;
 import java.util.function.LongSupplier;
 import org.nextpull.fit.Experience;
-import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.plan.SweepPlan;
 
 /**
@@ -25,7 +25,7 @@ public record LiveSetup(
         SessionFolders.Claim claim,
         Optional<Experience> experience,
         Keeper keeper,
-        PortOpener opener,
+        Port.Opener opener,
         Clock clock) {
     /** The folder of this session. */
     public Path captures() {

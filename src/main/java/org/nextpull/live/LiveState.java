@@ -12,7 +12,6 @@ import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.finding.Finding;
@@ -50,7 +49,7 @@ public record LiveState(
         CaptureState capture,
         List<LatestValue> latest,
         List<Alarm> sounding,
-        List<Headroom> headroom,
+        List<Alarm.Headroom> headroom,
         OptionalDouble pullSinceS,
         PullSoFar pull,
         Optional<HoldNow> hold,

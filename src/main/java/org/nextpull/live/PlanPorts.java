@@ -9,8 +9,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.intake.serial.PortOpener;
-import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.plan.PortFacts;
 import org.nextpull.plan.SweepPlan;
@@ -46,7 +45,7 @@ public final class PlanPorts {
             return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
         }
         if (wires.isEmpty()) {
-            WireSettings usual = WireSettings.usual(named.get(), PortFacts.USUAL_BAUD);
+            Port.Settings usual = Port.Settings.usual(named.get(), PortFacts.USUAL_BAUD);
             return Outcome.of(new LiveIntake.Ports(List.of(port(usual, LineSettings.withHeaderLine()))));
         }
         return Outcome.of(ports(wires, named));
@@ -57,8 +56,8 @@ public final class PlanPorts {
      *
      * @param patience how long a port that is not there yet is waited for
      */
-    public static List<Finding> missing(LiveIntake intake, PortOpener opener, Duration patience) {
-        List<LiveIntake.Port> ports = intake instanceof LiveIntake.Ports described ? described.ports() : List.of();
+    public static List<Finding> missing(LiveIntake intake, Port.Opener opener, Duration patience) {
+        List<LiveIntake.Wire> ports = intake instanceof LiveIntake.Ports described ? described.ports() : List.of();
         for (long waitedMs = 0; ; waitedMs += LOOK_AGAIN_MS) {
             List<Finding> missing = ports.stream()
                     .flatMap(port -> opener.missing(port.wire()).stream())
@@ -76,7 +75,7 @@ public final class PlanPorts {
     }
 
     private static LiveIntake.Ports ports(List<WireFacts> wires, Optional<String> device) {
-        List<LiveIntake.Port> ports = new ArrayList<>();
+        List<LiveIntake.Wire> ports = new ArrayList<>();
         for (WireFacts wire : wires) {
             String name = wires.size() == 1
                     ? device.or(wire::device).orElseThrow()
@@ -86,8 +85,8 @@ public final class PlanPorts {
         return new LiveIntake.Ports(ports);
     }
 
-    private static LiveIntake.Port port(WireSettings wire, LineSettings lines) {
-        return new LiveIntake.Port(
+    private static LiveIntake.Wire port(Port.Settings wire, LineSettings lines) {
+        return new LiveIntake.Wire(
                 wire,
                 new LineSettings(
                         lines.kind(),
@@ -96,8 +95,8 @@ public final class PlanPorts {
                         wire.port().byteNs()));
     }
 
-    private static WireSettings settings(String device, PortFacts facts) {
-        return new WireSettings(device, facts);
+    private static Port.Settings settings(String device, PortFacts facts) {
+        return new Port.Settings(device, facts);
     }
 
     private static LineSettings lines(WireFacts wire) {

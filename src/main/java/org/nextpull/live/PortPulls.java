@@ -6,12 +6,10 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
@@ -29,7 +27,7 @@ final class PortPulls implements DayPulls {
     private static final Channel TIME = Channel.of(Role.TIME);
 
     private final String name;
-    private final Supplier<List<Column>> columns;
+    private final Supplier<List<SourceDescription.Column>> columns;
     private final PullFinder finder;
     private final List<Candidate> whole = new ArrayList<>();
     private final List<Alarm> alarms = new ArrayList<>();
@@ -44,7 +42,7 @@ final class PortPulls implements DayPulls {
      *
      * @param columns how the columns are understood at the moment
      */
-    PortPulls(String name, Supplier<List<Column>> columns, PullRules rules, AlarmRules limits) {
+    PortPulls(String name, Supplier<List<SourceDescription.Column>> columns, PullRules rules, AlarmRules limits) {
         this.name = name;
         this.columns = columns;
         this.finder = new PullFinder(name, rules);
@@ -78,8 +76,8 @@ final class PortPulls implements DayPulls {
         rows += block.samples().rows();
         keep(finder.accept(block));
         watch.take(block.samples()).stream()
-                .filter(event -> event.kind() == AlarmEvent.Kind.CLEARED)
-                .map(AlarmEvent::alarm)
+                .filter(event -> event.kind() == Alarm.Event.Kind.CLEARED)
+                .map(Alarm.Event::alarm)
                 .forEach(alarms::add);
         if (!finder.isAhead()) {
             looked = false;

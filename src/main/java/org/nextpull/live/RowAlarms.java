@@ -5,10 +5,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
-import org.nextpull.alarm.Headroom;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -35,7 +33,7 @@ final class RowAlarms {
         this.watch = new AlarmWatch(rules);
     }
 
-    List<AlarmEvent> take(String source, Samples samples) {
+    List<Alarm.Event> take(String source, Samples samples) {
         return watch.take(single ? samples : inOneRow(source, samples));
     }
 
@@ -50,7 +48,7 @@ final class RowAlarms {
         lastS = Double.NEGATIVE_INFINITY;
     }
 
-    List<Headroom> headroom() {
+    List<Alarm.Headroom> headroom() {
         return watch.headroom();
     }
 

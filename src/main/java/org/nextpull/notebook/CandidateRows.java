@@ -17,10 +17,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.KnockReading;
-import org.nextpull.pull.LambdaAlignment;
-import org.nextpull.pull.PullKind;
 import org.nextpull.pull.Refusal;
-import org.nextpull.pull.RefusalReason;
 import org.nextpull.pull.RowRange;
 import org.nextpull.pull.SpeedSource;
 import org.nextpull.session.PullFingerprint;
@@ -82,10 +79,10 @@ final class CandidateRows {
         return new FindingRows.Owner(kind, key.source(), key.number());
     }
 
-    private static void align(Entry entry, LambdaAlignment lambda) {
-        if (lambda instanceof LambdaAlignment.Given given) {
+    private static void align(Entry entry, Candidate.LambdaAlignment lambda) {
+        if (lambda instanceof Candidate.LambdaAlignment.Given given) {
             entry.put("lambda_aligned", "given").put("lambda_delay_s", given.appliedS());
-        } else if (lambda instanceof LambdaAlignment.Estimated estimated) {
+        } else if (lambda instanceof Candidate.LambdaAlignment.Estimated estimated) {
             entry.put("lambda_aligned", "estimated")
                     .put("lambda_delay_s", estimated.appliedS())
                     .put("lambda_delay_error_s", estimated.errorS());
@@ -108,7 +105,7 @@ final class CandidateRows {
         Key key = new Key(source.position(), row.integer("number"));
         List<Finding> refusals = known.getOrDefault(owner(FindingRows.Kind.REFUSAL, key), List.of());
         Optional<Refusal> refusal = row.find("refusal")
-                .map(id -> Ids.constant(RefusalReason.class, id))
+                .map(id -> Ids.constant(Refusal.Reason.class, id))
                 .flatMap(reason -> refusals.stream().findFirst().map(finding -> new Refusal(reason, finding)));
         Samples samples = samples(row, row.blob("samples"));
         return new Candidate(
@@ -119,7 +116,7 @@ final class CandidateRows {
                         row.wide("last_line"),
                         row.real("duration_s"),
                         Candidate.Lines.stepS(samples)),
-                Ids.constant(PullKind.class, row.text("kind")),
+                Ids.constant(Candidate.Kind.class, row.text("kind")),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
                 new Candidate.AtHand(samples),
@@ -155,12 +152,13 @@ final class CandidateRows {
         }
     }
 
-    private static LambdaAlignment alignment(QueryRow row) throws SQLException {
+    private static Candidate.LambdaAlignment alignment(QueryRow row) throws SQLException {
         OptionalDouble delay = row.findReal("lambda_delay_s");
         return switch (row.text("lambda_aligned")) {
-            case "given" -> new LambdaAlignment.Given(delay.orElse(0));
-            case "estimated" -> new LambdaAlignment.Estimated(delay.orElse(0), row.real("lambda_delay_error_s"));
-            default -> new LambdaAlignment.NotApplied();
+            case "given" -> new Candidate.LambdaAlignment.Given(delay.orElse(0));
+            case "estimated" ->
+                new Candidate.LambdaAlignment.Estimated(delay.orElse(0), row.real("lambda_delay_error_s"));
+            default -> new Candidate.LambdaAlignment.NotApplied();
         };
     }
 

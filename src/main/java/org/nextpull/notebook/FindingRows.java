@@ -14,7 +14,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Severity;
 
 /** Findings of a session, each with what it belongs to. */
 record FindingRows(Database database, long session) {
@@ -127,7 +126,7 @@ record FindingRows(Database database, long session) {
                 row.findInteger("pull"));
         return new Finding(
                 Ids.constant(FindingCode.class, row.text("code")),
-                Ids.constant(Severity.class, row.text("severity")),
+                Ids.constant(Finding.Severity.class, row.text("severity")),
                 details,
                 place);
     }

@@ -11,7 +11,7 @@ import org.nextpull.fit.Experience;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
-import org.nextpull.scatter.Drift;
+import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.Scatter;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionInput;
@@ -85,7 +85,7 @@ final class SessionKeeper {
     private void day(SessionInput input, SessionResult result) throws NotebookException {
         PresentConditions now = input.now();
         Optional<Scatter> scatter = result.repeatability().scatter();
-        Optional<Drift> drift = result.repeatability().drift();
+        Optional<Repeatability.Drift> drift = result.repeatability().drift();
         database.run(
                 "update session set coolant_k = ?, oil_k = ?, inlet_air_k = ?, exhaust_k = ?, scatter_percent = ?,"
                         + " scatter_df = ?, drift_percent_per_pull = ?, drift_error = ?,"
@@ -96,8 +96,8 @@ final class SessionKeeper {
                 now.exhaust().map(Temperature::kelvins),
                 scatter.map(Scatter::percent),
                 scatter.map(Scatter::degreesOfFreedom),
-                drift.map(Drift::percentPerPull),
-                drift.map(Drift::standardError),
+                drift.map(Repeatability.Drift::percentPerPull),
+                drift.map(Repeatability.Drift::standardError),
                 session);
         database.run("delete from experience where session = ?", session);
         if (input.experience().isPresent()) {

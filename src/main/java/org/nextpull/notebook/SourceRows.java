@@ -8,9 +8,7 @@ import java.util.OptionalInt;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
@@ -78,7 +76,7 @@ record SourceRows(Database database, long session) {
         write(new Kept(
                 position, "table", table.description().name(), Optional.of(table.description()), table.rowCount(), 0));
         int number = 0;
-        for (ResultRow row : table.rows()) {
+        for (ResultTable.Row row : table.rows()) {
             Entry.into("result_row")
                     .put("session", session)
                     .put("source", position)
@@ -113,7 +111,8 @@ record SourceRows(Database database, long session) {
                 .put("thrown_away", source.thrownAway())
                 .upsert(database, "session, position");
         int number = 0;
-        for (Column column : described.map(SourceDescription::columns).orElse(List.of())) {
+        for (SourceDescription.Column column :
+                described.map(SourceDescription::columns).orElse(List.of())) {
             Entry.into("source_column")
                     .put("session", session)
                     .put("source", source.position())
@@ -147,15 +146,15 @@ record SourceRows(Database database, long session) {
         String encoding = row.text("encoding");
         String separator = row.text("separator");
         char decimal = row.text("decimal_mark").charAt(0);
-        List<Column> columns = database.list(
+        List<SourceDescription.Column> columns = database.list(
                 "select * from source_column" + OF_SOURCE, SourceRows::column, session, row.integer("position"));
         return Optional.of(new SourceDescription(name.get(), encoding, separator, decimal, columns));
     }
 
-    private static Column column(QueryRow row) throws SQLException {
+    private static SourceDescription.Column column(QueryRow row) throws SQLException {
         Optional<String> role = row.find("role");
         OptionalInt sensor = row.findInteger("sensor");
-        return new Column(
+        return new SourceDescription.Column(
                 row.text("header"),
                 role.map(id -> new Channel(Ids.role(id), sensor.orElse(1))),
                 row.find("unit").map(id -> Ids.constant(Unit.class, id)));
@@ -177,9 +176,9 @@ record SourceRows(Database database, long session) {
     }
 
     ResultTable table(Kept source) throws IOException {
-        List<ResultRow> rows = database.list(
+        List<ResultTable.Row> rows = database.list(
                 "select * from result_row" + OF_SOURCE,
-                row -> new ResultRow(
+                row -> new ResultTable.Row(
                         row.wide("line"),
                         row.findInteger("day_order"),
                         row.find("advance_deg", Advance::ofDeg),

@@ -3,10 +3,16 @@ package org.nextpull.plan;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.stream.Stream;
+import org.nextpull.air.CorrectionStandard;
+import org.nextpull.air.NoCorrection;
+import org.nextpull.channel.Hints;
 import org.nextpull.finding.Place;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Fuel;
+import org.nextpull.unit.Pressure;
+import org.nextpull.unit.Temperature;
 
 /**
  * The operator's plan for a sweep or a comparison. Every quantity is in the project's unit.
@@ -30,7 +36,7 @@ import org.nextpull.fuel.Fuel;
 public record SweepPlan(
         EngineFacts engine,
         FuelChoice fuel,
-        List<CandidatePlan> candidates,
+        List<Candidate> candidates,
         DynoFacts dyno,
         AirFacts air,
         Optional<Band> band,
@@ -113,7 +119,7 @@ public record SweepPlan(
     }
 
     /** The candidate of that label. */
-    public Optional<CandidatePlan> candidate(String label) {
+    public Optional<Candidate> candidate(String label) {
         return candidates.stream().filter(one -> one.label().equals(label)).findFirst();
     }
 
@@ -121,4 +127,68 @@ public record SweepPlan(
     public boolean wantsEarlierDays() {
         return goal.learnFromNotebook() && (timing.isPresent() || mixture.isPresent());
     }
+
+    /**
+     * What the operator says about the log, table {@code [log]}.
+     *
+     * @param hints how to read its columns
+     * @param lambdaDelayS time from the cylinder to the lambda reading in s
+     * @param correctedBy the standard that the logger has already corrected torque by
+     * @param settings path of the settings file, relative to the plan
+     */
+    public record LogFacts(
+            Hints hints,
+            OptionalDouble lambdaDelayS,
+            Optional<CorrectionStandard> correctedBy,
+            Optional<String> settings) {
+        public static LogFacts defaults() {
+            return new LogFacts(Hints.none(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
+        }
+    }
+
+    /**
+     * Words for the sheet, table {@code [sheet]}.
+     *
+     * @param customer whom the sheet is for
+     * @param vehicle what was on the dyno
+     * @param place where
+     * @param operator who ran it
+     * @param reference the number of the order
+     */
+    public record SheetFacts(
+            Optional<String> customer,
+            Optional<String> vehicle,
+            Optional<String> place,
+            Optional<String> operator,
+            Optional<String> reference) {
+        public static SheetFacts defaults() {
+            return new SheetFacts(
+                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+        }
+    }
+
+    /**
+     * The correction standard and the weather where the log has none, table {@code [air]}.
+     *
+     * @param standard the standard that torque is corrected by
+     * @param baro station pressure, absolute
+     * @param air temperature of the air that the engine breathes
+     * @param humidity relative humidity, 0 to 1
+     */
+    public record AirFacts(
+            CorrectionStandard standard, Optional<Pressure> baro, Optional<Temperature> air, OptionalDouble humidity) {
+        public static AirFacts defaults() {
+            return new AirFacts(new NoCorrection(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        }
+    }
+
+    /**
+     * One of the fuels or parts between which the day decides, table {@code [[candidate]]}; the first is the reference.
+     *
+     * @param label how log and settings call its pulls
+     * @param fuel name of its fuel; empty where it runs on the plan's
+     * @param note the operator's words, such as what is fitted
+     * @param pricePerLitre what a litre of its fuel costs, in any currency that is one for all
+     */
+    public record Candidate(String label, Optional<String> fuel, Optional<String> note, OptionalDouble pricePerLitre) {}
 }

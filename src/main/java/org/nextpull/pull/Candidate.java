@@ -35,7 +35,7 @@ public record Candidate(
         int number,
         String source,
         Lines lines,
-        PullKind kind,
+        Kind kind,
         double fromRpm,
         double toRpm,
         Supplier<Samples> rows,
@@ -149,7 +149,7 @@ public record Candidate(
 
     /** Whether it is no pull at all, but a stretch under load that is kept for its knock. */
     public boolean isKnockAlone() {
-        return refusal.filter(why -> why.reason() == RefusalReason.KNOCK_ALONE).isPresent();
+        return refusal.filter(why -> why.reason() == Refusal.Reason.KNOCK_ALONE).isPresent();
     }
 
     public boolean isUsable() {
@@ -210,5 +210,52 @@ public record Candidate(
         double low = Math.min(fromRpm, toRpm);
         double high = Math.max(fromRpm, toRpm);
         return low < high ? Optional.of(new SpeedBand(Math.max(0, low), high)) : Optional.empty();
+    }
+
+    /** How the lambda channels of a candidate were lined up with the others. */
+    public sealed interface LambdaAlignment {
+        /** By how much lambda was moved towards the start, s; 0 where nothing was done. */
+        double appliedS();
+
+        /**
+         * The delay that the rules gave.
+         *
+         * @param appliedS the delay, s, 0 to 5
+         */
+        record Given(double appliedS) implements LambdaAlignment {}
+
+        /**
+         * A delay read off the answer of lambda to the throttle edge.
+         *
+         * @param appliedS the delay, s
+         * @param errorS its standard error, s
+         */
+        record Estimated(double appliedS, double errorS) implements LambdaAlignment {}
+
+        /** Nothing was moved: there is no lambda, or nothing that a delay could be read from. */
+        record NotApplied() implements LambdaAlignment {
+            @Override
+            public double appliedS() {
+                return 0;
+            }
+        }
+    }
+
+    /** What a candidate turned out to be. */
+    public enum Kind {
+        /** Speed rising all the way. */
+        RISING,
+        /** Speed falling all the way, drawn down by the brake. */
+        FALLING,
+        /** Plateaus, each faster than the one before. */
+        STEPS_UP,
+        /** Plateaus, each slower than the one before. */
+        STEPS_DOWN,
+        /** One plateau at one speed with one spark setting. */
+        HOLD;
+
+        public boolean isSweep() {
+            return this == RISING || this == FALLING;
+        }
     }
 }

@@ -6,7 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -53,7 +56,7 @@ final class CandidateMaker {
         if (drafts.isEmpty()) {
             return List.of();
         }
-        LambdaAlignment alignment = alignment(stretch);
+        Candidate.LambdaAlignment alignment = alignment(stretch);
         List<Candidate> candidates = new ArrayList<>();
         for (FoundStretch draft : drafts) {
             boolean cut = stretch.end() == Stretch.End.CUT && candidates.size() == drafts.size() - 1;
@@ -86,36 +89,36 @@ final class CandidateMaker {
                 number,
                 source,
                 Candidate.Lines.of(knock),
-                from > to ? PullKind.FALLING : PullKind.RISING,
+                from > to ? Candidate.Kind.FALLING : Candidate.Kind.RISING,
                 from,
                 to,
                 new Candidate.AtHand(knock),
                 List.of(),
                 speed,
-                new LambdaAlignment.NotApplied(),
+                new Candidate.LambdaAlignment.NotApplied(),
                 knock,
-                Optional.of(new Refusal(RefusalReason.KNOCK_ALONE, said)),
+                Optional.of(new Refusal(Refusal.Reason.KNOCK_ALONE, said)),
                 List.of());
     }
 
     private static FoundStretch stopped(FoundStretch draft) {
-        return draft.withObjection(FoundStretch.Objection.of(RefusalReason.DATA_STOPPED));
+        return draft.withObjection(FoundStretch.Objection.of(Refusal.Reason.DATA_STOPPED));
     }
 
-    private LambdaAlignment alignment(Stretch stretch) {
+    private Candidate.LambdaAlignment alignment(Stretch stretch) {
         boolean logged = stretch.samples().has(LambdaDelay.LAMBDA);
         if (!logged) {
-            return new LambdaAlignment.NotApplied();
+            return new Candidate.LambdaAlignment.NotApplied();
         }
         if (rules.lambdaDelayS().isPresent()) {
-            return new LambdaAlignment.Given(rules.lambdaDelayS().getAsDouble());
+            return new Candidate.LambdaAlignment.Given(rules.lambdaDelayS().getAsDouble());
         }
-        Optional<LambdaAlignment.Estimated> estimate = LambdaDelay.of(stretch);
-        return estimate.isPresent() ? estimate.get() : new LambdaAlignment.NotApplied();
+        Optional<Candidate.LambdaAlignment.Estimated> estimate = LambdaDelay.of(stretch);
+        return estimate.isPresent() ? estimate.get() : new Candidate.LambdaAlignment.NotApplied();
     }
 
     private Candidate candidate(
-            FoundStretch draft, Samples all, SpeedTrace trace, SpeedSource speed, LambdaAlignment alignment) {
+            FoundStretch draft, Samples all, SpeedTrace trace, SpeedSource speed, Candidate.LambdaAlignment alignment) {
         number++;
         TrimmedRows rows = TrimmedRows.of(all, trace, draft.parts(), alignment.appliedS());
         Place place = Place.inFile(source).withLine(rows.samples().line(0)).withPull(number);
@@ -127,7 +130,7 @@ final class CandidateMaker {
                         : Optional.empty())
                 .or(() -> missing > MISSING_REFUSED
                         ? Optional.of(FoundStretch.Objection.of(
-                                RefusalReason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
+                                Refusal.Reason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
                         : Optional.empty())
                 .or(() -> tooLittleLoad(rows.samples(), speed))
                 .or(this::throwAway);
@@ -207,7 +210,7 @@ final class CandidateMaker {
             return share >= FULL_LOAD_SHARE
                     ? Optional.empty()
                     : Optional.of(
-                            FoundStretch.Objection.of(RefusalReason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
+                            FoundStretch.Objection.of(Refusal.Reason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
         });
     }
 
@@ -216,15 +219,15 @@ final class CandidateMaker {
             return Optional.empty();
         }
         thrownAway++;
-        return Optional.of(
-                FoundStretch.Objection.of(RefusalReason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
+        return Optional.of(FoundStretch.Objection.of(
+                Refusal.Reason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
     }
 
-    private static Optional<Finding> lambdaFinding(Samples samples, LambdaAlignment alignment, Place place) {
-        if (!samples.has(LambdaDelay.LAMBDA) || alignment instanceof LambdaAlignment.Given) {
+    private static Optional<Finding> lambdaFinding(Samples samples, Candidate.LambdaAlignment alignment, Place place) {
+        if (!samples.has(LambdaDelay.LAMBDA) || alignment instanceof Candidate.LambdaAlignment.Given) {
             return Optional.empty();
         }
-        if (alignment instanceof LambdaAlignment.Estimated estimate) {
+        if (alignment instanceof Candidate.LambdaAlignment.Estimated estimate) {
             return Optional.of(Finding.note(
                     FindingCode.LAMBDA_DELAY_ESTIMATED,
                     place,
@@ -232,5 +235,49 @@ final class CandidateMaker {
                     Detail.of("error", estimate.errorS())));
         }
         return Optional.of(Finding.note(FindingCode.LAMBDA_DELAY_NOT_APPLIED, place));
+    }
+
+    /**
+     * The rows of a candidate: its parts of the stretch without impossible speeds, lambda read as much later as its sensor lags.
+     *
+     * @param samples the rows
+     * @param parts the parts as rows of the samples
+     * @param spikes rows left out for their speed
+     */
+    private record TrimmedRows(Samples samples, List<RowRange> parts, int spikes) {
+        TrimmedRows {
+            parts = List.copyOf(parts);
+        }
+
+        static TrimmedRows of(Samples all, SpeedTrace trace, List<TracePoints> parts, double lambdaDelayS) {
+            int[] spikeRows = trace.spikeRows();
+            SamplesBuilder builder = Samples.builder(all.channels());
+            List<RowRange> ranges = new ArrayList<>();
+            int spikes = 0;
+            for (TracePoints part : parts) {
+                int first = builder.rows();
+                for (int row = trace.row(part.first()); row <= trace.row(part.last()); row++) {
+                    if (Arrays.binarySearch(spikeRows, row) >= 0) {
+                        spikes++;
+                    } else {
+                        builder.appendRow(all, row);
+                    }
+                }
+                ranges.add(new RowRange(first, builder.rows()));
+            }
+            Samples samples = builder.build();
+            return new TrimmedRows(lambdaDelayS > 0 ? late(samples, all, lambdaDelayS) : samples, ranges, spikes);
+        }
+
+        private static Samples late(Samples rows, Samples all, double delayS) {
+            Samples late = rows;
+            for (Channel channel : all.channels()) {
+                if (channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO) {
+                    Timed lagging = Timed.of(all, channel);
+                    late = late.reread(channel, row -> lagging.at(rows.value(RowRef.TIME, row) + delayS));
+                }
+            }
+            return late;
+        }
     }
 }

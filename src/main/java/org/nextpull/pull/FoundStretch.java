@@ -12,17 +12,17 @@ import org.nextpull.unit.SpeedBand;
  * @param parts its parts as points of the trace, in order of time; a sweep or a hold has one
  * @param objection why it cannot be used
  */
-record FoundStretch(PullKind kind, List<TracePoints> parts, Optional<Objection> objection) {
+record FoundStretch(Candidate.Kind kind, List<TracePoints> parts, Optional<Objection> objection) {
     /** A reason and its numbers. */
-    record Objection(RefusalReason reason, List<Detail> details) {
-        static Objection of(RefusalReason reason, Detail... details) {
+    record Objection(Refusal.Reason reason, List<Detail> details) {
+        static Objection of(Refusal.Reason reason, Detail... details) {
             return new Objection(reason, List.of(details));
         }
 
         /** Of a stretch from one speed to another, in rpm, that does not cover the band. */
         static Objection outside(SpeedBand band, double fromRpm, double toRpm) {
             return of(
-                    RefusalReason.OUTSIDE_BAND,
+                    Refusal.Reason.OUTSIDE_BAND,
                     Detail.of("from", fromRpm),
                     Detail.of("to", toRpm),
                     Detail.of("want_from", band.fromRpm()),
@@ -31,7 +31,7 @@ record FoundStretch(PullKind kind, List<TracePoints> parts, Optional<Objection> 
 
         /** Of a plateau of so many seconds where so many are wanted. */
         static Objection heldTooShort(double seconds, double wanted) {
-            return of(RefusalReason.HOLD_TOO_SHORT, Detail.of("seconds", seconds), Detail.of("want", wanted));
+            return of(Refusal.Reason.HOLD_TOO_SHORT, Detail.of("seconds", seconds), Detail.of("want", wanted));
         }
     }
 

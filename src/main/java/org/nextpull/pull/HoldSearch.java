@@ -22,7 +22,7 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
         for (TracePoints plateau : plateaus) {
             for (TracePoints level : levels(plateau)) {
                 drafts.add(new FoundStretch(
-                        PullKind.HOLD,
+                        Candidate.Kind.HOLD,
                         List.of(StepSearch.settled(
                                 settling, trace, level, rules.pulls().settleS())),
                         objection(level)));

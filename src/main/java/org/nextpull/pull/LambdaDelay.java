@@ -33,7 +33,7 @@ record LambdaDelay(Timed lambda, Timed throttle) {
     private static final double ROWS_PER_FREE = 3;
 
     /** The delay; empty where lambda or the throttle is not logged, or lambda does not answer clearly. */
-    static Optional<LambdaAlignment.Estimated> of(Stretch stretch) {
+    static Optional<Candidate.LambdaAlignment.Estimated> of(Stretch stretch) {
         Samples samples = stretch.samples();
         Timed lambda = Timed.of(samples, LAMBDA);
         Timed throttle = Timed.of(samples, LoadGate.ThrottleGate.THROTTLE);
@@ -46,10 +46,10 @@ record LambdaDelay(Timed lambda, Timed throttle) {
         return Stream.of(on, off)
                 .map(delay::atEdge)
                 .flatMap(Optional::stream)
-                .min(Comparator.comparingDouble(LambdaAlignment.Estimated::errorS));
+                .min(Comparator.comparingDouble(Candidate.LambdaAlignment.Estimated::errorS));
     }
 
-    private Optional<LambdaAlignment.Estimated> atEdge(double edge) {
+    private Optional<Candidate.LambdaAlignment.Estimated> atEdge(double edge) {
         int first = lambda.firstFrom(edge - BEFORE_S);
         int end = first;
         while (end < lambda.size() && lambda.time(end) <= edge + AFTER_S + LONGEST_S) {
@@ -81,7 +81,7 @@ record LambdaDelay(Timed lambda, Timed throttle) {
         double row = end - first > 1 ? (lambda.time(end - 1) - lambda.time(first)) / (end - first - 1) : GRID_S;
         double error = Math.hypot((high - low) * GRID_S / 2, Math.max(row, GRID_S) / Math.sqrt(12));
         return error <= MOST_ERROR_S
-                ? Optional.of(new LambdaAlignment.Estimated(best * GRID_S, error))
+                ? Optional.of(new Candidate.LambdaAlignment.Estimated(best * GRID_S, error))
                 : Optional.empty();
     }
 

@@ -23,7 +23,7 @@ import org.nextpull.finding.Place;
  * stretches at full load are kept, each until it is over and judged. Every candidate gets a number, the refused ones too.
  *
  * <p>Full load is told by the throttle; without one by torque of at least half of what the log reaches, which is known when a
- * {@link LoadSurvey} has looked at the log before and else follows the highest torque so far; without torque and power by a speed that
+ * {@link LoadGate.Survey} has looked at the log before and else follows the highest torque so far; without torque and power by a speed that
  * rises. {@link #survey} takes that look.
  */
 public final class PullFinder {
@@ -73,7 +73,7 @@ public final class PullFinder {
             if (throttle) {
                 return Optional.empty();
             }
-            LoadSurvey survey = new LoadSurvey(rules.gearing());
+            LoadGate.Survey survey = new LoadGate.Survey(rules.gearing());
             for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
                 survey.accept(block.get());
             }

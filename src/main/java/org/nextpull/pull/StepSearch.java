@@ -34,7 +34,8 @@ record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settlin
         List<TracePoints> settled = steps.stream()
                 .map(step -> settled(settling, trace, step, rules.pulls().settleS()))
                 .toList();
-        return new FoundStretch(up ? PullKind.STEPS_UP : PullKind.STEPS_DOWN, settled, objection(steps, up));
+        return new FoundStretch(
+                up ? Candidate.Kind.STEPS_UP : Candidate.Kind.STEPS_DOWN, settled, objection(steps, up));
     }
 
     /** A plateau without its settling; at least half of it is kept. */
@@ -64,7 +65,7 @@ record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settlin
         boolean beginsWell = up ? from <= band.fromRpm() + EDGE_RPM : from >= band.toRpm() - EDGE_RPM;
         if (beginsWell) {
             return Optional.of(FoundStretch.Objection.of(
-                    RefusalReason.CUT_SHORT,
+                    Refusal.Reason.CUT_SHORT,
                     Detail.of("rpm", to),
                     Detail.of("want", up ? band.toRpm() : band.fromRpm())));
         }

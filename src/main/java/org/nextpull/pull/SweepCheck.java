@@ -36,7 +36,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
      *
      * @param endReason what to call it when the sweep ends before the band does
      */
-    Optional<FoundStretch.Objection> objection(RefusalReason endReason) {
+    Optional<FoundStretch.Objection> objection(Refusal.Reason endReason) {
         return Stream.of(tooFew(), hole(), jump(), missesBand(endReason), tooShort(), wavers())
                 .flatMap(Optional::stream)
                 .findFirst();
@@ -47,7 +47,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
         return rows >= LEAST_ROWS
                 ? Optional.empty()
                 : Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.TOO_FEW_SAMPLES, Detail.of("rows", rows), Detail.of("want", LEAST_ROWS)));
+                        Refusal.Reason.TOO_FEW_SAMPLES, Detail.of("rows", rows), Detail.of("want", LEAST_ROWS)));
     }
 
     private Optional<FoundStretch.Objection> tooShort() {
@@ -59,7 +59,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
         return seconds >= LEAST_S && wideEnough
                 ? Optional.empty()
                 : Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
+                        Refusal.Reason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
     }
 
     private Optional<FoundStretch.Objection> hole() {
@@ -71,7 +71,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
             double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
             if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usual && rpm > widest)) {
                 return Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
+                        Refusal.Reason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
             }
         }
         return Optional.empty();
@@ -88,7 +88,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
                     Math.max(JUMP_SHARE * trace.rpm(point), JUMP_NOISES * trace.noise()));
             if (Math.abs(leap) > limit) {
                 return Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.SPEED_JUMP,
+                        Refusal.Reason.SPEED_JUMP,
                         Detail.of("rpm", Math.abs(trace.rpm(point + 1) - trace.rpm(point))),
                         Detail.of("at", trace.rpm(point))));
             }
@@ -104,7 +104,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
             double limit = Math.max(WAVER_RPM, Math.max(WAVER_SHARE * Math.abs(now), WAVER_NOISES * trace.noise()));
             if (most - now > limit) {
                 return Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.SPEED_NOT_MONOTONE,
+                        Refusal.Reason.SPEED_NOT_MONOTONE,
                         Detail.of("rpm", most - now),
                         Detail.of("at", trace.smoothRpm(point))));
             }
@@ -117,7 +117,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
         return Math.abs(sweep.rise(trace)) / Math.max(1, sweep.last() - sweep.first());
     }
 
-    private Optional<FoundStretch.Objection> missesBand(RefusalReason endReason) {
+    private Optional<FoundStretch.Objection> missesBand(Refusal.Reason endReason) {
         if (band.isEmpty()) {
             return Optional.empty();
         }
@@ -131,7 +131,7 @@ record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band)
         if (beginsWell && endsWell) {
             return Optional.empty();
         }
-        if (beginsWell && endReason != RefusalReason.OUTSIDE_BAND) {
+        if (beginsWell && endReason != Refusal.Reason.OUTSIDE_BAND) {
             return Optional.of(FoundStretch.Objection.of(
                     endReason, Detail.of("rpm", to), Detail.of("want", rising ? wanted.toRpm() : wanted.fromRpm())));
         }

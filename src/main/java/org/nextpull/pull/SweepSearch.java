@@ -43,7 +43,7 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
             double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
             double most = Math.max(0, rules.pulls().settleS() - sinceLoad);
             TracePoints sweep = new TracePoints(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
-            PullKind kind = leg.rise(trace) > 0 ? PullKind.RISING : PullKind.FALLING;
+            Candidate.Kind kind = leg.rise(trace) > 0 ? Candidate.Kind.RISING : Candidate.Kind.FALLING;
             Optional<FoundStretch.Objection> objection =
                     new SweepCheck(trace, sweep, rules.band()).objection(endReason(leg, throttleLogged));
             drafts.add(new FoundStretch(kind, List.of(sweep), objection));
@@ -52,16 +52,16 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
     }
 
     /** Why a leg ended, for one that ends before the band does. */
-    private RefusalReason endReason(TracePoints leg, boolean throttleLogged) {
+    private Refusal.Reason endReason(TracePoints leg, boolean throttleLogged) {
         boolean toTheEnd = trace.timeS(trace.size() - 1) - trace.timeS(leg.last()) < LEAST_S;
         if (!toTheEnd) {
             return plateaus.stream().anyMatch(plateau -> Math.abs(plateau.first() - leg.last()) <= 1)
-                    ? RefusalReason.OUTSIDE_BAND
-                    : RefusalReason.CUT_SHORT;
+                    ? Refusal.Reason.OUTSIDE_BAND
+                    : Refusal.Reason.CUT_SHORT;
         }
         return switch (stretch.end()) {
-            case UNLOADED -> throttleLogged ? RefusalReason.THROTTLE_LIFTED : RefusalReason.CUT_SHORT;
-            case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG, CUT -> RefusalReason.CUT_SHORT;
+            case UNLOADED -> throttleLogged ? Refusal.Reason.THROTTLE_LIFTED : Refusal.Reason.CUT_SHORT;
+            case HOLE, LOG_ENDED, NEW_RUN, TOO_LONG, CUT -> Refusal.Reason.CUT_SHORT;
         };
     }
 

@@ -50,7 +50,7 @@ final class WheelSlip {
         }
         return most > MOST
                 ? Optional.of(FoundStretch.Objection.of(
-                        RefusalReason.WHEEL_SLIP, Detail.of("percent", 100 * most), Detail.of("at", at)))
+                        Refusal.Reason.WHEEL_SLIP, Detail.of("percent", 100 * most), Detail.of("at", at)))
                 : Optional.empty();
     }
 }

@@ -1,9 +1,7 @@
 package org.nextpull.report;
 
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.Counsel;
-import org.nextpull.alarm.Headroom;
 
 /** The words of an alarm: what was passed, by how much, and what to do now. It advises and protects nothing. */
 public final class AlarmText {
@@ -14,7 +12,7 @@ public final class AlarmText {
     }
 
     /** A change of an alarm: {@code CLOSE THROTTLE. Exhaust temperature 912 °C, limit 900 °C. Let it cool.}. */
-    public String text(AlarmEvent event) {
+    public String text(Alarm.Event event) {
         return switch (event.kind()) {
             case SOUNDED -> sentence(event.alarm());
             case WORSE -> "WORSE: " + sentence(event.alarm());
@@ -38,7 +36,7 @@ public final class AlarmText {
     }
 
     /** How near a limit is: {@code Exhaust temperature 871 °C, limit 900 °C}. */
-    public String nearness(Headroom headroom) {
+    public String nearness(Alarm.Headroom headroom) {
         return words.against(headroom.limit(), headroom.value(), headroom.allowed());
     }
 

@@ -11,8 +11,8 @@ import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -187,7 +187,7 @@ public final class CandidateWords {
                 + times(used.cost(), ", and costs ", " times as much an hour") + ".";
     }
 
-    private static String quoted(CandidatePlan candidate) {
+    private static String quoted(SweepPlan.Candidate candidate) {
         return "\"" + candidate.label() + "\"";
     }
 

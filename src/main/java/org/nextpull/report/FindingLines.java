@@ -10,7 +10,6 @@ import java.util.stream.Collectors;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Gathering;
-import org.nextpull.finding.Severity;
 
 /**
  * Findings, a sentence each: what can hurt first, then errors, warnings and notes. Equal ones are said once, with the first place, and
@@ -32,10 +31,10 @@ public final class FindingLines {
      * @param severity how much they matter
      * @param sentence the sentence of the first with its place, and the others
      */
-    public record Line(Severity severity, String sentence) {
+    public record Line(Finding.Severity severity, String sentence) {
         /** With its severity in front, where it is more than worth knowing. */
         public String marked() {
-            return severity == Severity.NOTE ? sentence : withSeverity();
+            return severity == Finding.Severity.NOTE ? sentence : withSeverity();
         }
 
         String withSeverity() {

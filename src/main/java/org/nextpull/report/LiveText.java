@@ -15,7 +15,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.PullChange;
@@ -57,7 +56,7 @@ public final class LiveText {
             lines.add("  " + String.join(", ", against) + "." + scatter(result));
         }
         pull.findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE)
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE)
                 .map(finding -> "  " + word(finding) + sentences.sentence(finding))
                 .forEach(lines::add);
         return lines;
@@ -178,7 +177,7 @@ public final class LiveText {
     }
 
     private static String word(Finding finding) {
-        return finding.severity() == Severity.NOTE
+        return finding.severity() == Finding.Severity.NOTE
                 ? ""
                 : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
     }

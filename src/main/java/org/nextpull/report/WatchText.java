@@ -6,7 +6,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.plan.Limit;
 import org.nextpull.session.SessionResult;
 import org.nextpull.session.WatchGap;
@@ -50,7 +50,7 @@ public final class WatchText {
         return name.substring(0, 1).toLowerCase(Locale.ROOT) + name.substring(1);
     }
 
-    private static String why(Limit limit, Life life) {
+    private static String why(Limit limit, ChannelLife.Life life) {
         if (limit == Limit.KNOCK) {
             return "not measured";
         }

@@ -18,7 +18,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
-import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 
@@ -40,7 +40,7 @@ final class AirOfPull {
      * @param facts the plan's readings
      * @param needsHumidity whether the standard works with dry pressure; without need, air of unknown humidity counts as dry
      */
-    static Outcome<AirState> of(Samples samples, AirFacts facts, boolean needsHumidity, Place place) {
+    static Outcome<AirState> of(Samples samples, SweepPlan.AirFacts facts, boolean needsHumidity, Place place) {
         OptionalDouble baro = median(samples, Role.BAROMETER, facts.baro().map(Pressure::pascals));
         OptionalDouble temperature =
                 median(samples, Role.INLET_AIR_TEMPERATURE, facts.air().map(Temperature::kelvins));
@@ -77,7 +77,7 @@ final class AirOfPull {
     }
 
     /** What would be missing for any pull with these columns. */
-    static List<String> lacking(Set<Role> logged, AirFacts facts, boolean needsHumidity) {
+    static List<String> lacking(Set<Role> logged, SweepPlan.AirFacts facts, boolean needsHumidity) {
         List<String> lacking = new ArrayList<>();
         if (!logged.contains(Role.BAROMETER) && facts.baro().isEmpty()) {
             lacking.add(BAROMETER);

@@ -3,6 +3,8 @@ package org.nextpull.response;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.unit.Advance;
+import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
 
@@ -23,7 +25,7 @@ public record Figures(
         OptionalDouble withinPullPercent,
         Optional<TorqueAtSpeed> peakTorque,
         Optional<PowerAtSpeed> peakPower,
-        List<RowFigure> rows) {
+        List<AtSpeed> rows) {
     /**
      * Accepts a mean of either kind.
      *
@@ -36,7 +38,7 @@ public record Figures(
         }
     }
 
-    Figures withRows(List<RowFigure> newRows) {
+    Figures withRows(List<AtSpeed> newRows) {
         return new Figures(meanTorque, meanPower, withinPullPercent, peakTorque, peakPower, newRows);
     }
 
@@ -55,4 +57,31 @@ public record Figures(
      * @param power power there
      */
     public record PowerAtSpeed(double rpm, Power power) {}
+
+    /**
+     * One row of a pull.
+     *
+     * @param rpm speed of the row in rpm: a multiple of the distance between rows, or the speed that was held
+     * @param torque corrected torque there
+     * @param advance spark advance that was run there; empty where it is not known
+     * @param lambda mixture that was measured there by the first sensor that lives; empty where none does
+     * @param heldAtS middle of the plateau on the clock of the log, s; empty where the speed was swept
+     */
+    public record AtSpeed(
+            double rpm, Torque torque, Optional<Advance> advance, Optional<Lambda> lambda, OptionalDouble heldAtS) {
+        /** A row of a sweep at a mixture that is not known by speed. */
+        public AtSpeed(double rpm, Torque torque, Optional<Advance> advance) {
+            this(rpm, torque, advance, Optional.empty(), OptionalDouble.empty());
+        }
+
+        /** The same with the advance that stood there. */
+        public AtSpeed withAdvance(Optional<Advance> stood) {
+            return new AtSpeed(rpm, torque, stood, lambda, heldAtS);
+        }
+
+        /** The same at another speed. */
+        public AtSpeed atRpm(double other) {
+            return new AtSpeed(other, torque, advance, lambda, heldAtS);
+        }
+    }
 }

@@ -3,11 +3,12 @@ package org.nextpull.response;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.Correction;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.alarm.PullLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
@@ -41,7 +42,7 @@ public record MeasuredPull(
         double order,
         EngineSetting setting,
         EngineSetting asked,
-        PullStatus standing,
+        Status standing,
         Optional<Correction> correction,
         Optional<Figures> figures,
         KnockHeard knock,
@@ -70,7 +71,7 @@ public record MeasuredPull(
 
     /** Whether it is a pull, though perhaps one that does not count, and not only a stretch that is kept for its knock. */
     public boolean isPull() {
-        return standing != PullStatus.NO_PULL;
+        return standing != Status.NO_PULL;
     }
 
     /** Clean: no knock heard and no limit met. A pull in which knock was not measured may be clean. */
@@ -85,7 +86,7 @@ public record MeasuredPull(
                 : unwatched.stream().noneMatch(missing -> missing.limit() == limit);
     }
 
-    public MeasuredPull withStanding(PullStatus newStanding) {
+    public MeasuredPull withStanding(Status newStanding) {
         return with(setting, newStanding, figures, knock, findings);
     }
 
@@ -94,7 +95,7 @@ public record MeasuredPull(
     }
 
     /** The same pull with other rows of its figures. */
-    public MeasuredPull withRows(List<RowFigure> rows) {
+    public MeasuredPull withRows(List<Figures.AtSpeed> rows) {
         return with(setting, standing, figures.map(known -> known.withRows(rows)), knock, findings);
     }
 
@@ -136,7 +137,7 @@ public record MeasuredPull(
 
     private MeasuredPull with(
             EngineSetting newSetting,
-            PullStatus newStanding,
+            Status newStanding,
             Optional<Figures> newFigures,
             KnockHeard newKnock,
             List<Finding> newFindings) {
@@ -188,7 +189,7 @@ public record MeasuredPull(
      * @param channel the channel that should have
      * @param life what was wrong with it
      */
-    public record Unwatched(Limit limit, Channel channel, Life life) {
+    public record Unwatched(Limit limit, Channel channel, ChannelLife.Life life) {
         static List<Unwatched> in(PullLife pull) {
             List<Unwatched> unwatched = new ArrayList<>();
             pull.unwatched()
@@ -217,6 +218,30 @@ public record MeasuredPull(
             List<LimitMet> met = new ArrayList<>();
             worst.forEach((limit, alarm) -> met.add(new LimitMet(limit, alarm.worst(), alarm.allowed())));
             return met;
+        }
+    }
+
+    /** Whether a pull counts, and if not, why. */
+    public enum Status {
+        USED,
+        /** It ended before it spanned the band. */
+        CUT_SHORT,
+        /** The finder refused it for another reason, which its findings name. */
+        REFUSED,
+        /** The operator struck it, or the table says that it does not count. */
+        STRUCK,
+        /** It is no pull at all: a stretch under load that is kept for the knock in it. */
+        NO_PULL,
+        /** The plan throws away the first pulls, which warm the engine. */
+        THROWN_AWAY;
+
+        public boolean isUsed() {
+            return this == USED;
+        }
+
+        /** As JSON writes it: {@code cut-short}. */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 }

@@ -160,16 +160,16 @@ public final class PullMeasure {
         return correction;
     }
 
-    private static PullStatus standing(Candidate candidate, Optional<CorrectedCurve> curve) {
+    private static MeasuredPull.Status standing(Candidate candidate, Optional<CorrectedCurve> curve) {
         if (candidate.refusal().isPresent()) {
             return switch (candidate.refusal().get().reason()) {
-                case KNOCK_ALONE -> PullStatus.NO_PULL;
-                case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> PullStatus.CUT_SHORT;
-                case THROWN_AWAY_FIRST -> PullStatus.THROWN_AWAY;
-                default -> PullStatus.REFUSED;
+                case KNOCK_ALONE -> MeasuredPull.Status.NO_PULL;
+                case CUT_SHORT, THROTTLE_LIFTED, DATA_STOPPED -> MeasuredPull.Status.CUT_SHORT;
+                case THROWN_AWAY_FIRST -> MeasuredPull.Status.THROWN_AWAY;
+                default -> MeasuredPull.Status.REFUSED;
             };
         }
-        return curve.isPresent() ? PullStatus.USED : PullStatus.REFUSED;
+        return curve.isPresent() ? MeasuredPull.Status.USED : MeasuredPull.Status.REFUSED;
     }
 
     private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve, List<Channel> dead) {
@@ -206,7 +206,7 @@ public final class PullMeasure {
                 : OptionalDouble.empty();
     }
 
-    private List<RowFigure> rows(Candidate candidate, CorrectedCurve curve, SpeedBand over, List<Channel> dead) {
+    private List<Figures.AtSpeed> rows(Candidate candidate, CorrectedCurve curve, SpeedBand over, List<Channel> dead) {
         int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
         Optional<Channel> lambda =
                 SettingJoin.lambdaSensors(candidate.samples(), dead).stream().findFirst();
@@ -215,7 +215,7 @@ public final class PullMeasure {
                 .filter(point -> over.contains(point.rpm()))
                 .map(point -> {
                     SpeedBand near = new SpeedBand(Math.max(0, point.rpm() - every / 2.0), point.rpm() + every / 2.0);
-                    return new RowFigure(
+                    return new Figures.AtSpeed(
                             point.rpm(),
                             point.torque(),
                             mean(candidate, Channel.of(Role.ADVANCE), near).map(Advance::ofDeg),

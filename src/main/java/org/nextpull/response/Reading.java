@@ -40,14 +40,14 @@ public record Reading(MeasuredPull pull, double value) {
         Place place = Place.inFile(pull.origin().source())
                 .withLine(pull.origin().firstLine())
                 .withPull(pull.number());
-        return pull.withStanding(PullStatus.REFUSED)
+        return pull.withStanding(MeasuredPull.Status.REFUSED)
                 .withFinding(Finding.warning(FindingCode.RESPONSE_NOT_POSITIVE, place));
     }
 
     /** The pulls, those refused that count and do not have the figure: they may be compared by another one, but not fitted. */
     public static List<MeasuredPull> fitted(List<MeasuredPull> pulls, Goal.Response response) {
         return pulls.stream()
-                .map(pull -> isMissing(pull, response) ? pull.withStanding(PullStatus.REFUSED) : pull)
+                .map(pull -> isMissing(pull, response) ? pull.withStanding(MeasuredPull.Status.REFUSED) : pull)
                 .toList();
     }
 

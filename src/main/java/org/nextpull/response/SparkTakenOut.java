@@ -36,7 +36,7 @@ public record SparkTakenOut(double rpm, double deg) {
      * @param day pulls of its day so far that are within {@link #REACH} of it, itself among them or not
      */
     public static List<SparkTakenOut> in(MeasuredPull pull, List<MeasuredPull> day) {
-        List<RowFigure> rows = rows(pull);
+        List<Figures.AtSpeed> rows = rows(pull);
         List<MeasuredPull> others = new ArrayList<>();
         for (MeasuredPull other : day) {
             if (!rows.isEmpty()
@@ -71,8 +71,8 @@ public record SparkTakenOut(double rpm, double deg) {
     public static List<SparkTakenOut> in(MeasuredPull pull, SparkMap asked) {
         List<SparkTakenOut> found = new ArrayList<>();
         int followed = 0;
-        List<RowFigure> rows = rows(pull);
-        for (RowFigure row : rows) {
+        List<Figures.AtSpeed> rows = rows(pull);
+        for (Figures.AtSpeed row : rows) {
             double deg = asked.degAt(row.rpm()) - deg(row);
             followed += Math.abs(deg) <= AGREE_DEG ? 1 : 0;
             if (deg > LEAST_DEG) {
@@ -90,9 +90,9 @@ public record SparkTakenOut(double rpm, double deg) {
         if (before.isEmpty()) {
             return false;
         }
-        List<RowFigure> last = rows(before.get(before.size() - 1));
+        List<Figures.AtSpeed> last = rows(before.get(before.size() - 1));
         List<Double> moved = new ArrayList<>();
-        for (RowFigure row : rows(pull)) {
+        for (Figures.AtSpeed row : rows(pull)) {
             advanceAt(last, row.rpm()).ifPresent(deg -> moved.add(deg(row) - deg));
         }
         double middle = median(moved).orElse(0);
@@ -100,8 +100,9 @@ public record SparkTakenOut(double rpm, double deg) {
     }
 
     /** Adds what another pull lets expect in each row: its advance there, moved by the middle of what lies between the two pulls if wanted. */
-    private static void expect(List<RowFigure> rows, MeasuredPull other, boolean isMoved, List<List<Double>> expected) {
-        List<RowFigure> theirs = rows(other);
+    private static void expect(
+            List<Figures.AtSpeed> rows, MeasuredPull other, boolean isMoved, List<List<Double>> expected) {
+        List<Figures.AtSpeed> theirs = rows(other);
         List<OptionalDouble> there =
                 rows.stream().map(row -> advanceAt(theirs, row.rpm())).toList();
         List<Double> apart = new ArrayList<>();
@@ -142,8 +143,8 @@ public record SparkTakenOut(double rpm, double deg) {
                 : OptionalDouble.of(Quantiles.of(Series.of(values)).at(0.5));
     }
 
-    private static OptionalDouble advanceAt(List<RowFigure> rows, double rpm) {
-        for (RowFigure row : rows) {
+    private static OptionalDouble advanceAt(List<Figures.AtSpeed> rows, double rpm) {
+        for (Figures.AtSpeed row : rows) {
             if (row.rpm() == rpm) {
                 return OptionalDouble.of(deg(row));
             }
@@ -151,14 +152,14 @@ public record SparkTakenOut(double rpm, double deg) {
         return OptionalDouble.empty();
     }
 
-    private static double deg(RowFigure row) {
+    private static double deg(Figures.AtSpeed row) {
         return row.advance().orElseThrow().deg();
     }
 
     /** The rows that have an advance. */
-    private static List<RowFigure> rows(MeasuredPull pull) {
-        List<RowFigure> rows = new ArrayList<>();
-        for (RowFigure row : pull.figures().map(Figures::rows).orElse(List.of())) {
+    private static List<Figures.AtSpeed> rows(MeasuredPull pull) {
+        List<Figures.AtSpeed> rows = new ArrayList<>();
+        for (Figures.AtSpeed row : pull.figures().map(Figures::rows).orElse(List.of())) {
             if (row.advance().isPresent()) {
                 rows.add(row);
             }

@@ -4,10 +4,9 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -25,7 +24,7 @@ public final class TableResponses {
      */
     public static List<MeasuredPull> of(ResultTable table, SweepPlan plan, int firstNumber) {
         List<MeasuredPull> pulls = new ArrayList<>();
-        for (ResultRow row : table.rows()) {
+        for (ResultTable.Row row : table.rows()) {
             int place = pulls.size();
             EngineSetting set = EngineSetting.ofNumbers(row.advance(), Optional.empty(), row.lambda());
             pulls.add(new MeasuredPull(
@@ -34,7 +33,7 @@ public final class TableResponses {
                     row.order().isPresent() ? row.order().getAsInt() - 1.0 : firstNumber - 1.0 + place,
                     set.fitted(row.label(), row.fuel()),
                     set,
-                    row.used() ? PullStatus.USED : PullStatus.STRUCK,
+                    row.used() ? MeasuredPull.Status.USED : MeasuredPull.Status.STRUCK,
                     Optional.empty(),
                     figures(row),
                     KnockHeard.marked(row.knock()),
@@ -47,15 +46,15 @@ public final class TableResponses {
         return List.copyOf(pulls);
     }
 
-    private static List<MeasuredPull.Unwatched> unwatched(ResultRow row, SweepPlan plan) {
+    private static List<MeasuredPull.Unwatched> unwatched(ResultTable.Row row, SweepPlan plan) {
         return plan.watched().stream()
                 .filter(limit -> limit != Limit.KNOCK && limit != Limit.SPEED)
                 .filter(limit -> limit != Limit.LEAN || row.lambda().isEmpty())
-                .map(limit -> new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.NOT_LOGGED))
+                .map(limit -> new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), ChannelLife.Life.NOT_LOGGED))
                 .toList();
     }
 
-    private static Optional<Figures> figures(ResultRow row) {
+    private static Optional<Figures> figures(ResultTable.Row row) {
         return row.torque().isEmpty() && row.power().isEmpty()
                 ? Optional.empty()
                 : Optional.of(new Figures(

@@ -8,7 +8,6 @@ import org.nextpull.math.Series;
 import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.FitResult;
 import org.nextpull.math.regression.LeastSquares;
-import org.nextpull.math.regression.LinearFit;
 import org.nextpull.response.Reading;
 
 /**
@@ -43,13 +42,13 @@ public final class RepeatabilityEstimate {
         boolean driftTold = groups.stream().anyMatch(RepeatabilityEstimate::isRepeatedApart)
                 && freedom - 1 >= LEAST_FREEDOM_BESIDE_DRIFT;
         if (driftTold) {
-            FitResult<LinearFit> fit = LeastSquares.fit(withDrift(groups), logResponses(groups));
-            if (fit instanceof FitResult.Fitted<LinearFit> fitted) {
-                LinearFit line = fitted.fit();
+            FitResult<LeastSquares.LinearFit> fit = LeastSquares.fit(withDrift(groups), logResponses(groups));
+            if (fit instanceof FitResult.Fitted<LeastSquares.LinearFit> fitted) {
+                LeastSquares.LinearFit line = fitted.fit();
                 Estimate slope = line.estimate(groups.size());
                 return new Repeatability(
                         Optional.of(new Scatter(line.residualSd(), freedom - 1)),
-                        Optional.of(new Drift(slope.value(), slope.standardError())),
+                        Optional.of(new Repeatability.Drift(slope.value(), slope.standardError())),
                         repeats);
             }
         }

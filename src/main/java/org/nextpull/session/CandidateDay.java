@@ -6,14 +6,13 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
-import org.nextpull.compare.ComparisonVerdict;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.Goal;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
@@ -54,7 +53,7 @@ public record CandidateDay(
      * @param knockRpm lowest and highest speed at which it knocked in any pull; empty where none was heard or its speed is not known
      */
     public record State(
-            CandidatePlan plan,
+            SweepPlan.Candidate plan,
             Optional<Verdict> swept,
             Optional<FuelSwap> swap,
             Optional<Shares> shares,
@@ -125,14 +124,14 @@ public record CandidateDay(
     public Optional<State> best(Goal.Response response) {
         return comparison.filter(told -> isDecided).stream()
                 .flatMap(told -> told.by(response).comparisons().stream())
-                .filter(one -> one.verdict() == ComparisonVerdict.MORE)
+                .filter(one -> one.verdict() == Comparison.Verdict.MORE)
                 .findFirst()
                 .flatMap(one -> candidates.stream()
                         .filter(state -> state.plan().label().equals(one.label()))
                         .findFirst());
     }
 
-    public CandidatePlan reference() {
+    public SweepPlan.Candidate reference() {
         return candidates.get(0).plan();
     }
 

@@ -14,7 +14,6 @@ import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelDose;
 import org.nextpull.fuel.FuelSwap;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
@@ -35,7 +34,7 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
      * @param told what they tell
      */
     List<CandidateDay.State> with(List<MeasuredPull> runs, Optional<ComparisonResult> told) {
-        CandidatePlan reference = plan.candidates().get(0);
+        SweepPlan.Candidate reference = plan.candidates().get(0);
         return plan.candidates().stream()
                 .map(one -> new CandidateDay.State(
                         one,
@@ -50,16 +49,17 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
                 .toList();
     }
 
-    static boolean isOf(MeasuredPull pull, CandidatePlan candidate) {
+    static boolean isOf(MeasuredPull pull, SweepPlan.Candidate candidate) {
         return pull.setting().label().equals(Optional.of(candidate.label()));
     }
 
-    private Optional<Verdict> verdict(CandidatePlan candidate) {
+    private Optional<Verdict> verdict(SweepPlan.Candidate candidate) {
         return Optional.ofNullable(swept.get(candidate.label()));
     }
 
     /** The share of its own setting is read off its own surface; what is left of the gain is the candidate itself. */
-    private Optional<CandidateDay.Shares> shares(CandidatePlan candidate, CandidatePlan reference, Comparison gain) {
+    private Optional<CandidateDay.Shares> shares(
+            SweepPlan.Candidate candidate, SweepPlan.Candidate reference, Comparison gain) {
         Optional<PosteriorValue> bySetting = verdict(reference)
                 .flatMap(Verdict::chosen)
                 .flatMap(theirs -> verdict(candidate).flatMap(own -> own.gainOver(theirs.setting())));
@@ -78,7 +78,7 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
         });
     }
 
-    private Optional<Span> knockRpm(CandidatePlan candidate) {
+    private Optional<Span> knockRpm(SweepPlan.Candidate candidate) {
         List<KnockHeard.Speeds> heard = pulls.stream()
                 .filter(pull -> isOf(pull, candidate))
                 .flatMap(pull -> pull.knock().speeds().stream())
@@ -96,12 +96,12 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
                                 .orElseThrow()));
     }
 
-    private Optional<FuelSwap> swap(CandidatePlan candidate, CandidatePlan reference) {
+    private Optional<FuelSwap> swap(SweepPlan.Candidate candidate, SweepPlan.Candidate reference) {
         return dose(candidate).flatMap(own -> dose(reference).map(other -> FuelSwap.between(own, other)));
     }
 
     /** The candidate's fuel at the mixture that its sweep chose, or at that which commonly is best on it. */
-    private Optional<FuelDose> dose(CandidatePlan candidate) {
+    private Optional<FuelDose> dose(SweepPlan.Candidate candidate) {
         return fuel(candidate)
                 .map(fuel -> verdict(candidate)
                         .flatMap(Verdict::chosen)
@@ -110,7 +110,7 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
                         .orElseGet(() -> FuelDose.atBestPower(fuel)));
     }
 
-    Optional<Fuel> fuel(CandidatePlan candidate) {
+    Optional<Fuel> fuel(SweepPlan.Candidate candidate) {
         return candidate
                 .fuel()
                 .or(() -> plan.fuel().blend())

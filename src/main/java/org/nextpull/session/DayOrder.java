@@ -13,7 +13,6 @@ import java.util.Set;
 import java.util.function.ToDoubleFunction;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -117,7 +116,7 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, Lis
             }
         }
         for (ResultTable table : input.tables()) {
-            for (ResultRow row : table.rows()) {
+            for (ResultTable.Row row : table.rows()) {
                 OptionalDouble order =
                         row.order().isPresent() ? OptionalDouble.of(row.order().getAsInt()) : OptionalDouble.empty();
                 pulls.add(new Known(

@@ -21,14 +21,12 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.ComparisonVerdict;
 import org.nextpull.compare.FurtherPulls;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelSwap;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.scatter.Repeatability;
@@ -103,7 +101,7 @@ final class Deciding {
     }
 
     private Answer answer() {
-        for (CandidatePlan candidate : plan.candidates()) {
+        for (SweepPlan.Candidate candidate : plan.candidates()) {
             int end = endOfSweep(candidate);
             boolean begun = pulls.subList(0, end).stream().anyMatch(pull -> CandidateStates.isOf(pull, candidate));
             if (!begun) {
@@ -122,7 +120,7 @@ final class Deciding {
     }
 
     /** The first block of pulls of a candidate ends when another is fitted; pulls after its stop count for the decision. */
-    private int endOfSweep(CandidatePlan candidate) {
+    private int endOfSweep(SweepPlan.Candidate candidate) {
         int index = 0;
         while (index < pulls.size() && !CandidateStates.isOf(pulls.get(index), candidate)) {
             index++;
@@ -134,7 +132,7 @@ final class Deciding {
     }
 
     /** Decision runs may follow the last sweep without a change-over: its stop is the first of those that were said on end. */
-    private Verdict firstStop(CandidatePlan candidate, Verdict last, int end) {
+    private Verdict firstStop(SweepPlan.Candidate candidate, Verdict last, int end) {
         Verdict stop = last;
         sweeps = end;
         while (stop.advice().action() == Action.STOP) {
@@ -148,14 +146,14 @@ final class Deciding {
         return stop;
     }
 
-    private Verdict judge(List<MeasuredPull> first, CandidatePlan candidate) {
+    private Verdict judge(List<MeasuredPull> first, SweepPlan.Candidate candidate) {
         return judged.computeIfAbsent(
                 new Sweep(candidate.label(), List.copyOf(first)),
                 any -> Advisor.judge(taught(candidate, days.apply(first, fitted(candidate)))));
     }
 
     /** What the sweep before taught goes on to the next: the engine is the same, and only its fuel or a part is another. */
-    private Day taught(CandidatePlan candidate, Day day) {
+    private Day taught(SweepPlan.Candidate candidate, Day day) {
         int before = plan.candidates().indexOf(candidate) - 1;
         return before < 0
                 ? day
@@ -165,13 +163,13 @@ final class Deciding {
                         .orElse(day);
     }
 
-    private NextConfiguration fitted(CandidatePlan candidate) {
+    private NextConfiguration fitted(SweepPlan.Candidate candidate) {
         return new NextConfiguration(
                 Optional.of(candidate.label()),
                 candidate.fuel().or(() -> plan.fuel().blend()));
     }
 
-    private boolean isFitted(CandidatePlan candidate) {
+    private boolean isFitted(SweepPlan.Candidate candidate) {
         return fittedNow().equals(candidate.label());
     }
 
@@ -183,14 +181,14 @@ final class Deciding {
         return announced.or(() -> last).orElse(plan.candidates().get(0).label());
     }
 
-    private Verdict begins(CandidatePlan candidate) {
+    private Verdict begins(SweepPlan.Candidate candidate) {
         Verdict verdict = judge(pulls, candidate);
         return isFitted(candidate) || verdict.advice().action() == Action.STOP
                 ? verdict
                 : verdict.withAdvice(changed(verdict.advice(), candidate));
     }
 
-    private Advice changed(Advice advice, CandidatePlan to) {
+    private Advice changed(Advice advice, SweepPlan.Candidate to) {
         return new Advice(
                 advice.action(),
                 AdviceCode.CHANGE_OVER,
@@ -200,7 +198,7 @@ final class Deciding {
                 advice.leave());
     }
 
-    private Reason changeOver(CandidatePlan to) {
+    private Reason changeOver(SweepPlan.Candidate to) {
         Optional<Fuel> before = plan.candidate(fittedNow()).flatMap(states::fuel);
         Optional<Reason.Flow> flow = states.fuel(to)
                 .flatMap(now -> before.filter(last -> !last.name().equals(now.name()))
@@ -253,7 +251,7 @@ final class Deciding {
         Repeatability known = Session.repeatability(plan, pulls.subList(0, sweeps));
         double scatter = known.scatter().map(Scatter::percent).orElse(USUAL_SCATTER_PERCENT);
         List<String> labels =
-                plan.candidates().stream().map(CandidatePlan::label).toList();
+                plan.candidates().stream().map(SweepPlan.Candidate::label).toList();
         List<String> order = new ArrayList<>(PullPlan.decision(
                         Math.max(LEAST_SCATTER_PERCENT, scatter),
                         new PullPlan.Wish(plan.goal().worthPercent(), POWER),
@@ -277,11 +275,11 @@ final class Deciding {
     private boolean isTold(MeasuredComparison comparison) {
         List<Comparison> all = by(comparison).comparisons();
         return all.size() == plan.candidates().size() - 1
-                && all.stream().noneMatch(one -> one.verdict() == ComparisonVerdict.CANNOT_TELL);
+                && all.stream().noneMatch(one -> one.verdict() == Comparison.Verdict.CANNOT_TELL);
     }
 
     private Verdict runs(String label, int planned, int done) {
-        CandidatePlan candidate = plan.candidate(label).orElseThrow();
+        SweepPlan.Candidate candidate = plan.candidate(label).orElseThrow();
         Verdict own = verdict(label);
         boolean unclean = pulls.subList(endOfSweep(candidate), pulls.size()).stream()
                 .anyMatch(pull -> CandidateStates.isOf(pull, candidate) && !pull.isClean());
@@ -304,7 +302,7 @@ final class Deciding {
     private Verdict ends(Optional<MeasuredComparison> told) {
         String best = told.stream()
                 .flatMap(found -> by(found).comparisons().stream())
-                .filter(one -> one.verdict() == ComparisonVerdict.MORE)
+                .filter(one -> one.verdict() == Comparison.Verdict.MORE)
                 .map(Comparison::label)
                 .findFirst()
                 .orElse(plan.candidates().get(0).label());

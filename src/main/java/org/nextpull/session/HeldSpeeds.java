@@ -15,7 +15,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 
 /**
  * The speeds that a brake was told to hold. It holds a few revolutions beside them, and plateaus that far apart are one row: only then can
@@ -37,7 +36,7 @@ final class HeldSpeeds {
         Map<Double, Double> meant = meant(measured.stream()
                 .flatMap(one -> rows(one.pull()).stream())
                 .filter(row -> row.heldAtS().isPresent())
-                .map(RowFigure::rpm)
+                .map(Figures.AtSpeed::rpm)
                 .sorted()
                 .toList());
         return measured.stream()
@@ -67,10 +66,10 @@ final class HeldSpeeds {
     }
 
     /** Torque of a pull between its rows over that of a plateau, where both stood at about one advance. */
-    private static OptionalDouble share(List<RowFigure> rows, RowFigure plateau) {
+    private static OptionalDouble share(List<Figures.AtSpeed> rows, Figures.AtSpeed plateau) {
         for (int next = 1; next < rows.size(); next++) {
-            RowFigure low = rows.get(next - 1);
-            RowFigure high = rows.get(next);
+            Figures.AtSpeed low = rows.get(next - 1);
+            Figures.AtSpeed high = rows.get(next);
             boolean around = low.rpm() <= plateau.rpm() && plateau.rpm() <= high.rpm();
             if (around
                     && Stream.of(low, high, plateau)
@@ -88,11 +87,12 @@ final class HeldSpeeds {
         return OptionalDouble.empty();
     }
 
-    private static double between(RowFigure low, RowFigure high, double part, ToDoubleFunction<RowFigure> figure) {
+    private static double between(
+            Figures.AtSpeed low, Figures.AtSpeed high, double part, ToDoubleFunction<Figures.AtSpeed> figure) {
         return (1 - part) * figure.applyAsDouble(low) + part * figure.applyAsDouble(high);
     }
 
-    private static List<RowFigure> rows(MeasuredPull pull) {
+    private static List<Figures.AtSpeed> rows(MeasuredPull pull) {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
@@ -117,7 +117,7 @@ final class HeldSpeeds {
     }
 
     private static MeasuredPull moved(MeasuredPull pull, Map<Double, Double> meant) {
-        List<RowFigure> rows = rows(pull);
+        List<Figures.AtSpeed> rows = rows(pull);
         return rows.stream().noneMatch(row -> row.heldAtS().isPresent())
                 ? pull
                 : pull.withRows(rows.stream()

@@ -17,7 +17,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.Refusal;
-import org.nextpull.pull.RefusalReason;
 
 /**
  * Several days one after the other as one, under one plan: logs beside kept sessions. Pulls are numbered over all logs first and all
@@ -86,7 +85,7 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
             boolean isThrownAway() {
                 return candidate
                         .refusal()
-                        .filter(refusal -> refusal.reason() == RefusalReason.THROWN_AWAY_FIRST)
+                        .filter(refusal -> refusal.reason() == Refusal.Reason.THROWN_AWAY_FIRST)
                         .isPresent();
             }
         }
@@ -152,7 +151,7 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
 
         private static Refusal refusal(Candidate candidate, String other) {
             return new Refusal(
-                    RefusalReason.COUNTED_ALREADY,
+                    Refusal.Reason.COUNTED_ALREADY,
                     Finding.warning(
                             FindingCode.PULL_COUNTED_ALREADY,
                             Place.inFile(candidate.source()).withPull(candidate.number()),

@@ -6,7 +6,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
@@ -106,10 +105,10 @@ public final class LogReading {
                 0);
     }
 
-    private static void ended(List<AlarmEvent> events, List<Alarm> alarms) {
+    private static void ended(List<Alarm.Event> events, List<Alarm> alarms) {
         events.stream()
-                .filter(event -> event.kind() == AlarmEvent.Kind.CLEARED)
-                .map(AlarmEvent::alarm)
+                .filter(event -> event.kind() == Alarm.Event.Kind.CLEARED)
+                .map(Alarm.Event::alarm)
                 .forEach(alarms::add);
     }
 }

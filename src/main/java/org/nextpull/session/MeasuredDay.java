@@ -12,12 +12,10 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
 import org.nextpull.response.TableResponses;
 
@@ -121,7 +119,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
     private static MeasuredCurve struck(SessionInput input, MeasuredCurve one) {
         MeasuredPull pull = one.pull();
         return input.amendments().struck().containsKey(pull.number())
-                ? one.withPull(pull.withStanding(PullStatus.STRUCK))
+                ? one.withPull(pull.withStanding(MeasuredPull.Status.STRUCK))
                 : one;
     }
 
@@ -155,7 +153,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
         }
 
         private static MeasuredPull known(SweepPlan plan, MeasuredPull pull) {
-            Optional<CandidatePlan> candidate = pull.setting().label().flatMap(plan::candidate);
+            Optional<SweepPlan.Candidate> candidate = pull.setting().label().flatMap(plan::candidate);
             if (candidate.isEmpty()) {
                 return pull.withFinding(Finding.warning(
                         FindingCode.CANDIDATE_UNKNOWN,
@@ -166,7 +164,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
         }
 
         private static MeasuredPull flushing(MeasuredPull pull, String label) {
-            return pull.withStanding(PullStatus.THROWN_AWAY)
+            return pull.withStanding(MeasuredPull.Status.THROWN_AWAY)
                     .withFinding(Finding.note(FindingCode.PULL_FLUSHES, place(pull), Detail.of("label", label)));
         }
 

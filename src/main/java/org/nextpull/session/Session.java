@@ -31,7 +31,6 @@ import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullRules;
 import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.RepeatabilityEstimate;
@@ -243,7 +242,8 @@ public final class Session {
             return Optional.of(verdict);
         }
         List<MeasuredPull> restored = pulls.stream()
-                .map(pull -> byHand.struck().containsKey(pull.number()) ? pull.withStanding(PullStatus.USED) : pull)
+                .map(pull ->
+                        byHand.struck().containsKey(pull.number()) ? pull.withStanding(MeasuredPull.Status.USED) : pull)
                 .toList();
         Advice counted = Advisor.judge(day(input, restored, Set.of())).advice();
         return Optional.of(

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -46,7 +46,7 @@ public record WatchGap(MeasuredPull.Unwatched what, List<Integer> pulls, boolean
         if (limit == Limit.KNOCK) {
             return pull.isWatched(limit)
                     ? List.of()
-                    : List.of(new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.BLANK));
+                    : List.of(new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), ChannelLife.Life.BLANK));
         }
         return pull.unwatched().stream().filter(what -> what.limit() == limit).toList();
     }

@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
-import org.nextpull.engine.bench.Truth;
+import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.unit.Span;
 
 /** The truth behind a day on the model engine, as TOML: what is best, how the day scattered, and what its end left. */
@@ -69,7 +69,7 @@ final class DayTruth {
      * @param truth what is true
      * @param more further tables, as they are to stand
      */
-    public static String sheet(List<String> remarks, long seed, Span band, Truth truth, List<String> more) {
+    public static String sheet(List<String> remarks, long seed, Span band, TruthFinder.Truth truth, List<String> more) {
         StringBuilder text = new StringBuilder();
         remarks.forEach(line -> text.append("# ").append(line).append('\n'));
         text.append("seed = ").append(seed).append('\n');
@@ -83,7 +83,7 @@ final class DayTruth {
         line(text, "torque_nm", truth.torque().newtonMetres(), 2);
         text.append("\n[mixture]\n");
         line(text, "peak_lambda", truth.mixture().value(), 4);
-        for (Truth.Row row : truth.rows()) {
+        for (TruthFinder.Truth.Row row : truth.rows()) {
             text.append("\n[[row]]\n");
             line(text, "rpm", row.rpm(), 0);
             line(text, "peak_deg", row.peak().deg(), 2);

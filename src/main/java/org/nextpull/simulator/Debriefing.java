@@ -5,9 +5,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.FullLoadCurve;
-import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.TimingPlan;
@@ -25,7 +23,7 @@ record Debriefing(RigEngine rig) {
         double every = rig.setsMap()
                 ? rig.plan().band().orElseThrow().rowsEveryRpm()
                 : 2 * rig.band().width();
-        Truth truth = TruthFinder.find(rig.engine(), point(mixture), rig.band(), every);
+        TruthFinder.Truth truth = TruthFinder.find(rig.engine(), point(mixture), rig.band(), every);
         double permitted = rig.plan()
                 .timing()
                 .map(timing -> Math.min(truth.peak().deg(), Math.min(mostDeg(timing), onsetDeg(truth))))
@@ -52,12 +50,12 @@ record Debriefing(RigEngine rig) {
                 new Debrief.TrueBest(
                         new Debrief.Timing(truth.peak().deg(), rig.goodDeg(truth), truth.onset()),
                         mixture.value(),
-                        torque(allowed, mixture, Surroundings.reference())),
+                        torque(allowed, mixture, OperatingPoint.Surroundings.reference())),
                 given,
                 100 * rig.day().scatter().torque());
     }
 
-    private static double onsetDeg(Truth truth) {
+    private static double onsetDeg(TruthFinder.Truth truth) {
         return truth.onset().orElse(Double.POSITIVE_INFINITY);
     }
 
@@ -81,7 +79,7 @@ record Debriefing(RigEngine rig) {
     }
 
     /** The best advance of each speed that the plan allows, knock aside. */
-    private SparkMap bestMap(Truth truth) {
+    private SparkMap bestMap(TruthFinder.Truth truth) {
         double most = mostDeg(rig.plan().timing().orElseThrow());
         return new SparkMap(truth.rows().stream()
                 .map(row -> new SparkMap.Cell(
@@ -89,7 +87,7 @@ record Debriefing(RigEngine rig) {
                 .toList());
     }
 
-    private double torque(SparkMap spark, Lambda lambda, Surroundings around) {
+    private double torque(SparkMap spark, Lambda lambda, OperatingPoint.Surroundings around) {
         Span band = rig.band();
         return FullLoadCurve.of(rig.engine(), spark, point(lambda).in(around), band)
                 .value()

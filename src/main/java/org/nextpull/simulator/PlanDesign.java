@@ -3,8 +3,6 @@ package org.nextpull.simulator;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.engine.Boost;
-import org.nextpull.engine.Breathing;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.bench.Brake;
@@ -72,18 +70,18 @@ final class PlanDesign {
         return band.high() < TOURING_TO_RPM ? ExampleEngines.hatchback() : ExampleEngines.hillClimb();
     }
 
-    private static Breathing tuned(Breathing like, double rpm) {
+    private static EngineDesign.Breathing tuned(EngineDesign.Breathing like, double rpm) {
         double scale = rpm / like.resonance().tunedRpm();
-        return new Breathing(
+        return new EngineDesign.Breathing(
                 like.base(),
                 like.ripple(),
-                new Breathing.Resonance(rpm, like.resonance().gain()),
-                new Breathing.Losses(
+                new EngineDesign.Breathing.Resonance(rpm, like.resonance().gain()),
+                new EngineDesign.Breathing.Losses(
                         like.losses().chokeRpm() * scale, like.losses().backflow()));
     }
 
-    private static Boost boost(Boost like, Span band) {
-        return like.isNone() ? like : new Boost(like.full(), BOOST_FULL_SHARE * band.low());
+    private static EngineDesign.Boost boost(EngineDesign.Boost like, Span band) {
+        return like.isNone() ? like : new EngineDesign.Boost(like.full(), BOOST_FULL_SHARE * band.low());
     }
 
     static List<Finding> check(EngineDesign design, RigKit kit, double startLambda) {

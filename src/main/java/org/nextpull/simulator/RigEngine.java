@@ -10,7 +10,6 @@ import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
-import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.engine.bench.WeatherDay;
 import org.nextpull.engine.gas.EngineFuel;
@@ -20,7 +19,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Band;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.SweepPlan;
@@ -48,7 +46,7 @@ record RigEngine(
         EngineFuel fuel,
         WeatherDay day,
         RigKit kit,
-        Truth truth,
+        TruthFinder.Truth truth,
         long benchSeed) {
     /** The present map of a plan that sets offsets lies this far on the retarded side of best, and is flat. */
     private static final double MAP_BELOW_BEST_DEG = 6;
@@ -67,7 +65,7 @@ record RigEngine(
             return of(plan, seed).map(rig -> Map.of("", rig));
         }
         Outcome<Map<String, RigEngine>> all = Outcome.of(new LinkedHashMap<>());
-        for (CandidatePlan candidate : plan.candidates()) {
+        for (SweepPlan.Candidate candidate : plan.candidates()) {
             FuelChoice fuel = new FuelChoice(
                     candidate.fuel().or(() -> plan.fuel().blend()), plan.fuel().own());
             all = all.then(rigs -> of(plan, seed, fuel).map(rig -> {
@@ -112,7 +110,7 @@ record RigEngine(
         if (wrong.isPresent()) {
             return Outcome.failed(wrong.get());
         }
-        Truth truth =
+        TruthFinder.Truth truth =
                 TruthFinder.find(engine, start, band, plan.band().orElseThrow().rowsEveryRpm());
         List<Finding> unlikely =
                 PlanDesign.checkRun(kit.brake(), band, truth.torque().newtonMetres());
@@ -193,7 +191,7 @@ record RigEngine(
     }
 
     /** The least advance that is as good as the best, as far as the plan's margin keeps it from knock. */
-    double goodDeg(Truth found) {
+    double goodDeg(TruthFinder.Truth found) {
         double limit =
                 found.onset().orElse(Double.POSITIVE_INFINITY) - plan.limits().knockMarginDeg();
         return Math.min(found.near().deg(), limit);

@@ -15,7 +15,7 @@ import org.nextpull.engine.bench.RunningEngine;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.plan.SweepPlan;
 
 /**
@@ -73,7 +73,7 @@ public final class ServedEngine {
     private record Ready(RigEngine rig, RunningEngine engine, ServedPorts ports) {}
 
     /** Starts the engine of an order on its ports, or says which of them cannot be had. */
-    public static Outcome<ServedEngine> start(ServeOrder order, PortOpener opener, Listener listener) {
+    public static Outcome<ServedEngine> start(ServeOrder order, Port.Opener opener, Listener listener) {
         return RigEngine.of(order.plan(), order.seed())
                 .then(rig -> ServedPorts.of(order, rig.kit()).then(ports -> ready(rig, ports)))
                 .then(ready -> {

@@ -21,8 +21,6 @@ import org.nextpull.intake.MappedColumn;
 import org.nextpull.intake.NumberStyle;
 import org.nextpull.intake.ProbeColumn;
 import org.nextpull.intake.serial.Port;
-import org.nextpull.intake.serial.PortOpener;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.plan.PortFacts;
 import org.nextpull.plan.WireFacts;
 
@@ -72,11 +70,11 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
     }
 
     /** Opens all ports, or none and says why. What goes wrong with them afterwards is said on threads of their own. */
-    Outcome<List<ServedWire>> open(PortOpener opener, double sampleHz, Consumer<Finding> said) {
+    Outcome<List<ServedWire>> open(Port.Opener opener, double sampleHz, Consumer<Finding> said) {
         List<Port> opened = new ArrayList<>();
         List<ServedWire> served = new ArrayList<>();
         for (int index = 0; index < wires.size(); index++) {
-            WireSettings settings =
+            Port.Settings settings =
                     settings(order.ports().get(index), wires.get(index).port());
             Outcome<Port> port = opener.open(settings);
             if (port.value().isEmpty()) {
@@ -94,8 +92,8 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
         return Outcome.of(served);
     }
 
-    private static WireSettings settings(String device, PortFacts port) {
-        return new WireSettings(device, port);
+    private static Port.Settings settings(String device, PortFacts port) {
+        return new Port.Settings(device, port);
     }
 
     /** Works out what the lines of a plan's wires are to carry: their columns are understood as the reader of the wire understands them. */

@@ -7,7 +7,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.serial.Port;
 
 /** One wire of a served engine: its rows become lines, late by the wire's delay, and may be spoilt for practice. For one thread. */
 final class ServedWire implements AutoCloseable {
@@ -18,7 +18,7 @@ final class ServedWire implements AutoCloseable {
     private static final double NS_A_SECOND = 1e9;
 
     private final WireFormat format;
-    private final WireSettings settings;
+    private final Port.Settings settings;
     private final Pace pace;
     private final PortFeed feed;
     private final SplittableRandom chance = new SplittableRandom(0);
@@ -34,7 +34,7 @@ final class ServedWire implements AutoCloseable {
      */
     record Pace(double sampleHz, double speed, double delayS) {}
 
-    ServedWire(WireFormat format, WireSettings settings, Pace pace, PortFeed feed) {
+    ServedWire(WireFormat format, Port.Settings settings, Pace pace, PortFeed feed) {
         this.format = format;
         this.settings = settings;
         this.pace = pace;

@@ -1,7 +1,6 @@
 package org.nextpull.simulator;
 
 import java.util.SplittableRandom;
-import org.nextpull.engine.Breathing;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.bench.WeatherDay;
 import org.nextpull.engine.cycle.BurnDuration;
@@ -41,8 +40,8 @@ final class Variety {
     }
 
     EngineDesign vary(EngineDesign design) {
-        Breathing breathing = design.breathing();
-        Breathing.Resonance resonance = new Breathing.Resonance(
+        EngineDesign.Breathing breathing = design.breathing();
+        EngineDesign.Breathing.Resonance resonance = new EngineDesign.Breathing.Resonance(
                 breathing.resonance().tunedRpm() * factor(TUNING),
                 breathing.resonance().gain() * factor(GAIN));
         EngineDesign.Combustion combustion = design.combustion();

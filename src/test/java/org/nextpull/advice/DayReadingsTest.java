@@ -22,10 +22,9 @@ import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -49,9 +48,9 @@ class DayReadingsTest {
     }
 
     private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
-        List<RowFigure> rows = new ArrayList<>();
+        List<Figures.AtSpeed> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
-            rows.add(new RowFigure(
+            rows.add(new Figures.AtSpeed(
                     rpm,
                     Torque.ofNewtonMetres(torque.applyAsDouble(rpm)),
                     Optional.of(Advance.ofDeg(advance.applyAsDouble(rpm)))));
@@ -183,7 +182,7 @@ class DayReadingsTest {
                     assertThat(finding.code()).isEqualTo(FindingCode.MAP_ADVANCE_JUMPS);
                     assertThat(finding.place().pull()).hasValue(2);
                 });
-        MeasuredPull struck = run(2, wrapped).withStanding(PullStatus.STRUCK);
+        MeasuredPull struck = run(2, wrapped).withStanding(MeasuredPull.Status.STRUCK);
         assertThat(Advisor.hindrance(day(PLAN, run(1, rising(18)), struck, run(3, rising(20)))))
                 .isEmpty();
     }
@@ -191,7 +190,7 @@ class DayReadingsTest {
     @Test
     void pullsThatShareNoSpeedGiveAFindingAndNoMap() {
         MeasuredPull whole = run(1, rising(18));
-        List<RowFigure> rows = whole.figures().orElseThrow().rows();
+        List<Figures.AtSpeed> rows = whole.figures().orElseThrow().rows();
         Day apart =
                 day(PLAN, whole.withRows(rows.subList(0, 3)), run(2, rising(20)).withRows(rows.subList(3, 7)));
         assertThat(Advisor.hindrance(apart)).map(Finding::code).contains(FindingCode.MAP_SPEEDS_NOT_SHARED);
@@ -277,7 +276,7 @@ class DayReadingsTest {
     void eachReadingCarriesTheMixtureThatWasLoggedAtItsSpeed() {
         MeasuredPull whole = run(1, rising(16));
         MeasuredPull byRow = whole.withRows(whole.figures().orElseThrow().rows().stream()
-                .map(row -> new RowFigure(
+                .map(row -> new Figures.AtSpeed(
                         row.rpm(),
                         row.torque(),
                         row.advance(),

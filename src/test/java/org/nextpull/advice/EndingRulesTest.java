@@ -14,8 +14,8 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Torque;
 
@@ -46,12 +46,12 @@ class EndingRulesTest {
     /** Best advance rises from 24 deg at 3,000 rpm to 36 at 6,000; 0.03 % are lost a degree squared beside it. */
     private static MeasuredPull run(int number, DoubleUnaryOperator advance, Random noise) {
         double whole = 200 * (1 + 0.002 * noise.nextGaussian());
-        List<RowFigure> rows = new ArrayList<>();
+        List<Figures.AtSpeed> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
             double deg = advance.applyAsDouble(rpm);
             double off = deg - (24 + (rpm - 3000) / 250);
             double torque = whole * (1 + 0.001 * noise.nextGaussian()) * (1 - 3e-4 * off * off);
-            rows.add(new RowFigure(rpm, Torque.ofNewtonMetres(torque), Optional.of(Advance.ofDeg(deg))));
+            rows.add(new Figures.AtSpeed(rpm, Torque.ofNewtonMetres(torque), Optional.of(Advance.ofDeg(deg))));
         }
         return Pulls.ofRows(number, advance.applyAsDouble(4500), Torque.ofNewtonMetres(whole), rows);
     }

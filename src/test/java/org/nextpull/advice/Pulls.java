@@ -4,7 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
@@ -15,8 +15,6 @@ import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Torque;
@@ -81,7 +79,7 @@ final class Pulls {
     }
 
     /** A clean pull with torque and advance of its own at each speed. */
-    static MeasuredPull ofRows(int number, double advanceDeg, Torque mean, List<RowFigure> rows) {
+    static MeasuredPull ofRows(int number, double advanceDeg, Torque mean, List<Figures.AtSpeed> rows) {
         MeasuredPull flat = new Pulls().clean(advanceDeg, 0.87, 200).list().get(0);
         return new MeasuredPull(
                 number,
@@ -145,25 +143,25 @@ final class Pulls {
 
     /** A clean pull in which knock was listened for. */
     Pulls clean(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.NONE, PullStatus.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NONE, MeasuredPull.Status.USED, List.of());
     }
 
     Pulls unheard(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.NOT_MEASURED, PullStatus.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.NOT_MEASURED, MeasuredPull.Status.USED, List.of());
     }
 
     Pulls knocked(double advanceDeg, double lambda, double torqueNm) {
-        return add(advanceDeg, lambda, torqueNm, KnockMark.HEARD, PullStatus.USED, List.of());
+        return add(advanceDeg, lambda, torqueNm, KnockMark.HEARD, MeasuredPull.Status.USED, List.of());
     }
 
     /** A pull that was cut short because it knocked. */
     Pulls knockedAndCut(double advanceDeg, double lambda) {
-        return add(advanceDeg, lambda, 100, KnockMark.HEARD, PullStatus.CUT_SHORT, List.of());
+        return add(advanceDeg, lambda, 100, KnockMark.HEARD, MeasuredPull.Status.CUT_SHORT, List.of());
     }
 
     /** A stretch under load that is no pull, in which it knocked. */
     Pulls knockedOutsideAPull(double advanceDeg, double lambda) {
-        return add(advanceDeg, lambda, 0, KnockMark.HEARD, PullStatus.NO_PULL, List.of());
+        return add(advanceDeg, lambda, 0, KnockMark.HEARD, MeasuredPull.Status.NO_PULL, List.of());
     }
 
     Pulls limited(double advanceDeg, double lambda, Limit limit, double worst, double allowed) {
@@ -172,11 +170,11 @@ final class Pulls {
                 lambda,
                 200,
                 KnockMark.NONE,
-                PullStatus.USED,
+                MeasuredPull.Status.USED,
                 List.of(new MeasuredPull.LimitMet(limit, worst, allowed)));
     }
 
-    Pulls standing(PullStatus standing) {
+    Pulls standing(MeasuredPull.Status standing) {
         MeasuredPull last = pulls.remove(pulls.size() - 1);
         pulls.add(last.withStanding(standing));
         return this;
@@ -187,7 +185,7 @@ final class Pulls {
             double lambda,
             double torqueNm,
             KnockMark knock,
-            PullStatus standing,
+            MeasuredPull.Status standing,
             List<MeasuredPull.LimitMet> limits) {
         int number = pulls.size() + 1;
         pulls.add(new MeasuredPull(
@@ -202,7 +200,7 @@ final class Pulls {
                 EngineSetting.none().withLambda(asked ? Optional.of(Lambda.of(lambda)) : Optional.empty()),
                 standing,
                 Optional.empty(),
-                standing == PullStatus.CUT_SHORT || standing == PullStatus.NO_PULL
+                standing == MeasuredPull.Status.CUT_SHORT || standing == MeasuredPull.Status.NO_PULL
                         ? Optional.empty()
                         : Optional.of(new Figures(
                                 Optional.of(Torque.ofNewtonMetres(torqueNm)),
@@ -216,7 +214,8 @@ final class Pulls {
                 Conditions.unknown(),
                 limits,
                 unwatched.stream()
-                        .map(limit -> new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), Life.BLANK))
+                        .map(limit ->
+                                new MeasuredPull.Unwatched(limit, Channel.of(limit.role()), ChannelLife.Life.BLANK))
                         .toList(),
                 List.of()));
         return this;

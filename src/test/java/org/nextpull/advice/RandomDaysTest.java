@@ -11,7 +11,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
@@ -174,7 +173,7 @@ class RandomDaysTest {
         if (random.nextInt(8) == 0 && advance + 2 >= truth.knockDeg()) {
             day.knockedOutsideAPull(advance + 2 * random.nextDouble(), lambda);
         } else if (random.nextInt(10) == 0) {
-            day.standing(random.nextBoolean() ? PullStatus.CUT_SHORT : PullStatus.STRUCK);
+            day.standing(random.nextBoolean() ? MeasuredPull.Status.CUT_SHORT : MeasuredPull.Status.STRUCK);
         }
     }
 

@@ -13,7 +13,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.PullStatus;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Temperature;
 
 /** The rules that keep an engine alive, each through the advice of a day. */
@@ -72,7 +72,7 @@ class TenRulesTest {
         @DisplayName("1: a climb goes one step, and from a clean pull that counts")
         void aClimbIsOneStepFromThePullThatWasClean() {
             assertThat(advanceOf(timing(climb()))).isLessThanOrEqualTo(24);
-            Pulls cutShort = climb().clean(24, 0.84, 197).standing(PullStatus.CUT_SHORT);
+            Pulls cutShort = climb().clean(24, 0.84, 197).standing(MeasuredPull.Status.CUT_SHORT);
             assertThat(advanceOf(timing(cutShort))).isLessThanOrEqualTo(24);
             Pulls limited = climb().limited(24, 0.84, Limit.OIL, 400, 390);
             assertThat(advanceOf(timing(limited))).isLessThanOrEqualTo(24);
@@ -122,10 +122,10 @@ class TenRulesTest {
     class Events {
         @ParameterizedTest
         @EnumSource(
-                value = PullStatus.class,
+                value = MeasuredPull.Status.class,
                 names = {"CUT_SHORT", "REFUSED", "STRUCK", "THROWN_AWAY"})
         @DisplayName("2: knock forbids although the pull does not count")
-        void knockForbidsAlthoughThePullDoesNotCount(PullStatus standing) {
+        void knockForbidsAlthoughThePullDoesNotCount(MeasuredPull.Status standing) {
             Pulls day = climb().knocked(24, 0.84, 197).standing(standing);
             Verdict verdict = timing(day);
 
@@ -143,7 +143,7 @@ class TenRulesTest {
         @DisplayName("2: a limit that ends the day ends it for all pulls that follow")
         void aLimitThatEndsTheDayIsLiftedByNumberOnly(Limit limit) {
             Pulls day = climb().limited(24, 0.84, limit, 3, 2)
-                    .standing(PullStatus.STRUCK)
+                    .standing(MeasuredPull.Status.STRUCK)
                     .clean(22, 0.84, 194);
 
             assertThat(timing(day).advice().code()).isEqualTo(AdviceCode.LIMIT_MET);
@@ -275,7 +275,7 @@ class TenRulesTest {
         @Test
         @DisplayName("3: a change after a day without knock starts where the plan starts")
         void aChangeWithoutKnockStartsAtTheStart() {
-            Pulls day = climb().fuel("ethanol").clean(26, 0.84, 193).standing(PullStatus.CUT_SHORT);
+            Pulls day = climb().fuel("ethanol").clean(26, 0.84, 193).standing(MeasuredPull.Status.CUT_SHORT);
 
             assertThat(timing(day).advice().code()).isEqualTo(AdviceCode.BASELINE);
             assertThat(advanceOf(timing(day))).isEqualTo(20);

@@ -13,14 +13,13 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.nextpull.alarm.AlarmEvent.Kind;
+import org.nextpull.alarm.Alarm.Event.Kind;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Severity;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -82,8 +81,8 @@ class AlarmWatchTest {
         for (int row = 0; row < 4; row++) {
             assertThat(watch.take(samples.slice(row, row + 1))).isEmpty();
         }
-        List<AlarmEvent> events = watch.take(samples.slice(4, 5));
-        assertThat(events).extracting(AlarmEvent::kind).containsExactly(Kind.SOUNDED);
+        List<Alarm.Event> events = watch.take(samples.slice(4, 5));
+        assertThat(events).extracting(Alarm.Event::kind).containsExactly(Kind.SOUNDED);
         assertThat(events.get(0).at().line()).isEqualTo(6);
         assertThat(watch.sounding()).hasSize(1);
     }
@@ -96,7 +95,9 @@ class AlarmWatchTest {
                 .with(new Channel(Role.EXHAUST_TEMPERATURE, 2), row -> NO_CELSIUS + 855)
                 .with(Role.OIL_PRESSURE, row -> 312_500)
                 .samples());
-        assertThat(watch.headroom()).extracting(Headroom::limit).containsExactly(Limit.EXHAUST, Limit.OIL_PRESSURE);
+        assertThat(watch.headroom())
+                .extracting(Alarm.Headroom::limit)
+                .containsExactly(Limit.EXHAUST, Limit.OIL_PRESSURE);
         assertThat(watch.headroom().get(0).used()).isCloseTo(0.95, within(1e-9));
         assertThat(watch.headroom().get(1).used()).isCloseTo(0.8, within(1e-9));
     }
@@ -122,8 +123,8 @@ class AlarmWatchTest {
     @Test
     void anAlarmClearsAfterASecondWithinAndMaySoundAgain() {
         Rows rows = Rows.ofPull(40).with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + (row == 5 || row == 30 ? 131 : 120));
-        List<AlarmEvent> events = new AlarmWatch(rules("oil_c = 130")).take(rows.samples());
-        assertThat(events).extracting(AlarmEvent::kind).containsExactly(Kind.SOUNDED, Kind.CLEARED, Kind.SOUNDED);
+        List<Alarm.Event> events = new AlarmWatch(rules("oil_c = 130")).take(rows.samples());
+        assertThat(events).extracting(Alarm.Event::kind).containsExactly(Kind.SOUNDED, Kind.CLEARED, Kind.SOUNDED);
         assertThat(events.get(1).at().line()).isEqualTo(2 + 15);
     }
 
@@ -300,8 +301,8 @@ class AlarmWatchTest {
     @Test
     void knockThatGoesOnIsSaidEachTime() {
         Rows rows = Rows.ofPull(20).with(Role.KNOCK_EVENTS, row -> row >= 5 && row < 9 ? 1 : 0);
-        List<AlarmEvent> events = new AlarmWatch(rules("knock_events = 2")).take(rows.samples());
-        assertThat(events).extracting(AlarmEvent::kind).containsExactly(Kind.SOUNDED, Kind.WORSE, Kind.WORSE);
+        List<Alarm.Event> events = new AlarmWatch(rules("knock_events = 2")).take(rows.samples());
+        assertThat(events).extracting(Alarm.Event::kind).containsExactly(Kind.SOUNDED, Kind.WORSE, Kind.WORSE);
         assertThat(events.get(2).alarm().worst()).isEqualTo(4);
     }
 
@@ -385,9 +386,9 @@ class AlarmWatchTest {
                 .with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 120 + 12 * noise[(row / 15) % 400])
                 .samples();
         AlarmRules rules = rules("knock_events = 2;lean_lambda = 0.94;oil_c = 128");
-        List<AlarmEvent> whole = new AlarmWatch(rules).take(samples);
+        List<Alarm.Event> whole = new AlarmWatch(rules).take(samples);
         AlarmWatch watch = new AlarmWatch(rules);
-        List<AlarmEvent> cut = new ArrayList<>();
+        List<Alarm.Event> cut = new ArrayList<>();
         for (int from = 0; from < samples.rows(); ) {
             int to = Math.min(samples.rows(), from + 1 + random.nextInt(40));
             cut.addAll(watch.take(samples.slice(from, to)));
@@ -434,10 +435,12 @@ class AlarmWatchTest {
         Rows hot = Rows.ofPull(20)
                 .with(Role.ENGINE_SPEED, row -> 7100)
                 .with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 131);
-        assertThat(watch.take(hot.samples())).extracting(AlarmEvent::kind).containsOnly(Kind.SOUNDED);
+        assertThat(watch.take(hot.samples())).extracting(Alarm.Event::kind).containsOnly(Kind.SOUNDED);
         assertThat(watch.sounding()).extracting(Alarm::counsel).containsExactly(Counsel.LIFT_AND_COOL, Counsel.LIFT);
         Rows next = Rows.ofPull(5).with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 90);
-        assertThat(watch.take(next.samples())).extracting(AlarmEvent::kind).containsExactly(Kind.CLEARED, Kind.CLEARED);
+        assertThat(watch.take(next.samples()))
+                .extracting(Alarm.Event::kind)
+                .containsExactly(Kind.CLEARED, Kind.CLEARED);
         assertThat(watch.sounding()).isEmpty();
     }
 
@@ -466,14 +469,14 @@ class AlarmWatchTest {
         double slope = 300 / 2.5 * Math.exp(-3.5 / 2.5);
         assertThat(findings.get(0).number("kelvins_per_second").orElseThrow()).isCloseTo(slope, within(0.05 * slope));
         assertThat(findings.get(0).place().pull()).hasValue(3);
-        assertThat(findings.get(0).severity()).isEqualTo(Severity.NOTE);
+        assertThat(findings.get(0).severity()).isEqualTo(Finding.Severity.NOTE);
         // it shows 1139 K then and the gas is at 1200 K, of which a lag of 3 s tells 1212 K
         assertThat(StillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1195)), Place.nowhere()))
                 .extracting(Finding::severity)
-                .containsExactly(Severity.WARNING);
+                .containsExactly(Finding.Severity.WARNING);
         assertThat(StillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1230)), Place.nowhere()))
                 .extracting(Finding::severity)
-                .containsExactly(Severity.NOTE);
+                .containsExactly(Finding.Severity.NOTE);
     }
 
     @ParameterizedTest

@@ -25,9 +25,9 @@ class PullLifeTest {
         return PullLife.of(rows.samples(), true, List.of(limit));
     }
 
-    private static Life life(Limit limit, Role role, IntToDoubleFunction value) {
+    private static ChannelLife.Life life(Limit limit, Role role, IntToDoubleFunction value) {
         PullLife life = of(limit, Rows.ofPull(ROWS).with(role, value));
-        return life.unwatched().containsKey(limit) ? life.unwatched().get(limit).life() : Life.LIVE;
+        return life.unwatched().containsKey(limit) ? life.unwatched().get(limit).life() : ChannelLife.Life.LIVE;
     }
 
     private static List<FindingCode> said(PullLife life) {
@@ -44,18 +44,18 @@ class PullLifeTest {
     @ParameterizedTest
     @ValueSource(doubles = {0.5, 0.8, 1.99})
     void aLambdaThatReadsOneValueInEveryRowIsDead(double value) {
-        assertThat(life(Limit.LEAN, Role.LAMBDA, row -> value)).isNotEqualTo(Life.LIVE);
+        assertThat(life(Limit.LEAN, Role.LAMBDA, row -> value)).isNotEqualTo(ChannelLife.Life.LIVE);
     }
 
     @ParameterizedTest
     @CsvSource({"0.88, LIVE", "1.05, LIVE", "0.7, LIVE", "1.99, IMPLAUSIBLE", "0.5, IMPLAUSIBLE", "12.6, IMPLAUSIBLE"})
-    void aLambdaIsHeldAgainstWhatAnEngineRunsOn(double value, Life life) {
+    void aLambdaIsHeldAgainstWhatAnEngineRunsOn(double value, ChannelLife.Life life) {
         assertThat(life(Limit.LEAN, Role.LAMBDA, about(value, 0.006))).isEqualTo(life);
     }
 
     @ParameterizedTest
     @CsvSource({"20, IMPLAUSIBLE", "88, IMPLAUSIBLE", "700, LIVE", "1999, OUT_OF_RANGE", "2000, OUT_OF_RANGE"})
-    void anExhaustSensorIsHeldAgainstWhatAnExhaustHas(double celsius, Life life) {
+    void anExhaustSensorIsHeldAgainstWhatAnExhaustHas(double celsius, ChannelLife.Life life) {
         assertThat(life(Limit.EXHAUST, Role.EXHAUST_TEMPERATURE, row -> celsius + ZERO_C + row))
                 .isEqualTo(life);
     }
@@ -72,33 +72,34 @@ class PullLifeTest {
     @Test
     void waterOilAndFuelPressureMayStandStill() {
         assertThat(life(Limit.COOLANT, Role.COOLANT_TEMPERATURE, row -> 86 + ZERO_C))
-                .isEqualTo(Life.LIVE);
-        assertThat(life(Limit.FUEL_PRESSURE, Role.FUEL_PRESSURE, row -> 300e3)).isEqualTo(Life.LIVE);
+                .isEqualTo(ChannelLife.Life.LIVE);
+        assertThat(life(Limit.FUEL_PRESSURE, Role.FUEL_PRESSURE, row -> 300e3)).isEqualTo(ChannelLife.Life.LIVE);
         assertThat(life(Limit.COOLANT, Role.COOLANT_TEMPERATURE, row -> -40 + ZERO_C))
-                .isEqualTo(Life.IMPLAUSIBLE);
-        assertThat(life(Limit.OIL_PRESSURE, Role.OIL_PRESSURE, row -> 400e3)).isEqualTo(Life.FROZEN);
-        assertThat(life(Limit.INJECTOR_DUTY, Role.INJECTOR_DUTY, row -> 0)).isEqualTo(Life.IMPLAUSIBLE);
-        assertThat(life(Limit.BOOST, Role.MANIFOLD_PRESSURE, row -> 20e3)).isEqualTo(Life.IMPLAUSIBLE);
+                .isEqualTo(ChannelLife.Life.IMPLAUSIBLE);
+        assertThat(life(Limit.OIL_PRESSURE, Role.OIL_PRESSURE, row -> 400e3)).isEqualTo(ChannelLife.Life.FROZEN);
+        assertThat(life(Limit.INJECTOR_DUTY, Role.INJECTOR_DUTY, row -> 0)).isEqualTo(ChannelLife.Life.IMPLAUSIBLE);
+        assertThat(life(Limit.BOOST, Role.MANIFOLD_PRESSURE, row -> 20e3)).isEqualTo(ChannelLife.Life.IMPLAUSIBLE);
     }
 
     /** Blank from a row on, or stuck from a row on. */
     @ParameterizedTest
     @CsvSource({"40, LIVE", "35, LIVE", "25, BLANK", "0, BLANK"})
-    void aSensorThatDiesInMidPullIsTold(int rowsAlive, Life life) {
+    void aSensorThatDiesInMidPullIsTold(int rowsAlive, ChannelLife.Life life) {
         IntToDoubleFunction alive = about(0.88, 0.006);
         PullLife pull = of(
                 Limit.LEAN,
                 Rows.ofPull(ROWS).with(Role.LAMBDA, row -> row < rowsAlive ? alive.applyAsDouble(row) : NOTHING));
-        assertThat(said(pull)).isEqualTo(life == Life.LIVE ? List.of() : List.of(FindingCode.CHANNEL_BLANK));
-        assertThat(pull.dead()).hasSize(life == Life.LIVE ? 0 : 1);
+        assertThat(said(pull))
+                .isEqualTo(life == ChannelLife.Life.LIVE ? List.of() : List.of(FindingCode.CHANNEL_BLANK));
+        assertThat(pull.dead()).hasSize(life == ChannelLife.Life.LIVE ? 0 : 1);
         assertThat(life(Limit.LEAN, Role.LAMBDA, row -> row < 20 ? alive.applyAsDouble(row) : 0.682))
-                .isEqualTo(Life.FROZEN);
+                .isEqualTo(ChannelLife.Life.FROZEN);
     }
 
     @Test
     void aSensorThatIsLoggedSlowlyLives() {
         assertThat(life(Limit.EXHAUST, Role.EXHAUST_TEMPERATURE, row -> row % 10 == 0 ? 900 + row : NOTHING))
-                .isEqualTo(Life.LIVE);
+                .isEqualTo(ChannelLife.Life.LIVE);
     }
 
     /** The sensor that died may be on the cylinder that suffers; a column that is always empty belongs to none. */
@@ -122,7 +123,8 @@ class PullLifeTest {
     void aLimitWithoutAColumnIsNotWatchedAndSaysNothingForEachPull() {
         PullLife life = of(Limit.EXHAUST, Rows.ofPull(ROWS));
         assertThat(life.unwatched())
-                .hasEntrySatisfying(Limit.EXHAUST, gap -> assertThat(gap.life()).isEqualTo(Life.NOT_LOGGED));
+                .hasEntrySatisfying(
+                        Limit.EXHAUST, gap -> assertThat(gap.life()).isEqualTo(ChannelLife.Life.NOT_LOGGED));
         assertThat(said(life)).isEmpty();
     }
 }

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.advice.Action;
 import org.nextpull.channel.Role;
-import org.nextpull.compare.ComparisonVerdict;
+import org.nextpull.compare.Comparison;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.unit.Torque;
@@ -134,7 +134,7 @@ class LoggedDayTest {
         }
         LabelDifference found = day.compare("old").value().orElseThrow().get(0);
         assertThat(found.label()).isEqualTo("new");
-        assertThat(found.verdict()).isEqualTo(ComparisonVerdict.MORE);
+        assertThat(found.verdict()).isEqualTo(Comparison.Verdict.MORE);
         LabelDifference same = LabelDifference.of(
                         List.of("old", "new", "new", "old", "old", "new", "new", "old"),
                         new double[] {181.2, 183.4, 183.1, 180.9, 181.0, 183.0, 182.8, 180.6},

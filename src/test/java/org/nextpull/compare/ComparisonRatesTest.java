@@ -139,7 +139,7 @@ class ComparisonRatesTest {
             Estimate difference = SimulatedDay.difference(pulls);
             assertThat(comparison.difference().percent()).isCloseTo(difference.value(), within(1e-9));
             // of a difference that is worth anything at all none is said to be the same
-            assertThat(comparison.verdict() != ComparisonVerdict.CANNOT_TELL)
+            assertThat(comparison.verdict() != Comparison.Verdict.CANNOT_TELL)
                     .isEqualTo(SimulatedDay.isClaimed(pulls, difference, PLANNED));
         }
     }

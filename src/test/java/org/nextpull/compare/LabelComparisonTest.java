@@ -75,8 +75,8 @@ class LabelComparisonTest {
                 .isCloseTo(
                         one.difference().percent(),
                         within(one.difference().interval().halfWidth() / 25));
-        assertThat(one.verdict()).isEqualTo(ComparisonVerdict.MORE);
-        assertThat(other.verdict()).isEqualTo(ComparisonVerdict.MORE);
+        assertThat(one.verdict()).isEqualTo(Comparison.Verdict.MORE);
+        assertThat(other.verdict()).isEqualTo(Comparison.Verdict.MORE);
     }
 
     @Test
@@ -98,21 +98,21 @@ class LabelComparisonTest {
     void eachVerdictHasItsCase() {
         assertThat(compare(pulls("ABBAABBA", 200, 204.1, 204, 199.9, 200.1, 204, 203.9, 200), 1)
                         .verdict())
-                .isEqualTo(ComparisonVerdict.MORE);
+                .isEqualTo(Comparison.Verdict.MORE);
         assertThat(compare(pulls("ABBAABBA", 200, 196.1, 196, 199.9, 200.1, 196, 195.9, 200), 1)
                         .verdict())
-                .isEqualTo(ComparisonVerdict.LESS);
+                .isEqualTo(Comparison.Verdict.LESS);
         Comparison same = compare(pulls("ABBAABBA", 200, 200.1, 199.9, 200.1, 200.1, 200, 200.1, 199.9), 1);
-        assertThat(same.verdict()).isEqualTo(ComparisonVerdict.SAME);
+        assertThat(same.verdict()).isEqualTo(Comparison.Verdict.SAME);
         assertThat(same.isRealButSmall()).isFalse();
         assertThat(same.pullsNeeded()).isEmpty();
         Comparison small = compare(pulls("ABBAABBA", 200, 200.61, 200.6, 199.99, 200.01, 200.6, 200.59, 200), 1);
-        assertThat(small.verdict()).isEqualTo(ComparisonVerdict.SAME);
+        assertThat(small.verdict()).isEqualTo(Comparison.Verdict.SAME);
         assertThat(small.isRealButSmall()).isTrue();
         Comparison unclear = compare(pulls("ABBAABBA", 200, 203, 198, 201, 199, 202, 201, 198.5), 1);
-        assertThat(unclear.verdict()).isEqualTo(ComparisonVerdict.CANNOT_TELL);
+        assertThat(unclear.verdict()).isEqualTo(Comparison.Verdict.CANNOT_TELL);
         assertThat(unclear.pullsNeeded().orElseThrow()).isBetween(2, PullsNeeded.MOST);
-        assertThat(ComparisonVerdict.CANNOT_TELL.id()).isEqualTo("cannot-tell");
+        assertThat(Comparison.Verdict.CANNOT_TELL.id()).isEqualTo("cannot-tell");
     }
 
     /** With the pulls that were asked for, at the same scatter, the interval is as narrow as was promised. */
@@ -125,7 +125,7 @@ class LabelComparisonTest {
                 SimulatedDay.of("ABBAABBA", 0.1, SimulatedDay.Slow.NONE).pulls(random));
         assertThat(first).hasSize(4);
         Comparison before = compare(eight, 0.3);
-        assertThat(before.verdict()).isEqualTo(ComparisonVerdict.CANNOT_TELL);
+        assertThat(before.verdict()).isEqualTo(Comparison.Verdict.CANNOT_TELL);
         int more = before.pullsNeeded().orElseThrow();
         DayFit day = DayModel.fit(List.of("A", "B"), eight);
         // the planned look is spent, so the next one must claim less easily
@@ -148,12 +148,13 @@ class LabelComparisonTest {
                 pulls("AAAABBBB", 200, 200.4, 199.8, 200.1, 220.9, 221.2, 220.8, 221.1), against("A", 1));
         assertThat(codes(blocks)).containsExactly(FindingCode.COMPARE_ONE_CHANGE_OVER);
         ComparisonResult result = blocks.value().orElseThrow();
-        assertThat(result.comparisons().get(0).verdict()).isEqualTo(ComparisonVerdict.CANNOT_TELL);
+        assertThat(result.comparisons().get(0).verdict()).isEqualTo(Comparison.Verdict.CANNOT_TELL);
         assertThat(result.groups()).hasSize(1);
         assertThat(result.further().orElseThrow().order().subList(0, 2)).containsExactly("A", "B");
         Outcome<ComparisonResult> equal = LabelComparison.of(
                 pulls("AAAABBBB", 200, 200.1, 199.9, 200.1, 200, 200.1, 199.9, 200.1), against("A", 1));
-        assertThat(equal.value().orElseThrow().comparisons().get(0).verdict()).isEqualTo(ComparisonVerdict.CANNOT_TELL);
+        assertThat(equal.value().orElseThrow().comparisons().get(0).verdict())
+                .isEqualTo(Comparison.Verdict.CANNOT_TELL);
     }
 
     @Test
@@ -227,7 +228,7 @@ class LabelComparisonTest {
         Outcome<ComparisonResult> outcome =
                 LabelComparison.of(pulls("ABBAABBA", 200, 200, 200, 200, 200, 200, 200, 200), against("A", 1));
         assertThat(outcome.value().orElseThrow().of("B").orElseThrow().verdict())
-                .isEqualTo(ComparisonVerdict.SAME);
+                .isEqualTo(Comparison.Verdict.SAME);
     }
 
     @Test
@@ -238,7 +239,7 @@ class LabelComparisonTest {
         ComparisonResult result = outcome.value().orElseThrow();
         assertThat(result.isFinal()).isFalse();
         assertThat(codes(outcome)).contains(FindingCode.COMPARE_NOT_FINAL);
-        assertThat(result.comparisons().get(0).verdict()).isEqualTo(ComparisonVerdict.CANNOT_TELL);
+        assertThat(result.comparisons().get(0).verdict()).isEqualTo(Comparison.Verdict.CANNOT_TELL);
         assertThat(result.comparisons().get(0).pullsNeeded()).hasValue(8);
         assertThatIllegalArgumentException().isThrownBy(() -> new InterimLooks.Planned(3));
         assertThatIllegalArgumentException().isThrownBy(() -> new InterimLooks.Open(-1));

@@ -24,8 +24,6 @@ import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -42,9 +40,9 @@ class MeasuredComparisonTest {
 
     private static MeasuredPull pull(int number, String label, double torque, Ran ran, CorrectionStandard standard) {
         AirState air = standard.reference();
-        List<RowFigure> rows = new ArrayList<>();
+        List<Figures.AtSpeed> rows = new ArrayList<>();
         for (double rpm = 3000; rpm <= 6000; rpm += 500) {
-            rows.add(new RowFigure(
+            rows.add(new Figures.AtSpeed(
                     rpm, Torque.ofNewtonMetres(torque * (1 - (rpm - 4500) * (rpm - 4500) * 1e-8)), Optional.empty()));
         }
         Figures figures = new Figures(
@@ -71,7 +69,7 @@ class MeasuredComparisonTest {
                 number - 1,
                 setting,
                 EngineSetting.none(),
-                PullStatus.USED,
+                MeasuredPull.Status.USED,
                 Optional.of(new Correction(standard, 1, air, List.of())),
                 Optional.of(figures),
                 KnockHeard.marked(KnockMark.NONE),
@@ -106,7 +104,7 @@ class MeasuredComparisonTest {
         MeasuredComparison comparison = outcome.value().orElseThrow();
         assertThat(outcome.findings()).isEmpty();
         Comparison torque = comparison.by(Goal.Response.TORQUE).of("B").orElseThrow();
-        assertThat(torque.verdict()).isEqualTo(ComparisonVerdict.MORE);
+        assertThat(torque.verdict()).isEqualTo(Comparison.Verdict.MORE);
         assertThat(torque.rows())
                 .extracting(Comparison.RowDifference::rpm)
                 .containsExactly(3000.0, 3500.0, 4000.0, 4500.0, 5000.0, 5500.0, 6000.0);
@@ -139,7 +137,7 @@ class MeasuredComparisonTest {
     void struckPullsAndPullsWithoutALabelAreLeftOut() {
         List<MeasuredPull> pulls = day(Ran.ALIKE);
         pulls.add(pull(9, "", 150, Ran.ALIKE, new Iso1585()));
-        pulls.add(pull(10, "B", 100, Ran.ALIKE, new Iso1585()).withStanding(PullStatus.STRUCK));
+        pulls.add(pull(10, "B", 100, Ran.ALIKE, new Iso1585()).withStanding(MeasuredPull.Status.STRUCK));
         Outcome<MeasuredComparison> outcome = compare(pulls);
         assertThat(codes(outcome)).containsExactly(FindingCode.COMPARE_WITHOUT_LABEL);
         assertThat(outcome.value()).isEqualTo(compare(day(Ran.ALIKE)).value());

@@ -90,8 +90,8 @@ class SeveralLabelsTest {
         assertThat(result.groups()).hasSize(2);
         assertThat(result.groups().get(1)).containsExactlyInAnyOrder("A", "C");
         assertThat(result.comparisons()).extracting(Comparison::label).hasSize(3);
-        assertThat(result.of("B").orElseThrow().verdict()).isEqualTo(ComparisonVerdict.MORE);
-        assertThat(result.of("C").orElseThrow().verdict()).isEqualTo(ComparisonVerdict.SAME);
+        assertThat(result.of("B").orElseThrow().verdict()).isEqualTo(Comparison.Verdict.MORE);
+        assertThat(result.of("C").orElseThrow().verdict()).isEqualTo(Comparison.Verdict.SAME);
     }
 
     /** Seeded, 400 days of four equal fuels: any of the three differences from the reference is claimed in 5 % + 3 standard errors. */

@@ -12,8 +12,8 @@ import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 
 class EngineLimitsTest {
-    private static final OperatingPoint POINT =
-            new OperatingPoint(3000, Advance.ofDeg(20), Lambda.of(0.9), TestFuels.E10, Surroundings.reference());
+    private static final OperatingPoint POINT = new OperatingPoint(
+            3000, Advance.ofDeg(20), Lambda.of(0.9), TestFuels.E10, OperatingPoint.Surroundings.reference());
 
     @Test
     void aCompressionRatioBelowOneIsRefusedByName() {
@@ -27,7 +27,7 @@ class EngineLimitsTest {
 
     @Test
     void everyWrongNumberIsNamedAtOnce() {
-        EngineDesign design = with(ExampleEngines.hillClimb().combustion(), new Exhaust(-1, 0.2))
+        EngineDesign design = with(ExampleEngines.hillClimb().combustion(), new EngineDesign.Exhaust(-1, 0.2))
                 .withCompressionRatio(Double.NaN);
         Outcome<ModelEngine> outcome = ModelEngine.of(design);
         assertThat(outcome.findings())
@@ -67,7 +67,7 @@ class EngineLimitsTest {
         assertThat(ModelEngine.of(ExampleEngines.boosted()).isFailed()).isFalse();
     }
 
-    private static EngineDesign with(EngineDesign.Combustion combustion, Exhaust exhaust) {
+    private static EngineDesign with(EngineDesign.Combustion combustion, EngineDesign.Exhaust exhaust) {
         EngineDesign example = ExampleEngines.hillClimb();
         return new EngineDesign(
                 example.name(),

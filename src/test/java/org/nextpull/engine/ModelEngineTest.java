@@ -23,13 +23,15 @@ import org.nextpull.unit.Temperature;
 
 /** What is known of engines from outside, asked of the model engine. */
 class ModelEngineTest {
-    private static final Temperature OIL = Surroundings.reference().oil();
+    private static final Temperature OIL =
+            OperatingPoint.Surroundings.reference().oil();
 
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
 
     private static OperatingPoint at(double rpm) {
-        return new OperatingPoint(rpm, Advance.ofDeg(25), Lambda.of(0.88), TestFuels.E10, Surroundings.reference());
+        return new OperatingPoint(
+                rpm, Advance.ofDeg(25), Lambda.of(0.88), TestFuels.E10, OperatingPoint.Surroundings.reference());
     }
 
     private static EnginePoint run(ModelEngine engine, OperatingPoint point) {
@@ -290,7 +292,8 @@ class ModelEngineTest {
     @Test
     void coldOilCostsTorque() {
         OperatingPoint base = at(4500);
-        double cold = torque(ENGINE, base.in(around(Surroundings.reference().air(), Temperature.ofCelsius(60))));
+        double cold = torque(
+                ENGINE, base.in(around(OperatingPoint.Surroundings.reference().air(), Temperature.ofCelsius(60))));
         assertThat(cold / torque(ENGINE, base)).isBetween(0.95, 0.99);
     }
 
@@ -324,7 +327,8 @@ class ModelEngineTest {
         assertThat(high).isBetween(0.7 * top, 0.9 * top);
     }
 
-    private static Surroundings around(AirState air, Temperature oil) {
-        return new Surroundings(air, Surroundings.reference().coolant(), oil);
+    private static OperatingPoint.Surroundings around(AirState air, Temperature oil) {
+        return new OperatingPoint.Surroundings(
+                air, OperatingPoint.Surroundings.reference().coolant(), oil);
     }
 }

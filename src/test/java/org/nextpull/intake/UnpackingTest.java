@@ -13,7 +13,7 @@ class UnpackingTest {
     void breaksOffBehindWhatALogOfThatSizeCanHold() throws IOException {
         InputStream bomb = Unpacking.bounded(new ByteArrayInputStream(new byte[1000]), 3, 50);
         assertThat(bomb.readNBytes(300)).hasSize(300);
-        assertThatThrownBy(bomb::read).isInstanceOf(OverpackedException.class);
+        assertThatThrownBy(bomb::read).isInstanceOf(ByteSource.OverpackedException.class);
     }
 
     @Test

@@ -7,10 +7,10 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.UUID;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
@@ -29,7 +29,7 @@ final class HandDriven implements DayEvents {
     private static final double NS = 1e9;
 
     final List<Arrival> captured = new ArrayList<>();
-    final List<AlarmEvent> alarms = new ArrayList<>();
+    final List<Alarm.Event> alarms = new ArrayList<>();
     final List<Double> alarmAtS = new ArrayList<>();
     final List<LiveState.Notice> notices = new ArrayList<>();
     final List<MeasuredPull> ended = new ArrayList<>();
@@ -59,7 +59,7 @@ final class HandDriven implements DayEvents {
     }
 
     static LiveSetup setup(SweepPlan plan) {
-        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(PORT, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(PORT, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
@@ -178,7 +178,7 @@ final class HandDriven implements DayEvents {
     }
 
     @Override
-    public void alarm(AlarmEvent event) {
+    public void alarm(Alarm.Event event) {
         alarms.add(event);
         alarmAtS.add(nowS);
     }

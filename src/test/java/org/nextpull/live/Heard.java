@@ -7,7 +7,7 @@ import java.util.concurrent.CopyOnWriteArrayList;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.function.Predicate;
 import org.nextpull.Await;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -17,7 +17,7 @@ import org.nextpull.response.MeasuredPull;
 /** Hears what a session tells. */
 final class Heard implements LiveListener {
     final BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
-    final BlockingQueue<AlarmEvent> alarms = new LinkedBlockingQueue<>();
+    final BlockingQueue<Alarm.Event> alarms = new LinkedBlockingQueue<>();
     final List<Finding> said = new CopyOnWriteArrayList<>();
 
     @Override
@@ -26,7 +26,7 @@ final class Heard implements LiveListener {
     }
 
     @Override
-    public void alarm(AlarmEvent event, LiveState state) {
+    public void alarm(Alarm.Event event, LiveState state) {
         alarms.add(event);
     }
 

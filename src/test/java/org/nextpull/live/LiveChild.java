@@ -4,8 +4,8 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
@@ -24,8 +24,8 @@ final class LiveChild {
     }
 
     static LiveSetup setup(String device, Path captures, Path notebook) {
-        LiveIntake.Port port = new LiveIntake.Port(
-                WireSettings.usual(device, 115_200),
+        LiveIntake.Wire port = new LiveIntake.Wire(
+                Port.Settings.usual(device, 115_200),
                 new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
         SessionStart start = new SessionStart(
                 Instant.now(), "test", "plan.toml", PlanText.write(plan()), Optional.of(captures.toString()));

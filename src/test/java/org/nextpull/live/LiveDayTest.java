@@ -14,7 +14,6 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Condition;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
@@ -23,7 +22,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.plan.Limit;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
@@ -135,7 +133,7 @@ class LiveDayTest {
         bench.tell(set(1, 18));
         bench.rows(3, 2800, 4200, 1, 1);
         bench.idle(4);
-        assertThat(bench.pullOf(1).standing()).isEqualTo(PullStatus.CUT_SHORT);
+        assertThat(bench.pullOf(1).standing()).isEqualTo(MeasuredPull.Status.CUT_SHORT);
         bench.pull(1);
         assertThat(advance(bench.pullOf(2))).isEqualTo(18);
         assertThat(codes(bench.pullOf(2))).doesNotContain(FindingCode.SETTING_ASSUMED);
@@ -152,7 +150,7 @@ class LiveDayTest {
         bench.arrive(new Arrival.Lost(HandDriven.PORT, bench.at(), why, 0));
         bench.silence(1.5);
         assertThat(bench.ended).hasSize(2);
-        assertThat(bench.ended.get(1).standing()).isEqualTo(PullStatus.CUT_SHORT);
+        assertThat(bench.ended.get(1).standing()).isEqualTo(MeasuredPull.Status.CUT_SHORT);
         assertThat(codes(bench.ended.get(1))).contains(FindingCode.PULL_DATA_STOPPED);
         assertThat(bench.pullOf(1).isUsed()).isTrue();
         bench.arrive(new Arrival.Connected(HandDriven.PORT, bench.at()));
@@ -236,8 +234,8 @@ class LiveDayTest {
         assertThat(bench.state().sounding()).extracting(Alarm::limit).containsExactly(Limit.EXHAUST);
         bench.idle(1);
         assertThat(bench.alarms)
-                .extracting(AlarmEvent::kind)
-                .containsExactly(AlarmEvent.Kind.SOUNDED, AlarmEvent.Kind.CLEARED);
+                .extracting(Alarm.Event::kind)
+                .containsExactly(Alarm.Event.Kind.SOUNDED, Alarm.Event.Kind.CLEARED);
         assertThat(bench.state().sounding()).isEmpty();
     }
 
@@ -248,7 +246,7 @@ class LiveDayTest {
         bench.tell(new OperatorAction.ChangeLimit("exhaust_c", 950));
         bench.pull(1);
         assertThat(bench.alarms)
-                .filteredOn(event -> event.kind() == AlarmEvent.Kind.SOUNDED)
+                .filteredOn(event -> event.kind() == Alarm.Event.Kind.SOUNDED)
                 .hasSize(1);
         assertThat(bench.pullOf(1).limitsMet()).hasSize(1);
         assertThat(bench.pullOf(2).limitsMet()).isEmpty();

@@ -21,7 +21,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.Await;
-import org.nextpull.alarm.AlarmEvent;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.FindingCode;
@@ -30,7 +30,6 @@ import org.nextpull.intake.capture.CaptureReplay;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.LineSettings;
@@ -52,8 +51,8 @@ class LiveFiguresIT {
     private static final double NS_A_US = 1e3;
 
     private static LiveSetup setup(String device, Path captures, List<String> columns) {
-        LiveIntake.Port port = new LiveIntake.Port(
-                WireSettings.usual(device, 115_200), new LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
+        LiveIntake.Wire port = new LiveIntake.Wire(
+                Port.Settings.usual(device, 115_200), new LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
         return new LiveSetup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),
@@ -66,7 +65,7 @@ class LiveFiguresIT {
 
     private static Port open(String device) {
         return new SerialPorts()
-                .open(WireSettings.usual(device, 115_200))
+                .open(Port.Settings.usual(device, 115_200))
                 .value()
                 .orElseThrow();
     }
@@ -84,8 +83,8 @@ class LiveFiguresIT {
         int[] counts = new int[2];
         LiveListener listener = new LiveListener() {
             @Override
-            public void alarm(AlarmEvent event, LiveState state) {
-                if (event.kind() == AlarmEvent.Kind.SOUNDED && counts[0] < alarmNs.length) {
+            public void alarm(Alarm.Event event, LiveState state) {
+                if (event.kind() == Alarm.Event.Kind.SOUNDED && counts[0] < alarmNs.length) {
                     // the half line at the start is the first of the source
                     int line = (int) event.alarm().since().line() - 2;
                     alarmNs[counts[0]++] = System.nanoTime() - sentNs.get(line);
@@ -212,7 +211,7 @@ class LiveFiguresIT {
                 far.write("\n".getBytes(StandardCharsets.US_ASCII));
                 Thread sender = new Thread(() -> hot(far), "sender");
                 sender.start();
-                AlarmEvent alarm = heard.alarms.poll(30, java.util.concurrent.TimeUnit.SECONDS);
+                Alarm.Event alarm = heard.alarms.poll(30, java.util.concurrent.TimeUnit.SECONDS);
                 assertThat(alarm).as("an alarm after the noise").isNotNull();
                 sender.join();
             }

@@ -20,7 +20,6 @@ import org.nextpull.Await;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.Notebook;
 
@@ -43,7 +42,7 @@ class LiveKillIT {
         int seen = 0;
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = new SerialPorts()
-                        .open(WireSettings.usual(pair.far(), 115_200))
+                        .open(Port.Settings.usual(pair.far(), 115_200))
                         .value()
                         .orElseThrow()) {
             Thread engine = new Thread(() -> run(far, ended), "engine");

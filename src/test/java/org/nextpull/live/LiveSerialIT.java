@@ -19,7 +19,6 @@ import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -46,7 +45,7 @@ class LiveSerialIT {
     }
 
     private static LiveSetup setup(String device, Path captures) throws Exception {
-        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(device, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
@@ -59,7 +58,7 @@ class LiveSerialIT {
 
     private static Port open(String device) {
         return new SerialPorts()
-                .open(WireSettings.usual(device, 115_200))
+                .open(Port.Settings.usual(device, 115_200))
                 .value()
                 .orElseThrow();
     }

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.intake.serial.WireSettings;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.plan.WireFacts;
 
 class PlanPortsTest {
@@ -24,7 +24,7 @@ class PlanPortsTest {
             delay_s = 0.3
             """;
 
-    private static List<LiveIntake.Port> ports(String plan, String device) {
+    private static List<LiveIntake.Wire> ports(String plan, String device) {
         return PlanPorts.of(HandDriven.plan(plan), Optional.ofNullable(device).filter(name -> !name.isEmpty()))
                 .value()
                 .orElseThrow()
@@ -41,8 +41,8 @@ class PlanPortsTest {
 
     @Test
     void withoutAWireTheNamedPortSendsLinesUnderAHeaderAtTheUsualSpeed() {
-        LiveIntake.Port port = ports("", "COM3").get(0);
-        assertThat(port.wire()).isEqualTo(WireSettings.usual("COM3", 115_200));
+        LiveIntake.Wire port = ports("", "COM3").get(0);
+        assertThat(port.wire()).isEqualTo(Port.Settings.usual("COM3", 115_200));
         assertThat(port.lines().columns()).isEmpty();
         assertThat(port.lines().kind()).isEqualTo(WireFacts.Lines.SEPARATED);
     }
@@ -60,7 +60,7 @@ class PlanPortsTest {
 
     @Test
     void severalWiresAreAllReadAsThePlanDescribesThem() {
-        List<LiveIntake.Port> ports = ports(TWO, "");
+        List<LiveIntake.Wire> ports = ports(TWO, "");
         assertThat(ports).extracting(port -> port.wire().device()).containsExactly("/dev/brake", "/dev/wideband");
         assertThat(ports.get(1).wire().port().text()).isEqualTo("9600 7E1");
         assertThat(ports.get(1).lines().kind()).isEqualTo(WireFacts.Lines.PAIRS);

@@ -13,7 +13,6 @@ import java.util.function.ToDoubleFunction;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
@@ -234,8 +233,8 @@ public final class BenchLog implements Recording {
     @Override
     public BlockReader open() {
         List<Block> blocks = blocks(1000);
-        List<Column> columns = channels.stream()
-                .map(channel -> new Column(channel.id(), Optional.of(channel), Optional.empty()))
+        List<SourceDescription.Column> columns = channels.stream()
+                .map(channel -> new SourceDescription.Column(channel.id(), Optional.of(channel), Optional.empty()))
                 .toList();
         return new BlockReader() {
             private int next;

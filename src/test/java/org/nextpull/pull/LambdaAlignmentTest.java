@@ -53,7 +53,7 @@ class LambdaAlignmentTest {
     @CsvSource({"50, 0.3", "50, 0.8", "20, 0.5", "100, 0.06", "10, 1.0"})
     void theDelayIsReadOffTheThrottleEdge(double hz, double delayS) {
         Candidate pull = late(hz, delayS, 7).found(RULES).usable().get(0);
-        assertThat(pull.lambda()).isInstanceOfSatisfying(LambdaAlignment.Estimated.class, estimate -> {
+        assertThat(pull.lambda()).isInstanceOfSatisfying(Candidate.LambdaAlignment.Estimated.class, estimate -> {
             assertThat(estimate.appliedS()).isCloseTo(delayS, within(Math.max(0.05, 1 / hz)));
             assertThat(estimate.errorS()).isBetween(0.001, 0.2);
         });
@@ -65,7 +65,7 @@ class LambdaAlignmentTest {
     void aGivenDelayIsAppliedAsItIs() {
         BenchLog log = late(50, 0.6, 8);
         Candidate given = log.found(Rules.withLambdaDelayS(RULES, 0.6)).usable().get(0);
-        assertThat(given.lambda()).isEqualTo(new LambdaAlignment.Given(0.6));
+        assertThat(given.lambda()).isEqualTo(new Candidate.LambdaAlignment.Given(0.6));
         assertThat(misalignment(given)).isCloseTo(0, within(0.0006));
         Candidate none = log.found(Rules.withLambdaDelayS(RULES, 0)).usable().get(0);
         // 0.6 s at 300 rpm/s is 180 rpm, over which the mixture changes by 0.0026
@@ -79,7 +79,7 @@ class LambdaAlignmentTest {
         Random random = new Random(9);
         log.with(BenchLog.LAMBDA, cells -> 0.87 + 0.01 * random.nextGaussian());
         Candidate pull = log.found(RULES).usable().get(0);
-        assertThat(pull.lambda()).isEqualTo(new LambdaAlignment.NotApplied());
+        assertThat(pull.lambda()).isEqualTo(new Candidate.LambdaAlignment.NotApplied());
         assertThat(pull.findings()).extracting(Finding::code).containsExactly(FindingCode.LAMBDA_DELAY_NOT_APPLIED);
     }
 

@@ -26,7 +26,7 @@ class PullFinderTest {
     private static final PullRules RULES = Rules.over(BAND);
     private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
 
-    private static List<RefusalReason> reasons(FoundPulls found) {
+    private static List<Refusal.Reason> reasons(FoundPulls found) {
         return found.candidates().stream()
                 .flatMap(candidate -> candidate.refusal().stream())
                 .map(Refusal::reason)
@@ -45,7 +45,7 @@ class PullFinderTest {
                 .found(RULES);
         assertThat(found.candidates()).extracting(Candidate::number).containsExactly(1, 2, 3);
         assertThat(found.usable()).hasSize(3).allSatisfy(pull -> {
-            assertThat(pull.kind()).isEqualTo(PullKind.RISING);
+            assertThat(pull.kind()).isEqualTo(Candidate.Kind.RISING);
             assertThat(pull.fromRpm()).isBetween(2480.0, 2900.0);
             assertThat(pull.toRpm()).isCloseTo(7000, within(40.0));
             assertThat(pull.lastLine()).isGreaterThan(pull.firstLine());
@@ -88,7 +88,7 @@ class PullFinderTest {
     void aFallingSweepIsAPullOfItsOwn() {
         FoundPulls found = noisy(3).idle(3).sweep(7000, 2500, 300).idle(3).found(RULES);
         assertThat(found.usable()).singleElement().satisfies(pull -> {
-            assertThat(pull.kind()).isEqualTo(PullKind.FALLING);
+            assertThat(pull.kind()).isEqualTo(Candidate.Kind.FALLING);
             assertThat(pull.fromRpm()).isGreaterThan(pull.toRpm());
         });
     }
@@ -101,7 +101,7 @@ class PullFinderTest {
                 .sweep(2500, 7000, 300)
                 .idle(3)
                 .found(RULES);
-        assertThat(found.usable()).hasSize(2).allMatch(pull -> pull.kind() == PullKind.RISING);
+        assertThat(found.usable()).hasSize(2).allMatch(pull -> pull.kind() == Candidate.Kind.RISING);
         assertThat(found.candidates()).hasSize(2);
     }
 
@@ -112,7 +112,9 @@ class PullFinderTest {
                 .sweep(7000, 2500, 300)
                 .idle(3)
                 .found(RULES);
-        assertThat(found.usable()).extracting(Candidate::kind).containsExactly(PullKind.RISING, PullKind.FALLING);
+        assertThat(found.usable())
+                .extracting(Candidate::kind)
+                .containsExactly(Candidate.Kind.RISING, Candidate.Kind.FALLING);
     }
 
     @Test
@@ -124,7 +126,7 @@ class PullFinderTest {
                 .idle(3)
                 .found(RULES);
         assertThat(found.usable()).singleElement().satisfies(pull -> {
-            assertThat(pull.kind()).isEqualTo(PullKind.RISING);
+            assertThat(pull.kind()).isEqualTo(Candidate.Kind.RISING);
             assertThat(pull.durationS()).isBetween(13.0, 15.0);
         });
     }
@@ -142,7 +144,9 @@ class PullFinderTest {
             log.move(0.8, t -> end + 500 * (1 - t / 0.8), 1).hold(rpm, 5);
         }
         FoundPulls found = log.idle(3).found(RULES);
-        assertThat(found.usable()).extracting(Candidate::kind).containsExactly(PullKind.STEPS_UP, PullKind.STEPS_DOWN);
+        assertThat(found.usable())
+                .extracting(Candidate::kind)
+                .containsExactly(Candidate.Kind.STEPS_UP, Candidate.Kind.STEPS_DOWN);
         assertThat(found.usable()).allSatisfy(pull -> {
             assertThat(pull.plateaus()).hasSize(8);
             assertThat(Math.min(pull.fromRpm(), pull.toRpm())).isCloseTo(3000, within(10.0));
@@ -158,7 +162,7 @@ class PullFinderTest {
             int end = rpm;
             log.move(0.8, t -> end - 500 * (1 - t / 0.8), 1).hold(rpm, rpm == 4500 ? 2 : 5);
         }
-        assertThat(reasons(log.idle(3).found(RULES))).containsExactly(RefusalReason.HOLD_TOO_SHORT);
+        assertThat(reasons(log.idle(3).found(RULES))).containsExactly(Refusal.Reason.HOLD_TOO_SHORT);
     }
 
     @Test
@@ -168,7 +172,7 @@ class PullFinderTest {
             log.advance(deg).hold(4000, 6);
         }
         FoundPulls found = log.idle(3).found(RULES);
-        assertThat(found.usable()).hasSize(5).allMatch(pull -> pull.kind() == PullKind.HOLD);
+        assertThat(found.usable()).hasSize(5).allMatch(pull -> pull.kind() == Candidate.Kind.HOLD);
         assertThat(found.usable())
                 .extracting(pull -> pull.samples().presentValues(BenchLog.ADVANCE)[0])
                 .containsExactly(18.0, 21.0, 24.0, 27.0, 30.0);
@@ -192,7 +196,7 @@ class PullFinderTest {
                 .idle(3)
                 .found(RULES);
         assertThat(found.candidates()).hasSize(3);
-        assertThat(found.candidates().get(1).refusal().map(Refusal::reason)).contains(RefusalReason.HOLD_TOO_SHORT);
+        assertThat(found.candidates().get(1).refusal().map(Refusal::reason)).contains(Refusal.Reason.HOLD_TOO_SHORT);
     }
 
     @Test
@@ -209,20 +213,20 @@ class PullFinderTest {
     @Test
     void aPullThatTheLogOrTheSpeedCutsShortIsNamed() {
         assertThat(reasons(noisy(12).idle(3).sweep(2500, 5000, 300).found(RULES)))
-                .containsExactly(RefusalReason.CUT_SHORT);
+                .containsExactly(Refusal.Reason.CUT_SHORT);
         assertThat(reasons(noisy(13)
                         .idle(3)
                         .sweep(2500, 5000, 300)
                         .sweep(5000, 3800, 900)
                         .idle(3)
                         .found(RULES)))
-                .containsExactly(RefusalReason.CUT_SHORT);
+                .containsExactly(Refusal.Reason.CUT_SHORT);
     }
 
     @Test
     void aPullThatStartsAboveTheBandIsNamed() {
         FoundPulls found = noisy(14).pull(3600, 7000, 300).found(RULES);
-        assertThat(reasons(found)).containsExactly(RefusalReason.OUTSIDE_BAND);
+        assertThat(reasons(found)).containsExactly(Refusal.Reason.OUTSIDE_BAND);
     }
 
     @Test
@@ -231,7 +235,7 @@ class PullFinderTest {
                         .pull(2500, 7000, 300)
                         .drop(row -> row >= 350 && row < 470)
                         .found(RULES)))
-                .containsExactly(RefusalReason.DATA_GAP);
+                .containsExactly(Refusal.Reason.DATA_GAP);
         assertThat(noisy(16)
                         .pull(2500, 7000, 300)
                         .drop(row -> row >= 20 && row < 140)
@@ -252,7 +256,7 @@ class PullFinderTest {
                 .pull(2500, 7000, 300)
                 .drop(row -> row % 5 == 0 || row % 7 == 0)
                 .found(RULES);
-        assertThat(reasons(many)).containsExactly(RefusalReason.ROWS_DROPPED);
+        assertThat(reasons(many)).containsExactly(Refusal.Reason.ROWS_DROPPED);
     }
 
     @Test
@@ -272,7 +276,7 @@ class PullFinderTest {
                 .sweep(5000, 7000, 300)
                 .idle(3)
                 .found(RULES);
-        assertThat(reasons(leapt)).containsExactly(RefusalReason.SPEED_JUMP);
+        assertThat(reasons(leapt)).containsExactly(Refusal.Reason.SPEED_JUMP);
     }
 
     @Test
@@ -284,7 +288,7 @@ class PullFinderTest {
                 .sweep(4380, 7000, 300)
                 .idle(3)
                 .found(RULES);
-        assertThat(reasons(found)).containsExactly(RefusalReason.SPEED_NOT_MONOTONE);
+        assertThat(reasons(found)).containsExactly(Refusal.Reason.SPEED_NOT_MONOTONE);
     }
 
     @Test
@@ -295,7 +299,7 @@ class PullFinderTest {
             return rpm > 5000 && rpm < 5600 ? rpm / 4.4 : rpm / 4.2;
         });
         FoundPulls found = log.found(RULES);
-        assertThat(reasons(found)).containsExactly(RefusalReason.WHEEL_SLIP);
+        assertThat(reasons(found)).containsExactly(Refusal.Reason.WHEEL_SLIP);
         BenchLog firm = noisy(22).pull(2500, 7000, 300);
         firm.with(ROLLER, cells -> Objects.requireNonNull(cells.get(BenchLog.SPEED)) / 4.2);
         assertThat(firm.found(RULES).usable()).hasSize(1);
@@ -308,7 +312,7 @@ class PullFinderTest {
                 .pull(2500, 7000, 300)
                 .pull(2500, 7000, 300)
                 .found(RULES.withThrowAwayFirst(1));
-        assertThat(reasons(found)).containsExactly(RefusalReason.THROTTLE_LIFTED, RefusalReason.THROWN_AWAY_FIRST);
+        assertThat(reasons(found)).containsExactly(Refusal.Reason.THROTTLE_LIFTED, Refusal.Reason.THROWN_AWAY_FIRST);
         assertThat(found.thrownAway()).isEqualTo(1);
         assertThat(found.usable()).extracting(Candidate::number).containsExactly(3);
     }
@@ -363,7 +367,7 @@ class PullFinderTest {
                 .pull(2500, 7000, 300)
                 .without(BenchLog.THROTTLE);
         FoundPulls surveyed = FoundPulls.find(log, RULES);
-        assertThat(reasons(surveyed)).containsExactly(RefusalReason.LOAD_TOO_LOW);
+        assertThat(reasons(surveyed)).containsExactly(Refusal.Reason.LOAD_TOO_LOW);
         assertThat(surveyed.usable()).hasSize(1);
     }
 
@@ -432,7 +436,7 @@ class PullFinderTest {
                 .isEmpty();
         assertThat(log.found(Rules.with(RULES, PullFacts.Kind.HOLD)).candidates())
                 .singleElement()
-                .satisfies(pull -> assertThat(pull.kind()).isEqualTo(PullKind.HOLD));
+                .satisfies(pull -> assertThat(pull.kind()).isEqualTo(Candidate.Kind.HOLD));
         assertThat(log.found(Rules.with(RULES, PullFacts.Kind.ACCELERATION)).usable())
                 .hasSize(1);
     }

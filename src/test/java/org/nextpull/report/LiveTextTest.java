@@ -16,7 +16,6 @@ import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmEvent;
 import org.nextpull.alarm.Counsel;
 import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.AskedSetting;
@@ -93,11 +92,11 @@ class LiveTextTest {
         Alarm alarm =
                 new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, 273.15 + 912, 273.15 + 900);
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));
-        assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.SOUNDED, alarm, row)))
+        assertThat(words.text(new Alarm.Event(Alarm.Event.Kind.SOUNDED, alarm, row)))
                 .isEqualTo(
                         "CLOSE THROTTLE. Exhaust temperature 912 °C, limit 900 °C. Let it cool. Next pull: no further "
                                 + "retard and no leaner.");
-        assertThat(words.text(new AlarmEvent(AlarmEvent.Kind.CLEARED, alarm, row)))
+        assertThat(words.text(new Alarm.Event(Alarm.Event.Kind.CLEARED, alarm, row)))
                 .isEqualTo("Cleared. Exhaust temperature 912 °C, limit 900 °C.");
     }
 

@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.alarm.Counsel;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
@@ -40,9 +39,9 @@ class NextStepTextTest {
             """, "test.toml").value().orElseThrow();
 
     private static SessionResult day(KnockMark knock, double... advances) {
-        List<ResultRow> rows = new java.util.ArrayList<>();
+        List<ResultTable.Row> rows = new java.util.ArrayList<>();
         for (double advance : advances) {
-            rows.add(new ResultRow(
+            rows.add(new ResultTable.Row(
                     rows.size() + 2L,
                     OptionalInt.empty(),
                     Optional.of(Advance.ofDeg(advance)),

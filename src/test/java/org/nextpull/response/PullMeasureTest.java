@@ -66,9 +66,10 @@ class PullMeasureTest {
                 .with(Channel.of(Role.ADVANCE), rpm -> 10 + rpm / 500)
                 .with(Channel.of(Role.LAMBDA), rpm -> 0.95 - rpm / 50_000);
 
-        List<RowFigure> rows = measured(DIN, sweep).figures().orElseThrow().rows();
+        List<Figures.AtSpeed> rows =
+                measured(DIN, sweep).figures().orElseThrow().rows();
 
-        assertThat(rows).extracting(RowFigure::rpm).containsExactly(3500.0, 4000.0, 4500.0, 5000.0, 5500.0);
+        assertThat(rows).extracting(Figures.AtSpeed::rpm).containsExactly(3500.0, 4000.0, 4500.0, 5000.0, 5500.0);
         assertThat(rows.get(1).torque().newtonMetres()).isCloseTo(160 * 1.013, within(1e-6));
         assertThat(rows.get(1).advance().orElseThrow().deg()).isCloseTo(18, within(1e-9));
         assertThat(rows.get(1).lambda().orElseThrow().value()).isCloseTo(0.87, within(1e-9));
@@ -102,7 +103,7 @@ class PullMeasureTest {
         MeasuredPull pull = measured(ISO, Sweep.ofRisingTorque());
 
         assertThat(pull.figures()).isEmpty();
-        assertThat(pull.standing()).isEqualTo(PullStatus.REFUSED);
+        assertThat(pull.standing()).isEqualTo(MeasuredPull.Status.REFUSED);
         assertThat(codes(pull)).contains(FindingCode.AIR_READING_MISSING);
         assertThat(new PullMeasure(Sweep.plan(ISO)).airLacking(Set.of())).containsExactly("humidity");
         assertThat(new PullMeasure(Sweep.plan(DIN)).airLacking(Set.of())).isEmpty();

@@ -9,13 +9,11 @@ import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
@@ -29,8 +27,9 @@ class ReadingTest {
         return Optional.of(Torque.ofNewtonMetres(newtonMetres));
     }
 
-    private static ResultRow row(OptionalInt order, Optional<Torque> torque, Optional<Power> power, boolean used) {
-        return new ResultRow(
+    private static ResultTable.Row row(
+            OptionalInt order, Optional<Torque> torque, Optional<Power> power, boolean used) {
+        return new ResultTable.Row(
                 2,
                 order,
                 Optional.empty(),
@@ -43,7 +42,7 @@ class ReadingTest {
                 used);
     }
 
-    private static List<MeasuredPull> pulls(int firstNumber, ResultRow... rows) {
+    private static List<MeasuredPull> pulls(int firstNumber, ResultTable.Row... rows) {
         SourceDescription source = new SourceDescription("table.csv", "UTF-8", ",", '.', List.of());
         ResultTable table = new ResultTable(source, List.of(rows), new RowCount(rows.length, 0));
         return TableResponses.of(table, Sweep.plan(""), firstNumber);
@@ -98,14 +97,16 @@ class ReadingTest {
 
     @Test
     void aFigureThatSomeLackIsAWarningAndOneThatAllLackAnError() {
-        ResultRow ofTorque = row(OptionalInt.empty(), torque(200), NO_POWER, true);
-        ResultRow ofPower = row(OptionalInt.empty(), Optional.empty(), Optional.of(Power.ofWatts(90e3)), true);
+        ResultTable.Row ofTorque = row(OptionalInt.empty(), torque(200), NO_POWER, true);
+        ResultTable.Row ofPower = row(OptionalInt.empty(), Optional.empty(), Optional.of(Power.ofWatts(90e3)), true);
         List<Finding> found = new ArrayList<>();
         Reading.missing(pulls(1, ofTorque, ofPower), Goal.Response.POWER).ifPresent(found::add);
         Reading.missing(pulls(1, ofTorque), Goal.Response.POWER).ifPresent(found::add);
 
         assertThat(found).extracting(Finding::code).containsOnly(FindingCode.RESPONSE_MISSING);
-        assertThat(found).extracting(Finding::severity).containsExactly(Severity.WARNING, Severity.ERROR);
+        assertThat(found)
+                .extracting(Finding::severity)
+                .containsExactly(Finding.Severity.WARNING, Finding.Severity.ERROR);
         assertThat(Reading.missing(pulls(1, ofPower), Goal.Response.POWER)).isEmpty();
     }
 }

@@ -11,8 +11,6 @@ import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.pull.Candidate;
-import org.nextpull.pull.LambdaAlignment;
-import org.nextpull.pull.PullKind;
 import org.nextpull.pull.SpeedSource;
 
 /** A good pull of 3000 to 6000 rpm, a row every 5 rpm and 10 ms, each channel a function of the speed; for figures worked out by hand. */
@@ -71,13 +69,13 @@ final class Sweep {
                 1,
                 "log.csv",
                 new Candidate.Lines(2, ROWS + 1, (ROWS - 1) * S_A_ROW, S_A_ROW),
-                PullKind.RISING,
+                Candidate.Kind.RISING,
                 FROM_RPM,
                 FROM_RPM + RPM_A_ROW * (ROWS - 1),
                 () -> rows,
                 List.of(),
                 new SpeedSource(Channel.of(Role.ENGINE_SPEED), SpeedSource.Axis.ENGINE, 1),
-                new LambdaAlignment.NotApplied(),
+                new Candidate.LambdaAlignment.NotApplied(),
                 Samples.builder(channels).build(),
                 Optional.empty(),
                 List.of());

@@ -14,7 +14,6 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.response.Reading;
 import org.nextpull.unit.Advance;
 
@@ -30,7 +29,7 @@ class RepeatabilityEstimateTest {
                 EngineSetting.of(SparkMap.flat(Advance.ofDeg(20)), Optional.empty())
                         .fitted(Optional.of(label), Optional.empty()),
                 EngineSetting.none(),
-                PullStatus.USED,
+                MeasuredPull.Status.USED,
                 Optional.empty(),
                 Optional.empty(),
                 KnockHeard.marked(KnockMark.NONE),

@@ -15,18 +15,15 @@ import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.compare.Comparison;
-import org.nextpull.compare.ComparisonVerdict;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Torque;
 
@@ -56,7 +53,7 @@ class CandidateDayTest {
             """);
 
     private final SplittableRandom random = new SplittableRandom(5);
-    private final List<ResultRow> rows = new ArrayList<>();
+    private final List<ResultTable.Row> rows = new ArrayList<>();
     private final List<Advice> said = new ArrayList<>();
 
     /** 200 N.m at 28 deg on pump fuel, 2 % more at 31 deg on alcohol, with 0.15 % of scatter. */
@@ -67,7 +64,7 @@ class CandidateDayTest {
                 * (alcohol ? 1 + GAIN_PERCENT / 100 : 1)
                 * (1 - 5e-4 * off * off)
                 * (1 + 0.0015 * random.nextGaussian());
-        rows.add(new ResultRow(
+        rows.add(new ResultTable.Row(
                 rows.size() + 2L,
                 OptionalInt.empty(),
                 Optional.of(Advance.ofDeg(deg)),
@@ -84,11 +81,11 @@ class CandidateDayTest {
         return Session.evaluate(SessionInput.of(PLAN, List.of(), rows.isEmpty() ? List.of() : List.of(table(rows))));
     }
 
-    private static ResultTable table(List<ResultRow> rows) {
+    private static ResultTable table(List<ResultTable.Row> rows) {
         return table("table.csv", rows);
     }
 
-    private static ResultTable table(String name, List<ResultRow> rows) {
+    private static ResultTable table(String name, List<ResultTable.Row> rows) {
         return new ResultTable(
                 new SourceDescription(name, "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
     }
@@ -123,7 +120,7 @@ class CandidateDayTest {
         assertThat(codes.get(codes.indexOf(AdviceCode.CHANGE_OVER) + 1)).isEqualTo(AdviceCode.BASELINE);
 
         List<MeasuredPull> flushing = day.pulls().stream()
-                .filter(pull -> pull.standing() == PullStatus.THROWN_AWAY)
+                .filter(pull -> pull.standing() == MeasuredPull.Status.THROWN_AWAY)
                 .toList();
         assertThat(flushing)
                 .hasSize((int) codes.stream()
@@ -139,7 +136,7 @@ class CandidateDayTest {
                 .by(Goal.Response.TORQUE)
                 .of("alcohol")
                 .orElseThrow();
-        assertThat(gain.verdict()).isEqualTo(ComparisonVerdict.MORE);
+        assertThat(gain.verdict()).isEqualTo(Comparison.Verdict.MORE);
         assertThat(GAIN_PERCENT)
                 .isBetween(
                         gain.difference().interval().low(),
@@ -164,9 +161,9 @@ class CandidateDayTest {
     }
 
     /** A second day of the same runs, 3 % up as a whole, tells more and no other. */
-    private static void joinsWithAnotherDay(List<ResultRow> rows, CandidateDay alone) {
-        List<ResultRow> higher = rows.stream()
-                .map(row -> new ResultRow(
+    private static void joinsWithAnotherDay(List<ResultTable.Row> rows, CandidateDay alone) {
+        List<ResultTable.Row> higher = rows.stream()
+                .map(row -> new ResultTable.Row(
                         row.line(),
                         row.order(),
                         row.advance(),
@@ -196,7 +193,7 @@ class CandidateDayTest {
 
     /** The second sweep knows the curve of the first, yet goes no further than one that begins with nothing, and starts no further on. */
     private static void isTaughtAndNoBolder(SessionResult day, CandidateDay answer) {
-        List<ResultRow> own = day.tables().get(0).rows().stream()
+        List<ResultTable.Row> own = day.tables().get(0).rows().stream()
                 .filter(row -> row.label().equals(Optional.of("alcohol")))
                 .skip(1)
                 .toList();
@@ -221,12 +218,12 @@ class CandidateDayTest {
                 .isLessThan(0.95 * alone.teaches().orElseThrow().lnCurvature().sd());
     }
 
-    private static double deg(ResultRow row) {
+    private static double deg(ResultTable.Row row) {
         return row.advance().orElseThrow().deg();
     }
 
     /** Of a day of one fuel alone. */
-    private static Verdict verdict(List<ResultRow> rows) {
+    private static Verdict verdict(List<ResultTable.Row> rows) {
         SweepPlan plan = Days.plan("""
                 [band]
                 from_rpm = 3000

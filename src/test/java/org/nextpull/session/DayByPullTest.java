@@ -10,7 +10,7 @@ import org.junit.jupiter.api.Test;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Verdict;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.response.PullStatus;
+import org.nextpull.response.MeasuredPull;
 
 /** A day pull by pull: the same as a day that ended there. */
 class DayByPullTest {
@@ -53,8 +53,8 @@ class DayByPullTest {
         DayByPull plain = day(RUNS);
         Amendments four = new Amendments(Map.of(4, "throttle slipped"), Set.of(), Map.of());
         DayByPull struck = plain.with(plain.input().withAmendments(four));
-        assertThat(struck.after(3).pulls()).allMatch(pull -> pull.standing() == PullStatus.USED);
-        assertThat(struck.after(6).pulls().get(3).standing()).isEqualTo(PullStatus.STRUCK);
+        assertThat(struck.after(3).pulls()).allMatch(pull -> pull.standing() == MeasuredPull.Status.USED);
+        assertThat(struck.after(6).pulls().get(3).standing()).isEqualTo(MeasuredPull.Status.STRUCK);
         assertThat(struck.with(plain.input()).whole().verdict())
                 .isEqualTo(plain.whole().verdict());
     }

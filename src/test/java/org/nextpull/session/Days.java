@@ -10,7 +10,6 @@ import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Recording;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
@@ -60,9 +59,9 @@ final class Days {
     }
 
     static ResultTable table(List<Run> runs) {
-        List<ResultRow> rows = new ArrayList<>();
+        List<ResultTable.Row> rows = new ArrayList<>();
         for (Run run : runs) {
-            rows.add(new ResultRow(
+            rows.add(new ResultTable.Row(
                     rows.size() + 2L,
                     OptionalInt.empty(),
                     Optional.of(Advance.ofDeg(run.advanceDeg())),

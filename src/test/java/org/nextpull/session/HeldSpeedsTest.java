@@ -17,8 +17,8 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 
 /** Plateaus at a held speed, as a log has them. */
 class HeldSpeedsTest {
@@ -34,7 +34,7 @@ class HeldSpeedsTest {
             most_deg = 46
             """);
 
-    private static Stream<RowFigure> rows(MeasuredPull pull) {
+    private static Stream<Figures.AtSpeed> rows(MeasuredPull pull) {
         return pull.figures().orElseThrow().rows().stream();
     }
 
@@ -51,7 +51,7 @@ class HeldSpeedsTest {
                 .pulls();
 
         assertThat(pulls).hasSize(9).allMatch(MeasuredPull::isUsed);
-        assertThat(pulls.stream().flatMap(HeldSpeedsTest::rows).map(RowFigure::rpm))
+        assertThat(pulls.stream().flatMap(HeldSpeedsTest::rows).map(Figures.AtSpeed::rpm))
                 .containsExactly(3000.0, 3000.0, 3000.0, 3000.0, 3000.0, 3000.0, 4500.0, 4500.0, 4500.0);
         assertThat(pulls.stream()
                         .flatMap(HeldSpeedsTest::rows)

@@ -25,7 +25,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.session.Days.Named;
 import org.nextpull.unit.Advance;
 
@@ -132,7 +131,7 @@ class KnockOfDayTest {
         SessionResult result = Session.evaluate(input);
 
         assertThat(result.pulls()).hasSize(5);
-        assertThat(last(result).standing()).isEqualTo(PullStatus.NO_PULL);
+        assertThat(last(result).standing()).isEqualTo(MeasuredPull.Status.NO_PULL);
         assertThat(last(result).figures()).isEmpty();
         assertThat(last(result).knock().isHeard()).isTrue();
         assertThat(last(result).setting().advance()).contains(Advance.ofDeg(26));
@@ -151,7 +150,7 @@ class KnockOfDayTest {
         SessionResult result = Session.evaluate(
                 Days.ofLogs(Days.timing(), new Named("day.csv", log)).withSettings(settings));
         assertThat(Days.codes(result.findings())).doesNotContain(FindingCode.SETTINGS_COUNT);
-        assertThat(last(result).standing()).isEqualTo(PullStatus.NO_PULL);
+        assertThat(last(result).standing()).isEqualTo(MeasuredPull.Status.NO_PULL);
         assertThat(last(result).setting().advance()).contains(Advance.ofDeg(24));
         assertThat(next(result)).isLessThan(22);
     }
@@ -187,7 +186,7 @@ class KnockOfDayTest {
             return shown[0];
         });
         SessionResult result = day(log.with(KNOCK, knockAbove(26, 2800, 2850)));
-        assertThat(last(result).standing()).isEqualTo(PullStatus.NO_PULL);
+        assertThat(last(result).standing()).isEqualTo(MeasuredPull.Status.NO_PULL);
         assertThat(last(result).setting().lambda().orElseThrow().value()).isBetween(0.869, 0.875);
         assertThat(next(result)).isLessThan(24);
     }

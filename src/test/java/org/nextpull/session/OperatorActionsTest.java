@@ -16,7 +16,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
@@ -56,11 +55,11 @@ class OperatorActionsTest {
     void aStruckPullDoesNotCountUntilItIsRestored() {
         BenchLog log = pulls(2);
         SessionResult struck = Session.evaluate(day(log, new OperatorAction.Strike(1, "missed gear")));
-        assertThat(pull(struck, 1).standing()).isEqualTo(PullStatus.STRUCK);
+        assertThat(pull(struck, 1).standing()).isEqualTo(MeasuredPull.Status.STRUCK);
         assertThat(struck.amendments().struck()).isEqualTo(Map.of(1, "missed gear"));
         SessionResult restored =
                 Session.evaluate(day(log, new OperatorAction.Strike(1, "missed gear"), new OperatorAction.Restore(1)));
-        assertThat(pull(restored, 1).standing()).isEqualTo(PullStatus.USED);
+        assertThat(pull(restored, 1).standing()).isEqualTo(MeasuredPull.Status.USED);
     }
 
     @Test

@@ -18,7 +18,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.BenchLog;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.session.Days.Named;
 import org.nextpull.unit.Advance;
 
@@ -93,7 +92,7 @@ class SessionTest {
         assertThat(result.pulls().get(3).findings())
                 .extracting(finding -> finding.code())
                 .containsExactly(FindingCode.PULL_COUNTED_ALREADY);
-        assertThat(result.pulls().get(4).standing()).isEqualTo(PullStatus.STRUCK);
+        assertThat(result.pulls().get(4).standing()).isEqualTo(MeasuredPull.Status.STRUCK);
     }
 
     @Test
@@ -167,7 +166,7 @@ class SessionTest {
                 .withSettings(settings())
                 .withAmendments(new Amendments(Map.of(2, "fan was off"), Set.of(), Map.of())));
 
-        assertThat(result.pulls().get(1).standing()).isEqualTo(PullStatus.STRUCK);
+        assertThat(result.pulls().get(1).standing()).isEqualTo(MeasuredPull.Status.STRUCK);
         assertThat(result.verdict().orElseThrow().timing().orElseThrow().pulls())
                 .containsExactly(1, 3);
     }
@@ -185,11 +184,13 @@ class SessionTest {
                 least_deg = 10
                 most_deg = 46
                 """);
-        List<PullStatus> split = Session.evaluate(Days.ofLogs(plan, several())).pulls().stream()
+        List<MeasuredPull.Status> split = Session.evaluate(Days.ofLogs(plan, several())).pulls().stream()
                 .map(MeasuredPull::standing)
                 .toList();
 
-        assertThat(split).containsExactly(PullStatus.THROWN_AWAY, PullStatus.THROWN_AWAY, PullStatus.USED);
+        assertThat(split)
+                .containsExactly(
+                        MeasuredPull.Status.THROWN_AWAY, MeasuredPull.Status.THROWN_AWAY, MeasuredPull.Status.USED);
     }
 
     @Test

@@ -14,7 +14,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Verdict;
-import org.nextpull.alarm.Life;
+import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -78,7 +78,8 @@ class WatchGapTest {
 
     @ParameterizedTest
     @CsvSource({"20, IMPLAUSIBLE, false", "1999, OUT_OF_RANGE, true", "2000, OUT_OF_RANGE, true"})
-    void anExhaustSensorThatIsDeadWatchesNothingAndAtItsStopTheLimitIsMet(double celsius, Life life, boolean met) {
+    void anExhaustSensorThatIsDeadWatchesNothingAndAtItsStopTheLimitIsMet(
+            double celsius, ChannelLife.Life life, boolean met) {
         SessionResult result = day(mixture("exhaust_c = 900\n"), EXHAUST, row -> celsius + ZERO_C);
 
         assertThat(result.watchGaps()).extracting(gap -> gap.what().life()).contains(life);

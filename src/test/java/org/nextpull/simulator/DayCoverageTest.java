@@ -16,7 +16,7 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Optimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
-import org.nextpull.engine.bench.Truth;
+import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.unit.Span;
@@ -57,7 +57,7 @@ class DayCoverageTest {
     }
 
     private static Optional<Found> timing(Practice day) {
-        Truth truth = day.rig().truth();
+        TruthFinder.Truth truth = day.rig().truth();
         double best = day.rig().goodDeg(truth);
         return optimum(day, Verdict::timing)
                 .map(found -> new Found(

@@ -12,19 +12,15 @@ import java.util.Optional;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.engine.Breathing;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ExampleEngines;
-import org.nextpull.engine.Exhaust;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.Brake;
 import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.FullLoadCurve;
 import org.nextpull.engine.bench.Instruments;
-import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.engine.bench.WeatherDay;
 import org.nextpull.engine.gas.EngineFuel;
@@ -60,12 +56,12 @@ public final class DemoLogs {
                 before.cylinder(),
                 before.cylinders(),
                 before.valves(),
-                before.breathing().withResonance(new Breathing.Resonance(5600, 0.18)),
+                before.breathing().withResonance(new EngineDesign.Breathing.Resonance(5600, 0.18)),
                 before.boost(),
                 before.combustion(),
                 before.walls(),
                 before.friction(),
-                new Exhaust(8e3, 0.20));
+                new EngineDesign.Exhaust(8e3, 0.20));
     }
 
     /** All of them. */
@@ -181,7 +177,7 @@ public final class DemoLogs {
                 Advance.ofDeg(setting.spark().degAt(4000)),
                 setting.lambda(),
                 setting.fuel(),
-                Surroundings.reference());
+                OperatingPoint.Surroundings.reference());
     }
 
     private static double mean(Bench.Setting setting, Span band) {
@@ -229,7 +225,7 @@ public final class DemoLogs {
 
         DemoLog log(LogDialect dialect, List<Role> words, Span band, List<String> more) {
             Bench.Setting setting = first.orElseThrow();
-            Truth truth = TruthFinder.find(engine, standard(setting).in(day.settled()), band, ROWS_RPM);
+            TruthFinder.Truth truth = TruthFinder.find(engine, standard(setting).in(day.settled()), band, ROWS_RPM);
             List<String> preamble = List.of(LogText.INVENTED, engine.design().name() + ", seed " + seed);
             List<String> remarks = List.of(
                     LogText.INVENTED,

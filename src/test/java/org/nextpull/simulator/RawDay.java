@@ -20,13 +20,11 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.FullLoadCurve;
-import org.nextpull.engine.bench.Truth;
 import org.nextpull.engine.bench.TruthFinder;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.RowFigure;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -167,7 +165,7 @@ record RawDay(
     private static double[] torques(MeasuredPull pull, Span speeds) {
         return pull.figures().map(Figures::rows).orElse(List.of()).stream()
                 .filter(row -> speeds.contains(row.rpm()))
-                .map(RowFigure::torque)
+                .map(Figures.AtSpeed::torque)
                 .mapToDouble(torque -> torque.newtonMetres())
                 .toArray();
     }
@@ -214,7 +212,7 @@ record RawDay(
     /** What the engine would give at best, asked directly: at each speed its top, or where it begins to knock. */
     private static final class Best {
         private final RigEngine rig;
-        private final Truth truth;
+        private final TruthFinder.Truth truth;
         private final Lambda lambda;
         private final double torque;
 
@@ -249,7 +247,7 @@ record RawDay(
                 return SparkMap.flat(Math.min(most, Math.min(truth.peak().deg(), onset)));
             }
             List<SparkMap.Cell> nodes = new ArrayList<>();
-            for (Truth.Row row : truth.rows()) {
+            for (TruthFinder.Truth.Row row : truth.rows()) {
                 double onset = onset(row.rpm()).orElse(most);
                 double deg = Math.min(most, Math.min(row.peak().deg(), onset));
                 nodes.add(new SparkMap.Cell(row.rpm(), Advance.ofDeg(deg)));

@@ -21,7 +21,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.MeasuredPull;
@@ -124,7 +123,7 @@ class ServedEngineIT {
             for (int index = 0; index < ports; index++) {
                 pairs.add(PtyPair.plugIn(Files.createDirectory(folder.resolve("wire" + index))));
                 near.add(new SerialPorts()
-                        .open(WireSettings.usual(pairs.get(index).near(), 115_200))
+                        .open(Port.Settings.usual(pairs.get(index).near(), 115_200))
                         .value()
                         .orElseThrow());
             }

@@ -19,7 +19,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.Port;
-import org.nextpull.intake.serial.PortOpener;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.unit.Advance;
@@ -112,14 +111,14 @@ class ServedEngineTest {
     private final Memory port = new Memory();
 
     private ServedEngine start(String text, double speed) {
-        PortOpener opener = settings -> Outcome.of(port);
+        Port.Opener opener = settings -> Outcome.of(port);
         return ServedEngine.start(new ServeOrder(plan(text), 3, List.of("a"), speed), opener, told)
                 .value()
                 .orElseThrow();
     }
 
     private List<FindingCode> refused(String text, List<String> ports) {
-        PortOpener opener = settings -> Outcome.of(port);
+        Port.Opener opener = settings -> Outcome.of(port);
         return ServedEngine.start(new ServeOrder(plan(text), 3, ports, 1), opener, told).findings().stream()
                 .map(Finding::code)
                 .toList();
@@ -257,7 +256,7 @@ class ServedEngineTest {
     @Test
     void onePortThatCannotBeHadClosesTheOthers() {
         String two = "[[wire]]\ndevice = \"x\"\n[[wire]]\ndevice = \"y\"\n";
-        PortOpener opener = settings -> settings.device().equals("a")
+        Port.Opener opener = settings -> settings.device().equals("a")
                 ? Outcome.of(port)
                 : Outcome.failed(
                         Finding.error(FindingCode.WIRE_IN_USE, org.nextpull.finding.Place.inFile(settings.device())));

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.Headroom;
 import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -124,10 +123,11 @@ public final class LiveMoments {
         for (double second = 0; second <= sinceS.orElse(-1); second += 0.1) {
             course.add(new LiveState.PullSoFar.At(rpm(second), torque(rpm(second))));
         }
-        List<Headroom> headroom = new ArrayList<>();
+        List<Alarm.Headroom> headroom = new ArrayList<>();
         if (channels.containsKey(Role.EXHAUST_TEMPERATURE)) {
-            headroom.add(new Headroom(Limit.EXHAUST, channels.getOrDefault(Role.EXHAUST_TEMPERATURE, 0.0), LIMIT_K));
-            headroom.add(new Headroom(Limit.SPEED, channels.getOrDefault(Role.ENGINE_SPEED, 0.0), 7200));
+            headroom.add(
+                    new Alarm.Headroom(Limit.EXHAUST, channels.getOrDefault(Role.EXHAUST_TEMPERATURE, 0.0), LIMIT_K));
+            headroom.add(new Alarm.Headroom(Limit.SPEED, channels.getOrDefault(Role.ENGINE_SPEED, 0.0), 7200));
         }
         return new LiveState(
                 at,

@@ -31,7 +31,6 @@ import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.Await;
 import org.nextpull.app.NotebookAccess;
 import org.nextpull.finding.Outcome;
-import org.nextpull.intake.serial.PortInfo;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.window.look.Look;
@@ -65,7 +64,8 @@ class PagesIT {
     }
 
     private void open(Optional<String> plan) {
-        PortAccess ports = new PortAccess(() -> Outcome.of(List.of(new PortInfo("COM9", "nobody"))), new SerialPorts());
+        PortAccess ports = new PortAccess(
+                () -> Outcome.of(List.of(new SerialPorts.PortInfo("COM9", "nobody"))), new SerialPorts());
         WindowProgram.Setup setup = new WindowProgram.Setup(
                 Optional.empty(), plan, new NotebookAccess(folder.resolve("notebook.db"), true), "test", Look.plain());
         Edt.run(() -> {

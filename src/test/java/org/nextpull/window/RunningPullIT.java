@@ -20,7 +20,6 @@ import org.nextpull.advice.HoldNow;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.serial.WireSettings;
 import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
@@ -130,7 +129,7 @@ class RunningPullIT {
     }
 
     private static LiveSetup setup(String device, Path captures) {
-        LiveIntake.Port port = new LiveIntake.Port(WireSettings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(device, 115_200), LineSettings.withHeaderLine());
         return new LiveSetup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Ports(List.of(port)),
@@ -159,7 +158,7 @@ class RunningPullIT {
         long[] tookNs = new long[EPISODES];
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = new SerialPorts()
-                        .open(WireSettings.usual(pair.far(), 115_200))
+                        .open(Port.Settings.usual(pair.far(), 115_200))
                         .value()
                         .orElseThrow()) {
             RunningDay day = new RunningDay(

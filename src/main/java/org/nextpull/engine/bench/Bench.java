@@ -7,7 +7,6 @@ import org.nextpull.channel.Samples;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
@@ -79,7 +78,7 @@ public final class Bench {
     private Outcome<PreparedPull> prepared(int number, Noise chance, Setting setting, BrakeProgram program) {
         Lambda lambda =
                 Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
-        Surroundings around = new Surroundings(
+        OperatingPoint.Surroundings around = new OperatingPoint.Surroundings(
                 day.airAt(number), day.warmth().coolant(), day.warmth().oilAt(number));
         double sd = day.scatter().torque();
         double drift = (number - 1) * day.scatter().drift().perPull();

@@ -3,7 +3,7 @@ package org.nextpull.engine.bench;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.OperatingPoint;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -57,7 +57,7 @@ record PreparedPull(
      */
     record Conditions(
             int number,
-            Surroundings surroundings,
+            OperatingPoint.Surroundings surroundings,
             Lambda lambda,
             String fuel,
             Optional<String> label,

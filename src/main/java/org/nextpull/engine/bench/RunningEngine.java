@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
-import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.OperatingPoint;
 import org.nextpull.finding.Outcome;
 import org.nextpull.unit.Span;
 
@@ -61,8 +61,8 @@ public final class RunningEngine {
     /** Begins a pull, from whatever speed the engine runs at; gives its number, or says why it cannot be run. */
     public Outcome<Integer> pull(Bench.Setting setting, BrakeProgram program) {
         return bench.prepare(setting, program).map(next -> {
-            Surroundings before = latest.conditions().surroundings();
-            Surroundings now = next.conditions().surroundings();
+            OperatingPoint.Surroundings before = latest.conditions().surroundings();
+            OperatingPoint.Surroundings now = next.conditions().surroundings();
             state.oil.settlesHigherBy(now.oil().kelvins() - before.oil().kelvins());
             state.coolant.settlesHigherBy(
                     now.coolant().kelvins() - before.coolant().kelvins());

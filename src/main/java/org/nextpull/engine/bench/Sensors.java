@@ -10,7 +10,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.OperatingPoint;
 
 /**
  * Turns the moments of one pull, or of the running between two, into rows as a logger would write them. Goes on from the state that the
@@ -119,7 +119,7 @@ final class Sensors {
     }
 
     private OptionalDouble read(Role role, Driver.Moment moment, double startS) {
-        Surroundings around = conditions.surroundings();
+        OperatingPoint.Surroundings around = conditions.surroundings();
         double rpm = moment.motion().rpm();
         return switch (role) {
             case TIME -> OptionalDouble.of(startS + moment.timeS());

@@ -7,7 +7,6 @@ import java.util.function.DoubleUnaryOperator;
 import org.nextpull.engine.EnginePoint;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -57,13 +56,14 @@ public final class TruthFinder {
             rows.add(new Truth.Row(
                     rpm,
                     Advance.ofDeg(best),
-                    Torque.ofNewtonMetres(finder.torque(there.atAdvance(best).in(Surroundings.reference())))));
+                    Torque.ofNewtonMetres(
+                            finder.torque(there.atAdvance(best).in(OperatingPoint.Surroundings.reference())))));
         }
         return new Truth(
                 Advance.ofDeg(peak),
                 Advance.ofDeg(near),
                 Lambda.of(lambda),
-                Torque.ofNewtonMetres(finder.mean(setting.atAdvance(peak).in(Surroundings.reference()))),
+                Torque.ofNewtonMetres(finder.mean(setting.atAdvance(peak).in(OperatingPoint.Surroundings.reference()))),
                 finder.onset(peak),
                 rows);
     }
@@ -156,5 +156,33 @@ public final class TruthFinder {
             }
         }
         return (low + high) / 2;
+    }
+
+    /**
+     * What is best for an engine over a band, without any scatter: what a sweep should find. Settings are best in the surroundings looked
+     * at, for cool and damp air wants more advance, which no correction takes out; torques are stated in reference air.
+     *
+     * @param peak advance, the same at every speed, of the highest mean torque over the band at the mixture looked at
+     * @param near least advance whose mean torque is within 0.2 % of that
+     * @param mixture mixture of the highest mean torque at the peak advance
+     * @param torque mean torque at the peak advance and the mixture looked at
+     * @param onset least advance, the same at every speed, at which a pull is expected to knock once within the band; empty when it
+     *     does not within ten degrees beyond the peak
+     * @param rows the same speed by speed
+     */
+    public record Truth(
+            Advance peak, Advance near, Lambda mixture, Torque torque, OptionalDouble onset, List<Row> rows) {
+        public Truth {
+            rows = List.copyOf(rows);
+        }
+
+        /**
+         * One speed.
+         *
+         * @param rpm engine speed
+         * @param peak advance of the highest torque
+         * @param torque torque there
+         */
+        public record Row(double rpm, Advance peak, Torque torque) {}
     }
 }

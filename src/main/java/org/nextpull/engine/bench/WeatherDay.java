@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.air.AirState;
 import org.nextpull.air.HylandWexler;
-import org.nextpull.engine.Surroundings;
+import org.nextpull.engine.OperatingPoint;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
 
@@ -89,8 +89,8 @@ public record WeatherDay(AirState morning, Change change, Warmth warmth, Scatter
     }
 
     /** What surrounds the engine once it is warm, in the air of the morning. */
-    public Surroundings settled() {
-        return new Surroundings(morning, warmth.coolant(), warmth.oilWarm());
+    public OperatingPoint.Surroundings settled() {
+        return new OperatingPoint.Surroundings(morning, warmth.coolant(), warmth.oilWarm());
     }
 
     /** Air at a pull, from 1. */

@@ -16,8 +16,8 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.intake.ByteSource;
 import org.nextpull.intake.LineList;
-import org.nextpull.intake.OverpackedException;
 import org.nextpull.intake.SampleRows;
 
 /**
@@ -86,7 +86,7 @@ final class CsvBlockReader implements BlockReader {
             }
         } catch (UncheckedIOException | CsvParseException e) {
             ended = true;
-            brokenBy = Optional.of(e.getCause() instanceof OverpackedException bomb ? bomb : e);
+            brokenBy = Optional.of(e.getCause() instanceof ByteSource.OverpackedException bomb ? bomb : e);
         }
         return rows.take();
     }
@@ -120,10 +120,12 @@ final class CsvBlockReader implements BlockReader {
             }
         });
         brokenBy.ifPresent(why -> findings.add(Finding.warning(
-                why instanceof OverpackedException ? FindingCode.FILE_OVERPACKED : FindingCode.FILE_CUT_SHORT,
+                why instanceof ByteSource.OverpackedException
+                        ? FindingCode.FILE_OVERPACKED
+                        : FindingCode.FILE_CUT_SHORT,
                 Place.inFile(log.name()),
                 Detail.of("rows", (double) rowCount().good()),
-                Detail.of("times", OverpackedException.MOST_TIMES))));
+                Detail.of("times", ByteSource.OverpackedException.MOST_TIMES))));
         if (ended && rowCount().good() == 0) {
             findings.add(Finding.error(FindingCode.FILE_WITHOUT_VALUES, Place.inFile(log.name())));
         }

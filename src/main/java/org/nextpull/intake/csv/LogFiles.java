@@ -12,8 +12,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
 import org.nextpull.intake.ColumnReader;
-import org.nextpull.intake.FoundSources;
-import org.nextpull.intake.OverpackedException;
 import org.nextpull.intake.SourceFinder;
 
 /**
@@ -37,7 +35,7 @@ public final class LogFiles {
      * @return the usable ones in a stable order, and findings on the others
      */
     public Inputs read(List<String> arguments) {
-        FoundSources found = SourceFinder.find(arguments);
+        SourceFinder.Found found = SourceFinder.find(arguments);
         List<Input> good = new ArrayList<>();
         List<Finding> findings = new ArrayList<>(found.findings());
         for (ByteSource source : found.sources()) {
@@ -57,12 +55,12 @@ public final class LogFiles {
     public Outcome<Input> read(ByteSource source) {
         try {
             return FirstPart.of(source).then(part -> new Understanding(source, part, columns, hints).input());
-        } catch (OverpackedException bomb) {
+        } catch (ByteSource.OverpackedException bomb) {
             return Outcome.failed(Finding.error(
                     FindingCode.FILE_OVERPACKED,
                     Place.inFile(source.name()),
                     Detail.of("rows", 0.0),
-                    Detail.of("times", OverpackedException.MOST_TIMES)));
+                    Detail.of("times", ByteSource.OverpackedException.MOST_TIMES)));
         } catch (IOException | UncheckedIOException e) {
             return Outcome.failed(Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(source.name())));
         }

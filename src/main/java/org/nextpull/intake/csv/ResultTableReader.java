@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import org.nextpull.channel.KnockMark;
-import org.nextpull.channel.ResultRow;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
@@ -47,7 +46,7 @@ final class ResultTableReader {
         Gathering findings = new Gathering();
         findings.add(Finding.note(FindingCode.FILE_IS_TABLE, Place.inFile(name)));
         findings.addAll(before);
-        List<ResultRow> rows = new ArrayList<>();
+        List<ResultTable.Row> rows = new ArrayList<>();
         long bad = 0;
         long good = 0;
         for (TextRow row : head.rows()) {
@@ -55,7 +54,7 @@ final class ResultTableReader {
                 continue;
             }
             RowCells cells = new RowCells(row, numbers);
-            ResultRow result = row(row, cells);
+            ResultTable.Row result = row(row, cells);
             if (cells.broken().isEmpty()) {
                 rows.add(result);
                 good++;
@@ -77,14 +76,14 @@ final class ResultTableReader {
                 new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings.findings()));
     }
 
-    private ResultRow row(TextRow row, RowCells cells) {
+    private ResultTable.Row row(TextRow row, RowCells cells) {
         OptionalDouble torque = value(cells, Role.TORQUE);
         OptionalDouble power = value(cells, Role.POWER);
         if (torque.isEmpty() && power.isEmpty()) {
             cells.breakAt(index(Role.TORQUE).orElseGet(() -> index(Role.POWER).orElse(0)));
         }
         OptionalInt order = cells.whole(index(Role.ORDER).isPresent() ? index(Role.ORDER) : index(Role.RUN));
-        return new ResultRow(
+        return new ResultTable.Row(
                 row.line(),
                 order,
                 value(cells, Role.ADVANCE).stream().mapToObj(Advance::ofDeg).findFirst(),

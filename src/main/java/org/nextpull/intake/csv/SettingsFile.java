@@ -20,7 +20,6 @@ import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
-import org.nextpull.intake.FoundSources;
 import org.nextpull.intake.NumberReader;
 import org.nextpull.intake.SourceFinder;
 import org.nextpull.unit.Advance;
@@ -58,7 +57,7 @@ public final class SettingsFile {
      * @return as {@link #read(ByteSource)}; a name that leads to no file, or to several, is an error
      */
     public static Outcome<List<AskedSetting>> read(String file) {
-        FoundSources found = SourceFinder.find(List.of(file));
+        SourceFinder.Found found = SourceFinder.find(List.of(file));
         if (found.sources().size() == 1) {
             return read(found.sources().get(0));
         }

@@ -6,9 +6,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -159,7 +159,7 @@ final class Understanding {
     private Finding tableNotUnderstood(Head head, Columns columns) {
         String unknown = columns.described().stream()
                 .filter(column -> column.channel().isEmpty() && !column.header().isEmpty())
-                .map(Column::header)
+                .map(SourceDescription.Column::header)
                 .collect(Collectors.joining(", "));
         return Finding.error(
                 FindingCode.TABLE_NOT_UNDERSTOOD,

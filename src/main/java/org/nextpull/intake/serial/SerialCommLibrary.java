@@ -30,11 +30,11 @@ final class SerialCommLibrary implements SerialPorts.Library {
     private static final int BUSY = 16;
 
     @Override
-    public List<PortInfo> list() {
+    public List<SerialPorts.PortInfo> list() {
         nameOurselves();
         return Arrays.stream(SerialPort.getCommPorts())
-                .map(port -> new PortInfo(port.getSystemPortPath(), port.getPortDescription()))
-                .sorted(Comparator.comparing(PortInfo::name))
+                .map(port -> new SerialPorts.PortInfo(port.getSystemPortPath(), port.getPortDescription()))
+                .sorted(Comparator.comparing(SerialPorts.PortInfo::name))
                 .toList();
     }
 
@@ -51,7 +51,7 @@ final class SerialCommLibrary implements SerialPorts.Library {
     }
 
     @Override
-    public Outcome<Port> open(WireSettings settings) {
+    public Outcome<Port> open(Port.Settings settings) {
         nameOurselves();
         SerialPort port;
         try {
@@ -76,7 +76,7 @@ final class SerialCommLibrary implements SerialPorts.Library {
         }
     }
 
-    private Finding refused(WireSettings settings, int error) {
+    private Finding refused(Port.Settings settings, int error) {
         boolean windows = System.getProperty("os.name", "").startsWith("Windows");
         if (error == TRY_AGAIN || error == BUSY || (windows && error == WINDOWS_DENIED)) {
             return Finding.error(FindingCode.WIRE_IN_USE, place(settings));
@@ -98,7 +98,7 @@ final class SerialCommLibrary implements SerialPorts.Library {
                 Detail.of("error", error));
     }
 
-    private static Place place(WireSettings settings) {
+    private static Place place(Port.Settings settings) {
         return Place.inFile(settings.device());
     }
 

@@ -13,7 +13,7 @@ import org.nextpull.finding.Place;
  * The serial ports of this computer. Where the library cannot be loaded, each answer is the same finding with the first cause: later
  * calls of a library that failed to load only say that it has failed.
  */
-public final class SerialPorts implements PortOpener {
+public final class SerialPorts implements Port.Opener {
     private final Library library;
     private Optional<Finding> unusable = Optional.empty();
 
@@ -31,7 +31,7 @@ public final class SerialPorts implements PortOpener {
     }
 
     @Override
-    public Outcome<Port> open(WireSettings settings) {
+    public Outcome<Port> open(Port.Settings settings) {
         if (settings.device().isBlank()) {
             return Outcome.failed(Finding.error(FindingCode.WIRE_WITHOUT_NAME, Place.nowhere()));
         }
@@ -39,7 +39,7 @@ public final class SerialPorts implements PortOpener {
     }
 
     @Override
-    public Optional<Finding> missing(WireSettings settings) {
+    public Optional<Finding> missing(Port.Settings settings) {
         Outcome<Boolean> there =
                 asked(() -> Outcome.of(settings.device().isBlank() || library.isThere(settings.device())));
         return there.value()
@@ -47,7 +47,7 @@ public final class SerialPorts implements PortOpener {
                 .map(not -> notThere(settings, list().value().orElse(List.of())));
     }
 
-    static Finding notThere(WireSettings settings, List<PortInfo> there) {
+    static Finding notThere(Port.Settings settings, List<PortInfo> there) {
         String ports = there.stream().map(PortInfo::name).collect(Collectors.joining(", "));
         return Finding.error(
                 FindingCode.WIRE_NOT_THERE,
@@ -87,6 +87,14 @@ public final class SerialPorts implements PortOpener {
         /** Whether there is such a port; it is not opened. */
         boolean isThere(String device);
 
-        Outcome<Port> open(WireSettings settings);
+        Outcome<Port> open(Port.Settings settings);
     }
+
+    /**
+     * A serial port of this computer.
+     *
+     * @param name the name to open it by: {@code COM3} or {@code /dev/ttyUSB0}
+     * @param description what the system says that is plugged in there; may be the name again
+     */
+    public record PortInfo(String name, String description) {}
 }

@@ -19,13 +19,13 @@ public final class WireReader implements AutoCloseable {
     private static final long RETRY_MS = 300;
     private static final long CLOSE_WAIT_MS = 2000;
 
-    private final WireSettings settings;
-    private final PortOpener opener;
+    private final Port.Settings settings;
+    private final Port.Opener opener;
     private final ArrivalQueue queue;
     private final Thread thread;
     private volatile boolean closed;
 
-    private WireReader(WireSettings settings, PortOpener opener, ArrivalQueue queue) {
+    private WireReader(Port.Settings settings, Port.Opener opener, ArrivalQueue queue) {
         this.settings = settings;
         this.opener = opener;
         this.queue = queue;
@@ -34,13 +34,13 @@ public final class WireReader implements AutoCloseable {
     }
 
     /** Starts to read; what arrives has the device's name as its source. */
-    public static WireReader start(WireSettings settings, PortOpener opener, ArrivalQueue queue) {
+    public static WireReader start(Port.Settings settings, Port.Opener opener, ArrivalQueue queue) {
         WireReader reader = new WireReader(settings, opener, queue);
         reader.thread.start();
         return reader;
     }
 
-    public WireSettings settings() {
+    public Port.Settings settings() {
         return settings;
     }
 

@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -43,7 +43,7 @@ final class LineDecoder {
     private final HeldLines probe = new HeldLines();
     private final Set<String> unwanted = new HashSet<>();
     private Optional<SampleRows> rows = Optional.empty();
-    private List<Column> described = List.of();
+    private List<SourceDescription.Column> described = List.of();
     private MissedColumns missed = MissedColumns.none();
     private int[] places = new int[0];
     private int brokenInARow;
@@ -61,7 +61,7 @@ final class LineDecoder {
     }
 
     /** How its columns were understood; empty before. */
-    List<Column> described() {
+    List<SourceDescription.Column> described() {
         return described;
     }
 

@@ -3,7 +3,7 @@ package org.nextpull.intake.wire;
 import java.util.BitSet;
 import java.util.List;
 import java.util.function.Predicate;
-import org.nextpull.channel.Column;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.intake.NumberReader;
 import org.nextpull.intake.NumberStyle;
 import org.nextpull.intake.ProbeColumn;
@@ -39,10 +39,13 @@ final class MissedColumns {
      * @param style how the source writes numbers
      */
     static MissedColumns of(
-            Predicate<String> means, List<Column> described, List<ProbeColumn> probes, NumberStyle style) {
+            Predicate<String> means,
+            List<SourceDescription.Column> described,
+            List<ProbeColumn> probes,
+            NumberStyle style) {
         BitSet missed = new BitSet();
         for (int place = 0; place < described.size(); place++) {
-            Column column = described.get(place);
+            SourceDescription.Column column = described.get(place);
             missed.set(
                     place, column.channel().isEmpty() && !probes.get(place).isNumeric() && means.test(column.header()));
         }

@@ -5,8 +5,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -141,7 +141,7 @@ final class SourceLines implements LineFramer.Lines {
         return result;
     }
 
-    List<Column> described() {
+    List<SourceDescription.Column> described() {
         return tracks.values().stream()
                 .flatMap(track -> track.described().stream())
                 .toList();

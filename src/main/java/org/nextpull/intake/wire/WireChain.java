@@ -5,9 +5,9 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.channel.Block;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -65,7 +65,7 @@ public final class WireChain {
     }
 
     /** How the columns of a source were understood; empty before. */
-    public List<Column> columns(String source) {
+    public List<SourceDescription.Column> columns(String source) {
         SourceLines ofSource = lines.get(source);
         return ofSource == null ? List.of() : ofSource.described();
     }

@@ -5,9 +5,8 @@ import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
-import org.nextpull.plan.AirFacts;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -34,7 +33,7 @@ record AcrossTables(PlanTables tables, Problems problems) {
         double most = plan.limits().mostRpm().orElse(Double.MAX_VALUE);
         if (plan.band().isPresent() && plan.band().get().toRpm() > most) {
             problems.order(
-                    Severity.ERROR,
+                    Finding.Severity.ERROR,
                     tables.band().spot(BandTable.TO),
                     "not above",
                     tables.limits().spot(LimitsTable.MOST_RPM));
@@ -48,7 +47,7 @@ record AcrossTables(PlanTables tables, Problems problems) {
         }
         if (plan.mixture().get().leanest().compareTo(plan.limits().lean().get().leanest()) > 0) {
             problems.order(
-                    Severity.WARNING,
+                    Finding.Severity.WARNING,
                     tables.mixture().spot(MixtureTable.leanest()),
                     "not above",
                     tables.limits().spot(LimitsTable.LEAN));
@@ -62,7 +61,8 @@ record AcrossTables(PlanTables tables, Problems problems) {
         }
         double most = limit.get().kelvins();
         if (window.get().high().kelvins() > most) {
-            Severity severity = window.get().low().kelvins() >= most ? Severity.ERROR : Severity.WARNING;
+            Finding.Severity severity =
+                    window.get().low().kelvins() >= most ? Finding.Severity.ERROR : Finding.Severity.WARNING;
             problems.order(
                     severity,
                     tables.start().spot(key),
@@ -72,7 +72,7 @@ record AcrossTables(PlanTables tables, Problems problems) {
     }
 
     private void correctedTwice(SweepPlan plan) {
-        CorrectionStandard none = AirFacts.defaults().standard();
+        CorrectionStandard none = SweepPlan.AirFacts.defaults().standard();
         CorrectionStandard standard = plan.air().standard();
         CorrectionStandard already = plan.log().correctedBy().orElse(none);
         if (!standard.equals(none) && !already.equals(none) && !standard.equals(already)) {
@@ -88,7 +88,7 @@ record AcrossTables(PlanTables tables, Problems problems) {
         double most = plan.limits().mostRpm().orElse(Double.MAX_VALUE);
         if (!speeds.isEmpty() && speeds.get(speeds.size() - 1) > most) {
             problems.order(
-                    Severity.ERROR,
+                    Finding.Severity.ERROR,
                     tables.pull().spot(PullTable.HOLD_SPEEDS),
                     "not above",
                     tables.limits().spot(LimitsTable.MOST_RPM));
@@ -142,7 +142,7 @@ record AcrossTables(PlanTables tables, Problems problems) {
         int most = plan.goal().maxPulls();
         if (plan.pull().throwAwayFirst() >= most) {
             problems.order(
-                    Severity.ERROR,
+                    Finding.Severity.ERROR,
                     tables.pull().spot(PullTable.DISCARD),
                     "below",
                     tables.goal().spot(GoalTable.MAX_PULLS));

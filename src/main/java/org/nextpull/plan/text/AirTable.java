@@ -1,7 +1,7 @@
 package org.nextpull.plan.text;
 
 import org.nextpull.air.CorrectionStandard;
-import org.nextpull.plan.AirFacts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
@@ -11,26 +11,27 @@ import org.nextpull.unit.Unit;
 final class AirTable {
     private static final String WITHOUT = "; only used where the log has none.";
     static final PlanKey<CorrectionStandard> STANDARD = PlanKey.of("standard", standards())
-            .usual(AirFacts.defaults().standard())
+            .usual(SweepPlan.AirFacts.defaults().standard())
             .said(
                     "Correction",
                     "The standard that torque and power are corrected to, one factor a pull. Compare only figures of one"
                             + " standard.");
 
-    private static final PlanKey<Pressure> BARO = PlanKey.of("baro_kpa", KeyFormat.kilopascals(new Range(30, 120)))
+    private static final PlanKey<Pressure> BARO = PlanKey.of(
+                    "baro_kpa", KeyFormat.kilopascals(new PlanKey.Range(30, 120)))
             .said("Barometer", "Station pressure, not reduced to sea level" + WITHOUT);
-    private static final PlanKey<Temperature> AIR = PlanKey.of("air_c", KeyFormat.celsius(new Range(-60, 80)))
+    private static final PlanKey<Temperature> AIR = PlanKey.of("air_c", KeyFormat.celsius(new PlanKey.Range(-60, 80)))
             .said("Inlet air", "What the engine breathes" + WITHOUT);
     private static final PlanKey<Double> HUMIDITY = PlanKey.of(
-                    "humidity_percent", KeyFormat.number(Unit.PERCENT, new Range(0, 100)))
+                    "humidity_percent", KeyFormat.number(Unit.PERCENT, new PlanKey.Range(0, 100)))
             .said("Humidity", "Relative" + WITHOUT);
 
-    static final PlanTable<AirFacts> TABLE = PlanTable.<AirFacts>of(
+    static final PlanTable<SweepPlan.AirFacts> TABLE = PlanTable.<SweepPlan.AirFacts>of(
                     "air", Presence.ALWAYS, "Air", "Correction, and the weather where the log has none.")
-            .key(STANDARD, AirFacts::standard)
-            .maybe(BARO, AirFacts::baro)
-            .maybe(AIR, AirFacts::air)
-            .number(HUMIDITY, AirFacts::humidity);
+            .key(STANDARD, SweepPlan.AirFacts::standard)
+            .maybe(BARO, SweepPlan.AirFacts::baro)
+            .maybe(AIR, SweepPlan.AirFacts::air)
+            .number(HUMIDITY, SweepPlan.AirFacts::humidity);
 
     private AirTable() {}
 
@@ -39,7 +40,7 @@ final class AirTable {
         return KeyFormat.oneOf(CorrectionStandard.all(), CorrectionStandard::id);
     }
 
-    static AirFacts read(TableReader table) {
-        return new AirFacts(table.get(STANDARD), table.find(BARO), table.find(AIR), table.number(HUMIDITY));
+    static SweepPlan.AirFacts read(TableReader table) {
+        return new SweepPlan.AirFacts(table.get(STANDARD), table.find(BARO), table.find(AIR), table.number(HUMIDITY));
     }
 }

@@ -1,7 +1,7 @@
 package org.nextpull.plan.text;
 
 import java.util.Optional;
-import org.nextpull.finding.Severity;
+import org.nextpull.finding.Finding;
 import org.nextpull.plan.Band;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.SpeedBand;
@@ -9,15 +9,16 @@ import org.nextpull.unit.Unit;
 
 /** Table {@code [band]}. */
 final class BandTable {
-    static final PlanKey<Double> TO = PlanKey.of("to_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
+    static final PlanKey<Double> TO = PlanKey.of("to_rpm", KeyFormat.number(Unit.RPM, PlanKey.Range.RPM))
             .needed("needed")
             .said("To", "Highest engine speed of the average; not above the speed limit.");
 
-    private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
+    private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, PlanKey.Range.RPM))
             .needed("needed")
             .said("From", "Lowest engine speed of the average. Leave out what the brake cannot hold steady.");
     private static final PlanKey<Integer> ROWS = PlanKey.of(
-                    "rows_every_rpm", KeyFormat.whole(new Range(10, 5000)).in(Unit.RPM))
+                    "rows_every_rpm",
+                    KeyFormat.whole(new PlanKey.Range(10, 5000)).in(Unit.RPM))
             .usual(Band.ROWS_EVERY_RPM)
             .said("Table step", "Distance of the rows in the table of results.");
 
@@ -43,7 +44,7 @@ final class BandTable {
             return Optional.empty();
         }
         if (from.get() >= to.get()) {
-            table.problems().order(Severity.ERROR, table.spot(FROM), "below", table.spot(TO));
+            table.problems().order(Finding.Severity.ERROR, table.spot(FROM), "below", table.spot(TO));
             return Optional.empty();
         }
         return Optional.of(new Band(new SpeedBand(from.get(), to.get()), rows));

@@ -1,7 +1,7 @@
 package org.nextpull.plan.text;
 
 import java.util.Optional;
-import org.nextpull.finding.Severity;
+import org.nextpull.finding.Finding;
 import org.nextpull.plan.Step;
 
 /** A start and the two limits around it. */
@@ -43,7 +43,7 @@ record Bounds<T extends Comparable<T>>(T start, T low, T high) {
         if (low.isEmpty() || high.isEmpty() || low.get().compareTo(high.get()) <= 0) {
             return true;
         }
-        table.problems().order(Severity.ERROR, table.spot(lowKey), "not above", table.spot(highKey));
+        table.problems().order(Finding.Severity.ERROR, table.spot(lowKey), "not above", table.spot(highKey));
         return false;
     }
 
@@ -54,7 +54,8 @@ record Bounds<T extends Comparable<T>>(T start, T low, T high) {
             double largestStep = table.get(largest);
             double finest = table.get(resolution);
             if (finest > largestStep) {
-                table.problems().order(Severity.ERROR, table.spot(resolution), "not above", table.spot(largest));
+                table.problems()
+                        .order(Finding.Severity.ERROR, table.spot(resolution), "not above", table.spot(largest));
                 return Optional.empty();
             }
             return Optional.of(new Step(largestStep, finest));

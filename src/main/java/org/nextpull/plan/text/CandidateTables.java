@@ -7,8 +7,8 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.FuelChoice;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanTable.Presence;
 
 /** The list of tables {@code [[candidate]]}. */
@@ -24,25 +24,26 @@ final class CandidateTables {
             .said("Fuel", "What it runs on; the plan's fuel where left out.");
     private static final PlanKey<String> NOTE =
             PlanKey.of("note", KeyFormat.text()).said("Note", "What is fitted, in your words.");
-    private static final PlanKey<Double> PRICE = PlanKey.of("price_per_l", KeyFormat.number(new Range(0, 100_000)))
+    private static final PlanKey<Double> PRICE = PlanKey.of(
+                    "price_per_l", KeyFormat.number(new PlanKey.Range(0, 100_000)))
             .said(
                     "Price",
                     "What a litre of its fuel costs, in one currency for all; the answer then says what the fuel costs.");
 
-    static final PlanTable<CandidatePlan> TABLE = PlanTable.<CandidatePlan>of(
+    static final PlanTable<SweepPlan.Candidate> TABLE = PlanTable.<SweepPlan.Candidate>of(
                     "candidate",
                     Presence.LISTED,
                     "Candidate",
                     "A fuel or part between which the day decides; the first is the reference.")
-            .key(LABEL, CandidatePlan::label)
-            .maybe(FUEL, CandidatePlan::fuel)
-            .maybe(NOTE, CandidatePlan::note)
-            .number(PRICE, CandidatePlan::pricePerLitre);
+            .key(LABEL, SweepPlan.Candidate::label)
+            .maybe(FUEL, SweepPlan.Candidate::fuel)
+            .maybe(NOTE, SweepPlan.Candidate::note)
+            .number(PRICE, SweepPlan.Candidate::pricePerLitre);
 
     private CandidateTables() {}
 
-    static List<CandidatePlan> read(List<TableReader> tables, FuelChoice fuels) {
-        List<CandidatePlan> candidates = new ArrayList<>();
+    static List<SweepPlan.Candidate> read(List<TableReader> tables, FuelChoice fuels) {
+        List<SweepPlan.Candidate> candidates = new ArrayList<>();
         Set<String> labels = new HashSet<>();
         for (TableReader table : tables) {
             Optional<String> fuel = table.find(FUEL);
@@ -57,7 +58,7 @@ final class CandidateTables {
             }
             Optional<String> note = table.find(NOTE);
             OptionalDouble price = table.number(PRICE);
-            label.ifPresent(name -> candidates.add(new CandidatePlan(name, fuel, note, price)));
+            label.ifPresent(name -> candidates.add(new SweepPlan.Candidate(name, fuel, note, price)));
         }
         if (tables.size() == 1) {
             tables.get(0)

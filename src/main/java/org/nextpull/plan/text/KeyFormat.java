@@ -45,7 +45,7 @@ record KeyFormat<T>(
         return new KeyFormat<>(kind, Optional.empty(), allowed, table -> List.of(), read, written);
     }
 
-    static KeyFormat<Double> number(Range range) {
+    static KeyFormat<Double> number(PlanKey.Range range) {
         return of(
                 KeyKind.NUMBER,
                 range.text(),
@@ -54,11 +54,11 @@ record KeyFormat<T>(
     }
 
     /** A number in {@code unit}, as the project's unit of the same quantity. */
-    static KeyFormat<Double> number(Unit unit, Range range) {
+    static KeyFormat<Double> number(Unit unit, PlanKey.Range range) {
         return number(range).as(unit, unit::toSi, si -> PlanValueText.shortest(unit, si));
     }
 
-    static KeyFormat<Integer> whole(Range range) {
+    static KeyFormat<Integer> whole(PlanKey.Range range) {
         return of(
                 KeyKind.NUMBER,
                 range.text(),
@@ -66,7 +66,7 @@ record KeyFormat<T>(
                 String::valueOf);
     }
 
-    static KeyFormat<Temperature> celsius(Range range) {
+    static KeyFormat<Temperature> celsius(PlanKey.Range range) {
         return number(range)
                 .as(
                         Unit.CELSIUS,
@@ -74,7 +74,7 @@ record KeyFormat<T>(
                         found -> PlanValueText.shortest(Unit.CELSIUS, found.kelvins()));
     }
 
-    static KeyFormat<Pressure> kilopascals(Range range) {
+    static KeyFormat<Pressure> kilopascals(PlanKey.Range range) {
         return number(range)
                 .as(
                         Unit.KILOPASCAL,
@@ -83,14 +83,14 @@ record KeyFormat<T>(
     }
 
     static KeyFormat<Advance> advance() {
-        return number(Range.ADVANCE_DEG).as(Unit.DEGREE, Advance::ofDeg, Advance::deg);
+        return number(PlanKey.Range.ADVANCE_DEG).as(Unit.DEGREE, Advance::ofDeg, Advance::deg);
     }
 
     static KeyFormat<Lambda> lambda() {
-        return number(Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
+        return number(PlanKey.Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
     }
 
-    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(Range range) {
+    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(PlanKey.Range range) {
         KeyFormat<Temperature> one = celsius(range);
         KeyFormat<StartWindow.TemperatureWindow> window = of(
                 KeyKind.WINDOW,
@@ -120,7 +120,7 @@ record KeyFormat<T>(
     static KeyFormat<List<Double>> speeds() {
         KeyFormat<List<Double>> speeds = of(
                 KeyKind.NUMBERS,
-                "rising, " + Range.RPM.text(),
+                "rising, " + PlanKey.Range.RPM.text(),
                 (table, key) -> new ListReader(table, key).speeds(),
                 found -> found.stream().map(PlanValueText::number).collect(Collectors.joining(", ", "[", "]")));
         return speeds.in(Unit.RPM);
@@ -132,7 +132,7 @@ record KeyFormat<T>(
                 KeyKind.CELLS,
                 "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
                 (table, key) -> new ListReader(table, key)
-                        .cells(Range.ADVANCE_DEG)
+                        .cells(PlanKey.Range.ADVANCE_DEG)
                         .map(cells -> new SparkMap(cells.stream()
                                 .map(cell -> new SparkMap.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
                                 .toList())),
@@ -165,7 +165,7 @@ record KeyFormat<T>(
     /** One of some numbers. */
     static <T> KeyFormat<T> oneOfNumbers(List<T> values, Function<T, Double> number) {
         List<Double> numbers = values.stream().map(number).toList();
-        Range range = new Range(numbers.get(0), numbers.get(numbers.size() - 1));
+        PlanKey.Range range = new PlanKey.Range(numbers.get(0), numbers.get(numbers.size() - 1));
         List<String> words = numbers.stream().map(PlanValueText::number).toList();
         KeyFormat<T> format = of(
                 KeyKind.NUMBER,
@@ -217,7 +217,7 @@ record KeyFormat<T>(
                     TableReader parts = table.table(key, List.copyOf(table.keysBelow(key)));
                     Map<String, Double> found = new TreeMap<>();
                     for (String part : parts.keys()) {
-                        parts.number(part, Range.FRACTION).ifPresent(fraction -> found.put(part, fraction));
+                        parts.number(part, PlanKey.Range.FRACTION).ifPresent(fraction -> found.put(part, fraction));
                     }
                     boolean readable =
                             parts.isPresent() && found.size() == parts.keys().size();

@@ -7,7 +7,7 @@ import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
-import org.nextpull.plan.LogFacts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -27,16 +27,16 @@ final class LogTable {
                     KeyFormat.byRole(LogTable::unit, unit -> PlanValueText.text(unit.symbol()))
                             .allowing("unit symbols"))
             .said("Units", "The unit of a column: `{ torque = \"lbf.ft\" }`.");
-    private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new Range(1, 40)))
+    private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new PlanKey.Range(1, 40)))
             .said(
                     "AFR gauge scaled to",
                     "Stoichiometric ratio of an air-fuel gauge; without it such a column gives no lambda.");
     private static final PlanKey<Double> SAMPLE_HZ = PlanKey.of(
-                    "sample_hz", KeyFormat.number(new Range(0.01, 1_000_000)))
+                    "sample_hz", KeyFormat.number(new PlanKey.Range(0.01, 1_000_000)))
             .in("1/s")
             .said("Rows a second", "Where the log has no time.");
     private static final PlanKey<Double> LAMBDA_DELAY = PlanKey.of(
-                    "lambda_delay_s", KeyFormat.number(Unit.SECOND, new Range(0, 5)))
+                    "lambda_delay_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 5)))
             .said("Lambda delay", "From the valve to the reading; estimated where this is empty.");
     private static final PlanKey<String> SETTINGS = PlanKey.of(
                     "settings", KeyFormat.text().allowing("a path"))
@@ -45,7 +45,7 @@ final class LogTable {
                     "A file beside the plan with what was set for each pull:"
                             + " `file,pull,order,advance_deg,offset_deg,lambda,fuel,label,knock,note`.");
 
-    static final PlanTable<LogFacts> TABLE = PlanTable.<LogFacts>of(
+    static final PlanTable<SweepPlan.LogFacts> TABLE = PlanTable.<SweepPlan.LogFacts>of(
                     "log",
                     Presence.ALWAYS,
                     "Log",
@@ -54,9 +54,9 @@ final class LogTable {
             .maybe(UNITS, log -> some(log.hints().units()))
             .number(AFR_SCALE, log -> log.hints().afrScale())
             .number(SAMPLE_HZ, log -> log.hints().sampleHz())
-            .number(LAMBDA_DELAY, LogFacts::lambdaDelayS)
-            .maybe(CORRECTED_BY, LogFacts::correctedBy)
-            .maybe(SETTINGS, LogFacts::settings);
+            .number(LAMBDA_DELAY, SweepPlan.LogFacts::lambdaDelayS)
+            .maybe(CORRECTED_BY, SweepPlan.LogFacts::correctedBy)
+            .maybe(SETTINGS, SweepPlan.LogFacts::settings);
 
     private LogTable() {}
 
@@ -64,13 +64,14 @@ final class LogTable {
         return values.isEmpty() ? Optional.empty() : Optional.of(values);
     }
 
-    static LogFacts read(TableReader table) {
+    static SweepPlan.LogFacts read(TableReader table) {
         Hints hints = new Hints(
                 table.find(COLUMNS).orElse(Map.of()),
                 table.find(UNITS).orElse(Map.of()),
                 table.number(AFR_SCALE),
                 table.number(SAMPLE_HZ));
-        return new LogFacts(hints, table.number(LAMBDA_DELAY), table.find(CORRECTED_BY), table.find(SETTINGS));
+        return new SweepPlan.LogFacts(
+                hints, table.number(LAMBDA_DELAY), table.find(CORRECTED_BY), table.find(SETTINGS));
     }
 
     private static Optional<Unit> unit(TableReader table, Role role) {

@@ -11,7 +11,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.Severity;
 import org.tomlj.TomlPosition;
 
 /** Gathers what is wrong with one plan. */
@@ -24,15 +23,15 @@ final class Problems {
     }
 
     void error(FindingCode code, Spot spot, Detail... details) {
-        add(Severity.ERROR, code, spot, details);
+        add(Finding.Severity.ERROR, code, spot, details);
     }
 
     void warning(FindingCode code, Spot spot, Detail... details) {
-        add(Severity.WARNING, code, spot, details);
+        add(Finding.Severity.WARNING, code, spot, details);
     }
 
     /** {@code first} is on the wrong side of {@code second}: it must be {@code relation} it. */
-    void order(Severity severity, Spot first, String relation, Spot second) {
+    void order(Finding.Severity severity, Spot first, String relation, Spot second) {
         add(
                 severity,
                 FindingCode.PLAN_ORDER,
@@ -47,7 +46,7 @@ final class Problems {
         error(code, first, Detail.of("other", second.key()), Detail.of("other_value", second.value()));
     }
 
-    void add(Severity severity, FindingCode code, Spot spot, Detail... details) {
+    void add(Finding.Severity severity, FindingCode code, Spot spot, Detail... details) {
         List<Detail> all = new ArrayList<>();
         if (!spot.value().isEmpty()) {
             all.add(Detail.of("value", spot.value()));
@@ -79,7 +78,7 @@ final class Problems {
     }
 
     /** Takes a value of a plan as a number; an integer is as good as a decimal. */
-    record NumberCheck(Problems problems, Range range) {
+    record NumberCheck(Problems problems, PlanKey.Range range) {
         OptionalDouble number(Spot spot, Object value) {
             if (!(value instanceof Long || value instanceof Double)) {
                 problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", "a number"));

@@ -1,6 +1,6 @@
 package org.nextpull.plan.text;
 
-import org.nextpull.plan.SheetFacts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanTable.Presence;
 
 /** Table {@code [sheet]}. */
@@ -11,13 +11,13 @@ final class SheetTable {
     private static final PlanKey<String> OPERATOR = text("operator", "Operator", "Who ran it.");
     private static final PlanKey<String> REFERENCE = text("reference", "Reference", "The number of the order.");
 
-    static final PlanTable<SheetFacts> TABLE = PlanTable.<SheetFacts>of(
+    static final PlanTable<SweepPlan.SheetFacts> TABLE = PlanTable.<SweepPlan.SheetFacts>of(
                     "sheet", Presence.ALWAYS, "Sheet", "Words for the job on the printed sheet; all may be left empty.")
-            .maybe(CUSTOMER, SheetFacts::customer)
-            .maybe(VEHICLE, SheetFacts::vehicle)
-            .maybe(PLACE, SheetFacts::place)
-            .maybe(OPERATOR, SheetFacts::operator)
-            .maybe(REFERENCE, SheetFacts::reference);
+            .maybe(CUSTOMER, SweepPlan.SheetFacts::customer)
+            .maybe(VEHICLE, SweepPlan.SheetFacts::vehicle)
+            .maybe(PLACE, SweepPlan.SheetFacts::place)
+            .maybe(OPERATOR, SweepPlan.SheetFacts::operator)
+            .maybe(REFERENCE, SweepPlan.SheetFacts::reference);
 
     private SheetTable() {}
 
@@ -25,8 +25,8 @@ final class SheetTable {
         return PlanKey.of(name, KeyFormat.text()).said(label, help);
     }
 
-    static SheetFacts read(TableReader table) {
-        return new SheetFacts(
+    static SweepPlan.SheetFacts read(TableReader table) {
+        return new SweepPlan.SheetFacts(
                 table.find(CUSTOMER),
                 table.find(VEHICLE),
                 table.find(PLACE),

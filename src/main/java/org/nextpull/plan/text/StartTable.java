@@ -13,7 +13,7 @@ final class StartTable {
     private static final PlanKey<StartWindow.TemperatureWindow> INLET =
             PlanKey.of("inlet_c", window()).said("Inlet air", "Low to high.");
     private static final PlanKey<Double> COOL_DOWN = PlanKey.of(
-                    "cool_down_s", KeyFormat.number(Unit.SECOND, new Range(0, 86_400)))
+                    "cool_down_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 86_400)))
             .said("Cool down", "Least time between pulls.");
 
     static final PlanTable<StartWindow> TABLE = PlanTable.<StartWindow>of(
@@ -29,7 +29,7 @@ final class StartTable {
     private StartTable() {}
 
     private static KeyFormat<StartWindow.TemperatureWindow> window() {
-        return KeyFormat.celsiusWindow(Range.ANY_CELSIUS);
+        return KeyFormat.celsiusWindow(PlanKey.Range.ANY_CELSIUS);
     }
 
     static StartWindow read(TableReader table) {

@@ -139,14 +139,14 @@ final class TableReader {
                 .toList();
     }
 
-    OptionalDouble number(String key, Range range) {
+    OptionalDouble number(String key, PlanKey.Range range) {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalDouble.empty()
                 : new Problems.NumberCheck(problems, range).number(spot(key), value.get());
     }
 
-    OptionalInt whole(String key, Range range) {
+    OptionalInt whole(String key, PlanKey.Range range) {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalInt.empty()

@@ -34,12 +34,12 @@ final class TimingTable {
                     .needed("needed")
                     .said("Max advance", "Never more advance, whatever the curve says."));
     private static final Bounds.StepKeys STEP = new Bounds.StepKeys(
-            PlanKey.of("largest_step_deg", KeyFormat.number(Unit.DEGREE, new Range(0.05, 15)))
+            PlanKey.of("largest_step_deg", KeyFormat.number(Unit.DEGREE, new PlanKey.Range(0.05, 15)))
                     .usual(table -> TimingPlan.defaultLargestStepDeg(EngineTable.induction(table)))
                     .said(
                             "Max step",
                             "Never further beyond the most advanced clean pull; `1` when `induction = \"boosted\"`."),
-            PlanKey.of("resolution_deg", KeyFormat.number(Unit.DEGREE, new Range(0.01, 5)))
+            PlanKey.of("resolution_deg", KeyFormat.number(Unit.DEGREE, new PlanKey.Range(0.01, 5)))
                     .usual(TimingPlan.RESOLUTION_DEG)
                     .said(
                             "Resolution",

@@ -23,7 +23,7 @@ import org.nextpull.plan.Goal;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Drift;
+import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.Scatter;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
@@ -59,7 +59,7 @@ public final class AdviseJson {
         Json.put(
                 document,
                 "drift_percent_per_pull",
-                result.repeatability().drift().map(Drift::percentPerPull),
+                result.repeatability().drift().map(Repeatability.Drift::percentPerPull),
                 4);
         verdict(document, result);
         CandidateJson.put(document, result);

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
@@ -60,9 +59,9 @@ public final class InspectJson {
         file.put("bad_rows", count.bad());
     }
 
-    private static void columns(ObjectNode file, List<Column> columns) {
+    private static void columns(ObjectNode file, List<SourceDescription.Column> columns) {
         ArrayNode array = file.putArray("columns");
-        for (Column column : columns) {
+        for (SourceDescription.Column column : columns) {
             ObjectNode node = array.addObject().put("header", column.header());
             Json.putText(node, "channel", column.channel().map(Channel::id));
             Json.putText(node, "unit", column.unit().map(Unit::symbol));

@@ -12,8 +12,8 @@ import java.util.function.ToDoubleFunction;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.plan.text.PlanKey;
@@ -184,7 +184,7 @@ public final class FirstPlanText {
                         column.channel().filter(known -> known.role() == role).isPresent());
     }
 
-    private java.util.stream.Stream<Column> columns() {
+    private java.util.stream.Stream<SourceDescription.Column> columns() {
         return sources.stream()
                 .flatMap(source -> source.description().stream())
                 .flatMap(known -> known.columns().stream());
@@ -251,7 +251,7 @@ public final class FirstPlanText {
                         + column.unit().map(unit -> " in " + unit.symbol()).orElse("")));
         String unknown = columns()
                 .filter(column -> column.channel().isEmpty() && !column.header().isBlank())
-                .map(Column::header)
+                .map(SourceDescription.Column::header)
                 .distinct()
                 .collect(Collectors.joining(", "));
         return "\n[log]\n# As the columns were understood:\n"

@@ -4,7 +4,6 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
@@ -69,9 +68,9 @@ public final class InspectText {
         };
     }
 
-    private static String columns(List<Column> columns) {
+    private static String columns(List<SourceDescription.Column> columns) {
         TextTable table = new TextTable("  column", "read as", "unit");
-        for (Column column : columns) {
+        for (SourceDescription.Column column : columns) {
             table.row(
                     "  " + column.header(),
                     column.channel().map(Channel::id).orElse("not used"),

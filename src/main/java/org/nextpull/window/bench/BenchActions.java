@@ -25,7 +25,6 @@ import org.nextpull.report.HandAct;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.response.PullStatus;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.window.day.DaySource;
@@ -150,7 +149,7 @@ final class BenchActions {
     }
 
     private Question strike(MeasuredPull pull) {
-        return pull.standing() == PullStatus.STRUCK
+        return pull.standing() == MeasuredPull.Status.STRUCK
                 ? questions().restore(pull.number())
                 : questions().strike(pull.number());
     }

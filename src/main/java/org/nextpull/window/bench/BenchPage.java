@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.finding.Severity;
+import org.nextpull.finding.Finding;
 import org.nextpull.report.ConditionText;
 import org.nextpull.report.NextStep;
 import org.nextpull.window.look.Tone;
@@ -133,7 +133,7 @@ public record BenchPage(
      */
     public record Remark(Tone tone, String sentence) {
         /** A finding of that severity, in a sentence. */
-        static Remark of(Severity severity, String sentence) {
+        static Remark of(Finding.Severity severity, String sentence) {
             return new Remark(
                     switch (severity) {
                         case NOTE -> Tone.PLAIN;

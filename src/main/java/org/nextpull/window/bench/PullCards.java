@@ -11,7 +11,6 @@ import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
@@ -104,7 +103,7 @@ final class PullCards {
             return Tone.PLAIN;
         }
         boolean warned = pull.findings().stream()
-                .anyMatch(finding -> finding.severity() != Severity.NOTE && !common.contains(finding.code()));
+                .anyMatch(finding -> finding.severity() != Finding.Severity.NOTE && !common.contains(finding.code()));
         return warned ? Tone.WARN : Tone.GOOD;
     }
 
@@ -131,7 +130,7 @@ final class PullCards {
             remarks.add(new BenchPage.Remark(Tone.BAD, alarms.sentence(alarm)));
         }
         one.pull().findings().stream()
-                .filter(finding -> finding.severity() != Severity.NOTE && !common.contains(finding.code()))
+                .filter(finding -> finding.severity() != Finding.Severity.NOTE && !common.contains(finding.code()))
                 .sorted(Comparator.comparing(Finding::severity).reversed())
                 .map(finding -> BenchPage.Remark.of(finding.severity(), sentences.sentence(finding)))
                 .forEach(remarks::add);

@@ -7,7 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.HoldNow;
-import org.nextpull.alarm.Headroom;
+import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.chart.Point;
@@ -136,13 +136,13 @@ final class PullUnderway {
                 .orElse(Tone.PLAIN);
     }
 
-    private static Tone tone(Headroom headroom) {
+    private static Tone tone(Alarm.Headroom headroom) {
         return headroom.used() > 1 ? Tone.BAD : headroom.used() >= NEAR ? Tone.WARN : Tone.PLAIN;
     }
 
     private Optional<BenchPage.PullPage.Nearest> nearest() {
         return state.headroom().stream()
-                .max(Comparator.comparingDouble(Headroom::used))
+                .max(Comparator.comparingDouble(Alarm.Headroom::used))
                 .map(headroom -> new BenchPage.PullPage.Nearest(
                         new AlarmText(shown).nearness(headroom), headroom.used(), tone(headroom)));
     }

@@ -11,7 +11,7 @@ import java.util.stream.Stream;
 import org.nextpull.channel.Hints;
 import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.folder.FolderSettings;
-import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.Chunk;
@@ -46,7 +46,7 @@ final class Arrivals implements AutoCloseable {
      * @param watcher is told on the thread of this object
      */
     static Arrivals start(
-            LiveIntake intake, Hints hints, PortOpener opener, Shown shown, Consumer<ArrivalsPage> watcher) {
+            LiveIntake intake, Hints hints, Port.Opener opener, Shown shown, Consumer<ArrivalsPage> watcher) {
         Arrivals arrivals = new Arrivals(intake, hints, shown, watcher);
         if (intake instanceof LiveIntake.Folder folder) {
             arrivals.newestFile(folder.folder().folder());

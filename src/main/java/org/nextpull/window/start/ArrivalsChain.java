@@ -10,9 +10,9 @@ import java.util.Map;
 import java.util.Optional;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.wire.Arrival;
@@ -87,7 +87,7 @@ final class ArrivalsChain {
         return new ArrivalsPage(sources, List.copyOf(said));
     }
 
-    private ArrivalsPage.Column column(String source, Column column) {
+    private ArrivalsPage.Column column(String source, SourceDescription.Column column) {
         Optional<Channel> channel = column.channel();
         Optional<Double> value = channel.flatMap(
                 one -> Optional.ofNullable(latest.getOrDefault(source, Map.of()).get(one)));

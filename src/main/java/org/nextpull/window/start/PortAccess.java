@@ -3,8 +3,7 @@ package org.nextpull.window.start;
 import java.util.List;
 import java.util.function.Supplier;
 import org.nextpull.finding.Outcome;
-import org.nextpull.intake.serial.PortInfo;
-import org.nextpull.intake.serial.PortOpener;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.SerialPorts;
 
 /**
@@ -13,7 +12,7 @@ import org.nextpull.intake.serial.SerialPorts;
  * @param list finds them; may take long
  * @param opener opens them
  */
-public record PortAccess(Supplier<Outcome<List<PortInfo>>> list, PortOpener opener) {
+public record PortAccess(Supplier<Outcome<List<SerialPorts.PortInfo>>> list, Port.Opener opener) {
 
     /** Those of this computer. */
     public static PortAccess ofComputer() {

@@ -7,7 +7,7 @@ import java.util.function.Consumer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
-import org.nextpull.intake.serial.PortInfo;
+import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.PlanPorts;
 import org.nextpull.plan.SweepPlan;
@@ -76,15 +76,15 @@ final class SourcePreview implements AutoCloseable {
     }
 
     /** Looks for the ports of this computer, and shows them. */
-    void findPorts(Consumer<Outcome<List<PortInfo>>> told) {
+    void findPorts(Consumer<Outcome<List<SerialPorts.PortInfo>>> told) {
         work.think(() -> ports.list().get(), found -> {
-            view.ports(found.value().orElse(List.<PortInfo>of()));
+            view.ports(found.value().orElse(List.<SerialPorts.PortInfo>of()));
             told.accept(found);
         });
     }
 
     /** How many ports were found. */
-    static String count(List<PortInfo> found) {
+    static String count(List<SerialPorts.PortInfo> found) {
         return switch (found.size()) {
             case 0 -> "No port was found.";
             case 1 -> "One port was found.";

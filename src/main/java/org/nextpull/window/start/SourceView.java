@@ -21,7 +21,7 @@ import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
-import org.nextpull.intake.serial.PortInfo;
+import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
@@ -39,8 +39,8 @@ final class SourceView extends JPanel implements Styled {
     private final JRadioButton port = new JRadioButton("Serial port", true);
     private final JRadioButton folder = new JRadioButton("Folder of logs");
     private final JTextField name = new JTextField();
-    private final DefaultListModel<PortInfo> ports = new DefaultListModel<>();
-    private final JList<PortInfo> portList = new JList<>(ports);
+    private final DefaultListModel<SerialPorts.PortInfo> ports = new DefaultListModel<>();
+    private final JList<SerialPorts.PortInfo> portList = new JList<>(ports);
     private final JScrollPane portPane = new JScrollPane(portList);
     private final JButton choose = new JButton("Choose a folder (F2)");
     private final JButton again = new JButton("Rescan ports (F5)");
@@ -124,7 +124,7 @@ final class SourceView extends JPanel implements Styled {
         return folder.isSelected() ? SourceChoice.folder(name.getText()) : SourceChoice.port(name.getText());
     }
 
-    void ports(List<PortInfo> found) {
+    void ports(List<SerialPorts.PortInfo> found) {
         String before = name.getText();
         ports.clear();
         found.forEach(ports::addElement);
@@ -195,7 +195,7 @@ final class SourceView extends JPanel implements Styled {
         @Override
         public Component getListCellRendererComponent(
                 JList<?> list, Object value, int index, boolean selected, boolean focus) {
-            PortInfo port = (PortInfo) value;
+            SerialPorts.PortInfo port = (SerialPorts.PortInfo) value;
             String description = port.description().equals(port.name()) ? "" : "   " + port.description();
             return super.getListCellRendererComponent(list, port.name() + description, index, selected, focus);
         }

@@ -15,7 +15,6 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.gas.TestFuels;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -127,7 +126,7 @@ class BenchTest {
                 Advance.ofDeg(24),
                 SETTING.lambda(),
                 SETTING.fuel(),
-                new Surroundings(
+                new OperatingPoint.Surroundings(
                         still().airAt(1),
                         still().warmth().coolant(),
                         still().warmth().oilAt(1)));

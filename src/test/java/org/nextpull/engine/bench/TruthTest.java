@@ -8,7 +8,6 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.ExampleEngines;
 import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
-import org.nextpull.engine.Surroundings;
 import org.nextpull.engine.gas.TestFuels;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -18,9 +17,9 @@ class TruthTest {
     private static final Span BAND = Span.of(3500, 6500);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
-    private static final OperatingPoint POINT =
-            new OperatingPoint(4000, Advance.ofDeg(20), Lambda.of(0.88), TestFuels.E10, Surroundings.reference());
-    private static final Truth TRUTH = TruthFinder.find(ENGINE, POINT, BAND, 500);
+    private static final OperatingPoint POINT = new OperatingPoint(
+            4000, Advance.ofDeg(20), Lambda.of(0.88), TestFuels.E10, OperatingPoint.Surroundings.reference());
+    private static final TruthFinder.Truth TRUTH = TruthFinder.find(ENGINE, POINT, BAND, 500);
 
     private static double mean(double deg) {
         return FullLoadCurve.of(ENGINE, SparkMap.flat(deg), POINT, BAND)

@@ -25,7 +25,6 @@ import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 
 class LogFilesTest {
     private static final String LOG = "time (s),rpm,torque (Nm)\n0,2500,150\n0.1,2600,151\n";
@@ -125,7 +124,7 @@ class LogFilesTest {
             while (reader.next().isPresent()) {}
             assertThat(reader.rowCount().good()).isBetween(2L, 3L);
             return reader.findings().stream()
-                    .filter(finding -> finding.severity() == Severity.WARNING)
+                    .filter(finding -> finding.severity() == Finding.Severity.WARNING)
                     .map(Finding::code)
                     .toList();
         }

@@ -20,7 +20,6 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Column;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
@@ -182,7 +181,7 @@ class OddityFilesTest {
             int equals = wanted.lastIndexOf(" = ");
             String header = wanted.substring(0, equals).strip();
             String[] parts = wanted.substring(equals + 3).strip().split(" ", -1);
-            Column column = description.orElseThrow().columns().stream()
+            SourceDescription.Column column = description.orElseThrow().columns().stream()
                     .filter(each -> each.header().replace('\n', ' ').equals(header))
                     .findFirst()
                     .orElseThrow(() -> new AssertionError("no column " + header + " in " + description));

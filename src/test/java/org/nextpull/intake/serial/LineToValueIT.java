@@ -59,11 +59,11 @@ class LineToValueIT {
         CaptureFolder captures = new CaptureFolder(folder.resolve("captures"));
         Rows live = new Rows(lines);
         try (PtyPair pair = PtyPair.plugIn(folder);
-                Port far = ports.open(WireSettings.usual(pair.far(), 115_200))
+                Port far = ports.open(Port.Settings.usual(pair.far(), 115_200))
                         .value()
                         .orElseThrow();
                 CaptureKeeper keeper = new CaptureKeeper();
-                WireReader reader = WireReader.start(WireSettings.usual(pair.near(), 115_200), ports, queue)) {
+                WireReader reader = WireReader.start(Port.Settings.usual(pair.near(), 115_200), ports, queue)) {
             String source = reader.settings().device();
             CaptureWriter capture = CaptureWriter.open(captures.fileOf(source), source, clock);
             keeper.add(capture);

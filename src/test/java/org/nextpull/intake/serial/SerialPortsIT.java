@@ -34,7 +34,7 @@ class SerialPortsIT {
     @Test
     void aNameThatLeadsNowhereIsSaid(@TempDir Path folder) {
         Outcome<Port> opened =
-                ports.open(WireSettings.usual(folder.resolve("none").toString(), 9600));
+                ports.open(Port.Settings.usual(folder.resolve("none").toString(), 9600));
         assertThat(opened.findings())
                 .singleElement()
                 .extracting(finding -> finding.code())
@@ -44,7 +44,7 @@ class SerialPortsIT {
     @Test
     void aPlainFileIsNoPort(@TempDir Path folder) throws IOException {
         Path file = Files.writeString(folder.resolve("log.csv"), "rpm\n");
-        Outcome<Port> opened = ports.open(WireSettings.usual(file.toString(), 9600));
+        Outcome<Port> opened = ports.open(Port.Settings.usual(file.toString(), 9600));
         assertThat(opened.findings())
                 .singleElement()
                 .extracting(finding -> finding.code())
@@ -55,7 +55,7 @@ class SerialPortsIT {
     void whatIsWrittenAtOneEndIsReadAtTheOther(@TempDir Path folder) throws Exception {
         try (PtyPair pair = PtyPair.plugIn(folder);
                 Port far = open(pair.far());
-                WireReader reader = WireReader.start(WireSettings.usual(pair.near(), 115_200), ports, queue)) {
+                WireReader reader = WireReader.start(Port.Settings.usual(pair.near(), 115_200), ports, queue)) {
             assertThat(next()).isInstanceOf(Arrival.Connected.class);
             StringBuilder sent = new StringBuilder();
             for (int line = 0; line < 5000; line++) {
@@ -76,7 +76,7 @@ class SerialPortsIT {
     void aPortThatIsOpenAlreadyIsSaidToBeInUse(@TempDir Path folder) throws Exception {
         try (PtyPair pair = PtyPair.plugIn(folder);
                 Port first = open(pair.near())) {
-            Outcome<Port> second = ports.open(WireSettings.usual(pair.near(), 115_200));
+            Outcome<Port> second = ports.open(Port.Settings.usual(pair.near(), 115_200));
             assertThat(second.findings())
                     .singleElement()
                     .extracting(finding -> finding.code())
@@ -88,7 +88,7 @@ class SerialPortsIT {
     @Test
     void unpluggedAndPluggedInAgainIsNoticedWithinASecondAndNothingBeforeIsLost(@TempDir Path folder) throws Exception {
         PtyPair pair = PtyPair.plugIn(folder);
-        try (WireReader reader = WireReader.start(WireSettings.usual(pair.near(), 115_200), ports, queue)) {
+        try (WireReader reader = WireReader.start(Port.Settings.usual(pair.near(), 115_200), ports, queue)) {
             assertThat(next()).isInstanceOf(Arrival.Connected.class);
             for (int cycle = 0; cycle < 3; cycle++) {
                 byte[] bytes = ("before the plug was pulled " + cycle + "\n").getBytes(StandardCharsets.US_ASCII);
@@ -124,7 +124,7 @@ class SerialPortsIT {
         long seconds = Long.getLong("nextpull.soak.s", 3);
         try (PtyPair pair = PtyPair.plugIn(folder);
                 Port far = open(pair.far());
-                WireReader reader = WireReader.start(WireSettings.usual(pair.near(), 115_200), ports, queue)) {
+                WireReader reader = WireReader.start(Port.Settings.usual(pair.near(), 115_200), ports, queue)) {
             assertThat(next()).isInstanceOf(Arrival.Connected.class);
             long lines = seconds * 10_000;
             Thread sender = new Thread(() -> send(far, lines), "sender");
@@ -160,7 +160,7 @@ class SerialPortsIT {
     }
 
     private Port open(String device) {
-        return ports.open(WireSettings.usual(device, 115_200)).value().orElseThrow();
+        return ports.open(Port.Settings.usual(device, 115_200)).value().orElseThrow();
     }
 
     private Arrival next() throws InterruptedException {

@@ -23,7 +23,7 @@ import org.nextpull.plan.PortFacts;
 
 @Timeout(60)
 class WireReaderTest {
-    private static final WireSettings SETTINGS = WireSettings.usual("COM3", 9600);
+    private static final Port.Settings SETTINGS = Port.Settings.usual("COM3", 9600);
 
     private final ArrivalQueue queue = new ArrivalQueue(SessionClock.system());
 
@@ -57,7 +57,7 @@ class WireReaderTest {
             private int calls;
 
             @Override
-            public List<PortInfo> list() {
+            public List<SerialPorts.PortInfo> list() {
                 throw failure();
             }
 
@@ -67,7 +67,7 @@ class WireReaderTest {
             }
 
             @Override
-            public Outcome<Port> open(WireSettings settings) {
+            public Outcome<Port> open(Port.Settings settings) {
                 throw failure();
             }
 
@@ -95,7 +95,7 @@ class WireReaderTest {
 
     @Test
     void anEmptyNameIsRefusedBeforeTheLibraryIsAsked() {
-        Outcome<Port> opened = new SerialPorts().open(WireSettings.usual(" ", 9600));
+        Outcome<Port> opened = new SerialPorts().open(Port.Settings.usual(" ", 9600));
         assertThat(opened.findings())
                 .singleElement()
                 .extracting(Finding::code)
@@ -122,7 +122,7 @@ class WireReaderTest {
     }
 
     /** Gives its ports in turn; an empty one is a port that is not there. */
-    private static final class Opener implements PortOpener {
+    private static final class Opener implements Port.Opener {
         private final Deque<Optional<FakePort>> turns = new ArrayDeque<>();
         private final ConcurrentLinkedQueue<FakePort> closed = new ConcurrentLinkedQueue<>();
 
@@ -131,7 +131,7 @@ class WireReaderTest {
         }
 
         @Override
-        public Outcome<Port> open(WireSettings settings) {
+        public Outcome<Port> open(Port.Settings settings) {
             Optional<FakePort> port = turns.isEmpty() ? Optional.empty() : turns.removeFirst();
             port.ifPresent(each -> each.closed = closed);
             return port.<Outcome<Port>>map(Outcome::of)

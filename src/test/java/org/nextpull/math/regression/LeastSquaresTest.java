@@ -58,9 +58,10 @@ class LeastSquaresTest {
     void aWeightOfTwoIsTheReadingTwice() {
         Series x = Series.of(1, 2, 3, 4, 5, 6);
         Series weights = Series.of(1, 2, 1, 1, 2, 1);
-        LinearFit weighted =
+        LeastSquares.LinearFit weighted =
                 LeastSquares.fit(Design.withIntercept(x), Y, weights).orElseThrow();
-        LinearFit doubled = LeastSquares.fit(Design.withIntercept(x.append(Series.of(2, 5))), Y.append(Series.of(3, 4)))
+        LeastSquares.LinearFit doubled = LeastSquares.fit(
+                        Design.withIntercept(x.append(Series.of(2, 5))), Y.append(Series.of(3, 4)))
                 .orElseThrow();
         assertThat(weighted.coefficient(0)).isCloseTo(doubled.coefficient(0), within(1e-13));
         assertThat(weighted.coefficient(1)).isCloseTo(doubled.coefficient(1), within(1e-13));
@@ -74,8 +75,9 @@ class LeastSquaresTest {
     @Test
     void aShiftOfTheReadingsMovesTheConstantOnly() {
         Series x = Series.of(20, 22, 24, 26, 28, 30);
-        LinearFit plain = LeastSquares.fit(Design.withIntercept(x), Y).orElseThrow();
-        LinearFit shifted = LeastSquares.fit(Design.withIntercept(x), Y.map(value -> value + 1000))
+        LeastSquares.LinearFit plain =
+                LeastSquares.fit(Design.withIntercept(x), Y).orElseThrow();
+        LeastSquares.LinearFit shifted = LeastSquares.fit(Design.withIntercept(x), Y.map(value -> value + 1000))
                 .orElseThrow();
         assertThat(shifted.coefficient(0) - plain.coefficient(0)).isCloseTo(1000, within(1e-9));
         assertThat(shifted.coefficient(1)).isCloseTo(plain.coefficient(1), within(1e-11));
@@ -89,7 +91,7 @@ class LeastSquaresTest {
         Series block = data.column("Block").map(value -> value - 1);
         Series x1 = data.column("Time").map(value -> (value - 85) / 5);
         Series x2 = data.column("Temp").map(value -> (value - 175) / 5);
-        LinearFit fit = LeastSquares.fit(
+        LeastSquares.LinearFit fit = LeastSquares.fit(
                         Design.withIntercept(
                                 block,
                                 x1,
@@ -116,7 +118,7 @@ class LeastSquaresTest {
         Series before = data.column("pre");
         Series isA = flag(data, "A");
         Series isD = flag(data, "D");
-        LinearFit fit = LeastSquares.fit(Design.withIntercept(isA, isD, before), data.column("post"))
+        LeastSquares.LinearFit fit = LeastSquares.fit(Design.withIntercept(isA, isD, before), data.column("post"))
                 .orElseThrow();
         assertThat(fit.coefficient(3)).isCloseTo(RefTable.expected("leprosy", "slope"), within(1e-8));
         assertThat(fit.standardError(3)).isCloseTo(RefTable.expected("leprosy", "se slope"), within(1e-8));

@@ -37,7 +37,7 @@ class NistLinearTest {
     @CsvSource({"NoInt1", "NoInt2"})
     void lineThroughTheOriginReachesTheCertifiedDigits(String set) {
         RefTable data = RefTable.read("nist/" + set + ".csv");
-        LinearFit fit = LeastSquares.fit(Design.withoutIntercept(data.column("x")), data.column("y"))
+        LeastSquares.LinearFit fit = LeastSquares.fit(Design.withoutIntercept(data.column("x")), data.column("y"))
                 .orElseThrow();
         check(set, fit, 1, 12, 12);
     }
@@ -47,12 +47,13 @@ class NistLinearTest {
     void sixNearlyDependentColumnsReachTheCertifiedDigits(String set) {
         RefTable data = RefTable.read("nist/" + set + ".csv");
         Series[] columns = data.header().stream().skip(1).map(data::column).toArray(Series[]::new);
-        LinearFit fit = LeastSquares.fit(Design.withIntercept(columns), data.column("y"))
+        LeastSquares.LinearFit fit = LeastSquares.fit(Design.withIntercept(columns), data.column("y"))
                 .orElseThrow();
         check(set, fit, 0, 12, 12);
     }
 
-    private static void check(String set, LinearFit fit, int firstName, double digits, double errorDigits) {
+    private static void check(
+            String set, LeastSquares.LinearFit fit, int firstName, double digits, double errorDigits) {
         List<String> scatter = CERTIFIED.row(set, "residual_sd");
         for (int index = 0; index < fit.coefficients().size(); index++) {
             List<String> row = CERTIFIED.row(set, "B" + (index + firstName));

@@ -12,7 +12,7 @@ import org.nextpull.math.Series;
  * @param standardised coefficients of the powers of {@code (x - middle) / half}, constant first
  * @param range where the readings lie
  */
-public record PolynomialFit(LinearFit standardised, Interval range) {
+public record PolynomialFit(LeastSquares.LinearFit standardised, Interval range) {
 
     /**
      * All readings with the same weight.
@@ -48,7 +48,7 @@ public record PolynomialFit(LinearFit standardised, Interval range) {
     }
 
     /** The same fit with coefficients of the plain powers of x, constant first. */
-    public LinearFit plain() {
+    public LeastSquares.LinearFit plain() {
         int size = standardised.coefficients().size();
         double[][] rows = new double[size][size];
         for (int power = 0; power < size; power++) {
@@ -66,7 +66,7 @@ public record PolynomialFit(LinearFit standardised, Interval range) {
                 covariance[row][column] = standardised.covariance().between(weights.get(row), weights.get(column));
             }
         }
-        return new LinearFit(
+        return new LeastSquares.LinearFit(
                 Series.of(weights.stream()
                         .mapToDouble(own -> standardised.estimate(own).value())),
                 Covariance.of(covariance),

@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Severity;
 import org.nextpull.plan.TimingPlan;
 
 /** Every class of error with its place; a plan with an error gives no plan. */
@@ -366,7 +365,7 @@ class PlanErrorsTest {
     void aPlanThatIsOnlyOddIsReadWithAWarning(String text) {
         var outcome = PlanText.read(text, "plan.toml");
         assertThat(outcome.isFailed()).isFalse();
-        assertThat(outcome.findings()).extracting(Finding::severity).containsExactly(Severity.WARNING);
+        assertThat(outcome.findings()).extracting(Finding::severity).containsExactly(Finding.Severity.WARNING);
     }
 
     @Test

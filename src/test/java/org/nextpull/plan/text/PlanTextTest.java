@@ -19,7 +19,6 @@ import org.nextpull.fuel.Element;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.Band;
-import org.nextpull.plan.CandidatePlan;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.FuelChoice;
@@ -120,9 +119,9 @@ class PlanTextTest {
                                                 FuelProperty.RESEARCH_OCTANE, 102.0))));
         assertThat(plan.candidates())
                 .containsExactly(
-                        new CandidatePlan(
+                        new SweepPlan.Candidate(
                                 "tank", Optional.empty(), Optional.of("what is in it now"), OptionalDouble.of(1.75)),
-                        new CandidatePlan(
+                        new SweepPlan.Candidate(
                                 "blended", Optional.of("data sheet"), Optional.empty(), OptionalDouble.empty()));
         assertThat(plan.dyno().kind()).isEqualTo(DynoFacts.Kind.CHASSIS_BRAKE);
         assertThat(plan.dyno().torqueAt()).isEqualTo(DynoFacts.Shaft.ROLLER);

@@ -20,7 +20,7 @@ import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveSetup;
 import org.nextpull.live.SessionFolders;
-import org.nextpull.response.PullStatus;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionInput;
@@ -80,7 +80,7 @@ class RunningDayIT {
             assertThat(page.recording().tone()).isEqualTo(Tone.GOOD);
             assertThat(page.recording().sentence()).startsWith("Recording, ");
             day.tell(new OperatorAction.Strike(2, "throttle slipped"));
-            until(moment -> moment.result().pulls().get(1).standing() == PullStatus.STRUCK);
+            until(moment -> moment.result().pulls().get(1).standing() == MeasuredPull.Status.STRUCK);
             Replay replay = day.sheet().replay();
             assertThat(replay.whole().pulls()).hasSize(pulls);
             assertThat(replay.steps()).isNotEmpty();

@@ -25,7 +25,6 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.Port;
-import org.nextpull.intake.serial.PortOpener;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
@@ -174,7 +173,7 @@ class ArrivalsTest {
         }
     }
 
-    private static PortOpener refusing() {
+    private static Port.Opener refusing() {
         return settings -> Outcome.failed(Finding.error(
                 FindingCode.WIRE_NOT_OPENED,
                 Place.inFile(COM),

@@ -28,7 +28,7 @@ import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.Await;
 import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.Port;
-import org.nextpull.intake.serial.PortInfo;
+import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.window.page.DrivenPage;
@@ -56,7 +56,8 @@ class StartPageIT {
     private DrivenPage open(Dimension size) {
         PortAccess ports = new PortAccess(
                 () -> Outcome.of(List.of(
-                        new PortInfo("/dev/ttyUSB0", "Serial adapter"), new PortInfo("/dev/ttyACM1", "Data logger"))),
+                        new SerialPorts.PortInfo("/dev/ttyUSB0", "Serial adapter"),
+                        new SerialPorts.PortInfo("/dev/ttyACM1", "Data logger"))),
                 settings -> Outcome.of(logger));
         return DrivenPage.open(foot -> new StartController(work, foot, ports, orders::add), size);
     }
