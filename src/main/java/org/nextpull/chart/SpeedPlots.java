@@ -110,9 +110,7 @@ public final class SpeedPlots {
                 .toList();
         return Reading.of(pulls, result.plan().goal().response()).stream()
                 .max(Comparator.comparingDouble(Reading::value))
-                .flatMap(reading -> used.stream()
-                        .filter(one -> one.pull().number() == reading.pull().number())
-                        .findFirst());
+                .flatMap(reading -> result.pull(reading.pull().number()));
     }
 
     private static List<Point> peaks(MeasuredCurve one, List<Unit> units) {

@@ -34,9 +34,6 @@ interface DayPulls {
     /** A file is complete. */
     default void complete(Arrival.FileComplete file) {}
 
-    /** Data is missing from that moment on, in s of the session. */
-    default void cutAt(double seconds) {}
-
     /** The moment from which data is missing, while rows from before it may still come. */
     default OptionalDouble waitingCutS() {
         return OptionalDouble.empty();

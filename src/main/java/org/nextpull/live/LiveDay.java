@@ -2,10 +2,9 @@ package org.nextpull.live;
 
 import java.time.Instant;
 import java.util.ArrayDeque;
+import java.util.ArrayList;
 import java.util.Deque;
-import java.util.HashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
@@ -25,9 +24,6 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.pull.Candidate;
-import org.nextpull.pull.Refusal;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionInput;
@@ -50,10 +46,7 @@ final class LiveDay {
     private final DayEvents events;
     private final WireChain chain;
     private final DayPulls pulls;
-    private final RowAlarms alarms;
-    private final LatestValues latest = new LatestValues();
-    private final PullTrace trace = new PullTrace();
-    private final Optional<HoldGuide> guide;
+    private final LiveRows rows;
     private final Links links;
     private final OperatorLines operator = new OperatorLines();
     private final Waiting waiting = new Waiting();
@@ -68,10 +61,7 @@ final class LiveDay {
     private SessionResult result;
     private boolean replaying;
     /** What had been said when each pull was found in the captures: an act that came later is not about it. */
-    private final Map<Integer, OperatorActions> saidBefore = new HashMap<>();
-
-    /** Whether rows come as they are measured; what a file held before it was looked at is no news. */
-    private boolean written = true;
+    private final List<OperatorActions> saidBefore = new ArrayList<>();
 
     private int settled;
     private int asked;
@@ -85,14 +75,12 @@ final class LiveDay {
         this.now = start;
         this.desk = desk;
         this.events = events;
-        AlarmRules limits = AlarmRules.of(plan);
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
-        this.pulls = intake.pulls(plan, limits, chain);
-        this.alarms = new RowAlarms(intake.sources().size(), limits);
+        this.pulls = intake.pulls(plan, AlarmRules.of(plan), chain);
+        this.rows = new LiveRows(intake.sources().size(), plan);
         this.coverage = new Coverage(intake, chain);
         this.links = new Links(intake.names());
         this.limited = plan;
-        this.guide = HoldGuide.of(plan);
         this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
     }
 
@@ -112,28 +100,16 @@ final class LiveDay {
         } else {
             links.see(arrival);
             pulls.see(arrival);
-            see(arrival);
+            rows.see(arrival);
             chain.accept(arrival);
         }
         look();
     }
 
-    private void see(Arrival arrival) {
-        if (arrival instanceof Arrival.Lost lost) {
-            alarms.restart();
-            pulls.cutAt(lost.at().seconds());
-        } else if (arrival instanceof Arrival.FromFile file) {
-            written = file.atByte() > 0;
-            if (!written) {
-                alarms.restart();
-            }
-        }
-    }
-
     private void noteFound() {
         waiting.see(pulls.count(), now.seconds());
-        for (int number = saidBefore.size() + 1; replaying && number <= pulls.count(); number++) {
-            saidBefore.put(number, acts);
+        while (replaying && saidBefore.size() < pulls.count()) {
+            saidBefore.add(acts);
         }
     }
 
@@ -144,12 +120,12 @@ final class LiveDay {
         look();
         if (!replaying) {
             coverage.due(limited, at.seconds()).forEach(finding -> say(at, finding));
-            coverage.silent(limited, latest.all(at), pulls.loadedSinceS().isPresent())
+            coverage.silent(limited, rows.values(at), pulls.loadedSinceS().isPresent())
                     .forEach(finding -> say(at, finding));
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
-                && waiting.isDue(limited, latest.conditions(at), advice(), at.seconds())) {
+                && waiting.isDue(limited, rows.conditions(at), advice(), at.seconds())) {
             ask();
         }
     }
@@ -182,27 +158,17 @@ final class LiveDay {
             if (!acts.isSettled(number)) {
                 settle(
                         number,
-                        saidBefore.getOrDefault(number, acts),
+                        saidBefore.size() < number ? acts : saidBefore.get(number - 1),
                         () -> Desk.evaluate(input(), PullSettings.first(pulls.pulls(), number - 1))
                                 .value()
                                 .flatMap(SessionResult::verdict)
                                 .flatMap(verdict -> verdict.advice().setting()));
             }
         }
-        announced = pulls.count() - (lastWasCut() ? 1 : 0);
+        announced = pulls.count() - (PullSettings.lastWasCut(pulls.pulls()) ? 1 : 0);
         desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), acts.all());
         Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
         ask();
-    }
-
-    /** Whether the program ended in the middle of a pull: that pull is told now. */
-    private boolean lastWasCut() {
-        List<Candidate> all = PullSettings.candidates(pulls.pulls());
-        return !all.isEmpty()
-                && all.get(all.size() - 1)
-                        .refusal()
-                        .filter(refusal -> refusal.reason() == Refusal.Reason.DATA_STOPPED)
-                        .isPresent();
     }
 
     private void look() {
@@ -219,11 +185,7 @@ final class LiveDay {
     }
 
     private void settle(int number, OperatorActions said, Supplier<Optional<EngineSetting>> proposed) {
-        List<Candidate> all = PullSettings.candidates(pulls.pulls());
-        PullSettings.Ended ended = new PullSettings.Ended(number, all.get(number - 1));
-        Optional<PullSettings.Ended> before =
-                number == 1 ? Optional.empty() : Optional.of(new PullSettings.Ended(number - 1, all.get(number - 2)));
-        new PullSettings(plan).of(ended, before, said, proposed).ifPresent(act -> {
+        new PullSettings(plan).of(number, pulls.pulls(), said, proposed).ifPresent(act -> {
             events.acted(act);
             take(act);
         });
@@ -239,7 +201,7 @@ final class LiveDay {
         if (act instanceof OperatorAction.ChangeLimit) {
             limited = acts.plan(plan);
             AlarmRules limits = AlarmRules.of(limited);
-            alarms.limits(limits);
+            rows.limits(limits);
             pulls.limits(limits);
         }
         if (!replaying) {
@@ -256,7 +218,7 @@ final class LiveDay {
     }
 
     private SessionInput input() {
-        SessionInput day = SessionInput.of(plan, List.of(), List.of()).withNow(latest.conditions(now));
+        SessionInput day = SessionInput.of(plan, List.of(), List.of()).withNow(rows.conditions(now));
         return acts.applied(experience.map(day::withExperience).orElse(day));
     }
 
@@ -269,17 +231,11 @@ final class LiveDay {
                 result = found;
                 for (int number = announced + 1; number <= answer.question().count(); number++) {
                     announced = number;
-                    pull(found, number).ifPresent(events::pullEnded);
+                    found.pull(number).ifPresent(events::pullEnded);
                 }
                 events.changed();
             });
         });
-    }
-
-    private static Optional<MeasuredCurve> pull(SessionResult result, int number) {
-        return result.measured().stream()
-                .filter(one -> one.pull().number() == number)
-                .findFirst();
     }
 
     private Optional<Advice> advice() {
@@ -307,12 +263,12 @@ final class LiveDay {
                 limited,
                 links.all(now),
                 capture,
-                latest.all(now),
-                alarms.sounding(),
-                alarms.headroom(),
+                rows.values(now),
+                rows.sounding(),
+                rows.headroom(),
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
-                since.isPresent() ? trace.since(since.getAsDouble()) : LiveState.PullSoFar.none(),
-                guide.map(HoldGuide::now),
+                rows.pull(since),
+                rows.hold(),
                 waiting.coolDownLeftS(limited.start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 acts,
@@ -329,19 +285,9 @@ final class LiveDay {
     private final class FromChain implements WireChain.Listener {
         @Override
         public void rows(String source, Samples samples) {
-            latest.take(samples, now);
-            trace.take(samples, now.seconds());
-            guide.ifPresent(hold -> hold.take(samples, now.seconds()));
-            if (!written) {
-                return;
-            }
-            for (Alarm.Event event : alarms.take(source, samples)) {
-                if (event.kind() != Alarm.Event.Kind.CLEARED) {
-                    guide.ifPresent(HoldGuide::limit);
-                }
-                if (!replaying) {
-                    events.alarm(event);
-                }
+            List<Alarm.Event> alarms = rows.take(source, samples, now);
+            if (!replaying) {
+                alarms.forEach(events::alarm);
             }
         }
 

@@ -14,6 +14,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
+import org.nextpull.intake.wire.Arrival;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullFinder;
 import org.nextpull.pull.PullRules;
@@ -97,11 +98,13 @@ final class PortPulls implements DayPulls {
     }
 
     @Override
-    public void cutAt(double seconds) {
-        if (cutS.isPresent()) {
-            cutNow();
+    public void see(Arrival arrival) {
+        if (arrival instanceof Arrival.Lost) {
+            if (cutS.isPresent()) {
+                cutNow();
+            }
+            cutS = OptionalDouble.of(arrival.at().seconds());
         }
-        cutS = OptionalDouble.of(seconds);
     }
 
     @Override

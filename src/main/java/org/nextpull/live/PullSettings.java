@@ -10,6 +10,7 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
+import org.nextpull.pull.Refusal;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SourcePulls;
@@ -25,35 +26,32 @@ final class PullSettings {
         this.plan = plan;
     }
 
-    /** A pull by its number over the day. */
-    record Ended(int number, Candidate candidate) {}
-
     /**
      * The act that says what is not said yet.
      *
-     * @param ended the pull
-     * @param before the pull before it
+     * @param number of the pull over the day
+     * @param sources the pulls so far
      * @param acts what was said so far
      * @param proposed what was proposed for it; asked for only where it is needed
      * @return empty when there is nothing to add; an act that says nothing where something would have to be said and nobody can
      */
     Optional<OperatorAction.Setting> of(
-            Ended ended, Optional<Ended> before, OperatorActions acts, Supplier<Optional<EngineSetting>> proposed) {
-        int number = ended.number();
+            int number, List<SourcePulls> sources, OperatorActions acts, Supplier<Optional<EngineSetting>> proposed) {
+        List<Candidate> all = candidates(sources);
+        Candidate ended = all.get(number - 1);
         AskedSetting configuration = configuration(acts, number);
         boolean isNews = !configuration.equals(AskedSetting.none());
-        if (acts.isSet(number) || isLogged(ended.candidate())) {
+        if (acts.isSet(number) || isLogged(ended)) {
             return isNews ? Optional.of(new OperatorAction.Setting(number, configuration, false)) : Optional.empty();
         }
-        Optional<Integer> refused = before.filter(
-                        earlier -> !earlier.candidate().isUsable())
-                .map(Ended::number)
+        Optional<Integer> refused = Optional.of(number - 1)
+                .filter(earlier -> earlier > 0 && !all.get(earlier - 1).isUsable())
                 .filter(acts::isSet);
         boolean guessed = refused.map(earlier -> acts.amendments().assumed().contains(earlier))
                 .orElse(true);
         AskedSetting values = refused.flatMap(acts::settingOf)
                 .or(() -> proposed.get().map(AskedSetting::ofNumbers))
-                .map(known -> unlogged(ended.candidate(), known))
+                .map(known -> unlogged(ended, known))
                 .orElseGet(AskedSetting::none);
         return Optional.of(
                 new OperatorAction.Setting(number, values.orElse(configuration), guessed && values.hasValues()));
@@ -97,8 +95,17 @@ final class PullSettings {
         return candidate.samples().presentRows(Channel.of(role)).length > 0;
     }
 
-    /** All pulls of a day, in the order of their numbers. */
-    static List<Candidate> candidates(List<SourcePulls> sources) {
+    /** Whether the program ended in the middle of the last pull: that pull is told when it goes on. */
+    static boolean lastWasCut(List<SourcePulls> sources) {
+        List<Candidate> all = candidates(sources);
+        return !all.isEmpty()
+                && all.get(all.size() - 1)
+                        .refusal()
+                        .filter(refusal -> refusal.reason() == Refusal.Reason.DATA_STOPPED)
+                        .isPresent();
+    }
+
+    private static List<Candidate> candidates(List<SourcePulls> sources) {
         return sources.stream().flatMap(source -> source.candidates().stream()).toList();
     }
 

@@ -1,13 +1,12 @@
 package org.nextpull.session;
 
-import java.util.ArrayList;
-import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
@@ -18,19 +17,11 @@ import org.nextpull.advice.NextConfiguration;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
-import org.nextpull.compare.Comparison;
-import org.nextpull.compare.ComparisonRequest;
-import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.FurtherPulls;
-import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.PullPlan;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Repeatability;
-import org.nextpull.scatter.Scatter;
 
 /**
  * A day that decides between candidates: the sweep of each, one after the other, then decision runs of all at their own best, in blocks
@@ -38,17 +29,6 @@ import org.nextpull.scatter.Scatter;
  * pulls of the sweeps. Read off the pulls, so that a day says the same live, replayed and as a whole.
  */
 final class Deciding {
-    /** Runs in blocks that change each label with the reference so often: after fewer nobody can tell a label from a bow of the day. */
-    private static final int CHANGE_OVERS = 3;
-
-    private static final double POWER = 0.8;
-    private static final double USUAL_SCATTER_PERCENT = 0.3;
-    private static final double LEAST_SCATTER_PERCENT = 0.1;
-    /** After the planned runs the day goes on at most so often. */
-    private static final int MOST_ROUNDS = 2;
-
-    private static final long SEED = 1;
-
     private final SweepPlan plan;
     private final List<MeasuredPull> pulls;
     private final List<MeasuredPull> before;
@@ -105,7 +85,7 @@ final class Deciding {
             int end = endOfSweep(candidate);
             boolean begun = pulls.subList(0, end).stream().anyMatch(pull -> CandidateStates.isOf(pull, candidate));
             if (!begun) {
-                return new Answer(begins(candidate), day(List.of(), List.of(), Optional.empty(), false));
+                return new Answer(begins(candidate), day(DecisionRuns.none(plan)));
             }
             Verdict verdict = judge(pulls.subList(0, end), candidate);
             if (candidate.equals(plan.candidates().get(plan.candidates().size() - 1))) {
@@ -113,7 +93,7 @@ final class Deciding {
             }
             swept.put(candidate.label(), verdict);
             if (end == pulls.size() && verdict.advice().action() != Action.STOP && isFitted(candidate)) {
-                return new Answer(verdict, day(List.of(), List.of(), Optional.empty(), false));
+                return new Answer(verdict, day(DecisionRuns.none(plan)));
             }
         }
         return decide();
@@ -220,65 +200,18 @@ final class Deciding {
     }
 
     private Answer decide() {
-        List<MeasuredPull> runs = pulls.subList(sweeps, pulls.size()).stream()
-                .filter(MeasuredPull::isUsed)
-                .filter(pull -> pull.setting().label().flatMap(plan::candidate).isPresent())
-                .toList();
-        List<String> order = new ArrayList<>(planned());
-        InterimLooks looks = new InterimLooks.Planned(order.size());
-        Optional<MeasuredComparison> told = compared(alike(runs, order.size()), looks);
-        for (int round = 0; round < MOST_ROUNDS && runs.size() >= order.size(); round++) {
-            Optional<FurtherPulls> further = told.flatMap(found -> by(found).further());
-            if (further.isEmpty()) {
-                break;
-            }
-            order.addAll(further.get().order());
-            looks = further.get().looks();
-            told = compared(alike(runs, order.size()), looks);
-        }
-        boolean decided =
-                runs.size() >= order.size() || told.filter(this::isTold).isPresent();
-        Verdict next = decided ? ends(told) : runs(order.get(runs.size()), order.size(), runs.size());
-        return new Answer(next, day(runs, order, told, decided));
+        DecisionRuns decision = DecisionRuns.of(plan, pulls.subList(0, sweeps), pulls.subList(sweeps, pulls.size()));
+        return new Answer(decision.isDecided() ? ends(decision) : runs(decision), day(decision));
     }
 
     private Verdict verdict(String label) {
         return Optional.ofNullable(swept.get(label)).orElseThrow();
     }
 
-    /** The order of least pulls for the plan's worth; it begins with what is fitted when the last sweep ends. */
-    private List<String> planned() {
-        Repeatability known = Session.repeatability(plan, pulls.subList(0, sweeps));
-        double scatter = known.scatter().map(Scatter::percent).orElse(USUAL_SCATTER_PERCENT);
-        List<String> labels =
-                plan.candidates().stream().map(SweepPlan.Candidate::label).toList();
-        List<String> order = new ArrayList<>(PullPlan.decision(
-                        Math.max(LEAST_SCATTER_PERCENT, scatter),
-                        new PullPlan.Wish(plan.goal().worthPercent(), POWER),
-                        labels,
-                        CHANGE_OVERS)
-                .order());
-        Collections.reverse(order);
-        return order;
-    }
-
-    private Optional<MeasuredComparison> compared(List<MeasuredPull> runs, InterimLooks looks) {
-        ComparisonRequest request = new ComparisonRequest(
-                plan.candidates().get(0).label(), plan.goal().worthPercent(), looks, SEED);
-        return MeasuredComparison.of(runs, request, plan.goal().response()).value();
-    }
-
-    private ComparisonResult by(MeasuredComparison comparison) {
-        return comparison.by(plan.goal().response());
-    }
-
-    private boolean isTold(MeasuredComparison comparison) {
-        List<Comparison> all = by(comparison).comparisons();
-        return all.size() == plan.candidates().size() - 1
-                && all.stream().noneMatch(one -> one.verdict() == Comparison.Verdict.CANNOT_TELL);
-    }
-
-    private Verdict runs(String label, int planned, int done) {
+    private Verdict runs(DecisionRuns decision) {
+        int done = decision.runs().size();
+        int planned = decision.order().size();
+        String label = decision.order().get(done);
         SweepPlan.Candidate candidate = plan.candidate(label).orElseThrow();
         Verdict own = verdict(label);
         boolean unclean = pulls.subList(endOfSweep(candidate), pulls.size()).stream()
@@ -298,38 +231,28 @@ final class Deciding {
                 now.chosen()));
     }
 
-    /** The best that is proven, else the reference. */
-    private Verdict ends(Optional<MeasuredComparison> told) {
-        String best = told.stream()
-                .flatMap(found -> by(found).comparisons().stream())
-                .filter(one -> one.verdict() == Comparison.Verdict.MORE)
-                .map(Comparison::label)
-                .findFirst()
-                .orElse(plan.candidates().get(0).label());
-        Verdict own = verdict(best);
-        boolean settled = told.filter(this::isTold).isPresent();
+    private Verdict ends(DecisionRuns decision) {
+        Verdict own = verdict(decision.best());
         return own.withAdvice(new Advice(
                 Action.STOP,
                 AdviceCode.DECIDED,
                 Optional.empty(),
-                new Reason.Decided(best, settled),
+                new Reason.Decided(decision.best(), decision.isTold()),
                 Optional.empty(),
                 own.chosen()));
     }
 
-    /** Those of the decision runs that ran at the setting of their candidate. */
-    private static List<MeasuredPull> alike(List<MeasuredPull> runs, int most) {
-        return ComparedDay.LikePulls.of(runs.subList(0, Math.min(most, runs.size())))
-                .pulls();
-    }
-
-    private CandidateDay day(
-            List<MeasuredPull> runs, List<String> order, Optional<MeasuredComparison> told, boolean decided) {
-        List<MeasuredPull> all = new ArrayList<>(before);
-        all.addAll(runs.subList(0, Math.min(order.size(), runs.size())));
+    private CandidateDay day(DecisionRuns decision) {
+        List<MeasuredPull> own = decision.planned();
+        List<MeasuredPull> all = Stream.concat(before.stream(), own.stream()).toList();
         // days join as they are known now: nobody looks at one again for the sake of another
-        Optional<MeasuredComparison> joined = before.isEmpty() ? told : compared(all, new InterimLooks.Open(0));
+        Optional<MeasuredComparison> joined = before.isEmpty() ? decision.told() : decision.joined(all);
         return new CandidateDay(
-                states.with(all, joined.map(this::by)), order, all.size() - before.size(), all, joined, decided);
+                states.with(all, joined.map(told -> told.by(plan.goal().response()))),
+                decision.order(),
+                own.size(),
+                all,
+                joined,
+                decision.isDecided());
     }
 }

@@ -58,6 +58,11 @@ public record SessionResult(
         return measured.stream().map(MeasuredCurve::pull).toList();
     }
 
+    /** The pull of that number over the day. */
+    public Optional<MeasuredCurve> pull(int number) {
+        return measured.stream().filter(one -> one.pull().number() == number).findFirst();
+    }
+
     /** The days on which it was run, the first first, by the clocks of the logs or the dates in their names; empty where neither tells. */
     public List<LocalDate> days() {
         return Stream.concat(

@@ -38,10 +38,8 @@ final class CandidatePart {
                 .flatMap(verdict -> Stream.concat(verdict.timing().stream(), verdict.mixture().stream()))
                 .flatMap(sweep -> sweep.pulls().stream())
                 .findFirst()
-                .flatMap(number -> result.pulls().stream()
-                        .filter(pull -> pull.number() == number)
-                        .findFirst())
-                .flatMap(pull -> pull.setting().label())
+                .flatMap(result::pull)
+                .flatMap(one -> one.pull().setting().label())
                 .map(label -> " of \"" + label + "\"")
                 .orElse("");
     }

@@ -4,13 +4,10 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.stream.Collectors;
+import java.util.stream.Stream;
 import org.nextpull.advice.Action;
-import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
 import org.nextpull.air.AirState;
 import org.nextpull.channel.SparkMap;
@@ -24,10 +21,7 @@ import org.nextpull.report.AdviceText;
 import org.nextpull.report.KnockText;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WatchText;
-import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Scatter;
-import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
@@ -45,8 +39,6 @@ final class FrontPart {
     private static final int LEAST_HEIGHT = 240;
     /** Caption and headings of a table. */
     private static final int HEAD_LINES = 2;
-
-    private static final double INTERVAL = 0.9;
 
     private final SessionResult result;
     private final ComparePart comparison;
@@ -78,15 +70,8 @@ final class FrontPart {
             List<Section.Grid> grids,
             List<Section.Figure> figures) {}
 
-    /** The pulls before and after: the first that counts, and those with the setting that stays. */
-    private record Ends(MeasuredPull first, List<MeasuredPull> last) {
-        MeasuredPull proof() {
-            return last.get(last.size() - 1);
-        }
-    }
-
     Front front() {
-        Optional<Ends> ends = ends();
+        Optional<BeforeAndAfter> ends = BeforeAndAfter.of(result, shown);
         List<Section.Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
         List<String> remarks = remarks();
         ChartSize size = size(remarks, grids);
@@ -107,9 +92,9 @@ final class FrontPart {
         return new ChartSize(SIZE.width(), Math.max(LEAST_HEIGHT, SIZE.height() - LINE_HEIGHT * over), SIZE.scale());
     }
 
-    private List<Section.Grid> grids(Optional<Ends> ends) {
+    private List<Section.Grid> grids(Optional<BeforeAndAfter> ends) {
         List<Section.Grid> grids = new ArrayList<>(comparison.summary().stream().toList());
-        ends.map(this::beforeAndAfter).ifPresent(grids::add);
+        ends.map(BeforeAndAfter::grid).ifPresent(grids::add);
         result.verdict()
                 .flatMap(Verdict::chosen)
                 .flatMap(chosen -> chosen.setting().map())
@@ -198,122 +183,13 @@ final class FrontPart {
         return remarks;
     }
 
-    private java.util.stream.Stream<MeasuredPull> used() {
+    private Stream<MeasuredPull> used() {
         return result.pulls().stream().filter(MeasuredPull::isUsed);
     }
 
-    private Optional<Ends> ends() {
-        List<MeasuredPull> used = used().toList();
-        Optional<Chosen> chosen = result.verdict().flatMap(Verdict::chosen);
-        if (used.size() < 2 || chosen.isEmpty()) {
-            return Optional.empty();
-        }
-        MeasuredPull first = used.get(0);
-        List<MeasuredPull> last = used.stream()
-                .filter(pull ->
-                        result.isClean(pull) && pull.number() != first.number() && hasSetting(pull, chosen.get()))
-                .toList();
-        return last.isEmpty() ? Optional.empty() : Optional.of(new Ends(first, last));
-    }
-
-    private boolean hasSetting(MeasuredPull pull, Chosen chosen) {
-        if (chosen.setting().map().isPresent()) {
-            // a map is proven by the last clean pull; those before it ran other maps
-            return chosen.proof().standing() == Chosen.Standing.PROVEN
-                    && used().filter(result::isClean)
-                            .max(Comparator.comparingDouble(MeasuredPull::order))
-                            .filter(proof -> proof.number() == pull.number())
-                            .isPresent();
-        }
-        return Session.sameSetting(result.plan()).isRun(chosen.setting(), pull);
-    }
-
-    /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
-    private Section.Grid beforeAndAfter(Ends ends) {
-        String torque = shown.unit(Quantity.TORQUE).sign();
-        String power = shown.unit(Quantity.POWER).sign();
-        Section.Grid grid = Section.Grid.of(
-                "Before: pull " + ends.first().number() + ". After: "
-                        + ends.last().stream()
-                                .map(pull -> String.valueOf(pull.number()))
-                                .collect(Collectors.joining(", ", "pull ", "."))
-                        + " Corrected figures; the change of the average with its 90 % interval from pull to pull",
-                "",
-                "before",
-                "at rpm",
-                "after",
-                "at rpm",
-                "change");
-        grid = row(
-                grid,
-                "average torque, " + torque,
-                ends,
-                figures -> figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty())),
-                shown::torque);
-        grid = row(
-                grid,
-                "peak torque, " + torque,
-                ends,
-                figures -> figures.peakTorque()
-                        .map(one -> new Figure(one.torque().newtonMetres(), OptionalDouble.of(one.rpm()))),
-                shown::torque);
-        return row(
-                grid,
-                "peak power, " + power,
-                ends,
-                figures ->
-                        figures.peakPower().map(one -> new Figure(one.power().watts(), OptionalDouble.of(one.rpm()))),
-                shown::power);
-    }
-
-    /** An average, or a peak with its speed. */
-    private record Figure(double si, OptionalDouble rpm) {
-        String speed() {
-            return rpm.isPresent() ? Shown.fixed(rpm.getAsDouble(), 0) : "";
-        }
-    }
-
-    /** The peaks are those of the first and of the last pull; the average is that of all pulls with the setting that stays. */
-    private Section.Grid row(
-            Section.Grid grid,
-            String name,
-            Ends ends,
-            Function<Figures, Optional<Figure>> figure,
-            Function<Double, String> number) {
-        Optional<Figure> before = ends.first().figures().flatMap(figure);
-        Optional<Figure> after = ends.proof().figures().flatMap(figure);
-        if (before.isEmpty() || after.isEmpty()) {
-            return grid;
-        }
-        boolean isAverage = after.get().rpm().isEmpty();
-        double last = isAverage
-                ? ends.last().stream()
-                        .flatMap(pull -> pull.figures().flatMap(figure).stream())
-                        .mapToDouble(Figure::si)
-                        .average()
-                        .orElseThrow()
-                : after.get().si();
-        return grid.row(
-                name,
-                number.apply(before.get().si()),
-                before.get().speed(),
-                number.apply(last),
-                after.get().speed(),
-                change(before.get().si(), last, isAverage ? ends.last().size() : 0));
-    }
-
-    private String change(double before, double after, int pulls) {
-        double percent = 100 * (after / before - 1);
-        Optional<Scatter> scatter = pulls > 0 ? result.scatter() : Optional.empty();
-        return String.format(Locale.ROOT, "%+.1f %%", percent)
-                + scatter.map(known ->
-                                String.format(Locale.ROOT, " \u00b1 %.1f", known.differencePercent(INTERVAL, 1, pulls)))
-                        .orElse("");
-    }
-
-    private Optional<Section.Figure> chart(Optional<Ends> ends, ChartSize size) {
+    private Optional<Section.Figure> chart(Optional<BeforeAndAfter> ends, ChartSize size) {
         return ends.flatMap(both -> SpeedPlots.beforeAndAfter(
-                        result, both.first().number(), both.proof().number(), shown.units()))
+                        result, both.first().number(), both.last().number(), shown.units()))
                 .or(() -> SpeedPlots.of(result, shown.units()))
                 .map(plot -> new Section.Figure(
                         "Corrected torque and power",

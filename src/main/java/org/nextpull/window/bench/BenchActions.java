@@ -124,10 +124,8 @@ final class BenchActions {
 
     private void pull(Function<MeasuredPull, Question> question) {
         day(now -> selected.get()
-                .flatMap(card -> now.result().pulls().stream()
-                        .filter(pull -> pull.number() == card.number())
-                        .findFirst())
-                .map(question)
+                .flatMap(card -> now.result().pull(card.number()))
+                .map(one -> question.apply(one.pull()))
                 .orElse(null));
     }
 
