@@ -46,8 +46,8 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
         return power.torqueAt(rpm * shaftRevPerSpeedRev);
     }
 
-    CurvePoint point(double rpm, Torque torque, int rows) {
-        return new CurvePoint(rpm, torque, power(torque, rpm), rows);
+    CurvePoint point(double rpm, Torque torque) {
+        return new CurvePoint(rpm, torque, power(torque, rpm));
     }
 
     /** Whether two curves show the same thing and may be compared. */

@@ -9,14 +9,12 @@ import org.nextpull.unit.Torque;
  * @param rpm speed along the axis of the curve, rpm, not negative
  * @param torque torque there, at the shaft that the axes name
  * @param power power there
- * @param rows rows of the log that weigh in it
  */
-public record CurvePoint(double rpm, Torque torque, Power power, int rows) {
+public record CurvePoint(double rpm, Torque torque, Power power) {
     CurvePoint times(double factor) {
         return new CurvePoint(
                 rpm,
                 Torque.ofNewtonMetres(torque.newtonMetres() * factor),
-                Power.ofWatts(power.watts() * factor),
-                rows);
+                Power.ofWatts(power.watts() * factor));
     }
 }

@@ -36,16 +36,13 @@ record PlateauCurve(CurveAxes axes, SpeedGrid grid, List<Plateau> plateaus) {
         List<CurveNoise.Weights> weights = new ArrayList<>();
         if (plateaus.size() == 1) {
             Plateau only = plateaus.get(0);
-            points.add(axes.point(
-                    only.meanRpm(),
-                    Torque.ofNewtonMetres(only.meanTorque()),
-                    only.rpm().size()));
+            points.add(axes.point(only.meanRpm(), Torque.ofNewtonMetres(only.meanTorque())));
             weights.add(new CurveNoise.Weights(0, Series.of(1)));
         } else {
             lines(points, weights);
         }
         Series variance = Series.of(plateaus.stream().mapToDouble(Plateau::variance));
-        return new RawCurve(grid, axes, points, new CurveNoise(weights, variance));
+        return RawCurve.of(grid, axes, points, new CurveNoise(weights, variance));
     }
 
     private void lines(List<CurvePoint> points, List<CurveNoise.Weights> weights) {
@@ -60,13 +57,9 @@ record PlateauCurve(CurveAxes axes, SpeedGrid grid, List<Plateau> plateaus) {
             Plateau above = plateaus.get(left + 1);
             double share = (place - below.meanRpm()) / (above.meanRpm() - below.meanRpm());
             double torque = below.meanTorque() * (1 - share) + above.meanTorque() * share;
-            points.add(axes.point(place, Torque.ofNewtonMetres(torque), nearer(share, below, above)));
+            points.add(axes.point(place, Torque.ofNewtonMetres(torque)));
             weights.add(new CurveNoise.Weights(left, Series.of(1 - share, share)));
         }
-    }
-
-    private static int nearer(double share, Plateau below, Plateau above) {
-        return (share < 0.5 ? below : above).rpm().size();
     }
 
     /** The plateaus of rising, different speeds; those of one speed are joined. */

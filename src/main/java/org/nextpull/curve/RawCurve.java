@@ -11,33 +11,74 @@ import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Torque;
 
 /**
- * Torque and power over speed as measured, before any correction for the air. It has only the points that the pull covers.
+ * Torque and power over speed as measured, before any correction for the air. It has only the points that the pull covers. A day keeps one
+ * for each of its pulls, so it holds bare numbers, and makes its points when they are asked for.
  *
  * @param grid the grid that its points lie on; a hold has one point at the speed that was held
  * @param axes what it shows
- * @param points its points, of rising speed, at least one
+ * @param stretches its points, of rising speed, at least one
  * @param noise how sure they are
  */
-public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise) {
+public record RawCurve(SpeedGrid grid, CurveAxes axes, List<Stretch> stretches, CurveNoise noise) {
     private static final double EDGE_RPM = 1e-3;
     private static final double HALF_WINDOW_RPM = 200;
     private static final int LEAST_TO_SMOOTH = 5;
 
+    public RawCurve {
+        stretches = List.copyOf(stretches);
+    }
+
     /**
-     * Accepts points in the order given, which must be that of rising speed.
+     * Points without a hole.
+     *
+     * @param fromRpm speed of the first, rpm; each further one lies a step of the grid above
+     * @param torque torque of each, N.m
+     */
+    record Stretch(double fromRpm, Series torque) {}
+
+    /**
+     * Of points in the order given, which must be that of rising speed.
      *
      * @throws IllegalArgumentException without a point
      */
-    public RawCurve {
-        points = List.copyOf(points);
+    static RawCurve of(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, CurveNoise noise) {
         if (points.isEmpty()) {
             throw new IllegalArgumentException("a curve has a point");
         }
+        List<Stretch> stretches = new ArrayList<>();
+        int first = 0;
+        for (int end = 1; end <= points.size(); end++) {
+            double next = points.get(first).rpm() + (end - first) * grid.stepRpm();
+            if (end == points.size() || points.get(end).rpm() != next) {
+                List<CurvePoint> own = points.subList(first, end);
+                stretches.add(new Stretch(own.get(0).rpm(), torque(own)));
+                first = end;
+            }
+        }
+        return new RawCurve(grid, axes, stretches, noise);
+    }
+
+    private static Series torque(List<CurvePoint> points) {
+        return Series.generate(
+                points.size(), index -> points.get(index).torque().newtonMetres());
+    }
+
+    /** Its points. */
+    public List<CurvePoint> points() {
+        List<CurvePoint> points = new ArrayList<>();
+        for (Stretch stretch : stretches) {
+            for (int index = 0; index < stretch.torque().size(); index++) {
+                points.add(axes.point(
+                        stretch.fromRpm() + index * grid.stepRpm(),
+                        Torque.ofNewtonMetres(stretch.torque().get(index))));
+            }
+        }
+        return points;
     }
 
     /** The same to be drawn and read: what tells how sure its means are fills several times the memory of its points. */
     RawCurve withoutNoise() {
-        return new RawCurve(grid, axes, points, CurveNoise.LEFT_OUT);
+        return new RawCurve(grid, axes, stretches, CurveNoise.LEFT_OUT);
     }
 
     /**
@@ -46,6 +87,7 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
      * @throws IllegalStateException when the noise of the curve was left out
      */
     public Optional<BandMean> bandMean(SpeedBand band) {
+        List<CurvePoint> points = points();
         int first = 0;
         while (first < points.size() && points.get(first).rpm() < band.fromRpm() - EDGE_RPM) {
             first++;
@@ -54,10 +96,10 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
         while (end < points.size() && points.get(end).rpm() <= band.toRpm() + EDGE_RPM) {
             end++;
         }
-        return end == first ? Optional.empty() : Optional.of(mean(band, first, end));
+        return end == first ? Optional.empty() : Optional.of(mean(band, points, first, end));
     }
 
-    private BandMean mean(SpeedBand band, int first, int end) {
+    private BandMean mean(SpeedBand band, List<CurvePoint> points, int first, int end) {
         List<CurvePoint> inBand = points.subList(first, end);
         double count = inBand.size();
         double torque = inBand.stream()
@@ -102,19 +144,17 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
     }
 
     private List<CurvePoint> smoothed() {
+        List<CurvePoint> points = points();
         if (points.size() < LEAST_TO_SMOOTH) {
             return points;
         }
         Series rpm = Series.of(points.stream().mapToDouble(CurvePoint::rpm));
-        Series torque =
-                Series.of(points.stream().mapToDouble(point -> point.torque().newtonMetres()));
-        WindowQuadratic fit = new WindowQuadratic(rpm, torque);
+        WindowQuadratic fit = new WindowQuadratic(rpm, torque(points));
         return points.stream()
                 .map(point -> axes.point(
                         point.rpm(),
                         Torque.ofNewtonMetres(fit.at(point.rpm(), HALF_WINDOW_RPM, LEAST_TO_SMOOTH)
-                                .value()),
-                        point.rows()))
+                                .value())))
                 .toList();
     }
 
@@ -126,6 +166,7 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
      * @throws IllegalArgumentException for a distance of 0 or less, where the curve has more than one point
      */
     public List<CurvePoint> rowsEvery(int everyRpm) {
+        List<CurvePoint> points = points();
         double low = points.get(0).rpm();
         double high = points.get(points.size() - 1).rpm();
         if (!(low < high)) {
@@ -154,6 +195,6 @@ public record RawCurve(SpeedGrid grid, CurveAxes axes, List<CurvePoint> points, 
         double share = (rpm - lower.rpm()) / (upper.rpm() - lower.rpm());
         double torque =
                 lower.torque().newtonMetres() * (1 - share) + upper.torque().newtonMetres() * share;
-        return axes.point(rpm, Torque.ofNewtonMetres(torque), Math.min(lower.rows(), upper.rows()));
+        return axes.point(rpm, Torque.ofNewtonMetres(torque));
     }
 }

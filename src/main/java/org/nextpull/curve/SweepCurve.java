@@ -74,7 +74,7 @@ final class SweepCurve {
                     triangle(place, first, end).or(() -> bridge(place));
             if (rowsOfPoint.isPresent()) {
                 CurveNoise.Weights own = rowsOfPoint.get();
-                points.add(rows.axes().point(place, Torque.ofNewtonMetres(mean(place, own)), own.count()));
+                points.add(rows.axes().point(place, Torque.ofNewtonMetres(mean(place, own))));
                 weights.add(own);
             }
         }
@@ -89,7 +89,7 @@ final class SweepCurve {
             return Optional.empty();
         }
         CurveNoise noise = new CurveNoise(weights, Series.constant(rpm.size(), rowVariance()));
-        return Optional.of(new RawCurve(grid, rows.axes(), points, noise));
+        return Optional.of(RawCurve.of(grid, rows.axes(), points, noise));
     }
 
     private Optional<CurveNoise.Weights> triangle(double place, int first, int end) {
