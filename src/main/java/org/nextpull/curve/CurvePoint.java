@@ -13,8 +13,6 @@ import org.nextpull.unit.Torque;
 public record CurvePoint(double rpm, Torque torque, Power power) {
     CurvePoint times(double factor) {
         return new CurvePoint(
-                rpm,
-                Torque.ofNewtonMetres(torque.newtonMetres() * factor),
-                Power.ofWatts(power.watts() * factor));
+                rpm, Torque.ofNewtonMetres(torque.newtonMetres() * factor), Power.ofWatts(power.watts() * factor));
     }
 }

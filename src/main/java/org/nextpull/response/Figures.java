@@ -32,7 +32,7 @@ public record Figures(
      * @throws IllegalArgumentException without a mean torque and without a mean power
      */
     public Figures {
-        rows = List.copyOf(rows);
+        rows = RowColumns.of(rows);
         if (meanTorque.isEmpty() && meanPower.isEmpty()) {
             throw new IllegalArgumentException("a pull with figures has a torque or a power");
         }

@@ -18,6 +18,6 @@ public record MeasuredCurve(MeasuredPull pull, Optional<CorrectedCurve> curve, L
     }
 
     public MeasuredCurve withPull(MeasuredPull newPull) {
-        return new MeasuredCurve(newPull, curve, alarms);
+        return newPull == pull ? this : new MeasuredCurve(newPull, curve, alarms);
     }
 }

@@ -91,7 +91,7 @@ public record MeasuredPull(
     }
 
     public MeasuredPull withKnock(KnockHeard newKnock) {
-        return with(setting, standing, figures, newKnock, findings);
+        return newKnock == knock ? this : with(setting, standing, figures, newKnock, findings);
     }
 
     /** The same pull with other rows of its figures. */
