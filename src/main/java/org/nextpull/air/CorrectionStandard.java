@@ -9,7 +9,9 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Span;
+import org.nextpull.unit.Temperature;
 
 /**
  * A rule that brings torque and power of a spark-ignition engine to a reference atmosphere: corrected = measured x factor. All absolute
@@ -37,6 +39,11 @@ public sealed interface CorrectionStandard
 
     /** Whether the standard has been withdrawn and serves only comparison with old figures. */
     boolean withdrawn();
+
+    /** Absolute temperature as the standards print it; the difference to the exact one is below 1e-5 of a factor. */
+    static double printedKelvins(Temperature temperature) {
+        return temperature.celsius() + 273;
+    }
 
     /** Every standard, in the order in which tables show them. */
     static List<CorrectionStandard> all() {
@@ -104,5 +111,31 @@ public sealed interface CorrectionStandard
                 Detail.of("value", value),
                 Detail.of("low", span.low()),
                 Detail.of("high", span.high())));
+    }
+
+    /**
+     * Where a standard lets its factor be used.
+     *
+     * @param kelvins inlet air temperature in K; empty where the standard prints none
+     * @param dryPascals dry pressure in Pa; empty where the standard prints none
+     * @param factor the factor itself, dimensionless
+     */
+    record ValidRange(Optional<Span> kelvins, Optional<Span> dryPascals, Span factor) {
+        /** No more than 7 % of correction: the bound of ISO 1585 and SAE J1349, taken over for the older standards that print none. */
+        static final Span SEVEN_PERCENT = Span.of(0.93, 1.07);
+
+        static ValidRange ofFactorOnly() {
+            return new ValidRange(Optional.empty(), Optional.empty(), SEVEN_PERCENT);
+        }
+
+        static ValidRange ofKilopascals(double low, double high) {
+            Span kelvins = Span.of(
+                    Temperature.ofCelsius(15).kelvins(),
+                    Temperature.ofCelsius(35).kelvins());
+            Span pascals = Span.of(
+                    Pressure.ofKilopascals(low).pascals(),
+                    Pressure.ofKilopascals(high).pascals());
+            return new ValidRange(Optional.of(kelvins), Optional.of(pascals), SEVEN_PERCENT);
+        }
     }
 }

@@ -26,7 +26,7 @@ public record Din70020() implements CorrectionStandard {
     @Override
     public double factor(AirState air) {
         double pressure = REFERENCE_PASCALS / air.barometer().pascals();
-        return pressure * Math.sqrt(StandardKelvin.of(air.temperature()) / REFERENCE_KELVINS);
+        return pressure * Math.sqrt(CorrectionStandard.printedKelvins(air.temperature()) / REFERENCE_KELVINS);
     }
 
     @Override
@@ -35,8 +35,8 @@ public record Din70020() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<ValidRange> limits() {
-        return Optional.of(ValidRange.ofFactorOnly());
+    public Optional<CorrectionStandard.ValidRange> limits() {
+        return Optional.of(CorrectionStandard.ValidRange.ofFactorOnly());
     }
 
     @Override

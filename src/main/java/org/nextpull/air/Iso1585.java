@@ -29,7 +29,7 @@ public record Iso1585() implements CorrectionStandard {
     @Override
     public double factor(AirState air) {
         double pressure = REFERENCE_DRY_PASCALS / air.dryPressure().pascals();
-        double warmth = StandardKelvin.of(air.temperature()) / REFERENCE_KELVINS;
+        double warmth = CorrectionStandard.printedKelvins(air.temperature()) / REFERENCE_KELVINS;
         return Math.pow(pressure, PRESSURE_EXPONENT) * Math.pow(warmth, TEMPERATURE_EXPONENT);
     }
 
@@ -39,8 +39,8 @@ public record Iso1585() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<ValidRange> limits() {
-        return Optional.of(ValidRange.ofKilopascals(80, 110));
+    public Optional<CorrectionStandard.ValidRange> limits() {
+        return Optional.of(CorrectionStandard.ValidRange.ofKilopascals(80, 110));
     }
 
     @Override

@@ -28,7 +28,7 @@ public record NoCorrection() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<ValidRange> limits() {
+    public Optional<CorrectionStandard.ValidRange> limits() {
         return Optional.empty();
     }
 

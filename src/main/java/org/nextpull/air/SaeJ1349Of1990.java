@@ -28,7 +28,7 @@ record SaeJ1349Of1990() implements CorrectionStandard {
     @Override
     public double factor(AirState air) {
         double pressure = REFERENCE_DRY_PASCALS / air.dryPressure().pascals();
-        double warmth = StandardKelvin.of(air.temperature()) / REFERENCE_KELVINS;
+        double warmth = CorrectionStandard.printedKelvins(air.temperature()) / REFERENCE_KELVINS;
         return GAIN * pressure * Math.sqrt(warmth) - FRICTION;
     }
 
@@ -38,8 +38,8 @@ record SaeJ1349Of1990() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<ValidRange> limits() {
-        return Optional.of(ValidRange.ofKilopascals(90, 105));
+    public Optional<CorrectionStandard.ValidRange> limits() {
+        return Optional.of(CorrectionStandard.ValidRange.ofKilopascals(90, 105));
     }
 
     @Override

@@ -36,8 +36,8 @@ record SaeJ607() implements CorrectionStandard {
     }
 
     @Override
-    public Optional<ValidRange> limits() {
-        return Optional.of(ValidRange.ofFactorOnly());
+    public Optional<CorrectionStandard.ValidRange> limits() {
+        return Optional.of(CorrectionStandard.ValidRange.ofFactorOnly());
     }
 
     @Override

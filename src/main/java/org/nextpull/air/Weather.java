@@ -3,9 +3,9 @@ package org.nextpull.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.air.Moisture.DewPointReading;
-import org.nextpull.air.Moisture.RelativeHumidity;
-import org.nextpull.air.Moisture.WetBulbReading;
+import org.nextpull.air.Weather.Moisture.DewPointReading;
+import org.nextpull.air.Weather.Moisture.RelativeHumidity;
+import org.nextpull.air.Weather.Moisture.WetBulbReading;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -114,5 +114,34 @@ public record Weather(Pressure barometer, Temperature temperature, Moisture mois
     private Finding against(FindingCode code, String name, Temperature reading, Place place) {
         return Finding.error(
                 code, place, Detail.of(name, reading.kelvins()), Detail.of("dry_bulb", temperature.kelvins()));
+    }
+
+    /** How somebody measured the water in the air. */
+    public sealed interface Moisture {
+        /**
+         * Relative humidity.
+         *
+         * @param fraction dimensionless, 0 to 1; 0.6 for 60 %. Not checked here: {@link Weather#state} says what is wrong with it
+         */
+        record RelativeHumidity(double fraction) implements Moisture {}
+
+        /** Reading of a thermometer with a wet sleeve in moving air. */
+        record WetBulbReading(Temperature temperature) implements Moisture {}
+
+        /** Temperature at which the air is saturated. */
+        record DewPointReading(Temperature temperature) implements Moisture {}
+
+        /** Relative humidity in percent, 0 to 100. Not checked here: {@link Weather#state} says what is wrong with it. */
+        static Moisture ofHumidityPercent(double percent) {
+            return new RelativeHumidity(percent / 100);
+        }
+
+        static Moisture ofWetBulb(Temperature temperature) {
+            return new WetBulbReading(temperature);
+        }
+
+        static Moisture ofDewPoint(Temperature temperature) {
+            return new DewPointReading(temperature);
+        }
     }
 }

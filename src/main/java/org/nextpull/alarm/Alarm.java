@@ -1,5 +1,6 @@
 package org.nextpull.alarm;
 
+import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Quantity;
@@ -64,6 +65,22 @@ public record Alarm(
                     : 0;
             double share = limit.isLeast() ? allowed / value : (value - zero) / (allowed - zero);
             return Double.isFinite(share) ? Math.max(0, share) : 0;
+        }
+    }
+
+    /**
+     * A row of a source.
+     *
+     * @param line line of the source, from 1
+     * @param timeS the log's time in s; empty where it has none
+     */
+    public record RowPlace(long line, OptionalDouble timeS) {
+
+        /** Time since an earlier row; where the log has no time, as long as you like: an alarm must not wait for a clock that is not there. */
+        double secondsSince(RowPlace earlier) {
+            return timeS.isPresent() && earlier.timeS.isPresent()
+                    ? timeS.getAsDouble() - earlier.timeS.getAsDouble()
+                    : Double.POSITIVE_INFINITY;
         }
     }
 }

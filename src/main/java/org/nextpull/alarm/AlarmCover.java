@@ -26,7 +26,7 @@ public final class AlarmCover {
      */
     public static List<Finding> check(SweepPlan plan, List<Channel> channels, Place place) {
         Set<Role> logged = channels.stream().map(Channel::role).collect(Collectors.toSet());
-        AlarmRules rules = AlarmRules.of(plan);
+        AlarmWatch.Rules rules = AlarmWatch.Rules.of(plan);
         List<Finding> findings = new ArrayList<>();
         for (Limit limit : plan.watched()) {
             if (!isCovered(limit, logged, rules)) {
@@ -47,7 +47,7 @@ public final class AlarmCover {
         return findings;
     }
 
-    private static boolean isCovered(Limit limit, Set<Role> logged, AlarmRules rules) {
+    private static boolean isCovered(Limit limit, Set<Role> logged, AlarmWatch.Rules rules) {
         boolean fromRoller = limit == Limit.SPEED
                 && logged.contains(Role.ROLLER_SPEED)
                 && rules.engineRevPerRollerRev().isPresent();

@@ -9,7 +9,10 @@ import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.nextpull.alarm.Alarm.Event.Kind;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.Band;
 import org.nextpull.plan.Limits;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.unit.Pressure;
 
 /**
  * Watches the plan's limits over rows as they come, in blocks of any size: one row at a time live, a whole log at once in a replay. The
@@ -25,7 +28,7 @@ public final class AlarmWatch {
     private final EngineRunning state;
     private OptionalDouble lastTimeS = OptionalDouble.empty();
 
-    public AlarmWatch(AlarmRules rules) {
+    public AlarmWatch(Rules rules) {
         this(Watchers.of(rules.limits()), new EngineRunning(rules));
     }
 
@@ -42,7 +45,7 @@ public final class AlarmWatch {
     }
 
     /** Every stretch of these samples in which a limit was passed, by its first row; one that goes on to the end is among them. */
-    public static List<Alarm> over(AlarmRules rules, Samples samples) {
+    public static List<Alarm> over(Rules rules, Samples samples) {
         AlarmWatch watch = new AlarmWatch(rules);
         List<Alarm> alarms = new ArrayList<>();
         watch.take(samples).stream()
@@ -66,7 +69,7 @@ public final class AlarmWatch {
     }
 
     private void take(Row row, Consumer<Alarm.Event> events) {
-        RowPlace at = row.moment();
+        Alarm.RowPlace at = row.moment();
         boolean backwards =
                 at.timeS().isPresent() && lastTimeS.isPresent() && at.timeS().getAsDouble() < lastTimeS.getAsDouble();
         if (backwards) {
@@ -95,5 +98,39 @@ public final class AlarmWatch {
                 .map(Watchers.Watcher::sounding)
                 .flatMap(Optional::stream)
                 .toList();
+    }
+
+    /**
+     * What the watch needs of a plan.
+     *
+     * @param limits the limits
+     * @param band from whose lowest speed oil pressure is watched; empty for everywhere
+     * @param fullLoad throttle from which the load is full, as a fraction, 0.9 for 90 %
+     * @param engineRevPerRollerRev engine revolutions for one of the roller, positive; gives the engine's speed where only the roller's is
+     *     logged
+     * @param baro barometer where the log has none
+     * @param lambdaDelayS time from the cylinder to the lambda reading in s, 0 to 5, where the plan gives it
+     */
+    public record Rules(
+            Limits limits,
+            Optional<Band> band,
+            double fullLoad,
+            OptionalDouble engineRevPerRollerRev,
+            Optional<Pressure> baro,
+            OptionalDouble lambdaDelayS) {
+
+        public static Rules of(SweepPlan plan) {
+            return new Rules(
+                    plan.limits(),
+                    plan.band(),
+                    plan.pull().fullLoad(),
+                    plan.dyno().gearing().engineRevPerRollerRev(),
+                    plan.air().baro(),
+                    plan.log().lambdaDelayS());
+        }
+
+        public Rules withLimits(Limits newLimits) {
+            return new Rules(newLimits, band, fullLoad, engineRevPerRollerRev, baro, lambdaDelayS);
+        }
     }
 }

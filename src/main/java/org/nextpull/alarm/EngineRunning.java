@@ -26,7 +26,7 @@ final class EngineRunning {
     /** Times in logs are decimals; their differences miss the last digit. */
     private static final double ROUNDING_S = 1e-9;
 
-    private final AlarmRules rules;
+    private final AlarmWatch.Rules rules;
     private final KnockLoad knockLoad = new KnockLoad();
     private OptionalDouble rpm = OptionalDouble.empty();
     private final HeldValue engineRpm = new HeldValue(Channel.of(Role.ENGINE_SPEED));
@@ -38,10 +38,10 @@ final class EngineRunning {
     private boolean falling;
     private boolean loadedForKnock;
     private boolean loaded = true;
-    private Optional<RowPlace> tippedIn = Optional.empty();
+    private Optional<Alarm.RowPlace> tippedIn = Optional.empty();
     private boolean atSensor = true;
 
-    EngineRunning(AlarmRules rules) {
+    EngineRunning(AlarmWatch.Rules rules) {
         this.rules = rules;
     }
 

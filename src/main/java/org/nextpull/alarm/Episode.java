@@ -18,7 +18,7 @@ final class Episode {
     private final double allowed;
     private final double patienceS;
     private Optional<Alarm> beyond = Optional.empty();
-    private Optional<RowPlace> lastLooked = Optional.empty();
+    private Optional<Alarm.RowPlace> lastLooked = Optional.empty();
     private double beyondS;
     private boolean wasBeyond;
     private boolean sounding;
@@ -49,7 +49,7 @@ final class Episode {
         return sounding ? beyond : Optional.empty();
     }
 
-    void beyond(Channel channel, double value, RowPlace at, Consumer<Alarm.Event> events) {
+    void beyond(Channel channel, double value, Alarm.RowPlace at, Consumer<Alarm.Event> events) {
         count(at);
         wasBeyond = true;
         beyond = Optional.of(beyond.map(alarm -> longer(alarm, channel, value, at))
@@ -65,7 +65,7 @@ final class Episode {
      * Counts the time beyond the limit less the time within it, down to none: a good reading among many bad ones takes back its own time
      * and no more. Without a clock nothing is counted, and an alarm does not wait.
      */
-    private void count(RowPlace at) {
+    private void count(Alarm.RowPlace at) {
         if (at.timeS().isEmpty()) {
             beyondS = 0;
             return;
@@ -75,7 +75,7 @@ final class Episode {
         lastLooked = Optional.of(at);
     }
 
-    private static Alarm longer(Alarm alarm, Channel channel, double value, RowPlace at) {
+    private static Alarm longer(Alarm alarm, Channel channel, double value, Alarm.RowPlace at) {
         boolean worse = alarm.isWorse(value);
         return new Alarm(
                 alarm.limit(),
@@ -87,7 +87,7 @@ final class Episode {
                 alarm.allowed());
     }
 
-    void within(RowPlace at, Consumer<Alarm.Event> events) {
+    void within(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
         count(at);
         wasBeyond = false;
         if (!sounding && beyondS <= 0) {
@@ -100,7 +100,7 @@ final class Episode {
     }
 
     /** The limit does not hold at this moment: what was counted towards it is forgotten. */
-    void without(RowPlace at, Consumer<Alarm.Event> events) {
+    void without(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
         within(at, events);
         headroom = Optional.empty();
         if (!sounding) {
@@ -116,7 +116,7 @@ final class Episode {
     }
 
     /** Clears at once. */
-    void end(RowPlace at, Consumer<Alarm.Event> events) {
+    void end(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
         sounding().ifPresent(alarm -> events.accept(new Alarm.Event(Kind.CLEARED, alarm, at)));
         sounding = false;
         forget();

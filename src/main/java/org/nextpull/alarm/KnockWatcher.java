@@ -18,7 +18,7 @@ final class KnockWatcher implements Watchers.Watcher {
 
     private final Episode episode;
     private final OptionalDouble mostLevel;
-    private Optional<RowPlace> loaded = Optional.empty();
+    private Optional<Alarm.RowPlace> loaded = Optional.empty();
     private double events;
 
     KnockWatcher(int eventsThatCount, OptionalDouble mostLevel) {
@@ -28,7 +28,7 @@ final class KnockWatcher implements Watchers.Watcher {
 
     @Override
     public void take(Row row, EngineRunning state, Consumer<Alarm.Event> out) {
-        RowPlace at = row.moment();
+        Alarm.RowPlace at = row.moment();
         if (!state.isLoadedForKnock()) {
             if (loaded.map(at::secondsSince).orElse(APART_S) >= APART_S) {
                 events = 0;
@@ -54,7 +54,7 @@ final class KnockWatcher implements Watchers.Watcher {
         }
     }
 
-    private boolean isQuiet(RowPlace at) {
+    private boolean isQuiet(Alarm.RowPlace at) {
         // without a clock the count goes on while the load is on
         Optional<Alarm> alarm = episode.sounding();
         return alarm.isPresent()
@@ -68,7 +68,7 @@ final class KnockWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void restart(RowPlace at, Consumer<Alarm.Event> out) {
+    public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> out) {
         events = 0;
         loaded = Optional.empty();
         episode.end(at, out);

@@ -88,7 +88,7 @@ final class LevelWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public void restart(RowPlace at, Consumer<Alarm.Event> events) {
+    public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
         episode.end(at, events);
     }
 

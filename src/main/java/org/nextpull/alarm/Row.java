@@ -11,12 +11,12 @@ import org.nextpull.channel.Samples;
 import org.nextpull.pull.KnockReading;
 
 /** One row of samples. */
-record Row(BlockView view, int index, RowPlace moment) {
+record Row(BlockView view, int index, Alarm.RowPlace moment) {
     static Row of(BlockView view, int index) {
         return new Row(
                 view,
                 index,
-                new RowPlace(view.samples().line(index), view.samples().find(Role.TIME, index)));
+                new Alarm.RowPlace(view.samples().line(index), view.samples().find(Role.TIME, index)));
     }
 
     /** The first sensor of a role. */

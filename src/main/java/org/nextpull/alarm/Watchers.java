@@ -89,7 +89,7 @@ final class Watchers {
         }
 
         @Override
-        public void restart(RowPlace at, Consumer<Alarm.Event> events) {
+        public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
             episode.end(at, events);
         }
     }
@@ -108,6 +108,6 @@ final class Watchers {
         }
 
         /** The time ran backwards: another recording begins. */
-        void restart(RowPlace at, Consumer<Alarm.Event> events);
+        void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events);
     }
 }

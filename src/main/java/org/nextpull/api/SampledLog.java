@@ -12,7 +12,6 @@ import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SourceDescription;
@@ -136,8 +135,8 @@ public final class SampledLog implements Recording {
         }
 
         @Override
-        public RowCount rowCount() {
-            return new RowCount(good, line - good);
+        public BlockReader.RowCount rowCount() {
+            return new BlockReader.RowCount(good, line - good);
         }
 
         @Override

@@ -25,4 +25,12 @@ public interface BlockReader extends AutoCloseable {
 
     @Override
     void close() throws IOException;
+
+    /**
+     * Rows of a source.
+     *
+     * @param good rows that became samples
+     * @param bad rows that were skipped as broken
+     */
+    public record RowCount(long good, long bad) {}
 }

@@ -15,7 +15,7 @@ import org.nextpull.unit.Torque;
  * @param rows good rows, in the order of the file
  * @param rowCount good and bad rows
  */
-public record ResultTable(SourceDescription description, List<Row> rows, RowCount rowCount) {
+public record ResultTable(SourceDescription description, List<Row> rows, BlockReader.RowCount rowCount) {
     public ResultTable {
         rows = List.copyOf(rows);
     }

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.plan.Band;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.session.SessionResult;
@@ -20,16 +19,16 @@ public final class SpeedPlots {
 
     /** The chart; empty when no pull that counts has a curve, as with tables of results. */
     public static Optional<SpeedPlot> of(SessionResult result, UnitSystem units) {
-        List<MeasuredCurve> used = used(result);
+        List<MeasuredPull.Curve> used = used(result);
         if (used.isEmpty()) {
             return Optional.empty();
         }
         Unit torque = units.torque();
         Unit power = units.power();
         List<SpeedPlot.Line> lines = new ArrayList<>();
-        MeasuredCurve first = used.get(0);
-        MeasuredCurve last = used.get(used.size() - 1);
-        MeasuredCurve best = best(result, used).orElse(first);
+        MeasuredPull.Curve first = used.get(0);
+        MeasuredPull.Curve last = used.get(used.size() - 1);
+        MeasuredPull.Curve best = best(result, used).orElse(first);
         add(lines, "first", first, List.of(torque, power));
         if (!isSame(best, first)) {
             add(lines, "best", best, List.of(torque, power));
@@ -46,7 +45,7 @@ public final class SpeedPlots {
         Unit torque = units.torque();
         Unit power = units.power();
         List<SpeedPlot.Line> lines = new ArrayList<>();
-        for (MeasuredCurve one : used(result)) {
+        for (MeasuredPull.Curve one : used(result)) {
             if (one.pull().number() == before || one.pull().number() == after) {
                 boolean isBefore = one.pull().number() == before;
                 add(lines, isBefore ? "before" : "after", one, List.of(torque, power));
@@ -61,7 +60,7 @@ public final class SpeedPlots {
     /** A pull in progress, as measured, over the best one so far; empty before there is anything to draw. */
     public static Optional<SpeedPlot> underway(SessionResult result, UnitSystem units, List<Point> measured) {
         Unit torque = units.torque();
-        List<MeasuredCurve> used = used(result);
+        List<MeasuredPull.Curve> used = used(result);
         List<SpeedPlot.Line> lines = new ArrayList<>();
         best(result, used)
                 .ifPresent(best -> lines.add(new SpeedPlot.Line(
@@ -84,7 +83,7 @@ public final class SpeedPlots {
                         result.plan().band().map(Band::speeds)));
     }
 
-    private static List<MeasuredCurve> used(SessionResult result) {
+    private static List<MeasuredPull.Curve> used(SessionResult result) {
         return result.measured().stream()
                 .filter(one -> one.pull().isUsed() && one.curve().isPresent())
                 .toList();
@@ -96,13 +95,13 @@ public final class SpeedPlots {
                 .toList();
     }
 
-    private static boolean isSame(MeasuredCurve one, MeasuredCurve other) {
+    private static boolean isSame(MeasuredPull.Curve one, MeasuredPull.Curve other) {
         return one.pull().number() == other.pull().number();
     }
 
-    private static Optional<MeasuredCurve> best(SessionResult result, List<MeasuredCurve> used) {
+    private static Optional<MeasuredPull.Curve> best(SessionResult result, List<MeasuredPull.Curve> used) {
         List<MeasuredPull> pulls = used.stream()
-                .map(MeasuredCurve::pull)
+                .map(MeasuredPull.Curve::pull)
                 .filter(result::isClean)
                 .filter(pull -> result.verdict()
                         .filter(said -> said.isAboveKnockLimit(pull.setting()))
@@ -113,7 +112,7 @@ public final class SpeedPlots {
                 .flatMap(reading -> result.pull(reading.pull().number()));
     }
 
-    private static List<Point> peaks(MeasuredCurve one, List<Unit> units) {
+    private static List<Point> peaks(MeasuredPull.Curve one, List<Unit> units) {
         return one.pull()
                 .figures()
                 .flatMap(figures -> figures.peakTorque()
@@ -132,7 +131,7 @@ public final class SpeedPlots {
                 .orElse(List.of());
     }
 
-    private static void add(List<SpeedPlot.Line> lines, String role, MeasuredCurve one, List<Unit> units) {
+    private static void add(List<SpeedPlot.Line> lines, String role, MeasuredPull.Curve one, List<Unit> units) {
         CorrectedCurve curve = one.curve().orElseThrow();
         List<CurvePoint> points = curve.points();
         List<Point> power = points.stream()

@@ -30,7 +30,6 @@ import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
 import org.nextpull.report.WatchText;
 import org.nextpull.report.text.AdviseText;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
@@ -86,7 +85,7 @@ final class LiveTalk implements LiveListener {
     }
 
     @Override
-    public void pullEnded(LiveState state, MeasuredCurve pull) {
+    public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
         List<String> lines = new ArrayList<>();
         if (isNewest(pull.pull(), state)) {
             state.advice().ifPresent(advice -> lines.addAll(next(advice, state.waitBeforeNextS())));

@@ -6,7 +6,6 @@ import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.AirState;
 import org.nextpull.air.HylandWexler;
-import org.nextpull.air.Moisture;
 import org.nextpull.air.PressureReadings;
 import org.nextpull.air.Weather;
 import org.nextpull.plan.SweepPlan;
@@ -111,9 +110,9 @@ final class WeatherReadings {
                 barometer(at).or(plan::baro).orElseThrow(() -> missing("barometer", BAROMETER, Quantity.PRESSURE, at));
         Temperature air =
                 air(at).or(plan::air).orElseThrow(() -> missing("air temperature", AIR, Quantity.TEMPERATURE, at));
-        Moisture moisture = moisture(at)
+        Weather.Moisture moisture = moisture(at)
                 .or(() -> plan.humidity().stream()
-                        .<Moisture>mapToObj(Moisture.RelativeHumidity::new)
+                        .<Weather.Moisture>mapToObj(Weather.Moisture.RelativeHumidity::new)
                         .findFirst())
                 .orElseThrow(() -> new ParameterException(
                         at, "The water in the air is missing; give it by --humidity, --wet-bulb or --dew-point."));
@@ -128,14 +127,15 @@ final class WeatherReadings {
     Weather after(CommandLine at, AirState before) {
         Temperature air = air(at).orElse(before.temperature());
         Optional<Temperature> dewPoint = HylandWexler.dewPoint(before.vapour());
-        Optional<Moisture> water = moisture(at);
+        Optional<Weather.Moisture> water = moisture(at);
         if (water.isEmpty()
                 && dewPoint.filter(point -> point.kelvins() > air.kelvins()).isPresent()) {
             throw new ParameterException(
                     at,
                     "The later air is too cold for the water that the air held before; give its humidity under --later too.");
         }
-        Moisture same = dewPoint.map(Moisture::ofDewPoint).orElse(Moisture.ofHumidityPercent(0));
+        Weather.Moisture same =
+                dewPoint.map(Weather.Moisture::ofDewPoint).orElse(Weather.Moisture.ofHumidityPercent(0));
         return new Weather(barometer(at).orElse(before.barometer()), air, water.orElse(same));
     }
 
@@ -165,7 +165,7 @@ final class WeatherReadings {
         return Optional.ofNullable(given.get(name)).map(amount -> amount.si(at, prefix + name, quantity));
     }
 
-    private Optional<Moisture> moisture(CommandLine at) {
+    private Optional<Weather.Moisture> moisture(CommandLine at) {
         List<String> water = given.keySet().stream()
                 .filter(List.of(HUMIDITY, WET_BULB, DEW_POINT)::contains)
                 .toList();
@@ -176,8 +176,8 @@ final class WeatherReadings {
                             + " both give the water in the air; give it once, in one unit.");
         }
         return temperature(at, WET_BULB)
-                .map(Moisture::ofWetBulb)
-                .or(() -> temperature(at, DEW_POINT).map(Moisture::ofDewPoint))
-                .or(() -> si(at, HUMIDITY, Quantity.FRACTION).map(Moisture.RelativeHumidity::new));
+                .map(Weather.Moisture::ofWetBulb)
+                .or(() -> temperature(at, DEW_POINT).map(Weather.Moisture::ofDewPoint))
+                .or(() -> si(at, HUMIDITY, Quantity.FRACTION).map(Weather.Moisture.RelativeHumidity::new));
     }
 }

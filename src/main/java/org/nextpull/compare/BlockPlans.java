@@ -41,8 +41,10 @@ record BlockPlans(double scatterPercent, PullPlan.Wish wish, List<String> labels
     Optional<PullPlan> cheapest(double changeOverPulls) {
         Optional<PullPlan> best = Optional.empty();
         double least = Double.POSITIVE_INFINITY;
-        for (int total = ChangeOvers.LEAST; total <= most() && total * (1 + changeOverPulls) < least; total++) {
-            Optional<PullPlan> next = with(total, ChangeOvers.LEAST);
+        for (int total = PullOrder.LEAST_CHANGE_OVERS;
+                total <= most() && total * (1 + changeOverPulls) < least;
+                total++) {
+            Optional<PullPlan> next = with(total, PullOrder.LEAST_CHANGE_OVERS);
             if (next.isPresent() && next.get().cost(changeOverPulls) < least) {
                 best = next;
                 least = next.get().cost(changeOverPulls);

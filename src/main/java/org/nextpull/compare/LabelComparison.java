@@ -101,8 +101,7 @@ public final class LabelComparison {
     private static BiPredicate<String, String> differ(DayFit day, List<String> ran, double error) {
         return (one, other) -> {
             Estimate difference = day.differencePercent(one, other);
-            return ChangeOvers.suffice(ran, one, other)
-                    && Math.abs(difference.value()) > difference.halfWidth(1 - error);
+            return PullOrder.suffice(ran, one, other) && Math.abs(difference.value()) > difference.halfWidth(1 - error);
         };
     }
 
@@ -119,7 +118,7 @@ public final class LabelComparison {
         Estimate difference = day.differencePercent(label, request.reference());
         PercentInterval interval = interval(difference, errors.interval());
         PercentInterval claim = interval(difference, errors.claim());
-        boolean changed = ChangeOvers.suffice(ran(pulls), label, request.reference());
+        boolean changed = PullOrder.suffice(ran(pulls), label, request.reference());
         Comparison.Verdict verdict = changed
                 ? verdict(interval(difference, errors.same()), claim, request, pulls.size())
                 : Comparison.Verdict.CANNOT_TELL;

@@ -8,8 +8,11 @@ import java.util.Set;
 import java.util.function.IntFunction;
 import java.util.stream.IntStream;
 
-/** In which order labels are pulled, the reference first. */
+/** In which order labels are pulled, the reference first, and how often a day goes over from one to another and back. */
 final class PullOrder {
+    /** After one change-over nobody can tell whether the label or the day has changed. */
+    static final int LEAST_CHANGE_OVERS = 2;
+
     private PullOrder() {}
 
     /**
@@ -44,7 +47,7 @@ final class PullOrder {
         return orders.stream()
                 .filter(order -> labels.stream()
                         .skip(1)
-                        .allMatch(label -> ChangeOvers.between(order, label, labels.get(0)) >= each))
+                        .allMatch(label -> changeOversBetween(order, label, labels.get(0)) >= each))
                 .toList();
     }
 
@@ -59,5 +62,28 @@ final class PullOrder {
             pulls.addAll(Collections.nCopies(runs.get(block), blocks.get(block)));
         }
         return List.copyOf(pulls);
+    }
+
+    /** Changes between two labels, as if the others had not run. */
+    static int changeOversBetween(List<String> ran, String one, String other) {
+        return changeOvers(ran.stream()
+                .filter(label -> label.equals(one) || label.equals(other))
+                .toList());
+    }
+
+    /** How often the label differs from that of the pull before. */
+    static int changeOvers(List<String> ran) {
+        int changes = 0;
+        for (int pull = 1; pull < ran.size(); pull++) {
+            if (!ran.get(pull).equals(ran.get(pull - 1))) {
+                changes++;
+            }
+        }
+        return changes;
+    }
+
+    /** Whether a verdict on the two may rest on this order. */
+    static boolean suffice(List<String> ran, String one, String other) {
+        return changeOversBetween(ran, one, other) >= LEAST_CHANGE_OVERS;
     }
 }

@@ -58,7 +58,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
 
     /** How often the label is changed. */
     public int changeOvers() {
-        return ChangeOvers.of(order);
+        return PullOrder.changeOvers(order);
     }
 
     /**
@@ -124,7 +124,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
         Estimate widest = widest(scatterPercent, order, flushed);
         return new PullPlan(
                 order,
-                flushed ? ChangeOvers.of(order) : 0,
+                flushed ? PullOrder.changeOvers(order) : 0,
                 widest.halfWidth(1 - each(InterimLooks.ERROR, order)),
                 power(widest, wish.differencePercent, new InterimLooks.Planned(order.size()), order),
                 power(widest, wish.differencePercent, new InterimLooks.Open(0), order));
@@ -155,7 +155,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     /** The difference from the reference that will be known least; a pull that flushes takes its place in the day. */
     static Estimate widest(double scatterPercent, List<String> order, boolean flushed) {
         Series places = Series.generate(
-                order.size(), pull -> pull + (flushed ? ChangeOvers.of(order.subList(0, pull + 1)) : 0));
+                order.size(), pull -> pull + (flushed ? PullOrder.changeOvers(order.subList(0, pull + 1)) : 0));
         return DayModel.expected(order.stream().distinct().toList(), order, places, scatterPercent).stream()
                 .max(Comparator.comparingDouble(Estimate::standardError))
                 .orElseThrow();
@@ -168,7 +168,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
 
     private static double power(Estimate expected, double difference, InterimLooks looks, List<String> order) {
         List<String> labels = order.stream().distinct().toList();
-        if (!labels.stream().skip(1).allMatch(label -> ChangeOvers.suffice(order, label, labels.get(0)))) {
+        if (!labels.stream().skip(1).allMatch(label -> PullOrder.suffice(order, label, labels.get(0)))) {
             return 0;
         }
         double freedom = expected.degreesOfFreedom();

@@ -54,7 +54,7 @@ final class PullsNeeded {
             double scatter = Math.sqrt(day.fit().pooled().variance()) * day.toPercent();
             List<String> labels = new ArrayList<>(List.of(reference, label));
             day.labels().stream().filter(other -> !labels.contains(other)).forEach(labels::add);
-            return ChangeOvers.suffice(ran, label, reference)
+            return PullOrder.suffice(ran, label, reference)
                     && DayModel.expected(labels, ran, orders, scatter).get(0).halfWidth(1 - error) <= halfWidthPercent;
         }
     }

@@ -61,7 +61,7 @@ final class Remarks {
         double factor = comparison.driftFactor();
         List<String> ran = pulls.stream().map(ComparedPull::label).toList();
         boolean once =
-                !ChangeOvers.suffice(ran, comparison.label(), result.reference().label());
+                !PullOrder.suffice(ran, comparison.label(), result.reference().label());
         if (once) {
             findings.add(warning(FindingCode.COMPARE_ONE_CHANGE_OVER, label, reference));
         } else if (factor > HARD_TO_TELL) {

@@ -24,12 +24,12 @@ public record FuelSwap(
      * @throws IllegalArgumentException where one of them needs no air, such as water
      */
     public static FuelSwap between(FuelDose dose, FuelDose against) {
-        Optional<EnergyContent> mine = EnergyContent.of(dose.fuel());
-        Optional<EnergyContent> other = EnergyContent.of(against.fuel());
+        Optional<FuelFacts.EnergyContent> mine = FuelFacts.EnergyContent.of(dose.fuel());
+        Optional<FuelFacts.EnergyContent> other = FuelFacts.EnergyContent.of(against.fuel());
         return new FuelSwap(
                 FlowComparison.between(dose, against),
-                ChargeCooling.kelvins(dose, 1),
-                ChargeCooling.kelvins(against, 1),
+                dose.coolingKelvins(1),
+                against.coolingKelvins(1),
                 mine.isPresent() && other.isPresent()
                         ? OptionalDouble.of(
                                 mine.get().perKilogramOfAir() / other.get().perKilogramOfAir())

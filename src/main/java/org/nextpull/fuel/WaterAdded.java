@@ -11,7 +11,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.unit.Lambda;
 
 /**
- * What water does to a fuel with alcohol. Blends.Part volumes are added up; the true volume of alcohol and water is up to 3 % smaller (from
+ * What water does to a fuel with alcohol. Part volumes are added up; the true volume of alcohol and water is up to 3 % smaller (from
  * memory), so a hydrometer reads a little higher.
  *
  * @param before the fuel without the water

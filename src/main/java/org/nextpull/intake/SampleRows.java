@@ -8,9 +8,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.nextpull.channel.Block;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Detail;
@@ -223,8 +223,8 @@ public final class SampleRows {
         return Optional.of(new Block(builder.take()));
     }
 
-    public RowCount rowCount() {
-        return new RowCount(good, broken.count());
+    public BlockReader.RowCount rowCount() {
+        return new BlockReader.RowCount(good, broken.count());
     }
 
     /** What was found on rows so far. */

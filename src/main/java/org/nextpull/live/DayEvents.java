@@ -1,7 +1,7 @@
 package org.nextpull.live;
 
 import org.nextpull.alarm.Alarm;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
 /** What a running day has to tell, on the thread that feeds it. */
@@ -16,7 +16,7 @@ interface DayEvents {
     void pullFound();
 
     /** A pull is in the result. */
-    void pullEnded(MeasuredCurve pull);
+    void pullEnded(MeasuredPull.Curve pull);
 
     /** The day did an act of its own accord, which is to be captured. */
     void acted(OperatorAction act);

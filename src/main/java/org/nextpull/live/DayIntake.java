@@ -1,7 +1,7 @@
 package org.nextpull.live;
 
 import java.util.List;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
@@ -26,7 +26,7 @@ final class DayIntake {
         return sources().stream().map(WireSource::name).toList();
     }
 
-    DayPulls pulls(SweepPlan plan, AlarmRules limits, WireChain chain) {
+    DayPulls pulls(SweepPlan plan, AlarmWatch.Rules limits, WireChain chain) {
         PullRules rules = PullRules.of(plan);
         return intake instanceof LiveIntake.Folder folder
                 ? new FolderPulls(folder.folder().folder(), plan.log().hints(), rules, limits)

@@ -2,7 +2,7 @@ package org.nextpull.live;
 
 import java.util.List;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.Arrival;
@@ -23,7 +23,7 @@ interface DayPulls {
     OptionalDouble loadedSinceS();
 
     /** Limits hold from now on. */
-    void limits(AlarmRules limits);
+    void limits(AlarmWatch.Rules limits);
 
     /** Something arrived. */
     default void see(Arrival arrival) {}

@@ -10,7 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Recording;
 import org.nextpull.finding.Detail;
@@ -43,7 +43,7 @@ final class FolderPulls implements DayPulls {
     private final Map<String, Taken> taken = new HashMap<>();
     private final List<SourcePulls> pulls = new ArrayList<>();
     private final List<Finding> news = new ArrayList<>();
-    private AlarmRules limits;
+    private AlarmWatch.Rules limits;
     private int count;
     private int thrownAway;
 
@@ -58,7 +58,7 @@ final class FolderPulls implements DayPulls {
      */
     private record Taken(String name, int times, int candidates, int throwAway, Fingerprint print) {}
 
-    FolderPulls(Path folder, Hints hints, PullRules rules, AlarmRules limits) {
+    FolderPulls(Path folder, Hints hints, PullRules rules, AlarmWatch.Rules limits) {
         this.bytes = new FileBytes(
                 folder, FileBytes.usualMostBytes(Runtime.getRuntime().maxMemory()));
         this.logs = new LogFiles(hints);
@@ -188,7 +188,7 @@ final class FolderPulls implements DayPulls {
     }
 
     @Override
-    public void limits(AlarmRules newLimits) {
+    public void limits(AlarmWatch.Rules newLimits) {
         limits = newLimits;
     }
 }

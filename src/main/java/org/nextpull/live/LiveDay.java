@@ -11,7 +11,7 @@ import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Samples;
@@ -76,7 +76,7 @@ final class LiveDay {
         this.desk = desk;
         this.events = events;
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
-        this.pulls = intake.pulls(plan, AlarmRules.of(plan), chain);
+        this.pulls = intake.pulls(plan, AlarmWatch.Rules.of(plan), chain);
         this.rows = new LiveRows(intake.sources().size(), plan);
         this.coverage = new Coverage(intake, chain);
         this.links = new Links(intake.names());
@@ -200,7 +200,7 @@ final class LiveDay {
         acts = taken.value().orElse(acts);
         if (act instanceof OperatorAction.ChangeLimit) {
             limited = acts.plan(plan);
-            AlarmRules limits = AlarmRules.of(limited);
+            AlarmWatch.Rules limits = AlarmWatch.Rules.of(limited);
             rows.limits(limits);
             pulls.limits(limits);
         }

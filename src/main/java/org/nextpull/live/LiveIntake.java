@@ -21,7 +21,6 @@ import org.nextpull.intake.folder.FolderWatch;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.WireReader;
 import org.nextpull.intake.wire.ArrivalQueue;
-import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 
@@ -92,7 +91,7 @@ public sealed interface LiveIntake {
      * @param wire how the port is set
      * @param lines what its lines are
      */
-    record Wire(Port.Settings wire, LineSettings lines) {}
+    record Wire(Port.Settings wire, WireSource.LineSettings lines) {}
 
     /** A folder into which a logger writes, by the name that the user gives. Not for the event thread. */
     static Outcome<LiveIntake> ofFolder(String name) {

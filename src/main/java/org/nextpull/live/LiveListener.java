@@ -3,7 +3,7 @@ package org.nextpull.live;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 
 /** Told of what happens in a session, on the session's own thread: whoever takes long here delays alarms. */
 public interface LiveListener {
@@ -15,7 +15,7 @@ public interface LiveListener {
      *
      * @param pull the pull
      */
-    default void pullEnded(LiveState state, MeasuredCurve pull) {}
+    default void pullEnded(LiveState state, MeasuredPull.Curve pull) {}
 
     /** A limit was passed, got worse or is within again. */
     default void alarm(Alarm.Event event, LiveState state) {}

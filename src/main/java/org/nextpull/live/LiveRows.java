@@ -6,7 +6,7 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Samples;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -23,7 +23,7 @@ final class LiveRows {
     private boolean written = true;
 
     LiveRows(int sources, SweepPlan plan) {
-        this.alarms = new RowAlarms(sources, AlarmRules.of(plan));
+        this.alarms = new RowAlarms(sources, AlarmWatch.Rules.of(plan));
         this.guide = HoldGuide.of(plan);
     }
 
@@ -50,7 +50,7 @@ final class LiveRows {
     }
 
     /** Limits hold from now on. */
-    void limits(AlarmRules rules) {
+    void limits(AlarmWatch.Rules rules) {
         alarms.limits(rules);
     }
 

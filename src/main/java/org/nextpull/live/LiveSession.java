@@ -21,7 +21,7 @@ import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.tinylog.Logger;
 
@@ -266,7 +266,7 @@ public final class LiveSession implements AutoCloseable {
         }
 
         @Override
-        public void pullEnded(MeasuredCurve pull) {
+        public void pullEnded(MeasuredPull.Curve pull) {
             listener.pullEnded(snapshot(), pull);
             urgent = true;
         }

@@ -10,7 +10,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.serial.Port;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.PortFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.WireFacts;
@@ -46,7 +46,7 @@ public final class PlanPorts {
         }
         if (wires.isEmpty()) {
             Port.Settings usual = Port.Settings.usual(named.get(), PortFacts.USUAL_BAUD);
-            return Outcome.of(new LiveIntake.Ports(List.of(port(usual, LineSettings.withHeaderLine()))));
+            return Outcome.of(new LiveIntake.Ports(List.of(port(usual, WireSource.LineSettings.withHeaderLine()))));
         }
         return Outcome.of(ports(wires, named));
     }
@@ -85,10 +85,10 @@ public final class PlanPorts {
         return new LiveIntake.Ports(ports);
     }
 
-    private static LiveIntake.Wire port(Port.Settings wire, LineSettings lines) {
+    private static LiveIntake.Wire port(Port.Settings wire, WireSource.LineSettings lines) {
         return new LiveIntake.Wire(
                 wire,
-                new LineSettings(
+                new WireSource.LineSettings(
                         lines.kind(),
                         lines.columns(),
                         lines.delayS(),
@@ -99,7 +99,7 @@ public final class PlanPorts {
         return new Port.Settings(device, facts);
     }
 
-    private static LineSettings lines(WireFacts wire) {
-        return new LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
+    private static WireSource.LineSettings lines(WireFacts wire) {
+        return new WireSource.LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
     }
 }

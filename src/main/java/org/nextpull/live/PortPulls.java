@@ -6,12 +6,11 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.intake.wire.Arrival;
@@ -43,7 +42,7 @@ final class PortPulls implements DayPulls {
      *
      * @param columns how the columns are understood at the moment
      */
-    PortPulls(String name, Supplier<List<SourceDescription.Column>> columns, PullRules rules, AlarmRules limits) {
+    PortPulls(String name, Supplier<List<SourceDescription.Column>> columns, PullRules rules, AlarmWatch.Rules limits) {
         this.name = name;
         this.columns = columns;
         this.finder = new PullFinder(name, rules);
@@ -121,7 +120,7 @@ final class PortPulls implements DayPulls {
     }
 
     @Override
-    public void limits(AlarmRules limits) {
+    public void limits(AlarmWatch.Rules limits) {
         alarms.addAll(watch.sounding());
         watch = watch.withLimits(limits.limits());
     }
@@ -153,7 +152,7 @@ final class PortPulls implements DayPulls {
         return List.of(new SourcePulls(
                 name,
                 Optional.of(new SourceDescription(name, "UTF-8", "", '.', columns.get())),
-                new RowCount(rows, 0),
+                new BlockReader.RowCount(rows, 0),
                 all,
                 until,
                 finder.findings(),

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -23,11 +22,11 @@ final class RowAlarms {
     private final boolean single;
     private final Map<Channel, String> owners = new HashMap<>();
     private final Map<String, Map<Channel, Channel>> names = new HashMap<>();
-    private AlarmRules rules;
+    private AlarmWatch.Rules rules;
     private AlarmWatch watch;
     private double lastS = Double.NEGATIVE_INFINITY;
 
-    RowAlarms(int sources, AlarmRules rules) {
+    RowAlarms(int sources, AlarmWatch.Rules rules) {
         this.single = sources <= 1;
         this.rules = rules;
         this.watch = new AlarmWatch(rules);
@@ -37,7 +36,7 @@ final class RowAlarms {
         return watch.take(single ? samples : inOneRow(source, samples));
     }
 
-    void limits(AlarmRules newRules) {
+    void limits(AlarmWatch.Rules newRules) {
         rules = newRules;
         watch = watch.withLimits(newRules.limits());
     }

@@ -15,7 +15,6 @@ import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.response.Conditions;
 import org.nextpull.response.Figures;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -27,7 +26,7 @@ import org.nextpull.unit.Torque;
 /** What became of the pulls of a session: figures, curves, limits met, findings. Written anew as a whole. */
 record PullRows(Database database, long session) {
     /** Writes the pulls in place of those before; a pull that was known keeps the time at which it was first kept. */
-    void replace(Instant at, List<MeasuredCurve> pulls) throws IOException {
+    void replace(Instant at, List<MeasuredPull.Curve> pulls) throws IOException {
         Map<Integer, String> known = new HashMap<>();
         database.list(
                 "select number, kept_at from pull where session = ?",
@@ -36,7 +35,7 @@ record PullRows(Database database, long session) {
         database.run("delete from pull where session = ?", session);
         FindingRows findings = new FindingRows(database, session);
         findings.clear(FindingRows.Kind.PULL);
-        for (MeasuredCurve one : pulls) {
+        for (MeasuredPull.Curve one : pulls) {
             MeasuredPull pull = one.pull();
             insert(
                     pull,
@@ -114,9 +113,9 @@ record PullRows(Database database, long session) {
                 .replace(database);
     }
 
-    private void curves(List<MeasuredCurve> pulls) throws NotebookException {
+    private void curves(List<MeasuredPull.Curve> pulls) throws NotebookException {
         List<Object[]> rows = new ArrayList<>();
-        for (MeasuredCurve one : pulls) {
+        for (MeasuredPull.Curve one : pulls) {
             List<CurvePoint> points = one.curve().map(CorrectedCurve::points).orElse(List.of());
             for (int position = 0; position < points.size(); position++) {
                 CurvePoint point = points.get(position);

@@ -6,11 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.RowPlace;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.plan.Limit;
 import org.nextpull.session.SourcePulls;
@@ -35,7 +34,7 @@ record SourceRows(Database database, long session) {
             String kind,
             String name,
             Optional<SourceDescription> described,
-            RowCount rows,
+            BlockReader.RowCount rows,
             int thrownAway) {
         boolean isTable() {
             return kind.equals("table");
@@ -133,7 +132,7 @@ record SourceRows(Database database, long session) {
                         row.text("kind"),
                         row.text("name"),
                         description(row),
-                        new RowCount(row.wide("rows_good"), row.wide("rows_bad")),
+                        new BlockReader.RowCount(row.wide("rows_good"), row.wide("rows_bad")),
                         row.integer("thrown_away")),
                 session);
     }
@@ -166,8 +165,8 @@ record SourceRows(Database database, long session) {
                 row -> new Alarm(
                         Ids.constant(Limit.class, row.text("limit_name")),
                         new Channel(Ids.role(row.text("role")), row.integer("sensor")),
-                        new RowPlace(row.wide("since_line"), row.findReal("since_s")),
-                        new RowPlace(row.wide("until_line"), row.findReal("until_s")),
+                        new Alarm.RowPlace(row.wide("since_line"), row.findReal("since_s")),
+                        new Alarm.RowPlace(row.wide("until_line"), row.findReal("until_s")),
                         row.integer("row_count"),
                         row.real("worst"),
                         row.real("allowed")),

@@ -159,7 +159,7 @@ final class CandidateMaker {
                 findings);
     }
 
-    private static double rpm(FoundStretch draft, TracePoints part, boolean atStart, SpeedTrace trace) {
+    private static double rpm(FoundStretch draft, SpeedTrace.Points part, boolean atStart, SpeedTrace trace) {
         if (!draft.kind().isSweep()) {
             return part.meanRpm(trace);
         }
@@ -249,12 +249,12 @@ final class CandidateMaker {
             parts = List.copyOf(parts);
         }
 
-        static TrimmedRows of(Samples all, SpeedTrace trace, List<TracePoints> parts, double lambdaDelayS) {
+        static TrimmedRows of(Samples all, SpeedTrace trace, List<SpeedTrace.Points> parts, double lambdaDelayS) {
             int[] spikeRows = trace.spikeRows();
             SamplesBuilder builder = Samples.builder(all.channels());
             List<RowRange> ranges = new ArrayList<>();
             int spikes = 0;
-            for (TracePoints part : parts) {
+            for (SpeedTrace.Points part : parts) {
                 int first = builder.rows();
                 for (int row = trace.row(part.first()); row <= trace.row(part.last()); row++) {
                     if (Arrays.binarySearch(spikeRows, row) >= 0) {

@@ -12,7 +12,7 @@ import org.nextpull.unit.SpeedBand;
  * @param parts its parts as points of the trace, in order of time; a sweep or a hold has one
  * @param objection why it cannot be used
  */
-record FoundStretch(Candidate.Kind kind, List<TracePoints> parts, Optional<Objection> objection) {
+record FoundStretch(Candidate.Kind kind, List<SpeedTrace.Points> parts, Optional<Objection> objection) {
     /** A reason and its numbers. */
     record Objection(Refusal.Reason reason, List<Detail> details) {
         static Objection of(Refusal.Reason reason, Detail... details) {
@@ -43,11 +43,11 @@ record FoundStretch(Candidate.Kind kind, List<TracePoints> parts, Optional<Objec
         return new FoundStretch(kind, parts, Optional.of(why));
     }
 
-    TracePoints first() {
+    SpeedTrace.Points first() {
         return parts.get(0);
     }
 
-    TracePoints last() {
+    SpeedTrace.Points last() {
         return parts.get(parts.size() - 1);
     }
 }

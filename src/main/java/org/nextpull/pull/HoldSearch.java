@@ -17,10 +17,10 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
     private static final double ROUNDING_S = 0.1;
     private static final double EDGE_RPM = 50;
 
-    List<FoundStretch> drafts(List<TracePoints> plateaus) {
+    List<FoundStretch> drafts(List<SpeedTrace.Points> plateaus) {
         List<FoundStretch> drafts = new ArrayList<>();
-        for (TracePoints plateau : plateaus) {
-            for (TracePoints level : levels(plateau)) {
+        for (SpeedTrace.Points plateau : plateaus) {
+            for (SpeedTrace.Points level : levels(plateau)) {
                 drafts.add(new FoundStretch(
                         Candidate.Kind.HOLD,
                         List.of(StepSearch.settled(
@@ -32,12 +32,12 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
     }
 
     /** The parts of a plateau with one spark setting each; the whole plateau where no spark is logged. */
-    List<TracePoints> levels(TracePoints plateau) {
+    List<SpeedTrace.Points> levels(SpeedTrace.Points plateau) {
         Optional<Channel> spark = spark();
         if (spark.isEmpty()) {
             return List.of(plateau);
         }
-        List<TracePoints> levels = new ArrayList<>();
+        List<SpeedTrace.Points> levels = new ArrayList<>();
         int start = plateau.first();
         int off = 0;
         int offSince = start;
@@ -74,13 +74,13 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
                 .findFirst();
     }
 
-    private void addIfLong(int first, int last, List<TracePoints> levels) {
+    private void addIfLong(int first, int last, List<SpeedTrace.Points> levels) {
         if (last > first && trace.durationS(first, last) >= LEAST_S) {
-            levels.add(new TracePoints(first, last));
+            levels.add(new SpeedTrace.Points(first, last));
         }
     }
 
-    private Optional<FoundStretch.Objection> objection(TracePoints level) {
+    private Optional<FoundStretch.Objection> objection(SpeedTrace.Points level) {
         double hold = rules.pulls().holdS();
         if (level.durationS(trace) < hold - ROUNDING_S) {
             return Optional.of(FoundStretch.Objection.heldTooShort(level.durationS(trace), hold));

@@ -10,8 +10,8 @@ record Plateaus(SpeedTrace trace) {
     private static final double TOLERANCE_RPM = 15;
 
     /** The plateaus of at least that length, in order of time. */
-    List<TracePoints> ofAtLeast(double seconds) {
-        List<TracePoints> found = new ArrayList<>();
+    List<SpeedTrace.Points> ofAtLeast(double seconds) {
+        List<SpeedTrace.Points> found = new ArrayList<>();
         int point = 0;
         while (point < trace.size()) {
             point = next(point, seconds, found);
@@ -20,7 +20,7 @@ record Plateaus(SpeedTrace trace) {
     }
 
     /** Looks for the next plateau from a point on, and says where to go on. */
-    private int next(int from, double seconds, List<TracePoints> found) {
+    private int next(int from, double seconds, List<SpeedTrace.Points> found) {
         Extremes lowest = new Extremes(-1);
         Extremes highest = new Extremes(1);
         int first = from;
@@ -76,7 +76,7 @@ record Plateaus(SpeedTrace trace) {
         }
     }
 
-    private void add(int first, int last, double seconds, List<TracePoints> found) {
+    private void add(int first, int last, double seconds, List<SpeedTrace.Points> found) {
         double tolerance = tolerance(trace.smoothRpm(first));
         int third = (last - first) / 3;
         double early = median(first, first + third);
@@ -88,7 +88,7 @@ record Plateaus(SpeedTrace trace) {
     }
 
     /** Leaves the ends out where the speed still comes or already goes. */
-    private TracePoints withoutApproach(int from, int to, double rpm, double tolerance) {
+    private SpeedTrace.Points withoutApproach(int from, int to, double rpm, double tolerance) {
         int first = from;
         int last = to;
         while (first < last && Math.abs(trace.smoothRpm(first) - rpm) > tolerance) {
@@ -97,7 +97,7 @@ record Plateaus(SpeedTrace trace) {
         while (last > first && Math.abs(trace.smoothRpm(last) - rpm) > tolerance) {
             last--;
         }
-        return new TracePoints(first, last);
+        return new SpeedTrace.Points(first, last);
     }
 
     private double median(int first, int last) {

@@ -27,7 +27,7 @@ record Settling(Samples samples, SpeedTrace trace, Optional<Effort> effort) {
     private static final double BLIND_S = 0.3;
 
     /** The point of a span at which the load has settled, at the latest {@code mostS} after its start. */
-    int settledAt(TracePoints span, double mostS) {
+    int settledAt(SpeedTrace.Points span, double mostS) {
         double start = trace.timeS(span.first());
         if (effort.isEmpty()) {
             return firstAfter(span, Math.min(BLIND_S, mostS));
@@ -56,7 +56,7 @@ record Settling(Samples samples, SpeedTrace trace, Optional<Effort> effort) {
         return Math.abs(piece.mean() - later.at(middle)) <= limit;
     }
 
-    private int firstAfter(TracePoints span, double afterS) {
+    private int firstAfter(SpeedTrace.Points span, double afterS) {
         int point = span.first();
         while (point < span.last() && trace.timeS(point) - trace.timeS(span.first()) < afterS) {
             point++;

@@ -7,7 +7,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.unit.SpeedBand;
 
 /** Makes drafts of stepped pulls: plateaus one above or below the other. */
-record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
+record StepSearch(SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling settling, PullRules rules) {
     private static final double EDGE_RPM = 50;
     private static final double ROUNDING_S = 0.1;
 
@@ -30,8 +30,8 @@ record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settlin
         return plateaus.get(plateau + 1).meanRpm(trace) > plateaus.get(plateau).meanRpm(trace);
     }
 
-    private FoundStretch draft(List<TracePoints> steps, boolean up) {
-        List<TracePoints> settled = steps.stream()
+    private FoundStretch draft(List<SpeedTrace.Points> steps, boolean up) {
+        List<SpeedTrace.Points> settled = steps.stream()
                 .map(step -> settled(settling, trace, step, rules.pulls().settleS()))
                 .toList();
         return new FoundStretch(
@@ -39,14 +39,14 @@ record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settlin
     }
 
     /** A plateau without its settling; at least half of it is kept. */
-    static TracePoints settled(Settling settling, SpeedTrace trace, TracePoints plateau, double settleS) {
+    static SpeedTrace.Points settled(Settling settling, SpeedTrace trace, SpeedTrace.Points plateau, double settleS) {
         double most = Math.min(settleS, plateau.durationS(trace) / 2);
-        return new TracePoints(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
+        return new SpeedTrace.Points(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
     }
 
-    private Optional<FoundStretch.Objection> objection(List<TracePoints> steps, boolean up) {
+    private Optional<FoundStretch.Objection> objection(List<SpeedTrace.Points> steps, boolean up) {
         double hold = rules.pulls().holdS();
-        for (TracePoints step : steps) {
+        for (SpeedTrace.Points step : steps) {
             if (step.durationS(trace) < hold - ROUNDING_S) {
                 return Optional.of(FoundStretch.Objection.heldTooShort(step.durationS(trace), hold));
             }
@@ -54,7 +54,7 @@ record StepSearch(SpeedTrace trace, List<TracePoints> plateaus, Settling settlin
         return rules.band().flatMap(band -> missesBand(band, steps, up));
     }
 
-    private Optional<FoundStretch.Objection> missesBand(SpeedBand band, List<TracePoints> steps, boolean up) {
+    private Optional<FoundStretch.Objection> missesBand(SpeedBand band, List<SpeedTrace.Points> steps, boolean up) {
         double from = steps.get(0).meanRpm(trace);
         double to = steps.get(steps.size() - 1).meanRpm(trace);
         boolean spans =

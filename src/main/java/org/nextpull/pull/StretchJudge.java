@@ -28,7 +28,7 @@ final class StretchJudge {
     private final PullRules rules;
     private final boolean throttleLogged;
     private final Settling settling;
-    private final List<TracePoints> plateaus;
+    private final List<SpeedTrace.Points> plateaus;
     private final SweepSearch sweeps;
 
     StretchJudge(Stretch stretch, SpeedTrace trace, SpeedSource speed, PullRules rules) {
@@ -58,8 +58,8 @@ final class StretchJudge {
     }
 
     private List<FoundStretch> byItself() {
-        List<TracePoints> speeds = joined();
-        List<TracePoints> legs = sweeps.legs();
+        List<SpeedTrace.Points> speeds = joined();
+        List<SpeedTrace.Points> legs = sweeps.legs();
         if (speeds.size() >= 3 && legs.stream().noneMatch(leg -> crosses(leg, SWEEP_SHARE))) {
             return steps();
         }
@@ -72,7 +72,7 @@ final class StretchJudge {
         return speeds.size() == 1 ? holds() : sweeps.drafts(throttleLogged);
     }
 
-    private boolean isSweep(TracePoints leg) {
+    private boolean isSweep(SpeedTrace.Points leg) {
         double held =
                 plateaus.stream().mapToDouble(span -> span.durationS(trace)).sum();
         double swept = leg.durationS(trace);
@@ -82,7 +82,7 @@ final class StretchJudge {
         return plateaus.isEmpty() || (swept >= SWEEP_S && Math.abs(leg.rise(trace)) >= SWEEP_RPM);
     }
 
-    private boolean crossesBand(TracePoints leg) {
+    private boolean crossesBand(SpeedTrace.Points leg) {
         double low = Math.min(trace.smoothRpm(leg.first()), trace.smoothRpm(leg.last()));
         double high = Math.max(trace.smoothRpm(leg.first()), trace.smoothRpm(leg.last()));
         return rules.band()
@@ -92,7 +92,7 @@ final class StretchJudge {
     }
 
     /** Whether a leg that never rests runs through that share of the speeds of the stretch. */
-    private boolean crosses(TracePoints leg, double share) {
+    private boolean crosses(SpeedTrace.Points leg, double share) {
         boolean rests = plateaus.stream().anyMatch(span -> span.first() >= leg.first() && span.last() <= leg.last());
         double low = Double.POSITIVE_INFINITY;
         double high = Double.NEGATIVE_INFINITY;
@@ -112,13 +112,13 @@ final class StretchJudge {
     }
 
     /** The plateaus with neighbours of one speed made into one. */
-    private List<TracePoints> joined() {
-        List<TracePoints> joined = new ArrayList<>();
-        for (TracePoints plateau : plateaus) {
-            Optional<TracePoints> before =
+    private List<SpeedTrace.Points> joined() {
+        List<SpeedTrace.Points> joined = new ArrayList<>();
+        for (SpeedTrace.Points plateau : plateaus) {
+            Optional<SpeedTrace.Points> before =
                     joined.isEmpty() ? Optional.empty() : Optional.of(joined.get(joined.size() - 1));
             if (before.isPresent() && isSameSpeed(before.get(), plateau)) {
-                joined.set(joined.size() - 1, new TracePoints(before.get().first(), plateau.last()));
+                joined.set(joined.size() - 1, new SpeedTrace.Points(before.get().first(), plateau.last()));
             } else {
                 joined.add(plateau);
             }
@@ -126,7 +126,7 @@ final class StretchJudge {
         return joined;
     }
 
-    private boolean isSameSpeed(TracePoints one, TracePoints other) {
+    private boolean isSameSpeed(SpeedTrace.Points one, SpeedTrace.Points other) {
         double rpm = one.meanRpm(trace);
         return Math.abs(rpm - other.meanRpm(trace)) <= Math.max(SAME_RPM, SAME_SHARE * Math.abs(rpm));
     }

@@ -6,7 +6,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.unit.SpeedBand;
 
 /** What speaks against a sweep. */
-record SweepCheck(SpeedTrace trace, TracePoints sweep, Optional<SpeedBand> band) {
+record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand> band) {
     private static final int LEAST_ROWS = 8;
     private static final double LEAST_S = 1;
     private static final double LEAST_RPM = 300;

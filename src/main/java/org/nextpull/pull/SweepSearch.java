@@ -5,7 +5,8 @@ import java.util.List;
 import java.util.Optional;
 
 /** Makes drafts of the sweeps of a stretch, up and down. */
-record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus, Settling settling, PullRules rules) {
+record SweepSearch(
+        Stretch stretch, SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling settling, PullRules rules) {
     /** Less than this is no sweep at all and gets no number. */
     private static final double LEAST_RPM = 200;
 
@@ -17,10 +18,10 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
     private static final double LEAST_FALL_SHARE = 1.0 / 3;
 
     /** The legs that count, as they move. */
-    List<TracePoints> legs() {
+    List<SpeedTrace.Points> legs() {
         Legs legs = new Legs(trace);
-        List<TracePoints> moving = new ArrayList<>();
-        for (TracePoints leg : legs.all()) {
+        List<SpeedTrace.Points> moving = new ArrayList<>();
+        for (SpeedTrace.Points leg : legs.all()) {
             moving.add(legs.moving(leg, plateaus));
         }
         double longest =
@@ -28,7 +29,7 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
         return moving.stream().filter(leg -> counts(leg, longest)).toList();
     }
 
-    private boolean counts(TracePoints leg, double longest) {
+    private boolean counts(SpeedTrace.Points leg, double longest) {
         double seconds = leg.durationS(trace);
         if (Math.abs(leg.rise(trace)) < LEAST_RPM || seconds < LEAST_S) {
             return false;
@@ -39,10 +40,11 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
 
     List<FoundStretch> drafts(boolean throttleLogged) {
         List<FoundStretch> drafts = new ArrayList<>();
-        for (TracePoints leg : legs()) {
+        for (SpeedTrace.Points leg : legs()) {
             double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
             double most = Math.max(0, rules.pulls().settleS() - sinceLoad);
-            TracePoints sweep = new TracePoints(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
+            SpeedTrace.Points sweep =
+                    new SpeedTrace.Points(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
             Candidate.Kind kind = leg.rise(trace) > 0 ? Candidate.Kind.RISING : Candidate.Kind.FALLING;
             Optional<FoundStretch.Objection> objection =
                     new SweepCheck(trace, sweep, rules.band()).objection(endReason(leg, throttleLogged));
@@ -52,7 +54,7 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
     }
 
     /** Why a leg ended, for one that ends before the band does. */
-    private Refusal.Reason endReason(TracePoints leg, boolean throttleLogged) {
+    private Refusal.Reason endReason(SpeedTrace.Points leg, boolean throttleLogged) {
         boolean toTheEnd = trace.timeS(trace.size() - 1) - trace.timeS(leg.last()) < LEAST_S;
         if (!toTheEnd) {
             return plateaus.stream().anyMatch(plateau -> Math.abs(plateau.first() - leg.last()) <= 1)
@@ -77,8 +79,8 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
         private static final double MOVING_SHARE = 0.2;
 
         /** The legs in order of time, each running from one turn to the next. */
-        List<TracePoints> all() {
-            List<TracePoints> legs = new ArrayList<>();
+        List<SpeedTrace.Points> all() {
+            List<SpeedTrace.Points> legs = new ArrayList<>();
             if (trace.size() < 2) {
                 return legs;
             }
@@ -93,14 +95,14 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
                 double rpm = trace.smoothRpm(point);
                 if (direction >= 0 && trace.smoothRpm(high) - rpm > turn) {
                     if (high > start) {
-                        legs.add(new TracePoints(start, high));
+                        legs.add(new SpeedTrace.Points(start, high));
                     }
                     start = high;
                     low = point;
                     direction = -1;
                 } else if (direction <= 0 && rpm - trace.smoothRpm(low) > turn) {
                     if (low > start) {
-                        legs.add(new TracePoints(start, low));
+                        legs.add(new SpeedTrace.Points(start, low));
                     }
                     start = low;
                     high = point;
@@ -108,18 +110,18 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
                 }
             }
             if (trace.size() - 1 > start) {
-                legs.add(new TracePoints(start, trace.size() - 1));
+                legs.add(new SpeedTrace.Points(start, trace.size() - 1));
             }
             return legs;
         }
 
         /** The moving part of a leg: without plateaus at its ends and without ends that hardly move. */
-        TracePoints moving(TracePoints leg, List<TracePoints> plateaus) {
+        SpeedTrace.Points moving(SpeedTrace.Points leg, List<SpeedTrace.Points> plateaus) {
             int first = leg.first();
             int last = leg.last();
             double half = (trace.smoothRpm(first) + trace.smoothRpm(last)) / 2;
             boolean rising = leg.rise(trace) > 0;
-            for (TracePoints plateau : plateaus) {
+            for (SpeedTrace.Points plateau : plateaus) {
                 if (plateau.last() <= first || plateau.first() >= last) {
                     continue;
                 }
@@ -130,10 +132,10 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
                     last = Math.min(last, Math.max(plateau.first(), first));
                 }
             }
-            return last > first ? withoutSlowEnds(new TracePoints(first, last)) : leg;
+            return last > first ? withoutSlowEnds(new SpeedTrace.Points(first, last)) : leg;
         }
 
-        private TracePoints withoutSlowEnds(TracePoints part) {
+        private SpeedTrace.Points withoutSlowEnds(SpeedTrace.Points part) {
             double slow = MOVING_SHARE * Math.abs(part.rise(trace)) / Math.max(1e-9, part.durationS(trace));
             double sign = Math.signum(part.rise(trace));
             int first = part.first();
@@ -144,7 +146,7 @@ record SweepSearch(Stretch stretch, SpeedTrace trace, List<TracePoints> plateaus
             while (last > first && sign * trace.rate(last) < slow) {
                 last--;
             }
-            return last > first ? new TracePoints(first, last) : part;
+            return last > first ? new SpeedTrace.Points(first, last) : part;
         }
 
         private double range() {

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.air.AirState;
-import org.nextpull.air.Moisture;
 import org.nextpull.air.Weather;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -16,7 +15,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Pressure;
@@ -63,7 +61,7 @@ final class AirOfPull {
         Outcome<AirState> state = new Weather(
                         Pressure.ofPascals(baro.getAsDouble()),
                         Temperature.ofKelvins(temperature.getAsDouble()),
-                        Moisture.ofHumidityPercent(100 * (isBeyond ? held : wanted)))
+                        Weather.Moisture.ofHumidityPercent(100 * (isBeyond ? held : wanted)))
                 .state(place);
         return isBeyond && state.value().isPresent()
                 ? state.then(air -> Outcome.of(
@@ -94,7 +92,7 @@ final class AirOfPull {
     private static OptionalDouble median(Samples samples, Role role, Optional<Double> otherwise) {
         double[] values = samples.presentValues(Channel.of(role));
         if (values.length > 0) {
-            return OptionalDouble.of(Quantiles.of(Series.of(values)).at(0.5));
+            return OptionalDouble.of(Series.of(values).median());
         }
         return otherwise.map(OptionalDouble::of).orElse(OptionalDouble.empty());
     }

@@ -7,7 +7,6 @@ import org.nextpull.air.AirState;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
@@ -55,8 +54,7 @@ public record Conditions(
         double[] values = samples.presentValues(Channel.of(role));
         return values.length == 0
                 ? Optional.empty()
-                : Optional.of(
-                        Temperature.ofKelvins(Quantiles.of(Series.of(values)).at(0.5)));
+                : Optional.of(Temperature.ofKelvins(Series.of(values).median()));
     }
 
     private static Optional<Temperature> hottestExhaust(Samples samples) {

@@ -12,6 +12,7 @@ import org.nextpull.alarm.ChannelLife;
 import org.nextpull.alarm.PullLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Limit;
@@ -242,6 +243,23 @@ public record MeasuredPull(
         /** As JSON writes it: {@code cut-short}. */
         public String id() {
             return name().toLowerCase(Locale.ROOT).replace('_', '-');
+        }
+    }
+
+    /**
+     * A pull with its corrected curve and the alarms that sounded in it.
+     *
+     * @param pull the pull
+     * @param curve its curve; empty for a row of a table and for a pull that gave none
+     * @param alarms alarms of the pull, by their first row
+     */
+    public record Curve(MeasuredPull pull, Optional<CorrectedCurve> curve, List<Alarm> alarms) {
+        public Curve {
+            alarms = List.copyOf(alarms);
+        }
+
+        public Curve withPull(MeasuredPull newPull) {
+            return newPull == pull ? this : new Curve(newPull, curve, alarms);
         }
     }
 }

@@ -66,7 +66,8 @@ public final class PullMeasure {
      * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
      */
-    public MeasuredCurve measure(Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
+    public MeasuredPull.Curve measure(
+            Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
         Place place =
                 Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
         List<Finding> findings = new ArrayList<>();
@@ -116,7 +117,7 @@ public final class PullMeasure {
                 MeasuredPull.LimitMet.worst(alarms),
                 MeasuredPull.Unwatched.in(life),
                 findings);
-        return new MeasuredCurve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
+        return new MeasuredPull.Curve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
     }
 
     /** Knock beside the band is said on its own, since nobody looks for it there; that of a stretch which is no pull is said already. */

@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.math.Quantiles;
 import org.nextpull.math.Series;
 import org.nextpull.unit.Advance;
 
@@ -140,7 +139,7 @@ public record SparkTakenOut(double rpm, double deg) {
     private static OptionalDouble median(List<Double> values) {
         return values.isEmpty()
                 ? OptionalDouble.empty()
-                : OptionalDouble.of(Quantiles.of(Series.of(values)).at(0.5));
+                : OptionalDouble.of(Series.of(values).median());
     }
 
     private static OptionalDouble advanceAt(List<Figures.AtSpeed> rows, double rpm) {

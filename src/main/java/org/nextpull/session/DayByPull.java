@@ -9,7 +9,6 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import org.nextpull.advice.SaidStops;
 import org.nextpull.advice.Verdict;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
 /** A day as it stood after each of its pulls. The logs are read once; what the operator changes by hand is worked out again without them. */
@@ -72,7 +71,7 @@ public final class DayByPull {
     public Replay replay(int pulls) {
         List<Replay.Step> steps = new ArrayList<>();
         for (int count = 1; count <= pulls; count++) {
-            MeasuredCurve last = whole.measured().get(count - 1);
+            MeasuredPull.Curve last = whole.measured().get(count - 1);
             boolean isLastOfDay = count == pulls
                     || dayOf(last.pull()) != dayOf(whole.measured().get(count).pull());
             Optional<Verdict> verdict =
@@ -105,7 +104,7 @@ public final class DayByPull {
      * @param stops the stops that were said
      * @param heard pulls by their place in the day that no later pull says more of
      */
-    record Judged(Map<Deciding.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredCurve> heard) {
+    record Judged(Map<Deciding.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredPull.Curve> heard) {
         static Judged nothing() {
             return new Judged(new HashMap<>(), new SaidStops(), new HashMap<>());
         }

@@ -13,7 +13,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.response.Figures;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
 /**
@@ -32,7 +31,7 @@ final class HeldSpeeds {
     private HeldSpeeds() {}
 
     /** The pulls with each held row at the speed that its plateaus have in common, to 10 rpm. */
-    static List<MeasuredCurve> alike(List<MeasuredCurve> measured) {
+    static List<MeasuredPull.Curve> alike(List<MeasuredPull.Curve> measured) {
         Map<Double, Double> meant = meant(measured.stream()
                 .flatMap(one -> rows(one.pull()).stream())
                 .filter(row -> row.heldAtS().isPresent())

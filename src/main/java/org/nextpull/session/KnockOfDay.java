@@ -14,7 +14,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.KnockHeard;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.SparkTakenOut;
 
@@ -32,19 +31,20 @@ final class KnockOfDay {
      * @param asked the map that the pulls before one ask for
      * @param known pulls by their place that no later pull says more of; grows
      */
-    static List<MeasuredCurve> heard(
+    static List<MeasuredPull.Curve> heard(
             SweepPlan plan,
-            List<MeasuredCurve> measured,
+            List<MeasuredPull.Curve> measured,
             Function<List<MeasuredPull>, Optional<SparkMap>> asked,
-            Map<Integer, MeasuredCurve> known) {
+            Map<Integer, MeasuredPull.Curve> known) {
         if (plan.timing()
                 .map(TimingPlan::sets)
                 .filter(TimingPlan.Sets.MAP::equals)
                 .isPresent()) {
             return heardByMap(measured, asked, known);
         }
-        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
-        List<MeasuredCurve> heard = new ArrayList<>();
+        List<MeasuredPull> pulls =
+                measured.stream().map(MeasuredPull.Curve::pull).toList();
+        List<MeasuredPull.Curve> heard = new ArrayList<>();
         for (int place = 0; place < pulls.size(); place++) {
             boolean isSettled = place + SparkTakenOut.REACH < pulls.size();
             if (isSettled && known.containsKey(place)) {
@@ -54,7 +54,7 @@ final class KnockOfDay {
             MeasuredPull pull = pulls.get(place);
             List<MeasuredPull> near = pulls.subList(
                     Math.max(0, place - SparkTakenOut.REACH), Math.min(pulls.size(), place + SparkTakenOut.REACH + 1));
-            MeasuredCurve one = measured.get(place)
+            MeasuredPull.Curve one = measured.get(place)
                     .withPull(pull.withKnock(pull.knock().withTakenOut(SparkTakenOut.in(pull, near))));
             heard.add(one);
             if (isSettled) {
@@ -64,16 +64,16 @@ final class KnockOfDay {
         return heard;
     }
 
-    private static List<MeasuredCurve> heardByMap(
-            List<MeasuredCurve> measured,
+    private static List<MeasuredPull.Curve> heardByMap(
+            List<MeasuredPull.Curve> measured,
             Function<List<MeasuredPull>, Optional<SparkMap>> asked,
-            Map<Integer, MeasuredCurve> known) {
-        List<MeasuredCurve> heard = new ArrayList<>();
+            Map<Integer, MeasuredPull.Curve> known) {
+        List<MeasuredPull.Curve> heard = new ArrayList<>();
         List<MeasuredPull> before = new ArrayList<>();
         for (int place = 0; place < measured.size(); place++) {
-            MeasuredCurve one = measured.get(place);
+            MeasuredPull.Curve one = measured.get(place);
             MeasuredPull pull = one.pull();
-            MeasuredCurve judged = known.computeIfAbsent(place, at -> {
+            MeasuredPull.Curve judged = known.computeIfAbsent(place, at -> {
                 boolean isAsked = at < MOST_ASKED && SparkTakenOut.mayBeIn(pull, before);
                 List<SparkTakenOut> out = isAsked
                         ? asked.apply(before)

@@ -6,12 +6,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.AlarmRules;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Recording;
-import org.nextpull.channel.RowCount;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -28,12 +26,13 @@ public final class LogReading {
     private LogReading() {}
 
     /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
-    public static SourcePulls read(Recording recording, PullRules rules, AlarmRules limits) {
+    public static SourcePulls read(Recording recording, PullRules rules, AlarmWatch.Rules limits) {
         return read(recording, rules, limits, Long.MAX_VALUE, UnaryOperator.identity());
     }
 
     /** The same without the rows of its pulls, so that a log of any length with any number of pulls fits. */
-    public static SourcePulls readFigures(Recording recording, PullRules rules, AlarmRules limits, long mostBytes) {
+    public static SourcePulls readFigures(
+            Recording recording, PullRules rules, AlarmWatch.Rules limits, long mostBytes) {
         return read(recording, rules, limits, mostBytes, Candidate::withoutSamples);
     }
 
@@ -44,7 +43,11 @@ public final class LogReading {
      * @param keeper gives each pull with its rows where they are to be kept
      */
     public static SourcePulls read(
-            Recording recording, PullRules rules, AlarmRules limits, long mostBytes, UnaryOperator<Candidate> keeper) {
+            Recording recording,
+            PullRules rules,
+            AlarmWatch.Rules limits,
+            long mostBytes,
+            UnaryOperator<Candidate> keeper) {
         AlarmWatch watch = new AlarmWatch(limits);
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
@@ -79,7 +82,13 @@ public final class LogReading {
                     Place.inFile(recording.name()),
                     Detail.of("why", String.valueOf(fault.getMessage()))));
             return new SourcePulls(
-                    recording.name(), Optional.empty(), new RowCount(0, 0), candidates, alarms, findings, 0);
+                    recording.name(),
+                    Optional.empty(),
+                    new BlockReader.RowCount(0, 0),
+                    candidates,
+                    alarms,
+                    findings,
+                    0);
         }
     }
 

@@ -14,7 +14,6 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.response.TableResponses;
@@ -27,7 +26,8 @@ import org.nextpull.response.TableResponses;
  * @param orderFrom where that order comes from
  * @param found what was found on the way to them
  */
-record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, OrderFrom orderFrom, List<Finding> found) {
+record MeasuredDay(
+        List<SourcePulls> sources, List<MeasuredPull.Curve> measured, OrderFrom orderFrom, List<Finding> found) {
     MeasuredDay {
         sources = List.copyOf(sources);
         measured = List.copyOf(measured);
@@ -54,7 +54,8 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
     static MeasuredDay of(SessionInput input, List<SourcePulls> sources, MeasuredOnce once) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
         DayOrder order = DayOrder.of(input, sources, settings);
-        List<MeasuredCurve> measured = CandidatePulls.of(input.plan(), measured(input, sources, settings, order, once));
+        List<MeasuredPull.Curve> measured =
+                CandidatePulls.of(input.plan(), measured(input, sources, settings, order, once));
         List<Finding> findings = new ArrayList<>(settings.findings());
         findings.addAll(order.findings());
         if (measured.stream().noneMatch(one -> one.pull().isUsed())) {
@@ -74,10 +75,10 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
     }
 
     /** Every candidate of the day, in the order in which they were run. */
-    private static List<MeasuredCurve> measured(
+    private static List<MeasuredPull.Curve> measured(
             SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order, MeasuredOnce once) {
         once.begin();
-        List<MeasuredCurve> measured = new ArrayList<>();
+        List<MeasuredPull.Curve> measured = new ArrayList<>();
         for (SourcePulls source : sources) {
             Optional<AskedSetting> last = Optional.empty();
             for (Candidate candidate : source.candidates()) {
@@ -96,7 +97,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
         }
         for (ResultTable table : input.tables()) {
             TableResponses.of(table, input.plan(), measured.size() + 1).stream()
-                    .forEach(pull -> measured.add(new MeasuredCurve(pull, Optional.empty(), List.of())));
+                    .forEach(pull -> measured.add(new MeasuredPull.Curve(pull, Optional.empty(), List.of())));
         }
         return HeldSpeeds.alike(measured).stream()
                 .map(one -> one.withPull(order.place(one.pull())))
@@ -107,7 +108,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
                 .toList();
     }
 
-    private static MeasuredCurve said(SessionInput input, MeasuredCurve one) {
+    private static MeasuredPull.Curve said(SessionInput input, MeasuredPull.Curve one) {
         MeasuredPull pull = one.pull();
         if (!input.amendments().assumed().contains(pull.number())) {
             return one;
@@ -116,7 +117,7 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
         return one.withPull(pull.withFinding(Finding.warning(FindingCode.SETTING_ASSUMED, place)));
     }
 
-    private static MeasuredCurve struck(SessionInput input, MeasuredCurve one) {
+    private static MeasuredPull.Curve struck(SessionInput input, MeasuredPull.Curve one) {
         MeasuredPull pull = one.pull();
         return input.amendments().struck().containsKey(pull.number())
                 ? one.withPull(pull.withStanding(MeasuredPull.Status.STRUCK))
@@ -131,14 +132,14 @@ record MeasuredDay(List<SourcePulls> sources, List<MeasuredCurve> measured, Orde
         private CandidatePulls() {}
 
         /** The pulls in their order, as the plan's candidates make them; unchanged where it has none. */
-        static List<MeasuredCurve> of(SweepPlan plan, List<MeasuredCurve> measured) {
+        static List<MeasuredPull.Curve> of(SweepPlan plan, List<MeasuredPull.Curve> measured) {
             if (!plan.decides()) {
                 return measured;
             }
-            List<MeasuredCurve> pulls = new ArrayList<>();
+            List<MeasuredPull.Curve> pulls = new ArrayList<>();
             String fitted = plan.candidates().get(0).label();
             boolean flushed = true;
-            for (MeasuredCurve one : measured) {
+            for (MeasuredPull.Curve one : measured) {
                 String label = one.pull().setting().label().orElse(fitted);
                 flushed &= label.equals(fitted);
                 fitted = label;

@@ -7,7 +7,7 @@ import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.PullMeasure;
 
 /**
@@ -20,7 +20,7 @@ public final class MeasuredOnce {
 
     /** A candidate measured, and what for. */
     private record Known(
-            SweepPlan plan, Optional<AskedSetting> asked, List<Alarm> alarms, int number, MeasuredCurve curve) {
+            SweepPlan plan, Optional<AskedSetting> asked, List<Alarm> alarms, int number, MeasuredPull.Curve curve) {
         boolean isFor(SweepPlan otherPlan, Optional<AskedSetting> otherAsked, List<Alarm> otherAlarms, int other) {
             return number == other && plan.equals(otherPlan) && asked.equals(otherAsked) && alarms.equals(otherAlarms);
         }
@@ -33,7 +33,7 @@ public final class MeasuredOnce {
     }
 
     /** As {@link PullMeasure#measure}. */
-    MeasuredCurve measure(
+    MeasuredPull.Curve measure(
             SweepPlan plan, Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
         Known known = before.get(candidate);
         if (known == null || !known.isFor(plan, asked, alarms, number)) {

@@ -16,7 +16,7 @@ import org.nextpull.advice.Day;
 import org.nextpull.advice.EarlierStop;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmCover;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Recording;
@@ -29,11 +29,9 @@ import org.nextpull.fit.Experience;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullRules;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
-import org.nextpull.scatter.RepeatabilityEstimate;
 import org.nextpull.scatter.SameSetting;
 
 /** The chain: recordings to pulls, pulls to responses, responses to scatter, fit and advice. Live, replay and logs all run through it. */
@@ -63,7 +61,7 @@ public final class Session {
         PullRules usual = PullRules.of(input.plan());
         PullRules rules = usual.withThrowAwayFirst(usual.throwAwayFirst()
                 - before.stream().mapToInt(SourcePulls::thrownAway).sum());
-        AlarmRules limits = AlarmRules.of(input.plan());
+        AlarmWatch.Rules limits = AlarmWatch.Rules.of(input.plan());
         for (Recording recording : input.recordings()) {
             SourcePulls source = LogReading.read(recording, rules, limits, mostBytes, keeper);
             sources.add(source);
@@ -94,11 +92,12 @@ public final class Session {
      */
     static SessionResult conclude(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredCurve> measured = heard(input, day, judged);
+        List<MeasuredPull.Curve> measured = heard(input, day, judged);
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
-        List<MeasuredPull> pulls = measured.stream().map(MeasuredCurve::pull).toList();
+        List<MeasuredPull> pulls =
+                measured.stream().map(MeasuredPull.Curve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
         Optional<Finding> hindrance = sweeps(plan)
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted()))
@@ -157,7 +156,7 @@ public final class Session {
             return conclude(input, day, judged).verdict();
         }
         List<MeasuredPull> pulls =
-                heard(input, day, judged).stream().map(MeasuredCurve::pull).toList();
+                heard(input, day, judged).stream().map(MeasuredPull.Curve::pull).toList();
         Optional<Finding> hindrance =
                 Advisor.hindrance(day(input, pulls, input.amendments().lifted()));
         return hindrance.isPresent()
@@ -165,7 +164,7 @@ public final class Session {
                 : verdict(input, pulls, today -> Advisor.say(today, judged.stops()));
     }
 
-    private static List<MeasuredCurve> heard(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
+    private static List<MeasuredPull.Curve> heard(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
         return KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());
     }
 
@@ -216,7 +215,7 @@ public final class Session {
     static Repeatability repeatability(SweepPlan plan, List<MeasuredPull> pulls) {
         List<MeasuredPull> sweeps =
                 pulls.stream().filter(pull -> !pull.isHeld()).toList();
-        return RepeatabilityEstimate.of(Reading.of(sweeps, plan.goal().response()), sameSetting(plan));
+        return Repeatability.of(Reading.of(sweeps, plan.goal().response()), sameSetting(plan));
     }
 
     /** A day of several labels is for comparing them, and wants no sweep. */

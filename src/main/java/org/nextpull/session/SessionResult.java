@@ -11,7 +11,6 @@ import org.nextpull.finding.Gathering;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.scatter.Repeatability;
@@ -36,7 +35,7 @@ public record SessionResult(
         SweepPlan plan,
         List<SourcePulls> sources,
         List<ResultTable> tables,
-        List<MeasuredCurve> measured,
+        List<MeasuredPull.Curve> measured,
         OrderFrom orderFrom,
         Repeatability repeatability,
         Optional<Experience> experience,
@@ -55,11 +54,11 @@ public record SessionResult(
     }
 
     public List<MeasuredPull> pulls() {
-        return measured.stream().map(MeasuredCurve::pull).toList();
+        return measured.stream().map(MeasuredPull.Curve::pull).toList();
     }
 
     /** The pull of that number over the day. */
-    public Optional<MeasuredCurve> pull(int number) {
+    public Optional<MeasuredPull.Curve> pull(int number) {
         return measured.stream().filter(one -> one.pull().number() == number).findFirst();
     }
 

@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.channel.RowCount;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
@@ -24,7 +24,7 @@ import org.nextpull.pull.Candidate;
 public record SourcePulls(
         String name,
         Optional<SourceDescription> description,
-        RowCount rowCount,
+        BlockReader.RowCount rowCount,
         List<Candidate> candidates,
         List<Alarm> alarms,
         List<Finding> findings,

@@ -82,7 +82,7 @@ class AirSheetTest {
         return new Weather(
                         Pressure.ofKilopascals(kilopascals),
                         Temperature.ofCelsius(celsius),
-                        Moisture.ofHumidityPercent(percent))
+                        Weather.Moisture.ofHumidityPercent(percent))
                 .state(Place.nowhere())
                 .value()
                 .orElseThrow();

@@ -86,7 +86,7 @@ class CorrectionStandardTest {
         AirState air = new Weather(
                         Pressure.ofPascals(Unit.INCH_OF_MERCURY.toSi(inches)),
                         Temperature.ofKelvins(Unit.FAHRENHEIT.toSi(fahrenheit)),
-                        Moisture.ofHumidityPercent(percent))
+                        Weather.Moisture.ofHumidityPercent(percent))
                 .state(Place.nowhere())
                 .value()
                 .orElseThrow();
@@ -156,9 +156,10 @@ class CorrectionStandardTest {
     void theFactorDoesNotAskHowTheWaterWasMeasured(CorrectionStandard standard) {
         Pressure barometer = Pressure.ofKilopascals(98.2);
         Temperature dryBulb = Temperature.ofCelsius(24);
-        AirState humid = state(new Weather(barometer, dryBulb, Moisture.ofHumidityPercent(55)));
-        AirState wet = state(new Weather(barometer, dryBulb, Moisture.ofWetBulb(WetBulb.of(humid))));
-        Moisture dew = Moisture.ofDewPoint(HylandWexler.dewPoint(humid.vapour()).orElseThrow());
+        AirState humid = state(new Weather(barometer, dryBulb, Weather.Moisture.ofHumidityPercent(55)));
+        AirState wet = state(new Weather(barometer, dryBulb, Weather.Moisture.ofWetBulb(WetBulb.of(humid))));
+        Weather.Moisture dew = Weather.Moisture.ofDewPoint(
+                HylandWexler.dewPoint(humid.vapour()).orElseThrow());
         AirState dewy = state(new Weather(barometer, dryBulb, dew));
         assertThat(standard.factor(wet)).isCloseTo(standard.factor(humid), within(1e-10));
         assertThat(standard.factor(dewy)).isCloseTo(standard.factor(humid), within(1e-10));

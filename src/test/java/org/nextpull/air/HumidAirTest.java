@@ -72,7 +72,7 @@ class HumidAirTest {
     @ParameterizedTest
     @MethodSource("wetBulbs")
     void aWetBulbBecomesTheLibrarysVapourPressure(ReferenceRow row) {
-        Moisture wet = Moisture.ofWetBulb(Temperature.ofCelsius(row.number("twb_C")));
+        Weather.Moisture wet = Weather.Moisture.ofWetBulb(Temperature.ofCelsius(row.number("twb_C")));
         AirState air = state(celsius(row), row.number("p_Pa"), wet);
         assertThat(air.vapour().pascals()).isCloseTo(row.number("pv_ashrae_Pa"), within(6e-4));
         assertThat(air.relativeHumidity()).isCloseTo(row.number("rh_ashrae"), within(1e-6));
@@ -82,7 +82,7 @@ class HumidAirTest {
     @ParameterizedTest
     @MethodSource("wetBulbs")
     void aWetBulbAgreesWithThePsychrometerEquation(ReferenceRow row) {
-        Moisture wet = Moisture.ofWetBulb(Temperature.ofCelsius(row.number("twb_C")));
+        Weather.Moisture wet = Weather.Moisture.ofWetBulb(Temperature.ofCelsius(row.number("twb_C")));
         AirState air = state(celsius(row), row.number("p_Pa"), wet);
         double tolerance = air.relativeHumidity() > 0.45 ? 2 : 3.5;
         assertThat(air.vapour().pascals()).isCloseTo(row.number("pv_wmo_Pa"), Percentage.withPercentage(tolerance));
@@ -110,21 +110,22 @@ class HumidAirTest {
     /** Worked examples quoted by the library's tests: 30/25 degC at 95461 Pa; 7 degC, 61 %, 100 kPa. */
     @Test
     void printedWetBulbExamplesAreMet() {
-        AirState first = state(30, 95461, Moisture.ofWetBulb(Temperature.ofCelsius(25)));
+        AirState first = state(30, 95461, Weather.Moisture.ofWetBulb(Temperature.ofCelsius(25)));
         assertThat(first.humidityRatio()).isCloseTo(0.0192281274, Percentage.withPercentage(0.03));
-        AirState second = state(7, 100_000, Moisture.ofHumidityPercent(61));
+        AirState second = state(7, 100_000, Weather.Moisture.ofHumidityPercent(61));
         assertThat(WetBulb.of(second).celsius()).isCloseTo(3.926674, within(1e-3));
     }
 
     @Test
     void theThreeWaysToMeasureWaterMeetInOneState() {
         for (double percent : List.of(15.0, 40.0, 85.0, 100.0)) {
-            AirState humid = state(28, 97_300, Moisture.ofHumidityPercent(percent));
-            AirState wet = state(28, 97_300, Moisture.ofWetBulb(WetBulb.of(humid)));
+            AirState humid = state(28, 97_300, Weather.Moisture.ofHumidityPercent(percent));
+            AirState wet = state(28, 97_300, Weather.Moisture.ofWetBulb(WetBulb.of(humid)));
             AirState dewy = state(
                     28,
                     97_300,
-                    Moisture.ofDewPoint(HylandWexler.dewPoint(humid.vapour()).orElseThrow()));
+                    Weather.Moisture.ofDewPoint(
+                            HylandWexler.dewPoint(humid.vapour()).orElseThrow()));
             assertThat(wet.vapour().pascals()).isCloseTo(humid.vapour().pascals(), within(1e-6));
             assertThat(dewy.vapour().pascals()).isCloseTo(humid.vapour().pascals(), within(1e-6));
         }
@@ -150,10 +151,10 @@ class HumidAirTest {
     }
 
     private static AirState air(ReferenceRow row) {
-        return state(celsius(row), row.number("p_Pa"), new Moisture.RelativeHumidity(row.number("rh")));
+        return state(celsius(row), row.number("p_Pa"), new Weather.Moisture.RelativeHumidity(row.number("rh")));
     }
 
-    private static AirState state(double celsius, double pascals, Moisture moisture) {
+    private static AirState state(double celsius, double pascals, Weather.Moisture moisture) {
         return new Weather(Pressure.ofPascals(pascals), Temperature.ofCelsius(celsius), moisture)
                 .state(Place.nowhere())
                 .value()

@@ -17,18 +17,18 @@ class WeatherTest {
 
     @Test
     void impossibleHumidityIsRefused() {
-        assertThat(codes(weather(25, 100, Moisture.ofHumidityPercent(101))))
+        assertThat(codes(weather(25, 100, Weather.Moisture.ofHumidityPercent(101))))
                 .containsExactly(FindingCode.AIR_HUMIDITY_OUT_OF_RANGE);
-        assertThat(codes(weather(25, 100, Moisture.ofHumidityPercent(-1))))
+        assertThat(codes(weather(25, 100, Weather.Moisture.ofHumidityPercent(-1))))
                 .containsExactly(FindingCode.AIR_HUMIDITY_OUT_OF_RANGE);
-        assertThat(codes(weather(25, 100, Moisture.ofHumidityPercent(Double.NaN))))
+        assertThat(codes(weather(25, 100, Weather.Moisture.ofHumidityPercent(Double.NaN))))
                 .containsExactly(FindingCode.AIR_HUMIDITY_OUT_OF_RANGE);
     }
 
     @Test
     void humidityThatLooksLikeAFractionIsUsedWithAWarning() {
         Outcome<AirState> outcome =
-                weather(25, 100, Moisture.ofHumidityPercent(0.6)).state(PLACE);
+                weather(25, 100, Weather.Moisture.ofHumidityPercent(0.6)).state(PLACE);
         assertThat(outcome.value()).isPresent();
         assertThat(outcome.findings())
                 .extracting(Finding::code)
@@ -37,21 +37,21 @@ class WeatherTest {
 
     @Test
     void impossibleWetBulbsAndDewPointsAreRefused() {
-        assertThat(codes(weather(20, 100, Moisture.ofWetBulb(Temperature.ofCelsius(20.1)))))
+        assertThat(codes(weather(20, 100, Weather.Moisture.ofWetBulb(Temperature.ofCelsius(20.1)))))
                 .containsExactly(FindingCode.AIR_WET_BULB_ABOVE_DRY_BULB);
-        assertThat(codes(weather(20, 100, Moisture.ofWetBulb(Temperature.ofCelsius(2)))))
+        assertThat(codes(weather(20, 100, Weather.Moisture.ofWetBulb(Temperature.ofCelsius(2)))))
                 .containsExactly(FindingCode.AIR_WET_BULB_TOO_LOW);
-        assertThat(codes(weather(20, 100, Moisture.ofWetBulb(Temperature.ofKelvins(20)))))
+        assertThat(codes(weather(20, 100, Weather.Moisture.ofWetBulb(Temperature.ofKelvins(20)))))
                 .containsExactly(FindingCode.AIR_WET_BULB_TOO_LOW);
-        assertThat(codes(weather(20, 100, Moisture.ofDewPoint(Temperature.ofCelsius(21)))))
+        assertThat(codes(weather(20, 100, Weather.Moisture.ofDewPoint(Temperature.ofCelsius(21)))))
                 .containsExactly(FindingCode.AIR_DEW_POINT_ABOVE_DRY_BULB);
-        assertThat(codes(weather(20, 100, Moisture.ofDewPoint(Temperature.ofKelvins(20)))))
+        assertThat(codes(weather(20, 100, Weather.Moisture.ofDewPoint(Temperature.ofKelvins(20)))))
                 .containsExactly(FindingCode.AIR_DEW_POINT_TOO_LOW);
     }
 
     @Test
     void readingsInTheWrongUnitAreAllNamedAtOnce() {
-        Weather inchesAndKelvins = weather(298, 29.92, Moisture.ofHumidityPercent(50));
+        Weather inchesAndKelvins = weather(298, 29.92, Weather.Moisture.ofHumidityPercent(50));
         Outcome<AirState> outcome = inchesAndKelvins.state(PLACE);
         assertThat(outcome.findings())
                 .extracting(Finding::code)
@@ -75,7 +75,7 @@ class WeatherTest {
         return outcome.findings().stream().map(Finding::code).toList();
     }
 
-    private static Weather weather(double celsius, double kilopascals, Moisture moisture) {
+    private static Weather weather(double celsius, double kilopascals, Weather.Moisture moisture) {
         return new Weather(Pressure.ofKilopascals(kilopascals), Temperature.ofCelsius(celsius), moisture);
     }
 }

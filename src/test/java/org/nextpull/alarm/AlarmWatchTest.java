@@ -29,7 +29,7 @@ class AlarmWatchTest {
     private static final double NOTHING = Double.NaN;
     private static final double NO_CELSIUS = 273.15;
 
-    private static AlarmRules rules(String limits) {
+    private static AlarmWatch.Rules rules(String limits) {
         return plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\n" + limits.replace(';', '\n'));
     }
 
@@ -39,8 +39,8 @@ class AlarmWatchTest {
                 .orElseThrow();
     }
 
-    private static AlarmRules plan(String text) {
-        return AlarmRules.of(PlanText.read(text, "plan.toml").value().orElseThrow());
+    private static AlarmWatch.Rules plan(String text) {
+        return AlarmWatch.Rules.of(PlanText.read(text, "plan.toml").value().orElseThrow());
     }
 
     private static Alarm only(List<Alarm> alarms) {
@@ -68,7 +68,7 @@ class AlarmWatchTest {
         Alarm alarm = only(AlarmWatch.over(rules(limits), rows.samples()));
         assertThat(alarm.limit()).isEqualTo(limit);
         assertThat(alarm.channel()).isEqualTo(Channel.of(role));
-        assertThat(alarm.since()).isEqualTo(new RowPlace(14, OptionalDouble.of(1.2)));
+        assertThat(alarm.since()).isEqualTo(new Alarm.RowPlace(14, OptionalDouble.of(1.2)));
         assertThat(alarm.rows()).isEqualTo(1);
         assertThat(alarm.worst()).isCloseTo(limit == Limit.BOOST ? 90_001 : beyond, within(1e-6));
     }
@@ -150,7 +150,8 @@ class AlarmWatchTest {
         Rows rows = Rows.ofPull(30)
                 .with(Role.THROTTLE, row -> row < 4 ? 0.2 : 1)
                 .with(Role.LAMBDA, row -> row < 4 + rowsLean ? 1.5 : 0.88);
-        AlarmRules rules = plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\nlean_lambda = 0.95\n[log]\n" + log);
+        AlarmWatch.Rules rules =
+                plan("[band]\nfrom_rpm = 3000\nto_rpm = 6000\n[limits]\nlean_lambda = 0.95\n[log]\n" + log);
         assertThat(AlarmWatch.over(rules, rows.samples())).hasSize(alarms);
     }
 
@@ -334,13 +335,13 @@ class AlarmWatchTest {
         assertThat(only(AlarmWatch.over(rules(limits), high.samples())).worst()).isEqualTo(85_000);
         Rows low = Rows.ofPull(20).with(Role.MANIFOLD_PRESSURE, row -> 170_000);
         assertThat(AlarmWatch.over(rules(limits), low.samples())).isEmpty();
-        AlarmRules fromPlan = plan("[air]\nbaro_kpa = 85\n[limits]\nboost_kpa = 80");
+        AlarmWatch.Rules fromPlan = plan("[air]\nbaro_kpa = 85\n[limits]\nboost_kpa = 80");
         assertThat(AlarmWatch.over(fromPlan, low.samples())).hasSize(1);
     }
 
     @Test
     void theSpeedLimitHoldsFromTheRollerToo() {
-        AlarmRules rules = plan("""
+        AlarmWatch.Rules rules = plan("""
                 [dyno]
                 kind = "chassis-inertia"
                 roller_inertia_kg_m2 = 20
@@ -385,7 +386,7 @@ class AlarmWatchTest {
                 .with(Role.LAMBDA, row -> noise[row] > 0.9 ? NOTHING : 0.9 + 0.08 * noise[(row / 7) % 400])
                 .with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 120 + 12 * noise[(row / 15) % 400])
                 .samples();
-        AlarmRules rules = rules("knock_events = 2;lean_lambda = 0.94;oil_c = 128");
+        AlarmWatch.Rules rules = rules("knock_events = 2;lean_lambda = 0.94;oil_c = 128");
         List<Alarm.Event> whole = new AlarmWatch(rules).take(samples);
         AlarmWatch watch = new AlarmWatch(rules);
         List<Alarm.Event> cut = new ArrayList<>();
@@ -446,8 +447,8 @@ class AlarmWatchTest {
 
     @Test
     void aLimitChangedOnTheDayHoldsFromThen() {
-        AlarmRules strict = rules("oil_c = 130");
-        AlarmRules wide = strict.withLimits(rules("oil_c = 140").limits());
+        AlarmWatch.Rules strict = rules("oil_c = 130");
+        AlarmWatch.Rules wide = strict.withLimits(rules("oil_c = 140").limits());
         Rows rows = Rows.ofPull(20).with(Role.OIL_TEMPERATURE, row -> NO_CELSIUS + 135);
         assertThat(AlarmWatch.over(strict, rows.samples())).hasSize(1);
         assertThat(AlarmWatch.over(wide, rows.samples())).isEmpty();

@@ -160,7 +160,7 @@ record SimulatedDay(
 
     /** Whether a difference is claimed at this look, whatever the worth: a small claim is a claim. */
     static boolean isClaimed(List<ComparedPull> pulls, Estimate difference, InterimLooks looks) {
-        return ChangeOvers.suffice(pulls.stream().map(ComparedPull::label).toList(), "A", "B")
+        return PullOrder.suffice(pulls.stream().map(ComparedPull::label).toList(), "A", "B")
                 && Math.abs(difference.value()) > difference.halfWidth(1 - looks.claimError(pulls.size()));
     }
 

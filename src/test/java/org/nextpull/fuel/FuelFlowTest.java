@@ -70,8 +70,8 @@ class FuelFlowTest {
         assertThat(comparison.volumeRatio()).isEmpty();
         assertThat(comparison.areaRatio()).isEmpty();
         assertThat(comparison.diameterRatio()).isEmpty();
-        assertThat(EnergyContent.of(sheet)).isEmpty();
-        assertThat(ChargeCooling.kelvins(comparison.dose(), 1)).isEmpty();
+        assertThat(FuelFacts.EnergyContent.of(sheet)).isEmpty();
+        assertThat(comparison.dose().coolingKelvins(1)).isEmpty();
     }
 
     /** Heywood 1988, section 6.2, from memory: full evaporation cools isooctane mixture by 19 K, methanol by 128 K. */
@@ -85,10 +85,9 @@ class FuelFlowTest {
 
     @Test
     void richerMixtureCoolsMore() {
-        double rich = ChargeCooling.kelvins(new FuelDose(fuel("e85"), Lambda.of(0.8)), 1)
-                .orElseThrow();
-        double lean = ChargeCooling.kelvins(new FuelDose(fuel("e85"), Lambda.of(1)), 1)
-                .orElseThrow();
+        double rich =
+                new FuelDose(fuel("e85"), Lambda.of(0.8)).coolingKelvins(1).orElseThrow();
+        double lean = new FuelDose(fuel("e85"), Lambda.of(1)).coolingKelvins(1).orElseThrow();
         assertThat(rich).isGreaterThan(lean * 1.15);
     }
 
@@ -175,8 +174,9 @@ class FuelFlowTest {
     /** At equal air and lambda petrol and ethanol differ by 0.6 % in energy, not by the 1.6 of their heating values. */
     @Test
     void energyForTheSameAirIsNearlyTheSame() {
-        double petrol = EnergyContent.of(fuel("petrol")).orElseThrow().perKilogramOfAir();
-        double ethanol = EnergyContent.of(fuel("ethanol")).orElseThrow().perKilogramOfAir();
+        double petrol = FuelFacts.EnergyContent.of(fuel("petrol")).orElseThrow().perKilogramOfAir();
+        double ethanol =
+                FuelFacts.EnergyContent.of(fuel("ethanol")).orElseThrow().perKilogramOfAir();
         assertThat(ethanol / petrol).isCloseTo(1.006, within(0.001));
     }
 
@@ -186,12 +186,11 @@ class FuelFlowTest {
     }
 
     private static double cooling(String name, double part) {
-        return ChargeCooling.kelvins(new FuelDose(fuel(name), STOICHIOMETRIC), part)
-                .orElseThrow();
+        return new FuelDose(fuel(name), STOICHIOMETRIC).coolingKelvins(part).orElseThrow();
     }
 
     private static double cooling(Fuel fuel) {
-        return ChargeCooling.kelvins(new FuelDose(fuel, STOICHIOMETRIC), 1).orElseThrow();
+        return new FuelDose(fuel, STOICHIOMETRIC).coolingKelvins(1).orElseThrow();
     }
 
     private static <T> T made(Outcome<T> outcome) {

@@ -56,8 +56,11 @@ class PublishedFuelTest {
                             .find(row.text("fuel"), Place.nowhere())
                             .value()
                             .orElseThrow();
-                    double perLitre =
-                            EnergyContent.of(fuel).orElseThrow().perCubicMetre().orElseThrow() / 1e9;
+                    double perLitre = FuelFacts.EnergyContent.of(fuel)
+                                    .orElseThrow()
+                                    .perCubicMetre()
+                                    .orElseThrow()
+                            / 1e9;
                     assertThat(perLitre / row.number("value_SI"))
                             .as(row.toString())
                             .isBetween(0.99, 1.011);

@@ -105,7 +105,7 @@ class StoichiometryTest {
                 .isCloseTo(row.number("mass_frac_O"), within(2 * PRINTED_FRACTION));
         assertThat(blend.value(FuelProperty.ALCOHOL_BY_VOLUME).orElseThrow())
                 .isCloseTo(row.number("vol_frac_ethanol"), within(1e-9));
-        EnergyContent energy = EnergyContent.of(blend).orElseThrow();
+        FuelFacts.EnergyContent energy = FuelFacts.EnergyContent.of(blend).orElseThrow();
         assertThat(energy.perKilogram() / 1e6).isCloseTo(row.number("lhv_MJ_kg"), within(1e-3));
         assertThat(energy.perCubicMetre().orElseThrow() / 1e9).isCloseTo(row.number("lhv_MJ_L"), within(1e-3));
         assertThat(energy.perKilogramOfMixture() / 1e6).isCloseTo(row.number("mj_per_kg_mixture"), within(1e-4));

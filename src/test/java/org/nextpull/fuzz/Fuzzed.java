@@ -22,7 +22,6 @@ import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.notebook.Notebook;
@@ -65,7 +64,7 @@ public enum Fuzzed {
         @Override
         void take(byte[] bytes) {
             for (WireFacts.Lines kind : WireFacts.Lines.values()) {
-                LineSettings lines = new LineSettings(kind, List.of(), 0, 0);
+                WireSource.LineSettings lines = new WireSource.LineSettings(kind, List.of(), 0, 0);
                 WireChain chain =
                         new WireChain(List.of(WireSource.port("port", lines, "")), Hints.none(), COLUMNS, new Deaf());
                 chain.accept(new Arrival.Connected("port", at(0)));

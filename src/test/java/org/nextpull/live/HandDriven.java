@@ -14,10 +14,9 @@ import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
@@ -59,7 +58,8 @@ final class HandDriven implements DayEvents {
     }
 
     static LiveSetup setup(SweepPlan plan) {
-        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(PORT, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port =
+                new LiveIntake.Wire(Port.Settings.usual(PORT, 115_200), WireSource.LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
@@ -192,7 +192,7 @@ final class HandDriven implements DayEvents {
     public void pullFound() {}
 
     @Override
-    public void pullEnded(MeasuredCurve pull) {
+    public void pullEnded(MeasuredPull.Curve pull) {
         ended.add(pull.pull());
         endedAtS.add(nowS);
     }

@@ -11,7 +11,6 @@ import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 
 /** Hears what a session tells. */
@@ -21,7 +20,7 @@ final class Heard implements LiveListener {
     final List<Finding> said = new CopyOnWriteArrayList<>();
 
     @Override
-    public void pullEnded(LiveState state, MeasuredCurve pull) {
+    public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
         ended.add(pull.pull());
     }
 

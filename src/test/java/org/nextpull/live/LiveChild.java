@@ -6,12 +6,12 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 
 /** A program that runs a session on a port and says each pull, until it is killed. */
 final class LiveChild {
@@ -26,7 +26,8 @@ final class LiveChild {
     static LiveSetup setup(String device, Path captures, Path notebook) {
         LiveIntake.Wire port = new LiveIntake.Wire(
                 Port.Settings.usual(device, 115_200),
-                new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
+                new WireSource.LineSettings(
+                        WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
         SessionStart start = new SessionStart(
                 Instant.now(), "test", "plan.toml", PlanText.write(plan()), Optional.of(captures.toString()));
         return new LiveSetup(
@@ -42,7 +43,7 @@ final class LiveChild {
     public static void main(String[] arguments) throws Exception {
         LiveListener saying = new LiveListener() {
             @Override
-            public void pullEnded(LiveState state, MeasuredCurve pull) {
+            public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
                 System.out.println("pull " + pull.pull().number());
             }
         };

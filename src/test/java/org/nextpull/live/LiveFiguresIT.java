@@ -32,7 +32,7 @@ import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.WireFacts;
 
 /**
@@ -52,7 +52,8 @@ class LiveFiguresIT {
 
     private static LiveSetup setup(String device, Path captures, List<String> columns) {
         LiveIntake.Wire port = new LiveIntake.Wire(
-                Port.Settings.usual(device, 115_200), new LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
+                Port.Settings.usual(device, 115_200),
+                new WireSource.LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
         return new LiveSetup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),

@@ -22,7 +22,6 @@ import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
@@ -73,7 +72,7 @@ class LiveFolderIT {
         BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
         LiveListener listener = new LiveListener() {
             @Override
-            public void pullEnded(LiveState state, MeasuredCurve pull) {
+            public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
                 ended.add(pull.pull());
             }
         };

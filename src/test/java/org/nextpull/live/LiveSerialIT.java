@@ -19,7 +19,7 @@ import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.response.Figures;
@@ -45,7 +45,8 @@ class LiveSerialIT {
     }
 
     private static LiveSetup setup(String device, Path captures) throws Exception {
-        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port =
+                new LiveIntake.Wire(Port.Settings.usual(device, 115_200), WireSource.LineSettings.withHeaderLine());
         return new LiveSetup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),

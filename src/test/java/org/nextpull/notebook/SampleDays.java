@@ -8,7 +8,7 @@ import java.nio.file.Path;
 import java.time.Instant;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.intake.SourceFinder;
@@ -73,7 +73,7 @@ final class SampleDays {
         assertThat(inputs.good()).as(inputs.findings().toString()).isNotEmpty();
         List<SourcePulls> sources = inputs.logs().stream()
                 .map(Input.Log::recording)
-                .map(recording -> LogReading.read(recording, PullRules.of(plan), AlarmRules.of(plan)))
+                .map(recording -> LogReading.read(recording, PullRules.of(plan), AlarmWatch.Rules.of(plan)))
                 .toList();
         List<ResultTable> tables =
                 inputs.tables().stream().map(Input.Table::table).toList();

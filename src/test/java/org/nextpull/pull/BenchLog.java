@@ -15,7 +15,6 @@ import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SourceDescription;
@@ -255,8 +254,8 @@ public final class BenchLog implements Recording {
             }
 
             @Override
-            public RowCount rowCount() {
-                return new RowCount(rows.size(), 0);
+            public BlockReader.RowCount rowCount() {
+                return new BlockReader.RowCount(rows.size(), 0);
             }
 
             @Override

@@ -17,7 +17,6 @@ import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.Counsel;
-import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.KnockMark;
@@ -88,7 +87,7 @@ class LiveTextTest {
 
     @Test
     void anAlarmSaysTheActThenWhatAndHowMuch() {
-        RowPlace row = new RowPlace(5, OptionalDouble.of(1));
+        Alarm.RowPlace row = new Alarm.RowPlace(5, OptionalDouble.of(1));
         Alarm alarm =
                 new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, 273.15 + 912, 273.15 + 900);
         AlarmText words = new AlarmText(new Shown(UnitSystem.METRIC));

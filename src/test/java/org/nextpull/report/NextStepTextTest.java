@@ -10,9 +10,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.alarm.Counsel;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -54,7 +54,9 @@ class NextStepTextTest {
                     true));
         }
         ResultTable table = new ResultTable(
-                new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
+                new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()),
+                rows,
+                new BlockReader.RowCount(rows.size(), 0));
         DayByPull day = DayByPull.of(SessionInput.of(PLAN, List.of(), List.of(table)));
         return day.after(advances.length);
     }

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
@@ -129,7 +128,7 @@ class PullMeasureTest {
     }
 
     private static Alarm alarm(Limit limit, Role role, double worst, double allowed) {
-        RowPlace moment = new RowPlace(10, OptionalDouble.of(0.1));
+        Alarm.RowPlace moment = new Alarm.RowPlace(10, OptionalDouble.of(0.1));
         return new Alarm(limit, Channel.of(role), moment, moment, 1, worst, allowed);
     }
 

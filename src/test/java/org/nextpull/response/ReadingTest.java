@@ -8,9 +8,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import org.junit.jupiter.api.Test;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -44,7 +44,7 @@ class ReadingTest {
 
     private static List<MeasuredPull> pulls(int firstNumber, ResultTable.Row... rows) {
         SourceDescription source = new SourceDescription("table.csv", "UTF-8", ",", '.', List.of());
-        ResultTable table = new ResultTable(source, List.of(rows), new RowCount(rows.length, 0));
+        ResultTable table = new ResultTable(source, List.of(rows), new BlockReader.RowCount(rows.length, 0));
         return TableResponses.of(table, Sweep.plan(""), firstNumber);
     }
 

@@ -14,9 +14,9 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.compare.Comparison;
 import org.nextpull.finding.Finding;
@@ -87,7 +87,9 @@ class CandidateDayTest {
 
     private static ResultTable table(String name, List<ResultTable.Row> rows) {
         return new ResultTable(
-                new SourceDescription(name, "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
+                new SourceDescription(name, "UTF-8", ",", '.', List.of()),
+                rows,
+                new BlockReader.RowCount(rows.size(), 0));
     }
 
     private SessionResult wholeDay() {

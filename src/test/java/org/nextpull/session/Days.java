@@ -11,7 +11,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.Recording;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Finding;
@@ -74,7 +73,9 @@ final class Days {
                     true));
         }
         return new ResultTable(
-                new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()), rows, new RowCount(rows.size(), 0));
+                new SourceDescription("table.csv", "UTF-8", ",", '.', List.of()),
+                rows,
+                new BlockReader.RowCount(rows.size(), 0));
     }
 
     static SessionResult ofTable(List<Run> runs) {

@@ -6,14 +6,12 @@ import java.util.Optional;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Recording;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.plan.SweepPlan;
@@ -29,16 +27,16 @@ final class WireReading implements WireChain.Listener {
     WireReading(SweepPlan plan, List<String> names) {
         List<WireSource> sources = new ArrayList<>();
         for (int index = 0; index < names.size(); index++) {
-            LineSettings lines = plan.wires().isEmpty()
-                    ? LineSettings.withHeaderLine()
+            WireSource.LineSettings lines = plan.wires().isEmpty()
+                    ? WireSource.LineSettings.withHeaderLine()
                     : lines(plan.wires().get(index));
             sources.add(WireSource.port(names.get(index), lines, "115200 8N1"));
         }
         this.chain = new WireChain(sources, plan.log().hints(), new ColumnReader(), this);
     }
 
-    private static LineSettings lines(WireFacts wire) {
-        return new LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
+    private static WireSource.LineSettings lines(WireFacts wire) {
+        return new WireSource.LineSettings(wire.lines(), wire.columns(), wire.delayS(), 0);
     }
 
     private static ArrivalTime at(double seconds) {
@@ -118,8 +116,8 @@ final class WireReading implements WireChain.Listener {
         }
 
         @Override
-        public RowCount rowCount() {
-            return new RowCount(0, 0);
+        public BlockReader.RowCount rowCount() {
+            return new BlockReader.RowCount(0, 0);
         }
 
         @Override

@@ -9,7 +9,6 @@ import java.util.OptionalDouble;
 import java.util.OptionalLong;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
-import org.nextpull.alarm.RowPlace;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -103,7 +102,7 @@ public final class LiveMoments {
 
     private static List<Alarm> sounding(double exhaustC) {
         double kelvins = Temperature.ofCelsius(exhaustC).kelvins();
-        RowPlace row = new RowPlace(1, OptionalDouble.empty());
+        Alarm.RowPlace row = new Alarm.RowPlace(1, OptionalDouble.empty());
         return kelvins > LIMIT_K
                 ? List.of(new Alarm(Limit.EXHAUST, Channel.of(Role.EXHAUST_TEMPERATURE), row, row, 1, kelvins, LIMIT_K))
                 : List.of();

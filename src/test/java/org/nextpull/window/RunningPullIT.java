@@ -20,7 +20,7 @@ import org.nextpull.advice.HoldNow;
 import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.serial.PtyPair;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.intake.wire.LineSettings;
+import org.nextpull.intake.wire.WireSource;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
@@ -129,7 +129,8 @@ class RunningPullIT {
     }
 
     private static LiveSetup setup(String device, Path captures) {
-        LiveIntake.Wire port = new LiveIntake.Wire(Port.Settings.usual(device, 115_200), LineSettings.withHeaderLine());
+        LiveIntake.Wire port =
+                new LiveIntake.Wire(Port.Settings.usual(device, 115_200), WireSource.LineSettings.withHeaderLine());
         return new LiveSetup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Ports(List.of(port)),

@@ -48,7 +48,7 @@ public class LinesBenchmark implements WireChain.Listener {
                 ? List.of()
                 : List.of("rpm", "torque [Nm]", "lambda", "coolant [C]", "oil temp [C]", "egt [C]", "throttle [%]");
         chain = new WireChain(
-                List.of(WireSource.port(WIRE, new LineSettings(kind, columns, 0, 0), "")),
+                List.of(WireSource.port(WIRE, new WireSource.LineSettings(kind, columns, 0, 0), "")),
                 Hints.none(),
                 new ColumnReader(),
                 this);

@@ -13,7 +13,7 @@ import java.util.OptionalInt;
 import org.jspecify.annotations.Nullable;
 
 /** A capture file on disk. It is locked against a second session, as far as its file system knows locks. */
-final class FileStore implements Store {
+final class FileStore implements CaptureWriter.Store {
     private final Path file;
     private final FileChannel channel;
 

@@ -10,7 +10,6 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -139,7 +138,7 @@ final class CsvBlockReader implements BlockReader {
     }
 
     @Override
-    public RowCount rowCount() {
+    public BlockReader.RowCount rowCount() {
         return rows.rowCount();
     }
 

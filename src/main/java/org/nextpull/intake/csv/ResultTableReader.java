@@ -5,10 +5,10 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -72,8 +72,8 @@ final class ResultTableReader {
         }
         SourceDescription description = new SourceDescription(
                 name, encoding.name(), head.separator().shown(), head.style().decimal(), columns.described());
-        return Outcome.of(
-                new Input.Table(new ResultTable(description, rows, new RowCount(good, bad)), findings.findings()));
+        return Outcome.of(new Input.Table(
+                new ResultTable(description, rows, new BlockReader.RowCount(good, bad)), findings.findings()));
     }
 
     private ResultTable.Row row(TextRow row, RowCells cells) {

@@ -21,7 +21,7 @@ final class SourceLines implements LineFramer.Lines {
     private static final String NO_COLUMN = "-";
 
     private final String source;
-    private final LineSettings settings;
+    private final WireSource.LineSettings settings;
     private final ColumnReader reader;
     private final Hints hints;
     private final LineFramer framer = new LineFramer();
@@ -40,7 +40,8 @@ final class SourceLines implements LineFramer.Lines {
     /** Of one header it is said once: noise has lines of the right length now and then. */
     private boolean isDifferenceSaid;
 
-    SourceLines(String source, LineSettings settings, String settingsText, ColumnReader reader, Hints hints) {
+    SourceLines(
+            String source, WireSource.LineSettings settings, String settingsText, ColumnReader reader, Hints hints) {
         this.source = source;
         this.settings = settings;
         this.reader = reader;

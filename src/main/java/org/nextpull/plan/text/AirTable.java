@@ -2,6 +2,7 @@ package org.nextpull.plan.text;
 
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Pressure;
 import org.nextpull.unit.Temperature;
@@ -17,13 +18,12 @@ final class AirTable {
                     "The standard that torque and power are corrected to, one factor a pull. Compare only figures of one"
                             + " standard.");
 
-    private static final PlanKey<Pressure> BARO = PlanKey.of(
-                    "baro_kpa", KeyFormat.kilopascals(new PlanKey.Range(30, 120)))
+    private static final PlanKey<Pressure> BARO = PlanKey.of("baro_kpa", KeyFormat.kilopascals(new Range(30, 120)))
             .said("Barometer", "Station pressure, not reduced to sea level" + WITHOUT);
-    private static final PlanKey<Temperature> AIR = PlanKey.of("air_c", KeyFormat.celsius(new PlanKey.Range(-60, 80)))
+    private static final PlanKey<Temperature> AIR = PlanKey.of("air_c", KeyFormat.celsius(new Range(-60, 80)))
             .said("Inlet air", "What the engine breathes" + WITHOUT);
     private static final PlanKey<Double> HUMIDITY = PlanKey.of(
-                    "humidity_percent", KeyFormat.number(Unit.PERCENT, new PlanKey.Range(0, 100)))
+                    "humidity_percent", KeyFormat.number(Unit.PERCENT, new Range(0, 100)))
             .said("Humidity", "Relative" + WITHOUT);
 
     static final PlanTable<SweepPlan.AirFacts> TABLE = PlanTable.<SweepPlan.AirFacts>of(

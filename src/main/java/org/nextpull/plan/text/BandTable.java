@@ -3,22 +3,22 @@ package org.nextpull.plan.text;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
 import org.nextpull.plan.Band;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [band]}. */
 final class BandTable {
-    static final PlanKey<Double> TO = PlanKey.of("to_rpm", KeyFormat.number(Unit.RPM, PlanKey.Range.RPM))
+    static final PlanKey<Double> TO = PlanKey.of("to_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
             .needed("needed")
             .said("To", "Highest engine speed of the average; not above the speed limit.");
 
-    private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, PlanKey.Range.RPM))
+    private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
             .needed("needed")
             .said("From", "Lowest engine speed of the average. Leave out what the brake cannot hold steady.");
     private static final PlanKey<Integer> ROWS = PlanKey.of(
-                    "rows_every_rpm",
-                    KeyFormat.whole(new PlanKey.Range(10, 5000)).in(Unit.RPM))
+                    "rows_every_rpm", KeyFormat.whole(new Range(10, 5000)).in(Unit.RPM))
             .usual(Band.ROWS_EVERY_RPM)
             .said("Table step", "Distance of the rows in the table of results.");
 

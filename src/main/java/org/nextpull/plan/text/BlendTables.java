@@ -18,6 +18,7 @@ import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.FuelChoice.OwnBlend.Elements;
 import org.nextpull.plan.FuelChoice.OwnBlend.Mixed;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -34,16 +35,15 @@ final class BlendTables {
             Element.OXYGEN, element(Element.OXYGEN, BURNT),
             Element.NITROGEN, element(Element.NITROGEN, "Mass fraction; it does not burn."));
     private static final PlanKey<Double> DENSITY = PlanKey.of(
-                    "density_kg_l", KeyFormat.number(Unit.KILOGRAM_PER_LITRE, new PlanKey.Range(0.3, 2)))
+                    "density_kg_l", KeyFormat.number(Unit.KILOGRAM_PER_LITRE, new Range(0.3, 2)))
             .said("Density", "Density in kg/L; needed for anything by volume.");
     private static final PlanKey<Double> ENERGY = PlanKey.of(
-                    "energy_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new PlanKey.Range(1, 150)))
+                    "energy_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new Range(1, 150)))
             .said("Heating value", "Lower heating value in MJ/kg.");
     private static final PlanKey<Double> LATENT = PlanKey.of(
-                    "latent_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new PlanKey.Range(0.01, 3)))
+                    "latent_mj_kg", KeyFormat.number(Unit.MEGAJOULE_PER_KILOGRAM, new Range(0.01, 3)))
             .said("Heat of evaporation", "What evaporates a kilogram, in MJ/kg; cools the charge.");
-    private static final PlanKey<Double> OCTANE = PlanKey.of(
-                    "research_octane", KeyFormat.number(new PlanKey.Range(0, 140)))
+    private static final PlanKey<Double> OCTANE = PlanKey.of("research_octane", KeyFormat.number(new Range(0, 140)))
             .said("Research octane", "Only the model engine asks this.");
     private static final Map<FuelProperty, PlanKey<Double>> FIGURES = Map.of(
             FuelProperty.DENSITY, DENSITY,
@@ -65,8 +65,7 @@ final class BlendTables {
     private BlendTables() {}
 
     private static PlanKey<Double> element(Element element, String help) {
-        return PlanKey.of(element.id(), KeyFormat.number(PlanKey.Range.FRACTION))
-                .said(element.id(), help);
+        return PlanKey.of(element.id(), KeyFormat.number(Range.FRACTION)).said(element.id(), help);
     }
 
     private static PlanKey<Double> key(Element element) {

@@ -9,6 +9,7 @@ import java.util.Set;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 
 /** The list of tables {@code [[candidate]]}. */
@@ -24,8 +25,7 @@ final class CandidateTables {
             .said("Fuel", "What it runs on; the plan's fuel where left out.");
     private static final PlanKey<String> NOTE =
             PlanKey.of("note", KeyFormat.text()).said("Note", "What is fitted, in your words.");
-    private static final PlanKey<Double> PRICE = PlanKey.of(
-                    "price_per_l", KeyFormat.number(new PlanKey.Range(0, 100_000)))
+    private static final PlanKey<Double> PRICE = PlanKey.of("price_per_l", KeyFormat.number(new Range(0, 100_000)))
             .said(
                     "Price",
                     "What a litre of its fuel costs, in one currency for all; the answer then says what the fuel costs.");

@@ -9,6 +9,7 @@ import org.nextpull.plan.DynoFacts.Inertia;
 import org.nextpull.plan.DynoFacts.InertiaInLog;
 import org.nextpull.plan.DynoFacts.Kind;
 import org.nextpull.plan.DynoFacts.Shaft;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -24,22 +25,21 @@ final class DynoTable {
                     "The shaft that the logged torque is of; `wheel` is the default of the two chassis kinds. Nothing is"
                             + " added for losses that were not measured.");
     private static final PlanKey<Double> ENGINE_SIDE = PlanKey.of(
-                    "engine_side_inertia_kg_m2",
-                    KeyFormat.number(Unit.KILOGRAM_SQUARE_METRE, new PlanKey.Range(1e-4, 50)))
+                    "engine_side_inertia_kg_m2", KeyFormat.number(Unit.KILOGRAM_SQUARE_METRE, new Range(1e-4, 50)))
             .said(
                     "Inertia, engine",
                     "Of all that turns with the engine; torque of a fast pull is wrong without it, unless the log holds"
                             + " it.");
     private static final PlanKey<Double> ROLLER_INERTIA = PlanKey.of(
-                    "roller_inertia_kg_m2", KeyFormat.number(Unit.KILOGRAM_SQUARE_METRE, new PlanKey.Range(0.01, 5000)))
+                    "roller_inertia_kg_m2", KeyFormat.number(Unit.KILOGRAM_SQUARE_METRE, new Range(0.01, 5000)))
             .said(
                     "Inertia, roller",
                     "Of all that turns with the roller; an inertia roller measures nothing without it.");
     private static final PlanKey<Double> ROLLER_RADIUS = PlanKey.of(
-                    "roller_radius_m", KeyFormat.number(Unit.METRE, new PlanKey.Range(0.02, 3)))
+                    "roller_radius_m", KeyFormat.number(Unit.METRE, new Range(0.02, 3)))
             .said("Roller radius", "Turns road speed into roller speed.");
     private static final PlanKey<Double> GEARING = PlanKey.of(
-                    "engine_rev_per_roller_rev", KeyFormat.number(new PlanKey.Range(0.05, 50)))
+                    "engine_rev_per_roller_rev", KeyFormat.number(new Range(0.05, 50)))
             .said(
                     "Engine rev per roller rev",
                     "In the gear of the pull; gives engine speed where only the roller's is logged.");

@@ -2,6 +2,7 @@ package org.nextpull.plan.text;
 
 import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.EngineFacts.Induction;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -14,12 +15,12 @@ final class EngineTable {
     private static final PlanKey<String> NAME = PlanKey.of("name", KeyFormat.text())
             .said("Name", "What you call the engine; sessions of the same name teach each other.");
     private static final PlanKey<Double> DISPLACEMENT = PlanKey.of(
-                    "displacement_l", KeyFormat.number(Unit.LITRE, new PlanKey.Range(0.01, 100)))
+                    "displacement_l", KeyFormat.number(Unit.LITRE, new Range(0.01, 100)))
             .said("Displacement", "Swept volume of all cylinders; a check on fuel flow and torque.");
-    private static final PlanKey<Integer> CYLINDERS = PlanKey.of("cylinders", KeyFormat.whole(new PlanKey.Range(1, 48)))
+    private static final PlanKey<Integer> CYLINDERS = PlanKey.of("cylinders", KeyFormat.whole(new Range(1, 48)))
             .said("Cylinders", "How many; a check on knock counts and injectors.");
     private static final PlanKey<Double> COMPRESSION = PlanKey.of(
-                    "compression_ratio", KeyFormat.number(new PlanKey.Range(2, 40)))
+                    "compression_ratio", KeyFormat.number(new Range(2, 40)))
             .said("Compression", "Geometric; kept with the session, so that days can be told apart.");
 
     static final PlanTable<EngineFacts> TABLE = PlanTable.<EngineFacts>of(

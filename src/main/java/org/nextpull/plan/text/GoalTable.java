@@ -2,27 +2,27 @@ package org.nextpull.plan.text;
 
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.Goal.Response;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
 /** Table {@code [goal]}. */
 final class GoalTable {
     private static final Goal USUAL = Goal.defaults();
-    static final PlanKey<Integer> MAX_PULLS = PlanKey.of("max_pulls", KeyFormat.whole(new PlanKey.Range(1, 10_000)))
+    static final PlanKey<Integer> MAX_PULLS = PlanKey.of("max_pulls", KeyFormat.whole(new Range(1, 10_000)))
             .usual(USUAL.maxPulls())
             .said("Max pulls", "What the day has room for.");
 
     private static final PlanKey<Response> RESPONSE = PlanKey.of("response", KeyFormat.word(Response.class))
             .usual(USUAL.response())
             .said("Judge by", "The band average that is fitted.");
-    private static final PlanKey<Double> NEAR_BEST = PlanKey.of(
-                    "near_best_percent", percent(new PlanKey.Range(0.01, 10)))
+    private static final PlanKey<Double> NEAR_BEST = PlanKey.of("near_best_percent", percent(new Range(0.01, 10)))
             .usual(USUAL.nearBestPercent())
             .said(
                     "MBT tolerance",
                     "Best timing is the least advance within this of the peak; spark that brings less is only risk. The lean"
                             + " and rich edges lie this far below it.");
-    private static final PlanKey<Double> WORTH = PlanKey.of("worth_percent", percent(new PlanKey.Range(0.01, 50)))
+    private static final PlanKey<Double> WORTH = PlanKey.of("worth_percent", percent(new Range(0.01, 50)))
             .usual(USUAL.worthPercent())
             .said("Smallest useful difference", "Smallest difference that matters when parts or fuels are compared.");
     private static final PlanKey<Boolean> LEARN = PlanKey.of("learn_from_notebook", KeyFormat.flag())
@@ -42,7 +42,7 @@ final class GoalTable {
     private GoalTable() {}
 
     /** Percent that stay percent, since so they are spoken of. */
-    private static KeyFormat<Double> percent(PlanKey.Range range) {
+    private static KeyFormat<Double> percent(Range range) {
         return KeyFormat.number(range).in(Unit.PERCENT);
     }
 

@@ -13,6 +13,7 @@ import java.util.stream.Collectors;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
@@ -45,7 +46,7 @@ record KeyFormat<T>(
         return new KeyFormat<>(kind, Optional.empty(), allowed, table -> List.of(), read, written);
     }
 
-    static KeyFormat<Double> number(PlanKey.Range range) {
+    static KeyFormat<Double> number(Range range) {
         return of(
                 KeyKind.NUMBER,
                 range.text(),
@@ -54,11 +55,11 @@ record KeyFormat<T>(
     }
 
     /** A number in {@code unit}, as the project's unit of the same quantity. */
-    static KeyFormat<Double> number(Unit unit, PlanKey.Range range) {
+    static KeyFormat<Double> number(Unit unit, Range range) {
         return number(range).as(unit, unit::toSi, si -> PlanValueText.shortest(unit, si));
     }
 
-    static KeyFormat<Integer> whole(PlanKey.Range range) {
+    static KeyFormat<Integer> whole(Range range) {
         return of(
                 KeyKind.NUMBER,
                 range.text(),
@@ -66,7 +67,7 @@ record KeyFormat<T>(
                 String::valueOf);
     }
 
-    static KeyFormat<Temperature> celsius(PlanKey.Range range) {
+    static KeyFormat<Temperature> celsius(Range range) {
         return number(range)
                 .as(
                         Unit.CELSIUS,
@@ -74,7 +75,7 @@ record KeyFormat<T>(
                         found -> PlanValueText.shortest(Unit.CELSIUS, found.kelvins()));
     }
 
-    static KeyFormat<Pressure> kilopascals(PlanKey.Range range) {
+    static KeyFormat<Pressure> kilopascals(Range range) {
         return number(range)
                 .as(
                         Unit.KILOPASCAL,
@@ -83,14 +84,14 @@ record KeyFormat<T>(
     }
 
     static KeyFormat<Advance> advance() {
-        return number(PlanKey.Range.ADVANCE_DEG).as(Unit.DEGREE, Advance::ofDeg, Advance::deg);
+        return number(Range.ADVANCE_DEG).as(Unit.DEGREE, Advance::ofDeg, Advance::deg);
     }
 
     static KeyFormat<Lambda> lambda() {
-        return number(PlanKey.Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
+        return number(Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
     }
 
-    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(PlanKey.Range range) {
+    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(Range range) {
         KeyFormat<Temperature> one = celsius(range);
         KeyFormat<StartWindow.TemperatureWindow> window = of(
                 KeyKind.WINDOW,
@@ -120,7 +121,7 @@ record KeyFormat<T>(
     static KeyFormat<List<Double>> speeds() {
         KeyFormat<List<Double>> speeds = of(
                 KeyKind.NUMBERS,
-                "rising, " + PlanKey.Range.RPM.text(),
+                "rising, " + Range.RPM.text(),
                 (table, key) -> new ListReader(table, key).speeds(),
                 found -> found.stream().map(PlanValueText::number).collect(Collectors.joining(", ", "[", "]")));
         return speeds.in(Unit.RPM);
@@ -132,7 +133,7 @@ record KeyFormat<T>(
                 KeyKind.CELLS,
                 "cells of speed and advance, rising: `[[3000, 18.0], [6500, 28.0]]`",
                 (table, key) -> new ListReader(table, key)
-                        .cells(PlanKey.Range.ADVANCE_DEG)
+                        .cells(Range.ADVANCE_DEG)
                         .map(cells -> new SparkMap(cells.stream()
                                 .map(cell -> new SparkMap.Cell(cell.get(0), Advance.ofDeg(cell.get(1))))
                                 .toList())),
@@ -165,7 +166,7 @@ record KeyFormat<T>(
     /** One of some numbers. */
     static <T> KeyFormat<T> oneOfNumbers(List<T> values, Function<T, Double> number) {
         List<Double> numbers = values.stream().map(number).toList();
-        PlanKey.Range range = new PlanKey.Range(numbers.get(0), numbers.get(numbers.size() - 1));
+        Range range = new Range(numbers.get(0), numbers.get(numbers.size() - 1));
         List<String> words = numbers.stream().map(PlanValueText::number).toList();
         KeyFormat<T> format = of(
                 KeyKind.NUMBER,
@@ -217,7 +218,7 @@ record KeyFormat<T>(
                     TableReader parts = table.table(key, List.copyOf(table.keysBelow(key)));
                     Map<String, Double> found = new TreeMap<>();
                     for (String part : parts.keys()) {
-                        parts.number(part, PlanKey.Range.FRACTION).ifPresent(fraction -> found.put(part, fraction));
+                        parts.number(part, Range.FRACTION).ifPresent(fraction -> found.put(part, fraction));
                     }
                     boolean readable =
                             parts.isPresent() && found.size() == parts.keys().size();

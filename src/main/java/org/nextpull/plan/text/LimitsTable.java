@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.Limits;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Pressure;
@@ -13,23 +14,23 @@ import org.nextpull.unit.Unit;
 
 /** Table {@code [limits]}. */
 final class LimitsTable {
-    static final PlanKey<Double> MOST_RPM = PlanKey.of("most_rpm", KeyFormat.number(Unit.RPM, PlanKey.Range.RPM))
+    static final PlanKey<Double> MOST_RPM = PlanKey.of("most_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
             .said("Highest speed", "Highest engine speed; not below the top of the band.");
     static final PlanKey<Lambda> LEAN = PlanKey.of("lean_lambda", KeyFormat.lambda())
             .said("Lean alarm", "Leanest reading of any sensor at full load.");
 
     private static final PlanKey<Integer> KNOCK_EVENTS = PlanKey.of(
-                    "knock_events", KeyFormat.whole(new PlanKey.Range(1, 1_000_000)))
+                    "knock_events", KeyFormat.whole(new Range(1, 1_000_000)))
             .said(
                     "Knock events",
                     "Events in one stretch under load that are knock, for alarm, mark and block alike; the first one is where this is empty.");
     private static final PlanKey<Double> KNOCK_LEVEL = PlanKey.of(
-                    "knock_level", KeyFormat.number(new PlanKey.Range(0, 1_000_000)))
+                    "knock_level", KeyFormat.number(new Range(0, 1_000_000)))
             .said(
                     "Knock level",
                     "Level of a graded knock sensor, in the scale of the log, above which a row is one event; where this is empty a level tells nothing.");
     private static final PlanKey<Double> KNOCK_MARGIN = PlanKey.of(
-                    "knock_margin_deg", KeyFormat.number(Unit.DEGREE, new PlanKey.Range(0, 20)))
+                    "knock_margin_deg", KeyFormat.number(Unit.DEGREE, new Range(0, 20)))
             .usual(Limits.KNOCK_MARGIN_DEG)
             .said("Knock margin", "How far to stay below an advance at which knock was heard.");
     private static final PlanKey<Boolean> LOOK_AGAIN = PlanKey.of("look_again", KeyFormat.flag())
@@ -38,31 +39,27 @@ final class LimitsTable {
                     "Look again",
                     "Whether the speed of a knock flag that rang alone may be run again, first a degree below it, then at it; two clean pulls there clear the flag. Only where a pull that knocks once more does no harm.");
     private static final PlanKey<Double> LEAN_FOR = PlanKey.of(
-                    "lean_for_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 60)))
+                    "lean_for_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
             .usual(Limits.Lean.FOR_S)
             .said("Lean for", "How long `lean_lambda` may be passed before it counts; a single sample is often noise.");
-    private static final PlanKey<Temperature> EXHAUST = PlanKey.of(
-                    "exhaust_c", KeyFormat.celsius(new PlanKey.Range(100, 1400)))
+    private static final PlanKey<Temperature> EXHAUST = PlanKey.of("exhaust_c", KeyFormat.celsius(new Range(100, 1400)))
             .said("Exhaust", "Exhaust gas, any sensor. A thermocouple lags a short pull, so leave room.");
-    private static final PlanKey<Temperature> COOLANT = PlanKey.of(
-                    "coolant_c", KeyFormat.celsius(new PlanKey.Range(20, 200)))
-            .said("Coolant", "Highest.");
+    private static final PlanKey<Temperature> COOLANT =
+            PlanKey.of("coolant_c", KeyFormat.celsius(new Range(20, 200))).said("Coolant", "Highest.");
     private static final PlanKey<Temperature> OIL =
-            PlanKey.of("oil_c", KeyFormat.celsius(new PlanKey.Range(20, 250))).said("Oil", "Highest.");
-    private static final PlanKey<Temperature> INLET = PlanKey.of(
-                    "inlet_c", KeyFormat.celsius(new PlanKey.Range(-40, 200)))
-            .said("Inlet air", "Highest.");
+            PlanKey.of("oil_c", KeyFormat.celsius(new Range(20, 250))).said("Oil", "Highest.");
+    private static final PlanKey<Temperature> INLET =
+            PlanKey.of("inlet_c", KeyFormat.celsius(new Range(-40, 200))).said("Inlet air", "Highest.");
     private static final PlanKey<Pressure> OIL_PRESSURE = PlanKey.of(
-                    "oil_pressure_kpa", KeyFormat.kilopascals(new PlanKey.Range(1, 2000)))
+                    "oil_pressure_kpa", KeyFormat.kilopascals(new Range(1, 2000)))
             .said("Min oil pressure", "As logged, from the lowest speed of the band up.");
     private static final PlanKey<Pressure> FUEL_PRESSURE = PlanKey.of(
-                    "fuel_pressure_kpa", KeyFormat.kilopascals(new PlanKey.Range(1, 100_000)))
+                    "fuel_pressure_kpa", KeyFormat.kilopascals(new Range(1, 100_000)))
             .said("Min fuel pressure", "As logged, at full load; a falling fuel pressure runs an engine lean.");
-    private static final PlanKey<Pressure> BOOST = PlanKey.of(
-                    "boost_kpa", KeyFormat.kilopascals(new PlanKey.Range(1, 1000)))
+    private static final PlanKey<Pressure> BOOST = PlanKey.of("boost_kpa", KeyFormat.kilopascals(new Range(1, 1000)))
             .said("Boost", "Manifold pressure above the barometer.");
     private static final PlanKey<Double> INJECTOR_DUTY = PlanKey.of(
-                    "injector_duty_percent", KeyFormat.number(Unit.PERCENT, new PlanKey.Range(1, 100)))
+                    "injector_duty_percent", KeyFormat.number(Unit.PERCENT, new Range(1, 100)))
             .said("Injector duty", "Highest; near full duty the mixture can no longer be held.");
 
     static final PlanTable<Limits> TABLE = PlanTable.<Limits>of(

@@ -7,12 +7,13 @@ import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.tomlj.TomlArray;
 
 /** Reads the list that a key of a table holds; what is wrong is said at its element. */
 record ListReader(TableReader table, String key) {
     /** A list of two numbers, the lower first; empty when absent or wrong. */
-    Optional<List<Double>> window(PlanKey.Range range) {
+    Optional<List<Double>> window(Range range) {
         Optional<Object> value = table.value(key);
         if (value.isEmpty()) {
             return Optional.empty();
@@ -37,13 +38,13 @@ record ListReader(TableReader table, String key) {
     /** A list of speeds in rpm, rising; empty when absent or wrong. */
     Optional<List<Double>> speeds() {
         Optional<TomlArray> array = list("a list of speeds, [3000, 3500]");
-        Optional<List<Double>> speeds = array.map(list -> numbers(list, PlanKey.Range.RPM))
+        Optional<List<Double>> speeds = array.map(list -> numbers(list, Range.RPM))
                 .filter(found -> found.size() == array.get().size());
         return speeds.filter(found -> isRising(array.get(), found));
     }
 
     /** A list of pairs of a speed in rpm and a number, rising in speed; empty when absent or wrong. */
-    Optional<List<List<Double>>> cells(PlanKey.Range range) {
+    Optional<List<List<Double>>> cells(Range range) {
         String wanted = "a list of cells, [[3000, 18.0], [6500, 28.0]]";
         Optional<TomlArray> array = list(wanted);
         if (array.isEmpty()) {
@@ -56,8 +57,7 @@ record ListReader(TableReader table, String key) {
                 table.wrongType(spot, "a cell, [rpm, advance]");
                 continue;
             }
-            OptionalDouble rpm =
-                    new Problems.NumberCheck(table.problems(), PlanKey.Range.RPM).number(spot, cell.get(0));
+            OptionalDouble rpm = new Problems.NumberCheck(table.problems(), Range.RPM).number(spot, cell.get(0));
             OptionalDouble value = new Problems.NumberCheck(table.problems(), range).number(spot, cell.get(1));
             if (rpm.isPresent() && value.isPresent()) {
                 cells.add(List.of(rpm.getAsDouble(), value.getAsDouble()));
@@ -97,7 +97,7 @@ record ListReader(TableReader table, String key) {
     }
 
     /** Those elements of a list that are good numbers. */
-    private List<Double> numbers(TomlArray array, PlanKey.Range range) {
+    private List<Double> numbers(TomlArray array, Range range) {
         Problems.NumberCheck check = new Problems.NumberCheck(table.problems(), range);
         return IntStream.range(0, array.size())
                 .mapToObj(index -> check.number(table.element(key, array, index), array.get(index)))

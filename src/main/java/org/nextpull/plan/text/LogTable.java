@@ -8,6 +8,7 @@ import org.nextpull.air.CorrectionStandard;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -27,16 +28,16 @@ final class LogTable {
                     KeyFormat.byRole(LogTable::unit, unit -> PlanValueText.text(unit.symbol()))
                             .allowing("unit symbols"))
             .said("Units", "The unit of a column: `{ torque = \"lbf.ft\" }`.");
-    private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new PlanKey.Range(1, 40)))
+    private static final PlanKey<Double> AFR_SCALE = PlanKey.of("afr_scale", KeyFormat.number(new Range(1, 40)))
             .said(
                     "AFR gauge scaled to",
                     "Stoichiometric ratio of an air-fuel gauge; without it such a column gives no lambda.");
     private static final PlanKey<Double> SAMPLE_HZ = PlanKey.of(
-                    "sample_hz", KeyFormat.number(new PlanKey.Range(0.01, 1_000_000)))
+                    "sample_hz", KeyFormat.number(new Range(0.01, 1_000_000)))
             .in("1/s")
             .said("Rows a second", "Where the log has no time.");
     private static final PlanKey<Double> LAMBDA_DELAY = PlanKey.of(
-                    "lambda_delay_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 5)))
+                    "lambda_delay_s", KeyFormat.number(Unit.SECOND, new Range(0, 5)))
             .said("Lambda delay", "From the valve to the reading; estimated where this is empty.");
     private static final PlanKey<String> SETTINGS = PlanKey.of(
                     "settings", KeyFormat.text().allowing("a path"))

@@ -3,6 +3,7 @@ package org.nextpull.plan.text;
 import java.util.Optional;
 import org.nextpull.plan.MixturePlan;
 import org.nextpull.plan.Step;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Unit;
@@ -20,13 +21,13 @@ final class MixtureTable {
                     .needed("needed")
                     .said("Lean limit", "Never leaner at full load, whatever the curve says."));
     private static final Bounds.StepKeys STEP = new Bounds.StepKeys(
-            PlanKey.of("largest_step_lambda", KeyFormat.number(Unit.LAMBDA, new PlanKey.Range(0.001, 0.3)))
+            PlanKey.of("largest_step_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.001, 0.3)))
                     .usual(MixturePlan.LARGEST_STEP_LAMBDA)
                     .said(
                             "Max step",
                             "Never leaner than the leanest clean pull by more than this; the default is about half a point"
                                     + " of air-fuel ratio on the petrol scale."),
-            PlanKey.of("resolution_lambda", KeyFormat.number(Unit.LAMBDA, new PlanKey.Range(0.0001, 0.1)))
+            PlanKey.of("resolution_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.0001, 0.1)))
                     .usual(MixturePlan.RESOLUTION_LAMBDA)
                     .said("Resolution", "What the fuelling can be set to; proposals are rounded to it, toward rich."));
     static final PlanTable<MixturePlan> TABLE = PlanTable.<MixturePlan>of(

@@ -11,6 +11,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.tomlj.TomlPosition;
 
 /** Gathers what is wrong with one plan. */
@@ -78,7 +79,7 @@ final class Problems {
     }
 
     /** Takes a value of a plan as a number; an integer is as good as a decimal. */
-    record NumberCheck(Problems problems, PlanKey.Range range) {
+    record NumberCheck(Problems problems, Range range) {
         OptionalDouble number(Spot spot, Object value) {
             if (!(value instanceof Long || value instanceof Double)) {
                 problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", "a number"));

@@ -1,6 +1,7 @@
 package org.nextpull.plan.text;
 
 import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -13,7 +14,7 @@ final class StartTable {
     private static final PlanKey<StartWindow.TemperatureWindow> INLET =
             PlanKey.of("inlet_c", window()).said("Inlet air", "Low to high.");
     private static final PlanKey<Double> COOL_DOWN = PlanKey.of(
-                    "cool_down_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 86_400)))
+                    "cool_down_s", KeyFormat.number(Unit.SECOND, new Range(0, 86_400)))
             .said("Cool down", "Least time between pulls.");
 
     static final PlanTable<StartWindow> TABLE = PlanTable.<StartWindow>of(
@@ -29,7 +30,7 @@ final class StartTable {
     private StartTable() {}
 
     private static KeyFormat<StartWindow.TemperatureWindow> window() {
-        return KeyFormat.celsiusWindow(PlanKey.Range.ANY_CELSIUS);
+        return KeyFormat.celsiusWindow(Range.ANY_CELSIUS);
     }
 
     static StartWindow read(TableReader table) {

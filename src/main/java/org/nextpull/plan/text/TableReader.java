@@ -11,6 +11,7 @@ import java.util.stream.IntStream;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.NearestNames;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.tomlj.Toml;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlPosition;
@@ -139,14 +140,14 @@ final class TableReader {
                 .toList();
     }
 
-    OptionalDouble number(String key, PlanKey.Range range) {
+    OptionalDouble number(String key, Range range) {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalDouble.empty()
                 : new Problems.NumberCheck(problems, range).number(spot(key), value.get());
     }
 
-    OptionalInt whole(String key, PlanKey.Range range) {
+    OptionalInt whole(String key, Range range) {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalInt.empty()

@@ -8,6 +8,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Step;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.TimingPlan.Sets;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Unit;
@@ -34,12 +35,12 @@ final class TimingTable {
                     .needed("needed")
                     .said("Max advance", "Never more advance, whatever the curve says."));
     private static final Bounds.StepKeys STEP = new Bounds.StepKeys(
-            PlanKey.of("largest_step_deg", KeyFormat.number(Unit.DEGREE, new PlanKey.Range(0.05, 15)))
+            PlanKey.of("largest_step_deg", KeyFormat.number(Unit.DEGREE, new Range(0.05, 15)))
                     .usual(table -> TimingPlan.defaultLargestStepDeg(EngineTable.induction(table)))
                     .said(
                             "Max step",
                             "Never further beyond the most advanced clean pull; `1` when `induction = \"boosted\"`."),
-            PlanKey.of("resolution_deg", KeyFormat.number(Unit.DEGREE, new PlanKey.Range(0.01, 5)))
+            PlanKey.of("resolution_deg", KeyFormat.number(Unit.DEGREE, new Range(0.01, 5)))
                     .usual(TimingPlan.RESOLUTION_DEG)
                     .said(
                             "Resolution",

@@ -12,6 +12,7 @@ import org.nextpull.plan.PortFacts.Parity;
 import org.nextpull.plan.PortFacts.Stop;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.plan.WireFacts.Lines;
+import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Unit;
 
@@ -20,11 +21,11 @@ final class WireTables {
     private static final PortFacts USUAL = PortFacts.defaults();
     private static final PlanKey<String> DEVICE = PlanKey.of("device", KeyFormat.text())
             .said("Port", "Needed where there are several; else the port that you choose on the day is used.");
-    private static final PlanKey<Integer> BAUD = PlanKey.of("baud", KeyFormat.whole(new PlanKey.Range(50, 20_000_000)))
+    private static final PlanKey<Integer> BAUD = PlanKey.of("baud", KeyFormat.whole(new Range(50, 20_000_000)))
             .in("1/s")
             .usual(USUAL.baud())
             .said("Baud", "As the logger is set.");
-    private static final PlanKey<Integer> BITS = PlanKey.of("bits", KeyFormat.whole(new PlanKey.Range(5, 8)))
+    private static final PlanKey<Integer> BITS = PlanKey.of("bits", KeyFormat.whole(new Range(5, 8)))
             .usual(USUAL.bits())
             .said("Data bits", "5 to 8; nearly always 8.");
     private static final PlanKey<Parity> PARITY = PlanKey.of("parity", KeyFormat.word(Parity.class))
@@ -44,8 +45,7 @@ final class WireTables {
                     "Columns",
                     "The fields in order with units, as in: rpm, torque [N.m]. Needed with sentences, not used with pairs;"
                             + " empty where the logger sends a header line.");
-    private static final PlanKey<Double> DELAY = PlanKey.of(
-                    "delay_s", KeyFormat.number(Unit.SECOND, new PlanKey.Range(0, 60)))
+    private static final PlanKey<Double> DELAY = PlanKey.of("delay_s", KeyFormat.number(Unit.SECOND, new Range(0, 60)))
             .usual(0.0)
             .said("Delay", "How much later than the other sources it reports.");
 

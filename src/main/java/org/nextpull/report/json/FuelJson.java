@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.nextpull.finding.Finding;
 import org.nextpull.fuel.Caution;
 import org.nextpull.fuel.Element;
-import org.nextpull.fuel.EnergyContent;
 import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelFacts;
@@ -54,7 +53,7 @@ public final class FuelJson {
         for (FuelProperty property : FuelProperty.values()) {
             figure(figures, property, fuel.sourced(property));
         }
-        Optional<EnergyContent> energy = facts.energy();
+        Optional<FuelFacts.EnergyContent> energy = facts.energy();
         Json.put(node, "air_energy_mj_kg", energy.map(content -> mega(content.perKilogramOfAir())), 4);
         Json.put(node, "mixture_energy_mj_kg", energy.map(content -> mega(content.perKilogramOfMixture())), 4);
         Json.put(node, "cooling_k", facts.coolingKelvins(), 1);

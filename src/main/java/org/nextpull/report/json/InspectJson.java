@@ -5,9 +5,9 @@ import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.pull.Candidate;
@@ -54,7 +54,7 @@ public final class InspectJson {
         file.put("decimal", String.valueOf(description.decimal()));
     }
 
-    private static void count(ObjectNode file, RowCount count) {
+    private static void count(ObjectNode file, BlockReader.RowCount count) {
         file.put("rows", count.good());
         file.put("bad_rows", count.bad());
     }

@@ -11,7 +11,7 @@ import org.nextpull.notebook.Checkup;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.notebook.SessionSummary;
 import org.nextpull.report.ActText;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -84,7 +84,7 @@ public final class NotebookJson {
         Json.put(node, prefix + "lambda", setting.lambda().map(Lambda::value), 4);
     }
 
-    private static ObjectNode curve(MeasuredCurve one, CorrectedCurve curve) {
+    private static ObjectNode curve(MeasuredPull.Curve one, CorrectedCurve curve) {
         ObjectNode node = Json.object();
         node.put("pull", one.pull().number());
         ArrayNode points = node.putArray("points");

@@ -21,7 +21,7 @@ import org.nextpull.curve.CurvePoint;
 import org.nextpull.pull.Candidate;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import org.nextpull.session.SourcePulls;
 
@@ -73,7 +73,7 @@ public final class Csv {
     /** The corrected curves of a day over speed, one row a point: all of them, or that of one pull. */
     public static String curves(SessionResult result, Optional<Integer> pull) {
         StringBuilder text = new StringBuilder(line(OF_CURVES));
-        for (MeasuredCurve one : result.measured()) {
+        for (MeasuredPull.Curve one : result.measured()) {
             if (pull.isEmpty() || pull.get() == one.pull().number()) {
                 List<CurvePoint> points =
                         one.curve().map(CorrectedCurve::points).orElse(List.of());
@@ -83,7 +83,7 @@ public final class Csv {
         return text.toString();
     }
 
-    private static List<String> cells(MeasuredCurve one, CurvePoint point) {
+    private static List<String> cells(MeasuredPull.Curve one, CurvePoint point) {
         return List.of(
                 String.valueOf(one.pull().number()),
                 number(one.pull().setting().advance().map(advance -> advance.deg()), 2),

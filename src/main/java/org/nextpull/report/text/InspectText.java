@@ -3,9 +3,9 @@ package org.nextpull.report.text;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultTable;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
 import org.nextpull.pull.Candidate;
@@ -39,7 +39,7 @@ public final class InspectText {
         return rows(source.rowCount()) + rate + "\n";
     }
 
-    private static String rows(RowCount count) {
+    private static String rows(BlockReader.RowCount count) {
         return "  " + Shown.count(count.good(), "row") + ", " + count.bad() + " skipped as broken";
     }
 

@@ -29,7 +29,7 @@ import org.nextpull.report.LinkText;
 import org.nextpull.report.NextStepText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Conditions;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.day.DaySource;
@@ -118,11 +118,11 @@ public final class BenchPresenter {
 
     /** Over a day that is gone through again, an alarm is said as the one that sounded in the pull shown last. */
     private List<BenchPage.Remark> wouldHaveSounded(SessionResult result) {
-        List<MeasuredCurve> measured = result.measured();
+        List<MeasuredPull.Curve> measured = result.measured();
         if (measured.isEmpty()) {
             return List.of();
         }
-        MeasuredCurve last = measured.get(measured.size() - 1);
+        MeasuredPull.Curve last = measured.get(measured.size() - 1);
         AlarmText alarms = new AlarmText(shown);
         List<BenchPage.Remark> urgent = new ArrayList<>();
         for (Alarm alarm : last.alarms()) {

@@ -17,7 +17,6 @@ import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
-import org.nextpull.response.MeasuredCurve;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.session.SessionResult;
@@ -60,7 +59,7 @@ final class PullCards {
         return result.measured().stream().map(one -> card(one, readings)).toList();
     }
 
-    private BenchPage.PullCard card(MeasuredCurve one, List<Reading> readings) {
+    private BenchPage.PullCard card(MeasuredPull.Curve one, List<Reading> readings) {
         MeasuredPull pull = one.pull();
         Optional<Reading> reading = readings.stream()
                 .filter(each -> each.pull().number() == pull.number())
@@ -95,7 +94,7 @@ final class PullCards {
         return (percent < 0 ? "" : "+") + Shown.fixed(percent, 2) + " %";
     }
 
-    private Tone tone(MeasuredCurve one) {
+    private Tone tone(MeasuredPull.Curve one) {
         MeasuredPull pull = one.pull();
         if (!pull.isClean() || !one.alarms().isEmpty()) {
             return Tone.BAD;
@@ -107,7 +106,7 @@ final class PullCards {
         return warned ? Tone.WARN : Tone.GOOD;
     }
 
-    private static String mark(MeasuredCurve one) {
+    private static String mark(MeasuredPull.Curve one) {
         MeasuredPull pull = one.pull();
         List<String> words = new ArrayList<>();
         if (!pull.standing().isUsed()) {
@@ -122,7 +121,7 @@ final class PullCards {
         return String.join(", ", words);
     }
 
-    private List<BenchPage.Remark> remarks(MeasuredCurve one) {
+    private List<BenchPage.Remark> remarks(MeasuredPull.Curve one) {
         List<BenchPage.Remark> remarks = new ArrayList<>();
         KnockText.sentence(one.pull(), result.plan().band())
                 .ifPresent(knock -> remarks.add(new BenchPage.Remark(Tone.BAD, knock)));

@@ -13,7 +13,7 @@ import org.nextpull.app.DaySheet;
 import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
-import org.nextpull.response.MeasuredCurve;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
@@ -96,7 +96,7 @@ public final class RunningDay implements DaySource {
         SessionResult result = session.state().result();
         List<Replay.Step> steps = new ArrayList<>();
         for (int count = 1; count <= result.measured().size(); count++) {
-            MeasuredCurve last = result.measured().get(count - 1);
+            MeasuredPull.Curve last = result.measured().get(count - 1);
             Optional.ofNullable(said.get(count))
                     .ifPresent(verdict -> steps.add(new Replay.Step(last.pull(), last.alarms(), verdict)));
         }

@@ -196,7 +196,7 @@ class CaptureWriterTest {
                 Path.of("x.capture"),
                 SOURCE,
                 session,
-                () -> new Store.Opened(new ChannelStore(full), 1),
+                () -> new CaptureWriter.Store.Opened(new ChannelStore(full), 1),
                 new Backlog())) {
             writer.received(chunk("one"));
             assertThat(writer.news())
@@ -249,19 +249,19 @@ class CaptureWriterTest {
     }
 
     /** A disk with so much room, which writes what fits before it fails. */
-    private static final class FakeDisk implements Store.Opener {
+    private static final class FakeDisk implements CaptureWriter.Store.Opener {
         private final ByteArrayOutputStream file = new ByteArrayOutputStream();
         private final List<String> log = new ArrayList<>();
         private Optional<IOException> refusal = Optional.empty();
         private int room = Integer.MAX_VALUE;
 
         @Override
-        public Store.Opened open() throws IOException {
+        public CaptureWriter.Store.Opened open() throws IOException {
             if (refusal.isPresent()) {
                 throw refusal.get();
             }
-            return new Store.Opened(
-                    new Store() {
+            return new CaptureWriter.Store.Opened(
+                    new CaptureWriter.Store() {
                         @Override
                         public void append(ByteBuffer bytes) throws IOException {
                             int fits = Math.min(room, bytes.remaining());
@@ -292,7 +292,7 @@ class CaptureWriterTest {
     }
 
     /** Writes to a device that cannot be locked or measured. */
-    private record ChannelStore(Path device) implements Store {
+    private record ChannelStore(Path device) implements CaptureWriter.Store {
         @Override
         public void append(ByteBuffer bytes) throws IOException {
             Files.write(device, Captures.bytes(bytes), StandardOpenOption.WRITE);

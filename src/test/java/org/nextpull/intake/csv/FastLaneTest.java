@@ -20,9 +20,9 @@ import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.MethodSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
+import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Hints;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -173,7 +173,7 @@ class FastLaneTest {
     }
 
     /** What came of a log: each cell as its bits, absent ones as words. */
-    private record Rows(List<Long> lines, List<String> cells, RowCount count, List<Finding> findings) {}
+    private record Rows(List<Long> lines, List<String> cells, BlockReader.RowCount count, List<Finding> findings) {}
 
     private static void same(String name, byte[] bytes) throws IOException {
         Optional<CsvLog> log = log(name, bytes);

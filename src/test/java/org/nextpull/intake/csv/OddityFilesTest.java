@@ -23,7 +23,6 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.Hints;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.RowCount;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
@@ -95,7 +94,7 @@ class OddityFilesTest {
             Optional<SourceDescription> description,
             Optional<Samples> samples,
             Optional<ResultTable> table,
-            Optional<RowCount> rows,
+            Optional<BlockReader.RowCount> rows,
             List<Finding> findings) {
 
         static Seen of(Path data, Hints hints) throws IOException {

@@ -33,7 +33,6 @@ import org.nextpull.intake.capture.CaptureWriter;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.SessionClock;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.intake.wire.WireSource;
@@ -100,7 +99,8 @@ class LineToValueIT {
     }
 
     private static WireChain chain(String source, Rows rows) {
-        LineSettings settings = new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "run"), 0, 0);
+        WireSource.LineSettings settings =
+                new WireSource.LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "run"), 0, 0);
         return new WireChain(
                 List.of(WireSource.port(source, settings, "115200 8N1")), Hints.none(), new ColumnReader(), rows);
     }

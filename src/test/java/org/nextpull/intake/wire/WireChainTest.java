@@ -73,7 +73,8 @@ class WireChainTest {
 
     @Test
     void bytesOfOneRunArrivedOneAfterTheOther() {
-        LineSettings slow = new LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]"), 0, 1_041_667);
+        WireSource.LineSettings slow =
+                new WireSource.LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]"), 0, 1_041_667);
         Played played = new Played(WireSource.port(BRAKE, slow, "9600 8N1"));
         played.connected(BRAKE, 0).text(BRAKE, 1, "x\n3000,180\n3100,181\n").finish(2);
         List<Double> times = played.values(Role.TIME);
@@ -378,6 +379,6 @@ class WireChainTest {
     }
 
     private static WireSource port(String name, WireFacts.Lines kind, double delayS, String... columns) {
-        return WireSource.port(name, new LineSettings(kind, List.of(columns), delayS, 0), "115200 8N1");
+        return WireSource.port(name, new WireSource.LineSettings(kind, List.of(columns), delayS, 0), "115200 8N1");
     }
 }

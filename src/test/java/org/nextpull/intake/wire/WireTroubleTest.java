@@ -102,8 +102,8 @@ class WireTroubleTest {
 
     @Test
     void linesWithoutAHeaderAreSaid() {
-        Played played = new Played(
-                WireSource.port(WIRE, new LineSettings(WireFacts.Lines.SEPARATED, List.of(), 0, 0), "9600 8N1"));
+        Played played = new Played(WireSource.port(
+                WIRE, new WireSource.LineSettings(WireFacts.Lines.SEPARATED, List.of(), 0, 0), "9600 8N1"));
         played.connected(WIRE, 0);
         good(played, 0.1, 30);
         assertThat(played.codes()).containsOnlyOnce(FindingCode.WIRE_WITHOUT_HEADER);
@@ -180,7 +180,8 @@ class WireTroubleTest {
 
     private static Played played(WireFacts.Lines kind) {
         List<String> columns = kind == WireFacts.Lines.PAIRS ? List.of() : List.of("rpm", "torque [Nm]", "lambda");
-        return new Played(WireSource.port(WIRE, new LineSettings(kind, columns, 0, 0), "9600 8N1")).connected(WIRE, 0);
+        return new Played(WireSource.port(WIRE, new WireSource.LineSettings(kind, columns, 0, 0), "9600 8N1"))
+                .connected(WIRE, 0);
     }
 
     private static void good(Played played, double from, int lines) {

@@ -14,7 +14,7 @@ import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeAll;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
-import org.nextpull.alarm.AlarmRules;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -60,8 +60,8 @@ class DocumentsTest {
         advise = MAPPER.readTree(new AdviseJson().advise(day.whole()));
         replay = MAPPER.readTree(new AdviseJson().replay(day));
         replayLines = new AdviseJson().replayLines(day);
-        InspectJson files =
-                new InspectJson().add(LogReading.read(input.recording(), PullRules.of(plan), AlarmRules.of(plan)));
+        InspectJson files = new InspectJson()
+                .add(LogReading.read(input.recording(), PullRules.of(plan), AlarmWatch.Rules.of(plan)));
         inspect = MAPPER.readTree(files.document(odd));
         inspectLines = files.takeLines();
     }

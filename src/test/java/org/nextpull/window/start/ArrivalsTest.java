@@ -28,7 +28,6 @@ import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
-import org.nextpull.intake.wire.LineSettings;
 import org.nextpull.intake.wire.WireSource;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.PlanPorts;
@@ -57,7 +56,7 @@ class ArrivalsTest {
 
     private static ArrivalsChain chain(UnitSystem units) {
         return new ArrivalsChain(
-                List.of(WireSource.port(COM, LineSettings.withHeaderLine(), "115200 8N1")),
+                List.of(WireSource.port(COM, WireSource.LineSettings.withHeaderLine(), "115200 8N1")),
                 Hints.none(),
                 new Shown(units));
     }

@@ -17,7 +17,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 import org.nextpull.unit.Advance;
 
-class RepeatabilityEstimateTest {
+class RepeatabilityTest {
     private static final SameSetting SAME = new SameSetting(0.3, 0.003);
 
     /** A reading whose logarithm, in percent, is the given figure, as the estimate works with it. */
@@ -43,7 +43,7 @@ class RepeatabilityEstimateTest {
 
     @Test
     void withoutRepeatsNothingIsKnown() {
-        Repeatability none = RepeatabilityEstimate.of(
+        Repeatability none = Repeatability.of(
                 List.of(reading(1, 0, "A", 1), reading(2, 1, "B", 2), reading(3, 2, "C", 3)), SAME);
 
         assertThat(none.scatter()).isEmpty();
@@ -58,7 +58,7 @@ class RepeatabilityEstimateTest {
      */
     @Test
     void driftAndScatterOfTwoSettingsInTurnAreThoseWorkedByHand() {
-        Repeatability day = RepeatabilityEstimate.of(
+        Repeatability day = Repeatability.of(
                 List.of(
                         reading(1, 0, "A", 10.0),
                         reading(2, 1, "B", 5.1),
@@ -83,7 +83,7 @@ class RepeatabilityEstimateTest {
         for (ReferenceRow row : ReferenceRow.read("ancova_leprosy.csv")) {
             readings.add(reading(readings.size() + 1, row.number("pre"), row.text("drug"), row.number("post")));
         }
-        Repeatability day = RepeatabilityEstimate.of(readings, SAME);
+        Repeatability day = Repeatability.of(readings, SAME);
 
         assertThat(day.drift().orElseThrow().percentPerPull()).isCloseTo(expected("slope"), offset(1e-8));
         assertThat(day.drift().orElseThrow().standardError()).isCloseTo(expected("se slope"), offset(1e-8));
@@ -110,7 +110,7 @@ class RepeatabilityEstimateTest {
             readings.add(reading(next, next - 1.0, row.text("lab"), row.number("mean") - half));
             readings.add(reading(next + 1, next, row.text("lab"), row.number("mean") + half));
         }
-        Repeatability day = RepeatabilityEstimate.of(readings, SAME);
+        Repeatability day = Repeatability.of(readings, SAME);
 
         assertThat(day.scatter().orElseThrow().percent()).isCloseTo(0.585296695892, offset(1e-9));
         assertThat(day.scatter().orElseThrow().degreesOfFreedom()).isEqualTo(9);
@@ -128,8 +128,8 @@ class RepeatabilityEstimateTest {
         List<Reading> scaled = readings.stream()
                 .map(one -> new Reading(one.pull(), 1.3558 * one.value()))
                 .toList();
-        Repeatability one = RepeatabilityEstimate.of(readings, SAME);
-        Repeatability other = RepeatabilityEstimate.of(scaled, SAME);
+        Repeatability one = Repeatability.of(readings, SAME);
+        Repeatability other = Repeatability.of(scaled, SAME);
 
         assertThat(other.scatter().orElseThrow().percent())
                 .isCloseTo(one.scatter().orElseThrow().percent(), offset(1e-9));
