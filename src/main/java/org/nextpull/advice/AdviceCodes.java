@@ -14,7 +14,7 @@ final class AdviceCodes {
         this.maps = maps;
     }
 
-    AdviceCode of(PullPurpose purpose, EngineSetting setting) {
+    AdviceCode of(PlannerDecision.Purpose purpose, EngineSetting setting) {
         return switch (purpose) {
             case CLIMB -> AdviceCode.CLIMB_TIMING;
             case BRACKET_BELOW, BRACKET_ABOVE -> AdviceCode.BRACKET_TIMING;
@@ -38,7 +38,7 @@ final class AdviceCodes {
         return wanted < run[0] ? AdviceCode.RICH_STEP : AdviceCode.BRACKET_MIXTURE;
     }
 
-    AdviceCode of(StopReason reason, PlannerAnswer answer) {
+    AdviceCode of(PlannerDecision.StopReason reason, PlannerDecision.Answer answer) {
         return switch (reason) {
             case SETTLED -> settled(answer);
             case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
@@ -53,7 +53,7 @@ final class AdviceCodes {
     }
 
     /** A best that knock, or the plan, holds at every speed is settled as that. */
-    private static AdviceCode settled(PlannerAnswer answer) {
+    private static AdviceCode settled(PlannerDecision.Answer answer) {
         List<ChosenBy> decided = answer.decidedBy().stream().distinct().toList();
         if (decided.equals(List.of(ChosenBy.KNOCK_LIMIT))) {
             return AdviceCode.KNOCK_LIMITED;

@@ -24,7 +24,7 @@ final class AllowedSettings {
 
     private final DayView view;
     private final DayReadings maps;
-    private final SparkRules plan;
+    private final PlannerRules.Spark plan;
     private final Guards guards;
 
     AllowedSettings(DayView view, DayReadings maps) {
@@ -42,16 +42,16 @@ final class AllowedSettings {
                 view.day().plan().limits().looksAgain());
     }
 
-    private EndingRules ending() {
-        return EndingRules.usual(
+    private PlannerRules.Ending ending() {
+        return PlannerRules.Ending.usual(
                 view.day().plan().goal().nearBestPercent(),
                 view.day().plan().goal().maxPulls());
     }
 
-    SparkRules spark() {
+    PlannerRules.Spark spark() {
         double largest = plan.largestStepDeg();
         double share = guards.shareOfStep(Guards.Way.ADVANCE) < 1 || isFarUnheard() ? HALF : 1;
-        return new SparkRules(
+        return new PlannerRules.Spark(
                 plan.leastDeg(),
                 plan.mostDeg(),
                 Math.max(largest * share, Math.min(largest, plan.resolutionDeg())),
@@ -77,7 +77,7 @@ final class AllowedSettings {
         });
     }
 
-    private MixtureRules mixture(Axis axis) {
+    private PlannerRules.Mixture mixture(Axis axis) {
         OptionalDouble ban = maps.ignition() == Ignition.STANDING
                 ? view.bans().leanCeiling(view.fuel(), OptionalDouble.empty())
                 : view.bans().leanCeilingOfLimits(view.fuel());
@@ -86,7 +86,7 @@ final class AllowedSettings {
                 : axis.allowed().high();
         OptionalDouble rich = richFirst(axis);
         leanest = rich.isPresent() ? Math.min(leanest, rich.getAsDouble()) : leanest;
-        return new MixtureRules(
+        return new PlannerRules.Mixture(
                 Lambda.of(axis.allowed().low()),
                 Lambda.of(Math.max(axis.allowed().low(), leanest)),
                 axis.step().largest() * guards.shareOfStep(Guards.Way.LEAN),

@@ -101,7 +101,7 @@ public final class DayPlanner {
 
         PlannerDecision decide() {
             if (!view.isWithinPlan(peak.map)) {
-                return stop(StopReason.NO_ROOM, Optional.empty());
+                return stop(PlannerDecision.StopReason.NO_ROOM, Optional.empty());
             }
             Optional<PlannerDecision> look = lookAgain();
             if (look.isPresent()) {
@@ -110,13 +110,13 @@ public final class DayPlanner {
             boolean isSettled = isLittle(peak.left);
             Optional<Judged> proven = proven();
             if (count >= rules.ending().leastPulls() && proven.isPresent() && isSettled(proven.get(), isSettled)) {
-                return stop(StopReason.SETTLED, proven);
+                return stop(PlannerDecision.StopReason.SETTLED, proven);
             }
             if (today() >= rules.ending().mostPulls()) {
-                return stop(StopReason.BUDGET, proven);
+                return stop(PlannerDecision.StopReason.BUDGET, proven);
             }
             if (count >= LEAST_FOR_PROOF && isSettled) {
-                return pull(leastMap(), PullPurpose.PROVE, proven);
+                return pull(leastMap(), PlannerDecision.Purpose.PROVE, proven);
             }
             PlannerDecision next = search(proven);
             return hasNoGain(next, proven) ? end(proven) : next;
@@ -223,14 +223,14 @@ public final class DayPlanner {
         private PlannerDecision search(Optional<Judged> proven) {
             if (rules.mixture().isPresent()) {
                 MixtureSearch.Found found = mixture.best(view);
-                return pull(found.map(), Optional.of(found.lambda()), PullPurpose.EXPLORE, proven);
+                return pull(found.map(), Optional.of(found.lambda()), PlannerDecision.Purpose.EXPLORE, proven);
             }
             if (view.gapDeg() > STILL_CLIMBING_DEG) {
-                return pull(above(), lambda, PullPurpose.CLIMB, proven);
+                return pull(above(), lambda, PlannerDecision.Purpose.CLIMB, proven);
             }
             return count % 2 == 1
-                    ? pull(below(proven), lambda, PullPurpose.BRACKET_BELOW, proven)
-                    : pull(above(), lambda, PullPurpose.BRACKET_ABOVE, proven);
+                    ? pull(below(proven), lambda, PlannerDecision.Purpose.BRACKET_BELOW, proven)
+                    : pull(above(), lambda, PlannerDecision.Purpose.BRACKET_ABOVE, proven);
         }
 
         private SparkMap above() {
@@ -274,7 +274,7 @@ public final class DayPlanner {
         /** Nothing more to gain: the map that stays is proven first, if it was not run yet. */
         private PlannerDecision end(Optional<Judged> proven) {
             if (proven.isEmpty()) {
-                return pull(leastMap(), PullPurpose.PROVE, proven);
+                return pull(leastMap(), PlannerDecision.Purpose.PROVE, proven);
             }
             boolean isCapped = mixture.isHeldRich();
             boolean byPlan = true;
@@ -284,9 +284,9 @@ public final class DayPlanner {
                     byPlan &= view.limit.isPlanLimited(view.rows[r]);
                 }
             }
-            StopReason reason = !isCapped
-                    ? StopReason.SCATTER_LIMITED
-                    : byPlan ? StopReason.PLAN_LIMITED : StopReason.KNOCK_LIMITED;
+            PlannerDecision.StopReason reason = !isCapped
+                    ? PlannerDecision.StopReason.SCATTER_LIMITED
+                    : byPlan ? PlannerDecision.StopReason.PLAN_LIMITED : PlannerDecision.StopReason.KNOCK_LIMITED;
             return stop(reason, proven);
         }
 
@@ -294,29 +294,29 @@ public final class DayPlanner {
         private Optional<PlannerDecision> lookAgain() {
             return new SecondLook(day, looks, view, rules.spark())
                     .next()
-                    .map(map -> pull(map, lambda, PullPurpose.LOOK_AGAIN, proven()));
+                    .map(map -> pull(map, lambda, PlannerDecision.Purpose.LOOK_AGAIN, proven()));
         }
 
-        private PlannerDecision pull(Judged judged, PullPurpose purpose, Optional<Judged> proven) {
+        private PlannerDecision pull(Judged judged, PlannerDecision.Purpose purpose, Optional<Judged> proven) {
             return new PlannerDecision.Pull(judged.setting(), purpose, answer(proven));
         }
 
         private PlannerDecision pull(
-                SparkMap map, Optional<Lambda> there, PullPurpose purpose, Optional<Judged> proven) {
+                SparkMap map, Optional<Lambda> there, PlannerDecision.Purpose purpose, Optional<Judged> proven) {
             return new PlannerDecision.Pull(EngineSetting.of(map, there), purpose, answer(proven));
         }
 
-        private PlannerDecision stop(StopReason reason, Optional<Judged> proven) {
+        private PlannerDecision stop(PlannerDecision.StopReason reason, Optional<Judged> proven) {
             return new PlannerDecision.Stop(reason, answer(proven));
         }
 
-        private PlannerAnswer answer(Optional<Judged> proven) {
+        private PlannerDecision.Answer answer(Optional<Judged> proven) {
             List<ChosenBy> by = new ArrayList<>();
             for (int r = 0; r < view.rows.length; r++) {
                 by.add(view.decidedBy(peak.map, r));
             }
             Judged least = leastMap();
-            return new PlannerAnswer(
+            return new PlannerDecision.Answer(
                     peak.setting(),
                     peak.left,
                     least.setting(),

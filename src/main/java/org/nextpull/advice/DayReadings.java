@@ -30,7 +30,7 @@ final class DayReadings {
 
     private final DayView view;
     private final Ignition ignition;
-    private final SparkRules plan;
+    private final PlannerRules.Spark plan;
     private final SparkGrid grid;
     private final List<MeasuredPull> used;
     private final int left;
@@ -58,7 +58,7 @@ final class DayReadings {
     }
 
     /** What the plan lets the spark do. */
-    SparkRules plan() {
+    PlannerRules.Spark plan() {
         return plan;
     }
 

@@ -22,7 +22,7 @@ final class Exclusions {
     private static final double SAME_RPM = 1e-6;
 
     private final List<TriedPull> pulls;
-    private final SparkRules rules;
+    private final PlannerRules.Spark rules;
     private final double[] rows;
     private final List<Ban> bans = new ArrayList<>();
 
@@ -41,7 +41,7 @@ final class Exclusions {
     /**
      * @param rows speeds of the answer; a knock always forbids at the nearest of them
      */
-    Exclusions(List<TriedPull> pulls, SparkRules rules, double[] rows, FlagLooks looks) {
+    Exclusions(List<TriedPull> pulls, PlannerRules.Spark rules, double[] rows, FlagLooks looks) {
         this.pulls = List.copyOf(pulls);
         this.rules = rules;
         this.rows = rows.clone();
@@ -50,7 +50,7 @@ final class Exclusions {
         }
     }
 
-    private double around(KnockFlag flag) {
+    private double around(TriedPull.KnockFlag flag) {
         if (flag.rpm().isEmpty()) {
             return Double.POSITIVE_INFINITY;
         }

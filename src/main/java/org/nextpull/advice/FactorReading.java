@@ -42,13 +42,13 @@ final class FactorReading {
 
     private final DayReadings day;
     private final DayEvidence evidence;
-    private final PlannerAnswer answer;
+    private final PlannerDecision.Answer answer;
     private final Goal goal;
     private final SurfacePosterior posterior;
     private final Optional<Lambda> lambda;
     private final ResponseCurve curve;
 
-    FactorReading(DayReadings day, DayEvidence evidence, PlannerAnswer answer, Goal goal) {
+    FactorReading(DayReadings day, DayEvidence evidence, PlannerDecision.Answer answer, Goal goal) {
         this.day = day;
         this.evidence = evidence;
         this.answer = answer;
@@ -113,7 +113,7 @@ final class FactorReading {
                 isBracketed,
                 optimum,
                 isHeld
-                        ? Optional.of(new Capped(
+                        ? Optional.of(new SweepAnswer.Capped(
                                 least, by, OptionalDouble.of(at.apply(least).median())))
                         : Optional.empty(),
                 limit < Double.POSITIVE_INFINITY
@@ -126,16 +126,17 @@ final class FactorReading {
                 rows.stream().flatMap(row -> stated(row).stream()).toList(),
                 rows.stream()
                         .filter(row -> stated(row).isEmpty())
-                        .map(row -> new OpenRow(row.rpm(), OpenRow.Why.NOT_BRACKETED))
+                        .map(row -> new SweepAnswer.OpenRow(row.rpm(), SweepAnswer.OpenRow.Why.NOT_BRACKETED))
                         .toList(),
                 false,
                 isPeak && day.isOfRows() ? gain() : Optional.empty(),
                 outliers());
     }
 
-    private static Optional<RowOptimum> stated(AnswerRow row) {
+    private static Optional<SweepAnswer.RowOptimum> stated(AnswerRow row) {
         return row.answer()
-                .flatMap(best -> best.interval().map(interval -> new RowOptimum(row.rpm(), best.deg(), interval)));
+                .flatMap(best ->
+                        best.interval().map(interval -> new SweepAnswer.RowOptimum(row.rpm(), best.deg(), interval)));
     }
 
     /** The mixture, as soon as its sweep gave torque. */
@@ -259,18 +260,18 @@ final class FactorReading {
         return within(Span.of(around.peak() - reach, around.peak() + reach), around.run());
     }
 
-    private static List<FitPoint> points(Span run, DoubleFunction<ResponseCurve.At> at) {
-        List<FitPoint> points = new ArrayList<>();
+    private static List<SweepAnswer.Point> points(Span run, DoubleFunction<ResponseCurve.At> at) {
+        List<SweepAnswer.Point> points = new ArrayList<>();
         for (int i = 0; i < CURVE_POINTS; i++) {
             double setting = run.low() + i * run.width() / (CURVE_POINTS - 1);
             ResponseCurve.At there = at.apply(setting);
-            points.add(new FitPoint(setting, there.median(), there.interval()));
+            points.add(new SweepAnswer.Point(setting, there.median(), there.interval()));
         }
         return points;
     }
 
     /** Percent that each speed at its own best would gain over the number that stays; empty where there is one speed. */
-    Optional<MapGain> gain() {
+    Optional<MapState.Gain> gain() {
         if (day.rows().length < 2) {
             return Optional.empty();
         }
@@ -282,7 +283,7 @@ final class FactorReading {
                         .spark()
                         .orElseThrow()
                         .degAt(day.rows()[0]);
-        return Optional.of(new MapGain(posterior.meanGainOfMap(flat), posterior.gainOfMap(flat)));
+        return Optional.of(new MapState.Gain(posterior.meanGainOfMap(flat), posterior.gainOfMap(flat)));
     }
 
     /** The least advance of each row that is near enough to its best, knock not looked at, degrees. */

@@ -16,11 +16,11 @@ final class FlagLooks {
     /** One flag as it stands now. */
     static final class Look {
         private final TriedPull pull;
-        private final KnockFlag flag;
+        private final TriedPull.KnockFlag flag;
         private boolean isConfirmed;
         private int clean;
 
-        private Look(TriedPull pull, KnockFlag flag, boolean isConfirmed) {
+        private Look(TriedPull pull, TriedPull.KnockFlag flag, boolean isConfirmed) {
             this.pull = pull;
             this.flag = flag;
             this.isConfirmed = isConfirmed;
@@ -30,7 +30,7 @@ final class FlagLooks {
             return pull;
         }
 
-        KnockFlag flag() {
+        TriedPull.KnockFlag flag() {
             return flag;
         }
 
@@ -66,7 +66,7 @@ final class FlagLooks {
                 }
             }
             List<Look> before = List.copyOf(inOrder);
-            for (KnockFlag flag : pull.flags()) {
+            for (TriedPull.KnockFlag flag : pull.flags()) {
                 Look look = new Look(pull, flag, !looksAgain || flag.rpm().isEmpty());
                 if (looksAgain) {
                     confirm(look, before);
@@ -93,7 +93,7 @@ final class FlagLooks {
             return;
         }
         double rpm = look.flag.rpm().getAsDouble();
-        for (KnockFlag other : look.pull.flags()) {
+        for (TriedPull.KnockFlag other : look.pull.flags()) {
             if (!other.equals(look.flag)
                     && (other.rpm().isEmpty() || Math.abs(other.rpm().getAsDouble() - rpm) <= NEIGHBOUR_RPM)) {
                 look.isConfirmed = true;

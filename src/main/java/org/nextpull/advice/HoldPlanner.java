@@ -10,9 +10,9 @@ public final class HoldPlanner {
     private static final int GAPS = 2;
     private static final double ROUNDING = 1e-9;
 
-    private final SparkRules rules;
+    private final PlannerRules.Spark rules;
 
-    public HoldPlanner(SparkRules rules) {
+    public HoldPlanner(PlannerRules.Spark rules) {
         this.rules = rules;
     }
 

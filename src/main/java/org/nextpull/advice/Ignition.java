@@ -111,14 +111,14 @@ public enum Ignition {
     }
 
     /** What a plan lets the spark do, without what the day forbids. */
-    SparkRules rules(SweepPlan plan) {
+    PlannerRules.Spark rules(SweepPlan plan) {
         double margin = plan.limits().knockMarginDeg() + BELOW_MARGIN_DEG;
         if (this == STANDING) {
-            return new SparkRules(0, 0, 1, 1, margin);
+            return new PlannerRules.Spark(0, 0, 1, 1, margin);
         }
         TimingPlan timing = plan.timing().orElseThrow();
         SparkGrid grid = grid(plan);
-        return new SparkRules(
+        return new PlannerRules.Spark(
                 this == MAP
                         ? timing.least().deg()
                         : Math.min(timing.start().deg(), grid.up(timing.least().deg())),

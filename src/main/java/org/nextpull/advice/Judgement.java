@@ -50,7 +50,7 @@ final class Judgement {
                 maps.present().orElseThrow(),
                 maps.earlier());
         PlannerDecision decision = new DayPlanner(allowed.rules()).decide(evidence);
-        PlannerAnswer answer = decision.answer();
+        PlannerDecision.Answer answer = decision.answer();
         StateReading reading = new StateReading(maps, evidence, answer, allowed.spark());
         FactorReading factors =
                 new FactorReading(maps, evidence, answer, view.day().plan().goal());
@@ -98,7 +98,7 @@ final class Judgement {
             MapState state,
             Optional<SweepAnswer> timing,
             Optional<SweepAnswer> mixture) {
-        PlannerAnswer answer() {
+        PlannerDecision.Answer answer() {
             return decision.answer();
         }
     }
@@ -163,7 +163,8 @@ final class Judgement {
         if (ending.isPresent()) {
             return stop(AdviceCode.LIMIT_MET, ending.get(), leave);
         }
-        if (known.decision() instanceof PlannerDecision.Stop stop && stop.reason() == StopReason.BUDGET) {
+        if (known.decision() instanceof PlannerDecision.Stop stop
+                && stop.reason() == PlannerDecision.StopReason.BUDGET) {
             return stop(stop.reason(), known, leave);
         }
         Optional<Reason.LimitReached> heat = limits.tooHotOrLean();
@@ -193,7 +194,7 @@ final class Judgement {
                 codes.of(pull.purpose(), setting.get()),
                 allowed.proposal(setting.get()),
                 reason,
-                pull.purpose() == PullPurpose.EXPLORE);
+                pull.purpose() == PlannerDecision.Purpose.EXPLORE);
         Optional<Reason.NotWatched> held = allowed.held(setting.get(), draft.searchesMixture());
         if (held.isPresent()) {
             return new Advice(
@@ -218,13 +219,13 @@ final class Judgement {
                                 >= last.spark().degAt(rpm) + maps.grid().resolutionDeg() - 1e-9);
     }
 
-    private Advice stop(StopReason reason, Known known, Optional<Chosen> leave) {
+    private Advice stop(PlannerDecision.StopReason reason, Known known, Optional<Chosen> leave) {
         Optional<Reason.LimitReached> met =
                 view.bans().leanCeilingOfLimits(view.fuel()).isPresent() ? limits.lastMet() : Optional.empty();
-        if (reason == StopReason.NO_ROOM) {
+        if (reason == PlannerDecision.StopReason.NO_ROOM) {
             return nothingLeft(leave);
         }
-        return reason == StopReason.PLAN_LIMITED && ignition == Ignition.STANDING && met.isPresent()
+        return reason == PlannerDecision.StopReason.PLAN_LIMITED && ignition == Ignition.STANDING && met.isPresent()
                 ? stop(AdviceCode.LIMIT_MET, met.get(), leave)
                 : stop(codes.of(reason, known.answer()), ended(known.state()), leave);
     }

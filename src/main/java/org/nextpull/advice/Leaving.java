@@ -64,7 +64,7 @@ final class Leaving {
         return allowed.proposal(EngineSetting.of(maps.atCells(run.spark().orElseThrow()), lambda));
     }
 
-    private static ChosenBy by(PlannerAnswer answer) {
+    private static ChosenBy by(PlannerDecision.Answer answer) {
         List<ChosenBy> decided = answer.decidedBy();
         return decided.contains(ChosenBy.KNOCK_LIMIT)
                 ? ChosenBy.KNOCK_LIMIT
@@ -78,7 +78,7 @@ final class Leaving {
         return known.timing()
                 .flatMap(sweep -> sweep.optimum()
                         .map(Optimum::best)
-                        .or(() -> sweep.capped().map(Capped::best)))
+                        .or(() -> sweep.capped().map(SweepAnswer.Capped::best)))
                 .flatMap(best -> setting.spark().filter(SparkMap::isFlat).map(spark -> spark.degAt(0) - best))
                 .orElse(0.0);
     }
@@ -125,7 +125,7 @@ final class Leaving {
                                 proof(known, 0, standing)));
     }
 
-    private boolean isUnder(PlannerAnswer answer, SparkMap map) {
+    private boolean isUnder(PlannerDecision.Answer answer, SparkMap map) {
         double[] rows = maps.rows();
         for (int r = 0; r < rows.length; r++) {
             if (map.degAt(rows[r]) > answer.caps().deg(r) + 1e-9) {

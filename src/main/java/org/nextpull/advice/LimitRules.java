@@ -61,7 +61,8 @@ final class LimitRules {
             return Optional.empty();
         }
         double shortest = view.day().plan().start().coolDownS().orElse(SHORTEST_WAIT_S);
-        return Optional.of(new WaitFor(Condition.EXHAUST, present, Temperature.ofKelvins(heat.allowed()), shortest));
+        return Optional.of(
+                new WaitFor(WaitFor.Condition.EXHAUST, present, Temperature.ofKelvins(heat.allowed()), shortest));
     }
 
     /**
@@ -92,13 +93,13 @@ final class LimitRules {
         StartWindow window = view.day().plan().start();
         PresentConditions now = view.day().now();
         double shortest = window.coolDownS().orElse(SHORTEST_WAIT_S);
-        return outside(Condition.COOLANT, now.coolant(), window.coolant(), shortest)
-                .or(() -> outside(Condition.OIL, now.oil(), window.oil(), shortest))
-                .or(() -> outside(Condition.INLET_AIR, now.inletAir(), window.inlet(), shortest));
+        return outside(WaitFor.Condition.COOLANT, now.coolant(), window.coolant(), shortest)
+                .or(() -> outside(WaitFor.Condition.OIL, now.oil(), window.oil(), shortest))
+                .or(() -> outside(WaitFor.Condition.INLET_AIR, now.inletAir(), window.inlet(), shortest));
     }
 
     private static Optional<WaitFor> outside(
-            Condition condition,
+            WaitFor.Condition condition,
             Optional<Temperature> now,
             Optional<StartWindow.TemperatureWindow> window,
             double shortest) {
@@ -120,14 +121,15 @@ final class LimitRules {
     private Optional<WaitFor> afterLimit(MeasuredPull.LimitMet met) {
         PresentConditions now = view.day().now();
         return switch (met.limit()) {
-            case COOLANT -> afterLimit(met, Condition.COOLANT, now.coolant());
-            case OIL -> afterLimit(met, Condition.OIL, now.oil());
-            case INLET_AIR -> afterLimit(met, Condition.INLET_AIR, now.inletAir());
+            case COOLANT -> afterLimit(met, WaitFor.Condition.COOLANT, now.coolant());
+            case OIL -> afterLimit(met, WaitFor.Condition.OIL, now.oil());
+            case INLET_AIR -> afterLimit(met, WaitFor.Condition.INLET_AIR, now.inletAir());
             default -> Optional.empty();
         };
     }
 
-    private Optional<WaitFor> afterLimit(MeasuredPull.LimitMet met, Condition condition, Optional<Temperature> now) {
+    private Optional<WaitFor> afterLimit(
+            MeasuredPull.LimitMet met, WaitFor.Condition condition, Optional<Temperature> now) {
         Temperature present = now.orElse(Temperature.ofKelvins(met.worst()));
         if (present.kelvins() < met.allowed()) {
             return Optional.empty();

@@ -5,6 +5,7 @@ import java.util.Optional;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.TorqueLeft;
 import org.nextpull.unit.Lambda;
+import org.nextpull.unit.Span;
 
 /**
  * Where a day of a map stands, for people to read.
@@ -34,7 +35,7 @@ public record MapState(
         TorqueLeft leftAtLeast,
         Optional<TorqueLeft> leftByLeave,
         Optional<Lambda> lambda,
-        Optional<MapGain> gainOverFlat,
+        Optional<Gain> gainOverFlat,
         double scatterPercent,
         double driftPercent) {
     public MapState {
@@ -50,4 +51,12 @@ public record MapState(
      * @param pull the pull that set it
      */
     public record KnockAtRow(double rpm, double deg, int pull) {}
+
+    /**
+     * What a map gains over one number at every speed, knock not looked at.
+     *
+     * @param percent of torque, mean over the band
+     * @param interval of it, 5 to 95 %
+     */
+    public record Gain(double percent, Span interval) {}
 }

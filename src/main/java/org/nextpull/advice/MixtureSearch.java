@@ -19,10 +19,10 @@ final class MixtureSearch {
     static final double NEAR_LAMBDA = 0.0101;
 
     private final PlannerView.Day day;
-    private final Optional<MixtureRules> rules;
+    private final Optional<PlannerRules.Mixture> rules;
     private final PullOutlook outlook;
 
-    MixtureSearch(PlannerView.Day day, Optional<MixtureRules> rules) {
+    MixtureSearch(PlannerView.Day day, Optional<PlannerRules.Mixture> rules) {
         this.day = day;
         this.rules = rules;
         outlook = new PullOutlook(day.posterior());
@@ -43,18 +43,18 @@ final class MixtureSearch {
                 && Math.abs(pull.lambda().get().value() - other.lambda().get().value()) <= NEAR_LAMBDA;
     }
 
-    private static Lambda rounded(MixtureRules there, double lambda) {
+    private static Lambda rounded(PlannerRules.Mixture there, double lambda) {
         double steps = Math.floor(lambda / there.resolution() + ROUNDING);
         double set = Math.rint(steps * there.resolution() * DIGITS) / DIGITS;
         return Lambda.of(Math.max(there.richest().value(), set));
     }
 
     /** Leanest that the next pull may be: a step from the leanest clean pull, and no leaner than the plan. */
-    private double leanest(MixtureRules there) {
+    private double leanest(PlannerRules.Mixture there) {
         return leanestAfter(there, Optional.empty());
     }
 
-    private double leanestAfter(MixtureRules there, Optional<Lambda> next) {
+    private double leanestAfter(PlannerRules.Mixture there, Optional<Lambda> next) {
         double clean = Double.NEGATIVE_INFINITY;
         double richest = Double.POSITIVE_INFINITY;
         for (TriedPull pull : day.pulls()) {
@@ -71,7 +71,7 @@ final class MixtureSearch {
 
     /** The pull that leaves least after it. */
     Found best(PlannerView target) {
-        MixtureRules there = rules.orElseThrow();
+        PlannerRules.Mixture there = rules.orElseThrow();
         List<Lambda> lambdas = new ArrayList<>();
         double aimed = target().orElseThrow().value();
         for (double away : FROM_TARGET_HUNDREDTHS) {

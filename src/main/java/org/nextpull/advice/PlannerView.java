@@ -35,7 +35,7 @@ final class PlannerView {
             Exclusions exclusions,
             StepLimit.RowLevels levels,
             SettingGrid grid,
-            SparkRules rules) {}
+            PlannerRules.Spark rules) {}
 
     PlannerView(Day day, Optional<Lambda> lambda) {
         rows = day.posterior.rows().rpm();

@@ -34,7 +34,12 @@ public sealed interface Reason {
      * @param listen knock is not measured: the operator must listen during this pull and mark it
      */
     record Searching(
-            Ignition ignition, PullPurpose purpose, int pulls, TorqueLeft left, double scatterPercent, boolean listen)
+            Ignition ignition,
+            PlannerDecision.Purpose purpose,
+            int pulls,
+            TorqueLeft left,
+            double scatterPercent,
+            boolean listen)
             implements Reason {
         @Override
         public <T> T in(Cases<T> cases) {
@@ -49,7 +54,7 @@ public sealed interface Reason {
      * @param now its value
      * @param want the nearest value inside the window
      */
-    record OutOfWindow(Condition condition, Temperature now, Temperature want) implements Reason {
+    record OutOfWindow(WaitFor.Condition condition, Temperature now, Temperature want) implements Reason {
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.outOfWindow(this);

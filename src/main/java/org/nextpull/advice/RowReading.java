@@ -44,7 +44,7 @@ final class RowReading {
     }
 
     /** The speeds of a map. */
-    List<AnswerRow> ofMap(PlannerAnswer answer) {
+    List<AnswerRow> ofMap(PlannerDecision.Answer answer) {
         PeakMap peaks = peaks(evidence.posterior(), answer.peak().lambda());
         SparkMap least = answer.least().spark().orElseThrow();
         SparkMap peak = answer.peak().spark().orElseThrow();
@@ -69,7 +69,7 @@ final class RowReading {
     }
 
     /** The speeds of an ignition that takes one number, as each would have its own: only where pulls bracket the peak there. */
-    List<AnswerRow> flat(PlannerAnswer answer, Goal goal, SurfacePosterior drifting) {
+    List<AnswerRow> flat(PlannerDecision.Answer answer, Goal goal, SurfacePosterior drifting) {
         Optional<Lambda> lambda = answer.peak().lambda();
         PeakMap peaks = peaks(evidence.posterior(), lambda);
         PeakMap others = peaks(drifting, lambda);

@@ -13,9 +13,9 @@ final class SecondLook {
     private final PlannerView.Day day;
     private final FlagLooks looks;
     private final PlannerView view;
-    private final SparkRules rules;
+    private final PlannerRules.Spark rules;
 
-    SecondLook(PlannerView.Day day, FlagLooks looks, PlannerView view, SparkRules rules) {
+    SecondLook(PlannerView.Day day, FlagLooks looks, PlannerView view, PlannerRules.Spark rules) {
         this.day = day;
         this.looks = looks;
         this.view = view;

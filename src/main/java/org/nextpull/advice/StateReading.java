@@ -11,17 +11,17 @@ import org.nextpull.unit.Lambda;
 final class StateReading {
     private final DayReadings day;
     private final DayEvidence evidence;
-    private final PlannerAnswer answer;
-    private final SparkRules rules;
+    private final PlannerDecision.Answer answer;
+    private final PlannerRules.Spark rules;
 
-    StateReading(DayReadings day, DayEvidence evidence, PlannerAnswer answer, SparkRules rules) {
+    StateReading(DayReadings day, DayEvidence evidence, PlannerDecision.Answer answer, PlannerRules.Spark rules) {
         this.day = day;
         this.evidence = evidence;
         this.answer = answer;
         this.rules = rules;
     }
 
-    MapState state(Optional<MapGain> gain) {
+    MapState state(Optional<MapState.Gain> gain) {
         SurfacePosterior posterior = evidence.posterior();
         List<TriedPull> tried = evidence.pulls();
         return new MapState(

@@ -10,7 +10,7 @@ import org.nextpull.unit.Lambda;
  */
 final class StepLimit {
     private final Exclusions exclusions;
-    private final SparkRules rules;
+    private final PlannerRules.Spark rules;
     private final RowLevels levels;
     private final Optional<Lambda> lambda;
 
@@ -19,7 +19,7 @@ final class StepLimit {
         double ceilingDeg(double rpm);
     }
 
-    StepLimit(Exclusions exclusions, SparkRules rules, RowLevels levels, Optional<Lambda> lambda) {
+    StepLimit(Exclusions exclusions, PlannerRules.Spark rules, RowLevels levels, Optional<Lambda> lambda) {
         this.exclusions = exclusions;
         this.rules = rules;
         this.levels = levels;

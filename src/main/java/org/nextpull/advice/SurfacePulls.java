@@ -8,7 +8,6 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
@@ -102,13 +101,13 @@ final class SurfacePulls {
                 && later <= ONE_STRETCH_S;
     }
 
-    private List<SurfaceReading> readings(List<MeasuredPull> stretch, SpeedRows speeds) {
+    private List<SurfacePull.Reading> readings(List<MeasuredPull> stretch, SpeedRows speeds) {
         double begin = rowsOf.apply(stretch.get(0)).get(0).heldAtS().orElse(0);
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (MeasuredPull pull : stretch) {
             Optional<Lambda> lambda = DayReadings.lambda(pull);
             for (Figures.AtSpeed row : rowsOf.apply(pull)) {
-                readings.add(new SurfaceReading(
+                readings.add(new SurfacePull.Reading(
                         speeds.nearest(row.rpm()),
                         row.advance().orElseThrow(),
                         row.lambda().or(() -> lambda),

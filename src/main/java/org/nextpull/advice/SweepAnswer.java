@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.unit.Span;
@@ -31,11 +32,11 @@ public record SweepAnswer(
         Optional<Capped> capped,
         OptionalDouble limit,
         Optional<Span> edges,
-        List<FitPoint> curve,
+        List<Point> curve,
         List<RowOptimum> rows,
         List<OpenRow> openRows,
         boolean rowsProven,
-        Optional<MapGain> mapGain,
+        Optional<MapState.Gain> mapGain,
         List<Integer> outliers) {
     public SweepAnswer {
         pulls = List.copyOf(pulls);
@@ -43,5 +44,54 @@ public record SweepAnswer(
         rows = List.copyOf(rows);
         openRows = List.copyOf(openRows);
         outliers = List.copyOf(outliers);
+    }
+
+    /**
+     * A point of the fitted curve of a sweep.
+     *
+     * @param setting degrees, or lambda
+     * @param response posterior median of the drift-free response there: N.m, or W where power is fitted
+     * @param interval 5 to 95 % of it
+     */
+    public record Point(double setting, double response, Span interval) {}
+
+    /**
+     * The best that knock or the plan permits, where the peak lies beyond it: no optimum, and without an interval.
+     *
+     * @param best the least setting that is as good as the best permitted one, rounded toward retard or rich
+     * @param by what caps it: knock, or the plan's limit
+     * @param response fitted response there: N.m, or W where power is fitted
+     */
+    public record Capped(double best, ChosenBy by, OptionalDouble response) {}
+
+    /**
+     * Best-torque advance of one row, never beyond the advance that was run in it.
+     *
+     * @param rpm speed of the row
+     * @param bestDeg least advance that is as good as the best, rounded toward retard
+     * @param intervalDeg 90 % interval of it, as wide as flat tops and drift ask for; each row's interval stands on its own
+     */
+    public record RowOptimum(double rpm, double bestDeg, Span intervalDeg) {}
+
+    /**
+     * A row of the band for which no best advance is stated.
+     *
+     * @param rpm speed of the row
+     * @param why why not
+     */
+    public record OpenRow(double rpm, Why why) {
+
+        /** Why nothing is stated. */
+        public enum Why {
+            /** Fewer than three pulls measured it. */
+            TOO_FEW_PULLS,
+            /** Its own pulls do not bracket its peak. */
+            NOT_BRACKETED;
+
+            /** As JSON writes it: {@code not-bracketed}. */
+            public String id() {
+                return name().toLowerCase(Locale.ROOT).replace('_', '-');
+            }
+        }
     }
 }

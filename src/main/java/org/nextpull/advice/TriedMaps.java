@@ -98,21 +98,21 @@ final class TriedMaps {
         return new SpeedBand(Math.max(0, rpm - 1), rpm + 1);
     }
 
-    private List<KnockFlag> flags(KnockHeard knock) {
-        return ignition.isMap() ? bySpeed(knock) : List.of(KnockFlag.somewhere());
+    private List<TriedPull.KnockFlag> flags(KnockHeard knock) {
+        return ignition.isMap() ? bySpeed(knock) : List.of(TriedPull.KnockFlag.somewhere());
     }
 
     /** Knock at each speed where it was heard; where nobody knows the speed, everywhere. */
-    private static List<KnockFlag> bySpeed(KnockHeard knock) {
-        List<KnockFlag> flags = DoubleStream.concat(
+    private static List<TriedPull.KnockFlag> bySpeed(KnockHeard knock) {
+        List<TriedPull.KnockFlag> flags = DoubleStream.concat(
                         knock.at().stream().flatMapToDouble(at -> at.rpm().stream()),
                         knock.takenOut().stream().mapToDouble(SparkTakenOut::rpm))
                 .map(rpm -> Math.rint(rpm / ONE_FLAG_RPM) * ONE_FLAG_RPM)
                 .distinct()
-                .mapToObj(KnockFlag::atRpm)
+                .mapToObj(TriedPull.KnockFlag::atRpm)
                 .toList();
         boolean isAnySpeedUnknown = knock.at().stream().anyMatch(at -> at.rpm().isEmpty());
-        return flags.isEmpty() || isAnySpeedUnknown ? List.of(KnockFlag.somewhere()) : flags;
+        return flags.isEmpty() || isAnySpeedUnknown ? List.of(TriedPull.KnockFlag.somewhere()) : flags;
     }
 
     /**

@@ -3,6 +3,7 @@ package org.nextpull.advice;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.SpeedBand;
@@ -47,5 +48,26 @@ public record TriedPull(
 
     TriedPull withFlags(List<KnockFlag> newFlags) {
         return new TriedPull(spark, lambda, reached, newFlags, metLimit, isCooledByAdvance);
+    }
+
+    /**
+     * Knock heard in a pull, as yes or no. Flags that the operator struck are not handed to the planner.
+     *
+     * @param rpm speed where it was heard; empty where that is not known, and then it forbids at every speed
+     * @param isOfLevel whether a graded level was too high, which says how far: half of the margin is then kept
+     */
+    public record KnockFlag(OptionalDouble rpm, boolean isOfLevel) {
+        public static KnockFlag atRpm(double rpm) {
+            return new KnockFlag(OptionalDouble.of(rpm), false);
+        }
+
+        /** A graded level that was too high at a speed. */
+        public static KnockFlag ofLevelAtRpm(double rpm) {
+            return new KnockFlag(OptionalDouble.of(rpm), true);
+        }
+
+        public static KnockFlag somewhere() {
+            return new KnockFlag(OptionalDouble.empty(), false);
+        }
     }
 }

@@ -1,5 +1,6 @@
 package org.nextpull.advice;
 
+import java.util.Locale;
 import org.nextpull.unit.Temperature;
 
 /**
@@ -10,4 +11,18 @@ import org.nextpull.unit.Temperature;
  * @param want the nearest value inside the window
  * @param atLeastSeconds shortest time to wait
  */
-public record WaitFor(Condition condition, Temperature now, Temperature want, double atLeastSeconds) {}
+public record WaitFor(Condition condition, Temperature now, Temperature want, double atLeastSeconds) {
+
+    /** A temperature that must be right before a pull. */
+    public enum Condition {
+        COOLANT,
+        OIL,
+        INLET_AIR,
+        EXHAUST;
+
+        /** As JSON writes it: {@code inlet_air}. */
+        public String id() {
+            return name().toLowerCase(Locale.ROOT);
+        }
+    }
+}

@@ -15,7 +15,6 @@ import org.nextpull.fit.SurfaceAim;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.fit.SurfacePriors;
 import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Span;
@@ -93,16 +92,16 @@ public final class SparkFit {
                         DoubleStream.of(advanceDeg).max().orElseThrow()));
     }
 
-    private static List<SurfaceReading> readings(int rows, double advanceDeg, double[] torqueNm) {
+    private static List<SurfacePull.Reading> readings(int rows, double advanceDeg, double[] torqueNm) {
         if (torqueNm.length != rows) {
             throw new IllegalArgumentException(rows + " speeds and " + torqueNm.length + " torques of a pull");
         }
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (int row = 0; row < rows; row++) {
             if (!(torqueNm[row] > 0)) {
                 throw new IllegalArgumentException("torque of " + torqueNm[row] + " N.m");
             }
-            readings.add(SurfaceReading.of(row, advanceDeg, PERCENT * Math.log(torqueNm[row])));
+            readings.add(SurfacePull.Reading.of(row, advanceDeg, PERCENT * Math.log(torqueNm[row])));
         }
         return readings;
     }

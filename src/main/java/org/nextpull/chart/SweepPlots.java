@@ -7,7 +7,6 @@ import java.util.function.Predicate;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Factor;
-import org.nextpull.advice.FitPoint;
 import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
@@ -144,7 +143,7 @@ public final class SweepPlots {
                 .orElse(false);
     }
 
-    private Optional<Plot.Band> band(List<FitPoint> curve) {
+    private Optional<Plot.Band> band(List<SweepAnswer.Point> curve) {
         if (curve.isEmpty()) {
             return Optional.empty();
         }
@@ -170,10 +169,10 @@ public final class SweepPlots {
     }
 
     /** The fitted curve at a place between its points. */
-    private static Optional<Double> at(List<FitPoint> curve, double place) {
+    private static Optional<Double> at(List<SweepAnswer.Point> curve, double place) {
         for (int index = 1; index < curve.size(); index++) {
-            FitPoint left = curve.get(index - 1);
-            FitPoint right = curve.get(index);
+            SweepAnswer.Point left = curve.get(index - 1);
+            SweepAnswer.Point right = curve.get(index);
             if (place >= left.setting() && place <= right.setting()) {
                 double share = (place - left.setting()) / (right.setting() - left.setting());
                 return Optional.of(left.response() + share * (right.response() - left.response()));

@@ -34,13 +34,13 @@ final class ImaginedPull {
         Surface surface = posterior.surface();
         SpeedRows rows = surface.rows();
         Optional<Lambda> lambda = surface.priors().mixture().map(prior -> prior.lambda(hundredths));
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (int r = 0; r < rows.size(); r++) {
-            readings.add(new SurfaceReading(r, Advance.ofDeg(deg[r]), lambda, 0, 0));
+            readings.add(new SurfacePull.Reading(r, Advance.ofDeg(deg[r]), lambda, 0, 0));
         }
         SurfacePull pull = new SurfacePull(surface.days() - 1, order, false, readings);
         SurfaceSolver solver = new SurfaceSolver(new Surface(rows, List.of(pull), surface.priors()), cell.peak);
-        SurfaceNode node = new SurfaceNode(cell.node.curvature(), cell.node.scatter() * SPREAD, false, 0);
+        SurfaceGrid.Node node = new SurfaceGrid.Node(cell.node.curvature(), cell.node.scatter() * SPREAD, false, 0);
         return solver.factorWith(equations, cell.common, node, posterior.rowError());
     }
 }

@@ -12,7 +12,7 @@ import org.nextpull.math.SymmetricFactor;
 public final class KnockLevels {
     private static final double AT_DEG = 25;
     private static final double LEVEL_AT = -4;
-    private static final MapSpread SPREAD = new MapSpread(4, 0.6, 1, 1, 0.1);
+    private static final MapPrior.Spread SPREAD = new MapPrior.Spread(4, 0.6, 1, 1, 0.1);
     private static final Belief SLOPE = new Belief(0.35, 0.12);
     private static final double SCATTER = 0.3;
     /** Below this a level is the engine's noise. */

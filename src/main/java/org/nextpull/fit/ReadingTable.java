@@ -55,11 +55,11 @@ final class ReadingTable {
         order[i] = pull.order();
         held[i] = pull.isHeld();
         double middle = pull.readings().stream()
-                .mapToDouble(SurfaceReading::heldS)
+                .mapToDouble(SurfacePull.Reading::heldS)
                 .average()
                 .orElse(0);
         int k = start[i];
-        for (SurfaceReading reading : pull.readings()) {
+        for (SurfacePull.Reading reading : pull.readings()) {
             row[k] = reading.row();
             advance[k] = reading.advance().deg();
             percent[k] = reading.lnTorquePercent();

@@ -102,7 +102,7 @@ public final class ResponseCurve {
     /** What a pull lost in a node whose best lies some way off. */
     private double lossOf(SolvedCell cell, SurfacePull pull, Place place, double off) {
         double sum = 0;
-        for (SurfaceReading reading : pull.readings()) {
+        for (SurfacePull.Reading reading : pull.readings()) {
             double z = reading.lambda().map(posterior::hundredths).orElse(0.0);
             double x = reading.advance().deg()
                     - SparkMixture.peak(posterior.columns(), cell, reading.row(), z)

@@ -51,9 +51,9 @@ final class SettingGain {
 
     private SurfacePull pull(EngineSetting setting) {
         double[] deg = deg(setting);
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (int row = 0; row < deg.length; row++) {
-            readings.add(new SurfaceReading(row, Advance.ofDeg(deg[row]), setting.lambda(), 0, 0));
+            readings.add(new SurfacePull.Reading(row, Advance.ofDeg(deg[row]), setting.lambda(), 0, 0));
         }
         return new SurfacePull(0, 0, false, readings);
     }
@@ -83,7 +83,7 @@ final class SettingGain {
                 .isPresent();
     }
 
-    private Optional<Span> run(int row, Function<SurfaceReading, Optional<Double>> value) {
+    private Optional<Span> run(int row, Function<SurfacePull.Reading, Optional<Double>> value) {
         double[] all = posterior.surface().pulls().stream()
                 .flatMap(pull -> pull.readings().stream())
                 .filter(reading -> reading.row() == row)

@@ -4,7 +4,7 @@ import org.nextpull.math.SymmetricFactor;
 
 /** What one node of the grid says of the surface, and how much it counts. Arrays are its own and are not written again. */
 final class SolvedCell {
-    final SurfaceNode node;
+    final SurfaceGrid.Node node;
     final double weight;
     final double[] peak;
     final double[] common;
@@ -76,7 +76,7 @@ final class SolvedCell {
 
     /** A node solved, before it is known what it counts. */
     static final class Solution {
-        private final SurfaceNode node;
+        private final SurfaceGrid.Node node;
         private final double logWeight;
         private final double[] peak;
         private final double[] common;
@@ -87,7 +87,7 @@ final class SolvedCell {
 
         /** The arrays are handed over. */
         Solution(
-                SurfaceNode node,
+                SurfaceGrid.Node node,
                 double logWeight,
                 double[] peak,
                 double[] common,
@@ -105,7 +105,7 @@ final class SolvedCell {
             this.factor = factor;
         }
 
-        SurfaceNode node() {
+        SurfaceGrid.Node node() {
             return node;
         }
 

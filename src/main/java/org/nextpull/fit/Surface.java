@@ -18,7 +18,7 @@ public record Surface(SpeedRows rows, List<SurfacePull> pulls, SurfacePriors pri
     public Surface {
         pulls = List.copyOf(pulls);
         for (SurfacePull pull : pulls) {
-            for (SurfaceReading reading : pull.readings()) {
+            for (SurfacePull.Reading reading : pull.readings()) {
                 if (reading.row() >= rows.size()) {
                     throw new IllegalArgumentException("reading at row " + reading.row() + " of " + rows.size());
                 }

@@ -66,9 +66,9 @@ final class SurfaceGrid {
 
     private List<SolvedCell.Solution> solutions() {
         List<SolvedCell.Solution> solutions = new ArrayList<>();
-        List<SurfaceNode> givenUp = new ArrayList<>();
+        List<Node> givenUp = new ArrayList<>();
         Optional<SolvedCell.Solution> best = Optional.empty();
-        for (SurfaceNode node : nodes()) {
+        for (Node node : nodes()) {
             if (best.isPresent() && isBeyond(node, best.get().node(), givenUp)) {
                 continue;
             }
@@ -87,7 +87,7 @@ final class SurfaceGrid {
     }
 
     /** Whether a node lies behind one that was given up, seen from the best: weights fall away from it along curvature and scatter. */
-    private static boolean isBeyond(SurfaceNode node, SurfaceNode best, List<SurfaceNode> givenUp) {
+    private static boolean isBeyond(Node node, Node best, List<Node> givenUp) {
         return givenUp.stream()
                 .anyMatch(up -> up.isWide() == node.isWide()
                         && isBetween(best.curvature(), up.curvature(), node.curvature())
@@ -99,7 +99,7 @@ final class SurfaceGrid {
     }
 
     /** Two rounds, if the first does not already show that the node will not count. */
-    private boolean isWorthSolving(SurfaceNode node, MapPrecision prior, double best) {
+    private boolean isWorthSolving(Node node, MapPrecision prior, double best) {
         return solver.round(node, prior, rowError, true)
                 && solver.logWeight(node, prior) >= best - FAR_FROM_BEST
                 && solver.round(node, prior, rowError, true)
@@ -134,7 +134,7 @@ final class SurfaceGrid {
     /** One node in the middle, solved from the prior mean: where all others start, and what rows are off by. */
     private void startFromReference() {
         double curvature = PERCENT * Math.exp(surface.priors().lnCurvature().centre());
-        SurfaceNode middle = new SurfaceNode(curvature, REFERENCE_SCATTER, hasWide, 0);
+        Node middle = new Node(curvature, REFERENCE_SCATTER, hasWide, 0);
         for (int round = 1; round <= REFERENCE_ROUNDS; round++) {
             solver.round(middle, wide, rowError, round < REFERENCE_ROUNDS);
         }
@@ -151,9 +151,9 @@ final class SurfaceGrid {
         return dof > 0 ? Math.sqrt((ROW_ERROR_WEIGHT * prior * prior + squares) / (ROW_ERROR_WEIGHT + dof)) : prior;
     }
 
-    private List<SurfaceNode> nodes() {
+    private List<Node> nodes() {
         Belief lnCurvature = surface.priors().lnCurvature();
-        List<SurfaceNode> nodes = new ArrayList<>();
+        List<Node> nodes = new ArrayList<>();
         for (int v = 0; v < (hasWide ? 2 : 1); v++) {
             double logShare = v == 0 ? 0 : Math.log(surface.priors().map().wideShare());
             for (int i = 0; i < CURVATURES; i++) {
@@ -162,12 +162,12 @@ final class SurfaceGrid {
                 for (double scatter : scatters()) {
                     Belief lnScatter = surface.priors().lnScatter();
                     double s = (Math.log(scatter) - lnScatter.centre()) / lnScatter.sd();
-                    nodes.add(new SurfaceNode(curvature, scatter, v == 1, logShare - z * z / 2 - s * s / 2));
+                    nodes.add(new Node(curvature, scatter, v == 1, logShare - z * z / 2 - s * s / 2));
                 }
             }
         }
         // the likeliest first, so that the others are soon given up
-        nodes.sort(Comparator.comparingDouble(SurfaceNode::logPrior).reversed());
+        nodes.sort(Comparator.comparingDouble(Node::logPrior).reversed());
         return nodes;
     }
 
@@ -182,7 +182,7 @@ final class SurfaceGrid {
         return scatters;
     }
 
-    private SolvedCell.Solution solution(SurfaceNode node, double logWeight) {
+    private SolvedCell.Solution solution(Node node, double logWeight) {
         int rows = priorMean.length;
         double[] peak = new double[rows];
         double[] curvature = new double[rows];
@@ -209,4 +209,14 @@ final class SurfaceGrid {
                 asymmetry,
                 solver.normal.rows().clone());
     }
+
+    /**
+     * A node of the grid over what enters the surface other than nearly linearly.
+     *
+     * @param curvature percent of torque lost per degree squared
+     * @param scatter scale of what whole pulls are off by, percent
+     * @param isWide whether under the wide prior of the map
+     * @param logPrior natural log of its weight before the data, up to a constant
+     */
+    record Node(double curvature, double scatter, boolean isWide, double logPrior) {}
 }

@@ -19,7 +19,7 @@ public record SurfaceKnowledge(
         CarriedShape doubt,
         Belief lnCurvature,
         Belief lnScatter,
-        ShapePriors shape,
+        SurfacePriors.Shape shape,
         Belief drift,
         Optional<MixturePrior> mixture) {
     private static final int LEAST_SPEEDS = 3;
@@ -50,12 +50,12 @@ public record SurfaceKnowledge(
             level += (prior.guess().degAt(at) - map.degAt(at)) / rpm.length;
         }
         return new SurfacePriors(
-                new MapPrior(map.shiftedBy(level), MapSpread.ofCarry(), Optional.of(doubt), prior.wideShare()),
+                new MapPrior(map.shiftedBy(level), MapPrior.Spread.ofCarry(), Optional.of(doubt), prior.wideShare()),
                 new Belief(
                         Math.max(LEAST_LN_CURVATURE, lnCurvature.centre()),
                         Math.hypot(lnCurvature.sd(), CURVATURE_DOUBT)),
                 new Belief(lnScatter.centre(), Math.max(LEAST_SCATTER_DOUBT, lnScatter.sd())),
-                new ShapePriors(
+                new SurfacePriors.Shape(
                         wider(shape.asymmetry(), ASYMMETRY_DOUBT),
                         wider(shape.asymmetrySlope(), ASYMMETRY_SLOPE_DOUBT),
                         wider(shape.curvatureSlope(), CURVATURE_FORM_DOUBT),

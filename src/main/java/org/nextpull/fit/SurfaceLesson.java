@@ -21,7 +21,7 @@ final class SurfaceLesson {
                         cell -> Math.log(cell.node.curvature() / PERCENT) + cell.common[curvature],
                         cell -> cell.commons(curvature, curvature)),
                 belief(cell -> Math.log(cell.node.scatter()), cell -> 0),
-                new ShapePriors(
+                new SurfacePriors.Shape(
                         column(CommonColumns.ASYMMETRY),
                         column(CommonColumns.ASYMMETRY_SLOPE),
                         column(curvature + 1),

@@ -1,5 +1,6 @@
 package org.nextpull.fit;
 
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.SparkMap;
 
@@ -20,7 +21,7 @@ public record SurfacePriors(
         MapPrior map,
         Belief lnCurvature,
         Belief lnScatter,
-        ShapePriors shape,
+        Shape shape,
         Belief drift,
         Optional<MixturePrior> mixture,
         double limitWidening,
@@ -34,7 +35,7 @@ public record SurfacePriors(
                 MapPrior.ofGuess(guess),
                 new Belief(Math.log(4e-4), 0.75),
                 new Belief(Math.log(0.30), 0.6),
-                ShapePriors.usual(),
+                Shape.usual(),
                 new Belief(-0.015, 0.012),
                 Optional.empty(),
                 USUAL_LIMIT_WIDENING,
@@ -63,5 +64,37 @@ public record SurfacePriors(
 
     public SurfacePriors withStrayPulls(int pulls) {
         return new SurfacePriors(map, lnCurvature, lnScatter, shape, drift, mixture, limitWidening, pulls);
+    }
+
+    /**
+     * What is thought of the form of the curves beside their curvature: common to all rows.
+     *
+     * @param asymmetry g of {@code x^2 (1 - g x/10)} at the mean speed, per 10 degrees
+     * @param asymmetrySlope its change per 1000 rpm
+     * @param curvatureSlope ln of the curvature from the middle of the band to its end
+     * @param curvatureWave of its first wave over the band
+     * @param curvatureRipple of its second wave
+     */
+    public record Shape(
+            Belief asymmetry,
+            Belief asymmetrySlope,
+            Belief curvatureSlope,
+            Belief curvatureWave,
+            Belief curvatureRipple) {
+
+        /** Published sweeps differ by 15 % over a band; asymmetry of ln torque to a quarter in 10 degrees. */
+        public static Shape usual() {
+            return new Shape(
+                    new Belief(0, 0.25),
+                    new Belief(0, 0.06),
+                    new Belief(0, 0.175),
+                    new Belief(0, 0.15),
+                    new Belief(0, 0.10));
+        }
+
+        /** In the order of the columns, with what smears a node of the grid over its neighbours. */
+        List<Belief> inOrder(Belief curvatureLevel) {
+            return List.of(asymmetry, asymmetrySlope, curvatureLevel, curvatureSlope, curvatureWave, curvatureRipple);
+        }
     }
 }

@@ -53,7 +53,7 @@ final class SurfaceSolver {
      *
      * @param reweigh whether the weights follow the errors afterwards
      */
-    boolean round(SurfaceNode node, MapPrecision prior, RowError rowError, boolean reweigh) {
+    boolean round(SurfaceGrid.Node node, MapPrecision prior, RowError rowError, boolean reweigh) {
         tangent.at(state, node.curvature());
         linearise(rowError);
         assemble(node, prior);
@@ -90,7 +90,7 @@ final class SurfaceSolver {
     }
 
     /** The factor of other equations with the pulls of this surface added, at common columns and best advances of the prior mean. */
-    SymmetricFactor factorWith(double[] equations, double[] common, SurfaceNode node, RowError rowError) {
+    SymmetricFactor factorWith(double[] equations, double[] common, SurfaceGrid.Node node, RowError rowError) {
         System.arraycopy(common, 0, state.common, 0, common.length);
         tangent.at(state, node.curvature());
         linearise(rowError);
@@ -102,7 +102,7 @@ final class SurfaceSolver {
         return normal;
     }
 
-    private void addPulls(SurfaceNode node) {
+    private void addPulls(SurfaceGrid.Node node) {
         double[] h = normal.rows();
         halfLogDeterminants = 0;
         for (int i = 0; i < table.pullCount; i++) {
@@ -112,7 +112,7 @@ final class SurfaceSolver {
         }
     }
 
-    private void assemble(SurfaceNode node, MapPrecision prior) {
+    private void assemble(SurfaceGrid.Node node, MapPrecision prior) {
         double[] h = normal.rows();
         Arrays.fill(h, 0);
         Arrays.fill(right, 0);
@@ -207,7 +207,7 @@ final class SurfaceSolver {
         }
     }
 
-    private void judgeErrors(SurfaceNode node, boolean reweigh) {
+    private void judgeErrors(SurfaceGrid.Node node, boolean reweigh) {
         int common = columns.count;
         logTails = 0;
         for (int i = 0; i < table.pullCount; i++) {
@@ -226,7 +226,7 @@ final class SurfaceSolver {
     }
 
     /** Natural log of the weight of a node after its last round, by Laplace's approximation, up to a constant. */
-    double logWeight(SurfaceNode node, MapPrecision prior) {
+    double logWeight(SurfaceGrid.Node node, MapPrecision prior) {
         double sum = node.logPrior() - normal.halfLogDeterminant() - halfLogDeterminants - logTails;
         double misplaced = 0;
         for (int r = 0; r < table.rowCount; r++) {

@@ -9,7 +9,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.HoldPlanner;
-import org.nextpull.advice.SparkRules;
+import org.nextpull.advice.PlannerRules;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -74,7 +74,7 @@ final class HoldGuide {
         PullFacts.HeldSpeeds held = plan.pull().held();
         this.speeds = held.speedsRpm();
         this.mostS = held.mostS().orElse(USUAL_MOST_S);
-        this.planner = new HoldPlanner(new SparkRules(
+        this.planner = new HoldPlanner(new PlannerRules.Spark(
                 timing.least().deg(),
                 timing.most().deg(),
                 timing.step().largest(),

@@ -12,9 +12,9 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.Belief;
 import org.nextpull.fit.CarriedShape;
 import org.nextpull.fit.MixturePrior;
-import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
+import org.nextpull.fit.SurfacePriors;
 import org.nextpull.unit.Lambda;
 
 /** Knowledge of an engine as text: a line a part, its name and then its numbers, each to the last digit. A belief is mean and spread. */
@@ -45,7 +45,7 @@ final class KnowledgeText {
         lines.add(line(CURVATURE, knowledge.lnCurvature()));
         lines.add(line(SCATTER, knowledge.lnScatter()));
         lines.add(line(DRIFT, knowledge.drift()));
-        ShapePriors shape = knowledge.shape();
+        SurfacePriors.Shape shape = knowledge.shape();
         List<Belief> shapes = List.of(
                 shape.asymmetry(),
                 shape.asymmetrySlope(),
@@ -102,7 +102,7 @@ final class KnowledgeText {
                 CarriedShape.asKept(SpeedRows.ofRpm(part(parts, ROWS)), part(parts, DOUBT)),
                 belief(parts, CURVATURE),
                 belief(parts, SCATTER),
-                new ShapePriors(shape.get(0), shape.get(1), shape.get(2), shape.get(3), shape.get(4)),
+                new SurfacePriors.Shape(shape.get(0), shape.get(1), shape.get(2), shape.get(3), shape.get(4)),
                 belief(parts, DRIFT),
                 Optional.ofNullable(parts.get(LAMBDA)).map(lambda -> {
                     List<Belief> beliefs =

@@ -8,7 +8,6 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
-import org.nextpull.advice.Condition;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
@@ -169,7 +168,7 @@ public final class AdviceText {
     }
 
     private String waiting(WaitFor wait) {
-        return wait.condition() == Condition.EXHAUST
+        return wait.condition() == WaitFor.Condition.EXHAUST
                 ? " Wait until the exhaust is below " + temperature(wait.want().kelvins()) + ", min "
                         + Shown.fixed(wait.atLeastSeconds(), 0) + " s."
                 : " Min " + Shown.fixed(wait.atLeastSeconds(), 0) + " s.";
@@ -192,7 +191,7 @@ public final class AdviceText {
         return limit == Limit.KNOCK ? Shown.count(Math.round(si), "event") : shown.value(limit.quantity(), si);
     }
 
-    static String name(Condition condition) {
+    static String name(WaitFor.Condition condition) {
         return switch (condition) {
             case COOLANT -> "Coolant";
             case OIL -> "Oil";

@@ -6,10 +6,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.TreeMap;
-import org.nextpull.advice.Capped;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
-import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.plan.Goal;
@@ -51,7 +49,7 @@ public final class AnswerText {
         return " (least advance within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
     }
 
-    private String capped(SessionResult result, SweepAnswer answer, Capped found) {
+    private String capped(SessionResult result, SweepAnswer answer, SweepAnswer.Capped found) {
         boolean knock = found.by() == ChosenBy.KNOCK_LIMIT;
         String permits = knock && answer.limit().isPresent()
                 ? "the knock limit of " + Shown.fixed(answer.limit().getAsDouble(), 1) + " deg"
@@ -133,11 +131,11 @@ public final class AnswerText {
     /** The rows of the band without a best advance, a sentence for each reason. */
     public static List<String> openRows(SweepAnswer answer) {
         List<String> sentences = new ArrayList<>();
-        for (OpenRow.Why why : OpenRow.Why.values()) {
+        for (SweepAnswer.OpenRow.Why why : SweepAnswer.OpenRow.Why.values()) {
             String rows = stretches(answer, why);
             if (!rows.isEmpty()) {
                 sentences.add("No MBT at " + rows + " rpm: "
-                        + (why == OpenRow.Why.NOT_BRACKETED
+                        + (why == SweepAnswer.OpenRow.Why.NOT_BRACKETED
                                 ? "not bracketed there."
                                 : "fewer than three pulls measured there."));
             }
@@ -146,7 +144,7 @@ public final class AnswerText {
     }
 
     /** Neighbouring rows as stretches: {@code 3500 to 4000, 6750}. */
-    private static String stretches(SweepAnswer answer, OpenRow.Why why) {
+    private static String stretches(SweepAnswer answer, SweepAnswer.OpenRow.Why why) {
         TreeMap<Double, Boolean> band = new TreeMap<>();
         answer.rows().forEach(row -> band.put(row.rpm(), false));
         answer.openRows().forEach(row -> band.put(row.rpm(), row.why() == why));

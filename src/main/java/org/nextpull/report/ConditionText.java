@@ -3,8 +3,8 @@ package org.nextpull.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.WaitFor;
 import org.nextpull.plan.StartWindow;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Temperature;
@@ -21,15 +21,15 @@ public final class ConditionText {
     /** The conditions that the plan asks for or that are known, one line each. */
     public List<Line> lines(StartWindow wanted, PresentConditions now) {
         List<Line> lines = new ArrayList<>();
-        line(Condition.COOLANT, now.coolant(), wanted.coolant()).ifPresent(lines::add);
-        line(Condition.OIL, now.oil(), wanted.oil()).ifPresent(lines::add);
-        line(Condition.INLET_AIR, now.inletAir(), wanted.inlet()).ifPresent(lines::add);
-        line(Condition.EXHAUST, now.exhaust(), Optional.empty()).ifPresent(lines::add);
+        line(WaitFor.Condition.COOLANT, now.coolant(), wanted.coolant()).ifPresent(lines::add);
+        line(WaitFor.Condition.OIL, now.oil(), wanted.oil()).ifPresent(lines::add);
+        line(WaitFor.Condition.INLET_AIR, now.inletAir(), wanted.inlet()).ifPresent(lines::add);
+        line(WaitFor.Condition.EXHAUST, now.exhaust(), Optional.empty()).ifPresent(lines::add);
         return List.copyOf(lines);
     }
 
     private Optional<Line> line(
-            Condition condition, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
+            WaitFor.Condition condition, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
         if (now.isEmpty() && window.isEmpty()) {
             return Optional.empty();
         }

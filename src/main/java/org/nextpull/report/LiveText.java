@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
@@ -134,7 +133,7 @@ public final class LiveText {
                 + (present < want ? " below " : " above ") + shown.value(Quantity.TEMPERATURE, want) + ".";
     }
 
-    private static Optional<Temperature> present(Condition condition, PresentConditions now) {
+    private static Optional<Temperature> present(WaitFor.Condition condition, PresentConditions now) {
         return switch (condition) {
             case COOLANT -> now.coolant();
             case OIL -> now.oil();
@@ -143,7 +142,7 @@ public final class LiveText {
         };
     }
 
-    private static String name(Condition condition) {
+    private static String name(WaitFor.Condition condition) {
         return switch (condition) {
             case COOLANT -> "coolant";
             case OIL -> "oil";

@@ -3,7 +3,6 @@ package org.nextpull.report;
 import java.util.Optional;
 import java.util.stream.Collectors;
 import org.nextpull.advice.AnswerRow;
-import org.nextpull.advice.MapGain;
 import org.nextpull.advice.MapState;
 import org.nextpull.channel.SparkMap;
 
@@ -57,11 +56,11 @@ public final class MapText {
     }
 
     /** What a map would gain over the number that stays, knock not looked at. */
-    public static String wouldGain(MapGain gain) {
+    public static String wouldGain(MapState.Gain gain) {
         return "A map would gain " + gain(gain) + " over this one number, if no speed knocks at its own best.";
     }
 
-    private static String gain(MapGain gain) {
+    private static String gain(MapState.Gain gain) {
         return "about " + percent(gain.percent()) + " (90 % CI "
                 + Shown.fixed(gain.interval().low(), 2) + " to "
                 + percent(gain.interval().high()) + ")";

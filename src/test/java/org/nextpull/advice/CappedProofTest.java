@@ -13,7 +13,6 @@ import org.nextpull.fit.Surface;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.fit.SurfacePriors;
 import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.SpeedBand;
 
@@ -29,14 +28,14 @@ class CappedProofTest {
 
     private void run(SparkMap set, double readMoreDeg) {
         double[] deg = set.degAt(RPM);
-        List<KnockFlag> flags = deg[0] > 19.5 ? List.of(KnockFlag.atRpm(RPM[0])) : List.of();
+        List<TriedPull.KnockFlag> flags = deg[0] > 19.5 ? List.of(TriedPull.KnockFlag.atRpm(RPM[0])) : List.of();
         deg[0] += readMoreDeg;
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         double whole = 0.2 * random.nextGaussian();
         for (int row = 0; row < RPM.length; row++) {
             double off = deg[row] - 24;
             double torque = 500 - 0.05 * off * off + whole + 0.1 * random.nextGaussian();
-            readings.add(new SurfaceReading(row, Advance.ofDeg(deg[row]), Optional.empty(), torque, 0));
+            readings.add(new SurfacePull.Reading(row, Advance.ofDeg(deg[row]), Optional.empty(), torque, 0));
         }
         pulls.add(new SurfacePull(0, pulls.size(), false, readings));
         tried.add(new TriedPull(
@@ -45,7 +44,10 @@ class CappedProofTest {
 
     private PlannerDecision decide() {
         PlannerRules rules = new PlannerRules(
-                new SparkRules(10, 40, 2, 0.5, 2), Optional.empty(), EndingRules.usual(0.2, MOST_PULLS), false);
+                new PlannerRules.Spark(10, 40, 2, 0.5, 2),
+                Optional.empty(),
+                PlannerRules.Ending.usual(0.2, MOST_PULLS),
+                false);
         SurfacePriors priors = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(24)));
         return new DayPlanner(rules)
                 .decide(new DayEvidence(
@@ -67,7 +69,7 @@ class CappedProofTest {
         }
         assertThat(tried).anyMatch(pull -> !pull.flags().isEmpty());
         assertThat(decision).isInstanceOf(PlannerDecision.Stop.class);
-        assertThat(((PlannerDecision.Stop) decision).reason()).isNotEqualTo(StopReason.BUDGET);
+        assertThat(((PlannerDecision.Stop) decision).reason()).isNotEqualTo(PlannerDecision.StopReason.BUDGET);
         assertThat(decision.answer().leave()).isPresent();
     }
 }

@@ -18,9 +18,9 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.fit.Belief;
 import org.nextpull.fit.CarriedShape;
 import org.nextpull.fit.Experience;
-import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
+import org.nextpull.fit.SurfacePriors;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
@@ -242,7 +242,7 @@ class DayReadingsTest {
                         new CarriedShape(rows, new double[9]),
                         new Belief(Math.log(3e-4), 0.05),
                         new Belief(Math.log(0.3), 0.3),
-                        ShapePriors.usual(),
+                        SurfacePriors.Shape.usual(),
                         new Belief(-0.015, 0.012),
                         Optional.empty()),
                 3);

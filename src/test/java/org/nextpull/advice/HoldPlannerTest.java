@@ -11,7 +11,7 @@ import org.nextpull.advice.HoldPlanner.Reason;
 
 class HoldPlannerTest {
     private static final double FREE = Double.POSITIVE_INFINITY;
-    private final HoldPlanner planner = new HoldPlanner(new SparkRules(0, 40, 4, 0.5, 2));
+    private final HoldPlanner planner = new HoldPlanner(new PlannerRules.Spark(0, 40, 4, 0.5, 2));
 
     private static List<Plateau> plateaus(double... degAndPercent) {
         List<Plateau> plateaus = new ArrayList<>();

@@ -13,9 +13,9 @@ import org.nextpull.fit.Belief;
 import org.nextpull.fit.CarriedShape;
 import org.nextpull.fit.Experience;
 import org.nextpull.fit.MixturePrior;
-import org.nextpull.fit.ShapePriors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfaceKnowledge;
+import org.nextpull.fit.SurfacePriors;
 import org.nextpull.unit.Lambda;
 
 /** Rule 8: what earlier days taught may shorten a step, never lengthen one, whatever they taught. */
@@ -56,7 +56,7 @@ class LearnedStepTest {
                         new CarriedShape(rows, new double[9]),
                         new Belief(Math.log(curvature), 0.05),
                         new Belief(Math.log(0.3), 0.3),
-                        ShapePriors.usual(),
+                        SurfacePriors.Shape.usual(),
                         new Belief(-0.015, 0.012),
                         Optional.of(mixture)),
                 1 + days);

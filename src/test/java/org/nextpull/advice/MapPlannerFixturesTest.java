@@ -28,8 +28,8 @@ class MapPlannerFixturesTest {
         return MapFixture.all();
     }
 
-    private static SparkRules spark(MapFixture fixture) {
-        return new SparkRules(
+    private static PlannerRules.Spark spark(MapFixture fixture) {
+        return new PlannerRules.Spark(
                 0,
                 fixture.number("plan_limit_deg"),
                 fixture.number("largest_step_deg"),
@@ -41,9 +41,9 @@ class MapPlannerFixturesTest {
         double[] rows = fixture.rows().rpm();
         List<TriedPull> pulls = new ArrayList<>();
         for (int i = 0; i < fixture.json().get("pulls").size(); i++) {
-            List<KnockFlag> flags = new ArrayList<>();
+            List<TriedPull.KnockFlag> flags = new ArrayList<>();
             for (JsonNode row : fixture.json().get("pulls").get(i).get("knock_rows")) {
-                flags.add(KnockFlag.atRpm(rows[row.intValue()]));
+                flags.add(TriedPull.KnockFlag.atRpm(rows[row.intValue()]));
             }
             pulls.add(new TriedPull(
                     SparkMap.of(rows, fixture.advance(i)),
@@ -79,7 +79,7 @@ class MapPlannerFixturesTest {
         PlannerRules rules = new PlannerRules(
                 spark(fixture),
                 Optional.empty(),
-                new EndingRules(goesOn ? 0.01 : 0.10, 0.01, 0, goesOn ? -1 : 0.02, 3, 16),
+                new PlannerRules.Ending(goesOn ? 0.01 : 0.10, 0.01, 0, goesOn ? -1 : 0.02, 3, 16),
                 false);
         double[] cells = fixture.numbers("cells_rpm");
         DayEvidence evidence = new DayEvidence(

@@ -15,7 +15,6 @@ import org.nextpull.fit.Surface;
 import org.nextpull.fit.SurfacePosterior;
 import org.nextpull.fit.SurfacePriors;
 import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.SpeedBand;
@@ -61,11 +60,11 @@ class RandomMapDaysTest {
         SurfacePriors priors = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(24)))
                 .withMixture(withMixture ? Optional.of(MixturePrior.ofGuess(Lambda.of(0.88))) : Optional.empty());
         PlannerRules rules = new PlannerRules(
-                new SparkRules(-30, MOST, STEP, 0.5, MARGIN),
+                new PlannerRules.Spark(-30, MOST, STEP, 0.5, MARGIN),
                 withMixture
-                        ? Optional.of(new MixtureRules(Lambda.of(0.80), Lambda.of(0.96), 0.034, 0.005))
+                        ? Optional.of(new PlannerRules.Mixture(Lambda.of(0.80), Lambda.of(0.96), 0.034, 0.005))
                         : Optional.empty(),
-                EndingRules.usual(0.2, 25),
+                PlannerRules.Ending.usual(0.2, 25),
                 false);
         PlannerDecision decision = new DayPlanner(rules)
                 .decide(new DayEvidence(
@@ -99,9 +98,12 @@ class RandomMapDaysTest {
     }
 
     private TriedPull randomPull(SparkMap map, double[] rows, boolean withMixture) {
-        List<KnockFlag> flags = new ArrayList<>();
+        List<TriedPull.KnockFlag> flags = new ArrayList<>();
         while (random.nextInt(3) == 0) {
-            flags.add(random.nextInt(6) == 0 ? KnockFlag.somewhere() : KnockFlag.atRpm(2000 + random.nextInt(5000)));
+            flags.add(
+                    random.nextInt(6) == 0
+                            ? TriedPull.KnockFlag.somewhere()
+                            : TriedPull.KnockFlag.atRpm(2000 + random.nextInt(5000)));
         }
         double from = rows[0] - 300 + (random.nextInt(4) == 0 ? random.nextInt(900) : 0);
         double to =
@@ -112,12 +114,12 @@ class RandomMapDaysTest {
     }
 
     private SurfacePull torque(TriedPull pull, double[] rows, int order) {
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (int r = 0; r < rows.length; r++) {
             if (pull.reached().contains(rows[r])) {
                 double deg = pull.spark().degAt(rows[r]);
                 double off = deg - 26;
-                readings.add(new SurfaceReading(
+                readings.add(new SurfacePull.Reading(
                         r, Advance.ofDeg(deg), pull.lambda(), 500 - 0.04 * off * off + 0.3 * random.nextGaussian(), 0));
             }
         }
@@ -150,7 +152,7 @@ class RandomMapDaysTest {
         for (TriedPull pull : tried) {
             double deg = pull.spark().degAt(rpm) - lost(pull, lambda);
             boolean rang = false;
-            for (KnockFlag flag : pull.flags()) {
+            for (TriedPull.KnockFlag flag : pull.flags()) {
                 if (flag.rpm().isEmpty() || isNear(flag.rpm().getAsDouble(), rpm, rows)) {
                     rang = true;
                     most = Math.min(most, deg - MARGIN);

@@ -168,7 +168,7 @@ class TenRulesOnLimitsTest {
                             .value())
                     .isCloseTo(0.805, org.assertj.core.data.Offset.offset(1e-9));
             WaitFor wait = advice.waitFor().orElseThrow();
-            assertThat(wait.condition()).isEqualTo(Condition.EXHAUST);
+            assertThat(wait.condition()).isEqualTo(WaitFor.Condition.EXHAUST);
             assertThat(wait.now().kelvins()).isEqualTo(HOT_K);
             assertThat(wait.want().kelvins()).isEqualTo(ALLOWED_K);
             assertThat(wait.atLeastSeconds()).isPositive();
@@ -256,15 +256,16 @@ class TenRulesOnLimitsTest {
             Optional<Temperature> hot = Optional.of(Temperature.ofKelvins(273.15 + 120));
             Optional<Temperature> mild = Optional.of(Temperature.ofKelvins(273.15 + 25));
 
-            assertWait(plan, new PresentConditions(cold, right, mild, Optional.empty()), Condition.COOLANT, 80);
-            assertWait(plan, new PresentConditions(right, hot, mild, Optional.empty()), Condition.OIL, 105);
-            assertWait(plan, new PresentConditions(right, right, cold, Optional.empty()), Condition.INLET_AIR, 35);
+            assertWait(plan, new PresentConditions(cold, right, mild, Optional.empty()), WaitFor.Condition.COOLANT, 80);
+            assertWait(plan, new PresentConditions(right, hot, mild, Optional.empty()), WaitFor.Condition.OIL, 105);
+            assertWait(
+                    plan, new PresentConditions(right, right, cold, Optional.empty()), WaitFor.Condition.INLET_AIR, 35);
             Verdict ready = SimulatedDay.judge(
                     plan, climb().list(), Set.of(), new PresentConditions(right, right, mild, Optional.empty()));
             assertThat(ready.advice().action()).isEqualTo(Action.PULL);
         }
 
-        private void assertWait(SweepPlan plan, PresentConditions now, Condition condition, double wantC) {
+        private void assertWait(SweepPlan plan, PresentConditions now, WaitFor.Condition condition, double wantC) {
             Advice advice =
                     SimulatedDay.judge(plan, climb().list(), Set.of(), now).advice();
             assertThat(advice.action()).isEqualTo(Action.WAIT);

@@ -43,7 +43,7 @@ public record MapFixture(JsonNode json) {
     public SurfacePriors priors() {
         SparkMap guess = SparkMap.of(numbers("rows_rpm"), numbers("prior_mean_deg"));
         return SurfacePriors.usual(guess)
-                .withMap(new MapPrior(guess, MapSpread.ofGuess(), Optional.empty(), 0))
+                .withMap(new MapPrior(guess, MapPrior.Spread.ofGuess(), Optional.empty(), 0))
                 .withLnCurvature(new Belief(Math.log(4e-4), 0.65))
                 .withLimitWidening(1)
                 .withStrayPulls(Integer.MAX_VALUE);
@@ -52,12 +52,12 @@ public record MapFixture(JsonNode json) {
     public List<SurfacePull> pulls() {
         List<SurfacePull> pulls = new ArrayList<>();
         for (JsonNode pull : json.get("pulls")) {
-            List<SurfaceReading> readings = new ArrayList<>();
+            List<SurfacePull.Reading> readings = new ArrayList<>();
             for (int r = 0; r < rows().size(); r++) {
                 JsonNode percent = pull.get("percent").get(r);
                 if (!percent.isNull()) {
-                    readings.add(
-                            SurfaceReading.of(r, pull.get("advance_deg").get(r).doubleValue(), percent.doubleValue()));
+                    readings.add(SurfacePull.Reading.of(
+                            r, pull.get("advance_deg").get(r).doubleValue(), percent.doubleValue()));
                 }
             }
             pulls.add(new SurfacePull(0, pulls.size(), false, readings));

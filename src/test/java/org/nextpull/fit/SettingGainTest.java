@@ -51,10 +51,10 @@ class SettingGainTest {
     private SurfacePosterior day(Engine engine, double scatter) {
         List<SurfacePull> pulls = new ArrayList<>();
         for (int i = 0; i < RUN.length; i++) {
-            List<SurfaceReading> readings = new ArrayList<>();
+            List<SurfacePull.Reading> readings = new ArrayList<>();
             double whole = scatter * random.nextGaussian();
             for (int row = 0; row < RPM.length; row++) {
-                readings.add(new SurfaceReading(
+                readings.add(new SurfacePull.Reading(
                         row,
                         Advance.ofDeg(RUN[i][0]),
                         Optional.of(Lambda.of(RUN[i][1])),

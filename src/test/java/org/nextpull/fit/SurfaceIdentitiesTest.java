@@ -33,7 +33,7 @@ class SurfaceIdentitiesTest {
                 SurfacePriors.usual(SparkMap.of(fixture.numbers("rows_rpm"), fixture.numbers("prior_mean_deg"))));
     }
 
-    private static List<SurfacePull> changed(List<SurfacePull> pulls, UnaryOperator<SurfaceReading> change) {
+    private static List<SurfacePull> changed(List<SurfacePull> pulls, UnaryOperator<SurfacePull.Reading> change) {
         return pulls.stream()
                 .map(pull -> new SurfacePull(
                         pull.day(),
@@ -56,7 +56,8 @@ class SurfaceIdentitiesTest {
         MapFixture fixture = shaped();
         List<SurfacePull> inPounds = changed(
                 fixture.pulls(),
-                at -> SurfaceReading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 100 * Math.log(0.737562)));
+                at -> SurfacePull.Reading.of(
+                        at.row(), at.advance().deg(), at.lnTorquePercent() + 100 * Math.log(0.737562)));
         assertSame(
                 SurfacePosterior.of(usual(fixture, inPounds)), SurfacePosterior.of(usual(fixture, fixture.pulls())), 0);
     }
@@ -66,7 +67,8 @@ class SurfaceIdentitiesTest {
         MapFixture fixture = shaped();
         List<SurfacePull> otherCurve = changed(
                 fixture.pulls(),
-                at -> SurfaceReading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 3 * Math.sin(at.row())));
+                at -> SurfacePull.Reading.of(
+                        at.row(), at.advance().deg(), at.lnTorquePercent() + 3 * Math.sin(at.row())));
         SurfacePosterior found = SurfacePosterior.of(usual(fixture, otherCurve));
         SurfacePosterior expected = SurfacePosterior.of(usual(fixture, fixture.pulls()));
         assertSame(found, expected, 0);
@@ -76,7 +78,8 @@ class SurfaceIdentitiesTest {
     void anotherZeroOfAdvanceMovesTheAnswerWithIt() throws IOException {
         MapFixture fixture = shaped();
         List<SurfacePull> moved = changed(
-                fixture.pulls(), at -> SurfaceReading.of(at.row(), at.advance().deg() + 5, at.lnTorquePercent()));
+                fixture.pulls(),
+                at -> SurfacePull.Reading.of(at.row(), at.advance().deg() + 5, at.lnTorquePercent()));
         Surface plain = usual(fixture, fixture.pulls());
         MapPrior map = plain.priors().map();
         Surface shifted = new Surface(
@@ -92,7 +95,7 @@ class SurfaceIdentitiesTest {
         MapFixture fixture = shaped();
         List<SurfacePull> shuffled = new ArrayList<>();
         for (SurfacePull pull : fixture.pulls()) {
-            List<SurfaceReading> readings = new ArrayList<>(pull.readings());
+            List<SurfacePull.Reading> readings = new ArrayList<>(pull.readings());
             Collections.shuffle(readings, new Random(3));
             shuffled.add(new SurfacePull(pull.day(), pull.order(), pull.isHeld(), readings));
         }
@@ -105,7 +108,7 @@ class SurfaceIdentitiesTest {
     void withoutAPullTheAnswerIsWhatWasThought() throws IOException {
         MapFixture fixture = shaped();
         PeakMap peaks = SurfacePosterior.of(usual(fixture, List.of())).peaks();
-        double[] spread = MapSpread.ofGuess().covariance(fixture.rows(), 1);
+        double[] spread = MapPrior.Spread.ofGuess().covariance(fixture.rows(), 1);
         for (int r = 0; r < fixture.rows().size(); r++) {
             assertThat(peaks.mean(r)).isCloseTo(fixture.numbers("prior_mean_deg")[r], within(NOISE));
             assertThat(peaks.sd(r))
@@ -135,10 +138,10 @@ class SurfaceIdentitiesTest {
             List<SurfacePull> pulls = new ArrayList<>();
             double[] advances = {18, 22, 26, 30, 28};
             for (int i = 0; i < advances.length; i++) {
-                List<SurfaceReading> readings = new ArrayList<>();
+                List<SurfacePull.Reading> readings = new ArrayList<>();
                 for (int r = 0; r < rows; r++) {
                     double off = advances[i] - 26;
-                    readings.add(SurfaceReading.of(r, advances[i], 500 - 0.05 * off * off));
+                    readings.add(SurfacePull.Reading.of(r, advances[i], 500 - 0.05 * off * off));
                 }
                 pulls.add(new SurfacePull(0, i, false, readings));
             }
@@ -157,8 +160,8 @@ class SurfaceIdentitiesTest {
         MapFixture fixture = shaped();
         List<SurfacePull> twoDays = new ArrayList<>(fixture.pulls());
         for (SurfacePull pull : fixture.pulls()) {
-            List<SurfaceReading> readings = pull.readings().stream()
-                    .map(at -> SurfaceReading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 1.5))
+            List<SurfacePull.Reading> readings = pull.readings().stream()
+                    .map(at -> SurfacePull.Reading.of(at.row(), at.advance().deg(), at.lnTorquePercent() + 1.5))
                     .toList();
             twoDays.add(new SurfacePull(1, pull.order(), false, readings));
         }
@@ -183,11 +186,11 @@ class SurfaceIdentitiesTest {
         List<SurfacePull> pulls = new ArrayList<>();
         double[] shifts = {-6, -2, 2, 5, 0};
         for (int i = 0; i < shifts.length; i++) {
-            List<SurfaceReading> readings = new ArrayList<>();
+            List<SurfacePull.Reading> readings = new ArrayList<>();
             for (int r = 0; r < rpm.length; r++) {
                 double advance = 24 + shifts[i];
                 double off = advance - best(rpm[r]);
-                readings.add(SurfaceReading.of(r, advance, 500 - 0.05 * off * off));
+                readings.add(SurfacePull.Reading.of(r, advance, 500 - 0.05 * off * off));
             }
             pulls.add(new SurfacePull(0, i, false, readings));
         }
@@ -212,11 +215,12 @@ class SurfaceIdentitiesTest {
         List<SurfacePull> pulls = new ArrayList<>();
         for (int i = 0; i < 25; i++) {
             double level = 0.3 * random.nextGaussian();
-            List<SurfaceReading> readings = new ArrayList<>();
+            List<SurfacePull.Reading> readings = new ArrayList<>();
             for (int r = 0; r < rpm.length; r++) {
                 double advance = 16 + 1.7 * (i % 10) + r * 0.2;
                 double off = advance - 26 - r * 0.3;
-                readings.add(SurfaceReading.of(r, advance, level - 0.05 * off * off + 0.2 * random.nextGaussian()));
+                readings.add(
+                        SurfacePull.Reading.of(r, advance, level - 0.05 * off * off + 0.2 * random.nextGaussian()));
             }
             pulls.add(new SurfacePull(0, i, false, readings));
         }

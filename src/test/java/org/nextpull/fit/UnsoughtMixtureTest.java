@@ -26,10 +26,11 @@ class UnsoughtMixtureTest {
         for (int i = 0; i < run.length; i++) {
             double off = run[i] - BEST_DEG;
             double lnTorque = Math.log(200) - 4e-4 * off * off;
-            List<SurfaceReading> readings = new ArrayList<>();
+            List<SurfacePull.Reading> readings = new ArrayList<>();
             for (int row = 0; row < RPM.length; row++) {
                 Lambda lambda = Lambda.of(i % 2 == 0 ? 0.863 : 0.877);
-                readings.add(new SurfaceReading(row, Advance.ofDeg(run[i]), Optional.of(lambda), 0, 100 * lnTorque));
+                readings.add(
+                        new SurfacePull.Reading(row, Advance.ofDeg(run[i]), Optional.of(lambda), 0, 100 * lnTorque));
             }
             pulls.add(new SurfacePull(0, i, false, readings));
         }

@@ -12,7 +12,7 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
-import org.nextpull.advice.Condition;
+import org.nextpull.advice.WaitFor;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
@@ -345,7 +345,7 @@ class LiveDayTest {
         bench.idle(2);
         assertThat(bench.state().advice().orElseThrow().action()).isEqualTo(Action.WAIT);
         assertThat(bench.state().advice().orElseThrow().waitFor().orElseThrow().condition())
-                .isEqualTo(Condition.COOLANT);
+                .isEqualTo(WaitFor.Condition.COOLANT);
         coolant[0] = 82;
         bench.idle(2);
         assertThat(bench.state().advice().orElseThrow().action()).isEqualTo(Action.PULL);

@@ -17,11 +17,10 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.ChosenBy;
-import org.nextpull.advice.Condition;
 import org.nextpull.advice.EarlierStop;
 import org.nextpull.advice.Factor;
 import org.nextpull.advice.Ignition;
-import org.nextpull.advice.PullPurpose;
+import org.nextpull.advice.PlannerDecision;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
 import org.nextpull.channel.EngineSetting;
@@ -39,19 +38,20 @@ class AdviceTextTest {
             new Chosen.Proof(List.of(Factor.TIMING, Factor.MIXTURE), List.of(), 0, Chosen.Standing.PROVEN);
     private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);
 
-    private static Reason searching(Ignition ignition, PullPurpose purpose) {
+    private static Reason searching(Ignition ignition, PlannerDecision.Purpose purpose) {
         return new Reason.Searching(ignition, purpose, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
     }
 
     private static Reason reason(AdviceCode code) {
         return switch (code) {
             case BASELINE -> new Reason.First(Ignition.FLAT, 0);
-            case CLIMB_TIMING -> searching(Ignition.FLAT, PullPurpose.CLIMB);
-            case BRACKET_TIMING -> searching(Ignition.MAP, PullPurpose.BRACKET_BELOW);
-            case LOOK_AGAIN -> searching(Ignition.MAP, PullPurpose.LOOK_AGAIN);
-            case EXPLORE -> searching(Ignition.OFFSET, PullPurpose.EXPLORE);
-            case CLIMB_MIXTURE, BRACKET_MIXTURE, RICH_STEP -> searching(Ignition.STANDING, PullPurpose.EXPLORE);
-            case CONFIRM -> searching(Ignition.FLAT, PullPurpose.PROVE);
+            case CLIMB_TIMING -> searching(Ignition.FLAT, PlannerDecision.Purpose.CLIMB);
+            case BRACKET_TIMING -> searching(Ignition.MAP, PlannerDecision.Purpose.BRACKET_BELOW);
+            case LOOK_AGAIN -> searching(Ignition.MAP, PlannerDecision.Purpose.LOOK_AGAIN);
+            case EXPLORE -> searching(Ignition.OFFSET, PlannerDecision.Purpose.EXPLORE);
+            case CLIMB_MIXTURE, BRACKET_MIXTURE, RICH_STEP ->
+                searching(Ignition.STANDING, PlannerDecision.Purpose.EXPLORE);
+            case CONFIRM -> searching(Ignition.FLAT, PlannerDecision.Purpose.PROVE);
             case CHANGE_OVER ->
                 new Reason.ChangeOver(
                         "alcohol",
@@ -60,7 +60,7 @@ class AdviceTextTest {
             case DECIDE -> new Reason.Deciding("alcohol", 3, 12);
             case DECIDED -> new Reason.Decided("alcohol", true);
             case OUT_OF_WINDOW ->
-                new Reason.OutOfWindow(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
+                new Reason.OutOfWindow(WaitFor.Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78));
             case NOT_WATCHED -> new Reason.NotWatched(List.of(Limit.EXHAUST, Limit.FUEL_PRESSURE), true);
             case COOL_EXHAUST -> new Reason.LimitReached(Limit.EXHAUST, 4, 1193.15, 1173.15);
             case TOO_LEAN -> new Reason.LimitReached(Limit.LEAN, 4, 0.97, 0.95);
@@ -78,7 +78,8 @@ class AdviceTextTest {
                     default -> Action.PULL;
                 };
         Optional<WaitFor> wait = action == Action.WAIT
-                ? Optional.of(new WaitFor(Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78), 90))
+                ? Optional.of(new WaitFor(
+                        WaitFor.Condition.COOLANT, Temperature.ofCelsius(70), Temperature.ofCelsius(78), 90))
                 : Optional.empty();
         return new Advice(
                 action,
@@ -221,7 +222,8 @@ class AdviceTextTest {
     @Test
     void aTemperatureOutOfItsWindowIsSaidWithItsDirection() {
         assertThat(inBothUnits(advice(AdviceCode.OUT_OF_WINDOW)).get(0)).contains("needs at least 78 °C", "Min 90 s");
-        Reason hot = new Reason.OutOfWindow(Condition.OIL, Temperature.ofCelsius(130), Temperature.ofCelsius(115));
+        Reason hot =
+                new Reason.OutOfWindow(WaitFor.Condition.OIL, Temperature.ofCelsius(130), Temperature.ofCelsius(115));
         Advice known = advice(AdviceCode.OUT_OF_WINDOW);
         Advice advice = new Advice(known.action(), known.code(), known.setting(), hot, known.waitFor(), known.leave());
         assertThat(inBothUnits(advice).get(0)).contains("Oil 130 °C, needs at most 115 °C");

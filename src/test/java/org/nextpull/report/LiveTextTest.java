@@ -11,7 +11,6 @@ import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
-import org.nextpull.advice.Condition;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.WaitFor;
@@ -33,12 +32,13 @@ class LiveTextTest {
     private static final LiveText US = new LiveText(new Shown(UnitSystem.US));
 
     private static Advice waiting() {
-        WaitFor coolant = new WaitFor(Condition.COOLANT, Temperature.ofCelsius(60), Temperature.ofCelsius(80), 60);
+        WaitFor coolant =
+                new WaitFor(WaitFor.Condition.COOLANT, Temperature.ofCelsius(60), Temperature.ofCelsius(80), 60);
         return new Advice(
                 Action.WAIT,
                 AdviceCode.OUT_OF_WINDOW,
                 Optional.empty(),
-                new Reason.OutOfWindow(Condition.COOLANT, coolant.now(), coolant.want()),
+                new Reason.OutOfWindow(WaitFor.Condition.COOLANT, coolant.now(), coolant.want()),
                 Optional.of(coolant),
                 Optional.empty());
     }

@@ -8,7 +8,6 @@ import java.util.TreeSet;
 import java.util.stream.Collectors;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.EngineSetting;
@@ -118,7 +117,7 @@ final class DayParts {
 
     private Section rows(SweepAnswer answer) {
         Section.Grid grid = Section.Grid.of("MBT of each row with its own 90 % interval", "rpm", "deg", "from", "to");
-        for (RowOptimum row : answer.rows()) {
+        for (SweepAnswer.RowOptimum row : answer.rows()) {
             grid = grid.row(
                     Shown.fixed(row.rpm(), 0),
                     Shown.fixed(row.bestDeg(), 1),

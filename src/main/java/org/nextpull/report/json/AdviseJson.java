@@ -6,12 +6,9 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Capped;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.MapState;
-import org.nextpull.advice.OpenRow;
 import org.nextpull.advice.Optimum;
-import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.advice.WaitFor;
@@ -117,12 +114,12 @@ public final class AdviseJson {
         Json.put(node, "best_deg", optimum.map(Optimum::best), 2);
         Json.put(node, "low_deg", optimum.map(found -> found.bestInterval().low()), 2);
         Json.put(node, "high_deg", optimum.map(found -> found.bestInterval().high()), 2);
-        Json.put(node, "capped_deg", answer.capped().map(Capped::best), 2);
+        Json.put(node, "capped_deg", answer.capped().map(SweepAnswer.Capped::best), 2);
         node.put("bracketed", answer.bracketed());
         node.put("knock", PullJson.knock(knock));
         Json.put(node, "knock_limit_deg", answer.limit(), 2);
         OptionalDouble fitted = optimum.map(Optimum::response)
-                .or(() -> answer.capped().map(Capped::response))
+                .or(() -> answer.capped().map(SweepAnswer.Capped::response))
                 .orElse(OptionalDouble.empty());
         Json.put(node, "torque_nm", response == Goal.Response.TORQUE ? fitted : OptionalDouble.empty(), 2);
         Json.put(
@@ -134,7 +131,7 @@ public final class AdviseJson {
                 2);
         node.put("rows_proven", answer.rowsProven());
         ArrayNode rows = node.putArray("rows");
-        for (RowOptimum row : answer.rows()) {
+        for (SweepAnswer.RowOptimum row : answer.rows()) {
             ObjectNode each = rows.addObject();
             Json.put(each, "rpm", row.rpm(), 0);
             Json.put(each, "best_deg", row.bestDeg(), 2);
@@ -142,7 +139,7 @@ public final class AdviseJson {
             Json.put(each, "high_deg", row.intervalDeg().high(), 2);
         }
         ArrayNode open = node.putArray("open_rows");
-        for (OpenRow row : answer.openRows()) {
+        for (SweepAnswer.OpenRow row : answer.openRows()) {
             Json.put(open.addObject().put("why", row.why().id()), "rpm", row.rpm(), 0);
         }
         node.putArray("knock_limits");

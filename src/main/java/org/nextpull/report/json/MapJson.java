@@ -7,7 +7,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import org.nextpull.advice.AnswerRow;
-import org.nextpull.advice.MapGain;
 import org.nextpull.advice.MapState;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.SparkMap;
@@ -40,7 +39,7 @@ final class MapJson {
     }
 
     /** What a map gains over one number; null where nobody knows. */
-    static void putGain(ObjectNode node, Optional<MapGain> gain) {
+    static void putGain(ObjectNode node, Optional<MapState.Gain> gain) {
         if (gain.isEmpty()) {
             node.putNull("gain_over_flat_percent");
             return;

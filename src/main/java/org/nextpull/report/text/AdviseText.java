@@ -7,7 +7,6 @@ import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
-import org.nextpull.advice.RowOptimum;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
 import org.nextpull.report.AdviceText;
@@ -133,7 +132,7 @@ public final class AdviseText {
             return "";
         }
         TextTable table = new TextTable("  rpm", "MBT deg", "from", "to");
-        for (RowOptimum row : answer.rows()) {
+        for (SweepAnswer.RowOptimum row : answer.rows()) {
             table.row(
                     "  " + Shown.fixed(row.rpm(), 0),
                     Shown.fixed(row.bestDeg(), 1),

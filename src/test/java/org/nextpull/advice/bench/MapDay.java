@@ -7,13 +7,8 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 import org.nextpull.advice.DayEvidence;
 import org.nextpull.advice.DayPlanner;
-import org.nextpull.advice.EndingRules;
-import org.nextpull.advice.KnockFlag;
-import org.nextpull.advice.MixtureRules;
-import org.nextpull.advice.PlannerAnswer;
 import org.nextpull.advice.PlannerDecision;
 import org.nextpull.advice.PlannerRules;
-import org.nextpull.advice.SparkRules;
 import org.nextpull.advice.TriedPull;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
@@ -133,11 +128,11 @@ public final class MapDay {
                 ? Optional.of(Lambda.of(MapEngine.GUESS_LAMBDA.value() - 0.02))
                 : Optional.empty();
         DayPlanner planner = new DayPlanner(new PlannerRules(
-                new SparkRules(-5, MOST_DEG, rules.stepDeg(), 0.5, 2),
+                new PlannerRules.Spark(-5, MOST_DEG, rules.stepDeg(), 0.5, 2),
                 rules.sweepsMixture()
-                        ? Optional.of(new MixtureRules(Lambda.of(0.79), Lambda.of(0.95), 0.034, 0.005))
+                        ? Optional.of(new PlannerRules.Mixture(Lambda.of(0.79), Lambda.of(0.95), 0.034, 0.005))
                         : Optional.empty(),
-                EndingRules.usual(rules.nearBestPercent(), 16),
+                PlannerRules.Ending.usual(rules.nearBestPercent(), 16),
                 false));
         while (true) {
             pull(map, lambda);
@@ -163,7 +158,7 @@ public final class MapDay {
                 : stays(((PlannerDecision.Stop) decision).answer());
     }
 
-    private static EngineSetting stays(PlannerAnswer answer) {
+    private static EngineSetting stays(PlannerDecision.Answer answer) {
         return answer.leave().orElse(answer.peak());
     }
 
@@ -210,15 +205,15 @@ public final class MapDay {
         double[] deg = map.degAt(engine.rows.rpm());
         double z = engine.hundredths(lambda);
         pulls.add(engine.pull(pulls.size(), deg, z));
-        List<KnockFlag> flags = new ArrayList<>();
+        List<TriedPull.KnockFlag> flags = new ArrayList<>();
         if (rules.ear() == Ear.FLAG) {
-            engine.heard(deg, z).forEach(row -> flags.add(KnockFlag.atRpm(engine.rows.rpm(row))));
+            engine.heard(deg, z).forEach(row -> flags.add(TriedPull.KnockFlag.atRpm(engine.rows.rpm(row))));
         } else {
             for (int r = 0; r < MapEngine.ROWS; r++) {
                 double level = engine.lnLevel(r, deg[r], z);
                 levels.add(new KnockLevels.Level(r, deg[r], level));
                 if (level > 0.5) {
-                    flags.add(KnockFlag.ofLevelAtRpm(engine.rows.rpm(r)));
+                    flags.add(TriedPull.KnockFlag.ofLevelAtRpm(engine.rows.rpm(r)));
                 }
             }
         }
@@ -235,7 +230,7 @@ public final class MapDay {
 
     private MapOutcome outcome(SurfacePosterior posterior) {
         PlannerDecision.Stop end = stop.orElseThrow();
-        PlannerAnswer answer = end.answer();
+        PlannerDecision.Answer answer = end.answer();
         EngineSetting judged = rules.nearBestPercent() > 0 ? answer.peak() : stays(answer);
         double[] deg = judged.spark().orElseThrow().degAt(engine.rows.rpm());
         double z = engine.hundredths(judged.lambda());

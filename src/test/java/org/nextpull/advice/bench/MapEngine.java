@@ -7,7 +7,6 @@ import java.util.Random;
 import java.util.SplittableRandom;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfacePull;
-import org.nextpull.fit.SurfaceReading;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -171,7 +170,7 @@ final class MapEngine {
         double[] shape = {random.nextGaussian(), random.nextGaussian(), random.nextGaussian()};
         int missing = random.nextDouble() < 0.1 ? 1 + random.nextInt(3) : 0;
         boolean atEnd = random.nextBoolean();
-        List<SurfaceReading> readings = new ArrayList<>();
+        List<SurfacePull.Reading> readings = new ArrayList<>();
         for (int r = 0; r < ROWS; r++) {
             double u = (r + 0.5) / ROWS;
             double bent = 0;
@@ -190,7 +189,7 @@ final class MapEngine {
                         - mixtureFall(z);
                 Optional<Lambda> lambda =
                         sweepsMixture ? Optional.of(Lambda.of(GUESS_LAMBDA.value() + z / 100)) : Optional.empty();
-                readings.add(new SurfaceReading(r, Advance.ofDeg(deg[r]), lambda, percent, 0));
+                readings.add(new SurfacePull.Reading(r, Advance.ofDeg(deg[r]), lambda, percent, 0));
             }
         }
         return new SurfacePull(0, order, false, readings);

@@ -32,7 +32,7 @@ public record MapFigures(List<MapOutcome> days) {
     @Override
     public String toString() {
         long settled = Arrays.stream(days.toArray(MapOutcome[]::new))
-                .filter(day -> day.reason() == org.nextpull.advice.StopReason.SETTLED)
+                .filter(day -> day.reason() == org.nextpull.advice.PlannerDecision.StopReason.SETTLED)
                 .count();
         return String.format(
                 Locale.ROOT,

@@ -1,6 +1,6 @@
 package org.nextpull.advice.bench;
 
-import org.nextpull.advice.StopReason;
+import org.nextpull.advice.PlannerDecision;
 
 /**
  * How a day with an invented engine ended.
@@ -28,7 +28,7 @@ public record MapOutcome(
         double pastPeak,
         int knocking,
         double deepest,
-        StopReason reason,
+        PlannerDecision.StopReason reason,
         Flat flat,
         double most) {
     /** Whether the interval of the best number, and that of what a map would gain, hold the truth. */
