@@ -12,7 +12,6 @@ import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
 import javax.swing.JComponent;
 import javax.swing.JPanel;
 import javax.swing.TransferHandler;
@@ -274,8 +273,7 @@ final class WindowPages implements AutoCloseable {
         @Override
         public void style(Skin skin, TypeScale scale) {
             view.setBackground(skin.ground());
-            int margin = scale.space(60);
-            view.setBorder(BorderFactory.createEmptyBorder(margin, margin, margin, margin));
+            view.setBorder(scale.margin(60, 60, 60, 60));
             words.dress(skin.ink(), scale.plain(22));
         }
     }

@@ -2,7 +2,6 @@ package org.nextpull.window.bench;
 
 import java.awt.Toolkit;
 import java.awt.datatransfer.StringSelection;
-import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -20,7 +19,6 @@ import org.nextpull.live.LiveState;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.report.ActText;
-import org.nextpull.report.FindingText;
 import org.nextpull.report.HandAct;
 import org.nextpull.report.SettingDoubt;
 import org.nextpull.report.Shown;
@@ -31,6 +29,7 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Question;
+import org.nextpull.window.page.SheetExport;
 import org.nextpull.window.page.Work;
 
 /** The keys of the bench page: what can be asked of a day, of the pull that is selected, and of a replay. */
@@ -173,26 +172,7 @@ final class BenchActions {
                         offset);
     }
 
-    private static String written(String name, Outcome<Path> written, Shown shown) {
-        return written.value()
-                .map(folder -> "Wrote " + name + ".html, .csv and .json into "
-                        + folder.toAbsolutePath().normalize() + ".")
-                .orElseGet(
-                        () -> FindingText.in(shown).sentence(written.findings().get(0)));
-    }
-
     private void export() {
-        foot.ask(new Question(
-                "Write sheet, CSV and JSON.",
-                List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "sheet")),
-                texts -> {
-                    String name =
-                            texts.get(1).isBlank() ? "sheet" : texts.get(1).strip();
-                    DaySheet.Order order = sheets.get();
-                    work.think(
-                            () -> DaySheet.write(texts.get(0), name, source.sheet(), order),
-                            written -> foot.say(written(name, written, order.shown())));
-                    return Optional.empty();
-                }));
+        new SheetExport(work, foot).ask("", "sheet", sheets.get(), () -> Outcome.of(source.sheet()));
     }
 }

@@ -6,26 +6,22 @@ import java.awt.Dimension;
 import java.awt.GridLayout;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.ScrollPaneConstants;
 import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
+import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.Work;
 
 /** The bench page: the next step left, the charts right, the pulls below, each as large as it matters. */
-final class BenchView extends JPanel implements Styled {
+final class BenchView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int FLASH_MS = 1500;
     private static final String DAY = "day";
@@ -46,8 +42,8 @@ final class BenchView extends JPanel implements Styled {
     private final ChartCanvas speed;
     private final PullStrip strip = new PullStrip();
     private final RemarksView remarks = new RemarksView();
-    private final JScrollPane stripPane;
-    private final JScrollPane remarksPane;
+    private final Pane stripPane = Pane.across(strip);
+    private final Pane remarksPane = Pane.upright(remarks);
     private final PullView pull;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
@@ -55,12 +51,13 @@ final class BenchView extends JPanel implements Styled {
     private final SharedSplit halves;
     private final SharedSplit charts;
     private final SharedSplit below;
-    private final Stack stack = new Stack();
+    private final Stack stack;
     private final Timer calm = new Timer(FLASH_MS, event -> flash(false));
     private transient @Nullable BenchPage page;
 
     BenchView(Work work) {
-        setLayout(stack);
+        super(new Stack());
+        stack = (Stack) getLayout();
         calm.setRepeats(false);
         pull = new PullView(work);
         sweep = new ChartCanvas(work, "Response against the factor", "The first pull will be drawn here.");
@@ -69,14 +66,6 @@ final class BenchView extends JPanel implements Styled {
         sweeps.add(sweep);
         sparkMap = new ChartCanvas(work, "Spark map", "The maps that were run will be drawn here.");
         speed = new ChartCanvas(work, "Torque and power over speed", "Curves over speed will be drawn here.");
-        stripPane = pane(
-                strip,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_NEVER,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_AS_NEEDED);
-        remarksPane = pane(
-                remarks,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
         JPanel left = new JPanel(new BorderLayout());
         left.add(lead, BorderLayout.CENTER);
         left.add(conditions, BorderLayout.SOUTH);
@@ -95,12 +84,6 @@ final class BenchView extends JPanel implements Styled {
         add(foot, Stack.Row.yielding(1));
         strip.addListSelectionListener(event -> remarks());
         getAccessibleContext().setAccessibleName("Bench");
-    }
-
-    private static JScrollPane pane(JComponent inside, int vertical, int horizontal) {
-        JScrollPane pane = new JScrollPane(inside, vertical, horizontal);
-        pane.setBorder(BorderFactory.createEmptyBorder());
-        return pane;
     }
 
     /** Shows a page. */
@@ -173,15 +156,10 @@ final class BenchView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        for (JComponent part :
-                List.of(this, middle, foot, (JComponent) halves.getLeftComponent(), stripPane, remarksPane)) {
-            part.setBackground(skin.ground());
-        }
-        stripPane.getViewport().setBackground(skin.ground());
-        remarksPane.getViewport().setBackground(skin.ground());
+    protected void dress() {
+        ground(middle, foot, halves.getLeftComponent());
         foot.setPreferredSize(new Dimension(10, scale.type(104) + scale.space(18)));
-        foot.setBorder(BorderFactory.createEmptyBorder(0, scale.space(8), scale.space(2), scale.space(8)));
+        foot.setBorder(scale.margin(0, 8, 2, 8));
         List.<Styled>of(
                         status,
                         lead,
@@ -191,14 +169,12 @@ final class BenchView extends JPanel implements Styled {
                         other,
                         sparkMap,
                         speed,
-                        strip,
-                        remarks,
+                        stripPane,
+                        remarksPane,
                         pull,
                         halves,
                         charts,
                         below)
                 .forEach(part -> part.style(skin, scale));
-        revalidate();
-        repaint();
     }
 }

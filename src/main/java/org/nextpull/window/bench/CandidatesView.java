@@ -1,13 +1,11 @@
 package org.nextpull.window.bench;
 
 import java.awt.BorderLayout;
-import java.awt.Component;
 import java.awt.KeyboardFocusManager;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.JCheckBox;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
@@ -17,15 +15,14 @@ import org.nextpull.advice.Reason;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
 import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.Work;
 
 /** The next step and the checklist of a change-over left; the candidates in columns, their curves and what they come to right. */
-final class CandidatesView extends JPanel implements Styled {
+final class CandidatesView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int HEAD_WIDTH = 130;
     /** Below this a chart cannot be read; sentences give way to it. */
@@ -44,9 +41,6 @@ final class CandidatesView extends JPanel implements Styled {
     private final SharedSplit halves;
     private final transient Runnable confirm;
     private transient Optional<Reason.ChangeOver> changeOver = Optional.empty();
-    private transient Optional<Dress> dress = Optional.empty();
-
-    private record Dress(Skin skin, TypeScale scale) {}
 
     /**
      * A view.
@@ -85,7 +79,7 @@ final class CandidatesView extends JPanel implements Styled {
         answer.say(board.sentences().stream().findFirst().orElse(""));
         sentences.say(board.sentences().stream().skip(1).collect(Collectors.joining("\n")));
         curves.show(board.curves(), board.curves().map(OverlayPlot::title).orElse(""));
-        dress.ifPresent(now -> style(now.skin(), now.scale()));
+        style(skin, scale);
     }
 
     private void list(List<String> steps) {
@@ -124,35 +118,26 @@ final class CandidatesView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        dress = Optional.of(new Dress(skin, scale));
-        for (Component part : List.of(this, checklist, right, halves.getLeftComponent())) {
-            part.setBackground(skin.ground());
-        }
-        int gap = scale.space(14);
-        right.setBorder(BorderFactory.createEmptyBorder(gap, gap / 2, gap / 2, gap));
-        checklist.setBorder(BorderFactory.createEmptyBorder(0, scale.space(34), gap, gap));
-        stack.gap(gap / 2);
-        checks.gap(gap / 3);
+    protected void dress() {
+        ground(checklist, right, halves.getLeftComponent(), table);
+        right.setBorder(scale.margin(14, 7, 7, 14));
+        checklist.setBorder(scale.margin(0, 34, 14, 14));
+        stack.gap(scale.space(7));
+        checks.gap(scale.space(5));
         for (JCheckBox box : boxes) {
-            box.setFont(scale.bold(18));
-            box.setForeground(skin.ink());
+            type(box, scale.bold(18), skin.ink());
             box.setOpaque(false);
         }
-        table.setFont(scale.plain(15));
+        type(table, scale.plain(15), skin.ink());
         if (table.getColumnCount() > 0) {
             table.getColumnModel().getColumn(0).setPreferredWidth(scale.space(HEAD_WIDTH));
             table.getColumnModel().getColumn(0).setMaxWidth(scale.space(HEAD_WIDTH));
         }
         table.setRowHeight(scale.type(26));
-        table.setBackground(skin.ground());
-        table.setForeground(skin.ink());
         stack.row(curves, Stack.Row.stretching(scale.space(LEAST_CHART)));
         answer.dress(skin.ink(), scale.bold(16));
         sentences.dress(skin.ink(), scale.plain(13));
         List.<Styled>of(lead, curves, halves).forEach(part -> part.style(skin, scale));
-        revalidate();
-        repaint();
     }
 
     /** A figure a line, a candidate a column. */

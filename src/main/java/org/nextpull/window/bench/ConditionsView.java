@@ -4,25 +4,20 @@ import java.awt.BorderLayout;
 import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.ConditionText;
-import org.nextpull.window.look.Look;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** The start conditions: a sign, a value, and in the window or how far off. */
-final class ConditionsView extends JPanel implements Styled {
+final class ConditionsView extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final transient List<ConditionText.Line> lines = new ArrayList<>();
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     ConditionsView() {
+        super(new GridLayout());
         getAccessibleContext().setAccessibleName("Conditions");
     }
 
@@ -32,17 +27,18 @@ final class ConditionsView extends JPanel implements Styled {
         }
         lines.clear();
         lines.addAll(newLines);
-        build();
+        dress();
     }
 
-    private void build() {
+    @Override
+    protected void dress() {
         removeAll();
         setLayout(new GridLayout(1, Math.max(1, lines.size()), scale.space(8), 0));
         for (ConditionText.Line line : lines) {
             add(cell(line));
         }
         setBackground(skin.ground());
-        setBorder(BorderFactory.createEmptyBorder(scale.space(4), scale.space(34), scale.space(6), scale.space(10)));
+        setBorder(scale.margin(4, 34, 6, 10));
         revalidate();
         repaint();
     }
@@ -73,8 +69,7 @@ final class ConditionsView extends JPanel implements Styled {
 
     private JLabel label(String text, boolean bold) {
         JLabel label = new JLabel(text);
-        label.setFont(bold ? scale.bold(13) : scale.plain(13));
-        label.setForeground(skin.ink());
+        type(label, bold ? scale.bold(13) : scale.plain(13), skin.ink());
         return label;
     }
 
@@ -84,12 +79,5 @@ final class ConditionsView extends JPanel implements Styled {
             case BELOW, ABOVE -> Tone.WARN;
             case UNASKED, UNKNOWN -> Tone.PLAIN;
         };
-    }
-
-    @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        build();
     }
 }

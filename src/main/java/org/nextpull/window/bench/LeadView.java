@@ -7,23 +7,19 @@ import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.NextStep;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /**
  * The next step in the largest print that fits. A stop turns ground and ink round, good news does not; a wait has a broken bar at its side. The numbers keep
  * their least height; sentences give way to them, the longest first.
  */
-final class LeadView extends JPanel implements Styled {
+final class LeadView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int LOUD_LETTERS = 10;
     private static final int MOST_FIGURES = 3;
@@ -31,7 +27,7 @@ final class LeadView extends JPanel implements Styled {
     /** Least height of the numbers' capitals: 10 mm on a screen of 24 inches. */
     private static final int CAPITALS = 24;
 
-    private final Stack stack = new Stack();
+    private final Stack stack;
     private final JLabel word = new JLabel();
     private final JLabel about = new JLabel();
     private final JPanel numbers = new JPanel(new GridLayout(0, 1));
@@ -39,13 +35,12 @@ final class LeadView extends JPanel implements Styled {
     private final Prose because = new Prose("Because");
     private final Prose listen = new Prose("Listen");
     private final Prose whole = new Prose("Why, with the numbers");
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
     private NextStep.Kind kind = NextStep.Kind.NOTHING;
     private boolean isNew;
 
     LeadView() {
-        setLayout(stack);
+        super(new Stack());
+        stack = (Stack) getLayout();
         getAccessibleContext().setAccessibleName("Next step");
         word.getAccessibleContext().setAccessibleName("What to do");
         about.getAccessibleContext().setAccessibleName("What for");
@@ -82,13 +77,6 @@ final class LeadView extends JPanel implements Styled {
         dress();
     }
 
-    @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        dress();
-    }
-
     /** Shows that the numbers are new, as long as they are. */
     void flash(boolean newNumbers) {
         isNew = newNumbers;
@@ -103,17 +91,16 @@ final class LeadView extends JPanel implements Styled {
         return isTurned() ? skin.ground() : skin.ink();
     }
 
-    private void dress() {
+    @Override
+    protected void dress() {
         setBackground(isTurned() ? skin.ink() : isNew ? skin.selection() : skin.ground());
-        setBorder(BorderFactory.createEmptyBorder(scale.space(6), scale.space(34), scale.space(8), scale.space(16)));
+        setBorder(scale.margin(6, 34, 8, 16));
         stack.gap(scale.space(8));
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));
         stack.row(numbers, Stack.Row.stretching(each * numbers.getComponentCount()));
         boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT || kind == NextStep.Kind.DONE;
-        word.setFont(scale.bold(loud && word.getText().length() <= LOUD_LETTERS ? 64 : 40));
-        word.setForeground(ink());
-        about.setFont(scale.plain(18));
-        about.setForeground(ink());
+        type(word, scale.bold(loud && word.getText().length() <= LOUD_LETTERS ? 64 : 40), ink());
+        type(about, scale.plain(18), ink());
         figures.forEach(figure -> figure.dress(ink(), scale));
         because.dress(ink(), scale.bold(20));
         listen.dress(ink(), scale.bold(20));

@@ -3,16 +3,12 @@ package org.nextpull.window.bench;
 import java.awt.GridLayout;
 import java.util.List;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.window.look.Look;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 
 /** The map to set over the whole width of the page; cells that change are marked by ground and sign. */
-final class MapStripView extends JPanel implements Styled {
+final class MapStripView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final double MOST_TYPE = 36;
     private static final double WIDE = 1230;
@@ -21,10 +17,9 @@ final class MapStripView extends JPanel implements Styled {
     private static final double DIGITS = 2.6;
 
     private transient Optional<MapStrip> map = Optional.empty();
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     MapStripView() {
+        super(new GridLayout());
         getAccessibleContext().setAccessibleName("Map to set");
         setVisible(false);
     }
@@ -35,16 +30,15 @@ final class MapStripView extends JPanel implements Styled {
             setVisible(map.isPresent());
             getAccessibleContext()
                     .setAccessibleDescription(map.map(MapStrip::spoken).orElse(""));
-            build();
+            dress();
         }
     }
 
-    private void build() {
+    @Override
+    protected void dress() {
         removeAll();
         setBackground(skin.ground());
-        setBorder(BorderFactory.createCompoundBorder(
-                BorderFactory.createMatteBorder(0, 0, Math.max(1, scale.space(1)), 0, skin.line()),
-                BorderFactory.createEmptyBorder(scale.space(6), scale.space(14), scale.space(6), scale.space(14))));
+        setBorder(skin.underlined(scale, scale.margin(6, 14, 6, 14)));
         List<MapStrip.Cell> cells = map.map(MapStrip::cells).orElse(List.of());
         setLayout(new GridLayout(1, cells.size() + 1, scale.space(2), 0));
         add(cell(new MapStrip.Cell("rpm", "deg", "change"), cells.size()));
@@ -70,15 +64,7 @@ final class MapStripView extends JPanel implements Styled {
 
     private JLabel label(String text, double size, boolean bold) {
         JLabel label = new JLabel(text, JLabel.CENTER);
-        label.setFont(bold ? scale.bold(size) : scale.plain(size));
-        label.setForeground(skin.ink());
+        type(label, bold ? scale.bold(size) : scale.plain(size), skin.ink());
         return label;
-    }
-
-    @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        build();
     }
 }

@@ -6,20 +6,16 @@ import java.awt.Graphics;
 import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.chart.SpeedPlot;
-import org.nextpull.window.look.Look;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.Work;
 
 /** The page while a pull runs: its figures large, its curve as it comes, and a bar for the nearest limit. */
-final class PullView extends JPanel implements Styled {
+final class PullView extends StyledPanel {
     private static final long serialVersionUID = 1;
     /** Five of each pull, and at a held speed what is to be set. */
     private static final int MOST_FIGURES = 6;
@@ -31,8 +27,6 @@ final class PullView extends JPanel implements Styled {
     private final ChartCanvas course;
     private final LimitBar bar = new LimitBar();
     private boolean isNew;
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     PullView(Work work) {
         super(new BorderLayout());
@@ -94,19 +88,14 @@ final class PullView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    protected void dress() {
         ground();
-        setBorder(BorderFactory.createEmptyBorder(scale.space(8), scale.space(24), scale.space(10), scale.space(12)));
-        heading.setFont(scale.bold(22));
-        heading.setForeground(skin.ink());
+        setBorder(scale.margin(8, 24, 10, 12));
+        type(heading, scale.bold(22), skin.ink());
         ((GridLayout) numbers.getLayout()).setVgap(scale.space(6));
         course.style(skin, scale);
         bar.setFont(scale.bold(18));
         dressFigures();
-        revalidate();
-        repaint();
     }
 
     /** A bar that fills towards a limit, with a mark where the limit is; the words stand above it. */

@@ -1,41 +1,31 @@
 package org.nextpull.window.bench;
 
-import java.awt.Dimension;
 import java.awt.Graphics;
 import java.awt.Graphics2D;
-import java.awt.Rectangle;
 import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.BorderFactory;
-import javax.swing.JPanel;
-import javax.swing.Scrollable;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.ScrolledPanel;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** Sentences with signs: first those on the selected pull, then those on the day. */
-final class RemarksView extends JPanel implements Styled, Scrollable {
+final class RemarksView extends ScrolledPanel {
     private static final long serialVersionUID = 1;
 
     /** A heading, or a sentence with its sign. */
     private record Line(Tone tone, boolean heading, Prose text) {}
 
-    private final Stack stack = new Stack();
     private final transient List<Line> lines = new ArrayList<>();
     private transient List<BenchPage.Remark> pull = List.of();
     private transient List<BenchPage.Remark> day = List.of();
     private String heading = "";
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     RemarksView() {
+        super(new Stack(), 18);
         getAccessibleContext().setAccessibleName("Worth knowing");
-        setLayout(stack);
     }
 
     /**
@@ -50,13 +40,14 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
         heading = newHeading;
         pull = newPull;
         day = newDay;
-        build();
+        dress();
     }
 
-    private void build() {
+    @Override
+    protected void dress() {
         removeAll();
         lines.clear();
-        stack.gap(scale.type(2));
+        ((Stack) getLayout()).gap(scale.type(2));
         setBackground(skin.ground());
         if (!pull.isEmpty()) {
             line(Tone.PLAIN, true, heading);
@@ -80,13 +71,6 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        build();
-    }
-
-    @Override
     protected void paintComponent(Graphics graphics) {
         super.paintComponent(graphics);
         Graphics2D g = (Graphics2D) graphics.create();
@@ -102,30 +86,5 @@ final class RemarksView extends JPanel implements Styled, Scrollable {
             }
         }
         g.dispose();
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return scale.type(18);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
     }
 }

@@ -2,17 +2,15 @@ package org.nextpull.window.bench;
 
 import java.awt.BorderLayout;
 import java.awt.FlowLayout;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.TypeScale;
 
 /** The head of the page: what the day is about, how the data arrives, and whether it is kept. */
-final class StatusView extends JPanel implements Styled {
+final class StatusView extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JLabel heading = new JLabel();
@@ -20,7 +18,6 @@ final class StatusView extends JPanel implements Styled {
     private final Lamp running = new Lamp("Pull in progress");
     private final Lamp link = new Lamp("Link");
     private final Lamp recording = new Lamp("Recording");
-    private transient Skin skin = Skin.of(Look.plain());
 
     /** A sign and a sentence. */
     private static final class Lamp extends JPanel {
@@ -45,10 +42,8 @@ final class StatusView extends JPanel implements Styled {
         }
 
         void dress(Skin skin, TypeScale scale) {
-            sign.setFont(scale.plain(16));
-            sign.setForeground(skin.tone(tone));
-            words.setFont(tone == Tone.PLAIN ? scale.plain(13) : scale.bold(13));
-            words.setForeground(skin.ink());
+            type(sign, scale.plain(16), skin.tone(tone));
+            type(words, tone == Tone.PLAIN ? scale.plain(13) : scale.bold(13), skin.ink());
         }
 
         void tint(Skin skin) {
@@ -79,17 +74,12 @@ final class StatusView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale scale) {
-        skin = newSkin;
+    protected void dress() {
         setBackground(skin.ground());
-        setBorder(BorderFactory.createCompoundBorder(
-                BorderFactory.createMatteBorder(0, 0, Math.max(1, scale.space(1)), 0, skin.line()),
-                BorderFactory.createEmptyBorder(scale.space(5), scale.space(14), scale.space(5), scale.space(2))));
-        heading.setFont(scale.bold(13));
-        heading.setForeground(skin.ink());
+        setBorder(skin.underlined(scale, scale.margin(5, 14, 5, 2)));
+        type(heading, scale.bold(13), skin.ink());
         link.dress(skin, scale);
         recording.dress(skin, scale);
         running.dress(skin, scale);
-        revalidate();
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.window.bench;
 
 import java.awt.BasicStroke;
+import java.awt.BorderLayout;
 import java.awt.Color;
 import java.awt.Component;
 import java.awt.Font;
@@ -10,26 +11,20 @@ import java.awt.RenderingHints;
 import java.util.List;
 import java.util.Optional;
 import javax.swing.JList;
-import javax.swing.JPanel;
 import javax.swing.ListCellRenderer;
 import org.jspecify.annotations.Nullable;
-import org.nextpull.window.look.Look;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** Paints one card: number and sign, setting, response, change. Struck and refused pulls are crossed out, the next one is dashed. */
-final class StripPainter extends JPanel implements ListCellRenderer<PullStrip.Card>, Styled {
+final class StripPainter extends StyledPanel implements ListCellRenderer<PullStrip.Card> {
     private static final long serialVersionUID = 1;
 
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
     private transient PullStrip.@Nullable Card card;
     private boolean selected;
 
     StripPainter() {
-        super(null);
+        super(new BorderLayout());
         setOpaque(true);
     }
 
@@ -47,9 +42,8 @@ final class StripPainter extends JPanel implements ListCellRenderer<PullStrip.Ca
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    protected void dress() {
+        // painted anew each time
     }
 
     @Override

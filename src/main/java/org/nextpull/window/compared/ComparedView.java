@@ -5,35 +5,28 @@ import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GridLayout;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListModel;
-import javax.swing.JButton;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.ListSelectionModel;
-import javax.swing.ScrollPaneConstants;
 import org.nextpull.app.LabelledLog;
 import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
+import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.PlainTable;
 import org.nextpull.window.page.Work;
 
 /** The page: what is compared and the verdict left, with what it rests on and its numbers; the curves right. */
-final class ComparedView extends JPanel implements Styled {
+final class ComparedView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int MOST_ROWS = 4;
 
@@ -44,12 +37,12 @@ final class ComparedView extends JPanel implements Styled {
     private final JLabel plan = new JLabel(" ");
     private final DefaultListModel<String> model = new DefaultListModel<>();
     private final JList<String> list = new JList<>(model);
-    private final JScrollPane listPane = new JScrollPane(list);
+    private final Pane listPane = Pane.of(list);
     private final Prose verdict = new Prose("Verdict");
     private final Prose basis = new Prose("What the verdict rests on");
-    private final JScrollPane basisPane = pane(basis);
+    private final Pane basisPane = Pane.upright(basis);
     private final RowTable table = new RowTable();
-    private final JScrollPane tablePane = pane(table);
+    private final Pane tablePane = Pane.upright(table);
     private final ChartCanvas curves;
     private final ChartCanvas difference;
     private transient ComparedPresenter.Page page = ComparedPresenter.Page.saying(List.of());
@@ -68,7 +61,6 @@ final class ComparedView extends JPanel implements Styled {
         list.setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         list.getAccessibleContext().setAccessibleName("What is compared");
         plan.getAccessibleContext().setAccessibleName("Plan of the comparison");
-        listPane.setBorder(BorderFactory.createEmptyBorder());
         basis.setFocusable(true);
         JPanel head = new JPanel(new BorderLayout(14, 0));
         head.setOpaque(false);
@@ -87,22 +79,10 @@ final class ComparedView extends JPanel implements Styled {
         getAccessibleContext().setAccessibleName("Comparison");
     }
 
-    private static JScrollPane pane(JComponent inside) {
-        JScrollPane pane = new JScrollPane(
-                inside,
-                ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED,
-                ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
-        pane.setBorder(BorderFactory.createEmptyBorder());
-        return pane;
-    }
-
     /** A button for each key of the page. */
     void buttons(List<KeyCommand> keys) {
         for (KeyCommand key : keys) {
-            JButton button = new JButton(key.what().substring(0, 1).toUpperCase(Locale.ROOT)
-                    + key.what().substring(1) + " (" + key.shown() + ")");
-            button.addActionListener(event -> key.action().run());
-            buttons.add(button);
+            buttons.add(button(key.title() + " (" + key.shown() + ")", key.action()));
         }
     }
 
@@ -165,12 +145,10 @@ final class ComparedView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        int gap = scale.space(14);
-        setBackground(skin.ground());
-        left.setBackground(skin.ground());
-        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 2, gap / 2));
-        stack.gap(gap / 2);
+    protected void dress() {
+        ground(left, list);
+        left.setBorder(scale.margin(7, 14, 7, 7));
+        stack.gap(scale.space(7));
         for (Component button : buttons.getComponents()) {
             button.setFont(scale.plain(13));
         }
@@ -178,24 +156,13 @@ final class ComparedView extends JPanel implements Styled {
         sizeList();
         halves.style(skin, scale);
         charts.style(skin, scale);
-        title.setFont(scale.bold(18));
-        title.setForeground(skin.ink());
-        plan.setFont(scale.plain(13));
-        plan.setForeground(skin.quiet());
-        list.setFont(scale.plain(14));
+        type(title, scale.bold(18), skin.ink());
+        type(plan, scale.plain(13), skin.quiet());
+        type(list, scale.plain(14), skin.ink());
         list.setFixedCellHeight(scale.type(24));
-        list.setBackground(skin.ground());
-        list.setForeground(skin.ink());
         verdict.dress(skin.ink(), scale.bold(19));
         basis.dress(skin.ink(), scale.plain(13));
-        for (JScrollPane pane : List.of(listPane, basisPane, tablePane)) {
-            pane.getViewport().setBackground(skin.ground());
-        }
-        table.style(skin, scale);
-        curves.style(skin, scale);
-        difference.style(skin, scale);
-        revalidate();
-        repaint();
+        List.of(listPane, basisPane, tablePane, curves, difference).forEach(part -> part.style(skin, scale));
     }
 
     /** The numbers of one difference, a speed a row. */

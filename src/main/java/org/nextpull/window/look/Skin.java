@@ -1,6 +1,8 @@
 package org.nextpull.window.look;
 
 import java.awt.Color;
+import javax.swing.BorderFactory;
+import javax.swing.border.Border;
 import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.Palette;
 
@@ -30,6 +32,12 @@ public final class Skin {
 
     public Color ink() {
         return chart.ink();
+    }
+
+    /** A margin with a line below it. */
+    public Border underlined(TypeScale scale, Border margin) {
+        return BorderFactory.createCompoundBorder(
+                BorderFactory.createMatteBorder(0, 0, Math.max(1, scale.space(1)), 0, line()), margin);
     }
 
     /** Lines and frames. */

@@ -1,6 +1,8 @@
 package org.nextpull.window.look;
 
 import java.awt.Font;
+import javax.swing.BorderFactory;
+import javax.swing.border.Border;
 
 /**
  * Sizes of type and space, in units of a window of 1280 by 720: a larger window has larger type, since it stands further away or has
@@ -29,6 +31,16 @@ public final class TypeScale {
     public static TypeScale of(int width, int height, Look look) {
         double unit = Math.max(0.5, Math.min(width / WIDE, height / HIGH));
         return new TypeScale(unit, look.large() ? unit * LARGER : unit);
+    }
+
+    /** The scale before a window has its size. */
+    public static TypeScale usual() {
+        return of((int) WIDE, (int) HIGH, Look.plain());
+    }
+
+    /** A margin in units that do not grow with larger type: above, left, below, right. */
+    public Border margin(int above, int left, int below, int right) {
+        return BorderFactory.createEmptyBorder(space(above), space(left), space(below), space(right));
     }
 
     /** A length in pixels that does not grow with larger type. */

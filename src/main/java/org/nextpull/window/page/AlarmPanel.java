@@ -1,27 +1,20 @@
 package org.nextpull.window.page;
 
 import java.awt.Color;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
-import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** An alarm over the whole window: one colour, the act, its reason; calm again once the throttle is closed, with what to do next. */
-public final class AlarmPanel extends JPanel implements Styled {
+public final class AlarmPanel extends StyledPanel {
     private static final long serialVersionUID = 1;
 
-    private final Stack stack = new Stack();
+    private final Stack stack;
     private final Prose act = new Prose("Alarm");
     private final Prose reason = new Prose("Alarm because");
     private final Prose keys = new Prose("Alarm keys");
     private transient Signals.AlarmSign sign = Signals.AlarmSign.none();
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     /**
      * The panel.
@@ -29,7 +22,8 @@ public final class AlarmPanel extends JPanel implements Styled {
      * @param putAway called when what is to be done next was read
      */
     public AlarmPanel(Runnable putAway) {
-        setLayout(stack);
+        super(new Stack());
+        stack = (Stack) getLayout();
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Alarm over the page");
         add(act);
@@ -56,18 +50,11 @@ public final class AlarmPanel extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
-        dress();
-    }
-
-    private void dress() {
+    protected void dress() {
         boolean acts = sign.phase() == Signals.AlarmSign.Phase.ACT;
         setBackground(acts ? skin.fill(Tone.BAD) : skin.ground());
         Color ink = acts ? skin.onFill() : skin.ink();
-        int side = scale.space(50);
-        setBorder(BorderFactory.createEmptyBorder(scale.space(acts ? 70 : 50), side, scale.space(30), side));
+        setBorder(scale.margin(acts ? 70 : 50, 50, 30, 50));
         stack.gap(scale.space(28));
         act.dress(ink, scale.bold(acts ? 128 : 56));
         reason.dress(ink, scale.bold(acts ? 44 : 28));

@@ -4,21 +4,16 @@ import java.awt.Color;
 import java.awt.Graphics;
 import java.util.List;
 import javax.swing.BorderFactory;
-import javax.swing.JPanel;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** What must be seen on every page: alarms, a dead link, a full disk. It stays as long as it holds. */
-public final class Banners extends JPanel implements Styled {
+public final class Banners extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final Prose text = new Prose("Urgent");
-    private transient Skin skin = Skin.of(org.nextpull.window.look.Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
     public Banners() {
         super(new Stack());
@@ -36,14 +31,10 @@ public final class Banners extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    protected void dress() {
         int air = scale.space(7);
         setBorder(BorderFactory.createEmptyBorder(air, scale.type(44), air, scale.space(14)));
         text.dress(skin.onFill(), scale.bold(21));
-        revalidate();
-        repaint();
     }
 
     /** Filled, with a black bar that has an exclamation mark: told by more than its colour. */

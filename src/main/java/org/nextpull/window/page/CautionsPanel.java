@@ -4,29 +4,24 @@ import java.awt.FlowLayout;
 import java.awt.Graphics;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.Cautions;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** What must have been read before a session is shown: the cautions, a sentence or two each, and the one button that goes on. */
-public final class CautionsPanel extends JPanel implements Styled {
+public final class CautionsPanel extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int MARGIN = 90;
 
-    private final Stack stack = new Stack();
+    private final Stack stack;
     private final JLabel title = new JLabel("Before you start");
     private final transient List<Prose> sentences = new ArrayList<>();
     private final JButton read = new JButton("I have read this");
-    private transient Skin skin = Skin.of(org.nextpull.window.look.Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
 
     /**
      * The panel.
@@ -34,7 +29,8 @@ public final class CautionsPanel extends JPanel implements Styled {
      * @param goOn called when the operator says that it was read
      */
     public CautionsPanel(Runnable goOn) {
-        setLayout(stack);
+        super(new Stack());
+        stack = (Stack) getLayout();
         add(title);
         int number = 0;
         for (String sentence : Cautions.sentences()) {
@@ -58,19 +54,13 @@ public final class CautionsPanel extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    protected void dress() {
         setBackground(skin.ground());
-        int side = scale.space(MARGIN);
-        setBorder(BorderFactory.createEmptyBorder(scale.space(50), side, scale.space(20), side));
+        setBorder(scale.margin(50, MARGIN, 20, MARGIN));
         stack.gap(scale.space(18));
-        title.setFont(scale.bold(40));
-        title.setForeground(skin.ink());
+        type(title, scale.bold(40), skin.ink());
         sentences.forEach(prose -> prose.dress(skin.ink(), scale.plain(19)));
         read.setFont(scale.bold(20));
-        revalidate();
-        repaint();
     }
 
     @Override

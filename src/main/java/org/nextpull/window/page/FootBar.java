@@ -217,7 +217,7 @@ public final class FootBar extends JPanel implements Styled {
             panel.setBackground(skin.ground());
             panel.setBorder(BorderFactory.createCompoundBorder(
                     BorderFactory.createMatteBorder(Math.max(1, scale.space(1)), 0, 0, 0, skin.line()),
-                    BorderFactory.createEmptyBorder(scale.space(3), scale.space(14), scale.space(3), scale.space(14))));
+                    scale.margin(3, 14, 3, 14)));
             for (Component part : panel.getComponents()) {
                 part.setFont(scale.plain(13));
                 part.setForeground(part == hints ? skin.quiet() : skin.ink());

@@ -6,6 +6,7 @@ import java.awt.event.ActionEvent;
 import java.awt.event.InputEvent;
 import java.awt.event.KeyEvent;
 import java.util.List;
+import java.util.Locale;
 import javax.swing.AbstractAction;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -32,6 +33,11 @@ public record KeyCommand(List<String> strokes, String shown, String what, Runnab
 
     public static KeyCommand of(String stroke, String shown, String what, Runnable action) {
         return new KeyCommand(List.of(stroke), shown, what, action);
+    }
+
+    /** What it does, as a menu or a button says it. */
+    public String title() {
+        return what.substring(0, 1).toUpperCase(Locale.ROOT) + what.substring(1);
     }
 
     /** Makes the key work wherever the focus is inside a view; a sign that can be typed is left to whatever is being typed in. */

@@ -4,15 +4,12 @@ import java.awt.BorderLayout;
 import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
-import javax.swing.BorderFactory;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 
 /** The list of keys, over the whole window until a key is pressed. */
-public final class KeyList extends JPanel implements Styled {
+public final class KeyList extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JLabel title = new JLabel("Keys");
@@ -70,20 +67,16 @@ public final class KeyList extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        setBackground(skin.ground());
-        rows.setBackground(skin.ground());
-        setBorder(BorderFactory.createEmptyBorder(scale.space(40), scale.space(60), scale.space(40), scale.space(60)));
-        title.setFont(scale.bold(40));
-        title.setForeground(skin.ink());
+    protected void dress() {
+        ground(rows);
+        setBorder(scale.margin(40, 60, 40, 60));
+        type(title, scale.bold(40), skin.ink());
         for (JLabel key : keys) {
-            key.setFont(scale.bold(18));
-            key.setForeground(skin.chosen());
+            type(key, scale.bold(18), skin.chosen());
             key.setPreferredSize(new java.awt.Dimension(scale.type(130), scale.type(26)));
         }
         words.forEach(word -> {
-            word.setFont(scale.plain(18));
-            word.setForeground(skin.ink());
+            type(word, scale.plain(18), skin.ink());
         });
     }
 }

@@ -8,7 +8,6 @@ import java.awt.event.AWTEventListener;
 import java.awt.event.MouseEvent;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.function.Supplier;
 import javax.swing.JMenu;
 import javax.swing.JMenuBar;
@@ -28,7 +27,7 @@ public final class Menus implements Styled {
     private final JMenu window = new JMenu("Window");
     private final Supplier<Page> current;
     private List<JMenuItem> items = List.of();
-    private TypeScale scale = TypeScale.of(1280, 720, org.nextpull.window.look.Look.plain());
+    private TypeScale scale = TypeScale.usual();
 
     /**
      * The menus.
@@ -66,9 +65,7 @@ public final class Menus implements Styled {
 
     /** The key stands in the words: as an accelerator it would act while somebody types. */
     private static JMenuItem item(KeyCommand key) {
-        String what =
-                key.what().substring(0, 1).toUpperCase(Locale.ROOT) + key.what().substring(1);
-        JMenuItem item = new JMenuItem(what + "    (" + key.shown() + ")");
+        JMenuItem item = new JMenuItem(key.title() + "    (" + key.shown() + ")");
         item.setEnabled(!key.strokes().isEmpty());
         // what the item asks for gives the focus back to where it was: the menu must be gone by then
         item.addActionListener(event -> EventQueue.invokeLater(key.action()));

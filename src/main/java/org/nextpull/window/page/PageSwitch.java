@@ -6,16 +6,13 @@ import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
 import javax.swing.JPanel;
 import javax.swing.JToggleButton;
 import org.nextpull.unit.UnitSystem;
-import org.nextpull.window.look.Skin;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
 
 /** The pages of the window, one at a time; a digit shows each. With a single page nothing of this is seen. */
-public final class PageSwitch extends JPanel implements Styled {
+public final class PageSwitch extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JPanel names = new JPanel(new FlowLayout(FlowLayout.LEFT, 0, 0));
@@ -98,15 +95,11 @@ public final class PageSwitch extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        setBackground(skin.ground());
-        names.setBackground(skin.ground());
-        middle.setBackground(skin.ground());
+    protected void dress() {
+        ground(names, middle);
         for (JToggleButton label : labels) {
-            label.setFont(scale.bold(14));
-            label.setForeground(skin.ink());
-            label.setBorder(
-                    BorderFactory.createEmptyBorder(scale.space(4), scale.space(14), scale.space(2), scale.space(14)));
+            type(label, scale.bold(14), skin.ink());
+            label.setBorder(scale.margin(4, 14, 2, 14));
         }
         pages.forEach(page -> page.style(skin, scale));
     }

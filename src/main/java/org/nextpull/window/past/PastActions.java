@@ -26,6 +26,7 @@ import org.nextpull.report.Shown;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.Question;
+import org.nextpull.window.page.SheetExport;
 import org.nextpull.window.page.Work;
 
 /** What can be done with the session that is selected; every change of the notebook is made on the working thread. */
@@ -77,27 +78,12 @@ final class PastActions {
     }
 
     void export() {
-        selected(row -> foot.ask(new Question(
-                "Write sheet, CSV and JSON of session " + row.id() + ".",
-                List.of(Question.Field.folder("Folder", "."), Question.Field.narrow("Name", "session-" + row.id())),
-                texts -> {
-                    if (!texts.get(1).strip().matches("[\\w.-]{1,100}")) {
-                        return Optional.of("A name has letters, digits, points and dashes.");
-                    }
-                    Shown units = selection.shown();
-                    work.think(
-                            () -> notebook.session(row.id())
-                                    .then(session -> DaySheet.write(
-                                            texts.get(0),
-                                            texts.get(1).strip(),
-                                            DaySheet.of(DayReader.of(notebook, session)),
-                                            ways.sheets().apply(units))),
-                            written -> foot.say(written.value()
-                                    .map(folder -> "Wrote " + texts.get(1).strip() + ".html, .csv and .json into "
-                                            + folder + ".")
-                                    .orElseGet(() -> sentence(written.findings()))));
-                    return Optional.empty();
-                })));
+        selected(row -> new SheetExport(work, foot)
+                .ask(
+                        " of session " + row.id(),
+                        "session-" + row.id(),
+                        ways.sheets().apply(selection.shown()),
+                        () -> notebook.session(row.id()).map(session -> DaySheet.of(DayReader.of(notebook, session)))));
     }
 
     void note() {

@@ -4,39 +4,32 @@ import java.awt.BorderLayout;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
-import javax.swing.BorderFactory;
-import javax.swing.JComponent;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
-import javax.swing.ScrollPaneConstants;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.nextpull.chart.SweepPlot;
+import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.StyledPanel;
+import org.nextpull.window.look.Typing;
 import org.nextpull.window.page.ChartCanvas;
 import org.nextpull.window.page.Work;
 
 /** The page: the sessions left, the one that is selected right. */
-final class PastView extends JPanel implements Styled {
+final class PastView extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JLabel findName = new JLabel("Find (Ctrl F)");
     private final JTextField find = new JTextField();
     private final JLabel count = new JLabel(" ");
     private final PastTable table = new PastTable();
-    private final JScrollPane tablePane = new JScrollPane(table);
+    private final Pane tablePane = Pane.of(table);
     private final Prose heading = new Prose("Session");
     private final Prose text = new Prose("What the session says");
-    private final JScrollPane textPane = new JScrollPane(
-            text, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+    private final Pane textPane = Pane.upright(text);
     private final ChartCanvas sweep;
     private final JPanel left = new JPanel(new BorderLayout(0, 6));
     private final JPanel words = new JPanel(new Stack());
@@ -56,22 +49,7 @@ final class PastView extends JPanel implements Styled {
         find.getAccessibleContext().setAccessibleName("Find");
         find.putClientProperty(
                 "JTextField.placeholderText", "words in engine, fuel, plan, labels, notes, logs, advice");
-        find.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                search.accept(find.getText());
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                search.accept(find.getText());
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // only attributes
-            }
-        });
+        Typing.in(find, search);
         find.addActionListener(event -> table.requestFocusInWindow());
         table.getSelectionModel().addListSelectionListener(event -> {
             if (!event.getValueIsAdjusting()) {
@@ -80,9 +58,6 @@ final class PastView extends JPanel implements Styled {
         });
         text.setFocusable(true);
         count.getAccessibleContext().setAccessibleName("How many sessions");
-        for (JScrollPane pane : List.of(tablePane, textPane)) {
-            pane.setBorder(BorderFactory.createEmptyBorder());
-        }
         JPanel finding = new JPanel(new BorderLayout(8, 0));
         finding.setOpaque(false);
         finding.add(findName, BorderLayout.WEST);
@@ -137,27 +112,19 @@ final class PastView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        int gap = scale.space(14);
-        for (JComponent part : List.of(this, left, words)) {
-            part.setBackground(skin.ground());
-        }
-        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 3, gap / 2));
-        words.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap / 2, 0, gap));
+    protected void dress() {
+        ground(left, words);
+        left.setBorder(scale.margin(7, 14, 5, 7));
+        words.setBorder(scale.margin(7, 7, 0, 14));
         halves.style(skin, scale);
         right.style(skin, scale);
-        findName.setFont(scale.plain(14));
-        findName.setForeground(skin.ink());
+        type(findName, scale.plain(14), skin.ink());
         find.setFont(scale.plain(14));
-        count.setFont(scale.plain(13));
-        count.setForeground(skin.quiet());
+        type(count, scale.plain(13), skin.quiet());
         heading.dress(skin.ink(), scale.bold(16));
         text.dress(skin.ink(), scale.plain(14));
-        textPane.getViewport().setBackground(skin.ground());
-        tablePane.getViewport().setBackground(skin.ground());
-        table.style(skin, scale);
+        textPane.style(skin, scale);
+        tablePane.style(skin, scale);
         sweep.style(skin, scale);
-        revalidate();
-        repaint();
     }
 }

@@ -1,33 +1,23 @@
 package org.nextpull.window.start;
 
 import java.awt.Component;
-import java.awt.Dimension;
 import java.awt.KeyboardFocusManager;
-import java.awt.Rectangle;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
-import javax.swing.BorderFactory;
-import javax.swing.JPanel;
-import javax.swing.Scrollable;
-import org.nextpull.window.look.Look;
-import org.nextpull.window.look.Skin;
+import org.nextpull.window.look.ScrolledPanel;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
-import org.nextpull.window.look.TypeScale;
 
 /** All sections of the form below each other. What is typed belongs to the operator: a new page never changes it. */
-final class FormView extends JPanel implements Styled, Scrollable {
+final class FormView extends ScrolledPanel {
     private static final long serialVersionUID = 1;
 
     private final transient Consumer<Function<PlanForm, PlanForm>> change;
     private final transient Consumer<FormPage.Row> focused;
     private final transient List<PartView> parts = new ArrayList<>();
     private final transient List<String> built = new ArrayList<>();
-    private transient Skin skin = Skin.of(Look.plain());
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     /**
      * The form.
@@ -36,7 +26,7 @@ final class FormView extends JPanel implements Styled, Scrollable {
      * @param focused is told which field has the focus
      */
     FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormPage.Row> focused) {
-        super(new Stack());
+        super(new Stack(), 30);
         this.change = change;
         this.focused = focused;
     }
@@ -112,38 +102,9 @@ final class FormView extends JPanel implements Styled, Scrollable {
     }
 
     @Override
-    public void style(Skin newSkin, TypeScale newScale) {
-        skin = newSkin;
-        scale = newScale;
+    protected void dress() {
         setBackground(skin.ground());
-        int side = scale.space(14);
-        setBorder(BorderFactory.createEmptyBorder(side / 2, side, side, side));
-        parts.forEach(part -> part.style(newSkin, newScale));
-        revalidate();
-    }
-
-    @Override
-    public Dimension getPreferredScrollableViewportSize() {
-        return getPreferredSize();
-    }
-
-    @Override
-    public int getScrollableUnitIncrement(Rectangle visible, int orientation, int direction) {
-        return scale.type(30);
-    }
-
-    @Override
-    public int getScrollableBlockIncrement(Rectangle visible, int orientation, int direction) {
-        return visible.height * 9 / 10;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportWidth() {
-        return true;
-    }
-
-    @Override
-    public boolean getScrollableTracksViewportHeight() {
-        return false;
+        setBorder(scale.margin(7, 14, 14, 14));
+        parts.forEach(part -> part.style(skin, scale));
     }
 }

@@ -5,25 +5,22 @@ import java.awt.Dimension;
 import java.awt.FlowLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Locale;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import java.util.stream.Collectors;
 import javax.swing.AbstractButton;
-import javax.swing.BorderFactory;
-import javax.swing.JButton;
 import javax.swing.JCheckBox;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.window.look.EvenColumns;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** One section of the form: its head, and its fields in as many columns as there is room for. */
-final class PartView extends JPanel implements Styled {
+final class PartView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final double COLUMN = 380;
 
@@ -77,23 +74,17 @@ final class PartView extends JPanel implements Styled {
                 buttons.add(box);
             }
             case LISTED -> {
-                button(
-                        "Add a " + part.section().title().toLowerCase(java.util.Locale.ROOT),
-                        () -> change.accept(form -> form.added(part.section().name())));
+                buttons.add(button(
+                        "Add a " + part.section().title().toLowerCase(Locale.ROOT),
+                        () -> change.accept(form -> form.added(part.section().name()))));
                 if (part.isPresent()) {
-                    button("Remove", () -> change.accept(form -> form.switched(table, false)));
+                    buttons.add(button("Remove", () -> change.accept(form -> form.switched(table, false))));
                 }
             }
             default -> {
                 // nothing to switch
             }
         }
-    }
-
-    private void button(String text, Runnable action) {
-        JButton button = new JButton(text);
-        button.addActionListener(event -> action.run());
-        buttons.add(button);
     }
 
     List<RowView> rows() {
@@ -115,19 +106,17 @@ final class PartView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        title.setFont(scale.bold(18));
-        title.setForeground(skin.ink());
-        purpose.setFont(scale.plain(13));
-        purpose.setForeground(skin.quiet());
+    protected void dress() {
+        type(title, scale.bold(18), skin.ink());
+        type(purpose, scale.plain(13), skin.quiet());
         wrong.dress(skin.ink(), scale.bold(13));
         buttons.forEach(button -> button.setFont(scale.plain(13)));
         rows.forEach(row -> row.style(skin, scale));
-        head.setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(4), 0));
-        title.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, scale.space(14)));
+        head.setBorder(scale.margin(0, 0, 4, 0));
+        title.setBorder(scale.margin(0, 0, 0, 14));
         title.setPreferredSize(null);
         title.setPreferredSize(new Dimension(title.getPreferredSize().width, scale.type(30)));
         columns.size(scale.type(COLUMN), scale.space(24));
-        setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(12), 0));
+        setBorder(scale.margin(0, 0, 12, 0));
     }
 }

@@ -1,10 +1,10 @@
 package org.nextpull.window.start;
 
-import java.awt.Color;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.GridBagConstraints;
 import java.awt.GridBagLayout;
+import java.awt.Rectangle;
 import java.awt.event.FocusAdapter;
 import java.awt.event.FocusEvent;
 import java.util.LinkedHashSet;
@@ -12,7 +12,6 @@ import java.util.List;
 import java.util.Set;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.JComboBox;
 import javax.swing.JComponent;
@@ -20,17 +19,14 @@ import javax.swing.JLabel;
 import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
-import javax.swing.event.DocumentEvent;
-import javax.swing.event.DocumentListener;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
+import org.nextpull.window.look.Typing;
 
 /** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
-final class RowView extends JPanel implements Styled {
+final class RowView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final double NAME = 0.48;
     private static final double INPUT = 0.33;
@@ -41,7 +37,6 @@ final class RowView extends JPanel implements Styled {
     private final JPanel line = new JPanel(new GridBagLayout());
     private final Prose wrong = new Prose("What is wrong");
     private transient FormPage.Row row;
-    private Color quiet = Color.GRAY;
 
     /**
      * A field.
@@ -59,7 +54,7 @@ final class RowView extends JPanel implements Styled {
             @Override
             public void focusGained(FocusEvent event) {
                 focused.accept(RowView.this.row);
-                scrollRectToVisible(new java.awt.Rectangle(0, -40, getWidth(), getHeight() + 80));
+                scrollRectToVisible(new Rectangle(0, -40, getWidth(), getHeight() + 80));
             }
         });
         setOpaque(false);
@@ -74,22 +69,7 @@ final class RowView extends JPanel implements Styled {
 
     private static JTextField text(FormPage.Row row, Consumer<String> typed) {
         JTextField field = new JTextField(row.typed());
-        field.getDocument().addDocumentListener(new DocumentListener() {
-            @Override
-            public void insertUpdate(DocumentEvent event) {
-                typed.accept(field.getText());
-            }
-
-            @Override
-            public void removeUpdate(DocumentEvent event) {
-                typed.accept(field.getText());
-            }
-
-            @Override
-            public void changedUpdate(DocumentEvent event) {
-                // only attributes
-            }
-        });
+        Typing.in(field, typed);
         return field;
     }
 
@@ -109,7 +89,7 @@ final class RowView extends JPanel implements Styled {
                 boolean unsaid = "".equals(value);
                 super.getListCellRendererComponent(list, unsaid ? unsaid(index < 0) : value, index, selected, focus);
                 if (unsaid && !selected) {
-                    setForeground(quiet);
+                    setForeground(skin.quiet());
                 }
                 return this;
             }
@@ -161,23 +141,19 @@ final class RowView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        quiet = skin.quiet();
-        name.setFont(scale.plain(14));
-        name.setForeground(skin.ink());
+    protected void dress() {
+        type(name, scale.plain(14), skin.ink());
         input.setFont(scale.plain(14));
-        unit.setFont(scale.plain(13));
-        unit.setForeground(skin.quiet());
+        type(unit, scale.plain(13), skin.quiet());
         wrong.dress(skin.ink(), scale.bold(13));
-        int gap = scale.space(8);
         Dimension natural = new Dimension(0, scale.type(28));
         for (JComponent part : List.of(name, input, unit)) {
             part.setPreferredSize(natural);
             part.setMinimumSize(natural);
         }
-        name.setBorder(BorderFactory.createEmptyBorder(0, 0, 0, gap));
-        unit.setBorder(BorderFactory.createEmptyBorder(0, gap, 0, 0));
-        setBorder(BorderFactory.createEmptyBorder(0, 0, scale.space(5), 0));
+        name.setBorder(scale.margin(0, 0, 0, 8));
+        unit.setBorder(scale.margin(0, 8, 0, 0));
+        setBorder(scale.margin(0, 0, 5, 0));
     }
 
     /** A part of the line takes its share of the width, whatever it holds. */

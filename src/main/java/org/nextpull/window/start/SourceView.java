@@ -3,12 +3,12 @@ package org.nextpull.window.start;
 import java.awt.Component;
 import java.awt.Dimension;
 import java.awt.FlowLayout;
+import java.awt.Font;
 import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
-import javax.swing.BorderFactory;
 import javax.swing.ButtonGroup;
 import javax.swing.DefaultListCellRenderer;
 import javax.swing.DefaultListModel;
@@ -22,17 +22,16 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 import org.nextpull.window.page.PathChooser;
 import org.nextpull.window.page.PlainTable;
 
 /** Data source, and what arrives from there. */
-final class SourceView extends JPanel implements Styled {
+final class SourceView extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JLabel title = new JLabel("Data source");
@@ -48,9 +47,9 @@ final class SourceView extends JPanel implements Styled {
     private final Prose state = new Prose("What arrives");
     private final JLabel raw = new JLabel(" ");
     private final ArrivalsTable table = new ArrivalsTable();
-    private final JScrollPane tablePane = new JScrollPane(table);
+    private final Pane tablePane = Pane.of(table);
     private final Prose said = new Prose("What the source said");
-    private final Stack stack = new Stack();
+    private final Stack stack;
 
     /**
      * The view.
@@ -59,7 +58,8 @@ final class SourceView extends JPanel implements Styled {
      * @param watch asks to see what arrives from there
      */
     SourceView(Runnable look, Consumer<SourceChoice> watch) {
-        setLayout(stack);
+        super(new Stack());
+        stack = (Stack) getLayout();
         ButtonGroup group = new ButtonGroup();
         group.add(port);
         group.add(folder);
@@ -79,7 +79,6 @@ final class SourceView extends JPanel implements Styled {
         name.getAccessibleContext().setAccessibleName("Port or folder");
         portList.getAccessibleContext().setAccessibleName("Ports of this computer");
         raw.getAccessibleContext().setAccessibleName("Last line as it came");
-        tablePane.setBorder(BorderFactory.createEmptyBorder());
         JPanel kinds = new JPanel(new GridLayout(1, 2));
         kinds.add(port);
         kinds.add(folder);
@@ -161,31 +160,25 @@ final class SourceView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale scale) {
-        int side = scale.space(14);
-        setBorder(BorderFactory.createEmptyBorder(side / 2, 0, side / 2, 0));
+    protected void dress() {
+        setBorder(scale.margin(7, 0, 7, 0));
         stack.gap(scale.space(6));
         portPane.setPreferredSize(new Dimension(10, scale.type(24) * 3 + scale.space(4)));
-        setBackground(skin.ground());
+        ground(portList);
         for (JComponent part : parts()) {
-            part.setFont(scale.plain(14));
-            part.setForeground(skin.ink());
+            type(part, scale.plain(14), skin.ink());
         }
         for (JComponent bare : List.<JComponent>of(port, folder)) {
             bare.setOpaque(false);
         }
         title.setFont(scale.bold(18));
-        portList.setFont(scale.plain(14));
+        type(portList, scale.plain(14), skin.ink());
         portList.setFixedCellHeight(scale.type(24));
-        portList.setBackground(skin.ground());
-        portList.setForeground(skin.ink());
         portPane.getViewport().setBackground(skin.ground());
-        tablePane.getViewport().setBackground(skin.ground());
-        raw.setFont(new java.awt.Font(java.awt.Font.MONOSPACED, java.awt.Font.PLAIN, scale.type(13)));
+        tablePane.style(skin, scale);
+        raw.setFont(new Font(Font.MONOSPACED, Font.PLAIN, scale.type(13)));
         state.dress(skin.ink(), scale.bold(15));
         said.dress(skin.ink(), scale.plain(13));
-        table.style(skin, scale);
-        revalidate();
     }
 
     /** A port in a list: its name and what is plugged in there. */

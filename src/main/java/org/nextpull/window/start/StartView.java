@@ -11,27 +11,23 @@ import javax.swing.BorderFactory;
 import javax.swing.JButton;
 import javax.swing.JLabel;
 import javax.swing.JPanel;
-import javax.swing.JScrollPane;
 import javax.swing.JSplitPane;
-import javax.swing.ScrollPaneConstants;
 import org.nextpull.report.Shown;
-import org.nextpull.window.look.Look;
+import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Stack;
-import org.nextpull.window.look.Styled;
+import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
-import org.nextpull.window.look.TypeScale;
 
 /** The page: the plan left, with a line that explains the field in hand; the source right; the start below it. */
-final class StartView extends JPanel implements Styled {
+final class StartView extends StyledPanel {
     private static final long serialVersionUID = 1;
 
     private final JLabel plan = new JLabel();
     private final transient List<JButton> buttons = new ArrayList<>();
     private final FormView form;
-    private final JScrollPane formPane;
+    private final Pane formPane;
     private final Prose hint = new Prose("About this field");
     private final Prose loose = new Prose("Beside the fields");
     private final JPanel looseButtons = new JPanel(new FlowLayout(FlowLayout.LEFT, 6, 0));
@@ -44,7 +40,6 @@ final class StartView extends JPanel implements Styled {
     private final JPanel left = new JPanel(stack);
     private final JPanel right = new JPanel(new Stack());
     private final SharedSplit halves;
-    private transient TypeScale scale = TypeScale.of(1280, 720, Look.plain());
 
     /** What the page can be asked for. */
     record Wishes(
@@ -60,13 +55,12 @@ final class StartView extends JPanel implements Styled {
         super(new BorderLayout());
         change = wishes.change();
         form = new FormView(change, row -> hint(row.spoken()));
-        formPane = new JScrollPane(
-                form, ScrollPaneConstants.VERTICAL_SCROLLBAR_AS_NEEDED, ScrollPaneConstants.HORIZONTAL_SCROLLBAR_NEVER);
+        formPane = Pane.upright(form);
         source = new SourceView(wishes.ports(), wishes.watch());
         plan.getAccessibleContext().setAccessibleName("Plan");
-        button("Open (Ctrl O)", wishes.open());
-        button("Save as (Ctrl S)", wishes.save());
-        button("New (Ctrl N)", wishes.fresh());
+        buttons.add(button("Open (Ctrl O)", wishes.open()));
+        buttons.add(button("Save as (Ctrl S)", wishes.save()));
+        buttons.add(button("New (Ctrl N)", wishes.fresh()));
         JPanel row = new JPanel(new FlowLayout(FlowLayout.RIGHT, 6, 0));
         row.setOpaque(false);
         buttons.forEach(row::add);
@@ -87,12 +81,6 @@ final class StartView extends JPanel implements Styled {
         looseButtons.setOpaque(false);
         getAccessibleContext().setAccessibleName("Start");
         hint("Every field tells here what it is for. Tab goes from field to field, F8 to the next that is wrong.");
-    }
-
-    private void button(String text, Runnable action) {
-        JButton button = new JButton(text);
-        button.addActionListener(event -> action.run());
-        buttons.add(button);
     }
 
     private void hint(String sentences) {
@@ -144,9 +132,7 @@ final class StartView extends JPanel implements Styled {
     }
 
     private void takeOut(String key) {
-        JButton button = new JButton("Take out " + key);
-        button.addActionListener(event -> change.accept(form -> form.without(key)));
-        looseButtons.add(button);
+        looseButtons.add(button("Take out " + key, () -> change.accept(form -> form.without(key))));
     }
 
     private void restyleLoose() {
@@ -156,29 +142,21 @@ final class StartView extends JPanel implements Styled {
     }
 
     @Override
-    public void style(Skin skin, TypeScale newScale) {
-        scale = newScale;
-        int gap = scale.space(14);
-        for (JPanel part : List.of(this, left, right)) {
-            part.setBackground(skin.ground());
-        }
-        left.setBorder(BorderFactory.createEmptyBorder(gap / 2, gap, gap / 2, 0));
-        right.setBorder(BorderFactory.createEmptyBorder(0, gap, gap / 2, gap));
-        stack.gap(gap / 2);
+    protected void dress() {
+        ground(left, right);
+        left.setBorder(scale.margin(7, 14, 7, 0));
+        right.setBorder(scale.margin(0, 14, 7, 14));
+        stack.gap(scale.space(7));
         halves.style(skin, scale);
-        plan.setFont(scale.bold(18));
-        plan.setForeground(skin.ink());
+        type(plan, scale.bold(18), skin.ink());
         buttons.forEach(button -> button.setFont(scale.plain(13)));
         hint.dress(skin.ink(), scale.plain(14));
         loose.dress(skin.ink(), scale.bold(13));
         ready.dress(skin.ink(), scale.plain(13));
         start.setFont(scale.bold(18));
         formPane.setBorder(BorderFactory.createMatteBorder(1, 0, 1, 0, skin.line()));
-        formPane.getViewport().setBackground(skin.ground());
+        formPane.style(skin, scale);
         restyleLoose();
-        form.style(skin, scale);
         source.style(skin, scale);
-        revalidate();
-        repaint();
     }
 }
