@@ -85,7 +85,7 @@ public final class DayPlanner {
 
         private StepLimit.RowLevels levels(double[] rows) {
             return evidence.levels()
-                    .<StepLimit.RowLevels>map(found -> new LevelCeiling(found, rows))
+                    .<StepLimit.RowLevels>map(found -> new StepLimit.LevelCeiling(found, rows))
                     .orElse(rpm -> Double.POSITIVE_INFINITY);
         }
 

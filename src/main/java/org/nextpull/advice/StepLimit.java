@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.Optional;
+import org.nextpull.fit.KnockLevels;
 import org.nextpull.fit.RowCaps;
 import org.nextpull.unit.Lambda;
 
@@ -52,5 +53,27 @@ final class StepLimit {
     /** The most that the next pull may have at a speed, degrees. */
     double deg(double rpm) {
         return Math.min(capDeg(rpm), mostAdvancedClean(rpm) + rules.largestStepDeg());
+    }
+
+    /** The most advance at which the level of knock is likely to stay under its limit, by speed: that of the lower of the two rows around. */
+    static final class LevelCeiling implements StepLimit.RowLevels {
+        private final double[] rows;
+        private final double[] ceiling;
+
+        LevelCeiling(KnockLevels levels, double[] rows) {
+            this.rows = rows.clone();
+            ceiling = levels.ceilingsDeg();
+        }
+
+        @Override
+        public double ceilingDeg(double rpm) {
+            double lowest = Double.POSITIVE_INFINITY;
+            for (int r = 0; r < rows.length; r++) {
+                boolean isBelow = rows[r] <= rpm && (r + 1 == rows.length || rows[r + 1] > rpm);
+                boolean isAbove = rows[r] >= rpm && (r == 0 || rows[r - 1] < rpm);
+                lowest = isBelow || isAbove ? Math.min(lowest, ceiling[r]) : lowest;
+            }
+            return lowest;
+        }
     }
 }

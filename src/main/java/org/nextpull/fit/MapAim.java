@@ -4,6 +4,9 @@ import java.util.Optional;
 
 /** The best map: each row its own. */
 final class MapAim implements SurfaceAim {
+    private static final int HALVINGS = 30;
+    private static final double FARTHEST_DEG = 30;
+
     private final SurfacePosterior posterior;
     private final double hundredths;
     private final RowCaps caps;
@@ -26,11 +29,30 @@ final class MapAim implements SurfaceAim {
         double[] least = new double[posterior.rows().size()];
         double[] best = wantedDeg();
         for (int r = 0; r < least.length; r++) {
-            least[r] = Math.min(
-                    caps.deg(r),
-                    NearBest.least(posterior, new NearBest.Place(r, hundredths), best[r], nearBestPercent));
+            least[r] = Math.min(caps.deg(r), leastWithin(nearBestPercent, r, best[r]));
         }
         return least;
+    }
+
+    /** The least advance of a row that loses no more on the mean fitted curve than a given share beyond its best. */
+    private double leastWithin(double percent, int row, double best) {
+        double allowed = fall(row, best) + percent;
+        double low = best - FARTHEST_DEG;
+        double high = best;
+        for (int i = 0; i < HALVINGS; i++) {
+            double middle = (low + high) / 2;
+            if (fall(row, middle) > allowed) {
+                low = middle;
+            } else {
+                high = middle;
+            }
+        }
+        return high;
+    }
+
+    private double fall(int row, double deg) {
+        return posterior.mean(
+                cell -> cell.fall(row, deg - SparkMixture.peak(posterior.columns(), cell, row, hundredths)));
     }
 
     @Override

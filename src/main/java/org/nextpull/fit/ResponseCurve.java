@@ -15,8 +15,6 @@ public final class ResponseCurve {
     private static final double LOW = 0.05;
     private static final double HIGH = 0.95;
     private static final double PERCENT = 100;
-    private static final double PER_TEN = 0.1;
-    private static final double LEAST_SHARE = 0.3;
     /** Step of the slope over a peak that is not known, degrees or hundredths of lambda. */
     private static final double SLOPE_STEP = 0.05;
 
@@ -107,7 +105,7 @@ public final class ResponseCurve {
             double x = reading.advance().deg()
                     - SparkMixture.peak(posterior.columns(), cell, reading.row(), z)
                     - (place.followsSpark ? 0 : off);
-            sum += spark(cell, reading.row(), x) + mixture(cell, z - (place.followsSpark ? off : 0));
+            sum += cell.fall(reading.row(), x) + mixture(cell, z - (place.followsSpark ? off : 0));
         }
         return sum / pull.readings().size();
     }
@@ -119,13 +117,9 @@ public final class ResponseCurve {
         double sum = 0;
         for (int r = 0; r < cell.peak.length; r++) {
             double peak = SparkMixture.peak(posterior.columns(), cell, r, place.hundredths);
-            sum += spark(cell, r, place.deg - peak - off);
+            sum += cell.fall(r, place.deg - peak - off);
         }
         return sum / cell.peak.length + mixture(cell, place.hundredths);
-    }
-
-    private static double spark(SolvedCell cell, int row, double x) {
-        return cell.curvature[row] * x * x * Math.max(LEAST_SHARE, 1 - cell.asymmetry[row] * x * PER_TEN);
     }
 
     private double mixture(SolvedCell cell, double hundredths) {
@@ -134,7 +128,8 @@ public final class ResponseCurve {
                 .mixture
                 .map(first -> {
                     double w = hundredths - cell.common[first + 1];
-                    double share = Math.max(LEAST_SHARE, 1 - cell.common[first + 3] * w * PER_TEN);
+                    double share = Math.max(
+                            SurfaceTangent.LEAST_SHARE, 1 - cell.common[first + 3] * w * SurfaceTangent.PER_TEN);
                     return Math.exp(cell.common[first + 2]) * w * w * share;
                 })
                 .orElse(0.0);

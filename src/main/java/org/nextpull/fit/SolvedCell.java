@@ -32,6 +32,13 @@ final class SolvedCell {
         this.covariance = covariance;
     }
 
+    /** Percent that a row loses some degrees from its best, bent as {@link SurfaceTangent} has it. */
+    double fall(int row, double offDeg) {
+        double near = Math.max(-SurfaceTangent.FARTHEST_DEG, Math.min(SurfaceTangent.FARTHEST_DEG, offDeg));
+        double share = Math.max(SurfaceTangent.LEAST_SHARE, 1 - asymmetry[row] * near * SurfaceTangent.PER_TEN);
+        return curvature[row] * offDeg * offDeg * share;
+    }
+
     /** The equations that the node came from, upper triangle in a square. */
     double[] equations() {
         int size = 2 * rowCount + commonCount;

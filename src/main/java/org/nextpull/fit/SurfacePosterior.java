@@ -196,7 +196,7 @@ public final class SurfacePosterior {
 
     /** What these pulls teach of another day, or of another fuel. */
     public SurfaceKnowledge knowledge() {
-        return new SurfaceLesson(this).knowledge();
+        return SurfaceKnowledge.of(this);
     }
 
     /** How much a pull counts: 1.25 where it agrees; below 0.4 the pull as a whole looks like an outlier. */

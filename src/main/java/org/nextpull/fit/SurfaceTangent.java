@@ -7,11 +7,13 @@ final class SurfaceTangent {
     /** Beyond this the asymmetry of the mixture does not, hundredths of lambda. */
     private static final double FARTHEST_HUNDREDTHS = 8;
 
-    private static final double LEAST_SHARE = 0.3;
+    /** Of the fall that the asymmetry leaves at least. */
+    static final double LEAST_SHARE = 0.3;
     /** Share of the fall that the curve may be wrong by. */
     private static final double MISFIT = 0.05;
 
-    private static final double PER_TEN = 0.1;
+    /** Asymmetry counts by ten degrees, or hundredths of lambda. */
+    static final double PER_TEN = 0.1;
 
     private final ReadingTable table;
     private final CommonColumns columns;
