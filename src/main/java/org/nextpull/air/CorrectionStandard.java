@@ -31,14 +31,18 @@ public sealed interface CorrectionStandard
      */
     double factor(AirState air);
 
-    /** The air at which the factor is 1. */
-    AirState reference();
+    /** The air at which the factor is 1: 25 degC and 100 kPa, of which 1 kPa is vapour, unless the standard has another. */
+    default AirState reference() {
+        return new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1));
+    }
 
     /** The standard's own range; empty for no correction. */
     Optional<ValidRange> limits();
 
     /** Whether the standard has been withdrawn and serves only comparison with old figures. */
-    boolean withdrawn();
+    default boolean withdrawn() {
+        return false;
+    }
 
     /** Absolute temperature as the standards print it; the difference to the exact one is below 1e-5 of a factor. */
     static double printedKelvins(Temperature temperature) {

@@ -1,8 +1,6 @@
 package org.nextpull.air;
 
 import java.util.Optional;
-import org.nextpull.unit.Pressure;
-import org.nextpull.unit.Temperature;
 
 /**
  * ISO 1585 for spark ignition, the same as UN R85, 88/195/EEC and JIS D 1001: factor = (99 kPa / pd)^1.2 (T / 298)^0.6 with the dry
@@ -34,17 +32,7 @@ public record Iso1585() implements CorrectionStandard {
     }
 
     @Override
-    public AirState reference() {
-        return new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1));
-    }
-
-    @Override
     public Optional<CorrectionStandard.ValidRange> limits() {
         return Optional.of(CorrectionStandard.ValidRange.ofKilopascals(80, 110));
-    }
-
-    @Override
-    public boolean withdrawn() {
-        return false;
     }
 }

@@ -1,8 +1,6 @@
 package org.nextpull.air;
 
 import java.util.Optional;
-import org.nextpull.unit.Pressure;
-import org.nextpull.unit.Temperature;
 
 /** Torque as measured: the factor is 1 in any air. */
 public record NoCorrection() implements CorrectionStandard {
@@ -21,19 +19,8 @@ public record NoCorrection() implements CorrectionStandard {
         return 1;
     }
 
-    /** Any air would do; 25 degC and 100 kPa with 1 kPa of vapour is given. */
-    @Override
-    public AirState reference() {
-        return new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1));
-    }
-
     @Override
     public Optional<CorrectionStandard.ValidRange> limits() {
         return Optional.empty();
-    }
-
-    @Override
-    public boolean withdrawn() {
-        return false;
     }
 }

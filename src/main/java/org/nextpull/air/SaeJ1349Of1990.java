@@ -1,8 +1,6 @@
 package org.nextpull.air;
 
 import java.util.Optional;
-import org.nextpull.unit.Pressure;
-import org.nextpull.unit.Temperature;
 
 /**
  * SAE J1349 JUN90: factor = 1.180 (99 kPa / pd) sqrt(T / 298) - 0.180, with the dry pressure pd and T in K. It takes a mechanical
@@ -30,11 +28,6 @@ record SaeJ1349Of1990() implements CorrectionStandard {
         double pressure = REFERENCE_DRY_PASCALS / air.dryPressure().pascals();
         double warmth = CorrectionStandard.printedKelvins(air.temperature()) / REFERENCE_KELVINS;
         return GAIN * pressure * Math.sqrt(warmth) - FRICTION;
-    }
-
-    @Override
-    public AirState reference() {
-        return new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1));
     }
 
     @Override

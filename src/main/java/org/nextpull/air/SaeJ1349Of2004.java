@@ -1,8 +1,6 @@
 package org.nextpull.air;
 
 import java.util.Optional;
-import org.nextpull.unit.Pressure;
-import org.nextpull.unit.Temperature;
 
 /**
  * SAE J1349 AUG2004: factor = 1.176 (99 kPa / pd) sqrt(T / 298) - 0.176, with the dry pressure pd and T in K. It takes a mechanical
@@ -33,17 +31,7 @@ public record SaeJ1349Of2004() implements CorrectionStandard {
     }
 
     @Override
-    public AirState reference() {
-        return new AirState(Pressure.ofKilopascals(100), Temperature.ofCelsius(25), Pressure.ofKilopascals(1));
-    }
-
-    @Override
     public Optional<CorrectionStandard.ValidRange> limits() {
         return Optional.of(CorrectionStandard.ValidRange.ofKilopascals(90, 105));
-    }
-
-    @Override
-    public boolean withdrawn() {
-        return false;
     }
 }

@@ -10,6 +10,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.WrittenId;
 
 /**
  * Whether one channel lived in a pull. A sensor that is dead, stuck or wrongly scaled goes on to read something; a limit is watched only
@@ -199,7 +200,7 @@ public record ChannelLife(Channel channel, Life life, double figure) {
     }
 
     /** Whether a channel lives in a pull, and if not, how one sees that. */
-    public enum Life {
+    public enum Life implements WrittenId {
         LIVE,
         /** There is no such column. */
         NOT_LOGGED,
@@ -211,10 +212,5 @@ public record ChannelLife(Channel channel, Life life, double figure) {
         OUT_OF_RANGE,
         /** No engine reads that under load: it is dead, swapped with another or wrongly scaled. */
         IMPLAUSIBLE;
-
-        /** As JSON writes it: {@code not-logged}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
     }
 }

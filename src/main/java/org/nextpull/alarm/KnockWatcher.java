@@ -12,22 +12,21 @@ import org.nextpull.pull.KnockReading;
  * sounds at the plan's {@code knock_events}, which is the first event where the plan names no number. Once sounded, a quiet time ends the
  * count, so that a speed held with the spark stepped back is heard afresh.
  */
-final class KnockWatcher implements Watchers.Watcher {
+final class KnockWatcher extends Watchers.Watcher {
     private static final double QUIET_S = 3;
     private static final double APART_S = 1;
 
-    private final Episode episode;
     private final OptionalDouble mostLevel;
     private Optional<Alarm.RowPlace> loaded = Optional.empty();
     private double events;
 
     KnockWatcher(int eventsThatCount, OptionalDouble mostLevel) {
-        this.episode = new Episode(Limit.KNOCK, eventsThatCount, 0);
+        super(new Episode(Limit.KNOCK, eventsThatCount, 0));
         this.mostLevel = mostLevel;
     }
 
     @Override
-    public void take(Row row, EngineRunning state, Consumer<Alarm.Event> out) {
+    void take(Row row, EngineRunning state, Consumer<Alarm.Event> out) {
         Alarm.RowPlace at = row.moment();
         if (!state.isLoadedForKnock()) {
             if (loaded.map(at::secondsSince).orElse(APART_S) >= APART_S) {
@@ -63,14 +62,9 @@ final class KnockWatcher implements Watchers.Watcher {
     }
 
     @Override
-    public Optional<Alarm> sounding() {
-        return episode.sounding();
-    }
-
-    @Override
-    public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> out) {
+    void restart(Alarm.RowPlace at, Consumer<Alarm.Event> out) {
         events = 0;
         loaded = Optional.empty();
-        episode.end(at, out);
+        super.restart(at, out);
     }
 }

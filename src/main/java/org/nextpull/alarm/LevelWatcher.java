@@ -10,11 +10,10 @@ import org.nextpull.channel.Role;
 import org.nextpull.plan.Limit;
 
 /** Watches the worst of all sensors of a role against a fixed level. */
-final class LevelWatcher implements Watchers.Watcher {
+final class LevelWatcher extends Watchers.Watcher {
     private final Role role;
     private final Limit limit;
     private final When when;
-    private final Episode episode;
 
     /**
      * When and how a level is read.
@@ -31,14 +30,14 @@ final class LevelWatcher implements Watchers.Watcher {
     }
 
     LevelWatcher(Role role, Limit limit, When when, Episode episode) {
+        super(episode);
         this.role = role;
         this.limit = limit;
         this.when = when;
-        this.episode = episode;
     }
 
     @Override
-    public void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
+    void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
         if (!when.applies().test(state)) {
             episode.without(row.moment(), events);
             return;
@@ -75,21 +74,6 @@ final class LevelWatcher implements Watchers.Watcher {
 
     private boolean isBeyond(double value) {
         return isWorse(value, episode.allowed());
-    }
-
-    @Override
-    public Optional<Alarm.Headroom> headroom() {
-        return episode.headroom();
-    }
-
-    @Override
-    public Optional<Alarm> sounding() {
-        return episode.sounding();
-    }
-
-    @Override
-    public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
-        episode.end(at, events);
     }
 
     private record Reading(Channel channel, double value) {}

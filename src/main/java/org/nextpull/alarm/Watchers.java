@@ -53,18 +53,16 @@ final class Watchers {
     }
 
     /** Watches the engine's speed, also where it follows from the roller's. */
-    private static final class SpeedWatcher implements Watcher {
+    private static final class SpeedWatcher extends Watcher {
         private static final Channel SPEED = Channel.of(Role.ENGINE_SPEED);
         private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
 
-        private final Episode episode;
-
         SpeedWatcher(Episode episode) {
-            this.episode = episode;
+            super(episode);
         }
 
         @Override
-        public void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
+        void take(Row row, EngineRunning state, Consumer<Alarm.Event> events) {
             boolean engine = row.find(Role.ENGINE_SPEED).isPresent();
             if (state.rpm().isEmpty() || !(engine || row.find(Role.ROLLER_SPEED).isPresent())) {
                 return;
@@ -77,37 +75,32 @@ final class Watchers {
                 episode.within(row.moment(), events);
             }
         }
-
-        @Override
-        public Optional<Alarm.Headroom> headroom() {
-            return episode.headroom();
-        }
-
-        @Override
-        public Optional<Alarm> sounding() {
-            return episode.sounding();
-        }
-
-        @Override
-        public void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
-            episode.end(at, events);
-        }
     }
 
     /** Watches one limit. */
-    interface Watcher {
+    abstract static class Watcher {
+        final Episode episode;
+
+        Watcher(Episode episode) {
+            this.episode = episode;
+        }
+
         /** Looks at a row. */
-        void take(Row row, EngineRunning state, Consumer<Alarm.Event> events);
+        abstract void take(Row row, EngineRunning state, Consumer<Alarm.Event> events);
 
         /** The alarm that is sounding now. */
-        Optional<Alarm> sounding();
+        Optional<Alarm> sounding() {
+            return episode.sounding();
+        }
 
         /** The latest reading against the limit; empty where it is not one level or does not hold at the moment. */
-        default Optional<Alarm.Headroom> headroom() {
-            return Optional.empty();
+        Optional<Alarm.Headroom> headroom() {
+            return episode.headroom();
         }
 
         /** The time ran backwards: another recording begins. */
-        void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events);
+        void restart(Alarm.RowPlace at, Consumer<Alarm.Event> events) {
+            episode.end(at, events);
+        }
     }
 }

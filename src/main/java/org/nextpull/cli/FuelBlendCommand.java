@@ -12,7 +12,6 @@ import org.nextpull.fuel.Element;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelFacts;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.ShareBy;
 import org.nextpull.fuel.Sourced;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelText;
@@ -91,8 +90,8 @@ final class FuelBlendCommand implements Callable<Integer> {
             throw new ParameterException(
                     spec.commandLine(), "--density goes with --elements; that of parts is computed.");
         }
-        ShareBy share =
-                by.map(text -> known.taken(ShareBy.find(text, Place.nowhere()))).orElse(ShareBy.VOLUME);
+        BlendRecipe.ShareBy share = by.map(text -> known.taken(BlendRecipe.ShareBy.find(text, Place.nowhere())))
+                .orElse(BlendRecipe.ShareBy.VOLUME);
         return BlendRecipe.ofParts(name, parts, share, known.blends(), Place.nowhere());
     }
 

@@ -6,7 +6,6 @@ import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelDose;
 import org.nextpull.fuel.InjectorDuty;
-import org.nextpull.fuel.SpecificConsumption;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelFlowText;
 import org.nextpull.unit.Lambda;
@@ -136,7 +135,7 @@ final class FuelInjectorCommand implements Callable<Integer> {
         double watts = power.orElseThrow(() ->
                         new Amount.Wanted("power", "--power, or the fuel flow by --flow", Quantity.POWER).missing(at))
                 .positive(at, "--power", Quantity.POWER);
-        SpecificConsumption measured = new SpecificConsumption(Amount.positive(
+        InjectorDuty.SpecificConsumption measured = new InjectorDuty.SpecificConsumption(Amount.positive(
                 at, new Amount.Wanted("specific consumption", "--bsfc", Quantity.SPECIFIC_CONSUMPTION), consumption));
         return measuredOn
                 .map(known::named)

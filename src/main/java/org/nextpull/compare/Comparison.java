@@ -1,8 +1,8 @@
 package org.nextpull.compare;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.OptionalInt;
+import org.nextpull.finding.WrittenId;
 
 /**
  * One label against the reference.
@@ -56,7 +56,7 @@ public record Comparison(
     }
 
     /** What a comparison comes to. The order of the questions: same, more, less, else it cannot be told. */
-    public enum Verdict {
+    public enum Verdict implements WrittenId {
         /** The interval lies within plus and minus the worth. */
         SAME,
         /** The interval lies wholly above zero. */
@@ -65,10 +65,5 @@ public record Comparison(
         LESS,
         /** None of these, or the pulls that were planned are not all run. */
         CANNOT_TELL;
-
-        /** As JSON writes it: {@code cannot-tell}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
     }
 }

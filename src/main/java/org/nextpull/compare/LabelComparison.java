@@ -42,7 +42,8 @@ public final class LabelComparison {
         DayFit day = DayModel.fit(labels, inOrder);
         ComparisonResult result = result(day, inOrder, request);
         findings.addAll(Remarks.of(day, inOrder, result, request));
-        Optional<FurtherPulls> further = FurtherPulls.of(result, request.looks(), inOrder.size());
+        Optional<ComparisonResult.FurtherPulls> further =
+                ComparisonResult.FurtherPulls.of(result, request.looks(), inOrder.size());
         return Outcome.of(result.with(further, findings), findings);
     }
 

@@ -7,7 +7,7 @@ import org.nextpull.engine.cycle.Cylinder;
 import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.cycle.Wiebe;
 import org.nextpull.engine.gas.FreshCharge;
-import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Gas;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -110,8 +110,8 @@ public final class ModelEngine {
         double volume = crank.volume(deg);
         double compression = trapped.filling().volume() / volume;
         double warmer = Math.pow(compression, COMPRESSION_EXPONENT);
-        GasState start = trapped.filling().state();
-        GasState state = new GasState(start.pascals() * compression * warmer, start.kelvins() * warmer);
+        Gas.State start = trapped.filling().state();
+        Gas.State state = new Gas.State(start.pascals() * compression * warmer, start.kelvins() * warmer);
         FreshCharge mixture = new FreshCharge(
                 point.fuel(),
                 point.fuel().vapourLambda(point.lambda()),
@@ -141,7 +141,7 @@ public final class ModelEngine {
     }
 
     /** Work in J of the rest of the cycle: blowdown to bottom dead centre, exhaust, inlet, and compression until the inlet closes. */
-    private double gasExchange(OperatingPoint point, Trapping trapped, GasState opening) {
+    private double gasExchange(OperatingPoint point, Trapping trapped, Gas.State opening) {
         SliderCrank crank = new SliderCrank(design.cylinder());
         double swept = design.cylinder().sweptVolume();
         double bottom = swept + design.cylinder().clearanceVolume();
@@ -169,7 +169,7 @@ public final class ModelEngine {
     }
 
     /** Mean gas after blowdown of a fixed volume (Heywood, section 6.5, from memory), cooled in the port. */
-    private double exhaust(OperatingPoint point, GasState opening) {
+    private double exhaust(OperatingPoint point, Gas.State opening) {
         double share = (EXHAUST_GAMMA - 1) / EXHAUST_GAMMA * exhaustPressure(point) / opening.pascals();
         double gas = opening.kelvins() * (1 / EXHAUST_GAMMA + share);
         return design.exhaust()

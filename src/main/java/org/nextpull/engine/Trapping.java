@@ -6,8 +6,8 @@ import org.nextpull.engine.cycle.SliderCrank;
 import org.nextpull.engine.gas.Air;
 import org.nextpull.engine.gas.EngineFuel;
 import org.nextpull.engine.gas.FreshCharge;
+import org.nextpull.engine.gas.Gas;
 import org.nextpull.engine.gas.GasMixture;
-import org.nextpull.engine.gas.GasState;
 import org.nextpull.engine.gas.Products;
 import org.nextpull.unit.Lambda;
 
@@ -95,7 +95,7 @@ record Trapping(
         double mass = freshMass + leftMass;
         double deg = design.valves().inletClosesDeg() - 180;
         double volume = new SliderCrank(design.cylinder()).volume(deg);
-        GasState state = new GasState(mass * unburned.gasConstant() * kelvins / volume, kelvins);
+        Gas.State state = new Gas.State(mass * unburned.gasConstant() * kelvins / volume, kelvins);
         return new Trapping(
                 unburned,
                 products,

@@ -1,14 +1,13 @@
 package org.nextpull.finding;
 
 import java.util.EnumSet;
-import java.util.Locale;
 import java.util.Set;
 
 /**
  * Every finding that the tool can make. What each says, with what it is filled with, stands in {@code findings.properties} of
  * {@code report} and on the handbook page "Findings".
  */
-public enum FindingCode {
+public enum FindingCode implements WrittenId {
     // files and plans
     FILE_NOT_FOUND,
     FILE_UNREADABLE,
@@ -365,10 +364,5 @@ public enum FindingCode {
     /** Whether it bears on what can hurt an engine or people: such findings are said first. */
     public boolean isHazard() {
         return HAZARDS.contains(this);
-    }
-
-    /** The code as JSON and the handbook write it: {@code file-not-found}. */
-    public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

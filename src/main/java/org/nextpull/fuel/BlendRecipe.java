@@ -1,6 +1,7 @@
 package org.nextpull.fuel;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -11,6 +12,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.WrittenId;
 
 /** The user's own blends: from elements or from parts, refused with all reasons at once. */
 public final class BlendRecipe {
@@ -126,5 +128,22 @@ public final class BlendRecipe {
                     FindingCode.FUEL_FRACTIONS_OVER_ONE, place, Detail.of("name", blend), Detail.of("sum", sum)));
         }
         return findings;
+    }
+
+    /** What the shares of a blend count. */
+    public enum ShareBy implements WrittenId {
+        VOLUME,
+        MASS;
+
+        /** Reads {@code by} of a plan's blend. */
+        public static Outcome<ShareBy> find(String text, Place place) {
+            List<ShareBy> all = Arrays.asList(values());
+            return all.stream()
+                    .filter(by -> by.id().equals(text))
+                    .findFirst()
+                    .map(Outcome::of)
+                    .orElseGet(() -> Outcome.failed(
+                            Finding.error(FindingCode.FUEL_SHARE_UNKNOWN, place, Detail.of("name", text))));
+        }
     }
 }

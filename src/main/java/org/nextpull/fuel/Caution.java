@@ -1,12 +1,12 @@
 package org.nextpull.fuel;
 
-import java.util.Locale;
+import org.nextpull.finding.WrittenId;
 
 /**
  * What to beware of when handling a fuel, what is worst for people first. Common practice, no source: the maker's safety data sheet and local rules outrank every
  * sentence here.
  */
-public enum Caution {
+public enum Caution implements WrittenId {
     /** Can explode when shocked, heated, confined or contaminated; brings its own oxygen, so a lean mixture or advance breaks engines. */
     EXPLOSIVE(0.02),
     /** Its flame can be invisible in daylight; look for heat shimmer, and treat any spill near heat as burning. */
@@ -41,9 +41,5 @@ public enum Caution {
     /** Whether a blend with that mass share of a fuel still needs the fuel's caution. */
     boolean carriesOver(double massShare) {
         return massShare > 0 && massShare >= leastMassShare;
-    }
-
-    public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

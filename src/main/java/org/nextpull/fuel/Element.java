@@ -1,9 +1,9 @@
 package org.nextpull.fuel;
 
-import java.util.Locale;
+import org.nextpull.finding.WrittenId;
 
 /** The elements of fuels, with abridged standard atomic masses (CIAAW 2021, from memory). */
-public enum Element {
+public enum Element implements WrittenId {
     CARBON("C", 12.011, 1),
     HYDROGEN("H", 1.008, 0.25),
     OXYGEN("O", 15.999, -0.5),
@@ -32,10 +32,5 @@ public enum Element {
     /** Molecules of oxygen that burn one atom to CO2 and H2O; negative for oxygen, which the fuel brings along. */
     double oxygenMoleculesPerAtom() {
         return oxygenMoleculesPerAtom;
-    }
-
-    /** The name as plan files write it. */
-    public String id() {
-        return name().toLowerCase(Locale.ROOT);
     }
 }

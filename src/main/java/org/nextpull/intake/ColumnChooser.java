@@ -118,14 +118,14 @@ final class ColumnChooser {
 
     private Optional<ColumnDraft> recognised(int index) {
         String header = table.headers().get(index);
-        HeaderName name = reader.read(header, table.rowUnit(index));
-        List<HeaderName.Meaning> meanings = name.meanings().stream()
+        HeaderReader.HeaderName name = reader.read(header, table.rowUnit(index));
+        List<HeaderReader.HeaderName.Meaning> meanings = name.meanings().stream()
                 .filter(meaning -> !isHinted(meaning.role()) || KEPT_BESIDE.contains(meaning.role()))
                 .toList();
         if (meanings.isEmpty() || (name.standing() == NameStanding.NOT_MEASURED && !isOffset(meanings))) {
             return Optional.empty();
         }
-        HeaderName.Meaning meaning = meanings.size() == 1 ? meanings.get(0) : byMagnitude(meanings, index);
+        HeaderReader.HeaderName.Meaning meaning = meanings.size() == 1 ? meanings.get(0) : byMagnitude(meanings, index);
         Optional<Unit> hintUnit = Optional.ofNullable(hints.units().get(meaning.role()));
         if (meaning.strangeUnit().isPresent() && hintUnit.isEmpty()) {
             findings.add(Finding.warning(
@@ -151,7 +151,7 @@ final class ColumnChooser {
                 false));
     }
 
-    private static boolean isOffset(List<HeaderName.Meaning> meanings) {
+    private static boolean isOffset(List<HeaderReader.HeaderName.Meaning> meanings) {
         return meanings.get(0).role() == Role.ADVANCE_OFFSET;
     }
 
@@ -160,10 +160,10 @@ final class ColumnChooser {
         return hints.header(role).map(header -> find(header) >= 0).orElse(false);
     }
 
-    private HeaderName.Meaning byMagnitude(List<HeaderName.Meaning> meanings, int index) {
+    private HeaderReader.HeaderName.Meaning byMagnitude(List<HeaderReader.HeaderName.Meaning> meanings, int index) {
         ProbeColumn probe = table.probes().get(index);
         boolean shaft = probe.count() > 0 && probe.greatest() > SHAFT_SPEED_FROM;
-        HeaderName.Meaning meaning = meanings.stream()
+        HeaderReader.HeaderName.Meaning meaning = meanings.stream()
                 .filter(candidate -> (candidate.role().quantity() == Quantity.SPEED) == shaft)
                 .findFirst()
                 .orElse(meanings.get(0));

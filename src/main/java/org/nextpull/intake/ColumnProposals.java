@@ -86,7 +86,7 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
 
     private boolean isFree(int index) {
         String header = table.headers().get(index);
-        HeaderName name = reader.read(header, table.rowUnit(index));
+        HeaderReader.HeaderName name = reader.read(header, table.rowUnit(index));
         return mapped.stream().noneMatch(column -> column.index() == index)
                 && !header.isBlank()
                 && table.probes().get(index).isNumeric()

@@ -82,15 +82,15 @@ final class HeaderWords {
     }
 
     /** What a name means; nothing where a word of it is not known, several where only a unit would tell. */
-    List<HeaderName.Meaning> meanings(String name, Optional<String> unit) {
-        List<HeaderName.Meaning> whole = ofWords(name, unit);
+    List<HeaderReader.HeaderName.Meaning> meanings(String name, Optional<String> unit) {
+        List<HeaderReader.HeaderName.Meaning> whole = ofWords(name, unit);
         if (!whole.isEmpty() || unit.isPresent()) {
             return whole;
         }
         Matcher border = BORDER.matcher(name);
         while (border.find()) {
             String tail = name.substring(border.end());
-            List<HeaderName.Meaning> cut =
+            List<HeaderReader.HeaderName.Meaning> cut =
                     UnitText.isUnit(tail) ? ofWords(name.substring(0, border.start()), Optional.of(tail)) : List.of();
             if (!cut.isEmpty()) {
                 return cut;
@@ -112,14 +112,15 @@ final class HeaderWords {
                 .anyMatch(word -> word.getValue().stream().anyMatch(own::contains));
     }
 
-    private List<HeaderName.Meaning> ofWords(String name, Optional<String> unit) {
+    private List<HeaderReader.HeaderName.Meaning> ofWords(String name, Optional<String> unit) {
         return (name.chars().anyMatch(Character::isLetter) ? spoken(name) : Optional.<Spoken>empty())
                 .stream()
                         .flatMap(spoken -> combinations.stream().flatMap(each -> meaning(each, spoken, unit).stream()))
                         .toList();
     }
 
-    private static Optional<HeaderName.Meaning> meaning(Combination named, Spoken spoken, Optional<String> unit) {
+    private static Optional<HeaderReader.HeaderName.Meaning> meaning(
+            Combination named, Spoken spoken, Optional<String> unit) {
         Quantity quantity = named.role().quantity();
         boolean counts = quantity == Quantity.COUNT;
         Optional<Unit> known = unit.flatMap(text -> counts ? Optional.of(Unit.COUNT) : UnitText.parse(text, quantity));
@@ -132,8 +133,8 @@ final class HeaderWords {
             things.add(thing(quantity));
         }
         return alone || things.equals(named.things())
-                ? Optional.of(
-                        new HeaderName.Meaning(named.role(), known, Optional.empty(), spoken.number(), named.gauge()))
+                ? Optional.of(new HeaderReader.HeaderName.Meaning(
+                        named.role(), known, Optional.empty(), spoken.number(), named.gauge()))
                 : Optional.empty();
     }
 

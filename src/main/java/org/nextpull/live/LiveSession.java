@@ -14,7 +14,6 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.capture.CaptureFolder;
-import org.nextpull.intake.capture.Resumption;
 import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
@@ -54,7 +53,7 @@ public final class LiveSession implements AutoCloseable {
         this.setup = setup;
         this.listener = listener;
         this.folder = new CaptureFolder(setup.captures());
-        Resumption resumed = resume(folder, setup.clock());
+        CaptureFolder.Resumption resumed = resume(folder, setup.clock());
         SessionClock clock = resumed.clock();
         this.resumption = resumed.findings();
         this.queue = new ArrivalQueue(clock);
@@ -80,11 +79,12 @@ public final class LiveSession implements AutoCloseable {
         return session;
     }
 
-    private static Resumption resume(CaptureFolder folder, LiveSetup.Clock clock) {
+    private static CaptureFolder.Resumption resume(CaptureFolder folder, LiveSetup.Clock clock) {
         try {
-            return Resumption.of(folder, clock.monotonicNs(), clock.wall());
+            return folder.resume(clock.monotonicNs(), clock.wall());
         } catch (IOException fault) {
-            return new Resumption(SessionClock.starting(clock.monotonicNs(), clock.wall()), List.of(unreadable(fault)));
+            return new CaptureFolder.Resumption(
+                    SessionClock.starting(clock.monotonicNs(), clock.wall()), List.of(unreadable(fault)));
         }
     }
 

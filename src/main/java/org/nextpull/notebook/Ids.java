@@ -1,8 +1,8 @@
 package org.nextpull.notebook;
 
 import java.util.Arrays;
-import java.util.Locale;
 import org.nextpull.channel.Role;
+import org.nextpull.finding.WrittenId;
 
 /**
  * Names of enum constants as the file holds them: small letters and hyphens, so that renaming a constant is a migration that a test
@@ -12,7 +12,7 @@ final class Ids {
     private Ids() {}
 
     static String of(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return WrittenId.of(constant.name());
     }
 
     /** The constant of that name; throws {@link IllegalArgumentException} for one that this version does not know. */

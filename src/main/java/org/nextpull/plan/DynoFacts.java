@@ -1,7 +1,7 @@
 package org.nextpull.plan;
 
-import java.util.Locale;
 import java.util.OptionalDouble;
+import org.nextpull.finding.WrittenId;
 
 /**
  * The dyno, table {@code [dyno]}: what takes up the power, and how its torque is had from what was logged.
@@ -30,17 +30,12 @@ public record DynoFacts(Kind kind, Shaft torqueAt, Inertia inertia, Gearing gear
     }
 
     /** The shaft that torque is stated at. */
-    public enum Shaft {
+    public enum Shaft implements WrittenId {
         CRANK,
         /** Power at the driven wheels over engine speed. */
         WHEEL,
         /** The roller's own shaft. */
         ROLLER;
-
-        /** As plan files and JSON write it. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT);
-        }
     }
 
     /** Whether the logged torque already holds what the inertia takes up. */

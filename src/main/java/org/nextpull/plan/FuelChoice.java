@@ -12,7 +12,6 @@ import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.ShareBy;
 import org.nextpull.fuel.Sourced;
 
 /**
@@ -76,7 +75,7 @@ public record FuelChoice(Optional<String> blend, List<OwnBlend> own) {
          * @param fractions fraction of each blend by its name
          * @param by what the fractions are fractions of
          */
-        public record Mixed(Map<String, Double> fractions, ShareBy by) implements Recipe {
+        public record Mixed(Map<String, Double> fractions, BlendRecipe.ShareBy by) implements Recipe {
             public Mixed {
                 fractions = Map.copyOf(fractions);
             }

@@ -2,10 +2,11 @@ package org.nextpull.plan;
 
 import java.util.Locale;
 import org.nextpull.channel.Role;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.unit.Quantity;
 
 /** The limits of the engine that a plan can set; named here since alarms, pulls and advice all speak of them. */
-public enum Limit {
+public enum Limit implements WrittenId {
     KNOCK(Role.KNOCK_EVENTS),
     LEAN(Role.LAMBDA),
     EXHAUST(Role.EXHAUST_TEMPERATURE),
@@ -45,10 +46,5 @@ public enum Limit {
      */
     public static Limit of(String id) {
         return valueOf(id.toUpperCase(Locale.ROOT).replace('-', '_'));
-    }
-
-    /** As JSON writes it: {@code oil-pressure}. */
-    public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

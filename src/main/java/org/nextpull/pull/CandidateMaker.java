@@ -170,7 +170,7 @@ final class CandidateMaker {
     private static double missing(TrimmedRows rows) {
         double expected = 0;
         double present = 0;
-        Samples.Cells times = rows.samples().cells(RowRef.TIME);
+        Samples.Cells times = rows.samples().cells(Timed.TIME);
         for (RowRange part : rows.parts()) {
             if (part.rows() < 3) {
                 continue;
@@ -274,7 +274,7 @@ final class CandidateMaker {
             for (Channel channel : all.channels()) {
                 if (channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO) {
                     Timed lagging = Timed.of(all, channel);
-                    late = late.reread(channel, row -> lagging.at(rows.value(RowRef.TIME, row) + delayS));
+                    late = late.reread(channel, row -> lagging.at(rows.value(Timed.TIME, row) + delayS));
                 }
             }
             return late;

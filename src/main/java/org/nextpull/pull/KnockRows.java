@@ -55,7 +55,7 @@ final class KnockRows {
         this.delayS = rules.lambdaDelayS().orElse(DELAY_S);
     }
 
-    void see(RowRef ref) {
+    void see(TimeGuard.RowRef ref) {
         if (!ref.samples().equals(block)) {
             block = ref.samples();
             reading = KnockReading.of(block);
@@ -73,7 +73,7 @@ final class KnockRows {
         answer(ref);
     }
 
-    private void answer(RowRef ref) {
+    private void answer(TimeGuard.RowRef ref) {
         for (int index = heard.size() - 1; index >= 0; index--) {
             Heard knock = heard.get(index);
             if (ref.timeS() - knock.timeS > delayS + ANSWERED_S) {

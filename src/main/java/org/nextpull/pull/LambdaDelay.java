@@ -41,8 +41,8 @@ record LambdaDelay(Timed lambda, Timed throttle) {
             return Optional.empty();
         }
         LambdaDelay delay = new LambdaDelay(lambda, throttle);
-        double on = samples.value(RowRef.TIME, stretch.core().first());
-        double off = samples.value(RowRef.TIME, stretch.core().end() - 1);
+        double on = samples.value(Timed.TIME, stretch.core().first());
+        double off = samples.value(Timed.TIME, stretch.core().end() - 1);
         return Stream.of(on, off)
                 .map(delay::atEdge)
                 .flatMap(Optional::stream)

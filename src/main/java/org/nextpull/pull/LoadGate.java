@@ -89,7 +89,7 @@ interface LoadGate {
         public boolean isLoaded(Samples samples, int row) {
             OptionalDouble rpm = speed.rpm(samples, row);
             if (rpm.isPresent()) {
-                double time = samples.value(RowRef.TIME, row);
+                double time = samples.value(Timed.TIME, row);
                 window.addLast(new double[] {time, rpm.getAsDouble()});
                 while (window.size() > LEAST_ROWS
                         && (window.size() > MOST_ROWS || time - window.getFirst()[0] > WINDOW_S)) {

@@ -88,13 +88,13 @@ public final class PullFinder {
             start(samples);
         }
         List<Candidate> found = new ArrayList<>();
-        if (collector == null || !samples.has(RowRef.TIME)) {
+        if (collector == null || !samples.has(Timed.TIME)) {
             return found;
         }
-        Samples.Cells times = samples.cells(RowRef.TIME);
+        Samples.Cells times = samples.cells(Timed.TIME);
         for (int row = 0; row < samples.rows(); row++) {
             if (times.isPresent(row)) {
-                for (TimeGuard.Placed placed : guard.offer(new RowRef(samples, row, times.value(row)))) {
+                for (TimeGuard.Placed placed : guard.offer(new TimeGuard.RowRef(samples, row, times.value(row)))) {
                     take(placed, found);
                 }
             }
@@ -204,13 +204,13 @@ public final class PullFinder {
         started = true;
         Place place = Place.inFile(source);
         Optional<SpeedSource> found = SpeedSource.of(samples, rules.gearing());
-        if (!samples.has(RowRef.TIME)) {
+        if (!samples.has(Timed.TIME)) {
             findings.add(Finding.error(FindingCode.LOG_WITHOUT_TIME, place));
         }
         if (found.isEmpty()) {
             findings.add(Finding.error(FindingCode.LOG_WITHOUT_SPEED, place));
         }
-        if (found.isEmpty() || !samples.has(RowRef.TIME)) {
+        if (found.isEmpty() || !samples.has(Timed.TIME)) {
             return;
         }
         SpeedSource from = found.get();
@@ -238,7 +238,7 @@ public final class PullFinder {
     }
 
     /** Whether the log numbers its runs and another one begins. */
-    private boolean isOtherRun(RowRef ref) {
+    private boolean isOtherRun(TimeGuard.RowRef ref) {
         OptionalDouble now = ref.samples().find(RUN, ref.row());
         boolean other = now.isPresent() && run.isPresent() && now.getAsDouble() != run.getAsDouble();
         run = now.isPresent() ? now : run;

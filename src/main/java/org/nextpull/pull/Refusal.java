@@ -1,8 +1,8 @@
 package org.nextpull.pull;
 
-import java.util.Locale;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.WrittenId;
 
 /**
  * A candidate that cannot be used.
@@ -13,7 +13,7 @@ import org.nextpull.finding.FindingCode;
 public record Refusal(Reason reason, Finding finding) {
 
     /** Why a candidate cannot be used as a pull. */
-    public enum Reason {
+    public enum Reason implements WrittenId {
         /** It began well and ended before the end of the band. */
         CUT_SHORT(FindingCode.PULL_CUT_SHORT),
         /** The throttle was let go before the end of the band. */
@@ -60,11 +60,6 @@ public record Refusal(Reason reason, Finding finding) {
         /** How much it matters: that the plan throws a pull away is as it was wanted. */
         Finding.Severity severity() {
             return this == THROWN_AWAY_FIRST ? Finding.Severity.NOTE : Finding.Severity.WARNING;
-        }
-
-        /** The reason as JSON writes it: {@code cut-short}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 }

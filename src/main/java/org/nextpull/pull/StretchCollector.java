@@ -27,7 +27,7 @@ final class StretchCollector {
 
     private final LoadGate gate;
     private final double afterS;
-    private final Deque<RowRef> before = new ArrayDeque<>();
+    private final Deque<TimeGuard.RowRef> before = new ArrayDeque<>();
     private @Nullable SamplesBuilder open;
     private int coreFirst;
     private double coreFirstS;
@@ -55,7 +55,7 @@ final class StretchCollector {
             restOfCut = false;
             forget();
         }
-        RowRef ref = placed.ref();
+        TimeGuard.RowRef ref = placed.ref();
         boolean loaded = gate.isLoaded(ref.samples(), ref.row());
         if (open != null) {
             continueWith(ref, loaded, done);
@@ -110,9 +110,9 @@ final class StretchCollector {
         return before.size() + (open == null ? 0 : open.rows());
     }
 
-    private void begin(RowRef ref) {
+    private void begin(TimeGuard.RowRef ref) {
         SamplesBuilder builder = Samples.builder(ref.samples().channels());
-        for (RowRef earlier : before) {
+        for (TimeGuard.RowRef earlier : before) {
             builder.appendRow(earlier.samples(), earlier.row());
         }
         coreFirst = builder.rows();
@@ -123,7 +123,7 @@ final class StretchCollector {
         open = builder;
     }
 
-    private void continueWith(RowRef ref, boolean loaded, List<Stretch> done) {
+    private void continueWith(TimeGuard.RowRef ref, boolean loaded, List<Stretch> done) {
         SamplesBuilder builder = open;
         if (builder == null) {
             return;
@@ -162,7 +162,7 @@ final class StretchCollector {
         }
     }
 
-    private void remember(RowRef ref) {
+    private void remember(TimeGuard.RowRef ref) {
         before.addLast(ref);
         while (before.size() > MOST_BEFORE || ref.timeS() - before.getFirst().timeS() > BEFORE_S) {
             before.removeFirst();

@@ -3,6 +3,7 @@ package org.nextpull.pull;
 import java.util.ArrayList;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.channel.Samples;
 
 /**
  * Watches the time of the rows. A row whose time does not follow on is held until the next one shows whether it alone is wrong, and is
@@ -83,4 +84,7 @@ final class TimeGuard {
     private double holeS() {
         return Math.max(HOLE_S, HOLE_ROWS * usualS);
     }
+
+    /** One row of some samples that has a time, in s. */
+    record RowRef(Samples samples, int row, double timeS) {}
 }

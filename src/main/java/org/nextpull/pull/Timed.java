@@ -3,10 +3,13 @@ package org.nextpull.pull;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
 /** A channel over time where it is present; read between rows by straight lines, but not across holes. */
 final class Timed {
+    static final Channel TIME = Channel.of(Role.TIME);
+
     private static final double BRIDGE_S = 1;
 
     private final double[] time;
@@ -18,7 +21,7 @@ final class Timed {
     }
 
     static Timed of(Samples samples, Channel channel) {
-        Samples.Cells times = samples.cells(RowRef.TIME);
+        Samples.Cells times = samples.cells(TIME);
         Samples.Cells values = samples.cells(channel);
         double[] time = new double[samples.rows()];
         double[] value = new double[samples.rows()];

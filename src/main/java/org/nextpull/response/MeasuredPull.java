@@ -3,7 +3,6 @@ package org.nextpull.response;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.Correction;
@@ -15,6 +14,7 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.plan.Limit;
 import org.nextpull.unit.Lambda;
 
@@ -223,7 +223,7 @@ public record MeasuredPull(
     }
 
     /** Whether a pull counts, and if not, why. */
-    public enum Status {
+    public enum Status implements WrittenId {
         USED,
         /** It ended before it spanned the band. */
         CUT_SHORT,
@@ -238,11 +238,6 @@ public record MeasuredPull(
 
         public boolean isUsed() {
             return this == USED;
-        }
-
-        /** As JSON writes it: {@code cut-short}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
         }
     }
 

@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
-import org.nextpull.compare.FurtherPulls;
+import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
@@ -58,7 +58,7 @@ record DecisionRuns(SweepPlan plan, List<MeasuredPull> runs, List<String> order,
         InterimLooks looks = new InterimLooks.Planned(order.size());
         Optional<MeasuredComparison> told = compared(plan, alike(runs, order.size()), looks);
         for (int round = 0; round < MOST_ROUNDS && runs.size() >= order.size(); round++) {
-            Optional<FurtherPulls> further =
+            Optional<ComparisonResult.FurtherPulls> further =
                     told.flatMap(found -> found.by(plan.goal().response()).further());
             if (further.isEmpty()) {
                 break;

@@ -59,8 +59,8 @@ class BlendsTest {
 
     @Test
     void aBlendByVolumeOfListedPartsIsTheListedBlend() {
-        Fuel own = made(
-                BlendRecipe.ofParts("mine", Map.of("petrol", 0.15, "ethanol", 0.85), ShareBy.VOLUME, LISTED, PLACE));
+        Fuel own = made(BlendRecipe.ofParts(
+                "mine", Map.of("petrol", 0.15, "ethanol", 0.85), BlendRecipe.ShareBy.VOLUME, LISTED, PLACE));
         Fuel listed = LISTED.find("e85", PLACE).value().orElseThrow();
         assertThat(own.stoichiometricAirFuelRatio()).isCloseTo(listed.stoichiometricAirFuelRatio(), within(1e-12));
         assertThat(own.density().orElseThrow()).isCloseTo(listed.density().orElseThrow(), within(1e-9));
@@ -69,9 +69,10 @@ class BlendsTest {
 
     @Test
     void aBlendOfABlendIsTheBlendOfItsParts() {
-        Fuel nested = made(BlendRecipe.ofParts("n", Map.of("ethanol", 0.3, "e10", 0.7), ShareBy.VOLUME, LISTED, PLACE));
-        Fuel flat =
-                made(BlendRecipe.ofParts("f", Map.of("ethanol", 0.37, "petrol", 0.63), ShareBy.VOLUME, LISTED, PLACE));
+        Fuel nested = made(BlendRecipe.ofParts(
+                "n", Map.of("ethanol", 0.3, "e10", 0.7), BlendRecipe.ShareBy.VOLUME, LISTED, PLACE));
+        Fuel flat = made(BlendRecipe.ofParts(
+                "f", Map.of("ethanol", 0.37, "petrol", 0.63), BlendRecipe.ShareBy.VOLUME, LISTED, PLACE));
         assertThat(nested.stoichiometricAirFuelRatio()).isCloseTo(flat.stoichiometricAirFuelRatio(), within(1e-12));
         assertThat(nested.lowerHeatingValue().orElseThrow())
                 .isCloseTo(flat.lowerHeatingValue().orElseThrow(), within(1e-3));
@@ -79,8 +80,8 @@ class BlendsTest {
 
     @Test
     void aBlendByMassTakesTheSharesAsTheyAre() {
-        Fuel blend =
-                made(BlendRecipe.ofParts("b", Map.of("toluene", 0.4, "isooctane", 0.6), ShareBy.MASS, LISTED, PLACE));
+        Fuel blend = made(BlendRecipe.ofParts(
+                "b", Map.of("toluene", 0.4, "isooctane", 0.6), BlendRecipe.ShareBy.MASS, LISTED, PLACE));
         double toluene = LISTED.find("toluene", PLACE).value().orElseThrow().stoichiometricAirFuelRatio();
         double isooctane = LISTED.find("isooctane", PLACE).value().orElseThrow().stoichiometricAirFuelRatio();
         assertThat(blend.stoichiometricAirFuelRatio()).isCloseTo(0.4 * toluene + 0.6 * isooctane, within(1e-12));
@@ -88,7 +89,8 @@ class BlendsTest {
 
     @Test
     void octaneNumbersAreNotMixed() {
-        Fuel blend = made(BlendRecipe.ofParts("b", Map.of("toluene", 0.5, "petrol", 0.5), ShareBy.MASS, LISTED, PLACE));
+        Fuel blend = made(BlendRecipe.ofParts(
+                "b", Map.of("toluene", 0.5, "petrol", 0.5), BlendRecipe.ShareBy.MASS, LISTED, PLACE));
         assertThat(blend.value(FuelProperty.RESEARCH_OCTANE)).isEmpty();
         assertThat(blend.value(FuelProperty.MOTOR_OCTANE)).isEmpty();
     }
@@ -189,10 +191,11 @@ class BlendsTest {
         Fuel sheetFuel = made(BlendRecipe.ofElements("sheet", sheet, Map.of(), PLACE));
         Blends more = LISTED.with(sheetFuel, PLACE).value().orElseThrow();
         Map<String, Double> shares = Map.of("sheet", 0.5, "ethanol", 0.5);
-        assertThat(onlyError(BlendRecipe.ofParts("b", shares, ShareBy.VOLUME, more, PLACE))
+        assertThat(onlyError(BlendRecipe.ofParts("b", shares, BlendRecipe.ShareBy.VOLUME, more, PLACE))
                         .code())
                 .isEqualTo(FindingCode.FUEL_DENSITY_UNKNOWN);
-        assertThat(BlendRecipe.ofParts("b", shares, ShareBy.MASS, more, PLACE).value())
+        assertThat(BlendRecipe.ofParts("b", shares, BlendRecipe.ShareBy.MASS, more, PLACE)
+                        .value())
                 .isPresent();
     }
 
@@ -202,16 +205,17 @@ class BlendsTest {
         Blends more = LISTED.with(own, PLACE).value().orElseThrow();
         assertThat(more.find("Own", PLACE).value()).contains(own);
         assertThat(onlyError(more.with(own, PLACE)).code()).isEqualTo(FindingCode.FUEL_NAME_TAKEN);
-        Fuel taken = made(BlendRecipe.ofParts("E-85", Map.of("ethanol", 1.0), ShareBy.MASS, LISTED, PLACE));
+        Fuel taken = made(BlendRecipe.ofParts("E-85", Map.of("ethanol", 1.0), BlendRecipe.ShareBy.MASS, LISTED, PLACE));
         assertThat(onlyError(LISTED.with(taken, PLACE)).code()).isEqualTo(FindingCode.FUEL_NAME_TAKEN);
         assertThat(LISTED.find("own", PLACE).isFailed()).isTrue();
     }
 
     @Test
     void sharesAreByVolumeOrMass() {
-        assertThat(ShareBy.find("volume", PLACE).value()).contains(ShareBy.VOLUME);
-        assertThat(ShareBy.find("mass", PLACE).value()).contains(ShareBy.MASS);
-        assertThat(onlyError(ShareBy.find("weight", PLACE)).code()).isEqualTo(FindingCode.FUEL_SHARE_UNKNOWN);
+        assertThat(BlendRecipe.ShareBy.find("volume", PLACE).value()).contains(BlendRecipe.ShareBy.VOLUME);
+        assertThat(BlendRecipe.ShareBy.find("mass", PLACE).value()).contains(BlendRecipe.ShareBy.MASS);
+        assertThat(onlyError(BlendRecipe.ShareBy.find("weight", PLACE)).code())
+                .isEqualTo(FindingCode.FUEL_SHARE_UNKNOWN);
     }
 
     @Test
@@ -235,7 +239,7 @@ class BlendsTest {
     }
 
     private static Outcome<Fuel> ofVolumes(Map<String, Double> shares) {
-        return BlendRecipe.ofParts("own", shares, ShareBy.VOLUME, LISTED, PLACE);
+        return BlendRecipe.ofParts("own", shares, BlendRecipe.ShareBy.VOLUME, LISTED, PLACE);
     }
 
     private static Fuel made(Outcome<Fuel> outcome) {

@@ -94,15 +94,16 @@ class FuelFlowTest {
     /** 0.5 lb/(hp.h) is 304 g/(kW.h), units.csv; 200 hp at it burn 100 lb/h. */
     @Test
     void consumptionAndPowerGiveTheFlow() {
-        SpecificConsumption consumption = new SpecificConsumption(Unit.POUND_PER_HORSEPOWER_HOUR.toSi(0.5));
+        InjectorDuty.SpecificConsumption consumption =
+                new InjectorDuty.SpecificConsumption(Unit.POUND_PER_HORSEPOWER_HOUR.toSi(0.5));
         assertThat(Unit.GRAM_PER_KILOWATT_HOUR.fromSi(consumption.kilogramsPerJoule()))
                 .isCloseTo(304.1386939, within(1e-6));
         double flow = consumption.flow(Power.ofWatts(Unit.HORSEPOWER.toSi(200)));
         assertThat(Unit.POUND_PER_HOUR.fromSi(flow)).isCloseTo(100, within(1e-9));
-        SpecificConsumption onE85 = consumption.on(equalLambda("e85", "petrol"));
+        InjectorDuty.SpecificConsumption onE85 = consumption.on(equalLambda("e85", "petrol"));
         assertThat(onE85.kilogramsPerJoule() / consumption.kilogramsPerJoule())
                 .isCloseTo(14.6040 / 9.8006, within(1e-4));
-        assertThatThrownBy(() -> new SpecificConsumption(0)).isInstanceOf(IllegalArgumentException.class);
+        assertThatThrownBy(() -> new InjectorDuty.SpecificConsumption(0)).isInstanceOf(IllegalArgumentException.class);
     }
 
     /** By hand: 200 hp at 0.5 lb/(hp.h) on four injectors of 31.25 lb/h is 80 %. */

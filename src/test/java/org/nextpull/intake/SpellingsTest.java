@@ -57,7 +57,7 @@ class SpellingsTest {
                 .filter(unit -> unit.quantity() == quantity && unit != Unit.FRACTION)
                 .forEach(unit -> {
                     String header = spelling.compact() + " [" + unit.symbol() + "]";
-                    HeaderName name = reader.read(header, Optional.empty());
+                    HeaderReader.HeaderName name = reader.read(header, Optional.empty());
                     assertThat(name.meanings()).as(header).anySatisfy(meaning -> {
                         assertThat(meaning.role()).isEqualTo(spelling.role());
                         assertThat(meaning.unit()).contains(unit);
@@ -114,7 +114,7 @@ class SpellingsTest {
                 "2500 | unused | ",
             })
     void headersAreReadAsLoggersWriteThem(String header, String role, String unit) {
-        HeaderName name = reader.read(header, Optional.empty());
+        HeaderReader.HeaderName name = reader.read(header, Optional.empty());
         assertThat(name.isKnown() ? name.meanings().get(0).role().id() : "unused")
                 .isEqualTo(role);
         if (name.isKnown()) {

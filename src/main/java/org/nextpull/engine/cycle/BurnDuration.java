@@ -1,6 +1,6 @@
 package org.nextpull.engine.cycle;
 
-import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Gas;
 
 /**
  * How long the charge burns, in crank degrees. The flame develops over {@code C (Sp nu)^(1/3) (h/S)^(2/3)} and burns over the same
@@ -27,7 +27,7 @@ public record BurnDuration(double constant) {
      * @param state unburned gas
      * @param burningVelocity laminar burning velocity in m/s
      */
-    public record Chamber(double height, GasState state, double burningVelocity) {}
+    public record Chamber(double height, Gas.State state, double burningVelocity) {}
 
     /**
      * Duration in degrees.
@@ -46,7 +46,7 @@ public record BurnDuration(double constant) {
 
     /** {@code (Sp nu)^(1/3) (h/S)^(2/3)}. */
     static double scale(double pistonSpeed, Chamber chamber) {
-        GasState state = chamber.state();
+        Gas.State state = chamber.state();
         double density = state.pascals() / (GAS_CONSTANT * state.kelvins());
         double viscosity = VISCOSITY * Math.pow(state.kelvins(), VISCOSITY_POWER) / density;
         double flameTime = chamber.height() / chamber.burningVelocity();

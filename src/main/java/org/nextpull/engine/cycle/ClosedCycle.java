@@ -1,7 +1,6 @@
 package org.nextpull.engine.cycle;
 
 import org.nextpull.engine.gas.Gas;
-import org.nextpull.engine.gas.GasState;
 import org.nextpull.math.OdeSolver;
 
 /** Integrates a closed cycle from inlet closing to exhaust opening. */
@@ -52,7 +51,7 @@ public final class ClosedCycle {
         y = OdeSolver.integrate(equations, OdeSolver.Span.withSteps(burnEnd, end, stepDeg), y, watcher);
 
         double kelvins = y[CycleEquations.TEMPERATURE];
-        GasState opening = new GasState(equations.pressure(end, kelvins), kelvins);
+        Gas.State opening = new Gas.State(equations.pressure(end, kelvins), kelvins);
         double stored = equations.internalEnergy(end, kelvins) - equations.internalEnergy(start, first);
         double released = run.charge().heat() * wiebe.fraction(end);
         Energy energy = new Energy(released, y[CycleEquations.WORK], new Energy.Kept(y[CycleEquations.LOSS], stored));
@@ -71,7 +70,7 @@ public final class ClosedCycle {
      * @param opening state when the exhaust valve opens
      * @param knock autoignition
      */
-    public record Result(Energy energy, PeakPressure peak, GasState opening, Knock knock) {}
+    public record Result(Energy energy, PeakPressure peak, Gas.State opening, Knock knock) {}
 
     /**
      * A closed cycle to be calculated.
@@ -93,7 +92,7 @@ public final class ClosedCycle {
      * @param volume volume in m3
      * @param deg crank angle in degrees after top dead centre of combustion, negative
      */
-    public record Filling(GasState state, double volume, double deg) {}
+    public record Filling(Gas.State state, double volume, double deg) {}
 
     /** Watches a cycle for its highest pressure and for the onset of autoignition. */
     private static final class Peak {

@@ -1,7 +1,6 @@
 package org.nextpull.engine.cycle;
 
 import org.nextpull.engine.gas.Gas;
-import org.nextpull.engine.gas.GasState;
 import org.nextpull.math.OdeSolver;
 
 /**
@@ -56,7 +55,7 @@ final class CycleEquations implements OdeSolver.Equations {
         double constant = fresh.gasConstant() + burned * (product.gasConstant() - fresh.gasConstant());
         double capacity = (1 - burned) * fresh.heatCapacity(kelvins) + burned * product.heatCapacity(kelvins);
         double pressure = charge.mass() * constant * kelvins / volume;
-        double transfer = transfer(new GasState(pressure, kelvins));
+        double transfer = transfer(new Gas.State(pressure, kelvins));
         double lossRate = transfer * (kelvins - walls.kelvins());
         double composition =
                 charge.mass() * (product.internalEnergy(kelvins) - fresh.internalEnergy(kelvins)) * burnRate;
@@ -68,8 +67,8 @@ final class CycleEquations implements OdeSolver.Equations {
         rates[TEMPERATURE] = kelvinRate;
         rates[WORK] = pressure * volumeRate;
         rates[LOSS] = lossRate;
-        rates[END_GAS] = endGasRate(new GasState(pressure, y[END_GAS]), pressureRate, transfer);
-        rates[KNOCK] = delay.rate(new GasState(pressure, y[END_GAS])) / degPerSecond;
+        rates[END_GAS] = endGasRate(new Gas.State(pressure, y[END_GAS]), pressureRate, transfer);
+        rates[KNOCK] = delay.rate(new Gas.State(pressure, y[END_GAS])) / degPerSecond;
     }
 
     /** Pressure in Pa at a state. */
@@ -100,7 +99,7 @@ final class CycleEquations implements OdeSolver.Equations {
     }
 
     /** Heat lost in W per degree of angle and K of difference. */
-    private double transfer(GasState state) {
+    private double transfer(Gas.State state) {
         if (walls.scale() == 0) {
             return 0;
         }
@@ -108,7 +107,7 @@ final class CycleEquations implements OdeSolver.Equations {
     }
 
     /** Compression by the flame and loss to the wall that the end gas touches, taken as its share of the volume. */
-    private double endGasRate(GasState endGas, double relativePressureRate, double transfer) {
+    private double endGasRate(Gas.State endGas, double relativePressureRate, double transfer) {
         Gas fresh = charge.unburned();
         double capacity = fresh.heatCapacity(endGas.kelvins()) + fresh.gasConstant();
         double perKelvin = fresh.gasConstant() * endGas.kelvins() / capacity;
@@ -137,7 +136,7 @@ final class CycleEquations implements OdeSolver.Equations {
         }
 
         /** One over the delay, in 1/s. */
-        double rate(GasState endGas) {
+        double rate(Gas.State endGas) {
             double pressure = Math.log(endGas.pascals() / ATMOSPHERE_PA);
             return Math.exp(PRESSURE_POWER * pressure - ACTIVATION_K / endGas.kelvins()) / factor;
         }

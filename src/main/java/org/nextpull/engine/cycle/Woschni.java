@@ -1,6 +1,6 @@
 package org.nextpull.engine.cycle;
 
-import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Gas;
 
 /**
  * Heat transfer to the cylinder wall: {@code h = 3.26 B^-0.2 p^0.8 T^-0.55 w^0.8} in W/(m2.K) with p in kPa and
@@ -38,7 +38,7 @@ final class Woschni {
     }
 
     /** Heat transfer coefficient in W/(m2.K). */
-    double coefficient(GasState state, double motoredPressure) {
+    double coefficient(Gas.State state, double motoredPressure) {
         double rise = Math.max(0, state.pascals() - motoredPressure);
         double velocity = pistonPart + combustionPart * rise;
         return factor * Math.exp(0.8 * Math.log(state.pascals() * velocity) - 0.55 * Math.log(state.kelvins()));

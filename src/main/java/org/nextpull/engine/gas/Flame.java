@@ -52,7 +52,7 @@ public record Flame(Correlation first, Correlation second, double share) {
             };
         }
 
-        private double speed(double phi, GasState state) {
+        private double speed(double phi, Gas.State state) {
             double off = phi - peak;
             return Math.max(LEAST_FACTOR * strength, strength + slope * off * off)
                     * Math.pow(state.kelvins() / REFERENCE_K, heat().at(phi))
@@ -100,7 +100,7 @@ public record Flame(Correlation first, Correlation second, double share) {
      * @param dilution mole fraction of residual gas and water vapour
      * @param state unburned charge
      */
-    public double speed(double lambda, double dilution, GasState state) {
+    public double speed(double lambda, double dilution, Gas.State state) {
         double phi = 1 / lambda;
         double diluted = Math.max(LEAST_FACTOR, 1 - DILUTION_SLOPE * Math.pow(dilution, DILUTION_POWER));
         return diluted * ((1 - share) * first.speed(phi, state) + share * second.speed(phi, state));

@@ -10,4 +10,12 @@ public interface Gas {
 
     /** Sensible specific internal energy in J/kg, zero at 298.15 K, at a temperature in K. */
     double internalEnergy(double kelvins);
+
+    /**
+     * State of a gas.
+     *
+     * @param pascals absolute pressure in Pa
+     * @param kelvins temperature in K
+     */
+    public record State(double pascals, double kelvins) {}
 }

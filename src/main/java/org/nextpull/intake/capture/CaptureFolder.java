@@ -3,11 +3,19 @@ package org.nextpull.intake.capture;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.InstantSource;
+import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.LongSupplier;
 import java.util.stream.Stream;
+import org.nextpull.finding.Detail;
+import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
+import org.nextpull.finding.Place;
 import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.intake.wire.SessionClock;
 
 /** The folder that holds the captures of one session, one file for each source. */
 public final class CaptureFolder {
@@ -15,6 +23,7 @@ public final class CaptureFolder {
     public static final String ENDING = ".capture";
 
     private static final int MOST_NAME = 60;
+    private static final double MS_A_SECOND = 1000;
 
     private final Path folder;
 
@@ -55,9 +64,32 @@ public final class CaptureFolder {
         return List.of(result);
     }
 
+    /** Looks through the captures of a session; with none, the session simply begins. */
+    public Resumption resume(LongSupplier monotonicNs, InstantSource wall) throws IOException {
+        List<CaptureSummary> summaries = summaries();
+        List<Finding> findings = new ArrayList<>();
+        Optional<ArrivalTime> last = last(summaries);
+        if (last.isEmpty()) {
+            return new Resumption(SessionClock.starting(monotonicNs, wall), findings);
+        }
+        double missedS = Math.max(0, wall.millis() - last.get().wallMs()) / MS_A_SECOND;
+        findings.add(Finding.note(
+                FindingCode.CAPTURE_CONTINUED, Place.inFile(folder.toString()), Detail.of("seconds", missedS)));
+        for (CaptureSummary summary : summaries) {
+            if (summary.damagedBytes() > 0) {
+                findings.add(Finding.warning(
+                        FindingCode.CAPTURE_DAMAGED,
+                        Place.inFile(summary.source()),
+                        Detail.of("bytes", (double) summary.damagedBytes()),
+                        Detail.of("count", summary.damage().size())));
+            }
+        }
+        return new Resumption(SessionClock.resuming(monotonicNs, wall, last.get()), findings);
+    }
+
     /** The time of the last thing that any of them says, from which the clock of the session goes on. */
-    public Optional<ArrivalTime> last() throws IOException {
-        return summaries().stream()
+    private static Optional<ArrivalTime> last(List<CaptureSummary> summaries) {
+        return summaries.stream()
                 .flatMap(summary -> summary.last().stream())
                 .max(Comparator.comparingLong(ArrivalTime::sessionNs));
     }
@@ -65,5 +97,17 @@ public final class CaptureFolder {
     /** Plays them all again. */
     public CaptureReplay replay() throws IOException {
         return CaptureReplay.open(files());
+    }
+
+    /**
+     * How a session goes on after the program had ended, in good order or not.
+     *
+     * @param clock its clock, which goes on after the last arrival
+     * @param findings what is missing: the time without a program, and what of the captures cannot be read
+     */
+    public record Resumption(SessionClock clock, List<Finding> findings) {
+        public Resumption {
+            findings = List.copyOf(findings);
+        }
     }
 }

@@ -11,10 +11,10 @@ import java.util.stream.Stream;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.fuel.BlendRecipe;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.FuelChoice;
 import org.nextpull.plan.FuelChoice.OwnBlend.Elements;
 import org.nextpull.plan.FuelChoice.OwnBlend.Mixed;
@@ -52,8 +52,8 @@ final class BlendTables {
             FuelProperty.RESEARCH_OCTANE, OCTANE);
     private static final PlanKey<Map<String, Double>> OF = PlanKey.of("of", KeyFormat.fractions())
             .said("Mixed from", "What it is mixed from: `{ ethanol = 0.3, e10 = 0.7 }`.");
-    private static final PlanKey<ShareBy> BY = PlanKey.of("by", KeyFormat.word(ShareBy.class))
-            .usual(ShareBy.VOLUME)
+    private static final PlanKey<BlendRecipe.ShareBy> BY = PlanKey.of("by", KeyFormat.word(BlendRecipe.ShareBy.class))
+            .usual(BlendRecipe.ShareBy.VOLUME)
             .said("Fractions by", "What the fractions of `of` count.");
 
     static final PlanTable<FuelChoice.OwnBlend> TABLE = table();
@@ -154,7 +154,7 @@ final class BlendTables {
     private static Optional<FuelChoice.OwnBlend.Recipe> recipe(TableReader table) {
         Elements elements = elements(table);
         Optional<Map<String, Double>> parts = table.find(OF);
-        ShareBy by = table.get(BY);
+        BlendRecipe.ShareBy by = table.get(BY);
         if (!table.has(OF)) {
             return fromElements(table, elements);
         }

@@ -6,6 +6,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.unit.Unit;
 import org.tomlj.TomlArray;
 import org.tomlj.TomlTable;
@@ -83,7 +84,7 @@ final class PlanValueText {
 
     /** The word that a plan writes for a constant: {@code ENGINE_BRAKE} is {@code engine-brake}. */
     static String word(Enum<?> constant) {
-        return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+        return WrittenId.of(constant.name());
     }
 
     /** The shortest decimal that, read in {@code unit}, gives {@code si} again. */

@@ -8,7 +8,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.nextpull.engine.gas.ConstantGammaGas;
-import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Gas;
 
 class ClosedCycleTest {
     private static final double START_PA = 1e5;
@@ -23,7 +23,7 @@ class ClosedCycleTest {
         double mass = START_PA * volume / (GAS_CONSTANT * START_K);
         return new ClosedCycle.Run(
                 cylinder,
-                new ClosedCycle.Filling(new GasState(START_PA, START_K), volume, -180),
+                new ClosedCycle.Filling(new Gas.State(START_PA, START_K), volume, -180),
                 new ClosedCycle.Charge(gas, gas, mass, heat, new ClosedCycle.Charge.EndGas(100, 0)),
                 new ClosedCycle.Walls(START_K, 0),
                 3000,

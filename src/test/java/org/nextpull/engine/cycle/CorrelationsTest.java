@@ -6,7 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
-import org.nextpull.engine.gas.GasState;
+import org.nextpull.engine.gas.Gas;
 
 class CorrelationsTest {
     private static final Cylinder CYLINDER = new Cylinder(0.086, 0.086, new Cylinder.Drive(11, 3.5));
@@ -57,9 +57,9 @@ class CorrelationsTest {
     /** The published formula worked by hand: ON 100, 1 atm, 1000 K: 17.68 ms x e^3.8. */
     @Test
     void douaudEyzatDelayIsTheFormula() {
-        double delay = 1 / CycleEquations.KnockDelay.ofOctane(100).rate(new GasState(ATMOSPHERE, 1000));
+        double delay = 1 / CycleEquations.KnockDelay.ofOctane(100).rate(new Gas.State(ATMOSPHERE, 1000));
         assertThat(delay).isCloseTo(0.01768 * 44.7011845, within(1e-8));
-        double higher = 1 / CycleEquations.KnockDelay.ofOctane(95).rate(new GasState(40 * ATMOSPHERE, 850));
+        double higher = 1 / CycleEquations.KnockDelay.ofOctane(95).rate(new Gas.State(40 * ATMOSPHERE, 850));
         assertThat(higher)
                 .isCloseTo(
                         0.01768 * Math.pow(0.95, 3.402) * Math.pow(40, -1.7) * Math.exp(3800.0 / 850), within(1e-12));
@@ -68,7 +68,7 @@ class CorrelationsTest {
     /** The published formula worked by hand in its own units (kPa, K, m/s). */
     @Test
     void woschniCoefficientIsTheFormula() {
-        ClosedCycle.Filling filling = new ClosedCycle.Filling(new GasState(1e5, 350), 5.4e-4, -130);
+        ClosedCycle.Filling filling = new ClosedCycle.Filling(new Gas.State(1e5, 350), 5.4e-4, -130);
         Woschni woschni = new Woschni(CYLINDER, 3000, filling);
         double motored = woschni.motoredPressure(6e-5);
         assertThat(motored).isCloseTo(1e5 * Math.pow(9, 1.33), within(1e-3));
@@ -76,14 +76,15 @@ class CorrelationsTest {
                 + 0.00324 * CYLINDER.sweptVolume() * 350 / (1e5 * 5.4e-4) * (50e5 - motored);
         double expected =
                 3.26 * Math.pow(0.086, -0.2) * Math.pow(5000, 0.8) * Math.pow(2300, -0.55) * Math.pow(velocity, 0.8);
-        assertThat(woschni.coefficient(new GasState(50e5, 2300), motored)).isCloseTo(expected, within(1e-9 * expected));
+        assertThat(woschni.coefficient(new Gas.State(50e5, 2300), motored))
+                .isCloseTo(expected, within(1e-9 * expected));
     }
 
     /** Full-load firing heat transfer coefficients reach 1 to 4 kW/(m2.K) (Heywood, section 12.6, from memory). */
     @Test
     void woschniCoefficientHasTheSizeOfEngines() {
-        Woschni woschni = new Woschni(CYLINDER, 4000, new ClosedCycle.Filling(new GasState(1e5, 350), 5.4e-4, -130));
-        assertThat(woschni.coefficient(new GasState(60e5, 2500), 20e5)).isBetween(1000.0, 4000.0);
+        Woschni woschni = new Woschni(CYLINDER, 4000, new ClosedCycle.Filling(new Gas.State(1e5, 350), 5.4e-4, -130));
+        assertThat(woschni.coefficient(new Gas.State(60e5, 2500), 20e5)).isBetween(1000.0, 4000.0);
     }
 
     @Test
@@ -100,8 +101,8 @@ class CorrelationsTest {
     @Test
     void burnDurationGrowsWithSpeedAndSlowFlames() {
         BurnDuration duration = new BurnDuration(40_000);
-        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 1);
-        BurnDuration.Chamber slow = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 0.5);
+        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new Gas.State(25e5, 750), 1);
+        BurnDuration.Chamber slow = new BurnDuration.Chamber(0.0086, new Gas.State(25e5, 750), 0.5);
         double base = duration.degrees(CYLINDER, 1000, chamber, chamber);
         assertThat(duration.degrees(CYLINDER, 8000, chamber, chamber)).isCloseTo(2 * base, within(1e-9));
         assertThat(duration.degrees(CYLINDER, 1000, slow, slow)).isCloseTo(Math.cbrt(4) * base, within(1e-9));
@@ -111,7 +112,7 @@ class CorrelationsTest {
     @Test
     void burnDurationGrowsWithTheWayOfTheFlame() {
         BurnDuration duration = new BurnDuration(40_000);
-        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new GasState(25e5, 750), 1);
+        BurnDuration.Chamber chamber = new BurnDuration.Chamber(0.0086, new Gas.State(25e5, 750), 1);
         Cylinder wide = new Cylinder(0.172, 0.086, CYLINDER.drive());
         double ratio =
                 duration.degrees(wide, 1000, chamber, chamber) / duration.degrees(CYLINDER, 1000, chamber, chamber);

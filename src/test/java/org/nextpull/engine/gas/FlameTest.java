@@ -7,8 +7,8 @@ import org.junit.jupiter.api.Test;
 
 class FlameTest {
     private static final Flame GASOLINE = Flame.of(Flame.Correlation.GASOLINE);
-    private static final GasState ROOM = new GasState(101325, 298);
-    private static final GasState SPARK = new GasState(12e5, 650);
+    private static final Gas.State ROOM = new Gas.State(101325, 298);
+    private static final Gas.State SPARK = new Gas.State(12e5, 650);
 
     /** 26 to 31 cm/s for gasoline near phi 1.2 at room conditions (Rhodes and Keck 1985, from memory). */
     @Test
@@ -27,8 +27,8 @@ class FlameTest {
     @Test
     void heatQuickensAndPressureSlowsTheFlame() {
         double base = GASOLINE.speed(0.9, 0.05, SPARK);
-        assertThat(GASOLINE.speed(0.9, 0.05, new GasState(12e5, 700))).isGreaterThan(base);
-        assertThat(GASOLINE.speed(0.9, 0.05, new GasState(20e5, 650))).isLessThan(base);
+        assertThat(GASOLINE.speed(0.9, 0.05, new Gas.State(12e5, 700))).isGreaterThan(base);
+        assertThat(GASOLINE.speed(0.9, 0.05, new Gas.State(20e5, 650))).isLessThan(base);
     }
 
     @Test
@@ -46,7 +46,7 @@ class FlameTest {
      */
     @Test
     void eachFuelHasItsOwnExponents() {
-        GasState top = new GasState(20 * 101325, 700);
+        Gas.State top = new Gas.State(20 * 101325, 700);
         double hot = 700.0 / 298;
         double gasoline = Math.pow(hot, 1.9572) * Math.pow(20, -0.1508);
         double ethanol = Math.pow(hot, 1.75) * Math.pow(20, -0.1585);
@@ -62,7 +62,7 @@ class FlameTest {
                 .isBetween(1.2, 1.5);
     }
 
-    private static double rise(Flame.Correlation fuel, double lambda, GasState state) {
+    private static double rise(Flame.Correlation fuel, double lambda, Gas.State state) {
         return Flame.of(fuel).speed(lambda, 0, state) / Flame.of(fuel).speed(lambda, 0, ROOM);
     }
 

@@ -2,8 +2,6 @@ package org.nextpull.intake.capture;
 
 import java.nio.file.Path;
 import java.time.InstantSource;
-import java.util.Optional;
-import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
 
@@ -15,10 +13,8 @@ final class CaptureChild {
         Path folder = Path.of(arguments[0]);
         long number = Long.parseLong(arguments[1]);
         CaptureFolder captures = new CaptureFolder(folder);
-        Optional<ArrivalTime> last = captures.last();
-        SessionClock clock = last.isPresent()
-                ? SessionClock.resuming(System::nanoTime, InstantSource.system(), last.get())
-                : SessionClock.system();
+        SessionClock clock =
+                captures.resume(System::nanoTime, InstantSource.system()).clock();
         CaptureWriter writer = CaptureWriter.open(captures.fileOf("wire"), "wire", clock);
         while (true) {
             writer.received(Chunk.of("wire", clock.now(), number + " " + "x".repeat((int) (number % 300)) + "\n"));

@@ -57,8 +57,7 @@ class CaptureWriterTest {
 
         CaptureFolder captures = new CaptureFolder(folder);
         clock.advanceMs(60_000);
-        SessionClock resumed =
-                SessionClock.resuming(() -> 0, clock, captures.last().orElseThrow());
+        SessionClock resumed = captures.resume(() -> 0, clock).clock();
         Chunk later = Chunk.of(SOURCE, resumed.now(), "after");
         try (CaptureWriter writer = CaptureWriter.open(file, SOURCE, resumed)) {
             writer.received(later);

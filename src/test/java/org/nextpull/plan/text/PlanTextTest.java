@@ -15,9 +15,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
+import org.nextpull.fuel.BlendRecipe;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.ShareBy;
 import org.nextpull.plan.Band;
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.EngineFacts;
@@ -107,7 +107,8 @@ class PlanTextTest {
         assertThat(plan.fuel().blend()).contains("mine");
         assertThat(plan.fuel().own())
                 .containsExactly(
-                        new FuelChoice.OwnBlend("mine", new Mixed(Map.of("ethanol", 0.3, "e10", 0.7), ShareBy.MASS)),
+                        new FuelChoice.OwnBlend(
+                                "mine", new Mixed(Map.of("ethanol", 0.3, "e10", 0.7), BlendRecipe.ShareBy.MASS)),
                         new FuelChoice.OwnBlend(
                                 "data sheet",
                                 new Elements(

@@ -17,12 +17,12 @@ import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
 
-class ResumptionTest {
+class CaptureFolderTest {
     private final FakeClock clock = new FakeClock();
 
     @Test
     void aFolderWithoutCapturesBeginsASession(@TempDir Path folder) throws IOException {
-        Resumption begun = Resumption.of(new CaptureFolder(folder.resolve("none")), () -> 0, clock);
+        CaptureFolder.Resumption begun = new CaptureFolder(folder.resolve("none")).resume(() -> 0, clock);
         assertThat(begun.findings()).isEmpty();
         assertThat(begun.clock().now().sessionNs()).isZero();
     }
@@ -40,7 +40,7 @@ class ResumptionTest {
         Files.write(folder.fileOf("COM3"), Arrays.copyOf(whole, whole.length - 3));
 
         clock.advanceMs(42_000);
-        Resumption resumed = Resumption.of(folder, () -> 0, clock);
+        CaptureFolder.Resumption resumed = folder.resume(() -> 0, clock);
         assertThat(resumed.findings())
                 .extracting(Finding::code)
                 .containsExactly(FindingCode.CAPTURE_CONTINUED, FindingCode.CAPTURE_DAMAGED);
