@@ -132,6 +132,7 @@ public final class LiveSession implements AutoCloseable {
         try (SessionFolders.Claim held = setup.claim()) {
             FolderMemory before = playEarlier();
             LiveIntake.Readers readers = setup.intake().read(setup.opener(), queue, before);
+            PracticeDay.runBeside(setup);
             try {
                 while (!closing) {
                     step(WAIT_MS);

@@ -182,8 +182,12 @@ public final class FolderWatch {
         if (file.isFollowed()) {
             send(file);
         }
-        if (!file.isDone() && stamp.size() > 0 && file.isSteady(nowNs, settings.steadyMs())) {
-            complete(file);
+        if (!file.isDone() && stamp.size() > 0 && file.isSteady(nowNs, settings.steadyMs(), true)) {
+            byte[] end = end(file);
+            // zeros are room that was set aside for lines to come
+            if (!isRoom(end) && file.isSteady(nowNs, settings.steadyMs(), isEndOfLine(end))) {
+                complete(file);
+            }
         }
     }
 
@@ -206,10 +210,6 @@ public final class FolderWatch {
 
     private void complete(WatchedFile file) throws IOException, InterruptedException {
         long size = file.stamp().size();
-        if (endsInRoom(file, size)) {
-            // room that was set aside for lines to come
-            return;
-        }
         Fingerprint print = Fingerprint.of(size, digest(file, size));
         String known = taken.get(print);
         if (known != null && file.sent() == 0) {
@@ -269,13 +269,27 @@ public final class FolderWatch {
         return digest;
     }
 
-    private boolean endsInRoom(WatchedFile file, long size) throws IOException {
+    private byte[] end(WatchedFile file) throws IOException {
+        long size = file.stamp().size();
         try (RandomAccessFile in = new RandomAccessFile(path(file).toFile(), "r")) {
             byte[] end = new byte[(int) Math.min(ROOM_ZEROS, size)];
             in.seek(size - end.length);
             in.readFully(end);
-            return Arrays.equals(end, new byte[end.length]);
+            return end;
         }
+    }
+
+    private static boolean isRoom(byte[] end) {
+        return Arrays.equals(end, new byte[end.length]);
+    }
+
+    /** In any encoding: what is not zero at the end of a line in UTF-16 or UTF-32 is its last character. */
+    private static boolean isEndOfLine(byte[] end) {
+        int last = end.length - 1;
+        while (last > 0 && end[last] == 0) {
+            last--;
+        }
+        return end[last] == '\n' || end[last] == '\r';
     }
 
     private Path path(WatchedFile file) {

@@ -9,8 +9,11 @@ import org.nextpull.intake.wire.Fingerprint;
 final class WatchedFile {
     private static final int GROWTHS_TO_FOLLOW = 2;
 
-    /** A file that was put there whole, or grew in steps of a quarter of that, is complete so soon, ms. */
-    private static final long SOON_MS = 500;
+    /** A file that was put there whole is complete so soon, ms. */
+    private static final long SOON_MS = 250;
+
+    /** One that grew in steps of a quarter of that, or does not end with a line, is complete so soon, ms. */
+    private static final long LATER_MS = 500;
 
     /** A pause of so many of the longest pauses before is the end. */
     private static final int PAUSES = 4;
@@ -63,9 +66,14 @@ final class WatchedFile {
         return true;
     }
 
-    /** Whether it has stood still for longer than its own pauses explain, after {@code mostMs} at the latest. */
-    boolean isSteady(long nowNs, long mostMs) {
-        long ownNs = Math.max(SOON_MS * NS_A_MS, PAUSES * longestPauseNs);
+    /**
+     * Whether it has stood still for longer than its own pauses explain, after {@code mostMs} at the latest.
+     *
+     * @param whole whether it ends with the end of a line: what is written in parts seldom does
+     */
+    boolean isSteady(long nowNs, long mostMs, boolean whole) {
+        long leastMs = whole && growths == 0 ? SOON_MS : LATER_MS;
+        long ownNs = Math.max(leastMs * NS_A_MS, PAUSES * longestPauseNs);
         return nowNs - steadySinceNs >= Math.min(mostMs * NS_A_MS, ownNs);
     }
 

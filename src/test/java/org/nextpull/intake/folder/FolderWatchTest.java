@@ -51,13 +51,13 @@ class FolderWatchTest {
     }
 
     @Test
-    void aFileThatWasPutThereWholeIsTakenAfterHalfASecond() throws Exception {
+    void aFileThatWasPutThereWholeIsTakenAfterAQuarterOfASecond() throws Exception {
         look(0);
         write("pull 1.csv", PULL);
         look(100);
-        look(400);
+        look(200);
         assertThat(complete).isEmpty();
-        look(100);
+        look(50);
         assertThat(complete).singleElement().satisfies(done -> {
             assertThat(done.file()).isEqualTo("pull 1.csv");
             assertThat(done.taken()).isEqualTo(Arrival.Taken.NEW);
@@ -66,6 +66,22 @@ class FolderWatchTest {
         assertThat(sent("pull 1.csv")).isEqualTo(PULL);
         look(10_000);
         assertThat(complete).hasSize(1);
+    }
+
+    /** A buffer that is written when it is full ends in the middle of a line, and the next one comes later. */
+    @ParameterizedTest
+    @ValueSource(strings = {"US-ASCII", "UTF-16LE", "UTF-16BE", "UTF-32"})
+    void aFileThatEndsWithinALineIsWaitedForTwiceAsLong(String encoding) throws Exception {
+        look(0);
+        Files.write(folder.resolve("part.csv"), (PULL + "3200,18").getBytes(encoding));
+        Files.write(folder.resolve("whole.csv"), PULL.getBytes(encoding));
+        look(100);
+        look(250);
+        assertThat(complete).extracting(Arrival.FileComplete::file).containsExactly("whole.csv");
+        look(249);
+        assertThat(complete).hasSize(1);
+        look(1);
+        assertThat(complete).extracting(Arrival.FileComplete::file).containsExactly("whole.csv", "part.csv");
     }
 
     @Test
