@@ -58,7 +58,7 @@ final class AdviseCommand implements Callable<Integer> {
         output.print(
                 answer, () -> new AdviseJson().advise(result), () -> new AdviseText(output.shown()).advise(result));
         if (output.isJson()) {
-            Messages.print(console.err(), input.findings());
+            console.print(input.findings());
         }
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, output.shown().units()));

@@ -82,7 +82,7 @@ final class AirCommand implements Callable<Integer> {
             console.out().print(text.sheet(sheet, chosen));
             laterSheet.ifPresent(other -> console.out().print(text.change(sheet, other)));
         }
-        Messages.print(console.err(), findings, output.shown());
+        console.print(findings, output.shown());
         return ExitCodes.DONE;
     }
 

@@ -135,7 +135,7 @@ final class CompareCommand implements Callable<Integer> {
                 console.out(),
                 () -> new CompareJson().document(day, both, response, findings),
                 () -> new CompareText(output.shown()).text(day, both, response));
-        Messages.print(console.err(), findings);
+        console.print(findings);
         charts.ifPresent(folder -> new ChartFiles(folder, input.files(), console)
                 .write(result, both, output.shown().units()));
         return input.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;

@@ -65,7 +65,7 @@ final class EngineCommand implements Runnable {
                     Optional<Long> seed,
             @Mixin OutputOptions.Units units)
             throws IOException {
-        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
+        PlanFile file = console.said(PlanFile.read(plan));
         long chosen = seed(seed, console);
         Practice practice = Program.usable(Practice.start(file.plan(), chosen));
         PracticeTalk talk = new PracticeTalk(console, practice, units.shown());

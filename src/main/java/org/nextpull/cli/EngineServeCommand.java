@@ -83,7 +83,7 @@ final class EngineServeCommand implements Callable<Integer> {
         if (speed < ServeOrder.SLOWEST || speed > ServeOrder.FASTEST) {
             throw new ParameterException(spec.commandLine(), "--speed lies between 0.1 and 100, not at " + speed);
         }
-        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
+        PlanFile file = console.said(PlanFile.read(plan));
         Optional<Path> written = truth.map(EngineServeCommand::writable);
         written.ifPresent(target -> TextFile.require(WrittenFiles.of(target), List.of(file.path())));
         long chosen = EngineCommand.seed(seed, console);

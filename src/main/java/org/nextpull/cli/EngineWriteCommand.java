@@ -68,7 +68,7 @@ final class EngineWriteCommand implements Callable<Integer> {
 
     @Override
     public Integer call() {
-        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
+        PlanFile file = console.said(PlanFile.read(plan));
         Path log = TextFile.path(out);
         Path truth = beside(log, ".truth.toml");
         Path asked = beside(log, ".settings.csv");
@@ -93,7 +93,7 @@ final class EngineWriteCommand implements Callable<Integer> {
         if (outcome.isFailed() || outcome.findings().stream().anyMatch(Finding::isError)) {
             throw new Program.BadInput(outcome.findings());
         }
-        Messages.print(console.err(), outcome.findings());
+        console.print(outcome.findings());
         return outcome.value().orElseThrow();
     }
 

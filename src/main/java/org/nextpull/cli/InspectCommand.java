@@ -73,7 +73,7 @@ final class InspectCommand implements Callable<Integer> {
             throw new Program.BadInput(findings);
         }
         document.filter(whole -> !lines).ifPresent(whole -> console.out().println(whole.document(findings)));
-        Messages.print(console.err(), findings);
+        console.print(findings);
         return noPull || someFailed || findings.stream().anyMatch(Finding::isError)
                 ? ExitCodes.BAD_INPUT
                 : ExitCodes.DONE;
@@ -102,7 +102,7 @@ final class InspectCommand implements Callable<Integer> {
         looked.log().ifPresent(source -> console.out().println(text.log(source)));
         looked.table().ifPresent(table -> {
             console.out().println(text.table(table.table()));
-            Messages.print(console.err(), table.findings());
+            console.print(table.findings());
         });
     }
 

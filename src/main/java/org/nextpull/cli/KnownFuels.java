@@ -84,7 +84,7 @@ final class KnownFuels {
     /** Prints an answer, and what was found on the way to it. */
     int tell(Console console, OutputOptions output, Supplier<String> document, Supplier<String> text) {
         output.print(console.out(), document, text);
-        Messages.print(console.err(), findings(), output.shown());
+        console.print(findings(), output.shown());
         return ExitCodes.DONE;
     }
 }

@@ -18,7 +18,6 @@ import org.nextpull.finding.Place;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.PlanPorts;
 import org.nextpull.live.SessionFolders;
@@ -95,7 +94,7 @@ final class LiveCommand implements Callable<Integer> {
 
     @Override
     public Integer call() throws IOException {
-        PlanFile file = Messages.said(console.err(), PlanFile.read(plan));
+        PlanFile file = console.said(PlanFile.read(plan));
         LiveIntake intake = intake(file);
         if (!cautionsAreAccepted()) {
             return ExitCodes.WRONG_USAGE;
@@ -119,22 +118,21 @@ final class LiveCommand implements Callable<Integer> {
                 plan,
                 file.text(),
                 Optional.of(claim.folder().toString()));
-        LiveSetup setup = new LiveSetup(
+        LiveSession.Setup setup = new LiveSession.Setup(
                 file.plan(),
                 intake,
                 claim,
-                Messages.said(
-                        console.err(),
+                console.said(
                         resume.isPresent()
                                 ? days.experienceAtStart(claim.folder(), file)
                                 : days.experience(file.plan())),
                 NotebookKeeper.open(notebook.file(), start),
                 ports,
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
         run(setup, units.shown());
     }
 
-    private void run(LiveSetup setup, Shown shown) throws IOException {
+    private void run(LiveSession.Setup setup, Shown shown) throws IOException {
         AsyncPrinter out = new AsyncPrinter(console.out());
         LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault(), Terminal.width());
         LiveSession session = LiveSession.start(setup, talk);

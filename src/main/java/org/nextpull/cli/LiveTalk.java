@@ -19,7 +19,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.ActText;
@@ -34,7 +33,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
 /** A running session in a terminal: plain lines, each with the time of day, and what is typed between them. */
-final class LiveTalk implements LiveListener {
+final class LiveTalk implements LiveSession.Listener {
     private static final String BELL = "\u0007";
     private static final double WAITING_EVERY_S = 10;
     private static final double FAILING_EVERY_S = 60;

@@ -135,11 +135,11 @@ final class NotebookCommand implements Runnable {
                     Optional<LocalDate> on,
             @Mixin NotebookOption notebook) {
         DayInput input = day.read();
-        Messages.print(console.err(), input.findings());
+        console.print(input.findings());
         SessionResult result = input.result();
         long used = result.pulls().stream().filter(MeasuredPull::isUsed).count();
         if (used == 0) {
-            Messages.print(console.err(), result.findings());
+            console.print(result.findings());
             return ExitCodes.BAD_INPUT;
         }
         PlanFile plan = Program.usable(PlanFile.read(day.plan()));
@@ -248,7 +248,7 @@ final class NotebookCommand implements Runnable {
     int check(@Mixin NotebookOption notebook, @Mixin OutputOptions output) {
         Checkup checkup = notebook.reading(Notebook::check);
         console.out().println(output.isJson() ? new NotebookJson().check(checkup) : NotebookText.check(checkup));
-        Messages.print(console.err(), List.copyOf(checkup.findings()), output.shown());
+        console.print(List.copyOf(checkup.findings()), output.shown());
         return checkup.isGood() ? ExitCodes.DONE : ExitCodes.BAD_INPUT;
     }
 

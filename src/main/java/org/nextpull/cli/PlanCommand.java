@@ -103,12 +103,12 @@ final class PlanCommand implements Callable<Integer> {
             }
             TextFile.write(file, text, console);
         }
-        Messages.print(console.err(), inputs.findings());
+        console.print(inputs.findings());
         return inputs.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 
     private int check(String name) {
-        PlanFile file = Messages.said(console.err(), PlanFile.read(name));
+        PlanFile file = console.said(PlanFile.read(name));
         PlanDraft draft = Program.usable(PlanDraft.of(file.text(), name));
         Optional<DayInput> day = logs.isEmpty()
                 ? Optional.empty()
@@ -120,7 +120,7 @@ final class PlanCommand implements Callable<Integer> {
         console.out().println(name + ": no error.\n");
         console.out().print(PlanCheckText.of(file.plan(), draft, result));
         PlanCheckText.open(file.plan()).ifPresent(open -> console.out().println("\n" + open));
-        day.ifPresent(read -> Messages.print(console.err(), read.findings()));
+        day.ifPresent(read -> console.print(read.findings()));
         return result.filter(each -> each.pulls().isEmpty()).isPresent()
                         || day.filter(DayInput::someFailed).isPresent()
                 ? ExitCodes.BAD_INPUT

@@ -114,7 +114,7 @@ final class Program implements Runnable {
             if (json) {
                 console.out().println(new FindingsJson().failure(bad.findings()));
             }
-            Messages.print(console.err(), bad.findings());
+            console.print(bad.findings());
             return ExitCodes.BAD_INPUT;
         }
         return fault(console, fault, json);

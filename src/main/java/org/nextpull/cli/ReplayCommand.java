@@ -47,7 +47,7 @@ final class ReplayCommand implements Callable<Integer> {
             console.out().print(new AdviseText(output.shown()).replay(replay, verbose));
         }
         if (output.isJson()) {
-            Messages.print(console.err(), input.findings());
+            console.print(input.findings());
         }
         return input.someFailed() || replay.whole().isWithoutAnswer() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }

@@ -62,7 +62,7 @@ final class ReportCommand implements Callable<Integer> {
             Program.usable(DaySheet.write(out, sheet, order))
                     .forEach(file -> console.err().println("wrote " + file));
         }
-        Messages.print(console.err(), input.findings());
+        console.print(input.findings());
         boolean nothing = result.isWithoutAnswer();
         return input.someFailed() || nothing ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }

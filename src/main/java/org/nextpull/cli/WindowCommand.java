@@ -59,7 +59,7 @@ final class WindowCommand implements Callable<Integer> {
     }
 
     private DaySource source(DayInput input) {
-        Messages.print(console.err(), input.findings());
+        console.print(input.findings());
         return ReplayedDay.of(name(input), input);
     }
 

@@ -24,6 +24,7 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionInput;
@@ -43,7 +44,7 @@ final class LiveDay {
     private final SweepPlan plan;
     private final Optional<Experience> experience;
     private final Desk desk;
-    private final DayEvents events;
+    private final Events events;
     private final WireChain chain;
     private final DayPulls pulls;
     private final LiveRows rows;
@@ -68,7 +69,7 @@ final class LiveDay {
     private int askedWhole;
     private int announced;
 
-    LiveDay(LiveSetup setup, ArrivalTime start, Desk desk, DayEvents events) {
+    LiveDay(LiveSession.Setup setup, ArrivalTime start, Desk desk, Events events) {
         DayIntake intake = new DayIntake(setup.intake());
         this.plan = setup.plan();
         this.experience = setup.experience();
@@ -305,5 +306,26 @@ final class LiveDay {
         public void fileComplete(Arrival.FileComplete file) {
             pulls.complete(file);
         }
+    }
+
+    /** What a running day has to tell, on the thread that feeds it. */
+    interface Events {
+        /** A limit was passed, got worse or is within again. */
+        void alarm(Alarm.Event event);
+
+        /** Something is to be said. */
+        void said(LiveState.Notice notice);
+
+        /** A pull is over; it is not measured yet. */
+        void pullFound();
+
+        /** A pull is in the result. */
+        void pullEnded(MeasuredPull.Curve pull);
+
+        /** The day did an act of its own accord, which is to be captured. */
+        void acted(OperatorAction act);
+
+        /** Something changed that is to be shown at once. */
+        void changed();
     }
 }

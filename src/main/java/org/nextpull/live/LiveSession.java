@@ -1,25 +1,31 @@
 package org.nextpull.live;
 
 import java.io.IOException;
+import java.nio.file.Path;
 import java.time.Instant;
+import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
+import java.util.function.LongSupplier;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.fit.Experience;
 import org.nextpull.intake.capture.CaptureFolder;
 import org.nextpull.intake.folder.FolderMemory;
+import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.tinylog.Logger;
@@ -33,8 +39,8 @@ public final class LiveSession implements AutoCloseable {
     private static final long PERIOD_NS = 100_000_000;
     private static final long LAST_ANSWER_S = 20;
 
-    private final LiveSetup setup;
-    private final LiveListener listener;
+    private final Setup setup;
+    private final Listener listener;
     private final CaptureFolder folder;
     private final List<Finding> resumption;
     private final ArrivalQueue queue;
@@ -49,7 +55,7 @@ public final class LiveSession implements AutoCloseable {
     private boolean dirty;
     private long shownNs;
 
-    private LiveSession(LiveSetup setup, LiveListener listener) {
+    private LiveSession(Setup setup, Listener listener) {
         this.setup = setup;
         this.listener = listener;
         this.folder = new CaptureFolder(setup.captures());
@@ -73,13 +79,13 @@ public final class LiveSession implements AutoCloseable {
     }
 
     /** Starts a session; looks through earlier captures in its folder first, which takes as long as they are. */
-    public static LiveSession start(LiveSetup setup, LiveListener listener) {
+    public static LiveSession start(Setup setup, Listener listener) {
         LiveSession session = new LiveSession(setup, listener);
         session.thread.start();
         return session;
     }
 
-    private static CaptureFolder.Resumption resume(CaptureFolder folder, LiveSetup.Clock clock) {
+    private static CaptureFolder.Resumption resume(CaptureFolder folder, Setup.Clock clock) {
         try {
             return folder.resume(clock.monotonicNs(), clock.wall());
         } catch (IOException fault) {
@@ -248,7 +254,7 @@ public final class LiveSession implements AutoCloseable {
         show(true);
     }
 
-    private final class Telling implements DayEvents {
+    private final class Telling implements LiveDay.Events {
         @Override
         public void alarm(Alarm.Event event) {
             listener.alarm(event, snapshot());
@@ -282,6 +288,62 @@ public final class LiveSession implements AutoCloseable {
         @Override
         public void changed() {
             urgent = true;
+        }
+    }
+
+    /** Told of what happens in a session, on the session's own thread: whoever takes long here delays alarms. */
+    public interface Listener {
+        /** Something changed: at most ten times a second, but at once after a pull, an alarm or a change of a link. */
+        default void changed(LiveState state) {}
+
+        /**
+         * A pull ended, was measured and is in the result.
+         *
+         * @param pull the pull
+         */
+        default void pullEnded(LiveState state, MeasuredPull.Curve pull) {}
+
+        /** A limit was passed, got worse or is within again. */
+        default void alarm(Alarm.Event event, LiveState state) {}
+
+        /** Something is to be said. */
+        default void said(ArrivalTime at, Finding finding) {}
+    }
+
+    /**
+     * What a session is started with.
+     *
+     * @param plan the sweep plan
+     * @param intake what it reads from
+     * @param claim on the folder of this session, one that holds captures is gone on with; the session gives it back when it has ended
+     * @param experience what earlier days taught
+     * @param keeper the notebook
+     * @param opener opens ports
+     * @param clock where the time comes from
+     */
+    public record Setup(
+            SweepPlan plan,
+            LiveIntake intake,
+            SessionFolders.Claim claim,
+            Optional<Experience> experience,
+            Keeper keeper,
+            Port.Opener opener,
+            Clock clock) {
+        /** The folder of this session. */
+        public Path captures() {
+            return claim.folder();
+        }
+
+        /**
+         * Two clocks.
+         *
+         * @param monotonicNs never goes back
+         * @param wall as the computer's clock has it
+         */
+        public record Clock(LongSupplier monotonicNs, InstantSource wall) {
+            public static Clock system() {
+                return new Clock(System::nanoTime, InstantSource.system());
+            }
         }
     }
 }

@@ -24,7 +24,7 @@ import org.tinylog.Logger;
  * advised over under the session's plan. The code of the whole chain is loaded and has run once by then; loading it takes over a second,
  * which the first answer would have to wait for. What comes out goes nowhere.
  */
-final class PracticeDay implements DayEvents {
+final class PracticeDay implements LiveDay.Events {
     private static final SpeedBand USUAL = new SpeedBand(3000, 6000);
     private static final double BESIDE_RPM = 400;
     private static final double STEP_S = 0.05;
@@ -42,13 +42,13 @@ final class PracticeDay implements DayEvents {
     private PracticeDay() {}
 
     /** Goes through it on a thread of its own. */
-    static void runBeside(LiveSetup setup) {
+    static void runBeside(LiveSession.Setup setup) {
         Thread thread = new Thread(() -> tryRun(setup), "live-practice");
         thread.setDaemon(true);
         thread.start();
     }
 
-    private static void tryRun(LiveSetup setup) {
+    private static void tryRun(LiveSession.Setup setup) {
         try {
             run(setup);
         } catch (RuntimeException fault) {
@@ -58,8 +58,8 @@ final class PracticeDay implements DayEvents {
     }
 
     /** Its pulls, under the plan of a session. */
-    static List<MeasuredPull.Curve> run(LiveSetup setup) {
-        LiveSetup own = new LiveSetup(
+    static List<MeasuredPull.Curve> run(LiveSession.Setup setup) {
+        LiveSession.Setup own = new LiveSession.Setup(
                 setup.plan(),
                 new LiveIntake.Folder(FolderSettings.usual(FOLDER)),
                 setup.claim(),

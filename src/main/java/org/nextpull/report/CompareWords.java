@@ -10,7 +10,7 @@ import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PercentInterval;
 import org.nextpull.plan.Goal;
-import org.nextpull.session.OrderFrom;
+import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
 /** What a comparison of labels says, in sentences that carry their intervals. */
@@ -112,7 +112,7 @@ public final class CompareWords {
     }
 
     /** Where the order of the pulls comes from. */
-    public static String order(OrderFrom from) {
+    public static String order(SessionResult.OrderFrom from) {
         return "Order of the pulls: "
                 + switch (from) {
                     case ORDER_COLUMN -> "from the order column";

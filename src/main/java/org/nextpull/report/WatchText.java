@@ -9,7 +9,6 @@ import java.util.stream.Collectors;
 import org.nextpull.alarm.ChannelLife;
 import org.nextpull.plan.Limit;
 import org.nextpull.session.SessionResult;
-import org.nextpull.session.WatchGap;
 
 /** Which limits nothing watches: what a reader must know before anything else. */
 public final class WatchText {
@@ -17,7 +16,7 @@ public final class WatchText {
 
     /** The limits of a day that no live channel watched, in a sentence or two; empty while all are watched. */
     public static Optional<String> of(SessionResult result) {
-        List<WatchGap> gaps = result.watchGaps();
+        List<SessionResult.WatchGap> gaps = result.watchGaps();
         if (gaps.isEmpty()) {
             return Optional.empty();
         }
@@ -37,7 +36,7 @@ public final class WatchText {
     }
 
     /** Why a limit was not watched, and in which pulls. */
-    public static String reason(WatchGap gap) {
+    public static String reason(SessionResult.WatchGap gap) {
         String pulls = gap.inAll()
                 ? "in every pull"
                 : "in pull " + gap.pulls().stream().map(String::valueOf).collect(Collectors.joining(", "));

@@ -23,7 +23,8 @@ import org.nextpull.scatter.SameSetting;
  * @param pulls the pulls with their labels, in that order
  * @param outcome the comparison, or why there is none
  */
-public record ComparedDay(OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome<MeasuredComparison> outcome) {
+public record ComparedDay(
+        SessionResult.OrderFrom orderFrom, List<MeasuredPull> pulls, Outcome<MeasuredComparison> outcome) {
     public ComparedDay {
         pulls = List.copyOf(pulls);
     }

@@ -32,7 +32,7 @@ import org.nextpull.response.MeasuredPull;
  * @param days which day each pull belongs to
  * @param findings order numbers that could not be used, and that there are several days
  */
-record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, List<Finding> findings) {
+record DayOrder(SessionResult.OrderFrom from, Map<Integer, Double> places, DaysApart days, List<Finding> findings) {
     /** A time in a log beyond this is a date in seconds since 1970 (here from March 1973); no log runs three years. */
     private static final double DATED_S = 1e8;
 
@@ -57,7 +57,9 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, Lis
         boolean isDated =
                 !pulls.isEmpty() && pulls.stream().allMatch(pull -> pull.clock().orElse(0) > DATED_S);
         boolean countsOn = isNumbered && findings.isEmpty();
-        OrderFrom from = countsOn ? OrderFrom.ORDER_COLUMN : isDated ? OrderFrom.CLOCK : OrderFrom.COMMAND_LINE;
+        SessionResult.OrderFrom from = countsOn
+                ? SessionResult.OrderFrom.ORDER_COLUMN
+                : isDated ? SessionResult.OrderFrom.CLOCK : SessionResult.OrderFrom.COMMAND_LINE;
         List<Known> sorted = sorted(pulls, from);
         Map<Integer, Double> places = new HashMap<>();
         for (Known pull : sorted) {
@@ -74,7 +76,7 @@ record DayOrder(OrderFrom from, Map<Integer, Double> places, DaysApart days, Lis
         return new DayOrder(from, places, days, findings);
     }
 
-    private static List<Known> sorted(List<Known> pulls, OrderFrom from) {
+    private static List<Known> sorted(List<Known> pulls, SessionResult.OrderFrom from) {
         ToDoubleFunction<Known> key = switch (from) {
             case ORDER_COLUMN -> Known::place;
             case CLOCK -> pull -> pull.clock().orElseThrow();

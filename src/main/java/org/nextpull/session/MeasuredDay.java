@@ -27,7 +27,10 @@ import org.nextpull.response.TableResponses;
  * @param found what was found on the way to them
  */
 record MeasuredDay(
-        List<SourcePulls> sources, List<MeasuredPull.Curve> measured, OrderFrom orderFrom, List<Finding> found) {
+        List<SourcePulls> sources,
+        List<MeasuredPull.Curve> measured,
+        SessionResult.OrderFrom orderFrom,
+        List<Finding> found) {
     MeasuredDay {
         sources = List.copyOf(sources);
         measured = List.copyOf(measured);

@@ -158,7 +158,7 @@ public final class Practice {
 
     private Debrief debrief(RigEngine of, Optional<EngineSetting> leave) {
         int knocking = (int) parts.stream().filter(this::knocked).count();
-        return new Debriefing(of).of(parts.size(), knocking, leave);
+        return Debrief.of(of, parts.size(), knocking, leave);
     }
 
     /** The engine on the fuel of what is left, or of what is fitted while the day runs. */
@@ -216,7 +216,7 @@ public final class Practice {
     }
 
     private boolean knocked(Samples samples) {
-        KnockCount count = new KnockCount(rig());
+        RigEngine.KnockCount count = new RigEngine.KnockCount(rig());
         count.add(samples);
         return count.isHeard();
     }

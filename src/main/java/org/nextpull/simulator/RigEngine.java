@@ -4,7 +4,10 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ModelEngine;
@@ -225,5 +228,35 @@ record RigEngine(
 
     private static Span span(Band band) {
         return Span.of(band.fromRpm(), band.toRpm());
+    }
+
+    /** Counts what the knock sensor counts within the band of a pull. For one pull and one thread. */
+    static final class KnockCount {
+        private static final Channel EVENTS = Channel.of(Role.KNOCK_EVENTS);
+        private static final Channel SPEED = Channel.of(Role.ENGINE_SPEED);
+
+        private final Span band;
+        private final double mostEvents;
+        private double events;
+
+        KnockCount(RigEngine rig) {
+            this.band = rig.band();
+            this.mostEvents = rig.plan().limits().knockEventsThatCount();
+        }
+
+        void add(Samples samples) {
+            for (int row = 0; row < samples.rows(); row++) {
+                if (samples.isPresent(EVENTS, row)
+                        && samples.isPresent(SPEED, row)
+                        && band.contains(samples.value(SPEED, row))) {
+                    events += samples.value(EVENTS, row);
+                }
+            }
+        }
+
+        /** Whether the pull knocked as far as the plan is concerned. */
+        boolean isHeard() {
+            return events >= mostEvents;
+        }
     }
 }

@@ -41,7 +41,7 @@ public final class ServedEngine {
     private int pulls;
     private double heldRpm;
     private int knockingPulls;
-    private Optional<KnockCount> knock = Optional.empty();
+    private Optional<RigEngine.KnockCount> knock = Optional.empty();
     private Optional<ServeCommand.Trouble> trouble = Optional.empty();
     private double troubleUntilS;
     private double idleUntilS;
@@ -149,7 +149,7 @@ public final class ServedEngine {
 
     /** The truth, beside what is set at the end; after {@link #awaitEnd}. Takes a second or two. */
     public Debrief debrief() {
-        return new Debriefing(rig).of(pulls, knockingPulls, pulls == 0 ? Optional.empty() : Optional.of(setting));
+        return Debrief.of(rig, pulls, knockingPulls, pulls == 0 ? Optional.empty() : Optional.of(setting));
     }
 
     /** The same as text in TOML. */
@@ -250,7 +250,7 @@ public final class ServedEngine {
 
     private void began(int number) {
         pulls = number;
-        knock = Optional.of(new KnockCount(rig));
+        knock = Optional.of(new RigEngine.KnockCount(rig));
         listener.pullBegan(number, setting);
     }
 
@@ -273,7 +273,7 @@ public final class ServedEngine {
     }
 
     private void ended(boolean cutShort) {
-        if (knock.map(KnockCount::isHeard).orElse(false)) {
+        if (knock.map(RigEngine.KnockCount::isHeard).orElse(false)) {
             knockingPulls++;
         }
         knock = Optional.empty();

@@ -37,7 +37,6 @@ import org.nextpull.window.page.Question;
 import org.nextpull.window.page.Signals;
 import org.nextpull.window.page.Work;
 import org.nextpull.window.past.PastController;
-import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartController;
 import org.tinylog.Logger;
 
@@ -55,7 +54,7 @@ final class WindowPages implements AutoCloseable {
     private final StartController start;
     private volatile Optional<DaySource> day = Optional.empty();
 
-    private WindowPages(MainFrame main, WindowProgram.Setup setup, Work work, PortAccess ports) {
+    private WindowPages(MainFrame main, WindowProgram.Setup setup, Work work, StartController.PortAccess ports) {
         this.main = main;
         this.work = work;
         this.notebook = setup.notebook();
@@ -124,7 +123,7 @@ final class WindowPages implements AutoCloseable {
     }
 
     /** Fills a frame that is not shown yet. On the event thread. */
-    static WindowPages fill(MainFrame main, WindowProgram.Setup setup, Work work, PortAccess ports) {
+    static WindowPages fill(MainFrame main, WindowProgram.Setup setup, Work work, StartController.PortAccess ports) {
         WindowPages pages = new WindowPages(main, setup, work, ports);
         main.beforeEnd(pages::lostAtEnd);
         main.whenBegun(() -> {

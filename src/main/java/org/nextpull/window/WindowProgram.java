@@ -22,7 +22,7 @@ import org.nextpull.window.day.DaySource;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.page.AlarmSound;
 import org.nextpull.window.page.Work;
-import org.nextpull.window.start.PortAccess;
+import org.nextpull.window.start.StartController;
 import org.tinylog.Logger;
 
 /** The bench window as a program: the one class of this room that a command opens. */
@@ -43,7 +43,7 @@ public final class WindowProgram {
         EventQueue.invokeLater(() -> {
             Memory memory = Memory.ofUser();
             MainFrame main = new MainFrame(memory.look(setup.look()), sound);
-            pages.add(WindowPages.fill(main, setup, work, PortAccess.ofComputer()));
+            pages.add(WindowPages.fill(main, setup, work, StartController.PortAccess.ofComputer()));
             main.frame().addWindowListener(new WindowAdapter() {
                 @Override
                 public void windowClosed(WindowEvent event) {

@@ -16,7 +16,6 @@ import org.nextpull.fit.Experience;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
 import org.nextpull.live.NotebookKeeper;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.KeptSession;
@@ -81,20 +80,20 @@ final class WindowSessions {
         });
     }
 
-    private LiveSetup setup(
+    private LiveSession.Setup setup(
             SweepPlan plan,
             LiveIntake intake,
             SessionFolders.Claim claim,
             Optional<Experience> experience,
             SessionStart known) {
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 plan,
                 intake,
                 claim,
                 experience,
                 NotebookKeeper.open(notebook.file(), known),
                 new SerialPorts(),
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
     }
 
     /** Whether this or another program is at a session. */

@@ -52,7 +52,7 @@ class MapPlotTest {
         ChartSize size = ChartSize.paper();
         BufferedImage picture = new BufferedImage(size.pixelsWide(), size.pixelsHigh(), BufferedImage.TYPE_INT_RGB);
         Graphics2D surface = picture.createGraphics();
-        ChartReading reading = new Charts(size, ChartLook.light()).paint(plot, surface);
+        Charts.Reading reading = new Charts(size, ChartLook.light()).paint(plot, surface);
         surface.dispose();
         XYChart same = plot.frame(size, ChartLook.light()).chart();
         same.paint(picture.createGraphics(), size.pixelsWide(), size.pixelsHigh());

@@ -18,9 +18,7 @@ import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
-import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.notebook.Notebook;
 import org.nextpull.plan.SweepPlan;
@@ -205,15 +203,15 @@ class LiveCommandTest {
         assertThat(folders.claim(claim.folder())).as("by the same program").isEmpty();
         assertThat(folders.isRunning(claim.folder())).isTrue();
         LiveSession session = LiveSession.start(
-                new LiveSetup(
+                new LiveSession.Setup(
                         plan(Path.of(PLAN)),
                         new LiveIntake.Folder(FolderSettings.usual(logs)),
                         claim,
                         Optional.empty(),
                         Keeper.none(),
                         new SerialPorts(),
-                        LiveSetup.Clock.system()),
-                new LiveListener() {});
+                        LiveSession.Setup.Clock.system()),
+                new LiveSession.Listener() {});
         Run elsewhere = live(PLAN, "end\n", "--resume");
         assertThat(elsewhere.err()).contains("another program runs this session");
         assertThat(elsewhere.status()).isEqualTo(1);

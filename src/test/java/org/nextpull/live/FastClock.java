@@ -10,9 +10,9 @@ final class FastClock {
     private FastClock() {}
 
     /** The clock; the wall clock it shows begins at a fixed date. */
-    static LiveSetup.Clock times(int factor, long startMs) {
+    static LiveSession.Setup.Clock times(int factor, long startMs) {
         long origin = System.nanoTime();
         InstantSource wall = () -> Instant.ofEpochMilli(startMs + (System.nanoTime() - origin) * factor / NS_A_MS);
-        return new LiveSetup.Clock(() -> (System.nanoTime() - origin) * factor, wall);
+        return new LiveSession.Setup.Clock(() -> (System.nanoTime() - origin) * factor, wall);
     }
 }

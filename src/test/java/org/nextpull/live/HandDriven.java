@@ -21,7 +21,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
 /** A running day without threads and clocks: the test says what arrives and when. All that arrives is kept, as a capture would. */
-final class HandDriven implements DayEvents {
+final class HandDriven implements LiveDay.Events {
     static final String PORT = "/dev/test";
     private static final double HZ = 50;
     private static final long WALL_MS = 1_700_000_000_000L;
@@ -57,10 +57,10 @@ final class HandDriven implements DayEvents {
         return PlanText.read(text, "test.toml").value().orElseThrow();
     }
 
-    static LiveSetup setup(SweepPlan plan) {
+    static LiveSession.Setup setup(SweepPlan plan) {
         LiveIntake.Wire port =
                 new LiveIntake.Wire(Port.Settings.usual(PORT, 115_200), WireSource.LineSettings.withHeaderLine());
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 plan,
                 new LiveIntake.Ports(List.of(port)),
                 SessionFolders.Claim.of(
@@ -69,7 +69,7 @@ final class HandDriven implements DayEvents {
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
-                new LiveSetup.Clock(() -> 0, InstantSource.system()));
+                new LiveSession.Setup.Clock(() -> 0, InstantSource.system()));
     }
 
     HandDriven(SweepPlan plan, String header, Row row) {
@@ -78,7 +78,7 @@ final class HandDriven implements DayEvents {
     }
 
     /** One to which nothing has happened yet. */
-    HandDriven(LiveSetup setup, Row row) {
+    HandDriven(LiveSession.Setup setup, Row row) {
         this.row = row;
         this.keeper = setup.keeper();
         this.day = new LiveDay(setup, at(), new Desk(Runnable::run, setup.keeper()), this);
@@ -159,7 +159,7 @@ final class HandDriven implements DayEvents {
     }
 
     /** The same again from what was captured. */
-    HandDriven replayed(LiveSetup setup) {
+    HandDriven replayed(LiveSession.Setup setup) {
         HandDriven again = new HandDriven(setup, row);
         again.day.replaying();
         for (Arrival arrival : captured) {

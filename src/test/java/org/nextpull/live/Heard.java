@@ -14,7 +14,7 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.response.MeasuredPull;
 
 /** Hears what a session tells. */
-final class Heard implements LiveListener {
+final class Heard implements LiveSession.Listener {
     final BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
     final BlockingQueue<Alarm.Event> alarms = new LinkedBlockingQueue<>();
     final List<Finding> said = new CopyOnWriteArrayList<>();

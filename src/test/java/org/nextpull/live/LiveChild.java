@@ -23,14 +23,14 @@ final class LiveChild {
         return HandDriven.plan("");
     }
 
-    static LiveSetup setup(String device, Path captures, Path notebook) {
+    static LiveSession.Setup setup(String device, Path captures, Path notebook) {
         LiveIntake.Wire port = new LiveIntake.Wire(
                 Port.Settings.usual(device, 115_200),
                 new WireSource.LineSettings(
                         WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "throttle [%]"), 0, 0));
         SessionStart start = new SessionStart(
                 Instant.now(), "test", "plan.toml", PlanText.write(plan()), Optional.of(captures.toString()));
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
@@ -41,7 +41,7 @@ final class LiveChild {
     }
 
     public static void main(String[] arguments) throws Exception {
-        LiveListener saying = new LiveListener() {
+        LiveSession.Listener saying = new LiveSession.Listener() {
             @Override
             public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
                 System.out.println("pull " + pull.pull().number());

@@ -50,18 +50,18 @@ class LiveFiguresIT {
     private static final int ALARM_EVERY_S = 2;
     private static final double NS_A_US = 1e3;
 
-    private static LiveSetup setup(String device, Path captures, List<String> columns) {
+    private static LiveSession.Setup setup(String device, Path captures, List<String> columns) {
         LiveIntake.Wire port = new LiveIntake.Wire(
                 Port.Settings.usual(device, 115_200),
                 new WireSource.LineSettings(WireFacts.Lines.SEPARATED, columns, 0, 0));
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 HandDriven.plan("[limits]\nexhaust_c = 850\n"),
                 new LiveIntake.Ports(List.of(port)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
     }
 
     private static Port open(String device) {
@@ -82,7 +82,7 @@ class LiveFiguresIT {
         long[] alarmNs = new long[lines / every + 1];
         long[] shownNs = new long[lines];
         int[] counts = new int[2];
-        LiveListener listener = new LiveListener() {
+        LiveSession.Listener listener = new LiveSession.Listener() {
             @Override
             public void alarm(Alarm.Event event, LiveState state) {
                 if (event.kind() == Alarm.Event.Kind.SOUNDED && counts[0] < alarmNs.length) {
@@ -103,7 +103,7 @@ class LiveFiguresIT {
         };
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = open(pair.far())) {
-            LiveSetup setup =
+            LiveSession.Setup setup =
                     setup(pair.near(), temp.resolve("session"), List.of("rpm", "torque [Nm]", "EGT [degC]", "run"));
             LiveSession session = LiveSession.start(setup, listener);
             try (session) {
@@ -138,7 +138,8 @@ class LiveFiguresIT {
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = open(pair.far())) {
             LiveSession session = LiveSession.start(
-                    setup(pair.near(), captures, List.of("rpm", "torque [Nm]", "run", "-")), new LiveListener() {});
+                    setup(pair.near(), captures, List.of("rpm", "torque [Nm]", "run", "-")),
+                    new LiveSession.Listener() {});
             try (session) {
                 Heard.await(session, state -> state.links().get(0).link() == LiveState.LinkState.Link.CONNECTED);
                 soak(far, lines);

@@ -37,15 +37,15 @@ class LiveFolderIT {
         return PlanText.read(Files.readString(PLAN), PLAN.toString()).value().orElseThrow();
     }
 
-    private static LiveSetup setup(Path folder, Path captures) throws Exception {
-        return new LiveSetup(
+    private static LiveSession.Setup setup(Path folder, Path captures) throws Exception {
+        return new LiveSession.Setup(
                 plan(),
                 new LiveIntake.Folder(new FolderSettings(folder, 300)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
     }
 
     private static SessionResult advised() throws Exception {
@@ -70,7 +70,7 @@ class LiveFolderIT {
         Path captures = temp.resolve("session");
         SessionResult advised = advised();
         BlockingQueue<MeasuredPull> ended = new LinkedBlockingQueue<>();
-        LiveListener listener = new LiveListener() {
+        LiveSession.Listener listener = new LiveSession.Listener() {
             @Override
             public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
                 ended.add(pull.pull());
@@ -93,7 +93,7 @@ class LiveFolderIT {
         LiveState before = session.state();
         assertThat(before.result().amendments().struck()).containsKey(2);
         Files.delete(folder.resolve("day.csv"));
-        try (LiveSession again = LiveSession.start(setup(folder, captures), new LiveListener() {})) {
+        try (LiveSession again = LiveSession.start(setup(folder, captures), new LiveSession.Listener() {})) {
             Heard.await(again, state -> state.nextPull() == before.nextPull());
             assertThat(figures(again.state().result())).isEqualTo(figures(before.result()));
             assertThat(again.state().result().verdict())

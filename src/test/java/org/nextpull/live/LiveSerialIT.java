@@ -44,10 +44,10 @@ class LiveSerialIT {
         return new ModelDay(Files.readString(LOG)).withoutTime();
     }
 
-    private static LiveSetup setup(String device, Path captures) throws Exception {
+    private static LiveSession.Setup setup(String device, Path captures) throws Exception {
         LiveIntake.Wire port =
                 new LiveIntake.Wire(Port.Settings.usual(device, 115_200), WireSource.LineSettings.withHeaderLine());
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 plan(),
                 new LiveIntake.Ports(List.of(port)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
@@ -88,7 +88,7 @@ class LiveSerialIT {
         ModelDay day = day();
         Heard heard = new Heard();
         LiveState live;
-        LiveSetup setup;
+        LiveSession.Setup setup;
         try (PtyPair pair = PtyPair.plugIn(temp);
                 Port far = open(pair.far())) {
             setup = setup(pair.near(), captures);

@@ -26,9 +26,9 @@ class NotebookKeeperTest {
         return new SessionStart(START, "test", "plan.toml", PlanText.write(PLAN), Optional.of("/captures/1"));
     }
 
-    private static LiveSetup setup(Keeper keeper) {
-        LiveSetup setup = HandDriven.setup(PLAN);
-        return new LiveSetup(
+    private static LiveSession.Setup setup(Keeper keeper) {
+        LiveSession.Setup setup = HandDriven.setup(PLAN);
+        return new LiveSession.Setup(
                 setup.plan(), setup.intake(), setup.claim(), Optional.empty(), keeper, setup.opener(), setup.clock());
     }
 

@@ -69,7 +69,7 @@ class WatchGapTest {
 
         assertThat(only(result).isWatched(Limit.LEAN)).isFalse();
         assertThat(only(result).setting().lambda().map(Lambda::value)).hasValue(0.86);
-        assertThat(result.watchGaps()).extracting(WatchGap::limit).containsExactly(Limit.LEAN);
+        assertThat(result.watchGaps()).extracting(SessionResult.WatchGap::limit).containsExactly(Limit.LEAN);
         assertThat(result.watchGaps().get(0).inAll()).isTrue();
         assertThat(advice(result).code()).isEqualTo(AdviceCode.NOT_WATCHED);
         assertThat(advice(result).setting().orElseThrow().lambda().orElseThrow().value())

@@ -20,7 +20,6 @@ import org.nextpull.window.page.FootBar;
 import org.nextpull.window.page.KeyCommand;
 import org.nextpull.window.page.Work;
 import org.nextpull.window.past.PastController;
-import org.nextpull.window.start.PortAccess;
 import org.nextpull.window.start.StartController;
 
 /** Holds the handbook's lists of keys together with the keys that the pages have. */
@@ -36,7 +35,8 @@ class PagesHandbookTest {
         try (Work work = new Work()) {
             FootBar foot = new FootBar();
             NotebookAccess notebook = new NotebookAccess(Path.of("no-such-notebook.db"), false);
-            PortAccess ports = new PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
+            StartController.PortAccess ports =
+                    new StartController.PortAccess(() -> Outcome.of(List.of()), new SerialPorts());
             List<KeyCommand> keys = new ArrayList<>();
             keys.addAll(new StartController(work, foot, ports, order -> {}).keys());
             keys.addAll(new PastController(

@@ -35,7 +35,7 @@ import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.page.Work;
-import org.nextpull.window.start.PortAccess;
+import org.nextpull.window.start.StartController;
 
 /** The whole window: a session is started from the form, seen on the bench, kept, opened again and compared, by keys alone. */
 @Timeout(300)
@@ -64,7 +64,7 @@ class PagesIT {
     }
 
     private void open(Optional<String> plan) {
-        PortAccess ports = new PortAccess(
+        StartController.PortAccess ports = new StartController.PortAccess(
                 () -> Outcome.of(List.of(new SerialPorts.PortInfo("COM9", "nobody"))), new SerialPorts());
         WindowProgram.Setup setup = new WindowProgram.Setup(
                 Optional.empty(), plan, new NotebookAccess(folder.resolve("notebook.db"), true), "test", Look.plain());

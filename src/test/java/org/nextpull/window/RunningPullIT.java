@@ -24,7 +24,6 @@ import org.nextpull.intake.wire.WireSource;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.window.day.RunningDay;
 import org.nextpull.window.look.Look;
@@ -128,17 +127,17 @@ class RunningPullIT {
         }
     }
 
-    private static LiveSetup setup(String device, Path captures) {
+    private static LiveSession.Setup setup(String device, Path captures) {
         LiveIntake.Wire port =
                 new LiveIntake.Wire(Port.Settings.usual(device, 115_200), WireSource.LineSettings.withHeaderLine());
-        return new LiveSetup(
+        return new LiveSession.Setup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Ports(List.of(port)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
     }
 
     private static void send(Port port, int throttle, int exhaust) throws IOException {

@@ -1,24 +1,27 @@
 package org.nextpull.report.html;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
-import org.nextpull.chart.ChartLook;
+import java.util.Optional;
 import org.nextpull.chart.ChartSize;
-import org.nextpull.chart.Charts;
+import org.nextpull.chart.Plot;
+import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
+import org.nextpull.plan.Band;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
 
 /** The charts, each with its numbers and with words for those who cannot see it. */
 final class ChartsPart {
+    private static final int LINES_OF_CURVE = 9;
+    private static final int USUAL_ROWS_RPM = 250;
+
     private final SessionResult result;
     private final Shown shown;
     private final ChartSize size = ChartSize.paper();
-    private final Charts charts = new Charts(size, ChartLook.light());
 
     ChartsPart(SessionResult result, Shown shown) {
         this.result = result;
@@ -28,20 +31,16 @@ final class ChartsPart {
     Section section() {
         List<Section.Figure> figures = new ArrayList<>();
         for (SweepPlot plot : SweepPlots.of(result, shown.units())) {
-            figures.add(figure(plot.title(), charts.draw(plot), alt(plot), PlotNumbers.of(plot)));
+            figures.add(Section.Figure.of(plot.title(), plot, size, alt(plot), numbers(plot)));
         }
         SpeedPlots.of(result, shown.units())
-                .ifPresent(plot -> figures.add(figure(
+                .ifPresent(plot -> figures.add(Section.Figure.of(
                         "Corrected torque and power",
-                        charts.draw(plot),
+                        plot,
+                        size,
                         alt(plot),
-                        PlotNumbers.of(plot, result.plan().band()))));
+                        numbers(plot, result.plan().band()))));
         return Section.of("Curves" + CandidatePart.swept(result)).withFigures(figures);
-    }
-
-    private Section.Figure figure(String title, byte[] png, String alt, Section.Grid numbers) {
-        String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
-        return new Section.Figure(title, source, alt, size.width(), size.height(), numbers);
     }
 
     private static String alt(SweepPlot plot) {
@@ -57,5 +56,72 @@ final class ChartsPart {
                 + String.join(
                         "; ", plot.lines().stream().map(SpeedPlot.Line::name).toList())
                 + ". Its numbers are in the table below.";
+    }
+
+    static Section.Grid numbers(SweepPlot plot) {
+        Section.Grid grid = Section.Grid.of(
+                "Pulls and fitted curve: " + plot.yTitle() + " against " + plot.xTitle(),
+                "setting",
+                "value",
+                "from",
+                "to",
+                "what");
+        grid = points(grid, plot.points(), "pull");
+        grid = points(grid, plot.doubtful(), "pull with little weight");
+        grid = points(grid, plot.knocked(), "pull with knock");
+        int step = Math.max(1, plot.curve().size() / (LINES_OF_CURVE - 1));
+        for (int index = 0; index < plot.curve().size(); index += step) {
+            Point point = plot.curve().get(index);
+            grid = grid.row(
+                    number(point.x()),
+                    Shown.fixed(point.y(), 1),
+                    edge(plot.band().map(Plot.Band::low), index),
+                    edge(plot.band().map(Plot.Band::high), index),
+                    "fitted curve");
+        }
+        return grid;
+    }
+
+    private static Section.Grid points(Section.Grid grid, List<Point> points, String what) {
+        Section.Grid more = grid;
+        for (Point point : points) {
+            more = more.row(number(point.x()), Shown.fixed(point.y(), 1), "", "", what);
+        }
+        return more;
+    }
+
+    private static String edge(Optional<List<Point>> edge, int index) {
+        return edge.map(points -> Shown.fixed(points.get(index).y(), 1)).orElse("");
+    }
+
+    private static String number(double setting) {
+        return Math.abs(setting) < 3 && setting > 0 ? Shown.fixed(setting, 3) : Shown.fixed(setting, 1);
+    }
+
+    static Section.Grid numbers(SpeedPlot plot, Optional<Band> band) {
+        int every = (int)
+                Math.round(band.map(found -> (double) found.rowsEveryRpm()).orElse((double) USUAL_ROWS_RPM));
+        List<String> headings = new ArrayList<>(List.of("rpm"));
+        plot.lines().forEach(line -> headings.add("torque, " + line.name()));
+        plot.lines().forEach(line -> headings.add("power, " + line.name()));
+        Section.Grid grid =
+                Section.Grid.of(plot.torqueTitle() + "; " + plot.powerTitle(), headings.toArray(new String[0]));
+        for (Point point : plot.lines().get(0).torque()) {
+            if (Math.abs(Math.IEEEremainder(point.x(), every)) < 1e-6) {
+                List<String> cells = new ArrayList<>(List.of(Shown.fixed(point.x(), 0)));
+                plot.lines().forEach(line -> cells.add(at(line.torque(), point.x())));
+                plot.lines().forEach(line -> cells.add(at(line.power(), point.x())));
+                grid = grid.row(cells.toArray(new String[0]));
+            }
+        }
+        return grid;
+    }
+
+    private static String at(List<Point> points, double x) {
+        return points.stream()
+                .filter(point -> Math.abs(point.x() - x) < 1e-6)
+                .map(point -> Shown.fixed(point.y(), 1))
+                .findFirst()
+                .orElse("");
     }
 }

@@ -1,14 +1,12 @@
 package org.nextpull.report.html;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
-import org.nextpull.chart.Charts;
 import org.nextpull.chart.DifferencePlot;
 import org.nextpull.chart.OverlayPlot;
+import org.nextpull.chart.Plot;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.MeasuredComparison;
@@ -95,11 +93,7 @@ final class ComparePart {
         return compared.flatMap(day -> day.outcome().value())
                 .flatMap(both -> both.torque()
                         .flatMap(torque -> OverlayPlot.of(both, shown.units())
-                                .map(plot -> figure(
-                                        size,
-                                        new Charts(size, ChartLook.light()).draw(plot),
-                                        "the mean torque of each label",
-                                        levels(torque)))));
+                                .map(plot -> figure(size, plot, "the mean torque of each label", levels(torque)))));
     }
 
     private Section section(ComparedDay day) {
@@ -145,7 +139,6 @@ final class ComparePart {
         List<Section.Figure> figures = new ArrayList<>();
         List<DifferencePlot> plots = DifferencePlot.of(both);
         ChartSize size = plots.size() > 1 ? Section.Figure.HALF : ChartSize.paper();
-        Charts charts = new Charts(size, ChartLook.light());
         List<Comparison> comparisons = both.torque().stream()
                 .flatMap(result -> result.comparisons().stream())
                 .filter(one -> !one.rows().isEmpty())
@@ -153,17 +146,16 @@ final class ComparePart {
         for (int index = 0; index < plots.size(); index++) {
             figures.add(figure(
                     size,
-                    charts.draw(plots.get(index)),
+                    plots.get(index),
                     "the difference of torque, " + plots.get(index).title(),
                     differences(plots.get(index).title(), comparisons.get(index))));
         }
         return figures;
     }
 
-    private static Section.Figure figure(ChartSize size, byte[] png, String what, Section.Grid numbers) {
+    private static Section.Figure figure(ChartSize size, Plot plot, String what, Section.Grid numbers) {
         String alt = "Chart of " + what + ", over speed with its 95 % limits. Its numbers are in the table below.";
-        String source = "data:image/png;base64," + Base64.getEncoder().encodeToString(png);
-        return new Section.Figure(what, source, alt, size.width(), size.height(), numbers);
+        return Section.Figure.of(what, plot, size, alt, numbers);
     }
 
     private Section.Grid levels(ComparisonResult torque) {

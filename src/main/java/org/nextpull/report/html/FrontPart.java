@@ -1,7 +1,6 @@
 package org.nextpull.report.html;
 
 import java.util.ArrayList;
-import java.util.Base64;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -11,9 +10,7 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Verdict;
 import org.nextpull.air.AirState;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
-import org.nextpull.chart.Charts;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.plan.SweepPlan;
@@ -191,14 +188,12 @@ final class FrontPart {
         return ends.flatMap(both -> SpeedPlots.beforeAndAfter(
                         result, both.first().number(), both.last().number(), shown.units()))
                 .or(() -> SpeedPlots.of(result, shown.units()))
-                .map(plot -> new Section.Figure(
+                .map(plot -> Section.Figure.of(
                         "Corrected torque and power",
-                        "data:image/png;base64,"
-                                + Base64.getEncoder().encodeToString(new Charts(size, ChartLook.light()).draw(plot)),
+                        plot,
+                        size,
                         "Chart of corrected torque and power over speed. Its numbers are in the table below.",
-                        size.width(),
-                        size.height(),
-                        PlotNumbers.of(plot, result.plan().band())));
+                        ChartsPart.numbers(plot, result.plan().band())));
     }
 
     /** A map in one line, which a tuner types off. */

@@ -1,10 +1,14 @@
 package org.nextpull.report.html;
 
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.nextpull.chart.ChartLook;
 import org.nextpull.chart.ChartSize;
+import org.nextpull.chart.Charts;
+import org.nextpull.chart.Plot;
 
 /**
  * A part of the sheet, in the order in which the template shows what it has. All text is plain; the template escapes it.
@@ -44,6 +48,18 @@ record Section(
     record Figure(String title, String source, String alt, int width, int height, Grid numbers) {
         /** Of charts of which two stand side by side. */
         static final ChartSize HALF = new ChartSize(430, 335, 2);
+
+        /** A plot, drawn for paper. */
+        static Figure of(String title, Plot plot, ChartSize size, String alt, Grid numbers) {
+            byte[] png = new Charts(size, ChartLook.light()).draw(plot);
+            return new Figure(
+                    title,
+                    "data:image/png;base64," + Base64.getEncoder().encodeToString(png),
+                    alt,
+                    size.width(),
+                    size.height(),
+                    numbers);
+        }
 
         boolean isHalf() {
             return width <= HALF.width();

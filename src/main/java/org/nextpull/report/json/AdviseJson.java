@@ -24,7 +24,6 @@ import org.nextpull.scatter.Repeatability;
 import org.nextpull.scatter.Scatter;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
-import org.nextpull.session.WatchGap;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.UnitSystem;
@@ -69,7 +68,7 @@ public final class AdviseJson {
     }
 
     private static void notWatched(ArrayNode array, SessionResult result) {
-        for (WatchGap gap : result.watchGaps()) {
+        for (SessionResult.WatchGap gap : result.watchGaps()) {
             ObjectNode node = array.addObject();
             node.put("limit", gap.limit().id());
             node.put("channel", gap.what().channel().id());

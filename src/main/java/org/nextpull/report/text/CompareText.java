@@ -10,7 +10,6 @@ import org.nextpull.report.CompareWords;
 import org.nextpull.report.Shown;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.ComparedDay;
-import org.nextpull.session.OrderFrom;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
@@ -46,7 +45,9 @@ public final class CompareText {
                     Shown.fixed(scatter.scatter().percent(), 2));
         }
         return "\n" + table.text() + CompareWords.drift(result) + "\n"
-                + (day.orderFrom() == OrderFrom.COMMAND_LINE ? CompareWords.order(day.orderFrom()) + "\n" : "");
+                + (day.orderFrom() == SessionResult.OrderFrom.COMMAND_LINE
+                        ? CompareWords.order(day.orderFrom()) + "\n"
+                        : "");
     }
 
     /** Each label by speed; of torque. */

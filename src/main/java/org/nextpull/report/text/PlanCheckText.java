@@ -10,7 +10,6 @@ import org.nextpull.plan.text.PlanKey;
 import org.nextpull.plan.text.PlanKeys;
 import org.nextpull.report.WatchText;
 import org.nextpull.session.SessionResult;
-import org.nextpull.session.WatchGap;
 
 /** What a plan watches and what it does not: every limit, the value that the plan gives it, and the channel that has to watch it. */
 public final class PlanCheckText {
@@ -24,12 +23,12 @@ public final class PlanCheckText {
      * @param day a day that was logged under it, where there is one
      */
     public static String of(SweepPlan plan, PlanDraft draft, Optional<SessionResult> day) {
-        List<WatchGap> gaps = day.map(SessionResult::watchGaps).orElse(List.of());
+        List<SessionResult.WatchGap> gaps = day.map(SessionResult::watchGaps).orElse(List.of());
         TextTable table = new TextTable("limit", "key", "value", "watched by");
         for (Limit limit : Limit.values()) {
             PlanKey<?> key = PlanKeys.of(limit);
             boolean watched = plan.watched().contains(limit);
-            Optional<WatchGap> gap =
+            Optional<SessionResult.WatchGap> gap =
                     gaps.stream().filter(each -> each.limit() == limit).findFirst();
             String channel = limit.role().id();
             table.row(

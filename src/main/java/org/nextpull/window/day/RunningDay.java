@@ -10,7 +10,6 @@ import java.util.function.Function;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Verdict;
 import org.nextpull.app.DaySheet;
-import org.nextpull.live.LiveListener;
 import org.nextpull.live.LiveSession;
 import org.nextpull.live.LiveState;
 import org.nextpull.response.MeasuredPull;
@@ -22,7 +21,7 @@ import org.tinylog.Logger;
 /** A running session as a source of the window: started and ended on a thread of its own, since both may take long. */
 public final class RunningDay implements DaySource {
     private final String name;
-    private final Function<LiveListener, LiveSession> starter;
+    private final Function<LiveSession.Listener, LiveSession> starter;
     private final Map<Integer, Verdict> said = new TreeMap<>();
     private volatile Consumer<DaySource.Moment> watcher = moment -> {};
     private @Nullable LiveSession session;
@@ -34,7 +33,7 @@ public final class RunningDay implements DaySource {
      * @param name what the operator calls it
      * @param starter starts it
      */
-    public RunningDay(String name, Function<LiveListener, LiveSession> starter) {
+    public RunningDay(String name, Function<LiveSession.Listener, LiveSession> starter) {
         this.name = name;
         this.starter = starter;
     }
@@ -43,7 +42,7 @@ public final class RunningDay implements DaySource {
     public void start(Consumer<DaySource.Moment> newWatcher) {
         watcher = newWatcher;
         aside("nextpull-window-start", () -> {
-            LiveSession started = starter.apply(new LiveListener() {
+            LiveSession started = starter.apply(new LiveSession.Listener() {
                 @Override
                 public void changed(LiveState state) {
                     show(state);

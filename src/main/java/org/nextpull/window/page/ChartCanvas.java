@@ -12,7 +12,6 @@ import javax.accessibility.AccessibleRole;
 import javax.swing.JComponent;
 import javax.swing.ToolTipManager;
 import org.jspecify.annotations.Nullable;
-import org.nextpull.chart.ChartReading;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.Charts;
 import org.nextpull.chart.Plot;
@@ -38,7 +37,7 @@ public final class ChartCanvas extends JComponent implements Styled {
     private transient @Nullable BufferedImage front;
     private transient @Nullable BufferedImage back;
     private transient @Nullable Wanted drawn;
-    private transient @Nullable ChartReading reading;
+    private transient Charts.@Nullable Reading reading;
     private boolean drawing;
     private int pictures;
 
@@ -137,12 +136,12 @@ public final class ChartCanvas extends JComponent implements Styled {
         Wanted now = wanted.get();
         BufferedImage onto = fitting(back, now.size());
         work.draw(() -> {
-            ChartReading read = paint(now, onto);
+            Charts.Reading read = paint(now, onto);
             EventQueue.invokeLater(() -> shown(now, onto, read));
         });
     }
 
-    private void shown(Wanted now, BufferedImage picture, ChartReading read) {
+    private void shown(Wanted now, BufferedImage picture, Charts.Reading read) {
         reading = read;
         back = front;
         front = picture;
@@ -161,11 +160,11 @@ public final class ChartCanvas extends JComponent implements Styled {
                 : new BufferedImage(width, height, BufferedImage.TYPE_INT_RGB);
     }
 
-    private ChartReading paint(Wanted now, BufferedImage onto) {
+    private Charts.Reading paint(Wanted now, BufferedImage onto) {
         Graphics2D surface = onto.createGraphics();
         surface.setColor(now.skin().ground());
         surface.fillRect(0, 0, onto.getWidth(), onto.getHeight());
-        ChartReading read = new Charts(now.size(), now.skin().chart()).paint(now.plot(), surface);
+        Charts.Reading read = new Charts(now.size(), now.skin().chart()).paint(now.plot(), surface);
         surface.dispose();
         return read;
     }

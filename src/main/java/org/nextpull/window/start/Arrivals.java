@@ -5,6 +5,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.Comparator;
+import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
@@ -27,12 +28,12 @@ final class Arrivals implements AutoCloseable {
     private final ArrivalQueue queue = new ArrivalQueue(SessionClock.system());
     private Optional<LiveIntake.Readers> readers = Optional.empty();
     private final ArrivalsChain chain;
-    private final Consumer<ArrivalsPage> watcher;
+    private final Consumer<Page> watcher;
     private final Thread thread;
     private volatile boolean closed;
     private volatile Shown shown;
 
-    private Arrivals(LiveIntake intake, Hints hints, Shown shown, Consumer<ArrivalsPage> watcher) {
+    private Arrivals(LiveIntake intake, Hints hints, Shown shown, Consumer<Page> watcher) {
         this.shown = shown;
         this.chain = new ArrivalsChain(intake.sources(), hints, shown);
         this.watcher = watcher;
@@ -45,8 +46,7 @@ final class Arrivals implements AutoCloseable {
      *
      * @param watcher is told on the thread of this object
      */
-    static Arrivals start(
-            LiveIntake intake, Hints hints, Port.Opener opener, Shown shown, Consumer<ArrivalsPage> watcher) {
+    static Arrivals start(LiveIntake intake, Hints hints, Port.Opener opener, Shown shown, Consumer<Page> watcher) {
         Arrivals arrivals = new Arrivals(intake, hints, shown, watcher);
         if (intake instanceof LiveIntake.Folder folder) {
             arrivals.newestFile(folder.folder().folder());
@@ -121,6 +121,57 @@ final class Arrivals implements AutoCloseable {
             return files.filter(Files::isRegularFile)
                     .filter(file -> FolderSettings.isLog(String.valueOf(file.getFileName())))
                     .max(Comparator.comparingLong(file -> file.toFile().lastModified()));
+        }
+    }
+
+    /**
+     * What arrives, before anything is recorded.
+     *
+     * @param sources the ports, or the folder
+     * @param said what the sources had to say, the latest last
+     */
+    record Page(List<Source> sources, List<FormPage.Said> said) {
+        Page {
+            sources = List.copyOf(sources);
+            said = List.copyOf(said);
+        }
+
+        static Page none() {
+            return new Page(List.of(), List.of());
+        }
+
+        /**
+         * One source.
+         *
+         * @param name port or folder
+         * @param isGood whether values arrive
+         * @param state how it is doing, a sentence
+         * @param raw the last line as it came
+         * @param columns how its columns are understood
+         */
+        record Source(String name, boolean isGood, String state, String raw, List<Column> columns) {
+            Source {
+                columns = List.copyOf(columns);
+            }
+        }
+
+        /**
+         * One column.
+         *
+         * @param header as it was sent
+         * @param meaning what it is taken for; blank where it is not understood
+         * @param unit unit that it was sent in
+         * @param value its latest value in the units that people read; blank before there is one
+         */
+        record Column(String header, String meaning, String unit, String value) {
+            boolean isUnderstood() {
+                return !meaning.isEmpty();
+            }
+        }
+
+        /** Whether values that are understood arrive from every source. */
+        boolean isGood() {
+            return !sources.isEmpty() && sources.stream().allMatch(Source::isGood);
         }
     }
 }

@@ -67,16 +67,16 @@ final class ArrivalsChain {
         chain.tick(now);
     }
 
-    ArrivalsPage page(ArrivalTime now) {
-        List<ArrivalsPage.Source> sources = new ArrayList<>();
+    Arrivals.Page page(ArrivalTime now) {
+        List<Arrivals.Page.Source> sources = new ArrayList<>();
         for (WireSource wire : wires) {
             SourceWatch watch = watches.get(wire.name());
             if (watch != null) {
-                List<ArrivalsPage.Column> columns = chain.columns(wire.name()).stream()
+                List<Arrivals.Page.Column> columns = chain.columns(wire.name()).stream()
                         .map(column -> column(wire.name(), column))
                         .toList();
-                boolean readable = columns.stream().anyMatch(ArrivalsPage.Column::isUnderstood);
-                sources.add(new ArrivalsPage.Source(
+                boolean readable = columns.stream().anyMatch(Arrivals.Page.Column::isUnderstood);
+                sources.add(new Arrivals.Page.Source(
                         wire.name(),
                         readable && watch.isAlive(now),
                         watch.state(now, readable),
@@ -84,14 +84,14 @@ final class ArrivalsChain {
                         columns));
             }
         }
-        return new ArrivalsPage(sources, List.copyOf(said));
+        return new Arrivals.Page(sources, List.copyOf(said));
     }
 
-    private ArrivalsPage.Column column(String source, SourceDescription.Column column) {
+    private Arrivals.Page.Column column(String source, SourceDescription.Column column) {
         Optional<Channel> channel = column.channel();
         Optional<Double> value = channel.flatMap(
                 one -> Optional.ofNullable(latest.getOrDefault(source, Map.of()).get(one)));
-        return new ArrivalsPage.Column(
+        return new Arrivals.Page.Column(
                 column.header(),
                 channel.map(one -> one.id().replace('_', ' ')).orElse(""),
                 column.unit().map(Unit::sign).orElse(""),

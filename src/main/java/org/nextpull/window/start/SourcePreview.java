@@ -21,13 +21,13 @@ final class SourcePreview implements AutoCloseable {
     private static final Duration PATIENCE = Duration.ofSeconds(3);
 
     private final Work work;
-    private final PortAccess ports;
+    private final StartController.PortAccess ports;
     private final SourceView view;
-    private final Work.Latest<ArrivalsPage> arriving = new Work.Latest<>(EventQueue::invokeLater, this::arrived);
+    private final Work.Latest<Arrivals.Page> arriving = new Work.Latest<>(EventQueue::invokeLater, this::arrived);
     private volatile boolean watching;
     private volatile @Nullable Arrivals arrivals;
 
-    SourcePreview(Work work, PortAccess ports, SourceView view) {
+    SourcePreview(Work work, StartController.PortAccess ports, SourceView view) {
         this.work = work;
         this.ports = ports;
         this.view = view;
@@ -49,7 +49,7 @@ final class SourcePreview implements AutoCloseable {
         });
     }
 
-    private void arrived(ArrivalsPage page) {
+    private void arrived(Arrivals.Page page) {
         if (watching) {
             view.show(page);
         }

@@ -89,7 +89,7 @@ final class SourceView extends StyledPanel {
         add(tablePane, Stack.Row.stretching(1));
         add(said, Stack.Row.yielding(1));
         kind();
-        show(ArrivalsPage.none());
+        show(Arrivals.Page.none());
     }
 
     private List<JComponent> parts() {
@@ -136,17 +136,17 @@ final class SourceView extends StyledPanel {
         repaint();
     }
 
-    void show(ArrivalsPage page) {
+    void show(Arrivals.Page page) {
         state.say(
                 page.sources().isEmpty()
                         ? Tone.PLAIN.sign() + " Nothing is looked at yet. Choose, then press F6."
                         : page.sources().stream().map(SourceView::state).collect(Collectors.joining("\n")));
         raw.setText(page.sources().stream()
-                .map(ArrivalsPage.Source::raw)
+                .map(Arrivals.Page.Source::raw)
                 .filter(line -> !line.isEmpty())
                 .collect(Collectors.joining("   ")));
         raw.getAccessibleContext().setAccessibleDescription(raw.getText());
-        List<ArrivalsPage.Column> columns = new ArrayList<>();
+        List<Arrivals.Page.Column> columns = new ArrayList<>();
         page.sources().forEach(source -> columns.addAll(source.columns()));
         table.show(columns);
         said.say(page.said().stream()
@@ -155,7 +155,7 @@ final class SourceView extends StyledPanel {
         revalidate();
     }
 
-    private static String state(ArrivalsPage.Source source) {
+    private static String state(Arrivals.Page.Source source) {
         return (source.isGood() ? Tone.GOOD : Tone.WARN).sign() + " " + source.name() + ": " + source.state();
     }
 
@@ -195,7 +195,7 @@ final class SourceView extends StyledPanel {
     }
 
     /** The columns that arrive: as sent, what they are taken for, and the value of this moment. */
-    private static final class ArrivalsTable extends PlainTable<ArrivalsPage.Column> {
+    private static final class ArrivalsTable extends PlainTable<Arrivals.Page.Column> {
         private static final long serialVersionUID = 1;
         /** The others have 75: what a column is read as has the longest words. */
         private static final int READ_AS_WIDTH = 120;
@@ -206,7 +206,7 @@ final class SourceView extends StyledPanel {
         }
 
         @Override
-        protected String text(ArrivalsPage.Column row, int column) {
+        protected String text(Arrivals.Page.Column row, int column) {
             return switch (column) {
                 case 0 -> row.header();
                 case 1 -> row.isUnderstood() ? row.meaning() : "not used";
@@ -220,7 +220,7 @@ final class SourceView extends StyledPanel {
         }
 
         @Override
-        protected boolean isQuiet(ArrivalsPage.Column row) {
+        protected boolean isQuiet(Arrivals.Page.Column row) {
             return !row.isUnderstood();
         }
     }

@@ -7,10 +7,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
+import java.util.function.Supplier;
 import javax.swing.JComponent;
 import org.nextpull.app.PlanFile;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
+import org.nextpull.intake.serial.Port;
+import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.FindingText;
@@ -269,5 +272,20 @@ public final class StartController implements Page, AutoCloseable {
     @Override
     public void close() {
         preview.close();
+    }
+
+    /**
+     * The serial ports, as far as this page needs them.
+     *
+     * @param list finds them; may take long
+     * @param opener opens them
+     */
+    public record PortAccess(Supplier<Outcome<List<SerialPorts.PortInfo>>> list, Port.Opener opener) {
+
+        /** Those of this computer. */
+        public static PortAccess ofComputer() {
+            SerialPorts ports = new SerialPorts();
+            return new PortAccess(ports::list, ports);
+        }
     }
 }

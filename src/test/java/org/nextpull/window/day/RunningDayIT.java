@@ -18,7 +18,6 @@ import org.nextpull.intake.serial.SerialPorts;
 import org.nextpull.live.Keeper;
 import org.nextpull.live.LiveIntake;
 import org.nextpull.live.LiveSession;
-import org.nextpull.live.LiveSetup;
 import org.nextpull.live.SessionFolders;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
@@ -34,15 +33,15 @@ import org.nextpull.window.look.Tone;
 class RunningDayIT {
     private final BlockingQueue<DaySource.Moment> moments = new LinkedBlockingQueue<>();
 
-    private static LiveSetup setup(Path folder, Path captures) {
-        return new LiveSetup(
+    private static LiveSession.Setup setup(Path folder, Path captures) {
+        return new LiveSession.Setup(
                 SampleDays.input("hillclimb-e10-timing").plan(),
                 new LiveIntake.Folder(new FolderSettings(folder, 300)),
                 SessionFolders.Claim.of(captures).orElseThrow(),
                 Optional.empty(),
                 Keeper.none(),
                 new SerialPorts(),
-                LiveSetup.Clock.system());
+                LiveSession.Setup.Clock.system());
     }
 
     private DaySource.Moment until(Predicate<DaySource.Moment> isSo) throws InterruptedException {

@@ -40,7 +40,7 @@ class ArrivalsTest {
     private static final String COM = "COM3";
     private static final Shown METRIC = new Shown(UnitSystem.METRIC);
 
-    private final BlockingQueue<ArrivalsPage> pages = new LinkedBlockingQueue<>();
+    private final BlockingQueue<Arrivals.Page> pages = new LinkedBlockingQueue<>();
 
     private static ArrivalTime at(double seconds) {
         return new ArrivalTime((long) (seconds * 1e9), (long) (seconds * 1e3));
@@ -61,7 +61,7 @@ class ArrivalsTest {
                 new Shown(units));
     }
 
-    private static ArrivalsPage.Source fed(UnitSystem units) {
+    private static Arrivals.Page.Source fed(UnitSystem units) {
         ArrivalsChain chain = chain(units);
         chain.accept(new Arrival.Connected(COM, at(0)));
         chain.accept(Chunk.of(COM, at(0.1), "half,a,line\r\ntime [s],rpm,torque [N.m],egt 1 [C],gear\r\n"));
@@ -73,12 +73,12 @@ class ArrivalsTest {
 
     @Test
     void valuesArriveWithTheirUnitsAndTheRawLine() {
-        ArrivalsPage.Source source = fed(UnitSystem.METRIC);
+        Arrivals.Page.Source source = fed(UnitSystem.METRIC);
         assertThat(source.isGood()).isTrue();
         assertThat(source.state()).isEqualTo("Values arrive, 20 lines a second.");
         assertThat(source.raw()).isEqualTo("9.95,3199,180.5,900,7");
         assertThat(source.columns())
-                .extracting(ArrivalsPage.Column::header, ArrivalsPage.Column::meaning, ArrivalsPage.Column::value)
+                .extracting(Arrivals.Page.Column::header, Arrivals.Page.Column::meaning, Arrivals.Page.Column::value)
                 .contains(
                         org.assertj.core.groups.Tuple.tuple("rpm", "engine speed", "3199 rpm"),
                         org.assertj.core.groups.Tuple.tuple("torque [N.m]", "torque", "180.5 N·m"),
@@ -88,7 +88,7 @@ class ArrivalsTest {
     @Test
     void valuesArriveInUsUnits() {
         assertThat(fed(UnitSystem.US).columns())
-                .extracting(ArrivalsPage.Column::value)
+                .extracting(Arrivals.Page.Column::value)
                 .contains("133.1 lb-ft", "1652 °F");
     }
 
@@ -103,7 +103,7 @@ class ArrivalsTest {
         assertThat(chain.page(at(1.1)).sources().get(0).raw()).isEqualTo("@@");
         assertThat(chain.page(at(6)).sources().get(0).state()).isEqualTo("Connected, but silent for 5 s.");
         chain.accept(new Arrival.Lost(COM, at(7), Arrival.Cause.UNPLUGGED, 0));
-        ArrivalsPage lost = chain.page(at(7.1));
+        Arrivals.Page lost = chain.page(at(7.1));
         assertThat(lost.isGood()).isFalse();
         assertThat(lost.sources().get(0).state()).startsWith("Not connected");
         assertThat(lost.said()).anyMatch(said -> said.sentence().contains(COM));
@@ -129,7 +129,7 @@ class ArrivalsTest {
         LiveIntake intake = new LiveIntake.Folder(FolderSettings.usual(folder));
         try (Arrivals arrivals = Arrivals.start(intake, Hints.none(), refusing(), METRIC, pages::add)) {
             assertThat(arrivals).isNotNull();
-            ArrivalsPage page = await(ArrivalsPage::isGood);
+            Arrivals.Page page = await(Arrivals.Page::isGood);
             assertThat(page.sources().get(0).state()).startsWith("Read last: new.csv");
             assertThat(page.sources().get(0).columns()).hasSize(5);
         }
@@ -143,7 +143,7 @@ class ArrivalsTest {
         try (Arrivals arrivals =
                 Arrivals.start(intake, plan.log().hints(), settings -> Outcome.of(port), METRIC, pages::add)) {
             assertThat(arrivals).isNotNull();
-            ArrivalsPage page = await(ArrivalsPage::isGood);
+            Arrivals.Page page = await(Arrivals.Page::isGood);
             assertThat(page.sources().get(0).columns())
                     .anyMatch(column -> !column.value().isEmpty());
         }
@@ -156,15 +156,15 @@ class ArrivalsTest {
                 PlanPorts.of(SweepPlan.defaults(), Optional.of(COM)).value().orElseThrow();
         try (Arrivals arrivals = Arrivals.start(intake, Hints.none(), refusing(), METRIC, pages::add)) {
             assertThat(arrivals).isNotNull();
-            ArrivalsPage page = await(shown -> !shown.said().isEmpty());
+            Arrivals.Page page = await(shown -> !shown.said().isEmpty());
             assertThat(page.said().get(0).isError()).isTrue();
             assertThat(page.said().get(0).sentence()).contains(COM);
         }
     }
 
-    private ArrivalsPage await(Predicate<ArrivalsPage> wanted) throws InterruptedException {
+    private Arrivals.Page await(Predicate<Arrivals.Page> wanted) throws InterruptedException {
         while (true) {
-            ArrivalsPage page = pages.poll(30, TimeUnit.SECONDS);
+            Arrivals.Page page = pages.poll(30, TimeUnit.SECONDS);
             assertThat(page).as("a page in time").isNotNull();
             if (wanted.test(page)) {
                 return page;

@@ -54,7 +54,7 @@ class StartPageIT {
     }
 
     private DrivenPage open(Dimension size) {
-        PortAccess ports = new PortAccess(
+        StartController.PortAccess ports = new StartController.PortAccess(
                 () -> Outcome.of(List.of(
                         new SerialPorts.PortInfo("/dev/ttyUSB0", "Serial adapter"),
                         new SerialPorts.PortInfo("/dev/ttyACM1", "Data logger"))),
