@@ -18,7 +18,7 @@ final class StandardAtmosphere {
     private StandardAtmosphere() {}
 
     /** Pressure at altitude 0, 101.325 kPa. */
-    public static Pressure seaLevelPressure() {
+    static Pressure seaLevelPressure() {
         return Pressure.ofPascals(SEA_LEVEL_PASCALS);
     }
 
@@ -28,7 +28,7 @@ final class StandardAtmosphere {
      * @param altitudeMetres geopotential altitude in m; the layer reaches from -5,000 to 11,000 m, beyond which it is only continued
      * @throws IllegalArgumentException for NaN, and above 44,330 m, where the continued layer has no pressure any more
      */
-    public static Pressure pressureAt(double altitudeMetres) {
+    static Pressure pressureAt(double altitudeMetres) {
         double warmth = 1 - LAPSE_KELVINS_PER_METRE * altitudeMetres / SEA_LEVEL_KELVINS;
         return Pressure.ofPascals(SEA_LEVEL_PASCALS * Math.pow(warmth, EXPONENT));
     }
@@ -38,7 +38,7 @@ final class StandardAtmosphere {
      *
      * @param pressure from 22.6 kPa, the upper end of the layer, below which it is only continued; not negative
      */
-    public static double altitudeOf(Pressure pressure) {
+    static double altitudeOf(Pressure pressure) {
         return altitude(Math.pow(pressure.pascals() / SEA_LEVEL_PASCALS, 1 / EXPONENT));
     }
 

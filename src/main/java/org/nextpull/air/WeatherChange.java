@@ -44,7 +44,7 @@ public record WeatherChange(CorrectionStandard standard, AirState before, AirSta
     }
 
     /** Raw torque after over raw torque before, dimensionless and positive. */
-    public double rawTorqueRatio() {
+    double rawTorqueRatio() {
         return ratios.values().stream().reduce(1.0, (a, b) -> a * b);
     }
 

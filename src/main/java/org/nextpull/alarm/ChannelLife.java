@@ -71,7 +71,7 @@ public record ChannelLife(Channel channel, Life life, double figure) {
                 : new ChannelLife(channel, Life.LIVE, told);
     }
 
-    public boolean isLive() {
+    boolean isLive() {
         return life == Life.LIVE;
     }
 

@@ -13,7 +13,7 @@ public record PercentInterval(double low, double high) {
     }
 
     /** Whether it lies wholly above or wholly below zero. */
-    public boolean excludesZero() {
+    boolean excludesZero() {
         return low > 0 || high < 0;
     }
 

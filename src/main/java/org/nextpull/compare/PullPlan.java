@@ -77,7 +77,7 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
      * @param labels two or more, all different, the reference first
      * @throws IllegalArgumentException when the scatter is not above 0, or the labels are not different ones
      */
-    public static Optional<PullPlan> thereAndBack(double scatterPercent, Wish wish, List<String> labels) {
+    static Optional<PullPlan> thereAndBack(double scatterPercent, Wish wish, List<String> labels) {
         if (labels.size() < 2 || Set.copyOf(labels).size() < labels.size() || !(scatterPercent > 0)) {
             throw new IllegalArgumentException("a plan needs different labels and a scatter above 0");
         }

@@ -9,6 +9,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.unit.Span;
 
 /** The numbers that make an engine. Ranges are wide: they refuse nonsense, not taste. */
 final class DesignLimits {
@@ -20,49 +21,30 @@ final class DesignLimits {
     static List<Finding> check(EngineDesign design) {
         Cylinder cylinder = design.cylinder();
         return Stream.of(
-                        new DesignRange("bore_m", 0.02, 0.5).check(cylinder.bore()),
-                        new DesignRange("stroke_m", 0.02, 0.6).check(cylinder.stroke()),
-                        new DesignRange("compression_ratio", 2, 20)
-                                .check(cylinder.drive().compressionRatio()),
-                        new DesignRange("rod_per_crank", 2, 10)
-                                .check(cylinder.drive().rodPerCrank()),
-                        new DesignRange("cylinders", 1, 24).check(design.cylinders()),
-                        new DesignRange("inlet_closes_deg", 0, 100)
-                                .check(design.valves().inletClosesDeg()),
-                        new DesignRange("exhaust_opens_deg", 0, 100)
-                                .check(design.valves().exhaustOpensDeg()),
-                        new DesignRange("filling", 0.2, 1.5)
-                                .check(design.breathing().base()),
-                        new DesignRange("ripple", 0, 0.3)
-                                .check(design.breathing().ripple()),
-                        new DesignRange("resonance_rpm", 500, 30_000)
-                                .check(design.breathing().resonance().tunedRpm()),
-                        new DesignRange("resonance_gain", 0, 0.5)
-                                .check(design.breathing().resonance().gain()),
-                        new DesignRange("choke_rpm", 500, 40_000)
-                                .check(design.breathing().losses().chokeRpm()),
-                        new DesignRange("backflow", 0, 0.9)
-                                .check(design.breathing().losses().backflow()),
-                        new DesignRange("boost_pa", 0, 4e5)
-                                .check(design.boost().full().pascals()),
-                        new DesignRange("boost_full_rpm", 1, 30_000)
-                                .check(design.boost().fullRpm()),
-                        new DesignRange("burn_constant", 1_000, 200_000)
-                                .check(design.combustion().duration().constant()),
-                        new DesignRange("lambda_spread", 0, 0.2)
-                                .check(design.combustion().spread()),
-                        new DesignRange("completeness", 0.5, 1)
-                                .check(design.combustion().completeness()),
-                        new DesignRange("hot_spot_k", 0, 100)
-                                .check(design.combustion().hotSpot().hotterK()),
-                        new DesignRange("wall_k", 250, 700).check(design.walls().kelvins()),
-                        new DesignRange("wall_scale", 0, 5).check(design.walls().scale()),
-                        new DesignRange("friction_pa", 0, 5e5)
-                                .check(design.friction().constant()),
-                        new DesignRange("back_pressure_pa", 0, 2e5)
-                                .check(design.exhaust().backPressure()),
-                        new DesignRange("exhaust_cooling", 0, 0.9)
-                                .check(design.exhaust().coolingShare()))
+                        check("bore_m", cylinder.bore(), Span.of(0.02, 0.5)),
+                        check("stroke_m", cylinder.stroke(), Span.of(0.02, 0.6)),
+                        check("compression_ratio", cylinder.drive().compressionRatio(), Span.of(2, 20)),
+                        check("rod_per_crank", cylinder.drive().rodPerCrank(), Span.of(2, 10)),
+                        check("cylinders", design.cylinders(), Span.of(1, 24)),
+                        check("inlet_closes_deg", design.valves().inletClosesDeg(), Span.of(0, 100)),
+                        check("exhaust_opens_deg", design.valves().exhaustOpensDeg(), Span.of(0, 100)),
+                        check("filling", design.breathing().base(), Span.of(0.2, 1.5)),
+                        check("ripple", design.breathing().ripple(), Span.of(0, 0.3)),
+                        check("resonance_rpm", design.breathing().resonance().tunedRpm(), Span.of(500, 30_000)),
+                        check("resonance_gain", design.breathing().resonance().gain(), Span.of(0, 0.5)),
+                        check("choke_rpm", design.breathing().losses().chokeRpm(), Span.of(500, 40_000)),
+                        check("backflow", design.breathing().losses().backflow(), Span.of(0, 0.9)),
+                        check("boost_pa", design.boost().full().pascals(), Span.of(0, 4e5)),
+                        check("boost_full_rpm", design.boost().fullRpm(), Span.of(1, 30_000)),
+                        check("burn_constant", design.combustion().duration().constant(), Span.of(1_000, 200_000)),
+                        check("lambda_spread", design.combustion().spread(), Span.of(0, 0.2)),
+                        check("completeness", design.combustion().completeness(), Span.of(0.5, 1)),
+                        check("hot_spot_k", design.combustion().hotSpot().hotterK(), Span.of(0, 100)),
+                        check("wall_k", design.walls().kelvins(), Span.of(250, 700)),
+                        check("wall_scale", design.walls().scale(), Span.of(0, 5)),
+                        check("friction_pa", design.friction().constant(), Span.of(0, 5e5)),
+                        check("back_pressure_pa", design.exhaust().backPressure(), Span.of(0, 2e5)),
+                        check("exhaust_cooling", design.exhaust().coolingShare(), Span.of(0, 0.9)))
                 .flatMap(Optional::stream)
                 .toList();
     }
@@ -71,45 +53,31 @@ final class DesignLimits {
         AirState air = point.surroundings().air();
         double earliest = 180 - design.valves().inletClosesDeg() - BEFORE_SPARK_DEG;
         return Stream.of(
-                        new DesignRange("rpm", 500, 20_000).check(point.rpm()),
-                        new DesignRange("advance_deg", LATEST_SPARK_DEG, earliest)
-                                .check(point.advance().deg()),
-                        new DesignRange("lambda", 0.65, 1.5)
-                                .check(point.lambda().value()),
-                        new DesignRange("octane", 40, 130).check(point.fuel().octane()),
-                        new DesignRange("barometer_pa", 5e4, 1.2e5)
-                                .check(air.barometer().pascals()),
-                        new DesignRange("vapour_pa", 0, 1e4).check(air.vapour().pascals()),
-                        new DesignRange("inlet_air_k", 230, 380)
-                                .check(air.temperature().kelvins()),
-                        new DesignRange("coolant_k", 250, 420)
-                                .check(point.surroundings().coolant().kelvins()),
-                        new DesignRange("oil_k", 250, 450)
-                                .check(point.surroundings().oil().kelvins()))
+                        check("rpm", point.rpm(), Span.of(500, 20_000)),
+                        check("advance_deg", point.advance().deg(), Span.of(LATEST_SPARK_DEG, earliest)),
+                        check("lambda", point.lambda().value(), Span.of(0.65, 1.5)),
+                        check("octane", point.fuel().octane(), Span.of(40, 130)),
+                        check("barometer_pa", air.barometer().pascals(), Span.of(5e4, 1.2e5)),
+                        check("vapour_pa", air.vapour().pascals(), Span.of(0, 1e4)),
+                        check("inlet_air_k", air.temperature().kelvins(), Span.of(230, 380)),
+                        check("coolant_k", point.surroundings().coolant().kelvins(), Span.of(250, 420)),
+                        check("oil_k", point.surroundings().oil().kelvins(), Span.of(250, 450)))
                 .flatMap(Optional::stream)
                 .toList();
     }
 
-    /**
-     * The range of a number that an engine is made of.
-     *
-     * @param name as a design names it
-     * @param least least value that makes sense
-     * @param most greatest value that makes sense
-     */
-    private record DesignRange(String name, double least, double most) {
-        Optional<Finding> check(double value) {
-            if (value >= least && value <= most) {
-                return Optional.empty();
-            }
-            Detail shown = Double.isFinite(value) ? Detail.of("value", value) : Detail.of("value", "not a number");
-            return Optional.of(Finding.error(
-                    FindingCode.ENGINE_PARAMETER_OUT_OF_RANGE,
-                    Place.nowhere().withKey(name),
-                    Detail.of("name", name),
-                    shown,
-                    Detail.of("least", least),
-                    Detail.of("most", most)));
+    /** What is wrong with a number that an engine is made of, by its name in a design; empty where it makes sense. */
+    private static Optional<Finding> check(String name, double value, Span sense) {
+        if (sense.contains(value)) {
+            return Optional.empty();
         }
+        Detail shown = Double.isFinite(value) ? Detail.of("value", value) : Detail.of("value", "not a number");
+        return Optional.of(Finding.error(
+                FindingCode.ENGINE_PARAMETER_OUT_OF_RANGE,
+                Place.nowhere().withKey(name),
+                Detail.of("name", name),
+                shown,
+                Detail.of("least", sense.low()),
+                Detail.of("most", sense.high())));
     }
 }

@@ -36,7 +36,7 @@ public record EngineDesign(
         return cylinders * cylinder.sweptVolume();
     }
 
-    public EngineDesign withCylinder(Cylinder other) {
+    EngineDesign withCylinder(Cylinder other) {
         return new EngineDesign(name, other, cylinders, valves, breathing, boost, combustion, walls, friction, exhaust);
     }
 
@@ -45,7 +45,7 @@ public record EngineDesign(
         return withCylinder(new Cylinder(cylinder.bore(), cylinder.stroke(), drive));
     }
 
-    public EngineDesign withBoost(Boost other) {
+    EngineDesign withBoost(Boost other) {
         return new EngineDesign(
                 name, cylinder, cylinders, valves, breathing, other, combustion, walls, friction, exhaust);
     }

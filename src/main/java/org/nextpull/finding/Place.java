@@ -34,7 +34,7 @@ public record Place(
         return NOWHERE.withPull(pull);
     }
 
-    public Place withFile(String newFile) {
+    Place withFile(String newFile) {
         return new Place(Optional.of(newFile), line, column, key, pull);
     }
 

@@ -65,7 +65,7 @@ public final class Blends {
     }
 
     /** A fuel or another part of a blend, such as water. */
-    public Outcome<Fuel> findPart(String name, Place place) {
+    Outcome<Fuel> findPart(String name, Place place) {
         return lookUp(name).map(Outcome::of).orElseGet(() -> Outcome.failed(unknown(name, place)));
     }
 

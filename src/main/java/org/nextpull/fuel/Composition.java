@@ -39,7 +39,7 @@ public record Composition(Map<Element, Double> massFractions) {
      * @param atoms number of each element's atoms, not negative and not all 0; only their ratios count
      * @throws IllegalArgumentException when a number is negative or NaN, or all are 0
      */
-    public static Composition ofAtoms(Map<Element, Double> atoms) {
+    static Composition ofAtoms(Map<Element, Double> atoms) {
         EnumMap<Element, Double> counts = new EnumMap<>(Element.class);
         counts.putAll(atoms);
         double mass = 0;

@@ -25,7 +25,7 @@ public record Columns(List<MappedColumn> mapped, List<SourceDescription.Column> 
     }
 
     /** The channels that hold numbers. */
-    public List<Channel> numericChannels() {
+    List<Channel> numericChannels() {
         return mapped.stream()
                 .map(MappedColumn::channel)
                 .filter(channel -> !channel.role().isText())

@@ -45,7 +45,7 @@ public final class NumberReader {
     }
 
     /** Cells so far that had marks between thousands. */
-    public long groupedCells() {
+    long groupedCells() {
         return groupedCells;
     }
 

@@ -71,12 +71,12 @@ public final class ProbeColumn {
     }
 
     /** Whether most of what it holds are times of a clock. */
-    public boolean isClock() {
+    boolean isClock() {
         return clocks.length > inOrder.length + yesNo + words;
     }
 
     /** Whether it can be read as yes and no. */
-    public boolean isYesNo() {
+    boolean isYesNo() {
         return yesNo > words + clocks.length;
     }
 

@@ -196,7 +196,7 @@ public final class Notebook implements AutoCloseable {
     }
 
     /** Numbers of the sessions that hold pulls of this day already, the same in every sample; ascending. */
-    public SortedSet<Long> sessionsWith(List<SourcePulls> day) throws IOException {
+    SortedSet<Long> sessionsWith(List<SourcePulls> day) throws IOException {
         return PastDays.withSamePulls(database, day);
     }
 

@@ -56,7 +56,7 @@ public final class FullLoadCurve {
     }
 
     /** Exhaust temperature in balance, in K. */
-    public double exhaustKelvins(double rpm) {
+    double exhaustKelvins(double rpm) {
         return at(rpm, point -> point.exhaust().kelvins());
     }
 
@@ -71,7 +71,7 @@ public final class FullLoadCurve {
     }
 
     /** Absolute pressure in the inlet manifold, in Pa. */
-    public double manifoldPascals(double rpm) {
+    double manifoldPascals(double rpm) {
         return at(rpm, point -> point.flow().manifold().pascals());
     }
 

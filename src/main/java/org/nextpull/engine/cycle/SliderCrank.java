@@ -29,14 +29,14 @@ public final class SliderCrank {
     }
 
     /** Change of volume in m3 per crank degree. */
-    public double volumeRate(double deg) {
+    double volumeRate(double deg) {
         double sine = Math.sin(deg * RADIANS);
         double cosine = Math.cos(deg * RADIANS);
         return RADIANS * half * sine * (1 + cosine / Math.sqrt(rod * rod - sine * sine));
     }
 
     /** Area of the walls in m2, at a volume in m3. */
-    public double wallArea(double volume) {
+    double wallArea(double volume) {
         return fixedArea + 4 * volume / cylinder.bore();
     }
 

@@ -93,7 +93,7 @@ public record EngineFuel(
     }
 
     /** Stoichiometric air-fuel ratio by mass, dry air. */
-    public double stoichiometricRatio() {
+    double stoichiometricRatio() {
         return composition.stoichiometricAirFuelRatio();
     }
 

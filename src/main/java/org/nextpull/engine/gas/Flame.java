@@ -84,7 +84,7 @@ public record Flame(Correlation first, Correlation second, double share) {
      * The flame of a fuel of that composition: gasoline, alcohol and what lies between, told by the oxygen. Up to the oxygen of ethanol
      * the alcohol is taken as ethanol.
      */
-    public static Flame ofComposition(Composition composition) {
+    static Flame ofComposition(Composition composition) {
         double oxygen = composition.fraction(Element.OXYGEN);
         if (oxygen <= ETHANOL_OXYGEN) {
             return new Flame(Correlation.GASOLINE, Correlation.ETHANOL, oxygen / ETHANOL_OXYGEN);

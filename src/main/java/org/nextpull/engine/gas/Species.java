@@ -45,7 +45,7 @@ final class Species {
     }
 
     /** Molar mass in kg/mol. */
-    public double molarMass() {
+    double molarMass() {
         return molarMass;
     }
 

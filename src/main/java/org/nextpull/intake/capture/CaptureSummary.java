@@ -43,7 +43,7 @@ public record CaptureSummary(
     }
 
     /** Bytes of the file that could not be read. */
-    public long damagedBytes() {
+    long damagedBytes() {
         return damage.stream().mapToLong(CaptureEntry.Damaged::bytes).sum();
     }
 

@@ -90,7 +90,7 @@ public final class CaptureWriter implements AutoCloseable {
     }
 
     /** Returns once everything that was written is on the disk itself. */
-    public void sync() {
+    void sync() {
         Optional<Store> current;
         synchronized (this) {
             current = closed ? Optional.empty() : store;

@@ -23,7 +23,7 @@ public record FolderSettings(Path folder, long steadyMs) {
     }
 
     /** Whether a name is that of a file that somebody may take for a log: not a log, nor what programs write for a moment. */
-    public static boolean isStranger(String name) {
+    static boolean isStranger(String name) {
         String small = name.toLowerCase(Locale.ROOT);
         return !isLog(name)
                 && !small.startsWith(".")
