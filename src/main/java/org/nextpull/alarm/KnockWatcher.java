@@ -21,7 +21,7 @@ final class KnockWatcher extends Watchers.Watcher {
     private double events;
 
     KnockWatcher(int eventsThatCount, OptionalDouble mostLevel) {
-        super(new Episode(Limit.KNOCK, eventsThatCount, 0));
+        super(new LimitEpisode(Limit.KNOCK, eventsThatCount, 0));
         this.mostLevel = mostLevel;
     }
 

@@ -29,7 +29,7 @@ final class LevelWatcher extends Watchers.Watcher {
         static final When ABOVE_BAROMETER = new When(state -> true, EngineRunning::baroPascals);
     }
 
-    LevelWatcher(Role role, Limit limit, When when, Episode episode) {
+    LevelWatcher(Role role, Limit limit, When when, LimitEpisode episode) {
         super(episode);
         this.role = role;
         this.limit = limit;

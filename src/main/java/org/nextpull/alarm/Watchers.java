@@ -27,7 +27,7 @@ final class Watchers {
                         Role.LAMBDA,
                         Limit.LEAN,
                         When.FULL_LOAD_AT_SENSOR,
-                        new Episode(Limit.LEAN, lean.leanest().value(), lean.forS()))));
+                        new LimitEpisode(Limit.LEAN, lean.leanest().value(), lean.forS()))));
         watchers.temperature(Limit.EXHAUST, limits.most().exhaust());
         watchers.temperature(Limit.COOLANT, limits.most().coolant());
         watchers.temperature(Limit.OIL, limits.most().oil());
@@ -36,7 +36,7 @@ final class Watchers {
         watchers.level(Limit.FUEL_PRESSURE, pascals(limits.fuelPressureLeast()), When.FULL_LOAD);
         watchers.level(Limit.BOOST, pascals(limits.boostMost()), When.ABOVE_BAROMETER);
         watchers.level(Limit.INJECTOR_DUTY, limits.injectorDutyMost(), When.ALWAYS);
-        limits.mostRpm().ifPresent(rpm -> watchers.all.add(new SpeedWatcher(new Episode(Limit.SPEED, rpm, 0))));
+        limits.mostRpm().ifPresent(rpm -> watchers.all.add(new SpeedWatcher(new LimitEpisode(Limit.SPEED, rpm, 0))));
         return List.copyOf(watchers.all);
     }
 
@@ -45,7 +45,8 @@ final class Watchers {
     }
 
     private void level(Limit limit, OptionalDouble allowed, When when) {
-        allowed.ifPresent(value -> all.add(new LevelWatcher(limit.role(), limit, when, new Episode(limit, value, 0))));
+        allowed.ifPresent(
+                value -> all.add(new LevelWatcher(limit.role(), limit, when, new LimitEpisode(limit, value, 0))));
     }
 
     private static OptionalDouble pascals(Optional<Pressure> pressure) {
@@ -57,7 +58,7 @@ final class Watchers {
         private static final Channel SPEED = Channel.of(Role.ENGINE_SPEED);
         private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
 
-        SpeedWatcher(Episode episode) {
+        SpeedWatcher(LimitEpisode episode) {
             super(episode);
         }
 
@@ -79,9 +80,9 @@ final class Watchers {
 
     /** Watches one limit. */
     abstract static class Watcher {
-        final Episode episode;
+        final LimitEpisode episode;
 
-        Watcher(Episode episode) {
+        Watcher(LimitEpisode episode) {
             this.episode = episode;
         }
 

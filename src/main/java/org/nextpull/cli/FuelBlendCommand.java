@@ -12,7 +12,7 @@ import org.nextpull.fuel.Element;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelFacts;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.Sourced;
+import org.nextpull.fuel.SourcedFigure;
 import org.nextpull.report.json.FuelJson;
 import org.nextpull.report.text.FuelText;
 import org.nextpull.unit.Quantity;
@@ -101,9 +101,10 @@ final class FuelBlendCommand implements Callable<Integer> {
         }
         Map<Element, Double> fractions = new EnumMap<>(Element.class);
         elements.forEach((id, share) -> fractions.put(element(id), share));
-        Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
+        Map<FuelProperty, SourcedFigure> figures = new EnumMap<>(FuelProperty.class);
         density.map(amount -> amount.positive(spec.commandLine(), "--density", Quantity.DENSITY))
-                .ifPresent(value -> figures.put(FuelProperty.DENSITY, Sourced.exactly(value, "given by --density")));
+                .ifPresent(
+                        value -> figures.put(FuelProperty.DENSITY, SourcedFigure.exactly(value, "given by --density")));
         return BlendRecipe.ofElements(name, fractions, figures, Place.nowhere());
     }
 

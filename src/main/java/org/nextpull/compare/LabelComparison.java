@@ -41,7 +41,7 @@ public final class LabelComparison {
         List<String> labels = labels(inOrder, request.reference());
         DayFit day = DayModel.fit(labels, inOrder);
         ComparisonResult result = result(day, inOrder, request);
-        findings.addAll(Remarks.of(day, inOrder, result, request));
+        findings.addAll(ComparisonFindings.of(day, inOrder, result, request));
         Optional<ComparisonResult.FurtherPulls> further =
                 ComparisonResult.FurtherPulls.of(result, request.looks(), inOrder.size());
         return Outcome.of(result.with(further, findings), findings);
@@ -83,7 +83,7 @@ public final class LabelComparison {
                                 day,
                                 ran(pulls),
                                 SimultaneousLevel.allPairs(day, request.seed()).each(looks.claimError(pulls.size())))),
-                Remarks.scatters(day, pulls),
+                ComparisonFindings.scatters(day, pulls),
                 day.drift(),
                 day.warmUpPercent(),
                 day.labels().stream()

@@ -35,7 +35,7 @@ final class ShaftReader {
     }
 
     Outcome<Rows> read() {
-        Optional<Turning> turning = Turning.of(pull.samples(), pull.speed(), dyno);
+        Optional<ShaftSpeeds> turning = ShaftSpeeds.of(pull.samples(), pull.speed(), dyno);
         if (turning.isEmpty()) {
             return Outcome.failed(error(
                     FindingCode.CURVE_TOO_THIN, Detail.of("rows", pull.samples().rows())));
@@ -48,7 +48,7 @@ final class ShaftReader {
         return power.isPresent() ? fromPower(turning.get(), power.get()) : fromInertia(turning.get());
     }
 
-    private Outcome<Rows> logged(Turning turning, Trace torque, Optional<Trace> power) {
+    private Outcome<Rows> logged(ShaftSpeeds turning, Trace torque, Optional<Trace> power) {
         double share = shaftShare(turning);
         if (power.isPresent()) {
             OptionalDouble found = ratioOfPower(turning, torque, power.get());
@@ -74,7 +74,7 @@ final class ShaftReader {
     }
 
     /** Median of power over torque and axis speed: how often the torque's shaft turns for one turn of the axis. */
-    private static OptionalDouble ratioOfPower(Turning turning, Trace torque, Trace power) {
+    private static OptionalDouble ratioOfPower(ShaftSpeeds turning, Trace torque, Trace power) {
         double[] ratios = new double[power.size()];
         int count = 0;
         for (int row = 0; row < power.size(); row++) {
@@ -96,7 +96,7 @@ final class ShaftReader {
                 : OptionalDouble.of(Series.copyOf(ratios, 0, count).median());
     }
 
-    private Outcome<Rows> fromPower(Turning turning, Trace power) {
+    private Outcome<Rows> fromPower(ShaftSpeeds turning, Trace power) {
         CurveAxes axes = new CurveAxes(turning.kind(), dyno.torqueAt(), shaftShare(turning));
         double[] times = new double[power.size()];
         double[] torques = new double[power.size()];
@@ -116,7 +116,7 @@ final class ShaftReader {
         return finish(turning, axes, new Trace(Series.copyOf(times, 0, count), Series.copyOf(torques, 0, count)));
     }
 
-    private Outcome<Rows> fromInertia(Turning turning) {
+    private Outcome<Rows> fromInertia(ShaftSpeeds turning) {
         InertiaTorque inertia = new InertiaTorque(dyno, turning);
         OptionalDouble share = turning.rollerRevPerAxisRev();
         if (dyno.inertia().rollerKgM2().isEmpty()
@@ -136,7 +136,7 @@ final class ShaftReader {
     }
 
     /** Joins torque and speed, and puts the inertia back that the log leaves out. */
-    private Outcome<Rows> finish(Turning turning, CurveAxes axes, Trace logged) {
+    private Outcome<Rows> finish(ShaftSpeeds turning, CurveAxes axes, Trace logged) {
         Trace torque = pull.kind().isSweep() ? logged.withoutSpikes() : logged;
         if (torque.size() < logged.size()) {
             findings.add(Finding.warning(
@@ -163,7 +163,7 @@ final class ShaftReader {
         return Outcome.of(new Rows(axes, time, Series.copyOf(rpms, 0, count), sum), findings);
     }
 
-    private Series withInertia(Turning turning, CurveAxes axes, Series times, Series torque) {
+    private Series withInertia(ShaftSpeeds turning, CurveAxes axes, Series times, Series torque) {
         if (!dyno.inertia().isToBeAdded() || !pull.kind().isSweep()) {
             return torque;
         }
@@ -178,7 +178,7 @@ final class ShaftReader {
     }
 
     /** Revolutions of the torque's shaft for one of the axis. */
-    private double shaftShare(Turning turning) {
+    private double shaftShare(ShaftSpeeds turning) {
         return dyno.torqueAt() == DynoFacts.Shaft.ROLLER
                 ? turning.rollerRevPerAxisRev().orElse(1)
                 : 1;
@@ -207,7 +207,7 @@ final class ShaftReader {
     }
 
     /** The torque that turning masses take while the speed changes: T = J dw/dt, each mass at its own shaft, stated at one of them. */
-    private record InertiaTorque(DynoFacts dyno, Turning turning) {
+    private record InertiaTorque(DynoFacts dyno, ShaftSpeeds turning) {
         private static final double RAD_S_PER_RPM = Math.PI / 30;
 
         /** Roller revolutions for one of the axis, as far as a roller inertia needs them. */

@@ -31,7 +31,7 @@ public final class BlendRecipe {
      * @param place where the blend was written
      */
     public static Outcome<Fuel> ofElements(
-            String name, Map<Element, Double> elements, Map<FuelProperty, Sourced> figures, Place place) {
+            String name, Map<Element, Double> elements, Map<FuelProperty, SourcedFigure> figures, Place place) {
         Map<String, Double> fractions = new TreeMap<>();
         elements.forEach((element, fraction) -> fractions.put(element.id(), fraction));
         List<Finding> findings = new ArrayList<>(errors(name, fractions, place));

@@ -110,28 +110,31 @@ public final class Blends {
         private static final List<Integer> METHANOL_PERCENT = List.of(15, 85);
 
         /** What stands in print beside the computed figures of a blend. */
-        private static final Map<String, Map<FuelProperty, Sourced>> PRINTED = Map.of(
+        private static final Map<String, Map<FuelProperty, SourcedFigure>> PRINTED = Map.of(
                 "e5",
                 Map.of(
-                        RESEARCH_OCTANE, new Sourced(95, Span.of(95, 98), "EN 228 grades, from memory; read the pump"),
-                        MOTOR_OCTANE, new Sourced(85, Span.of(85, 88), "EN 228 grades, from memory"),
-                        ALCOHOL_BY_VOLUME, new Sourced(0.05, Span.of(0, 0.05), "EN 228 allows up to 5 %, from memory")),
+                        RESEARCH_OCTANE,
+                                new SourcedFigure(95, Span.of(95, 98), "EN 228 grades, from memory; read the pump"),
+                        MOTOR_OCTANE, new SourcedFigure(85, Span.of(85, 88), "EN 228 grades, from memory"),
+                        ALCOHOL_BY_VOLUME,
+                                new SourcedFigure(0.05, Span.of(0, 0.05), "EN 228 allows up to 5 %, from memory")),
                 "e10",
                 Map.of(
-                        RESEARCH_OCTANE, new Sourced(95, Span.of(95, 98), "EN 228 grades, from memory; read the pump"),
-                        MOTOR_OCTANE, new Sourced(85, Span.of(85, 88), "EN 228 grades, from memory"),
-                        PRINTED_AIR_FUEL_RATIO, Sourced.exactly(14.13, "trade list, seen"),
+                        RESEARCH_OCTANE,
+                                new SourcedFigure(95, Span.of(95, 98), "EN 228 grades, from memory; read the pump"),
+                        MOTOR_OCTANE, new SourcedFigure(85, Span.of(85, 88), "EN 228 grades, from memory"),
+                        PRINTED_AIR_FUEL_RATIO, SourcedFigure.exactly(14.13, "trade list, seen"),
                         ALCOHOL_BY_VOLUME,
-                                new Sourced(0.10, Span.of(0, 0.10), "EN 228 allows up to 10 %, from memory")),
+                                new SourcedFigure(0.10, Span.of(0, 0.10), "EN 228 allows up to 10 %, from memory")),
                 "e15",
-                Map.of(PRINTED_AIR_FUEL_RATIO, Sourced.exactly(13.8, "trade list, seen")),
+                Map.of(PRINTED_AIR_FUEL_RATIO, SourcedFigure.exactly(13.8, "trade list, seen")),
                 "e85",
                 Map.of(
-                        RESEARCH_OCTANE, new Sourced(104, Span.of(102, 107), "from memory"),
-                        MOTOR_OCTANE, new Sourced(88, Span.of(87, 90), "from memory"),
-                        PRINTED_AIR_FUEL_RATIO, new Sourced(9.8, Span.of(9.7, 9.8), "two trade pages, seen"),
+                        RESEARCH_OCTANE, new SourcedFigure(104, Span.of(102, 107), "from memory"),
+                        MOTOR_OCTANE, new SourcedFigure(88, Span.of(87, 90), "from memory"),
+                        PRINTED_AIR_FUEL_RATIO, new SourcedFigure(9.8, Span.of(9.7, 9.8), "two trade pages, seen"),
                         ALCOHOL_BY_VOLUME,
-                                new Sourced(
+                                new SourcedFigure(
                                         0.85, Span.of(0.51, 0.85), "pump grades by season, ASTM D5798, from memory")));
 
         private ListedBlends() {}

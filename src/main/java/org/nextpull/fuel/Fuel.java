@@ -16,12 +16,13 @@ import java.util.Set;
  * @param properties what is known beside the elements; what is not known is absent
  * @param cautions what to beware of
  */
-public record Fuel(String name, Composition composition, Map<FuelProperty, Sourced> properties, Set<Caution> cautions) {
+public record Fuel(
+        String name, Composition composition, Map<FuelProperty, SourcedFigure> properties, Set<Caution> cautions) {
     /** Below this ratio a substance brings as much oxygen as it needs. */
     private static final double SMALLEST_RATIO = 0.5;
 
     public Fuel {
-        EnumMap<FuelProperty, Sourced> copy = new EnumMap<>(FuelProperty.class);
+        EnumMap<FuelProperty, SourcedFigure> copy = new EnumMap<>(FuelProperty.class);
         copy.putAll(properties);
         properties = Collections.unmodifiableMap(copy);
         EnumSet<Caution> set = EnumSet.noneOf(Caution.class);
@@ -40,13 +41,13 @@ public record Fuel(String name, Composition composition, Map<FuelProperty, Sourc
     }
 
     /** A looked-up figure with its source. */
-    public Optional<Sourced> sourced(FuelProperty property) {
+    public Optional<SourcedFigure> sourced(FuelProperty property) {
         return Optional.ofNullable(properties.get(property));
     }
 
     /** A looked-up figure in the project's unit of its quantity, {@link FuelProperty#quantity}; empty where it is not known. */
     public OptionalDouble value(FuelProperty property) {
-        Sourced found = properties.get(property);
+        SourcedFigure found = properties.get(property);
         return found == null ? OptionalDouble.empty() : OptionalDouble.of(found.value());
     }
 
@@ -74,8 +75,8 @@ public record Fuel(String name, Composition composition, Map<FuelProperty, Sourc
     }
 
     /** The same fuel with figures that outrank or complete those it has. */
-    Fuel with(Map<FuelProperty, Sourced> figures) {
-        EnumMap<FuelProperty, Sourced> all = new EnumMap<>(FuelProperty.class);
+    Fuel with(Map<FuelProperty, SourcedFigure> figures) {
+        EnumMap<FuelProperty, SourcedFigure> all = new EnumMap<>(FuelProperty.class);
         all.putAll(properties);
         all.putAll(figures);
         return new Fuel(name, composition, all, cautions);

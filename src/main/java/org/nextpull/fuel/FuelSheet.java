@@ -11,7 +11,7 @@ import org.nextpull.unit.Span;
 final class FuelSheet {
     private final String name;
     private final Composition composition;
-    private final Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
+    private final Map<FuelProperty, SourcedFigure> figures = new EnumMap<>(FuelProperty.class);
     private final Set<Caution> cautions = EnumSet.noneOf(Caution.class);
 
     private FuelSheet(String name, Composition composition) {
@@ -29,7 +29,7 @@ final class FuelSheet {
     }
 
     FuelSheet figure(FuelProperty property, double value, Span spread, String source) {
-        figures.put(property, new Sourced(value, spread, source));
+        figures.put(property, new SourcedFigure(value, spread, source));
         return this;
     }
 

@@ -22,7 +22,7 @@ record Mixture(List<Blends.Part> parts) {
     }
 
     Fuel named(String name) {
-        EnumMap<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
+        EnumMap<FuelProperty, SourcedFigure> figures = new EnumMap<>(FuelProperty.class);
         for (FuelProperty property : FuelProperty.values()) {
             figure(property).ifPresent(figure -> figures.put(property, figure));
         }
@@ -54,7 +54,7 @@ record Mixture(List<Blends.Part> parts) {
         return all;
     }
 
-    private Optional<Sourced> figure(FuelProperty property) {
+    private Optional<SourcedFigure> figure(FuelProperty property) {
         boolean known =
                 parts.stream().allMatch(part -> part.fuel().sourced(property).isPresent());
         if (!known || property.mixing() == FuelProperty.Mixing.NONE) {
@@ -68,11 +68,11 @@ record Mixture(List<Blends.Part> parts) {
         Span spread = Span.of(
                 mixed(property, figure -> figure.spread().low()),
                 mixed(property, figure -> figure.spread().high()));
-        double value = Math.min(spread.high(), Math.max(spread.low(), mixed(property, Sourced::value)));
-        return Optional.of(new Sourced(value, spread, "computed, ideal mixing of " + names()));
+        double value = Math.min(spread.high(), Math.max(spread.low(), mixed(property, SourcedFigure::value)));
+        return Optional.of(new SourcedFigure(value, spread, "computed, ideal mixing of " + names()));
     }
 
-    private double mixed(FuelProperty property, ToDoubleFunction<Sourced> of) {
+    private double mixed(FuelProperty property, ToDoubleFunction<SourcedFigure> of) {
         double sum = 0;
         double weights = 0;
         for (Blends.Part part : parts) {

@@ -14,7 +14,7 @@ final class ColumnCells {
     private final MappedColumn column;
     private final int place;
     private final int channelIndex;
-    private final Expected.ValueRange possible;
+    private final ExpectedValues.ValueRange possible;
     private final LineList impossible = new LineList();
     private OptionalDouble total = OptionalDouble.empty();
     private double value;

@@ -31,10 +31,10 @@ public record MappedColumn(
     }
 
     /** The values that it can have, in the project's unit. */
-    Expected.ValueRange possible() {
+    ExpectedValues.ValueRange possible() {
         return reading == Reading.ABOVE_AIR
-                ? Expected.ValueRange.ANY
-                : Expected.possible(channel.role()).orElse(Expected.ValueRange.ANY);
+                ? ExpectedValues.ValueRange.ANY
+                : ExpectedValues.possible(channel.role()).orElse(ExpectedValues.ValueRange.ANY);
     }
 
     /** A number of a cell in the project's unit, and on no gauge's scale. */

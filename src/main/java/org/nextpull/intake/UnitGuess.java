@@ -104,7 +104,7 @@ final class UnitGuess {
 
     /** The units of a barometer differ so much that its value names its unit. */
     private static Optional<Unit> barometer(double value) {
-        Expected.ValueRange usual = new Expected.ValueRange(60_000, 110_000);
+        ExpectedValues.ValueRange usual = new ExpectedValues.ValueRange(60_000, 110_000);
         return List.of(
                         Unit.PASCAL,
                         Unit.HECTOPASCAL,
@@ -134,10 +134,13 @@ final class UnitGuess {
     private boolean isIn(ColumnDraft draft, Unit unit) {
         double middle = table.probes().get(draft.index()).median();
         return switch (draft.role()) {
-            case INLET_AIR_TEMPERATURE -> Expected.ValueRange.ofCelsius(-30, 75).holds(unit.toSi(middle));
-            case COOLANT_TEMPERATURE -> Expected.ValueRange.ofCelsius(-30, 135).holds(unit.toSi(middle));
-            case OIL_TEMPERATURE -> Expected.ValueRange.ofCelsius(-30, 170).holds(unit.toSi(middle));
-            default -> Expected.ValueRange.ofCelsius(-30, 1150).holds(unit.toSi(middle));
+            case INLET_AIR_TEMPERATURE ->
+                ExpectedValues.ValueRange.ofCelsius(-30, 75).holds(unit.toSi(middle));
+            case COOLANT_TEMPERATURE ->
+                ExpectedValues.ValueRange.ofCelsius(-30, 135).holds(unit.toSi(middle));
+            case OIL_TEMPERATURE ->
+                ExpectedValues.ValueRange.ofCelsius(-30, 170).holds(unit.toSi(middle));
+            default -> ExpectedValues.ValueRange.ofCelsius(-30, 1150).holds(unit.toSi(middle));
         };
     }
 
@@ -195,7 +198,7 @@ final class UnitGuess {
 
     private static Optional<Finding> doubt(ColumnTable table, ColumnDraft draft, double written) {
         Unit named = draft.unit().orElseThrow();
-        Optional<Expected.ValueRange> usual = Expected.usual(draft.role());
+        Optional<ExpectedValues.ValueRange> usual = ExpectedValues.usual(draft.role());
         if (usual.isEmpty() || usual.get().holds(named.toSi(written))) {
             return Optional.empty();
         }

@@ -24,7 +24,7 @@ record AdviceRows(Database database, long session) {
         if (isSaidAlready(pulls, verdict)) {
             return;
         }
-        Entry entry = Entry.into("advice")
+        InsertRow entry = InsertRow.into("advice")
                 .put("session", session)
                 .put("position", count())
                 .put("at", at)
@@ -46,7 +46,7 @@ record AdviceRows(Database database, long session) {
                 .insert(database);
     }
 
-    private static void put(Entry entry, String prefix, Optional<EngineSetting> setting) {
+    private static void put(InsertRow entry, String prefix, Optional<EngineSetting> setting) {
         entry.put(
                         prefix + "advance_deg",
                         setting.flatMap(EngineSetting::advance).map(Advance::deg))

@@ -42,7 +42,7 @@ final class CandidateRows {
         if (candidate.equals(written.get(key))) {
             return;
         }
-        Entry entry = Entry.into("candidate")
+        InsertRow entry = InsertRow.into("candidate")
                 .put("session", session)
                 .put("source", source)
                 .put("number", candidate.number())
@@ -79,7 +79,7 @@ final class CandidateRows {
         return new FindingRows.Owner(kind, key.source(), key.number());
     }
 
-    private static void align(Entry entry, Candidate.LambdaAlignment lambda) {
+    private static void align(InsertRow entry, Candidate.LambdaAlignment lambda) {
         if (lambda instanceof Candidate.LambdaAlignment.Given given) {
             entry.put("lambda_aligned", "given").put("lambda_delay_s", given.appliedS());
         } else if (lambda instanceof Candidate.LambdaAlignment.Estimated estimated) {

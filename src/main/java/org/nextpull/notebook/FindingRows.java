@@ -58,7 +58,7 @@ record FindingRows(Database database, long session) {
 
     private void write(Owner owner, Finding finding) throws NotebookException {
         Place place = finding.place();
-        long id = Entry.into("finding")
+        long id = InsertRow.into("finding")
                 .put("session", session)
                 .put("owner", Ids.of(owner.kind()))
                 .put("source", owner.source())
@@ -73,7 +73,7 @@ record FindingRows(Database database, long session) {
                 .insert(database);
         int position = 0;
         for (Detail detail : finding.details()) {
-            Entry entry = Entry.into("finding_detail")
+            InsertRow entry = InsertRow.into("finding_detail")
                     .put("finding", id)
                     .put("position", position++)
                     .put("name", detail.name());

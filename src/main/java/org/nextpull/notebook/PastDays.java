@@ -78,7 +78,7 @@ record PastDays(Database database, SweepPlan plan) {
         database.run("delete from knowledge where session = ?", session);
         Optional<SurfaceKnowledge> knowledge = result.verdict().flatMap(Verdict::teaches);
         if (knowledge.isPresent()) {
-            Entry.into("knowledge")
+            InsertRow.into("knowledge")
                     .put("session", session)
                     .put("kind", kind(result.plan()))
                     .put("days", 1 + result.experience().map(Experience::days).orElse(0))

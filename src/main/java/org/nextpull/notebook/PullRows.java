@@ -50,7 +50,7 @@ record PullRows(Database database, long session) {
     }
 
     private void insert(MeasuredPull pull, String keptAt) throws NotebookException {
-        Entry entry = Entry.into("pull")
+        InsertRow entry = InsertRow.into("pull")
                 .put("session", session)
                 .put("number", pull.number())
                 .put("kept_at", keptAt)
@@ -71,7 +71,7 @@ record PullRows(Database database, long session) {
         entry.insert(database);
     }
 
-    private static void put(Entry entry, EngineSetting setting, EngineSetting asked) {
+    private static void put(InsertRow entry, EngineSetting setting, EngineSetting asked) {
         entry.put("advance_deg", setting.advance().map(Advance::deg))
                 .put("offset_deg", setting.offset().map(Advance::deg))
                 .put("lambda", setting.lambda().map(Lambda::value))
@@ -81,7 +81,7 @@ record PullRows(Database database, long session) {
                 .put("note", setting.note());
     }
 
-    private static void put(Entry entry, Optional<Figures> figures) {
+    private static void put(InsertRow entry, Optional<Figures> figures) {
         Optional<Figures.TorqueAtSpeed> torque = figures.flatMap(Figures::peakTorque);
         Optional<Figures.PowerAtSpeed> power = figures.flatMap(Figures::peakPower);
         entry.put("mean_torque_nm", figures.flatMap(Figures::meanTorque).map(Torque::newtonMetres))
@@ -95,7 +95,7 @@ record PullRows(Database database, long session) {
                 .put("peak_power_rpm", power.map(Figures.PowerAtSpeed::rpm));
     }
 
-    private static void put(Entry entry, Conditions conditions) {
+    private static void put(InsertRow entry, Conditions conditions) {
         entry.put("coolant_k", conditions.coolant().map(Temperature::kelvins))
                 .put("oil_k", conditions.oil().map(Temperature::kelvins))
                 .put("inlet_air_k", conditions.inletAir().map(Temperature::kelvins))
@@ -104,7 +104,7 @@ record PullRows(Database database, long session) {
     }
 
     private void insert(MeasuredPull pull, MeasuredPull.LimitMet met) throws NotebookException {
-        Entry.into("limit_met")
+        InsertRow.into("limit_met")
                 .put("session", session)
                 .put("pull", pull.number())
                 .put("limit_name", met.limit().id())

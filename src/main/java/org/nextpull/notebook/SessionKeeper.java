@@ -36,7 +36,7 @@ final class SessionKeeper {
                 .value()
                 .orElseThrow(() -> new IllegalArgumentException("a session begins on a plan that can be read"));
         EngineFacts engine = plan.engine();
-        return Entry.into("session")
+        return InsertRow.into("session")
                 .put("started", start.started())
                 .put("version", start.version())
                 .put("plan_name", start.planName())
@@ -111,7 +111,7 @@ final class SessionKeeper {
     }
 
     private void experience(Experience known) throws NotebookException {
-        Entry.into("experience")
+        InsertRow.into("experience")
                 .put("session", session)
                 .put("days", known.days())
                 .put("knowledge", KnowledgeText.of(known.knowledge()))

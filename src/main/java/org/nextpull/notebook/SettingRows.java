@@ -17,7 +17,7 @@ final class SettingRows {
         int position = 0;
         for (AskedSetting asked : settings) {
             EngineSetting setting = asked.setting();
-            Entry.into("setting")
+            InsertRow.into("setting")
                     .put("session", session)
                     .put("position", position++)
                     .put("file", asked.file())

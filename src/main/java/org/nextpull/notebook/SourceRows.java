@@ -53,7 +53,7 @@ record SourceRows(Database database, long session) {
         write(new Kept(position, "log", source.name(), source.description(), source.rowCount(), source.thrownAway()));
         int number = 0;
         for (Alarm alarm : source.alarms()) {
-            Entry.into("alarm")
+            InsertRow.into("alarm")
                     .put("session", session)
                     .put("source", position)
                     .put("position", number++)
@@ -76,7 +76,7 @@ record SourceRows(Database database, long session) {
                 position, "table", table.description().name(), Optional.of(table.description()), table.rowCount(), 0));
         int number = 0;
         for (ResultTable.Row row : table.rows()) {
-            Entry.into("result_row")
+            InsertRow.into("result_row")
                     .put("session", session)
                     .put("source", position)
                     .put("position", number++)
@@ -96,7 +96,7 @@ record SourceRows(Database database, long session) {
 
     private void write(Kept source) throws NotebookException {
         Optional<SourceDescription> described = source.described();
-        Entry.into("source")
+        InsertRow.into("source")
                 .put("session", session)
                 .put("position", source.position())
                 .put("kind", source.kind())
@@ -112,7 +112,7 @@ record SourceRows(Database database, long session) {
         int number = 0;
         for (SourceDescription.Column column :
                 described.map(SourceDescription::columns).orElse(List.of())) {
-            Entry.into("source_column")
+            InsertRow.into("source_column")
                     .put("session", session)
                     .put("source", source.position())
                     .put("position", number++)

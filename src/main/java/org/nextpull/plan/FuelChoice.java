@@ -12,7 +12,7 @@ import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Element;
 import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelProperty;
-import org.nextpull.fuel.Sourced;
+import org.nextpull.fuel.SourcedFigure;
 
 /**
  * The fuel in the tank and the blends that the operator describes: tables {@code [fuel]} and {@code [[blend]]}.
@@ -92,8 +92,9 @@ public record FuelChoice(Optional<String> blend, List<OwnBlend> own) {
                 return BlendRecipe.ofParts(name, new TreeMap<>(mixed.fractions()), mixed.by(), known, place);
             }
             Elements elements = (Elements) recipe;
-            Map<FuelProperty, Sourced> figures = new EnumMap<>(FuelProperty.class);
-            elements.figures().forEach((property, value) -> figures.put(property, Sourced.exactly(value, SOURCE)));
+            Map<FuelProperty, SourcedFigure> figures = new EnumMap<>(FuelProperty.class);
+            elements.figures()
+                    .forEach((property, value) -> figures.put(property, SourcedFigure.exactly(value, SOURCE)));
             return BlendRecipe.ofElements(name, elements.fractions(), figures, place);
         }
     }

@@ -63,7 +63,7 @@ public record Candidate(
             return new Lines(
                     samples.line(0),
                     samples.line(last),
-                    samples.value(Timed.TIME, last) - samples.value(Timed.TIME, 0),
+                    samples.value(TimedChannel.TIME, last) - samples.value(TimedChannel.TIME, 0),
                     stepS(samples));
         }
 
@@ -72,7 +72,7 @@ public record Candidate(
          * them is no step.
          */
         public static double stepS(Samples samples) {
-            double[] times = samples.presentValues(Timed.TIME);
+            double[] times = samples.presentValues(TimedChannel.TIME);
             double[] steps = IntStream.range(1, times.length)
                     .mapToDouble(row -> times[row] - times[row - 1])
                     .filter(step -> step > 0)

@@ -50,16 +50,16 @@ final class CandidateMaker {
         return thrownAway;
     }
 
-    List<Candidate> candidates(Stretch stretch, SpeedSource speed) {
+    List<Candidate> candidates(FullLoadStretch stretch, SpeedSource speed) {
         SpeedTrace trace = SpeedTrace.of(stretch.samples(), stretch.core(), speed);
-        List<FoundStretch> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
+        List<CandidateDraft> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
         if (drafts.isEmpty()) {
             return List.of();
         }
         Candidate.LambdaAlignment alignment = alignment(stretch);
         List<Candidate> candidates = new ArrayList<>();
-        for (FoundStretch draft : drafts) {
-            boolean cut = stretch.end() == Stretch.End.CUT && candidates.size() == drafts.size() - 1;
+        for (CandidateDraft draft : drafts) {
+            boolean cut = stretch.end() == FullLoadStretch.End.CUT && candidates.size() == drafts.size() - 1;
             candidates.add(candidate(cut ? stopped(draft) : draft, stretch.samples(), trace, speed, alignment));
         }
         return candidates;
@@ -101,11 +101,11 @@ final class CandidateMaker {
                 List.of());
     }
 
-    private static FoundStretch stopped(FoundStretch draft) {
-        return draft.withObjection(FoundStretch.Objection.of(Refusal.Reason.DATA_STOPPED));
+    private static CandidateDraft stopped(CandidateDraft draft) {
+        return draft.withObjection(CandidateDraft.Objection.of(Refusal.Reason.DATA_STOPPED));
     }
 
-    private Candidate.LambdaAlignment alignment(Stretch stretch) {
+    private Candidate.LambdaAlignment alignment(FullLoadStretch stretch) {
         boolean logged = stretch.samples().has(LambdaDelay.LAMBDA);
         if (!logged) {
             return new Candidate.LambdaAlignment.NotApplied();
@@ -118,18 +118,22 @@ final class CandidateMaker {
     }
 
     private Candidate candidate(
-            FoundStretch draft, Samples all, SpeedTrace trace, SpeedSource speed, Candidate.LambdaAlignment alignment) {
+            CandidateDraft draft,
+            Samples all,
+            SpeedTrace trace,
+            SpeedSource speed,
+            Candidate.LambdaAlignment alignment) {
         number++;
         TrimmedRows rows = TrimmedRows.of(all, trace, draft.parts(), alignment.appliedS());
         Place place = Place.inFile(source).withLine(rows.samples().line(0)).withPull(number);
         List<Finding> findings = new ArrayList<>();
         double missing = missing(rows);
-        Optional<FoundStretch.Objection> objection = draft.objection()
+        Optional<CandidateDraft.Objection> objection = draft.objection()
                 .or(() -> draft.kind().isSweep()
                         ? WheelSlip.of(rows.samples(), speed, rules.gearing())
                         : Optional.empty())
                 .or(() -> missing > MISSING_REFUSED
-                        ? Optional.of(FoundStretch.Objection.of(
+                        ? Optional.of(CandidateDraft.Objection.of(
                                 Refusal.Reason.ROWS_DROPPED, Detail.of("percent", 100 * missing)))
                         : Optional.empty())
                 .or(() -> tooLittleLoad(rows.samples(), speed))
@@ -159,7 +163,7 @@ final class CandidateMaker {
                 findings);
     }
 
-    private static double rpm(FoundStretch draft, SpeedTrace.Points part, boolean atStart, SpeedTrace trace) {
+    private static double rpm(CandidateDraft draft, SpeedTrace.Points part, boolean atStart, SpeedTrace trace) {
         if (!draft.kind().isSweep()) {
             return part.meanRpm(trace);
         }
@@ -170,7 +174,7 @@ final class CandidateMaker {
     private static double missing(TrimmedRows rows) {
         double expected = 0;
         double present = 0;
-        Samples.Cells times = rows.samples().cells(Timed.TIME);
+        Samples.Cells times = rows.samples().cells(TimedChannel.TIME);
         for (RowRange part : rows.parts()) {
             if (part.rows() < 3) {
                 continue;
@@ -189,11 +193,11 @@ final class CandidateMaker {
         return expected > present ? 1 - present / expected : 0;
     }
 
-    private Optional<FoundStretch.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
+    private Optional<CandidateDraft.Objection> tooLittleLoad(Samples samples, SpeedSource speed) {
         if (samples.has(LoadGate.ThrottleGate.THROTTLE) || level.isEmpty()) {
             return Optional.empty();
         }
-        return Effort.of(samples, speed).flatMap(effort -> {
+        return LoadSignal.of(samples, speed).flatMap(effort -> {
             double[] torques = new double[samples.rows()];
             int count = 0;
             for (int row = 0; row < samples.rows(); row++) {
@@ -209,17 +213,17 @@ final class CandidateMaker {
                     Series.copyOf(torques, 0, count).median() / level.get().newtonMetres();
             return share >= FULL_LOAD_SHARE
                     ? Optional.empty()
-                    : Optional.of(
-                            FoundStretch.Objection.of(Refusal.Reason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
+                    : Optional.of(CandidateDraft.Objection.of(
+                            Refusal.Reason.LOAD_TOO_LOW, Detail.of("percent", 100 * share)));
         });
     }
 
-    private Optional<FoundStretch.Objection> throwAway() {
+    private Optional<CandidateDraft.Objection> throwAway() {
         if (thrownAway >= rules.throwAwayFirst()) {
             return Optional.empty();
         }
         thrownAway++;
-        return Optional.of(FoundStretch.Objection.of(
+        return Optional.of(CandidateDraft.Objection.of(
                 Refusal.Reason.THROWN_AWAY_FIRST, Detail.of("count", rules.throwAwayFirst())));
     }
 
@@ -273,8 +277,8 @@ final class CandidateMaker {
             Samples late = rows;
             for (Channel channel : all.channels()) {
                 if (channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO) {
-                    Timed lagging = Timed.of(all, channel);
-                    late = late.reread(channel, row -> lagging.at(rows.value(Timed.TIME, row) + delayS));
+                    TimedChannel lagging = TimedChannel.of(all, channel);
+                    late = late.reread(channel, row -> lagging.at(rows.value(TimedChannel.TIME, row) + delayS));
                 }
             }
             return late;

@@ -17,11 +17,11 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
     private static final double ROUNDING_S = 0.1;
     private static final double EDGE_RPM = 50;
 
-    List<FoundStretch> drafts(List<SpeedTrace.Points> plateaus) {
-        List<FoundStretch> drafts = new ArrayList<>();
+    List<CandidateDraft> drafts(List<SpeedTrace.Points> plateaus) {
+        List<CandidateDraft> drafts = new ArrayList<>();
         for (SpeedTrace.Points plateau : plateaus) {
             for (SpeedTrace.Points level : levels(plateau)) {
-                drafts.add(new FoundStretch(
+                drafts.add(new CandidateDraft(
                         Candidate.Kind.HOLD,
                         List.of(StepSearch.settled(
                                 settling, trace, level, rules.pulls().settleS())),
@@ -80,14 +80,14 @@ record HoldSearch(Samples samples, SpeedTrace trace, Settling settling, PullRule
         }
     }
 
-    private Optional<FoundStretch.Objection> objection(SpeedTrace.Points level) {
+    private Optional<CandidateDraft.Objection> objection(SpeedTrace.Points level) {
         double hold = rules.pulls().holdS();
         if (level.durationS(trace) < hold - ROUNDING_S) {
-            return Optional.of(FoundStretch.Objection.heldTooShort(level.durationS(trace), hold));
+            return Optional.of(CandidateDraft.Objection.heldTooShort(level.durationS(trace), hold));
         }
         double rpm = level.meanRpm(trace);
         return rules.band()
                 .filter(band -> rpm < band.fromRpm() - EDGE_RPM || rpm > band.toRpm() + EDGE_RPM)
-                .map(band -> FoundStretch.Objection.outside(band, rpm, rpm));
+                .map(band -> CandidateDraft.Objection.outside(band, rpm, rpm));
     }
 }

@@ -24,8 +24,8 @@ public final class KnockLoad {
     private final HeldValue throttle = new HeldValue(LoadGate.ThrottleGate.THROTTLE);
     private final HeldValue manifold = new HeldValue(Channel.of(Role.MANIFOLD_PRESSURE));
     private final HeldValue barometer = new HeldValue(Channel.of(Role.BAROMETER));
-    private final HeldValue torque = new HeldValue(Effort.TORQUE);
-    private final HeldValue power = new HeldValue(Effort.POWER);
+    private final HeldValue torque = new HeldValue(LoadSignal.TORQUE);
+    private final HeldValue power = new HeldValue(LoadSignal.POWER);
     private boolean hasEffort;
     private double effort;
     private double mostEffort;

@@ -14,7 +14,7 @@ import org.nextpull.channel.Samples;
  * Reads the delay of the lambda sensor off the throttle edges of a stretch: the shift at which lambda correlates best with the
  * throttle. Its error is half the range of shifts that fit as well but for the noise.
  */
-record LambdaDelay(Timed lambda, Timed throttle) {
+record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
     static final Channel LAMBDA = Channel.of(Role.LAMBDA);
 
     private static final double LONGEST_S = 1.5;
@@ -33,16 +33,16 @@ record LambdaDelay(Timed lambda, Timed throttle) {
     private static final double ROWS_PER_FREE = 3;
 
     /** The delay; empty where lambda or the throttle is not logged, or lambda does not answer clearly. */
-    static Optional<Candidate.LambdaAlignment.Estimated> of(Stretch stretch) {
+    static Optional<Candidate.LambdaAlignment.Estimated> of(FullLoadStretch stretch) {
         Samples samples = stretch.samples();
-        Timed lambda = Timed.of(samples, LAMBDA);
-        Timed throttle = Timed.of(samples, LoadGate.ThrottleGate.THROTTLE);
+        TimedChannel lambda = TimedChannel.of(samples, LAMBDA);
+        TimedChannel throttle = TimedChannel.of(samples, LoadGate.ThrottleGate.THROTTLE);
         if (lambda.size() < LEAST_ROWS || throttle.size() < LEAST_ROWS) {
             return Optional.empty();
         }
         LambdaDelay delay = new LambdaDelay(lambda, throttle);
-        double on = samples.value(Timed.TIME, stretch.core().first());
-        double off = samples.value(Timed.TIME, stretch.core().end() - 1);
+        double on = samples.value(TimedChannel.TIME, stretch.core().first());
+        double off = samples.value(TimedChannel.TIME, stretch.core().end() - 1);
         return Stream.of(on, off)
                 .map(delay::atEdge)
                 .flatMap(Optional::stream)

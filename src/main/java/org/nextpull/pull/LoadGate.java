@@ -27,14 +27,14 @@ interface LoadGate {
         private static final double SHARE = 0.5;
         private static final int SMOOTHED_ROWS = 5;
 
-        private final Effort effort;
+        private final LoadSignal effort;
         private final boolean surveyed;
         private final double[] recent = new double[SMOOTHED_ROWS];
         private double reference;
         private int seen;
         private boolean open;
 
-        EffortGate(Effort effort, Optional<Level> level) {
+        EffortGate(LoadSignal effort, Optional<Level> level) {
             this.effort = effort;
             this.surveyed = level.isPresent();
             this.reference = level.map(Level::newtonMetres).orElse(0.0);
@@ -89,7 +89,7 @@ interface LoadGate {
         public boolean isLoaded(Samples samples, int row) {
             OptionalDouble rpm = speed.rpm(samples, row);
             if (rpm.isPresent()) {
-                double time = samples.value(Timed.TIME, row);
+                double time = samples.value(TimedChannel.TIME, row);
                 window.addLast(new double[] {time, rpm.getAsDouble()});
                 while (window.size() > LEAST_ROWS
                         && (window.size() > MOST_ROWS || time - window.getFirst()[0] > WINDOW_S)) {
@@ -202,7 +202,7 @@ interface LoadGate {
         public void accept(Block block) {
             Samples samples = block.samples();
             SpeedSource.of(samples, gearing)
-                    .flatMap(speed -> Effort.of(samples, speed))
+                    .flatMap(speed -> LoadSignal.of(samples, speed))
                     .ifPresent(effort -> {
                         for (int row = 0; row < samples.rows(); row++) {
                             count(effort.newtonMetres(samples, row));

@@ -88,10 +88,10 @@ public final class PullFinder {
             start(samples);
         }
         List<Candidate> found = new ArrayList<>();
-        if (collector == null || !samples.has(Timed.TIME)) {
+        if (collector == null || !samples.has(TimedChannel.TIME)) {
             return found;
         }
-        Samples.Cells times = samples.cells(Timed.TIME);
+        Samples.Cells times = samples.cells(TimedChannel.TIME);
         for (int row = 0; row < samples.rows(); row++) {
             if (times.isPresent(row)) {
                 for (TimeGuard.Placed placed : guard.offer(new TimeGuard.RowRef(samples, row, times.value(row)))) {
@@ -204,13 +204,13 @@ public final class PullFinder {
         started = true;
         Place place = Place.inFile(source);
         Optional<SpeedSource> found = SpeedSource.of(samples, rules.gearing());
-        if (!samples.has(Timed.TIME)) {
+        if (!samples.has(TimedChannel.TIME)) {
             findings.add(Finding.error(FindingCode.LOG_WITHOUT_TIME, place));
         }
         if (found.isEmpty()) {
             findings.add(Finding.error(FindingCode.LOG_WITHOUT_SPEED, place));
         }
-        if (found.isEmpty() || !samples.has(Timed.TIME)) {
+        if (found.isEmpty() || !samples.has(TimedChannel.TIME)) {
             return;
         }
         SpeedSource from = found.get();
@@ -231,7 +231,7 @@ public final class PullFinder {
         if (samples.has(LoadGate.ThrottleGate.THROTTLE)) {
             return new LoadGate.ThrottleGate(rules.pulls().fullLoad());
         }
-        Optional<Effort> effort = Effort.of(samples, from);
+        Optional<LoadSignal> effort = LoadSignal.of(samples, from);
         String by = effort.map(source -> source.channel().role().id()).orElse("speed rising");
         findings.add(Finding.note(FindingCode.LOAD_WITHOUT_THROTTLE, Place.inFile(source), Detail.of("by", by)));
         return effort.isPresent() ? new LoadGate.EffortGate(effort.get(), level) : new LoadGate.RisingGate(from);
@@ -245,10 +245,10 @@ public final class PullFinder {
         return other;
     }
 
-    private void judge(List<Stretch> stretches, List<Candidate> found) {
+    private void judge(List<FullLoadStretch> stretches, List<Candidate> found) {
         SpeedSource from = speed;
         if (from != null) {
-            for (Stretch stretch : stretches) {
+            for (FullLoadStretch stretch : stretches) {
                 List<Candidate> candidates = knock.among(maker.candidates(stretch, from));
                 if (!candidates.isEmpty()) {
                     knock.take();

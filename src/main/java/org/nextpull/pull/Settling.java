@@ -8,7 +8,7 @@ import org.nextpull.channel.Samples;
  * Tells when the load has settled after the throttle opens or the speed or spark is set anew: as soon as the torque of a fifth of a
  * second lies on the straight line through the second that follows, within 1.5 % or its noise.
  */
-record Settling(Samples samples, SpeedTrace trace, Optional<Effort> effort) {
+record Settling(Samples samples, SpeedTrace trace, Optional<LoadSignal> effort) {
     private static final double UNIT_S = 0.2;
     private static final double UNIT_ROWS = 2;
     private static final double SETTLED_SHARE = 0.015;

@@ -48,7 +48,7 @@ final class SpeedTrace {
         int[] rows = new int[core.rows()];
         double[] time = new double[core.rows()];
         double[] rpm = new double[core.rows()];
-        Samples.Cells times = samples.cells(Timed.TIME);
+        Samples.Cells times = samples.cells(TimedChannel.TIME);
         Samples.Cells speeds = samples.cells(speed.channel());
         int count = 0;
         for (int row = core.first(); row < core.end(); row++) {

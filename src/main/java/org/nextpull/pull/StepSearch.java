@@ -11,8 +11,8 @@ record StepSearch(SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling s
     private static final double EDGE_RPM = 50;
     private static final double ROUNDING_S = 0.1;
 
-    List<FoundStretch> drafts() {
-        List<FoundStretch> drafts = new ArrayList<>();
+    List<CandidateDraft> drafts() {
+        List<CandidateDraft> drafts = new ArrayList<>();
         int first = 0;
         while (first < plateaus.size() - 1) {
             boolean up = isUp(first);
@@ -30,11 +30,11 @@ record StepSearch(SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling s
         return plateaus.get(plateau + 1).meanRpm(trace) > plateaus.get(plateau).meanRpm(trace);
     }
 
-    private FoundStretch draft(List<SpeedTrace.Points> steps, boolean up) {
+    private CandidateDraft draft(List<SpeedTrace.Points> steps, boolean up) {
         List<SpeedTrace.Points> settled = steps.stream()
                 .map(step -> settled(settling, trace, step, rules.pulls().settleS()))
                 .toList();
-        return new FoundStretch(
+        return new CandidateDraft(
                 up ? Candidate.Kind.STEPS_UP : Candidate.Kind.STEPS_DOWN, settled, objection(steps, up));
     }
 
@@ -44,17 +44,17 @@ record StepSearch(SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling s
         return new SpeedTrace.Points(Math.min(settling.settledAt(plateau, most), plateau.last()), plateau.last());
     }
 
-    private Optional<FoundStretch.Objection> objection(List<SpeedTrace.Points> steps, boolean up) {
+    private Optional<CandidateDraft.Objection> objection(List<SpeedTrace.Points> steps, boolean up) {
         double hold = rules.pulls().holdS();
         for (SpeedTrace.Points step : steps) {
             if (step.durationS(trace) < hold - ROUNDING_S) {
-                return Optional.of(FoundStretch.Objection.heldTooShort(step.durationS(trace), hold));
+                return Optional.of(CandidateDraft.Objection.heldTooShort(step.durationS(trace), hold));
             }
         }
         return rules.band().flatMap(band -> missesBand(band, steps, up));
     }
 
-    private Optional<FoundStretch.Objection> missesBand(SpeedBand band, List<SpeedTrace.Points> steps, boolean up) {
+    private Optional<CandidateDraft.Objection> missesBand(SpeedBand band, List<SpeedTrace.Points> steps, boolean up) {
         double from = steps.get(0).meanRpm(trace);
         double to = steps.get(steps.size() - 1).meanRpm(trace);
         boolean spans =
@@ -64,11 +64,11 @@ record StepSearch(SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling s
         }
         boolean beginsWell = up ? from <= band.fromRpm() + EDGE_RPM : from >= band.toRpm() - EDGE_RPM;
         if (beginsWell) {
-            return Optional.of(FoundStretch.Objection.of(
+            return Optional.of(CandidateDraft.Objection.of(
                     Refusal.Reason.CUT_SHORT,
                     Detail.of("rpm", to),
                     Detail.of("want", up ? band.toRpm() : band.fromRpm())));
         }
-        return Optional.of(FoundStretch.Objection.outside(band, from, to));
+        return Optional.of(CandidateDraft.Objection.outside(band, from, to));
     }
 }

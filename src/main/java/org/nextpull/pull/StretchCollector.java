@@ -37,21 +37,21 @@ final class StretchCollector {
     /** A stretch was cut and the load has not been away since: what comes is the rest of it, and no stretch of its own. */
     private boolean restOfCut;
 
-    private Stretch.End end = Stretch.End.UNLOADED;
+    private FullLoadStretch.End end = FullLoadStretch.End.UNLOADED;
 
     StretchCollector(LoadGate gate, double afterS) {
         this.gate = gate;
         this.afterS = afterS;
     }
 
-    List<Stretch> accept(TimeGuard.Placed placed, boolean otherRun) {
-        List<Stretch> done = new ArrayList<>(0);
+    List<FullLoadStretch> accept(TimeGuard.Placed placed, boolean otherRun) {
+        List<FullLoadStretch> done = new ArrayList<>(0);
         if (otherRun || placed.step() == TimeGuard.Step.NEW_RUN) {
-            close(Stretch.End.NEW_RUN, done);
+            close(FullLoadStretch.End.NEW_RUN, done);
             restOfCut = false;
             forget();
         } else if (placed.apartS() > LONGEST_HOLE_S) {
-            close(Stretch.End.HOLE, done);
+            close(FullLoadStretch.End.HOLE, done);
             restOfCut = false;
             forget();
         }
@@ -68,28 +68,28 @@ final class StretchCollector {
         return done;
     }
 
-    List<Stretch> finish() {
-        List<Stretch> done = new ArrayList<>(1);
-        close(Stretch.End.LOG_ENDED, done);
+    List<FullLoadStretch> finish() {
+        List<FullLoadStretch> done = new ArrayList<>(1);
+        close(FullLoadStretch.End.LOG_ENDED, done);
         forget();
         return done;
     }
 
     /** Data is missing from here on: what is at full load is not whole. */
-    List<Stretch> cut() {
-        List<Stretch> done = new ArrayList<>(1);
+    List<FullLoadStretch> cut() {
+        List<FullLoadStretch> done = new ArrayList<>(1);
         restOfCut = open != null && !over;
-        close(Stretch.End.CUT, done);
+        close(FullLoadStretch.End.CUT, done);
         forget();
         return done;
     }
 
     /** The stretch that is over but not given yet, since rows after it may still tell when its lambda was measured. */
-    Optional<Stretch> over() {
+    Optional<FullLoadStretch> over() {
         SamplesBuilder builder = open;
         return builder == null || !over
                 ? Optional.empty()
-                : Optional.of(new Stretch(builder.build(), new RowRange(coreFirst, coreEnd), end));
+                : Optional.of(new FullLoadStretch(builder.build(), new RowRange(coreFirst, coreEnd), end));
     }
 
     /** Whether no stretch is open, nor one that is over but not given yet. */
@@ -123,7 +123,7 @@ final class StretchCollector {
         open = builder;
     }
 
-    private void continueWith(TimeGuard.RowRef ref, boolean loaded, List<Stretch> done) {
+    private void continueWith(TimeGuard.RowRef ref, boolean loaded, List<FullLoadStretch> done) {
         SamplesBuilder builder = open;
         if (builder == null) {
             return;
@@ -143,20 +143,20 @@ final class StretchCollector {
         if (loaded) {
             coreEnd = builder.rows();
             if (coreEnd - coreFirst >= MOST_ROWS) {
-                close(Stretch.End.TOO_LONG, done);
+                close(FullLoadStretch.End.TOO_LONG, done);
             }
         } else if (builder.rows() - coreEnd >= 2 && ref.timeS() - awayS >= AWAY_S) {
             over = true;
-            end = Stretch.End.UNLOADED;
+            end = FullLoadStretch.End.UNLOADED;
         }
     }
 
-    private void close(Stretch.End why, List<Stretch> done) {
+    private void close(FullLoadStretch.End why, List<FullLoadStretch> done) {
         SamplesBuilder builder = open;
         if (builder != null) {
-            boolean unloaded = over || (builder.rows() > coreEnd && why != Stretch.End.CUT);
-            done.add(new Stretch(
-                    builder.build(), new RowRange(coreFirst, coreEnd), unloaded ? Stretch.End.UNLOADED : why));
+            boolean unloaded = over || (builder.rows() > coreEnd && why != FullLoadStretch.End.CUT);
+            done.add(new FullLoadStretch(
+                    builder.build(), new RowRange(coreFirst, coreEnd), unloaded ? FullLoadStretch.End.UNLOADED : why));
             open = null;
             over = false;
         }

@@ -23,7 +23,7 @@ final class StretchJudge {
     /** Held this many times longer than swept, a stretch is a hold that only came from another speed. */
     private static final double HOLD_TIMES = 3;
 
-    private final Stretch stretch;
+    private final FullLoadStretch stretch;
     private final SpeedTrace trace;
     private final PullRules rules;
     private final boolean throttleLogged;
@@ -31,17 +31,17 @@ final class StretchJudge {
     private final List<SpeedTrace.Points> plateaus;
     private final SweepSearch sweeps;
 
-    StretchJudge(Stretch stretch, SpeedTrace trace, SpeedSource speed, PullRules rules) {
+    StretchJudge(FullLoadStretch stretch, SpeedTrace trace, SpeedSource speed, PullRules rules) {
         this.stretch = stretch;
         this.trace = trace;
         this.rules = rules;
         this.throttleLogged = stretch.samples().has(LoadGate.ThrottleGate.THROTTLE);
-        this.settling = new Settling(stretch.samples(), trace, Effort.of(stretch.samples(), speed));
+        this.settling = new Settling(stretch.samples(), trace, LoadSignal.of(stretch.samples(), speed));
         this.plateaus = new Plateaus(trace).ofAtLeast(rules.pulls().holdS() * SHORT_SHARE);
         this.sweeps = new SweepSearch(stretch, trace, plateaus, settling, rules);
     }
 
-    List<FoundStretch> drafts() {
+    List<CandidateDraft> drafts() {
         if (trace.size() < 2) {
             return List.of();
         }
@@ -57,7 +57,7 @@ final class StretchJudge {
         };
     }
 
-    private List<FoundStretch> byItself() {
+    private List<CandidateDraft> byItself() {
         List<SpeedTrace.Points> speeds = joined();
         List<SpeedTrace.Points> legs = sweeps.legs();
         if (speeds.size() >= 3 && legs.stream().noneMatch(leg -> crosses(leg, SWEEP_SHARE))) {
@@ -103,11 +103,11 @@ final class StretchJudge {
         return !rests && Math.abs(leg.rise(trace)) >= share * (high - low);
     }
 
-    private List<FoundStretch> steps() {
+    private List<CandidateDraft> steps() {
         return new StepSearch(trace, joined(), settling, rules).drafts();
     }
 
-    private List<FoundStretch> holds() {
+    private List<CandidateDraft> holds() {
         return new HoldSearch(stretch.samples(), trace, settling, rules).drafts(plateaus);
     }
 

@@ -36,21 +36,21 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
      *
      * @param endReason what to call it when the sweep ends before the band does
      */
-    Optional<FoundStretch.Objection> objection(Refusal.Reason endReason) {
+    Optional<CandidateDraft.Objection> objection(Refusal.Reason endReason) {
         return Stream.of(tooFew(), hole(), jump(), missesBand(endReason), tooShort(), wavers())
                 .flatMap(Optional::stream)
                 .findFirst();
     }
 
-    private Optional<FoundStretch.Objection> tooFew() {
+    private Optional<CandidateDraft.Objection> tooFew() {
         int rows = sweep.last() - sweep.first() + 1;
         return rows >= LEAST_ROWS
                 ? Optional.empty()
-                : Optional.of(FoundStretch.Objection.of(
+                : Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.TOO_FEW_SAMPLES, Detail.of("rows", rows), Detail.of("want", LEAST_ROWS)));
     }
 
-    private Optional<FoundStretch.Objection> tooShort() {
+    private Optional<CandidateDraft.Objection> tooShort() {
         double seconds = sweep.durationS(trace);
         double rpm = Math.abs(sweep.rise(trace));
         double least = band.isPresent() ? LEAST_RPM : LEAST_RPM_WITHOUT_BAND;
@@ -58,11 +58,11 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
                 rpm >= Math.min(least, band.map(SpeedBand::widthRpm).orElse(least) - 2 * EDGE_RPM);
         return seconds >= LEAST_S && wideEnough
                 ? Optional.empty()
-                : Optional.of(FoundStretch.Objection.of(
+                : Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
     }
 
-    private Optional<FoundStretch.Objection> hole() {
+    private Optional<CandidateDraft.Objection> hole() {
         double usual = trace.usualStepS(sweep.first(), sweep.last());
         double longest = Math.max(HOLE_S, HOLE_ROWS * usual);
         double widest = Math.max(WIDE_HOLE_RPM, HOLE_STEPS * rowsApartRpm());
@@ -70,14 +70,14 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
             double seconds = trace.timeS(point + 1) - trace.timeS(point);
             double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
             if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usual && rpm > widest)) {
-                return Optional.of(FoundStretch.Objection.of(
+                return Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
             }
         }
         return Optional.empty();
     }
 
-    private Optional<FoundStretch.Objection> jump() {
+    private Optional<CandidateDraft.Objection> jump() {
         double usual = trace.usualStepS(sweep.first(), sweep.last());
         double rate = sweep.rise(trace) / Math.max(1e-9, sweep.durationS(trace));
         for (int point = sweep.first(); point < sweep.last(); point++) {
@@ -87,7 +87,7 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
                     Math.abs(rate) * seconds + JUMP_RPM,
                     Math.max(JUMP_SHARE * trace.rpm(point), JUMP_NOISES * trace.noise()));
             if (Math.abs(leap) > limit) {
-                return Optional.of(FoundStretch.Objection.of(
+                return Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.SPEED_JUMP,
                         Detail.of("rpm", Math.abs(trace.rpm(point + 1) - trace.rpm(point))),
                         Detail.of("at", trace.rpm(point))));
@@ -96,14 +96,14 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
         return Optional.empty();
     }
 
-    private Optional<FoundStretch.Objection> wavers() {
+    private Optional<CandidateDraft.Objection> wavers() {
         double sign = Math.signum(sweep.rise(trace));
         double most = sign * trace.smoothRpm(sweep.first());
         for (int point = sweep.first(); point <= sweep.last(); point++) {
             double now = sign * trace.smoothRpm(point);
             double limit = Math.max(WAVER_RPM, Math.max(WAVER_SHARE * Math.abs(now), WAVER_NOISES * trace.noise()));
             if (most - now > limit) {
-                return Optional.of(FoundStretch.Objection.of(
+                return Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.SPEED_NOT_MONOTONE,
                         Detail.of("rpm", most - now),
                         Detail.of("at", trace.smoothRpm(point))));
@@ -117,7 +117,7 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
         return Math.abs(sweep.rise(trace)) / Math.max(1, sweep.last() - sweep.first());
     }
 
-    private Optional<FoundStretch.Objection> missesBand(Refusal.Reason endReason) {
+    private Optional<CandidateDraft.Objection> missesBand(Refusal.Reason endReason) {
         if (band.isEmpty()) {
             return Optional.empty();
         }
@@ -132,9 +132,9 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
             return Optional.empty();
         }
         if (beginsWell && endReason != Refusal.Reason.OUTSIDE_BAND) {
-            return Optional.of(FoundStretch.Objection.of(
+            return Optional.of(CandidateDraft.Objection.of(
                     endReason, Detail.of("rpm", to), Detail.of("want", rising ? wanted.toRpm() : wanted.fromRpm())));
         }
-        return Optional.of(FoundStretch.Objection.outside(wanted, from, to));
+        return Optional.of(CandidateDraft.Objection.outside(wanted, from, to));
     }
 }

@@ -6,7 +6,11 @@ import java.util.Optional;
 
 /** Makes drafts of the sweeps of a stretch, up and down. */
 record SweepSearch(
-        Stretch stretch, SpeedTrace trace, List<SpeedTrace.Points> plateaus, Settling settling, PullRules rules) {
+        FullLoadStretch stretch,
+        SpeedTrace trace,
+        List<SpeedTrace.Points> plateaus,
+        Settling settling,
+        PullRules rules) {
     /** Less than this is no sweep at all and gets no number. */
     private static final double LEAST_RPM = 200;
 
@@ -38,17 +42,17 @@ record SweepSearch(
         return rising || (seconds >= LEAST_FALL_S && seconds >= LEAST_FALL_SHARE * longest);
     }
 
-    List<FoundStretch> drafts(boolean throttleLogged) {
-        List<FoundStretch> drafts = new ArrayList<>();
+    List<CandidateDraft> drafts(boolean throttleLogged) {
+        List<CandidateDraft> drafts = new ArrayList<>();
         for (SpeedTrace.Points leg : legs()) {
             double sinceLoad = trace.timeS(leg.first()) - trace.timeS(0);
             double most = Math.max(0, rules.pulls().settleS() - sinceLoad);
             SpeedTrace.Points sweep =
                     new SpeedTrace.Points(Math.min(settling.settledAt(leg, most), leg.last()), leg.last());
             Candidate.Kind kind = leg.rise(trace) > 0 ? Candidate.Kind.RISING : Candidate.Kind.FALLING;
-            Optional<FoundStretch.Objection> objection =
+            Optional<CandidateDraft.Objection> objection =
                     new SweepCheck(trace, sweep, rules.band()).objection(endReason(leg, throttleLogged));
-            drafts.add(new FoundStretch(kind, List.of(sweep), objection));
+            drafts.add(new CandidateDraft(kind, List.of(sweep), objection));
         }
         return drafts;
     }

@@ -14,7 +14,7 @@ final class WheelSlip {
 
     private WheelSlip() {}
 
-    static Optional<FoundStretch.Objection> of(Samples samples, SpeedSource speed, DynoFacts.Gearing gearing) {
+    static Optional<CandidateDraft.Objection> of(Samples samples, SpeedSource speed, DynoFacts.Gearing gearing) {
         if (speed.axis() != SpeedSource.Axis.ENGINE) {
             return Optional.empty();
         }
@@ -36,7 +36,7 @@ final class WheelSlip {
         });
     }
 
-    private static Optional<FoundStretch.Objection> worst(double[] ratio, double[] rpm) {
+    private static Optional<CandidateDraft.Objection> worst(double[] ratio, double[] rpm) {
         double usual = Series.of(ratio).median();
         double most = 0;
         double at = rpm[0];
@@ -49,7 +49,7 @@ final class WheelSlip {
             }
         }
         return most > MOST
-                ? Optional.of(FoundStretch.Objection.of(
+                ? Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.WHEEL_SLIP, Detail.of("percent", 100 * most), Detail.of("at", at)))
                 : Optional.empty();
     }

@@ -9,7 +9,7 @@ import java.util.Map;
 import java.util.stream.Collectors;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Gathering;
+import org.nextpull.finding.GatheredFindings;
 
 /**
  * Findings, a sentence each: what can hurt first, then errors, warnings and notes. Equal ones are said once, with the first place, and
@@ -44,7 +44,7 @@ public final class FindingLines {
 
     /** The findings gathered, what can hurt first; equally grave ones stay in their order. */
     public static List<Finding> sorted(List<Finding> findings) {
-        return Gathering.of(findings).stream()
+        return GatheredFindings.of(findings).stream()
                 .sorted(Comparator.comparing(
                                 (Finding finding) -> !finding.code().isHazard())
                         .thenComparing(Finding::severity, Comparator.reverseOrder()))

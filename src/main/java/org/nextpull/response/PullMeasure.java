@@ -12,8 +12,8 @@ import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.alarm.Alarm;
+import org.nextpull.alarm.ExhaustStillRising;
 import org.nextpull.alarm.PullLife;
-import org.nextpull.alarm.StillRising;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -89,8 +89,8 @@ public final class PullMeasure {
         findings.addAll(life.findings(place));
         SettingJoin join = SettingJoin.of(inBand, life.dead(), asked, plan, place);
         findings.addAll(join.findings());
-        findings.addAll(
-                StillRising.check(candidate.samples(), plan.limits().most().exhaust(), place));
+        findings.addAll(ExhaustStillRising.check(
+                candidate.samples(), plan.limits().most().exhaust(), place));
         int every = plan.band().map(wanted -> wanted.rowsEveryRpm()).orElse(ROWS_WITHOUT_BAND_RPM);
         KnockHeard knock = KnockOfPull.of(
                 candidate,

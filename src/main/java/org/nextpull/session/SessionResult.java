@@ -13,7 +13,7 @@ import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.Gathering;
+import org.nextpull.finding.GatheredFindings;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -113,7 +113,7 @@ public record SessionResult(
 
     /** What was found of the day, its plan and its files, beside that of single pulls; equal ones gathered. */
     public List<Finding> foundOfDay() {
-        Gathering all = new Gathering();
+        GatheredFindings all = new GatheredFindings();
         all.addAll(findings);
         verdict.ifPresent(said -> all.addAll(said.findings()));
         sources.forEach(source -> all.addAll(source.findings()));
@@ -122,7 +122,7 @@ public record SessionResult(
 
     /** Everything that was found: of the day and of every pull. Every door says these, and no other list. */
     public List<Finding> found() {
-        Gathering all = new Gathering();
+        GatheredFindings all = new GatheredFindings();
         all.addAll(foundOfDay());
         measured.forEach(one -> all.addAll(one.pull().findings()));
         return all.findings();

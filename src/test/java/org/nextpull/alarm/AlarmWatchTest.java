@@ -465,17 +465,17 @@ class AlarmWatchTest {
         // a first-order lag of 2.5 s answering a step of 300 K, seen for 4 s: its slope is then 300/2.5 exp(-4/2.5) K/s
         Rows rows =
                 Rows.ofPull(41).with(Role.EXHAUST_TEMPERATURE, row -> 900 + 300 * (1 - Math.exp(-row / 10.0 / 2.5)));
-        List<Finding> findings = StillRising.check(rows.samples(), Optional.empty(), Place.ofPull(3));
+        List<Finding> findings = ExhaustStillRising.check(rows.samples(), Optional.empty(), Place.ofPull(3));
         assertThat(findings).extracting(Finding::code).containsExactly(FindingCode.EXHAUST_STILL_RISING);
         double slope = 300 / 2.5 * Math.exp(-3.5 / 2.5);
         assertThat(findings.get(0).number("kelvins_per_second").orElseThrow()).isCloseTo(slope, within(0.05 * slope));
         assertThat(findings.get(0).place().pull()).hasValue(3);
         assertThat(findings.get(0).severity()).isEqualTo(Finding.Severity.NOTE);
         // it shows 1139 K then and the gas is at 1200 K, of which a lag of 3 s tells 1212 K
-        assertThat(StillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1195)), Place.nowhere()))
+        assertThat(ExhaustStillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1195)), Place.nowhere()))
                 .extracting(Finding::severity)
                 .containsExactly(Finding.Severity.WARNING);
-        assertThat(StillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1230)), Place.nowhere()))
+        assertThat(ExhaustStillRising.check(rows.samples(), Optional.of(Temperature.ofKelvins(1230)), Place.nowhere()))
                 .extracting(Finding::severity)
                 .containsExactly(Finding.Severity.NOTE);
     }
@@ -485,13 +485,13 @@ class AlarmWatchTest {
     void aSettledOrNoisyThermocoupleIsNotCalledRising(long seed) {
         Random random = new Random(seed);
         Rows settled = Rows.ofPull(60).with(Role.EXHAUST_TEMPERATURE, row -> 1150 + 4 * random.nextGaussian());
-        assertThat(StillRising.check(settled.samples(), Optional.empty(), Place.nowhere()))
+        assertThat(ExhaustStillRising.check(settled.samples(), Optional.empty(), Place.nowhere()))
                 .isEmpty();
         Rows falling = Rows.ofPull(60).with(Role.EXHAUST_TEMPERATURE, row -> 1150 - 2.0 * row);
-        assertThat(StillRising.check(falling.samples(), Optional.empty(), Place.nowhere()))
+        assertThat(ExhaustStillRising.check(falling.samples(), Optional.empty(), Place.nowhere()))
                 .isEmpty();
         Rows few = Rows.ofPull(3).with(Role.EXHAUST_TEMPERATURE, row -> 1150 + 20.0 * row);
-        assertThat(StillRising.check(few.samples(), Optional.empty(), Place.nowhere()))
+        assertThat(ExhaustStillRising.check(few.samples(), Optional.empty(), Place.nowhere()))
                 .isEmpty();
     }
 }

@@ -97,7 +97,7 @@ class BlendsTest {
 
     @Test
     void aSpreadOfTheBlendComesFromTheSpreadsOfItsParts() {
-        Sourced density = LISTED.find("e50", PLACE)
+        SourcedFigure density = LISTED.find("e50", PLACE)
                 .value()
                 .orElseThrow()
                 .sourced(FuelProperty.DENSITY)
@@ -110,8 +110,8 @@ class BlendsTest {
     @Test
     void aDataSheetOfElementsMakesAFuel() {
         Map<Element, Double> sheet = Map.of(Element.CARBON, 0.522, Element.HYDROGEN, 0.131, Element.OXYGEN, 0.347);
-        Map<FuelProperty, Sourced> figures =
-                Map.of(FuelProperty.DENSITY, new Sourced(794, Span.of(790, 798), "data sheet"));
+        Map<FuelProperty, SourcedFigure> figures =
+                Map.of(FuelProperty.DENSITY, new SourcedFigure(794, Span.of(790, 798), "data sheet"));
         Fuel fuel = made(BlendRecipe.ofElements("race", sheet, figures, PLACE));
         assertThat(fuel.stoichiometricAirFuelRatio()).isCloseTo(9.0, within(0.02));
         assertThat(fuel.density()).hasValue(794);

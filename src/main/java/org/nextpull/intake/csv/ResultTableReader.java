@@ -13,7 +13,7 @@ import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Gathering;
+import org.nextpull.finding.GatheredFindings;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.Columns;
@@ -43,7 +43,7 @@ final class ResultTableReader {
 
     /** Reads the rows; {@code before} are the findings on the columns. */
     Outcome<Input> read(List<Finding> before) {
-        Gathering findings = new Gathering();
+        GatheredFindings findings = new GatheredFindings();
         findings.add(Finding.note(FindingCode.FILE_IS_TABLE, Place.inFile(name)));
         findings.addAll(before);
         List<ResultTable.Row> rows = new ArrayList<>();

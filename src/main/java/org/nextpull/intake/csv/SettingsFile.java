@@ -15,7 +15,7 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.finding.Gathering;
+import org.nextpull.finding.GatheredFindings;
 import org.nextpull.finding.NearestNames;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
@@ -41,7 +41,7 @@ public final class SettingsFile {
     private final String name;
     private final List<String> header;
     private final NumberReader numbers;
-    private final Gathering findings = new Gathering();
+    private final GatheredFindings findings = new GatheredFindings();
     private final Set<String> pulls = new HashSet<>();
 
     private SettingsFile(String name, List<String> header, NumberReader numbers) {

@@ -44,7 +44,7 @@ final class HeldLines {
     }
 
     /** Holds a line whose values belong to these columns. */
-    void add(long number, double arrivedS, Fields values, int[] places, int columns) {
+    void add(long number, double arrivedS, LineFields values, int[] places, int columns) {
         String[] cells = new String[columns];
         Arrays.fill(cells, "");
         for (int field = 0; field < values.count(); field++) {

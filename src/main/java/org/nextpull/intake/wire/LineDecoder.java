@@ -108,7 +108,7 @@ final class LineDecoder {
     }
 
     /** A line whose values stand in the order of the headers; false when it cannot be read. */
-    boolean line(long number, double arrivedS, Fields values) {
+    boolean line(long number, double arrivedS, LineFields values) {
         for (int field = places.length; field < values.count(); field++) {
             places = Arrays.copyOf(places, field + 1);
         }
@@ -119,7 +119,7 @@ final class LineDecoder {
     }
 
     /** A line whose values have names; false when it cannot be read. */
-    boolean named(long number, double arrivedS, Fields values, List<String> names) {
+    boolean named(long number, double arrivedS, LineFields values, List<String> names) {
         if (places.length < values.count()) {
             places = new int[values.count()];
         }
@@ -159,7 +159,7 @@ final class LineDecoder {
         return reader.knownNames(List.of(header)) > 0 || hints.headers().containsValue(header);
     }
 
-    private boolean take(long number, double arrivedS, Fields values) {
+    private boolean take(long number, double arrivedS, LineFields values) {
         if (rows.isEmpty()) {
             probe.add(number, arrivedS, values, places, headers.size());
             if (probe.isEnough(arrivedS)) {

@@ -23,7 +23,7 @@ interface LineParser {
      * @param values takes the values
      * @param names takes their names, one for each value, where the line has them; else left without fields
      */
-    Result parse(byte[] line, int start, int end, Fields values, Names names);
+    Result parse(byte[] line, int start, int end, LineFields values, Names names);
 
     /** Names that a line gives to its values, and the address of a sentence. */
     final class Names {

@@ -86,7 +86,7 @@ final class LineWatch {
         return (b >= ' ' && b < 0x7f) || b == '\n' || b == '\r' || b == '\t';
     }
 
-    void line(LineParser.Result result, Fields values, int bytesAfter) {
+    void line(LineParser.Result result, LineFields values, int bytesAfter) {
         sinceEnd = bytesAfter;
         sinceEndFromNs = lastByteNs;
         if (result == LineParser.Result.PASSED_OVER) {

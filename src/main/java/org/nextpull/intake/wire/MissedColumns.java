@@ -53,7 +53,7 @@ final class MissedColumns {
     }
 
     /** Looks at a line whose values belong to these columns. */
-    void line(Fields values, int[] places) {
+    void line(LineFields values, int[] places) {
         if (missed.isEmpty()) {
             return;
         }

@@ -9,7 +9,7 @@ final class PairLines implements LineParser {
     private static final int MOST_NAME = 60;
 
     @Override
-    public Result parse(byte[] line, int start, int end, Fields values, Names names) {
+    public Result parse(byte[] line, int start, int end, LineFields values, Names names) {
         names.clear();
         if (line[start] == '#') {
             return Result.PASSED_OVER;
@@ -43,7 +43,7 @@ final class PairLines implements LineParser {
                 && name.chars().noneMatch(c -> c < ' ' || c == '\ufffd' || (c >= 0x7f && c < 0xa0));
     }
 
-    private static char separator(Fields values) {
+    private static char separator(LineFields values) {
         for (int sign = 0; sign < SIGNS.length(); sign++) {
             if (indexOf(values, SIGNS.charAt(sign), 0) >= 0) {
                 return SIGNS.charAt(sign);
@@ -52,7 +52,7 @@ final class PairLines implements LineParser {
         return ';';
     }
 
-    private static int nameStart(Fields values, int from, int equals, char separator) {
+    private static int nameStart(LineFields values, int from, int equals, char separator) {
         int at = equals;
         while (at > from && values.charAt(at - 1) != separator) {
             at--;
@@ -60,7 +60,7 @@ final class PairLines implements LineParser {
         return at;
     }
 
-    private static int trimmed(Fields values, int from, int end, char separator) {
+    private static int trimmed(LineFields values, int from, int end, char separator) {
         int at = end;
         while (at > from && (values.charAt(at - 1) == separator || values.charAt(at - 1) <= ' ')) {
             at--;
@@ -68,7 +68,7 @@ final class PairLines implements LineParser {
         return at;
     }
 
-    private static int indexOf(Fields values, char sign, int from) {
+    private static int indexOf(LineFields values, char sign, int from) {
         for (int at = from; at < values.length(); at++) {
             if (values.charAt(at) == sign) {
                 return at;

@@ -61,7 +61,7 @@ public final class SentenceFrame {
     /** Sentences as {@link SentenceFrame} has them: the first field is the address, the others are values. */
     static final class Lines implements LineParser {
         @Override
-        public Result parse(byte[] line, int start, int end, Fields values, Names names) {
+        public Result parse(byte[] line, int start, int end, LineFields values, Names names) {
             names.clear();
             int last = end;
             while (last > start && line[last - 1] <= ' ' && line[last - 1] >= 0) {

@@ -8,7 +8,7 @@ final class SeparatedLines implements LineParser {
     private static final char[] SIGNS = {'\t', ';', '|'};
 
     @Override
-    public Result parse(byte[] line, int start, int end, Fields values, Names names) {
+    public Result parse(byte[] line, int start, int end, LineFields values, Names names) {
         names.clear();
         if (line[start] == '#') {
             return Result.PASSED_OVER;
@@ -28,7 +28,7 @@ final class SeparatedLines implements LineParser {
         return values.count() == 0 ? Result.PASSED_OVER : Result.VALUES;
     }
 
-    private static boolean has(Fields values, char sign) {
+    private static boolean has(LineFields values, char sign) {
         for (int at = 0; at < values.length(); at++) {
             if (values.charAt(at) == sign) {
                 return true;
@@ -38,7 +38,7 @@ final class SeparatedLines implements LineParser {
     }
 
     /** {@code 3000 180,5 0,87}: blanks between values, each comma between two digits. */
-    private static boolean hasDecimalCommaAndBlanks(Fields values) {
+    private static boolean hasDecimalCommaAndBlanks(LineFields values) {
         boolean blankWithoutComma = false;
         for (int at = 0; at < values.length(); at++) {
             char c = values.charAt(at);
@@ -56,7 +56,7 @@ final class SeparatedLines implements LineParser {
         return c >= '0' && c <= '9';
     }
 
-    private static void splitAtBlanks(Fields values) {
+    private static void splitAtBlanks(LineFields values) {
         int from = -1;
         for (int at = 0; at < values.length(); at++) {
             boolean blank = values.charAt(at) <= ' ';

@@ -27,7 +27,7 @@ final class SourceLines implements LineFramer.Lines {
     private final LineFramer framer = new LineFramer();
     private final LineParser parser;
     private final LineWatch watch;
-    private final Fields values = new Fields();
+    private final LineFields values = new LineFields();
     private final LineParser.Names names = new LineParser.Names();
     private final Map<String, LineDecoder> tracks = new LinkedHashMap<>();
     private final List<RowMerger.TrackRows> ready = new ArrayList<>();

@@ -52,13 +52,13 @@ record ListReader(TableReader table, String key) {
         }
         List<List<Double>> cells = new ArrayList<>();
         for (int index = 0; index < array.get().size(); index++) {
-            Problems.Spot spot = table.element(key, array.get(), index);
+            PlanProblems.Spot spot = table.element(key, array.get(), index);
             if (!(array.get().get(index) instanceof TomlArray cell) || cell.size() != 2) {
                 table.wrongType(spot, "a cell, [rpm, advance]");
                 continue;
             }
-            OptionalDouble rpm = new Problems.NumberCheck(table.problems(), Range.RPM).number(spot, cell.get(0));
-            OptionalDouble value = new Problems.NumberCheck(table.problems(), range).number(spot, cell.get(1));
+            OptionalDouble rpm = new PlanProblems.NumberCheck(table.problems(), Range.RPM).number(spot, cell.get(0));
+            OptionalDouble value = new PlanProblems.NumberCheck(table.problems(), range).number(spot, cell.get(1));
             if (rpm.isPresent() && value.isPresent()) {
                 cells.add(List.of(rpm.getAsDouble(), value.getAsDouble()));
             }
@@ -98,7 +98,7 @@ record ListReader(TableReader table, String key) {
 
     /** Those elements of a list that are good numbers. */
     private List<Double> numbers(TomlArray array, Range range) {
-        Problems.NumberCheck check = new Problems.NumberCheck(table.problems(), range);
+        PlanProblems.NumberCheck check = new PlanProblems.NumberCheck(table.problems(), range);
         return IntStream.range(0, array.size())
                 .mapToObj(index -> check.number(table.element(key, array, index), array.get(index)))
                 .flatMap(number -> number.stream().boxed())

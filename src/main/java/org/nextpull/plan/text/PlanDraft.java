@@ -120,7 +120,7 @@ public final class PlanDraft {
     }
 
     private TableReader reader(String table) {
-        TableReader top = TableReader.top(parsed, new Problems(""));
+        TableReader top = TableReader.top(parsed, new PlanProblems(""));
         PlanTables.of(top);
         return top.beside(table);
     }

@@ -86,11 +86,11 @@ public final class PlanText {
     }
 
     private static Outcome<SweepPlan> read(TomlParseResult parsed, String text, String fileName) {
-        Problems problems = new Problems(fileName);
+        PlanProblems problems = new PlanProblems(fileName);
         TableReader top = TableReader.top(parsed, problems);
         PlanTables tables = PlanTables.of(top);
         SweepPlan plan = plan(tables);
-        new AcrossTables(tables, problems).check(plan);
+        new CrossTableChecks(tables, problems).check(plan);
         top.finish();
         if (parsed.hasErrors()) {
             return Outcome.failed(new BrokenText(parsed.errors(), text, fileName).merge(ofOneKey(problems)));
@@ -119,7 +119,7 @@ public final class PlanText {
                 WireTables.read(tables.wires()));
     }
 
-    private static List<Finding> ofOneKey(Problems problems) {
+    private static List<Finding> ofOneKey(PlanProblems problems) {
         return problems.inOrder().stream()
                 .filter(finding -> OF_ONE_KEY.contains(finding.code()))
                 .toList();

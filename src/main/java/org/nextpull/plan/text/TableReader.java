@@ -24,12 +24,12 @@ final class TableReader {
     private final String path;
     private final TomlTable table;
     private final Optional<TomlPosition> position;
-    private final Problems problems;
+    private final PlanProblems problems;
     private final List<String> known;
     private final List<TableReader> all;
 
     private TableReader(
-            Problems.Spot spot, TomlTable table, List<String> known, Problems problems, List<TableReader> all) {
+            PlanProblems.Spot spot, TomlTable table, List<String> known, PlanProblems problems, List<TableReader> all) {
         this.path = spot.key();
         this.position = spot.position();
         this.table = table;
@@ -40,17 +40,21 @@ final class TableReader {
     }
 
     /** The top of a plan. */
-    static TableReader top(TomlTable table, Problems problems) {
+    static TableReader top(TomlTable table, PlanProblems problems) {
         return new TableReader(
-                new Problems.Spot("", Optional.empty(), ""), table, PlanKeys.tableNames(), problems, new ArrayList<>());
+                new PlanProblems.Spot("", Optional.empty(), ""),
+                table,
+                PlanKeys.tableNames(),
+                problems,
+                new ArrayList<>());
     }
 
     /** An empty plan. */
     static TableReader nothing() {
-        return top(Toml.parse(""), new Problems(""));
+        return top(Toml.parse(""), new PlanProblems(""));
     }
 
-    Problems problems() {
+    PlanProblems problems() {
         return problems;
     }
 
@@ -71,21 +75,21 @@ final class TableReader {
         return table.keySet();
     }
 
-    Problems.Spot spot() {
-        return new Problems.Spot(path, position, "");
+    PlanProblems.Spot spot() {
+        return new PlanProblems.Spot(path, position, "");
     }
 
     /** Where a key stands; one that is not written shows its default and the place of its table. */
-    Problems.Spot spot(PlanKey<?> key) {
+    PlanProblems.Spot spot(PlanKey<?> key) {
         return has(key)
                 ? spot(key.name())
-                : new Problems.Spot(
+                : new PlanProblems.Spot(
                         dotted(key.name()), position, key.usualWritten(this).orElse(""));
     }
 
-    Problems.Spot spot(String key) {
+    PlanProblems.Spot spot(String key) {
         Optional<TomlPosition> own = Optional.ofNullable(table.inputPositionOf(List.of(key)));
-        return new Problems.Spot(
+        return new PlanProblems.Spot(
                 dotted(key),
                 own.or(() -> position),
                 value(key).map(PlanValueText::value).orElse(""));
@@ -121,7 +125,7 @@ final class TableReader {
 
     /** What holds for a key, without a word on what is wrong with it. */
     <T> Optional<T> peek(PlanKey<T> key) {
-        TableReader quiet = new TableReader(spot(), table, known, new Problems(""), new ArrayList<>(all));
+        TableReader quiet = new TableReader(spot(), table, known, new PlanProblems(""), new ArrayList<>(all));
         return quiet.find(key).or(() -> key.usual(quiet));
     }
 
@@ -144,14 +148,14 @@ final class TableReader {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalDouble.empty()
-                : new Problems.NumberCheck(problems, range).number(spot(key), value.get());
+                : new PlanProblems.NumberCheck(problems, range).number(spot(key), value.get());
     }
 
     OptionalInt whole(String key, Range range) {
         Optional<Object> value = value(key);
         return value.isEmpty()
                 ? OptionalInt.empty()
-                : new Problems.NumberCheck(problems, range).whole(spot(key), value.get());
+                : new PlanProblems.NumberCheck(problems, range).whole(spot(key), value.get());
     }
 
     Optional<String> text(String key) {
@@ -177,7 +181,7 @@ final class TableReader {
         return written;
     }
 
-    void unknownWord(Problems.Spot spot, String written, List<String> words) {
+    void unknownWord(PlanProblems.Spot spot, String written, List<String> words) {
         List<Detail> details = new ArrayList<>();
         details.add(Detail.of("allowed", String.join(", ", words)));
         nearest(written, words).ifPresent(word -> details.add(Detail.of("nearest", word)));
@@ -204,7 +208,7 @@ final class TableReader {
         }
         value.ifPresent(wrong -> wrongType(spot(key), "a table"));
         return new TableReader(
-                new Problems.Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), keys, problems, all);
+                new PlanProblems.Spot(dotted(key), Optional.empty(), ""), Toml.parse(""), keys, problems, all);
     }
 
     /** The names in a table below this one. */
@@ -267,7 +271,7 @@ final class TableReader {
         return Optional.ofNullable(table.get(List.of(key)));
     }
 
-    Optional<String> text(Problems.Spot spot, Object value) {
+    Optional<String> text(PlanProblems.Spot spot, Object value) {
         if (!(value instanceof String text)) {
             wrongType(spot, "a text in quotes");
             return Optional.empty();
@@ -279,13 +283,13 @@ final class TableReader {
         return Optional.of(text);
     }
 
-    void wrongType(Problems.Spot spot, String wanted) {
+    void wrongType(PlanProblems.Spot spot, String wanted) {
         problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", wanted));
     }
 
-    Problems.Spot element(String key, TomlArray array, int index) {
+    PlanProblems.Spot element(String key, TomlArray array, int index) {
         Optional<TomlPosition> own = Optional.ofNullable(array.inputPositionOf(index));
-        return new Problems.Spot(dotted(key) + "[" + (index + 1) + "]", own, PlanValueText.value(array.get(index)));
+        return new PlanProblems.Spot(dotted(key) + "[" + (index + 1) + "]", own, PlanValueText.value(array.get(index)));
     }
 
     private String dotted(String key) {

@@ -94,7 +94,7 @@ final class TimingTable {
         return new TimingPlan.MapFacts(table.find(MAP_RPM).orElse(List.of()), table.find(PRESENT_MAP));
     }
 
-    static Problems.Spot presentMap(TableReader table) {
+    static PlanProblems.Spot presentMap(TableReader table) {
         return table.spot(PRESENT_MAP);
     }
 }

@@ -14,7 +14,7 @@ import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
 import org.nextpull.fuel.InjectorDuty;
 import org.nextpull.fuel.NamedScale;
-import org.nextpull.fuel.Sourced;
+import org.nextpull.fuel.SourcedFigure;
 import org.nextpull.fuel.WaterAdded;
 import org.nextpull.report.FuelWords;
 import org.nextpull.unit.Lambda;
@@ -77,7 +77,7 @@ public final class FuelJson {
         return Unit.MEGAJOULE_PER_KILOGRAM.fromSi(joules);
     }
 
-    private static void figure(ObjectNode figures, FuelProperty property, Optional<Sourced> sourced) {
+    private static void figure(ObjectNode figures, FuelProperty property, Optional<SourcedFigure> sourced) {
         if (sourced.isEmpty()) {
             figures.putNull(key(property));
             return;

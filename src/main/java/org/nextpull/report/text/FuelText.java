@@ -10,7 +10,7 @@ import org.nextpull.fuel.Fuel;
 import org.nextpull.fuel.FuelFacts;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.NamedScale;
-import org.nextpull.fuel.Sourced;
+import org.nextpull.fuel.SourcedFigure;
 import org.nextpull.report.FuelWords;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.Lambda;
@@ -62,9 +62,9 @@ public final class FuelText {
         StringBuilder text = new StringBuilder(fuel.name() + ": stoichiometric air-fuel ratio "
                 + Shown.fixed(facts.airFuelRatio(), 2) + ", from its elements\n  " + elements(fuel) + " by mass\n\n");
         TextTable table = new TextTable("  figure", "value", "unit", "spread", "source");
-        for (Map.Entry<FuelProperty, Sourced> entry : fuel.properties().entrySet()) {
+        for (Map.Entry<FuelProperty, SourcedFigure> entry : fuel.properties().entrySet()) {
             Quantity quantity = entry.getKey().quantity();
-            Sourced sourced = entry.getValue();
+            SourcedFigure sourced = entry.getValue();
             table.row(
                     "  " + FuelWords.label(entry.getKey()),
                     number(entry.getKey(), sourced.value()),
@@ -147,7 +147,7 @@ public final class FuelText {
         return fixed(fuel.value(property), 2);
     }
 
-    private String spread(FuelProperty property, Sourced sourced) {
+    private String spread(FuelProperty property, SourcedFigure sourced) {
         String low = number(property, sourced.spread().low());
         String high = number(property, sourced.spread().high());
         return low.equals(high) ? "" : low + " to " + high;

@@ -14,7 +14,7 @@ import org.nextpull.unit.SpeedBand;
 import org.nextpull.unit.Temperature;
 
 /** Keys of different tables that contradict each other. */
-record AcrossTables(PlanTables tables, Problems problems) {
+record CrossTableChecks(PlanTables tables, PlanProblems problems) {
     void check(SweepPlan plan) {
         speedLimit(plan);
         leanLimit(plan);

@@ -8,8 +8,8 @@ import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
 
 /** How the shafts of a pull turn: along its axis, and the roller beside it where there is one. */
-record Turning(Trace axis, SpeedSource.Axis kind, Optional<Trace> roller, OptionalDouble rollerRevPerAxisRev) {
-    static Optional<Turning> of(Samples samples, SpeedSource speed, DynoFacts dyno) {
+record ShaftSpeeds(Trace axis, SpeedSource.Axis kind, Optional<Trace> roller, OptionalDouble rollerRevPerAxisRev) {
+    static Optional<ShaftSpeeds> of(Samples samples, SpeedSource speed, DynoFacts dyno) {
         OptionalDouble given = dyno.gearing().engineRevPerRollerRev();
         return Trace.of(samples, speed).map(axis -> {
             Optional<Trace> roller =
@@ -23,7 +23,7 @@ record Turning(Trace axis, SpeedSource.Axis kind, Optional<Trace> roller, Option
                     yield measured.isPresent() ? measured : inverse(given);
                 }
             };
-            return new Turning(axis, speed.axis(), roller, ratio);
+            return new ShaftSpeeds(axis, speed.axis(), roller, ratio);
         });
     }
 

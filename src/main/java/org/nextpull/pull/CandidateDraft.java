@@ -12,7 +12,7 @@ import org.nextpull.unit.SpeedBand;
  * @param parts its parts as points of the trace, in order of time; a sweep or a hold has one
  * @param objection why it cannot be used
  */
-record FoundStretch(Candidate.Kind kind, List<SpeedTrace.Points> parts, Optional<Objection> objection) {
+record CandidateDraft(Candidate.Kind kind, List<SpeedTrace.Points> parts, Optional<Objection> objection) {
     /** A reason and its numbers. */
     record Objection(Refusal.Reason reason, List<Detail> details) {
         static Objection of(Refusal.Reason reason, Detail... details) {
@@ -35,12 +35,12 @@ record FoundStretch(Candidate.Kind kind, List<SpeedTrace.Points> parts, Optional
         }
     }
 
-    FoundStretch {
+    CandidateDraft {
         parts = List.copyOf(parts);
     }
 
-    FoundStretch withObjection(Objection why) {
-        return new FoundStretch(kind, parts, Optional.of(why));
+    CandidateDraft withObjection(Objection why) {
+        return new CandidateDraft(kind, parts, Optional.of(why));
     }
 
     SpeedTrace.Points first() {

@@ -13,15 +13,15 @@ import org.nextpull.unit.Power;
  * @param channel torque or power
  * @param speed where the speed is read from
  */
-record Effort(Channel channel, SpeedSource speed) {
+record LoadSignal(Channel channel, SpeedSource speed) {
     static final Channel TORQUE = Channel.of(Role.TORQUE);
     static final Channel POWER = Channel.of(Role.POWER);
 
-    static Optional<Effort> of(Samples samples, SpeedSource speed) {
+    static Optional<LoadSignal> of(Samples samples, SpeedSource speed) {
         if (samples.has(TORQUE)) {
-            return Optional.of(new Effort(TORQUE, speed));
+            return Optional.of(new LoadSignal(TORQUE, speed));
         }
-        return samples.has(POWER) ? Optional.of(new Effort(POWER, speed)) : Optional.empty();
+        return samples.has(POWER) ? Optional.of(new LoadSignal(POWER, speed)) : Optional.empty();
     }
 
     /** Torque of a row in N.m, at the shaft of the speed. */

@@ -9,7 +9,7 @@ import org.nextpull.channel.Samples;
  * @param core the rows at full load
  * @param end why it ended
  */
-record Stretch(Samples samples, RowRange core, End end) {
+record FullLoadStretch(Samples samples, RowRange core, End end) {
     /** Why a stretch ended. */
     enum End {
         UNLOADED,

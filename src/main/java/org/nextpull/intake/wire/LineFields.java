@@ -6,7 +6,7 @@ import java.util.Arrays;
 import java.util.List;
 
 /** The fields of one line, without making text of them. Used again for each line; not for use by several threads. */
-final class Fields {
+final class LineFields {
     private char[] text = new char[256];
     private int[] starts = new int[32];
     private int[] ends = new int[32];

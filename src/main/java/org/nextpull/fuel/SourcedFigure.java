@@ -9,13 +9,13 @@ import org.nextpull.unit.Span;
  * @param spread the range that sources print or fuels of that name are sold in
  * @param source the source, with its standing: seen, from memory, common practice
  */
-public record Sourced(double value, Span spread, String source) {
+public record SourcedFigure(double value, Span spread, String source) {
     /**
      * Accepts a value within its spread.
      *
      * @throws IllegalArgumentException when the value lies outside the spread
      */
-    public Sourced {
+    public SourcedFigure {
         if (!spread.contains(value)) {
             throw new IllegalArgumentException("the value lies outside its own spread: " + value);
         }
@@ -27,7 +27,7 @@ public record Sourced(double value, Span spread, String source) {
      * @param value in the unit of its quantity, finite
      * @throws IllegalArgumentException for NaN or an infinite value
      */
-    public static Sourced exactly(double value, String source) {
-        return new Sourced(value, Span.of(value, value), source);
+    public static SourcedFigure exactly(double value, String source) {
+        return new SourcedFigure(value, Span.of(value, value), source);
     }
 }

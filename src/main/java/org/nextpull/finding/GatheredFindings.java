@@ -10,7 +10,7 @@ import java.util.OptionalInt;
  * Findings as they come, equal ones as one with their count and the first of their places, so that a file of any length gives no more of
  * them than there are kinds. Equal are those of one code, column and pull at several lines; without a line only those that say the same.
  */
-public final class Gathering {
+public final class GatheredFindings {
     private final Map<Kind, Finding> kinds = new LinkedHashMap<>();
 
     private record Kind(
@@ -29,7 +29,7 @@ public final class Gathering {
 
     /** These findings, gathered. */
     public static List<Finding> of(List<Finding> findings) {
-        Gathering gathering = new Gathering();
+        GatheredFindings gathering = new GatheredFindings();
         gathering.addAll(findings);
         return gathering.findings();
     }

@@ -7,7 +7,7 @@ import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 
 /** A channel over time where it is present; read between rows by straight lines, but not across holes. */
-final class Timed {
+final class TimedChannel {
     static final Channel TIME = Channel.of(Role.TIME);
 
     private static final double BRIDGE_S = 1;
@@ -15,12 +15,12 @@ final class Timed {
     private final double[] time;
     private final double[] value;
 
-    private Timed(double[] time, double[] value) {
+    private TimedChannel(double[] time, double[] value) {
         this.time = time;
         this.value = value;
     }
 
-    static Timed of(Samples samples, Channel channel) {
+    static TimedChannel of(Samples samples, Channel channel) {
         Samples.Cells times = samples.cells(TIME);
         Samples.Cells values = samples.cells(channel);
         double[] time = new double[samples.rows()];
@@ -32,7 +32,7 @@ final class Timed {
                 value[count++] = values.value(row);
             }
         }
-        return new Timed(Arrays.copyOf(time, count), Arrays.copyOf(value, count));
+        return new TimedChannel(Arrays.copyOf(time, count), Arrays.copyOf(value, count));
     }
 
     int size() {

@@ -7,21 +7,21 @@ import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** A row to be written, column by column. Absent values become null. */
-final class Entry {
+final class InsertRow {
     private final String table;
     private final List<String> columns = new ArrayList<>();
     private final List<@Nullable Object> values = new ArrayList<>();
 
-    private Entry(String table) {
+    private InsertRow(String table) {
         this.table = table;
     }
 
-    static Entry into(String table) {
-        return new Entry(table);
+    static InsertRow into(String table) {
+        return new InsertRow(table);
     }
 
     /** A text, number, instant, byte array, or an optional of one. */
-    Entry put(String column, Object value) {
+    InsertRow put(String column, Object value) {
         columns.add(column);
         values.add(value);
         return this;

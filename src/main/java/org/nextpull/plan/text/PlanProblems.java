@@ -15,11 +15,11 @@ import org.nextpull.plan.text.PlanKey.Range;
 import org.tomlj.TomlPosition;
 
 /** Gathers what is wrong with one plan. */
-final class Problems {
+final class PlanProblems {
     private final String file;
     private final List<Finding> found = new ArrayList<>();
 
-    Problems(String file) {
+    PlanProblems(String file) {
         this.file = file;
     }
 
@@ -79,7 +79,7 @@ final class Problems {
     }
 
     /** Takes a value of a plan as a number; an integer is as good as a decimal. */
-    record NumberCheck(Problems problems, Range range) {
+    record NumberCheck(PlanProblems problems, Range range) {
         OptionalDouble number(Spot spot, Object value) {
             if (!(value instanceof Long || value instanceof Double)) {
                 problems.error(FindingCode.PLAN_WRONG_TYPE, spot, Detail.of("want", "a number"));

@@ -16,7 +16,7 @@ import org.nextpull.unit.Temperature;
  * Whether an exhaust thermocouple was still rising when the pull ended. A sheathed thermocouple takes seconds to follow, so what it shows
  * at the end of a short pull lies below the gas: the exhaust was hotter than the log says.
  */
-public final class StillRising {
+public final class ExhaustStillRising {
     /** The end of a pull that is looked at. */
     private static final double LAST_S = 1;
 
@@ -34,7 +34,7 @@ public final class StillRising {
 
     private static final int FEWEST = 4;
 
-    private StillRising() {}
+    private ExhaustStillRising() {}
 
     /**
      * What is to be said of each exhaust sensor that was still rising: a warning where the gas may have been beyond the limit, else a note.

@@ -7,7 +7,7 @@ import org.nextpull.channel.Channel;
 import org.nextpull.plan.Limit;
 
 /** One limit and the stretch in which it is passed. Changes as rows come; not for use by several threads. */
-final class Episode {
+final class LimitEpisode {
     /** An alarm clears when all has been well for so long: a value that trembles about its limit is one alarm, not many. */
     private static final double CLEAR_AFTER_S = 1;
 
@@ -25,7 +25,7 @@ final class Episode {
     private Optional<Alarm.Headroom> headroom = Optional.empty();
 
     /** An episode that sounds when the limit has been passed for {@code patienceS} longer than it was kept. */
-    Episode(Limit limit, double allowed, double patienceS) {
+    LimitEpisode(Limit limit, double allowed, double patienceS) {
         this.limit = limit;
         this.allowed = allowed;
         this.patienceS = patienceS;

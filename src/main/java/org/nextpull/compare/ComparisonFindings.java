@@ -12,12 +12,12 @@ import org.nextpull.math.regression.VariancePart;
 import org.nextpull.scatter.Scatter;
 
 /** What is worth saying about a comparison that was made. */
-final class Remarks {
+final class ComparisonFindings {
     private static final double HARD_TO_TELL = 2;
     private static final double SHOWN_WEIGHT = 0.4;
     private static final double UNEQUAL = 0.05;
 
-    private Remarks() {}
+    private ComparisonFindings() {}
 
     static List<ComparisonResult.LabelScatter> scatters(DayFit day, List<ComparedPull> pulls) {
         return day.labels().stream()

@@ -4,8 +4,8 @@ import java.util.Optional;
 import org.nextpull.channel.Role;
 
 /** Which values a channel can have at all, and which it usually has under load. All ranges are common practice, without a source. */
-final class Expected {
-    private Expected() {}
+final class ExpectedValues {
+    private ExpectedValues() {}
 
     /** Values outside are a sensor's fault code or a broken line, never a measurement; empty where anything goes. */
     static Optional<ValueRange> possible(Role role) {

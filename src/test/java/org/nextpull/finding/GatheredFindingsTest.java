@@ -5,7 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 
-class GatheringTest {
+class GatheredFindingsTest {
     private static Finding row(long line, String header) {
         return Finding.warning(
                 FindingCode.TABLE_ROW_BROKEN,
@@ -16,7 +16,7 @@ class GatheringTest {
 
     @Test
     void equalOnesAreOneWithTheirCountAndTheFirstPlace() {
-        Gathering gathering = new Gathering();
+        GatheredFindings gathering = new GatheredFindings();
         for (long line = 2; line < 400_002; line++) {
             gathering.add(row(line, "lambda"));
         }
@@ -27,7 +27,7 @@ class GatheringTest {
     @Test
     void theSameFindingTwiceIsOne() {
         Finding found = Finding.note(FindingCode.FILE_IS_TABLE, Place.inFile("table.csv"));
-        assertThat(Gathering.of(List.of(found, row(3, "lambda"), found, row(3, "lambda"))))
+        assertThat(GatheredFindings.of(List.of(found, row(3, "lambda"), found, row(3, "lambda"))))
                 .containsExactly(found, row(3, "lambda"));
     }
 
@@ -37,6 +37,6 @@ class GatheringTest {
                 Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "oil_c"));
         Finding oil =
                 Finding.warning(FindingCode.LIMIT_NOT_WATCHED, Place.inFile("a"), Detail.of("limit", "coolant_c"));
-        assertThat(Gathering.of(List.of(coolant, oil))).containsExactly(coolant, oil);
+        assertThat(GatheredFindings.of(List.of(coolant, oil))).containsExactly(coolant, oil);
     }
 }
