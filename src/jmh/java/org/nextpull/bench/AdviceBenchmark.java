@@ -9,7 +9,7 @@ import org.nextpull.app.PlanFile;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.session.MeasuredOnce;
+import org.nextpull.session.MeasureCache;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
@@ -37,7 +37,7 @@ public class AdviceBenchmark {
     @Param({"10", "25", "100"})
     private int pulls;
 
-    private final MeasuredOnce once = new MeasuredOnce();
+    private final MeasureCache once = new MeasureCache();
     private SessionInput input;
     private List<SourcePulls> sources;
 

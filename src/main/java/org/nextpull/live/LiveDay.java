@@ -43,15 +43,15 @@ final class LiveDay {
 
     private final SweepPlan plan;
     private final Optional<Experience> experience;
-    private final Desk desk;
+    private final AdviceDesk desk;
     private final Events events;
     private final WireChain chain;
     private final DayPulls pulls;
     private final LiveRows rows;
-    private final Links links;
+    private final LinkStates links;
     private final OperatorLines operator = new OperatorLines();
-    private final Waiting waiting = new Waiting();
-    private final Coverage coverage;
+    private final CoolDown coolDown = new CoolDown();
+    private final ChannelCoverage coverage;
     private final Deque<LiveState.Notice> notices = new ArrayDeque<>();
     private OperatorActions acts = OperatorActions.none();
 
@@ -69,7 +69,7 @@ final class LiveDay {
     private int askedWhole;
     private int announced;
 
-    LiveDay(LiveSession.Setup setup, ArrivalTime start, Desk desk, Events events) {
+    LiveDay(LiveSession.Setup setup, ArrivalTime start, AdviceDesk desk, Events events) {
         DayIntake intake = new DayIntake(setup.intake());
         this.plan = setup.plan();
         this.experience = setup.experience();
@@ -79,10 +79,10 @@ final class LiveDay {
         this.chain = new WireChain(intake.sources(), plan.log().hints(), new ColumnReader(), new FromChain());
         this.pulls = intake.pulls(plan, AlarmWatch.Rules.of(plan), chain);
         this.rows = new LiveRows(intake.sources().size(), plan);
-        this.coverage = new Coverage(intake, chain);
-        this.links = new Links(intake.names());
+        this.coverage = new ChannelCoverage(intake, chain);
+        this.links = new LinkStates(intake.names());
         this.limited = plan;
-        this.result = Desk.evaluate(input(), List.of()).value().orElseThrow();
+        this.result = AdviceDesk.evaluate(input(), List.of()).value().orElseThrow();
     }
 
     /** What follows was captured before and is gone through again: nothing is told and nothing is worked out until {@link #goOn}. */
@@ -108,7 +108,7 @@ final class LiveDay {
     }
 
     private void noteFound() {
-        waiting.see(pulls.count(), now.seconds());
+        coolDown.see(pulls.count(), now.seconds());
         while (replaying && saidBefore.size() < pulls.count()) {
             saidBefore.add(acts);
         }
@@ -126,7 +126,7 @@ final class LiveDay {
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
-                && waiting.isDue(limited, rows.conditions(at), advice(), at.seconds())) {
+                && coolDown.isDue(limited, rows.conditions(at), advice(), at.seconds())) {
             ask();
         }
     }
@@ -160,7 +160,7 @@ final class LiveDay {
                 settle(
                         number,
                         saidBefore.size() < number ? acts : saidBefore.get(number - 1),
-                        () -> Desk.evaluate(input(), PullSettings.first(pulls.pulls(), number - 1))
+                        () -> AdviceDesk.evaluate(input(), PullSettings.first(pulls.pulls(), number - 1))
                                 .value()
                                 .flatMap(SessionResult::verdict)
                                 .flatMap(verdict -> verdict.advice().setting()));
@@ -168,7 +168,7 @@ final class LiveDay {
         }
         announced = pulls.count() - (PullSettings.lastWasCut(pulls.pulls()) ? 1 : 0);
         desk.keepEarlier(Instant.ofEpochMilli(now.wallMs()), acts.all());
-        Desk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
+        AdviceDesk.evaluate(input(), pulls.pulls()).value().ifPresent(found -> result = found);
         ask();
     }
 
@@ -215,7 +215,8 @@ final class LiveDay {
     private void ask() {
         asked = pulls.count();
         askedWhole = pulls.whole();
-        desk.ask(new Desk.Question(input(), pulls.pulls(), asked, askedWhole, Instant.ofEpochMilli(now.wallMs())));
+        desk.ask(
+                new AdviceDesk.Question(input(), pulls.pulls(), asked, askedWhole, Instant.ofEpochMilli(now.wallMs())));
     }
 
     private SessionInput input() {
@@ -270,7 +271,7 @@ final class LiveDay {
                 since.isPresent() ? OptionalDouble.of(Math.max(0, now.seconds() - since.getAsDouble())) : since,
                 rows.pull(since),
                 rows.hold(),
-                waiting.coolDownLeftS(limited.start().coolDownS(), now.seconds()),
+                coolDown.coolDownLeftS(limited.start().coolDownS(), now.seconds()),
                 pulls.count() + 1,
                 acts,
                 List.copyOf(notices),

@@ -46,7 +46,7 @@ public final class LiveSession implements AutoCloseable {
     private final ArrivalQueue queue;
     private final Captures captures;
     private final ExecutorService deskThread;
-    private final Desk desk;
+    private final AdviceDesk desk;
     private final LiveDay day;
     private final Thread thread;
     private volatile LiveState state;
@@ -72,7 +72,7 @@ public final class LiveSession implements AutoCloseable {
             made.setDaemon(true);
             return made;
         });
-        this.desk = new Desk(deskThread, setup.keeper());
+        this.desk = new AdviceDesk(deskThread, setup.keeper());
         this.day = new LiveDay(setup, clock.now(), desk, new Telling());
         this.state = day.state(captures.state(), setup.keeper());
         this.thread = new Thread(this::run, "live-session");
@@ -153,7 +153,7 @@ public final class LiveSession implements AutoCloseable {
 
     private FolderMemory playEarlier() {
         DayIntake intake = new DayIntake(setup.intake());
-        Earlier earlier = new Earlier(intake.names());
+        EarlierCaptures earlier = new EarlierCaptures(intake.names());
         day.replaying();
         try {
             earlier.play(

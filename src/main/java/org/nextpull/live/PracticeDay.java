@@ -68,7 +68,7 @@ final class PracticeDay implements LiveDay.Events {
                 setup.opener(),
                 setup.clock());
         PracticeDay practice = new PracticeDay();
-        LiveDay day = new LiveDay(own, AT, new Desk(Runnable::run, Keeper.none()), practice);
+        LiveDay day = new LiveDay(own, AT, new AdviceDesk(Runnable::run, Keeper.none()), practice);
         String source = FOLDER.toString();
         String log = log(setup.plan());
         MessageDigest digest = Fingerprint.digest();

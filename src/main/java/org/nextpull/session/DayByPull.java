@@ -104,7 +104,8 @@ public final class DayByPull {
      * @param stops the stops that were said
      * @param heard pulls by their place in the day that no later pull says more of
      */
-    record Judged(Map<Deciding.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredPull.Curve> heard) {
+    record Judged(
+            Map<CandidatePlanner.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredPull.Curve> heard) {
         static Judged nothing() {
             return new Judged(new HashMap<>(), new SaidStops(), new HashMap<>());
         }

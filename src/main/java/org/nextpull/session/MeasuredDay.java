@@ -50,11 +50,11 @@ record MeasuredDay(
 
     /** Measures the pulls of a day. */
     static MeasuredDay of(SessionInput input, List<SourcePulls> sources) {
-        return of(input, sources, new MeasuredOnce());
+        return of(input, sources, new MeasureCache());
     }
 
     /** The same of a day that goes on. */
-    static MeasuredDay of(SessionInput input, List<SourcePulls> sources, MeasuredOnce once) {
+    static MeasuredDay of(SessionInput input, List<SourcePulls> sources, MeasureCache once) {
         AskedSettings settings = AskedSettings.match(input.settings(), sources);
         DayOrder order = DayOrder.of(input, sources, settings);
         List<MeasuredPull.Curve> measured =
@@ -79,7 +79,7 @@ record MeasuredDay(
 
     /** Every candidate of the day, in the order in which they were run. */
     private static List<MeasuredPull.Curve> measured(
-            SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order, MeasuredOnce once) {
+            SessionInput input, List<SourcePulls> sources, AskedSettings settings, DayOrder order, MeasureCache once) {
         once.begin();
         List<MeasuredPull.Curve> measured = new ArrayList<>();
         for (SourcePulls source : sources) {

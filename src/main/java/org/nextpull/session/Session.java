@@ -76,7 +76,7 @@ public final class Session {
     }
 
     /** The same of a day that goes on, whose pulls are measured once. */
-    public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources, MeasuredOnce once) {
+    public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources, MeasureCache once) {
         return conclude(input, MeasuredDay.of(input, sources, once));
     }
 
@@ -103,10 +103,10 @@ public final class Session {
                 ? Advisor.hindrance(day(input, pulls, input.amendments().lifted()))
                 : Optional.empty();
         hindrance.ifPresent(findings::add);
-        Optional<Deciding.Answer> between = hindrance.isEmpty() && plan.decides()
+        Optional<CandidatePlanner.Answer> between = hindrance.isEmpty() && plan.decides()
                 ? Optional.of(between(input, pulls, judged.sweeps()))
                 : Optional.empty();
-        Optional<Verdict> verdict = between.map(Deciding.Answer::verdict)
+        Optional<Verdict> verdict = between.map(CandidatePlanner.Answer::verdict)
                 .or(() -> hindrance.isPresent()
                         ? Optional.empty()
                         : verdict(input, pulls, today -> Advisor.judge(today, judged.stops())));
@@ -134,7 +134,7 @@ public final class Session {
                 repeatability,
                 input.experience(),
                 verdict,
-                between.map(Deciding.Answer::day),
+                between.map(CandidatePlanner.Answer::day),
                 input.amendments(),
                 findings);
     }
@@ -169,14 +169,14 @@ public final class Session {
     }
 
     /** The answer of the last day; the decision runs of those before count beside its own. */
-    private static Deciding.Answer between(
-            SessionInput input, List<MeasuredPull> pulls, Map<Deciding.Sweep, Verdict> judged) {
+    private static CandidatePlanner.Answer between(
+            SessionInput input, List<MeasuredPull> pulls, Map<CandidatePlanner.Sweep, Verdict> judged) {
         int last = pulls.isEmpty() ? 0 : pulls.get(pulls.size() - 1).origin().day();
         List<MeasuredPull> today =
                 pulls.stream().filter(pull -> pull.origin().day() == last).toList();
         List<MeasuredPull> before = pulls.subList(0, pulls.size() - today.size());
         SweepPlan plan = input.plan();
-        return Deciding.of(
+        return CandidatePlanner.of(
                 plan,
                 today,
                 before.isEmpty()

@@ -11,7 +11,7 @@ import org.nextpull.unit.Span;
 final class DayTruth {
     private DayTruth() {}
 
-    static String text(RigEngine rig, Debrief debrief, Map<String, Debrief> candidates) {
+    static String text(SimulatedEngine rig, Debrief debrief, Map<String, Debrief> candidates) {
         List<String> remarks = List.of(
                 LogText.INVENTED,
                 "what is best in the air of that morning with warm oil, torque as in air of 99 kPa dry and 25 degC, [timing] at lambda "
@@ -19,7 +19,7 @@ final class DayTruth {
         return sheet(remarks, rig.seed(), rig.band(), rig.truth(), more(rig, debrief, candidates));
     }
 
-    private static List<String> more(RigEngine rig, Debrief debrief, Map<String, Debrief> candidates) {
+    private static List<String> more(SimulatedEngine rig, Debrief debrief, Map<String, Debrief> candidates) {
         List<String> lines = new ArrayList<>();
         lines.add("");
         lines.add("[day]");

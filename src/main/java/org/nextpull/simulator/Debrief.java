@@ -77,7 +77,7 @@ public record Debrief(
      *
      * @param leave the setting that the advice leaves in the engine
      */
-    static Debrief of(RigEngine rig, int pulls, int knockingPulls, Optional<EngineSetting> leave) {
+    static Debrief of(SimulatedEngine rig, int pulls, int knockingPulls, Optional<EngineSetting> leave) {
         Lambda mixture = rig.plan()
                 .mixture()
                 .map(allowed -> nearest(allowed, rig.truth().mixture()))
@@ -122,7 +122,7 @@ public record Debrief(
         return truth.onset().orElse(Double.POSITIVE_INFINITY);
     }
 
-    private static double mostDeg(RigEngine rig, TimingPlan timing) {
+    private static double mostDeg(SimulatedEngine rig, TimingPlan timing) {
         double most = timing.most().deg();
         return rig.setsOffset() ? rig.presentMapDeg() + most : most;
     }
@@ -132,7 +132,7 @@ public record Debrief(
                 Math.max(allowed.richest().value(), Math.min(allowed.leanest().value(), wanted.value())));
     }
 
-    private static OperatingPoint point(RigEngine rig, Lambda lambda) {
+    private static OperatingPoint point(SimulatedEngine rig, Lambda lambda) {
         return new OperatingPoint(
                 rig.band().low(),
                 Advance.ofDeg(0),
@@ -142,7 +142,7 @@ public record Debrief(
     }
 
     /** The best advance of each speed that the plan allows, knock aside. */
-    private static SparkMap bestMap(RigEngine rig, TruthFinder.Truth truth) {
+    private static SparkMap bestMap(SimulatedEngine rig, TruthFinder.Truth truth) {
         double most = mostDeg(rig, rig.plan().timing().orElseThrow());
         return new SparkMap(truth.rows().stream()
                 .map(row -> new SparkMap.Cell(
@@ -150,7 +150,8 @@ public record Debrief(
                 .toList());
     }
 
-    private static double torque(RigEngine rig, SparkMap spark, Lambda lambda, OperatingPoint.Surroundings around) {
+    private static double torque(
+            SimulatedEngine rig, SparkMap spark, Lambda lambda, OperatingPoint.Surroundings around) {
         Span band = rig.band();
         return FullLoadCurve.of(rig.engine(), spark, point(rig, lambda).in(around), band)
                 .value()

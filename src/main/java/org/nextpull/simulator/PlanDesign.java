@@ -84,7 +84,7 @@ final class PlanDesign {
         return like.isNone() ? like : new EngineDesign.Boost(like.full(), BOOST_FULL_SHARE * band.low());
     }
 
-    static List<Finding> check(EngineDesign design, RigKit kit, double startLambda) {
+    static List<Finding> check(EngineDesign design, SimulatedDyno kit, double startLambda) {
         List<Finding> wrong = new ArrayList<>();
         Span range = kit.program().range();
         double litres = design.cylinder().sweptVolume() / LITRE;

@@ -38,7 +38,7 @@ import org.nextpull.session.SessionResult;
 public final class Practice {
     private static final String NAME = "practice.csv";
 
-    private final Map<String, RigEngine> rigs;
+    private final Map<String, SimulatedEngine> rigs;
     private final Bench bench;
     /** Label of the candidate that is fitted; empty for a plan without any. */
     private String fitted;
@@ -48,7 +48,7 @@ public final class Practice {
     private OperatorActions acts = OperatorActions.none();
     private SessionResult result;
 
-    private Practice(Map<String, RigEngine> rigs) {
+    private Practice(Map<String, SimulatedEngine> rigs) {
         this.rigs = rigs;
         this.fitted = rigs.keySet().iterator().next();
         this.bench = rig().bench();
@@ -57,11 +57,11 @@ public final class Practice {
 
     /** A day with the engine that a plan describes and a seed varies, or the findings that say why there is none. */
     public static Outcome<Practice> start(SweepPlan plan, long seed) {
-        return RigEngine.candidates(plan, seed).map(Practice::new);
+        return SimulatedEngine.candidates(plan, seed).map(Practice::new);
     }
 
     /** A day with one engine on one fuel. */
-    static Practice on(RigEngine rig) {
+    static Practice on(SimulatedEngine rig) {
         return new Practice(Map.of("", rig));
     }
 
@@ -156,13 +156,13 @@ public final class Practice {
         return all;
     }
 
-    private Debrief debrief(RigEngine of, Optional<EngineSetting> leave) {
+    private Debrief debrief(SimulatedEngine of, Optional<EngineSetting> leave) {
         int knocking = (int) parts.stream().filter(this::knocked).count();
         return Debrief.of(of, parts.size(), knocking, leave);
     }
 
     /** The engine on the fuel of what is left, or of what is fitted while the day runs. */
-    RigEngine rig() {
+    SimulatedEngine rig() {
         String left = advised()
                 .filter(Reason.Decided.class::isInstance)
                 .map(reason -> ((Reason.Decided) reason).best())
@@ -171,7 +171,7 @@ public final class Practice {
     }
 
     /** The engine on the fuel of that candidate; of what is fitted where the label is none. */
-    RigEngine rig(Optional<String> label) {
+    SimulatedEngine rig(Optional<String> label) {
         return label.flatMap(name -> Optional.ofNullable(rigs.get(name))).orElseGet(this::rig);
     }
 
@@ -216,7 +216,7 @@ public final class Practice {
     }
 
     private boolean knocked(Samples samples) {
-        RigEngine.KnockCount count = new RigEngine.KnockCount(rig());
+        SimulatedEngine.KnockCount count = new SimulatedEngine.KnockCount(rig());
         count.add(samples);
         return count.isHeard();
     }

@@ -27,7 +27,7 @@ public final class ServedEngine {
     /** A machine that was asleep does not send all of that time at once. */
     private static final double MOST_BEHIND_NS = 1e9;
 
-    private final RigEngine rig;
+    private final SimulatedEngine rig;
     private final RunningEngine engine;
     private final List<ServedWire> wires;
     private final Listener listener;
@@ -41,7 +41,7 @@ public final class ServedEngine {
     private int pulls;
     private double heldRpm;
     private int knockingPulls;
-    private Optional<RigEngine.KnockCount> knock = Optional.empty();
+    private Optional<SimulatedEngine.KnockCount> knock = Optional.empty();
     private Optional<ServeCommand.Trouble> trouble = Optional.empty();
     private double troubleUntilS;
     private double idleUntilS;
@@ -70,11 +70,11 @@ public final class ServedEngine {
     }
 
     /** An engine that can run, and its wires before their ports are open. */
-    private record Ready(RigEngine rig, RunningEngine engine, ServedPorts ports) {}
+    private record Ready(SimulatedEngine rig, RunningEngine engine, ServedPorts ports) {}
 
     /** Starts the engine of an order on its ports, or says which of them cannot be had. */
     public static Outcome<ServedEngine> start(ServeOrder order, Port.Opener opener, Listener listener) {
-        return RigEngine.of(order.plan(), order.seed())
+        return SimulatedEngine.of(order.plan(), order.seed())
                 .then(rig -> ServedPorts.of(order, rig.kit()).then(ports -> ready(rig, ports)))
                 .then(ready -> {
                     Ports said = new Ports(listener);
@@ -88,8 +88,8 @@ public final class ServedEngine {
                 });
     }
 
-    private static Outcome<Ready> ready(RigEngine rig, ServedPorts ports) {
-        RigEngine logging = rig.withKit(rig.kit().logging(ports.roles()));
+    private static Outcome<Ready> ready(SimulatedEngine rig, ServedPorts ports) {
+        SimulatedEngine logging = rig.withKit(rig.kit().logging(ports.roles()));
         return RunningEngine.start(
                         logging.bench(),
                         logging.benchSetting(logging.startSetting(), Optional.empty()),
@@ -250,7 +250,7 @@ public final class ServedEngine {
 
     private void began(int number) {
         pulls = number;
-        knock = Optional.of(new RigEngine.KnockCount(rig));
+        knock = Optional.of(new SimulatedEngine.KnockCount(rig));
         listener.pullBegan(number, setting);
     }
 
@@ -273,7 +273,7 @@ public final class ServedEngine {
     }
 
     private void ended(boolean cutShort) {
-        if (knock.map(RigEngine.KnockCount::isHeard).orElse(false)) {
+        if (knock.map(SimulatedEngine.KnockCount::isHeard).orElse(false)) {
             knockingPulls++;
         }
         knock = Optional.empty();

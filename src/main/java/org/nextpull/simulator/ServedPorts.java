@@ -38,7 +38,7 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
     }
 
     /** Joins the ports of an order with the wires of its plan; a plan without any is one usual wire whose logger sends a header. */
-    static Outcome<ServedPorts> of(ServeOrder order, RigKit kit) {
+    static Outcome<ServedPorts> of(ServeOrder order, SimulatedDyno kit) {
         List<WireFacts> wires = order.plan().wires().isEmpty()
                 ? List.of(
                         new WireFacts(Optional.empty(), PortFacts.defaults(), WireFacts.Lines.SEPARATED, List.of(), 0))
@@ -101,11 +101,11 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
         private static final String NO_COLUMN = "-";
         private static final ProbeColumn NOTHING = ProbeColumn.of(List.of(), NumberStyle.point());
 
-        private final RigKit kit;
+        private final SimulatedDyno kit;
         private final Hints hints;
         private final ColumnReader reader = new ColumnReader();
 
-        WireFormats(RigKit kit, Hints hints) {
+        WireFormats(SimulatedDyno kit, Hints hints) {
             this.kit = kit;
             this.hints = hints;
         }

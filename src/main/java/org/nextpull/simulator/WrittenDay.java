@@ -35,7 +35,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     public static Outcome<WrittenDay> of(Order order, List<AskedSetting> settings, Consumer<EngineSetting> progress) {
         return Practice.start(order.plan(), order.seed()).then(practice -> {
             for (AskedSetting row : settings) {
-                RigEngine rig = practice.rig(row.setting().label());
+                SimulatedEngine rig = practice.rig(row.setting().label());
                 Optional<String> other = row.setting()
                         .fuel()
                         .filter(fuel -> !fuel.equals(rig.fuel().name()));
@@ -78,7 +78,7 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
     }
 
     private static WrittenDay written(Practice practice, LogDialect dialect, List<Role> words) {
-        RigEngine rig = practice.rig();
+        SimulatedEngine rig = practice.rig();
         String log = LogText.of(
                 practice.parts(),
                 dialect,

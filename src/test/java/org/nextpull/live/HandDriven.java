@@ -81,7 +81,7 @@ final class HandDriven implements LiveDay.Events {
     HandDriven(LiveSession.Setup setup, Row row) {
         this.row = row;
         this.keeper = setup.keeper();
-        this.day = new LiveDay(setup, at(), new Desk(Runnable::run, setup.keeper()), this);
+        this.day = new LiveDay(setup, at(), new AdviceDesk(Runnable::run, setup.keeper()), this);
     }
 
     ArrivalTime at() {

@@ -128,7 +128,7 @@ public final class DemoLogs {
     /** Before and after another exhaust manifold, in the order before, after, after, before, twice. */
     public static DemoLog manifold() {
         Sheet sheet = new Sheet("hillclimb-manifold", 20_260_418, ExampleEngines.hillClimb());
-        List<Role> roles = new ArrayList<>(RigKit.BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(SimulatedDyno.BRAKE_ROLES);
         roles.add(Role.ORDER);
         Bench bench = sheet.brake(roles, WeatherDay.usual());
         Bench.Setting start = sheet.setting(24, HILL_LAMBDA);
@@ -152,7 +152,7 @@ public final class DemoLogs {
     public static DemoLog knock() {
         Sheet sheet = new Sheet(
                 "hillclimb-knock", 20_260_523, ExampleEngines.hillClimb().withCompressionRatio(12.2));
-        List<Role> roles = new ArrayList<>(RigKit.BRAKE_ROLES);
+        List<Role> roles = new ArrayList<>(SimulatedDyno.BRAKE_ROLES);
         roles.add(Role.KNOCK_LEVEL);
         WeatherDay warm = WeatherDay.usual().withMorning(Pressure.ofKilopascals(98.4), Temperature.ofCelsius(28), 0.4);
         Bench bench = sheet.brake(roles, warm);

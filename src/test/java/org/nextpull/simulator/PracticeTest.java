@@ -46,12 +46,12 @@ class PracticeTest {
 
     @Test
     void theEngineHasTheSizeThatThePlanNames() {
-        RigEngine rig = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
+        SimulatedEngine rig = SimulatedEngine.of(plan(BOTH), 1).value().orElseThrow();
         assertThat(rig.engine().design().displacement()).isCloseTo(1.6e-3, within(1e-9));
         assertThat(rig.engine().design().cylinders()).isEqualTo(4);
         assertThat(rig.engine().design().cylinder().drive().compressionRatio()).isEqualTo(10.5);
         assertThat(rig.engine().design().boost().full().pascals()).isZero();
-        RigEngine charged = RigEngine.of(plan(BOTH.replace("cylinders = 4", "induction = \"boosted\"")), 1)
+        SimulatedEngine charged = SimulatedEngine.of(plan(BOTH.replace("cylinders = 4", "induction = \"boosted\"")), 1)
                 .value()
                 .orElseThrow();
         assertThat(charged.engine().design().boost().full().pascals()).isPositive();
@@ -68,9 +68,9 @@ class PracticeTest {
 
     @Test
     void anotherSeedHidesAnotherTruth() {
-        RigEngine one = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
-        RigEngine again = RigEngine.of(plan(BOTH), 1).value().orElseThrow();
-        RigEngine other = RigEngine.of(plan(BOTH), 2).value().orElseThrow();
+        SimulatedEngine one = SimulatedEngine.of(plan(BOTH), 1).value().orElseThrow();
+        SimulatedEngine again = SimulatedEngine.of(plan(BOTH), 1).value().orElseThrow();
+        SimulatedEngine other = SimulatedEngine.of(plan(BOTH), 2).value().orElseThrow();
         assertThat(again.truth()).isEqualTo(one.truth());
         assertThat(Math.abs(other.truth().peak().deg() - one.truth().peak().deg()))
                 .isGreaterThan(0.05);

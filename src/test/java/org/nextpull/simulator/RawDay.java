@@ -148,7 +148,7 @@ record RawDay(
 
     private static Practice start(SweepPlan plan, long seed) {
         boolean graded = plan.limits().knockLevel().isPresent();
-        return RigEngine.of(plan, seed)
+        return SimulatedEngine.of(plan, seed)
                 .map(rig -> graded ? rig.withKit(rig.kit().logging(Set.of(Role.KNOCK_LEVEL))) : rig)
                 .map(Practice::on)
                 .value()
@@ -211,12 +211,12 @@ record RawDay(
 
     /** What the engine would give at best, asked directly: at each speed its top, or where it begins to knock. */
     private static final class Best {
-        private final RigEngine rig;
+        private final SimulatedEngine rig;
         private final TruthFinder.Truth truth;
         private final Lambda lambda;
         private final double torque;
 
-        Best(RigEngine rig) {
+        Best(SimulatedEngine rig) {
             this.rig = rig;
             this.lambda = rig.plan().mixture().isPresent() ? rig.truth().mixture() : rig.startLambda();
             this.truth = TruthFinder.find(

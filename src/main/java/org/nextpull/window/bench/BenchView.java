@@ -12,9 +12,9 @@ import javax.swing.Timer;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.chart.SpeedPlot;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.window.look.Pane;
+import org.nextpull.window.look.ScrollView;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.page.ChartCanvas;
@@ -42,8 +42,8 @@ final class BenchView extends StyledPanel {
     private final ChartCanvas speed;
     private final PullStrip strip = new PullStrip();
     private final RemarksView remarks = new RemarksView();
-    private final Pane stripPane = Pane.across(strip);
-    private final Pane remarksPane = Pane.upright(remarks);
+    private final ScrollView stripPane = ScrollView.across(strip);
+    private final ScrollView remarksPane = ScrollView.upright(remarks);
     private final PullView pull;
     private final CardLayout cards = new CardLayout();
     private final JPanel middle = new JPanel(cards);
@@ -51,13 +51,13 @@ final class BenchView extends StyledPanel {
     private final SharedSplit halves;
     private final SharedSplit charts;
     private final SharedSplit below;
-    private final Stack stack;
+    private final StackLayout stack;
     private final Timer calm = new Timer(FLASH_MS, event -> flash(false));
     private transient @Nullable BenchPage page;
 
     BenchView(Work work) {
-        super(new Stack());
-        stack = (Stack) getLayout();
+        super(new StackLayout());
+        stack = (StackLayout) getLayout();
         calm.setRepeats(false);
         pull = new PullView(work);
         sweep = new ChartCanvas(work, "Response against the factor", "The first pull will be drawn here.");
@@ -80,8 +80,8 @@ final class BenchView extends StyledPanel {
         foot.add(below, BorderLayout.CENTER);
         add(status);
         add(map);
-        add(middle, Stack.Row.stretching(1));
-        add(foot, Stack.Row.yielding(1));
+        add(middle, StackLayout.Row.stretching(1));
+        add(foot, StackLayout.Row.yielding(1));
         strip.addListSelectionListener(event -> remarks());
         getAccessibleContext().setAccessibleName("Bench");
     }
@@ -111,7 +111,7 @@ final class BenchView extends StyledPanel {
         boolean runs = newPage.pull().isPresent();
         if (runs != pull.isVisible()) {
             // the strip keeps the focus, and with it the keys of the page, though it has no height meanwhile
-            stack.row(foot, runs ? Stack.Row.hidden() : Stack.Row.yielding(1));
+            stack.row(foot, runs ? StackLayout.Row.hidden() : StackLayout.Row.yielding(1));
             cards.show(middle, runs ? PULL : DAY);
             revalidate();
         }

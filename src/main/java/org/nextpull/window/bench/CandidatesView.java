@@ -15,7 +15,7 @@ import org.nextpull.advice.Reason;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.Styled;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.page.ChartCanvas;
@@ -29,14 +29,14 @@ final class CandidatesView extends StyledPanel {
     private static final int LEAST_CHART = 190;
 
     private final LeadView lead = new LeadView();
-    private final Stack checks = new Stack();
+    private final StackLayout checks = new StackLayout();
     private final JPanel checklist = new JPanel(checks);
     private final transient List<JCheckBox> boxes = new ArrayList<>();
     private final JTable table = new JTable();
     private final Prose answer = new Prose("Which of them");
     private final Prose sentences = new Prose("What the candidates come to");
     private final ChartCanvas curves;
-    private final Stack stack = new Stack();
+    private final StackLayout stack = new StackLayout();
     private final JPanel right = new JPanel(stack);
     private final SharedSplit halves;
     private final transient Runnable confirm;
@@ -63,7 +63,7 @@ final class CandidatesView extends StyledPanel {
         right.add(answer);
         right.add(table);
         right.add(curves);
-        right.add(sentences, Stack.Row.yielding(1));
+        right.add(sentences, StackLayout.Row.yielding(1));
         halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.44);
         add(halves, BorderLayout.CENTER);
         getAccessibleContext().setAccessibleName("Candidates");
@@ -134,7 +134,7 @@ final class CandidatesView extends StyledPanel {
             table.getColumnModel().getColumn(0).setMaxWidth(scale.space(HEAD_WIDTH));
         }
         table.setRowHeight(scale.type(26));
-        stack.row(curves, Stack.Row.stretching(scale.space(LEAST_CHART)));
+        stack.row(curves, StackLayout.Row.stretching(scale.space(LEAST_CHART)));
         answer.dress(skin.ink(), scale.bold(16));
         sentences.dress(skin.ink(), scale.plain(13));
         List.<Styled>of(lead, curves, halves).forEach(part -> part.style(skin, scale));

@@ -11,7 +11,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.NextStep;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -27,7 +27,7 @@ final class LeadView extends StyledPanel {
     /** Least height of the numbers' capitals: 10 mm on a screen of 24 inches. */
     private static final int CAPITALS = 24;
 
-    private final Stack stack;
+    private final StackLayout stack;
     private final JLabel word = new JLabel();
     private final JLabel about = new JLabel();
     private final JPanel numbers = new JPanel(new GridLayout(0, 1));
@@ -39,8 +39,8 @@ final class LeadView extends StyledPanel {
     private boolean isNew;
 
     LeadView() {
-        super(new Stack());
-        stack = (Stack) getLayout();
+        super(new StackLayout());
+        stack = (StackLayout) getLayout();
         getAccessibleContext().setAccessibleName("Next step");
         word.getAccessibleContext().setAccessibleName("What to do");
         about.getAccessibleContext().setAccessibleName("What for");
@@ -51,9 +51,9 @@ final class LeadView extends StyledPanel {
         head.add(about, BorderLayout.CENTER);
         add(head);
         add(numbers);
-        add(because, Stack.Row.yielding(1));
+        add(because, StackLayout.Row.yielding(1));
         add(listen);
-        add(whole, Stack.Row.yielding(2));
+        add(whole, StackLayout.Row.yielding(2));
         for (int index = 0; index < MOST_FIGURES; index++) {
             figures.add(new FigureView());
         }
@@ -97,7 +97,7 @@ final class LeadView extends StyledPanel {
         setBorder(scale.margin(6, 34, 8, 16));
         stack.gap(scale.space(8));
         int each = FigureView.leastHeight(scale, scale.space(CAPITALS));
-        stack.row(numbers, Stack.Row.stretching(each * numbers.getComponentCount()));
+        stack.row(numbers, StackLayout.Row.stretching(each * numbers.getComponentCount()));
         boolean loud = kind == NextStep.Kind.STOP || kind == NextStep.Kind.WAIT || kind == NextStep.Kind.DONE;
         type(word, scale.bold(loud && word.getText().length() <= LOUD_LETTERS ? 64 : 40), ink());
         type(about, scale.plain(18), ink());

@@ -17,7 +17,7 @@ final class PullStrip extends JList<PullStrip.Card> implements Styled {
     private static final long serialVersionUID = 1;
 
     private final DefaultListModel<Card> model = new DefaultListModel<>();
-    private final StripPainter painter = new StripPainter();
+    private final CardPainter painter = new CardPainter();
 
     PullStrip() {
         setModel(model);

@@ -8,7 +8,7 @@ import java.util.List;
 import javax.swing.BorderFactory;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.ScrolledPanel;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.Tone;
 
 /** Sentences with signs: first those on the selected pull, then those on the day. */
@@ -24,7 +24,7 @@ final class RemarksView extends ScrolledPanel {
     private String heading = "";
 
     RemarksView() {
-        super(new Stack(), 18);
+        super(new StackLayout(), 18);
         getAccessibleContext().setAccessibleName("Worth knowing");
     }
 
@@ -47,7 +47,7 @@ final class RemarksView extends ScrolledPanel {
     protected void dress() {
         removeAll();
         lines.clear();
-        ((Stack) getLayout()).gap(scale.type(2));
+        ((StackLayout) getLayout()).gap(scale.type(2));
         setBackground(skin.ground());
         if (!pull.isEmpty()) {
             line(Tone.PLAIN, true, heading);

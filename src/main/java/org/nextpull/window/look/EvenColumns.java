@@ -41,7 +41,7 @@ public final class EvenColumns implements LayoutManager {
         for (int first = 0; first < parts.size(); first += columns) {
             List<Component> row = parts.subList(first, Math.min(parts.size(), first + columns));
             int high = row.stream()
-                    .mapToInt(part -> Stack.heightAt(part, cell))
+                    .mapToInt(part -> StackLayout.heightAt(part, cell))
                     .max()
                     .orElse(0);
             for (int column = 0; place && column < row.size(); column++) {

@@ -7,7 +7,7 @@ import javax.swing.JTextArea;
 import javax.swing.text.DefaultCaret;
 
 /** Sentences that wrap: read by people and, by their name, by whoever does not see the page. */
-public final class Prose extends JTextArea implements Stack.Wide {
+public final class Prose extends JTextArea implements StackLayout.Wide {
     private static final long serialVersionUID = 1;
 
     public Prose(String name) {

@@ -15,7 +15,7 @@ public abstract class ScrolledPanel extends StyledPanel implements Scrollable {
      *
      * @param line height of what it is moved by, in the units of type
      */
-    protected ScrolledPanel(Stack stack, double line) {
+    protected ScrolledPanel(StackLayout stack, double line) {
         super(stack);
         this.line = line;
     }

@@ -2,7 +2,7 @@ package org.nextpull.window.page;
 
 import java.awt.Color;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -10,7 +10,7 @@ import org.nextpull.window.look.Tone;
 public final class AlarmPanel extends StyledPanel {
     private static final long serialVersionUID = 1;
 
-    private final Stack stack;
+    private final StackLayout stack;
     private final Prose act = new Prose("Alarm");
     private final Prose reason = new Prose("Alarm because");
     private final Prose keys = new Prose("Alarm keys");
@@ -22,13 +22,13 @@ public final class AlarmPanel extends StyledPanel {
      * @param putAway called when what is to be done next was read
      */
     public AlarmPanel(Runnable putAway) {
-        super(new Stack());
-        stack = (Stack) getLayout();
+        super(new StackLayout());
+        stack = (StackLayout) getLayout();
         setFocusable(true);
         getAccessibleContext().setAccessibleName("Alarm over the page");
         add(act);
         add(reason);
-        add(keys, Stack.Row.yielding(1));
+        add(keys, StackLayout.Row.yielding(1));
         KeyCommand.of("ENTER", "Enter", "put the alarm away once the throttle is closed", () -> {
                     if (sign.phase() == Signals.AlarmSign.Phase.AFTERWARDS) {
                         putAway.run();

@@ -5,7 +5,7 @@ import java.awt.Graphics;
 import java.util.List;
 import javax.swing.BorderFactory;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -16,7 +16,7 @@ public final class Banners extends StyledPanel {
     private final Prose text = new Prose("Urgent");
 
     public Banners() {
-        super(new Stack());
+        super(new StackLayout());
         add(text);
         setVisible(false);
     }

@@ -9,7 +9,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.report.Cautions;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -18,7 +18,7 @@ public final class CautionsPanel extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final int MARGIN = 90;
 
-    private final Stack stack;
+    private final StackLayout stack;
     private final JLabel title = new JLabel("Before you start");
     private final transient List<Prose> sentences = new ArrayList<>();
     private final JButton read = new JButton("I have read this");
@@ -29,8 +29,8 @@ public final class CautionsPanel extends StyledPanel {
      * @param goOn called when the operator says that it was read
      */
     public CautionsPanel(Runnable goOn) {
-        super(new Stack());
-        stack = (Stack) getLayout();
+        super(new StackLayout());
+        stack = (StackLayout) getLayout();
         add(title);
         int number = 0;
         for (String sentence : Cautions.sentences()) {

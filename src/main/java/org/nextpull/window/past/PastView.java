@@ -9,10 +9,10 @@ import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import javax.swing.JTextField;
 import org.nextpull.chart.SweepPlot;
-import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.ScrollView;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Typing;
 import org.nextpull.window.page.ChartCanvas;
@@ -26,13 +26,13 @@ final class PastView extends StyledPanel {
     private final JTextField find = new JTextField();
     private final JLabel count = new JLabel(" ");
     private final PastTable table = new PastTable();
-    private final Pane tablePane = Pane.of(table);
+    private final ScrollView tablePane = ScrollView.of(table);
     private final Prose heading = new Prose("Session");
     private final Prose text = new Prose("What the session says");
-    private final Pane textPane = Pane.upright(text);
+    private final ScrollView textPane = ScrollView.upright(text);
     private final ChartCanvas sweep;
     private final JPanel left = new JPanel(new BorderLayout(0, 6));
-    private final JPanel words = new JPanel(new Stack());
+    private final JPanel words = new JPanel(new StackLayout());
     private final SharedSplit right;
     private final SharedSplit halves;
 
@@ -66,7 +66,7 @@ final class PastView extends StyledPanel {
         left.add(tablePane, BorderLayout.CENTER);
         left.add(count, BorderLayout.SOUTH);
         words.add(heading);
-        words.add(textPane, Stack.Row.stretching(1));
+        words.add(textPane, StackLayout.Row.stretching(1));
         right = new SharedSplit(JSplitPane.VERTICAL_SPLIT, words, sweep, 0.54);
         halves = new SharedSplit(JSplitPane.HORIZONTAL_SPLIT, left, right, 0.53);
         add(halves, BorderLayout.CENTER);

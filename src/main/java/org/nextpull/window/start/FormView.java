@@ -8,7 +8,7 @@ import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.function.Function;
 import org.nextpull.window.look.ScrolledPanel;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 
 /** All sections of the form below each other. What is typed belongs to the operator: a new page never changes it. */
 final class FormView extends ScrolledPanel {
@@ -26,7 +26,7 @@ final class FormView extends ScrolledPanel {
      * @param focused is told which field has the focus
      */
     FormView(Consumer<Function<PlanForm, PlanForm>> change, Consumer<FormPage.Row> focused) {
-        super(new Stack(), 30);
+        super(new StackLayout(), 30);
         this.change = change;
         this.focused = focused;
     }

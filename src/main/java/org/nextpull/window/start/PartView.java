@@ -15,7 +15,7 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import org.nextpull.window.look.EvenColumns;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -44,7 +44,7 @@ final class PartView extends StyledPanel {
             FormPage.Part part,
             Function<FormPage.Row, RowView> makeRow,
             Consumer<Function<PlanForm, PlanForm>> change) {
-        super(new Stack());
+        super(new StackLayout());
         setOpaque(false);
         buttons(part, change);
         JPanel ends = new JPanel(new FlowLayout(FlowLayout.RIGHT, 6, 0));

@@ -20,7 +20,7 @@ import javax.swing.JList;
 import javax.swing.JPanel;
 import javax.swing.JTextField;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.look.Typing;
@@ -45,7 +45,7 @@ final class RowView extends StyledPanel {
      * @param focused is told when the field has the focus
      */
     RowView(FormPage.Row row, Consumer<String> typed, Consumer<FormPage.Row> focused) {
-        super(new Stack());
+        super(new StackLayout());
         this.row = row;
         this.name = new JLabel(row.field().label());
         this.input = row.words().isEmpty() ? text(row, typed) : choice(row, typed);

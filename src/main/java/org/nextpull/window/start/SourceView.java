@@ -22,9 +22,9 @@ import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
 import org.nextpull.intake.serial.SerialPorts;
-import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.ScrollView;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 import org.nextpull.window.page.PathChooser;
@@ -47,9 +47,9 @@ final class SourceView extends StyledPanel {
     private final Prose state = new Prose("What arrives");
     private final JLabel raw = new JLabel(" ");
     private final ArrivalsTable table = new ArrivalsTable();
-    private final Pane tablePane = Pane.of(table);
+    private final ScrollView tablePane = ScrollView.of(table);
     private final Prose said = new Prose("What the source said");
-    private final Stack stack;
+    private final StackLayout stack;
 
     /**
      * The view.
@@ -58,8 +58,8 @@ final class SourceView extends StyledPanel {
      * @param watch asks to see what arrives from there
      */
     SourceView(Runnable look, Consumer<SourceChoice> watch) {
-        super(new Stack());
-        stack = (Stack) getLayout();
+        super(new StackLayout());
+        stack = (StackLayout) getLayout();
         ButtonGroup group = new ButtonGroup();
         group.add(port);
         group.add(folder);
@@ -86,8 +86,8 @@ final class SourceView extends StyledPanel {
         List.of(again, choose, see).forEach(asks::add);
         List.of(kinds, asks).forEach(row -> row.setOpaque(false));
         List.of(title, kinds, name, portPane, asks, state, raw).forEach(this::add);
-        add(tablePane, Stack.Row.stretching(1));
-        add(said, Stack.Row.yielding(1));
+        add(tablePane, StackLayout.Row.stretching(1));
+        add(said, StackLayout.Row.yielding(1));
         kind();
         show(Arrivals.Page.none());
     }

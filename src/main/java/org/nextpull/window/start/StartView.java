@@ -13,10 +13,10 @@ import javax.swing.JLabel;
 import javax.swing.JPanel;
 import javax.swing.JSplitPane;
 import org.nextpull.report.Shown;
-import org.nextpull.window.look.Pane;
 import org.nextpull.window.look.Prose;
+import org.nextpull.window.look.ScrollView;
 import org.nextpull.window.look.SharedSplit;
-import org.nextpull.window.look.Stack;
+import org.nextpull.window.look.StackLayout;
 import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
@@ -27,7 +27,7 @@ final class StartView extends StyledPanel {
     private final JLabel plan = new JLabel();
     private final transient List<JButton> buttons = new ArrayList<>();
     private final FormView form;
-    private final Pane formPane;
+    private final ScrollView formPane;
     private final Prose hint = new Prose("About this field");
     private final Prose loose = new Prose("Beside the fields");
     private final JPanel looseButtons = new JPanel(new FlowLayout(FlowLayout.LEFT, 6, 0));
@@ -35,10 +35,10 @@ final class StartView extends StyledPanel {
     private final JButton start = new JButton("Start the session (Ctrl Enter)");
     private final Prose ready = new Prose("Whether the session can start");
     private final transient Consumer<Function<PlanForm, PlanForm>> change;
-    private final Stack stack = new Stack();
+    private final StackLayout stack = new StackLayout();
     private final JPanel head = new JPanel(new BorderLayout());
     private final JPanel left = new JPanel(stack);
-    private final JPanel right = new JPanel(new Stack());
+    private final JPanel right = new JPanel(new StackLayout());
     private final SharedSplit halves;
 
     /** What the page can be asked for. */
@@ -55,7 +55,7 @@ final class StartView extends StyledPanel {
         super(new BorderLayout());
         change = wishes.change();
         form = new FormView(change, row -> hint(row.spoken()));
-        formPane = Pane.upright(form);
+        formPane = ScrollView.upright(form);
         source = new SourceView(wishes.ports(), wishes.watch());
         plan.getAccessibleContext().setAccessibleName("Plan");
         buttons.add(button("Open (Ctrl O)", wishes.open()));
@@ -70,9 +70,9 @@ final class StartView extends StyledPanel {
         left.add(head);
         left.add(loose);
         left.add(looseButtons);
-        left.add(formPane, Stack.Row.stretching(1));
+        left.add(formPane, StackLayout.Row.stretching(1));
         left.add(hint);
-        right.add(source, Stack.Row.stretching(1));
+        right.add(source, StackLayout.Row.stretching(1));
         right.add(ready);
         right.add(start);
         start.addActionListener(event -> wishes.start().run());

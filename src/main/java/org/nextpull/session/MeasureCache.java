@@ -14,7 +14,7 @@ import org.nextpull.response.PullMeasure;
  * Measures the candidates of a day, and each no more than once while the day goes on and nothing else is asked or heard of it. Keeps what the
  * last state of the day was made of. Not for use by several threads at once.
  */
-public final class MeasuredOnce {
+public final class MeasureCache {
     private IdentityHashMap<Candidate, Known> before = new IdentityHashMap<>();
     private IdentityHashMap<Candidate, Known> now = new IdentityHashMap<>();
 

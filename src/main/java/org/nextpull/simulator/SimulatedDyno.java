@@ -27,7 +27,7 @@ import org.nextpull.unit.Span;
  * @param program how a pull is driven
  * @param instruments what is logged
  */
-record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
+record SimulatedDyno(Brake brake, BrakeProgram program, Instruments instruments) {
     static final List<Role> BRAKE_ROLES = List.of(
             Role.TIME,
             Role.ENGINE_SPEED,
@@ -60,7 +60,7 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
     private static final double LAMBDA_DELAY_S = 0.15;
     private static final Brake.Losses GEARS_AND_TYRES = new Brake.Losses(0.09, 14);
 
-    static Outcome<RigKit> of(SweepPlan plan, Span band) {
+    static Outcome<SimulatedDyno> of(SweepPlan plan, Span band) {
         DynoFacts dyno = plan.dyno();
         boolean inertia = dyno.kind() == DynoFacts.Kind.CHASSIS_INERTIA;
         double hz = plan.log().hints().sampleHz().orElse(inertia ? ROLLER_SAMPLE_HZ : SAMPLE_HZ);
@@ -72,17 +72,17 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
         }
         Outcome<Brake> brake = inertia ? roller(dyno) : Outcome.of(brake(dyno));
         double delay = plan.log().lambdaDelayS().orElse(LAMBDA_DELAY_S);
-        return brake.map(found -> new RigKit(
+        return brake.map(found -> new SimulatedDyno(
                 found,
                 program(plan, range(plan, band), inertia),
                 inertia ? rollerInstruments(hz, delay) : brakeInstruments(plan, hz, delay)));
     }
 
     /** The same dyno, with instruments for these as well. */
-    RigKit logging(Set<Role> more) {
+    SimulatedDyno logging(Set<Role> more) {
         Set<Role> roles = new LinkedHashSet<>(instruments.roles());
         roles.addAll(more);
-        return new RigKit(brake, program, instruments.logging(List.copyOf(roles)));
+        return new SimulatedDyno(brake, program, instruments.logging(List.copyOf(roles)));
     }
 
     /** Whether there can be an instrument for it: a roller has nothing that torque could be read off. */
@@ -100,7 +100,7 @@ record RigKit(Brake brake, BrakeProgram program, Instruments instruments) {
         return instruments.logs(Role.ADVANCE);
     }
 
-    private static Outcome<RigKit> cannot(String key, String value) {
+    private static Outcome<SimulatedDyno> cannot(String key, String value) {
         return Outcome.failed(Finding.error(
                 FindingCode.RIG_CANNOT,
                 Place.nowhere().withKey(key),

@@ -16,12 +16,12 @@ import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Chunk;
 
 /** What a session captured before the program ended, played again for the same sources. */
-final class Earlier {
+final class EarlierCaptures {
     private final List<String> sources;
     private final FolderMemory memory = new FolderMemory();
     private final Set<String> unknown = new HashSet<>();
 
-    Earlier(List<String> sources) {
+    EarlierCaptures(List<String> sources) {
         this.sources = sources;
     }
 

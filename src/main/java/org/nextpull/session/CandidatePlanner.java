@@ -28,7 +28,7 @@ import org.nextpull.response.MeasuredPull;
  * that end when the difference is told or the planned runs are used up. The gain comes from the decision runs alone, not from the best
  * pulls of the sweeps. Read off the pulls, so that a day says the same live, replayed and as a whole.
  */
-final class Deciding {
+final class CandidatePlanner {
     private final SweepPlan plan;
     private final List<MeasuredPull> pulls;
     private final List<MeasuredPull> before;
@@ -40,7 +40,7 @@ final class Deciding {
     /** Pulls of the day up to the end of the last sweep. */
     private int sweeps;
 
-    private Deciding(
+    private CandidatePlanner(
             SweepPlan plan,
             List<MeasuredPull> pulls,
             List<MeasuredPull> before,
@@ -77,7 +77,7 @@ final class Deciding {
             Optional<String> announced,
             BiFunction<List<MeasuredPull>, NextConfiguration, Day> days,
             Map<Sweep, Verdict> judged) {
-        return new Deciding(plan, pulls, before, announced, days, judged).answer();
+        return new CandidatePlanner(plan, pulls, before, announced, days, judged).answer();
     }
 
     private Answer answer() {

@@ -13,7 +13,7 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 
 /** How the sources are doing, from what arrives of them and what is said of them. */
-final class Links {
+final class LinkStates {
     /** What is said of a source when something is wrong that goes by. */
     private static final Set<FindingCode> TROUBLES = Set.of(
             FindingCode.WIRE_SILENT,
@@ -45,7 +45,7 @@ final class Links {
     private final Map<String, Source> sources = new LinkedHashMap<>();
     private boolean changed;
 
-    Links(List<String> names) {
+    LinkStates(List<String> names) {
         names.forEach(name -> sources.put(name, new Source()));
     }
 

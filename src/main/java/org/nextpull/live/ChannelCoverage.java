@@ -21,7 +21,7 @@ import org.nextpull.response.PullMeasure;
  * Says, once it is known what the sources send, what the plan needs and none of them sends: before the first pull, not after it; and in a
  * pull, which channel that guards a limit has fallen silent.
  */
-final class Coverage {
+final class ChannelCoverage {
     /** Other columns, or other kinds of lines, may be understood a little later than the first. */
     private static final double SETTLE_S = 3;
 
@@ -34,7 +34,7 @@ final class Coverage {
     private boolean said;
     private final Set<Channel> silent = new HashSet<>();
 
-    Coverage(DayIntake intake, WireChain chain) {
+    ChannelCoverage(DayIntake intake, WireChain chain) {
         this.intake = intake;
         this.chain = chain;
     }

@@ -42,13 +42,13 @@ import org.nextpull.unit.Span;
  * @param truth what is best on that day at the mixture that the plan starts with, over the band
  * @param benchSeed where the chance of the pulls comes from
  */
-record RigEngine(
+record SimulatedEngine(
         SweepPlan plan,
         long seed,
         ModelEngine engine,
         EngineFuel fuel,
         WeatherDay day,
-        RigKit kit,
+        SimulatedDyno kit,
         TruthFinder.Truth truth,
         long benchSeed) {
     /** The present map of a plan that sets offsets lies this far on the retarded side of best, and is flat. */
@@ -58,16 +58,16 @@ record RigEngine(
     private static final double HALF_DEG = 0.5;
     private static final double[] CORNER_LAMBDAS = {0.72, 1.08};
 
-    static Outcome<RigEngine> of(SweepPlan plan, long seed) {
+    static Outcome<SimulatedEngine> of(SweepPlan plan, long seed) {
         return of(plan, seed, plan.fuel());
     }
 
     /** The same engine on the same day for each candidate of the plan, on the fuel of that, by label; for a plan without any, on its own. */
-    static Outcome<Map<String, RigEngine>> candidates(SweepPlan plan, long seed) {
+    static Outcome<Map<String, SimulatedEngine>> candidates(SweepPlan plan, long seed) {
         if (!plan.decides()) {
             return of(plan, seed).map(rig -> Map.of("", rig));
         }
-        Outcome<Map<String, RigEngine>> all = Outcome.of(new LinkedHashMap<>());
+        Outcome<Map<String, SimulatedEngine>> all = Outcome.of(new LinkedHashMap<>());
         for (SweepPlan.Candidate candidate : plan.candidates()) {
             FuelChoice fuel = new FuelChoice(
                     candidate.fuel().or(() -> plan.fuel().blend()), plan.fuel().own());
@@ -79,7 +79,7 @@ record RigEngine(
         return all;
     }
 
-    private static Outcome<RigEngine> of(SweepPlan plan, long seed, FuelChoice choice) {
+    private static Outcome<SimulatedEngine> of(SweepPlan plan, long seed, FuelChoice choice) {
         if (plan.timing().isEmpty() && plan.mixture().isEmpty()) {
             return Outcome.failed(Finding.error(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -92,7 +92,7 @@ record RigEngine(
         EngineDesign design = variety.vary(PlanDesign.of(plan.engine(), band));
         Outcome<EngineFuel> listed =
                 choice.inTank().map(tank -> tank.then(EngineFuel::of)).orElseGet(() -> EngineFuel.named("e10"));
-        return RigKit.of(plan, band).then(kit -> {
+        return SimulatedDyno.of(plan, band).then(kit -> {
             List<Finding> unlikely =
                     PlanDesign.check(design, kit, startLambda(plan).value());
             return unlikely.isEmpty()
@@ -102,8 +102,8 @@ record RigEngine(
         });
     }
 
-    private static Outcome<RigEngine> assemble(
-            SweepPlan plan, long seed, ModelEngine engine, EngineFuel listed, RigKit kit, Variety variety) {
+    private static Outcome<SimulatedEngine> assemble(
+            SweepPlan plan, long seed, ModelEngine engine, EngineFuel listed, SimulatedDyno kit, Variety variety) {
         Span band = span(plan.band().orElseThrow());
         EngineFuel fuel = variety.vary(listed);
         WeatherDay day = variety.day()
@@ -120,7 +120,7 @@ record RigEngine(
         if (!unlikely.isEmpty()) {
             return Outcome.failed(unlikely);
         }
-        return Outcome.of(new RigEngine(plan, seed, engine, fuel, day, kit, truth, variety.benchSeed()));
+        return Outcome.of(new SimulatedEngine(plan, seed, engine, fuel, day, kit, truth, variety.benchSeed()));
     }
 
     private static Optional<List<Finding>> cannotRun(ModelEngine engine, OperatingPoint start, Span range) {
@@ -136,8 +136,8 @@ record RigEngine(
         return Optional.empty();
     }
 
-    RigEngine withKit(RigKit other) {
-        return new RigEngine(plan, seed, engine, fuel, day, other, truth, benchSeed);
+    SimulatedEngine withKit(SimulatedDyno other) {
+        return new SimulatedEngine(plan, seed, engine, fuel, day, other, truth, benchSeed);
     }
 
     Bench bench() {
@@ -239,7 +239,7 @@ record RigEngine(
         private final double mostEvents;
         private double events;
 
-        KnockCount(RigEngine rig) {
+        KnockCount(SimulatedEngine rig) {
             this.band = rig.band();
             this.mostEvents = rig.plan().limits().knockEventsThatCount();
         }

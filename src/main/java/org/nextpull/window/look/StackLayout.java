@@ -16,7 +16,7 @@ import java.util.stream.Stream;
  * Parts below one another, each as wide as the place. Where there is too little height, parts that yield are left out, those of the
  * highest number first; what is over goes to the parts that stretch. Parts whose height follows from their width, as of sentences, are as high as they must be.
  */
-public final class Stack implements LayoutManager2 {
+public final class StackLayout implements LayoutManager2 {
     /**
      * How high a part is.
      *
@@ -96,7 +96,7 @@ public final class Stack implements LayoutManager2 {
         if (part instanceof Wide wide) {
             return wide.heightAt(width);
         }
-        if (part instanceof Container inner && inner.getLayout() instanceof Stack stack) {
+        if (part instanceof Container inner && inner.getLayout() instanceof StackLayout stack) {
             return stack.heightAt(inner, width);
         }
         return part instanceof Container inner && inner.getLayout() instanceof EvenColumns columns

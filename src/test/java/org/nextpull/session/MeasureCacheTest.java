@@ -17,8 +17,8 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 
 /** A day that goes on says what the same day says measured anew, and measures no pull twice. */
-class MeasuredOnceTest {
-    private final MeasuredOnce once = new MeasuredOnce();
+class MeasureCacheTest {
+    private final MeasureCache once = new MeasureCache();
 
     private SessionInput input() throws IOException {
         SweepPlan plan = PlanText.read(Files.readString(Path.of("sweep-plans/hillclimb-e10-timing.toml")), "plan.toml")

@@ -12,7 +12,7 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Temperature;
 
 /** The time between two pulls: what is left of the one that the plan wants, and when temperatures ask to look at the advice again. */
-final class Waiting {
+final class CoolDown {
     private static final double LEAST_S = 1;
     private static final double WHILE_WAITING_S = 2;
 

@@ -17,13 +17,13 @@ import org.nextpull.window.look.StyledPanel;
 import org.nextpull.window.look.Tone;
 
 /** Paints one card: number and sign, setting, response, change. Struck and refused pulls are crossed out, the next one is dashed. */
-final class StripPainter extends StyledPanel implements ListCellRenderer<PullStrip.Card> {
+final class CardPainter extends StyledPanel implements ListCellRenderer<PullStrip.Card> {
     private static final long serialVersionUID = 1;
 
     private transient PullStrip.@Nullable Card card;
     private boolean selected;
 
-    StripPainter() {
+    CardPainter() {
         super(new BorderLayout());
         setOpaque(true);
     }

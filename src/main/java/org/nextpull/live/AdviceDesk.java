@@ -10,7 +10,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
-import org.nextpull.session.MeasuredOnce;
+import org.nextpull.session.MeasureCache;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
@@ -22,11 +22,11 @@ import org.tinylog.Logger;
  * Works out the result of the day and keeps it, away from the thread that reads and sounds alarms. Of several questions that wait only
  * the newest is answered.
  */
-final class Desk {
+final class AdviceDesk {
     private final Executor executor;
     private final Keeper keeper;
     /** Used where answers are worked out alone. */
-    private final MeasuredOnce measured = new MeasuredOnce();
+    private final MeasureCache measured = new MeasureCache();
 
     private final AtomicReference<Optional<Question>> waiting = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Answer>> done = new AtomicReference<>(Optional.empty());
@@ -55,7 +55,7 @@ final class Desk {
     record Answer(Question question, Outcome<SessionResult> result) {}
 
     /** Works on one thread, in the order in which it is asked. */
-    Desk(Executor executor, Keeper keeper) {
+    AdviceDesk(Executor executor, Keeper keeper) {
         this.executor = executor;
         this.keeper = keeper;
     }
@@ -92,11 +92,11 @@ final class Desk {
 
     /** The result of a day, or a finding: a fault in the arithmetic must not end a running session. */
     static Outcome<SessionResult> evaluate(SessionInput input, List<SourcePulls> sources) {
-        return evaluate(input, sources, new MeasuredOnce());
+        return evaluate(input, sources, new MeasureCache());
     }
 
     private static Outcome<SessionResult> evaluate(
-            SessionInput input, List<SourcePulls> sources, MeasuredOnce measured) {
+            SessionInput input, List<SourcePulls> sources, MeasureCache measured) {
         try {
             return Outcome.of(Session.evaluate(input, sources, measured));
         } catch (RuntimeException fault) {
