@@ -157,12 +157,13 @@ final class FuelCommand implements Runnable {
                     "What changes when one fuel takes the place of another at the same air: mass, volume, jets, cooling, energy.")
     int compare(
             @Parameters(paramLabel = "FUEL", description = "The fuel to change to.") String name,
-            @Option(
-                            names = "--against",
-                            paramLabel = "FUEL",
-                            defaultValue = "petrol",
-                            description = "The fuel in use (default: ${DEFAULT-VALUE}).")
-                    String against,
+            @Parameters(
+                            arity = "0..1",
+                            paramLabel = "IN_USE",
+                            description = "The fuel in use, as --against names it (default: petrol).")
+                    Optional<String> other,
+            @Option(names = "--against", paramLabel = "FUEL", description = "The fuel in use.")
+                    Optional<String> against,
             @Option(
                             names = "--lambda",
                             paramLabel = "L",
@@ -177,12 +178,16 @@ final class FuelCommand implements Runnable {
             @Mixin KnownFuels known,
             @Mixin OutputOptions output) {
         Lambda mine = Conversions.lambda(known.at(), "--lambda", lambda);
-        Lambda other = againstLambda
+        Lambda otherLambda = againstLambda
                 .map(value -> Conversions.lambda(known.at(), "--against-lambda", value))
                 .orElse(mine);
         Fuel fuel = known.named(name);
-        Fuel inUse = known.named(against);
-        FuelSwap swap = FuelSwap.between(new FuelDose(fuel, mine), new FuelDose(inUse, other));
+        if (other.isPresent() && against.isPresent()) {
+            throw new ParameterException(
+                    known.at(), "Name the fuel in use once: " + other.get() + " or --against " + against.get() + ".");
+        }
+        Fuel inUse = known.named(against.or(() -> other).orElse("petrol"));
+        FuelSwap swap = FuelSwap.between(new FuelDose(fuel, mine), new FuelDose(inUse, otherLambda));
         Optional<FuelSwap> best = FuelSwap.atBestPower(fuel, inUse);
         return known.tell(
                 console,

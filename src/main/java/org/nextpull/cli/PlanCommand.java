@@ -99,7 +99,7 @@ final class PlanCommand implements Callable<Integer> {
             Path file = TextFile.path(out);
             TextFile.require(WrittenFiles.of(file), inputs.files());
             if (Files.exists(file)) {
-                throw TextFile.notWritable(out, "there is one already, which may hold what you filled in");
+                throw new Program.BadInput(List.of(Finding.error(FindingCode.PLAN_THERE_ALREADY, Place.inFile(out))));
             }
             TextFile.write(file, text, console);
         }

@@ -346,6 +346,7 @@ public enum FindingCode implements WrittenId {
     FOLDER_NOT_WRITABLE,
     INPUT_NOT_WRITTEN_OVER,
     FILE_OF_ANOTHER,
+    PLAN_THERE_ALREADY,
 
     // window
     NO_DISPLAY;

@@ -84,12 +84,14 @@ public final class FindingText {
         return findings.stream().findFirst().map(this::withPlace).orElse("");
     }
 
-    /** Where it is, what it is and what to do: {@code day.csv, line 12: ...}. */
+    /** Where it is, what it is and what to do: {@code day.csv, line 12: ...}; what is a pull's names the pull in place of its first line. */
     public String withPlace(Finding finding) {
         String sentence = sentence(finding);
         StringBuilder place = new StringBuilder();
         finding.place().file().filter(file -> !sentence.contains(file)).ifPresent(place::append);
-        finding.place().line().ifPresent(line -> append(place, "line " + line));
+        if (finding.place().pull().isEmpty()) {
+            finding.place().line().ifPresent(line -> append(place, "line " + line));
+        }
         finding.place().column().ifPresent(column -> append(place, "column " + column));
         finding.place().key().filter(key -> !sentence.contains(key)).ifPresent(key -> append(place, key));
         return place.isEmpty() ? sentence : place + ": " + sentence;

@@ -151,8 +151,8 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
             case BUDGET -> "Out of pulls (" + end.pulls() + "): the answer is not settled. " + left + ".";
             default -> "The sweep ends. " + left + ".";
         };
-        return Words.of(why + " Chance of more than 0.5 % left after " + Shown.count(end.pulls(), "pull") + ": "
-                + chance(end.left().chanceOfMuch()) + ".");
+        return Words.of(
+                why + " Chance of more than 0.5 % left: " + chance(end.left().chanceOfMuch()) + ".");
     }
 
     private static String left(TorqueLeft left) {

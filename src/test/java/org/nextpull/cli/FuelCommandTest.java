@@ -296,4 +296,13 @@ class FuelCommandTest {
         assertThat(made.path("flow").path("equal_lambda"))
                 .isEqualTo(listed.path("flow").path("equal_lambda"));
     }
+
+    @Test
+    void theFuelInUseMayStandBehindTheOther() {
+        assertThat(Run.of("fuel compare e85 e10").out())
+                .isEqualTo(Run.of("fuel compare e85 --against e10").out());
+        Run twice = Run.of("fuel compare e85 e10 --against petrol");
+        assertThat(twice.status()).isEqualTo(2);
+        assertThat(twice.err()).contains("Name the fuel in use once: e10 or --against petrol.");
+    }
 }

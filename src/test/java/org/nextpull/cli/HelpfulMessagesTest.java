@@ -57,8 +57,9 @@ class HelpfulMessagesTest {
                 + " " + lowThrottle());
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.out())
-                .startsWith("No pull could be used.")
-                .contains("low.csv: No pull was found that could be used", "never reaches 100 %", "full_load_percent");
+                .startsWith("No pull could be used: see why each was rejected")
+                .doesNotContain("No pull was found")
+                .contains("never reaches 100 %", "full_load_percent");
         assertThat(Run.of("inspect " + folder.resolve("low.csv")).out())
                 .contains("no pull was found in " + folder.resolve("low.csv"));
     }

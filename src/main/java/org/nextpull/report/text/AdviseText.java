@@ -9,6 +9,7 @@ import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.SweepAnswer;
 import org.nextpull.advice.Verdict;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
@@ -46,6 +47,9 @@ public final class AdviseText {
             PullColumn.MEAN_TORQUE,
             PullColumn.STANDING);
 
+    private static final String NO_PULL =
+            "No pull could be used: see why each was rejected, or check that the log holds full-load pulls over the band.\n";
+
     private final Shown shown;
     private final AdviceText words;
     private final AnswerText answers;
@@ -66,7 +70,7 @@ public final class AdviseText {
     private String answer(SessionResult result, boolean withPulls) {
         StringBuilder text = new StringBuilder();
         if (result.isWithoutAnswer()) {
-            text.append("No pull could be used.\n").append(findings(result)).append('\n');
+            text.append(NO_PULL).append(findings(result)).append('\n');
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         if (result.verdict().isEmpty() && !result.isWithoutAnswer()) {
@@ -159,7 +163,10 @@ public final class AdviseText {
     }
 
     private String findings(SessionResult result) {
-        String text = new FindingLines(sentences).text(result.found());
+        String text = new FindingLines(sentences)
+                .text(result.found().stream()
+                        .filter(finding -> !result.isWithoutAnswer() || finding.code() != FindingCode.NO_PULL_TO_USE)
+                        .toList());
         return text.isEmpty() ? "" : "\n" + text;
     }
 
