@@ -3,6 +3,7 @@ package org.nextpull.air;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -39,7 +40,7 @@ public final class PressureCheck {
      * @param place what the findings are about
      * @throws IllegalArgumentException at an altitude so high that the standard atmosphere has no pressure there (44 km)
      */
-    public static List<Finding> of(PressureReadings readings, Place place) {
+    public static List<Finding> of(Readings readings, Place place) {
         List<Finding> findings = new ArrayList<>();
         readings.given()
                 .flatMap(given -> readings.logged().flatMap(logged -> againstLogger(given, logged)))
@@ -135,5 +136,45 @@ public final class PressureCheck {
                 Place.nowhere(),
                 Detail.of("barometer", barometer.pascals()),
                 Detail.of("other", other.pascals()));
+    }
+
+    /**
+     * Whatever is known about the pressure of a day, for {@link PressureCheck}; all may be absent.
+     *
+     * @param given barometer that somebody typed in
+     * @param logged median of the logger's barometer
+     * @param manifoldAtRest manifold pressure with the engine stopped
+     * @param manifoldAtFullLoad manifold pressure at full load of a naturally aspirated engine; leave it out for a boosted one
+     * @param altitudeMetres altitude of the dyno above sea level in m; the standard atmosphere has one from -5,000 to 11,000 m
+     */
+    public record Readings(
+            Optional<Pressure> given,
+            Optional<Pressure> logged,
+            Optional<Pressure> manifoldAtRest,
+            Optional<Pressure> manifoldAtFullLoad,
+            OptionalDouble altitudeMetres) {
+
+        public static Readings none() {
+            return new Readings(
+                    Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+        }
+
+        public Readings withGiven(Pressure pressure) {
+            return new Readings(Optional.of(pressure), logged, manifoldAtRest, manifoldAtFullLoad, altitudeMetres);
+        }
+
+        /**
+         * The same with the altitude of the dyno.
+         *
+         * @param metres above sea level, from -5,000 to 11,000
+         */
+        public Readings withAltitude(double metres) {
+            return new Readings(given, logged, manifoldAtRest, manifoldAtFullLoad, OptionalDouble.of(metres));
+        }
+
+        /** The barometer that will be used: the logger's, else the one typed in. */
+        public Optional<Pressure> barometer() {
+            return logged.or(() -> given);
+        }
     }
 }

@@ -6,7 +6,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.AirState;
 import org.nextpull.air.HylandWexler;
-import org.nextpull.air.PressureReadings;
+import org.nextpull.air.PressureCheck;
 import org.nextpull.air.Weather;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Pressure;
@@ -140,8 +140,8 @@ final class WeatherReadings {
     }
 
     /** The barometer and what it can be checked against. */
-    PressureReadings pressures(CommandLine at, Weather weather) {
-        PressureReadings known = PressureReadings.none().withGiven(weather.barometer());
+    PressureCheck.Readings pressures(CommandLine at, Weather weather) {
+        PressureCheck.Readings known = PressureCheck.Readings.none().withGiven(weather.barometer());
         Optional<Double> metres = altitude.map(amount -> amount.si(at, "--altitude", Quantity.LENGTH));
         if (metres.filter(m -> m < LOWEST_M || m > HIGHEST_M).isPresent()) {
             throw new ParameterException(at, "--altitude must lie between -500 and 6000 m.");

@@ -37,7 +37,7 @@ public record CorrectedCurve(RawCurve raw, Correction correction) {
      *
      * @throws IllegalStateException when the noise of the curve was left out
      */
-    public Optional<BandMean> bandMean(SpeedBand band) {
+    public Optional<RawCurve.BandMean> bandMean(SpeedBand band) {
         return raw.bandMean(band).map(mean -> mean.times(factor()));
     }
 

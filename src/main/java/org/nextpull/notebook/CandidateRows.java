@@ -11,6 +11,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -49,14 +50,14 @@ final class CandidateRows {
                 .put("first_line", candidate.firstLine())
                 .put("last_line", candidate.lastLine())
                 .put("duration_s", candidate.durationS())
-                .put("kind", Ids.of(candidate.kind()))
+                .put("kind", candidate.kind())
                 .put("from_rpm", candidate.fromRpm())
                 .put("to_rpm", candidate.toRpm())
-                .put("speed_role", Ids.of(candidate.speed().channel().role()))
+                .put("speed_role", candidate.speed().channel().role())
                 .put("speed_sensor", candidate.speed().channel().sensor())
-                .put("speed_axis", Ids.of(candidate.speed().axis()))
+                .put("speed_axis", candidate.speed().axis())
                 .put("rpm_per_unit", candidate.speed().rpmPerUnit())
-                .put("refusal", candidate.refusal().map(refusal -> Ids.of(refusal.reason())))
+                .put("refusal", candidate.refusal().map(Refusal::reason))
                 .put("plateaus", plateaus(candidate.plateaus()))
                 .put("fingerprint", PullFingerprint.of(candidate.samples()))
                 .put("samples", SampleBlob.write(candidate.samples()))
@@ -104,8 +105,7 @@ final class CandidateRows {
             throws SQLException, IOException {
         Key key = new Key(source.position(), row.integer("number"));
         List<Finding> refusals = known.getOrDefault(owner(FindingRows.Kind.REFUSAL, key), List.of());
-        Optional<Refusal> refusal = row.find("refusal")
-                .map(id -> Ids.constant(Refusal.Reason.class, id))
+        Optional<Refusal> refusal = row.findConstant(Refusal.Reason.class, "refusal")
                 .flatMap(reason -> refusals.stream().findFirst().map(finding -> new Refusal(reason, finding)));
         Samples samples = samples(row, row.blob("samples"));
         return new Candidate(
@@ -116,14 +116,14 @@ final class CandidateRows {
                         row.wide("last_line"),
                         row.real("duration_s"),
                         Candidate.Lines.stepS(samples)),
-                Ids.constant(Candidate.Kind.class, row.text("kind")),
+                row.constant(Candidate.Kind.class, "kind"),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
                 new Candidate.AtHand(samples),
                 plateaus(row.text("plateaus")),
                 new SpeedSource(
-                        new Channel(Ids.role(row.text("speed_role")), row.integer("speed_sensor")),
-                        Ids.constant(SpeedSource.Axis.class, row.text("speed_axis")),
+                        new Channel(row.constant(Role.class, "speed_role"), row.integer("speed_sensor")),
+                        row.constant(SpeedSource.Axis.class, "speed_axis"),
                         row.real("rpm_per_unit")),
                 alignment(row),
                 knock(row),

@@ -14,6 +14,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
@@ -112,7 +113,11 @@ public record Checkup(int sessions, int pulls, List<Finding> findings) {
         private void compare(KeptSession.Pull before, MeasuredPull now) {
             int pull = before.number();
             compare(pull, "standing", before.standing(), now.standing().id());
-            compare(pull, "knock", before.knock(), Ids.of(now.knock().mark()));
+            compare(
+                    pull,
+                    "knock",
+                    before.knock(),
+                    WrittenId.of(now.knock().mark().name()));
             KeptSession.Pull.KeptSetting setting = before.setting();
             compare(
                     pull,

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.OptionalLong;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.finding.WrittenId;
 
 /** The connection to the file, with the few things that are asked of it. For one thread at a time. */
 final class Database implements AutoCloseable {
@@ -176,6 +177,9 @@ final class Database implements AutoCloseable {
         }
         if (value instanceof OptionalLong optional) {
             return optional.isPresent() ? optional.getAsLong() : null;
+        }
+        if (value instanceof Enum<?> constant) {
+            return WrittenId.of(constant.name());
         }
         if (value instanceof Boolean flag) {
             return flag ? 1 : 0;

@@ -43,7 +43,7 @@ record FindingRows(Database database, long session) {
         database.run(
                 "delete from finding where session = ? and owner = ? and source = ? and number = ?",
                 session,
-                Ids.of(owner.kind()),
+                owner.kind(),
                 owner.source(),
                 owner.number());
         for (Finding finding : findings) {
@@ -53,18 +53,18 @@ record FindingRows(Database database, long session) {
 
     /** Forgets all findings of a kind. */
     void clear(Kind kind) throws NotebookException {
-        database.run("delete from finding where session = ? and owner = ?", session, Ids.of(kind));
+        database.run("delete from finding where session = ? and owner = ?", session, kind);
     }
 
     private void write(Owner owner, Finding finding) throws NotebookException {
         Place place = finding.place();
         long id = InsertRow.into("finding")
                 .put("session", session)
-                .put("owner", Ids.of(owner.kind()))
+                .put("owner", owner.kind())
                 .put("source", owner.source())
                 .put("number", owner.number())
                 .put("code", finding.code().id())
-                .put("severity", Ids.of(finding.severity()))
+                .put("severity", finding.severity())
                 .put("file", place.file())
                 .put("line", place.line())
                 .put("column_number", place.column())
@@ -105,7 +105,7 @@ record FindingRows(Database database, long session) {
     }
 
     private static Owner owner(QueryRow row) throws SQLException {
-        return new Owner(Ids.constant(Kind.class, row.text("owner")), row.integer("source"), row.integer("number"));
+        return new Owner(row.constant(Kind.class, "owner"), row.integer("source"), row.integer("number"));
     }
 
     private static Detail detail(QueryRow row) throws SQLException {
@@ -125,8 +125,8 @@ record FindingRows(Database database, long session) {
                 row.find("plan_key"),
                 row.findInteger("pull"));
         return new Finding(
-                Ids.constant(FindingCode.class, row.text("code")),
-                Ids.constant(Finding.Severity.class, row.text("severity")),
+                row.constant(FindingCode.class, "code"),
+                row.constant(Finding.Severity.class, "severity"),
                 details,
                 place);
     }

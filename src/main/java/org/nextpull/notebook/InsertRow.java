@@ -5,6 +5,7 @@ import java.util.Collections;
 import java.util.List;
 import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
+import org.nextpull.finding.WrittenId;
 
 /** A row to be written, column by column. Absent values become null. */
 final class InsertRow {
@@ -20,7 +21,10 @@ final class InsertRow {
         return new InsertRow(table);
     }
 
-    /** A text, number, instant, byte array, or an optional of one. */
+    /**
+     * A text, number, instant, byte array, constant, or an optional of one. A constant stands in the file as its {@link WrittenId}, so that
+     * giving it another name is a migration that a test notices.
+     */
     InsertRow put(String column, Object value) {
         columns.add(column);
         values.add(value);

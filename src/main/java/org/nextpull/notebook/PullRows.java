@@ -62,7 +62,7 @@ record PullRows(Database database, long session) {
                 .put("leanest_lambda", pull.leanestLambda().map(Lambda::value))
                 .put("standard", pull.correction().map(one -> one.standard().id()))
                 .put("correction", pull.correction().map(Correction::factor))
-                .put("knock", Ids.of(pull.knock().mark()))
+                .put("knock", pull.knock().mark())
                 .put("knock_events", pull.knock().events())
                 .put("knock_level", pull.knock().worstLevel());
         put(entry, pull.setting(), pull.asked());

@@ -2,10 +2,12 @@ package org.nextpull.notebook;
 
 import java.sql.ResultSet;
 import java.sql.SQLException;
+import java.util.Arrays;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.DoubleFunction;
+import org.nextpull.finding.WrittenId;
 
 /** A row of a query, read by the names of its columns. */
 final class QueryRow {
@@ -21,6 +23,22 @@ final class QueryRow {
 
     Optional<String> find(String column) throws SQLException {
         return Optional.ofNullable(rows.getString(column));
+    }
+
+    /** The constant of that name; {@link IllegalArgumentException} for one that this version does not know. */
+    <E extends Enum<E>> E constant(Class<E> type, String column) throws SQLException {
+        return named(type, text(column));
+    }
+
+    <E extends Enum<E>> Optional<E> findConstant(Class<E> type, String column) throws SQLException {
+        return find(column).map(id -> named(type, id));
+    }
+
+    static <E extends Enum<E>> E named(Class<E> type, String id) {
+        return Arrays.stream(type.getEnumConstants())
+                .filter(constant -> WrittenId.of(constant.name()).equals(id))
+                .findFirst()
+                .orElseThrow(() -> new IllegalArgumentException("\"" + id + "\" is no " + type.getSimpleName()));
     }
 
     int integer(String column) throws SQLException {

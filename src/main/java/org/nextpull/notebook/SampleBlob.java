@@ -14,8 +14,10 @@ import java.util.zip.CRC32;
 import java.util.zip.DeflaterOutputStream;
 import java.util.zip.InflaterInputStream;
 import org.nextpull.channel.Channel;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
+import org.nextpull.finding.WrittenId;
 
 /**
  * Samples as bytes, every bit of every number kept. Coding 1, big-endian:
@@ -43,7 +45,7 @@ final class SampleBlob {
             out.writeInt(samples.rows());
             out.writeInt(samples.channels().size());
             for (Channel channel : samples.channels()) {
-                writeText(out, Ids.of(channel.role()));
+                writeText(out, WrittenId.of(channel.role().name()));
                 out.writeInt(channel.sensor());
             }
             for (int row = 0; row < samples.rows(); row++) {
@@ -155,7 +157,7 @@ final class SampleBlob {
                 throw new IOException("samples of an impossible size");
             }
             for (int index = 0; index < count; index++) {
-                channels.add(new Channel(Ids.role(readText()), in.readInt()));
+                channels.add(new Channel(QueryRow.named(Role.class, readText()), in.readInt()));
             }
             long[] lines = new long[rows];
             for (int row = 0; row < rows; row++) {

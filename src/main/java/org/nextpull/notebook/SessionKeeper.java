@@ -42,7 +42,7 @@ final class SessionKeeper {
                 .put("plan_name", start.planName())
                 .put("plan_text", start.planText())
                 .put("engine", engine.name())
-                .put("induction", Ids.of(engine.induction()))
+                .put("induction", engine.induction())
                 .put("displacement_m3", engine.displacementM3())
                 .put("cylinders", engine.cylinders())
                 .put("fuel", plan.fuel().blend())

@@ -28,7 +28,7 @@ final class SettingRows {
                     .put("lambda", setting.lambda().map(Lambda::value))
                     .put("fuel", setting.fuel())
                     .put("label", setting.label())
-                    .put("knock", Ids.of(asked.knock()))
+                    .put("knock", asked.knock())
                     .put("note", setting.note())
                     .insert(database);
         }
@@ -47,7 +47,7 @@ final class SettingRows {
                                         row.find("lambda", Lambda::of))
                                 .fitted(row.find("label"), row.find("fuel"))
                                 .withNote(row.find("note")),
-                        Ids.constant(KnockMark.class, row.text("knock"))),
+                        row.constant(KnockMark.class, "knock")),
                 session);
     }
 }

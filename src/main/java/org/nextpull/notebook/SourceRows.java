@@ -10,6 +10,7 @@ import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
+import org.nextpull.channel.Role;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.plan.Limit;
 import org.nextpull.session.SourcePulls;
@@ -58,7 +59,7 @@ record SourceRows(Database database, long session) {
                     .put("source", position)
                     .put("position", number++)
                     .put("limit_name", alarm.limit().id())
-                    .put("role", Ids.of(alarm.channel().role()))
+                    .put("role", alarm.channel().role())
                     .put("sensor", alarm.channel().sensor())
                     .put("since_line", alarm.since().line())
                     .put("since_s", alarm.since().timeS())
@@ -88,7 +89,7 @@ record SourceRows(Database database, long session) {
                     .put("power_w", row.power().map(Power::watts))
                     .put("label", row.label())
                     .put("fuel", row.fuel())
-                    .put("knock", Ids.of(row.knock()))
+                    .put("knock", row.knock())
                     .put("used", row.used())
                     .insert(database);
         }
@@ -117,9 +118,9 @@ record SourceRows(Database database, long session) {
                     .put("source", source.position())
                     .put("position", number++)
                     .put("header", column.header())
-                    .put("role", column.channel().map(channel -> Ids.of(channel.role())))
+                    .put("role", column.channel().map(Channel::role))
                     .put("sensor", column.channel().map(Channel::sensor))
-                    .put("unit", column.unit().map(Ids::of))
+                    .put("unit", column.unit())
                     .insert(database);
         }
     }
@@ -151,20 +152,20 @@ record SourceRows(Database database, long session) {
     }
 
     private static SourceDescription.Column column(QueryRow row) throws SQLException {
-        Optional<String> role = row.find("role");
+        Optional<Role> role = row.findConstant(Role.class, "role");
         OptionalInt sensor = row.findInteger("sensor");
         return new SourceDescription.Column(
                 row.text("header"),
-                role.map(id -> new Channel(Ids.role(id), sensor.orElse(1))),
-                row.find("unit").map(id -> Ids.constant(Unit.class, id)));
+                role.map(known -> new Channel(known, sensor.orElse(1))),
+                row.findConstant(Unit.class, "unit"));
     }
 
     List<Alarm> alarms(int position) throws IOException {
         return database.list(
                 "select * from alarm" + OF_SOURCE,
                 row -> new Alarm(
-                        Ids.constant(Limit.class, row.text("limit_name")),
-                        new Channel(Ids.role(row.text("role")), row.integer("sensor")),
+                        row.constant(Limit.class, "limit_name"),
+                        new Channel(row.constant(Role.class, "role"), row.integer("sensor")),
                         new Alarm.RowPlace(row.wide("since_line"), row.findReal("since_s")),
                         new Alarm.RowPlace(row.wide("until_line"), row.findReal("until_s")),
                         row.integer("row_count"),
@@ -186,7 +187,7 @@ record SourceRows(Database database, long session) {
                         row.find("power_w", Power::ofWatts),
                         row.find("label"),
                         row.find("fuel"),
-                        Ids.constant(KnockMark.class, row.text("knock")),
+                        row.constant(KnockMark.class, "knock"),
                         row.integer("used") == 1),
                 session,
                 source.position());

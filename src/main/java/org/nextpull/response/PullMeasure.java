@@ -18,7 +18,6 @@ import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
-import org.nextpull.curve.BandMean;
 import org.nextpull.curve.CorrectedCurve;
 import org.nextpull.curve.CurvePoint;
 import org.nextpull.curve.CurveReader;
@@ -176,7 +175,7 @@ public final class PullMeasure {
     private Optional<Figures> figures(Candidate candidate, CorrectedCurve curve, List<Channel> dead) {
         SpeedBand over =
                 band.or(candidate::span).orElseGet(() -> around(curve.points().get(0)));
-        Optional<BandMean> mean = curve.bandMean(over)
+        Optional<RawCurve.BandMean> mean = curve.bandMean(over)
                 .or(() -> candidate.kind().isSweep() || curve.points().size() > 1
                         ? Optional.empty()
                         : curve.bandMean(around(curve.points().get(0))));
@@ -200,7 +199,7 @@ public final class PullMeasure {
         return new SpeedBand(Math.max(0, point.rpm() - 1), point.rpm() + 1);
     }
 
-    private static OptionalDouble within(BandMean mean) {
+    private static OptionalDouble within(RawCurve.BandMean mean) {
         double torque = mean.torque().newtonMetres();
         return torque > 0
                 ? OptionalDouble.of(100 * mean.torqueError().newtonMetres() / torque)

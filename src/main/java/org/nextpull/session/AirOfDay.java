@@ -8,7 +8,6 @@ import org.nextpull.air.AirState;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.air.PressureCheck;
-import org.nextpull.air.PressureReadings;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -58,7 +57,7 @@ final class AirOfDay {
     }
 
     /** A pull's air has the logger's barometer where there is one, else the plan's, which then agrees with itself. */
-    private static PressureReadings readings(SweepPlan plan, List<MeasuredPull> pulls) {
+    private static PressureCheck.Readings readings(SweepPlan plan, List<MeasuredPull> pulls) {
         List<Conditions> conditions = pulls.stream()
                 .filter(MeasuredPull::isUsed)
                 .map(MeasuredPull::conditions)
@@ -72,12 +71,12 @@ final class AirOfDay {
                 : median(conditions.stream()
                         .flatMap(one -> one.manifold().stream())
                         .toList());
-        return new PressureReadings(
+        return new PressureCheck.Readings(
                 plan.air().baro(),
                 barometer,
                 Optional.empty(),
                 manifold,
-                PressureReadings.none().altitudeMetres());
+                PressureCheck.Readings.none().altitudeMetres());
     }
 
     private static Optional<Pressure> median(List<Pressure> pressures) {

@@ -19,7 +19,7 @@ import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.plan.text.LimitChange;
+import org.nextpull.plan.text.PlanText;
 
 /**
  * What the operator did so far, in order, and what it makes of a day. The same acts give the same day, whenever and however often they
@@ -96,7 +96,7 @@ public final class OperatorActions {
 
     /** The plan after one limit was changed, or what is wrong with the change. */
     public static Outcome<SweepPlan> changed(SweepPlan plan, OperatorAction.ChangeLimit change) {
-        return LimitChange.of(plan, change.key(), change.value());
+        return PlanText.withLimit(plan, change.key(), change.value());
     }
 
     /**

@@ -13,11 +13,11 @@ import org.nextpull.finding.Place;
 import org.nextpull.unit.Pressure;
 
 class PressureCheckTest {
-    private static final PressureReadings NONE = PressureReadings.none();
+    private static final PressureCheck.Readings NONE = PressureCheck.Readings.none();
 
     @Test
     void readingsThatAgreeSayNothing() {
-        PressureReadings readings = new PressureReadings(
+        PressureCheck.Readings readings = new PressureCheck.Readings(
                 Optional.of(kPa(95.4)),
                 Optional.of(kPa(95.6)),
                 Optional.of(kPa(95.1)),
@@ -87,12 +87,12 @@ class PressureCheckTest {
 
     @Test
     void theLoggersBarometerIsUsedBeforeTheOneGiven() {
-        PressureReadings readings = logged(95.5, 95.6);
+        PressureCheck.Readings readings = logged(95.5, 95.6);
         assertThat(readings.barometer()).contains(kPa(95.6));
         assertThat(NONE.withGiven(kPa(95.5)).barometer()).contains(kPa(95.5));
     }
 
-    private static Finding only(PressureReadings readings) {
+    private static Finding only(PressureCheck.Readings readings) {
         List<Finding> findings = PressureCheck.of(readings, Place.inFile("plan.toml"));
         assertThat(findings).hasSize(1);
         assertThat(findings.get(0).place()).isEqualTo(Place.inFile("plan.toml"));
@@ -103,8 +103,8 @@ class PressureCheckTest {
         return Pressure.ofKilopascals(kilopascals);
     }
 
-    private static PressureReadings logged(double givenKpa, double loggedKpa) {
-        return new PressureReadings(
+    private static PressureCheck.Readings logged(double givenKpa, double loggedKpa) {
+        return new PressureCheck.Readings(
                 Optional.of(kPa(givenKpa)),
                 Optional.of(kPa(loggedKpa)),
                 Optional.empty(),
@@ -112,8 +112,9 @@ class PressureCheckTest {
                 OptionalDouble.empty());
     }
 
-    private static PressureReadings manifold(double givenKpa, OptionalDouble restKpa, OptionalDouble fullLoadKpa) {
-        return new PressureReadings(
+    private static PressureCheck.Readings manifold(
+            double givenKpa, OptionalDouble restKpa, OptionalDouble fullLoadKpa) {
+        return new PressureCheck.Readings(
                 Optional.of(kPa(givenKpa)),
                 Optional.empty(),
                 restKpa.stream().mapToObj(PressureCheckTest::kPa).findFirst(),

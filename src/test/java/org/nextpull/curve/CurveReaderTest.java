@@ -70,7 +70,7 @@ class CurveReaderTest {
         return new CurveReader(dyno).read(pulls.get(0));
     }
 
-    private static BandMean mean(RawCurve curve) {
+    private static RawCurve.BandMean mean(RawCurve curve) {
         return curve.bandMean(BAND).orElseThrow();
     }
 
@@ -207,7 +207,7 @@ class CurveReaderTest {
         RawCurve curve = read.value().orElseThrow();
         assertThat(curve.axes().torqueAt()).isEqualTo(DynoFacts.Shaft.ROLLER);
         assertThat(read.findings()).extracting(Finding::code).contains(FindingCode.CURVE_TORQUE_AT_ROLLER);
-        BandMean mean = mean(curve);
+        RawCurve.BandMean mean = mean(curve);
         assertThat(mean.torque().newtonMetres()).isCloseTo(trueMean() * RATIO, within(0.006 * trueMean() * RATIO));
         assertThat(mean.power().watts() / mean.torque().newtonMetres())
                 .isCloseTo(4750 / RATIO * RAD_S_PER_RPM, within(3.0));
@@ -333,7 +333,7 @@ class CurveReaderTest {
                         return BenchLog.torque(rpm) + state[0];
                     })
                     .idle(1);
-            BandMean mean = mean(curve(log, DynoFacts.defaults()));
+            RawCurve.BandMean mean = mean(curve(log, DynoFacts.defaults()));
             squares += Math.pow(mean.torque().newtonMetres() - trueMean(), 2);
             stated += Math.pow(mean.torqueError().newtonMetres(), 2);
         }

@@ -1,5 +1,7 @@
 package org.nextpull.plan.text;
 
+import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
@@ -30,6 +32,7 @@ public final class PlanText {
     public static final int MOST_BYTES = 500_000;
 
     private static final char BYTE_ORDER_MARK = '\ufeff';
+    private static final String LIMITS = "[limits]";
     private static final char REPLACEMENT = '\ufffd';
 
     /** What can be trusted of a plan that does not parse: the keys that did parse. */
@@ -54,6 +57,36 @@ public final class PlanText {
         return unreadable.isPresent()
                 ? Outcome.failed(unreadable.get())
                 : read(Toml.parse(plain(text), TomlVersion.V1_0_0), plain(text), fileName);
+    }
+
+    /**
+     * The plan with another limit, under the checks that hold for the text of a plan.
+     *
+     * @param plan the plan as it stands
+     * @param key a key of the table {@code [limits]}
+     * @param value in the unit of that key
+     * @return the plan, or what is wrong with key or value
+     */
+    public static Outcome<SweepPlan> withLimit(SweepPlan plan, String key, double value) {
+        List<String> lines = new ArrayList<>();
+        lines.add(LIMITS);
+        lines.addAll(Arrays.stream(LimitsTable.TABLE.write(plan.limits()).split("\n"))
+                .filter(line -> !line.isBlank() && !line.equals(LIMITS) && !line.startsWith(key + " "))
+                .toList());
+        lines.add(quoted(key) + " = " + number(value));
+        String text = lines.stream().collect(Collectors.joining("\n", "", "\n"));
+        return read(text, LIMITS).map(read -> plan.withLimits(read.limits()));
+    }
+
+    /** A bare key where it is one; anything else becomes a key that no plan has, and is named as unknown. */
+    private static String quoted(String key) {
+        return key.matches("[A-Za-z0-9_-]+") ? key : "'" + key.replaceAll("['\\p{Cntrl}]", "?") + "'";
+    }
+
+    private static String number(double value) {
+        return value == Math.rint(value) && Math.abs(value) < 1e15
+                ? String.format(Locale.ROOT, "%.0f", value)
+                : Double.toString(value);
     }
 
     /** The text as TOML, whatever its keys; failed where it is none. */
