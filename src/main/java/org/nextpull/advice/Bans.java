@@ -26,7 +26,7 @@ final class Bans {
      *
      * @param timing the timing factor; empty when the plan has none
      * @param mixture the mixture factor; empty when the plan has none, and all mixtures near each other are then one
-     * @param pulls all pulls of the day, whatever their standing, without those whose ban the operator lifted by name
+     * @param pulls the pulls of the day that met something, whatever their standing, without those whose ban the operator lifted by name
      * @param marginDeg the plan's knock margin
      */
     static Bans of(Optional<Axis> timing, Optional<Axis> mixture, List<MeasuredPull> pulls, double marginDeg) {

@@ -36,7 +36,13 @@ public record Day(
 
     /** The day as it stood after its first pulls. */
     Day first(int count) {
-        return new Day(plan, pulls.subList(0, count), lifted, experience, now, next, ownWatch);
+        return first(count, count);
+    }
+
+    /** The same with at most so many of those pulls, the newest. */
+    Day first(int count, int newest) {
+        return new Day(
+                plan, pulls.subList(Math.max(0, count - newest), count), lifted, experience, now, next, ownWatch);
     }
 
     /** The same day as if there had been none before it. */

@@ -33,7 +33,6 @@ final class DayReadings {
     private final PlannerRules.Spark plan;
     private final SparkGrid grid;
     private final List<MeasuredPull> used;
-    private final int left;
     private final boolean ofRows;
     private final double[] rows;
 
@@ -43,11 +42,7 @@ final class DayReadings {
         plan = ignition.rules(view.day().plan());
         grid = ignition.grid(view.day().plan());
         ofRows = view.used().stream().anyMatch(pull -> !rowsOf(pull).isEmpty());
-        List<MeasuredPull> all = view.used().stream()
-                .filter(pull -> read(pull).findFirst().isPresent())
-                .toList();
-        used = SurfacePulls.newest(all);
-        left = all.size() - used.size();
+        used = SurfacePulls.newest(view.used(), this::isReadable);
         TreeSet<Double> speeds = new TreeSet<>();
         used.forEach(pull -> readRows(pull).forEach(row -> speeds.add(row.rpm())));
         rows = speeds.stream().mapToDouble(Double::doubleValue).toArray();
@@ -76,6 +71,10 @@ final class DayReadings {
      */
     List<Figures.AtSpeed> readRows(MeasuredPull pull) {
         return read(pull).toList();
+    }
+
+    private boolean isReadable(MeasuredPull pull) {
+        return read(pull).findFirst().isPresent();
     }
 
     private Stream<Figures.AtSpeed> read(MeasuredPull pull) {
@@ -129,7 +128,7 @@ final class DayReadings {
 
     /** How many old pulls are left out. */
     int leftOut() {
-        return left;
+        return (int) view.used().stream().filter(this::isReadable).count() - used.size();
     }
 
     double[] rows() {

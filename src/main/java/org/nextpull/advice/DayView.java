@@ -31,7 +31,7 @@ record DayView(
         Optional<Axis> timing = day.plan().timing().map(Axis::of);
         Optional<Axis> mixture = day.plan().mixture().map(Axis::of);
         List<MeasuredPull> banning = day.pulls().stream()
-                .filter(pull -> !day.lifted().contains(pull.number()))
+                .filter(pull -> !pull.isClean() && !day.lifted().contains(pull.number()))
                 .toList();
         Bans bans = Bans.of(timing, mixture, banning, day.plan().limits().knockMarginDeg());
         EngineSetting configuration = configuration(day);
@@ -43,12 +43,21 @@ record DayView(
     }
 
     static EngineSetting configuration(Day day) {
-        List<MeasuredPull> pulls =
-                day.pulls().stream().filter(MeasuredPull::isPull).toList();
-        Optional<EngineSetting> last = pulls.isEmpty()
-                ? Optional.empty()
-                : Optional.of(pulls.get(pulls.size() - 1).setting());
-        return day.next().after(last, day.plan().fuel().blend());
+        return configurationAfter(day, day.pulls().size());
+    }
+
+    /** That of a day as it stood after its first pulls. */
+    static EngineSetting configurationAfter(Day day, int pulls) {
+        int last = pulls - 1;
+        while (last >= 0 && !day.pulls().get(last).isPull()) {
+            last--;
+        }
+        return day.next()
+                .after(
+                        last < 0
+                                ? Optional.empty()
+                                : Optional.of(day.pulls().get(last).setting()),
+                        day.plan().fuel().blend());
     }
 
     /** What guards the next step. */

@@ -1,7 +1,6 @@
 package org.nextpull.advice;
 
 import java.util.Arrays;
-import java.util.List;
 import java.util.Optional;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.SparkMap;
@@ -61,28 +60,16 @@ public enum Ignition {
     }
 
     private static boolean isMapped(MeasuredPull pull) {
-        List<Figures.AtSpeed> rows = DayReadings.rowsOf(pull);
-        double[] deg = new double[rows.size()];
-        int count = 0;
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (Figures.AtSpeed row : rows) {
-            if (row.advance().isPresent()) {
-                deg[count] = row.advance().get().deg();
-                least = Math.min(least, deg[count]);
-                most = Math.max(most, deg[count++]);
-            }
-        }
-        if (count == 0 || most - least <= FLAT_DEG) {
+        double[] deg = pull.figures().map(Figures::advancesDeg).orElse(new double[0]);
+        Arrays.sort(deg);
+        if (deg.length == 0 || deg[deg.length - 1] - deg[0] <= FLAT_DEG) {
             return false;
         }
-        double[] sorted = Arrays.copyOf(deg, count);
-        Arrays.sort(sorted);
-        double middle = sorted[count / 2];
-        long off = Arrays.stream(sorted)
+        double middle = deg[deg.length / 2];
+        long off = Arrays.stream(deg)
                 .filter(value -> Math.abs(value - middle) > FLAT_DEG)
                 .count();
-        return off > FEW_ROWS * count;
+        return off > FEW_ROWS * deg.length;
     }
 
     /** Whether it takes a number for each speed. */

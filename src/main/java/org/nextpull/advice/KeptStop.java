@@ -123,11 +123,11 @@ final class KeptStop {
     }
 
     private Optional<EarlierStop.Cause> cause(int pulls, MeasuredPull last, Stop stop) {
-        boolean forbids = stop.advice()
-                .leave()
-                .filter(left -> view(pulls).isForbidden(left.setting()))
-                .isPresent();
-        if (last.knock().isHeard() && forbids) {
+        if (last.knock().isHeard()
+                && stop.advice()
+                        .leave()
+                        .filter(left -> view(pulls).isForbidden(left.setting()))
+                        .isPresent()) {
             return Optional.of(EarlierStop.Cause.KNOCK);
         }
         if (!last.limitsMet().isEmpty() && !day.lifted().contains(last.number())) {
@@ -142,19 +142,24 @@ final class KeptStop {
             return true;
         }
         MeasuredPull before = day.pulls().get(pulls - 2);
-        return !before.setting().isSameConfiguration(DayView.configuration(day.first(pulls)));
+        return !before.setting().isSameConfiguration(DayView.configurationAfter(day, pulls));
     }
 
     private boolean isNewSetting(int pulls) {
         return newSettings.computeIfAbsent(pulls, this::hasNewSetting);
     }
 
+    /** A setting is looked for among the newest pulls first: mostly it was run a few pulls ago. */
     private boolean hasNewSetting(int pulls) {
         MeasuredPull last = day.pulls().get(pulls - 1);
         if (!last.isUsed()) {
             return false;
         }
-        DayView view = view(pulls);
+        return isNewSetting(last, DayView.of(day.first(pulls, SurfacePulls.MOST_PULLS)))
+                && (pulls <= SurfacePulls.MOST_PULLS || isNewSetting(last, view(pulls)));
+    }
+
+    private static boolean isNewSetting(MeasuredPull last, DayView view) {
         DayReadings maps = new DayReadings(view);
         return view.here().stream()
                 .filter(pull -> pull.number() != last.number())

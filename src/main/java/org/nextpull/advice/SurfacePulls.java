@@ -1,10 +1,12 @@
 package org.nextpull.advice;
 
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import org.nextpull.fit.SpeedRows;
 import org.nextpull.fit.SurfacePull;
@@ -20,7 +22,7 @@ final class SurfacePulls {
     /** Plateaus at one speed whose middles lie no further apart were one stretch under load: nobody cools down in less; no source. */
     private static final double ONE_STRETCH_S = 30;
     /** A decision stays under a second up to so many pulls; of a longer archive the oldest days are left out. */
-    private static final int MOST_PULLS = 120;
+    static final int MOST_PULLS = 120;
 
     private static final double PERCENT = 100;
 
@@ -37,23 +39,29 @@ final class SurfacePulls {
         return pull.origin().day();
     }
 
-    /** The pulls of the newest days, as many days as the surface takes; of a last day that is longer the newest. */
-    static List<MeasuredPull> newest(List<MeasuredPull> pulls) {
-        Map<Integer, Long> counts =
-                pulls.stream().collect(Collectors.groupingBy(SurfacePulls::dayOf, Collectors.counting()));
-        List<Integer> days = pulls.stream().map(SurfacePulls::dayOf).distinct().toList();
-        List<Integer> kept = new ArrayList<>();
-        long count = 0;
-        for (int i = days.size() - 1; i >= 0; i--) {
-            count += counts.getOrDefault(days.get(i), 0L);
-            if (!kept.isEmpty() && count > MOST_PULLS) {
-                break;
+    /**
+     * The pulls of the newest days, as many days as the surface takes; of a last day that is longer the newest. Older pulls are not looked
+     * at, so that a decision costs as much on a long day as on a short one.
+     *
+     * @param pulls pulls in order, those of one day together
+     * @param counts which of them count
+     */
+    static List<MeasuredPull> newest(List<MeasuredPull> pulls, Predicate<MeasuredPull> counts) {
+        List<MeasuredPull> newest = new ArrayList<>();
+        for (int i = pulls.size() - 1; i >= 0 && newest.size() <= MOST_PULLS; i--) {
+            if (counts.test(pulls.get(i))) {
+                newest.add(pulls.get(i));
             }
-            kept.add(days.get(i));
         }
-        List<MeasuredPull> newest =
-                pulls.stream().filter(pull -> kept.contains(dayOf(pull))).toList();
-        return newest.subList(Math.max(0, newest.size() - MOST_PULLS), newest.size());
+        if (newest.size() > MOST_PULLS) {
+            int over = dayOf(newest.get(MOST_PULLS));
+            newest.remove(MOST_PULLS);
+            if (over != dayOf(newest.get(0))) {
+                newest.removeIf(pull -> dayOf(pull) == over);
+            }
+        }
+        Collections.reverse(newest);
+        return newest;
     }
 
     List<SurfacePull> of(List<MeasuredPull> pulls, SpeedRows speeds) {

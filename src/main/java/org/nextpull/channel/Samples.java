@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.IntFunction;
+import java.util.function.Supplier;
 
 /**
  * Immutable samples of several channels over the same rows, in the project's units. A cell may be absent: sensors are logged at
@@ -38,6 +39,9 @@ public final class Samples {
         this.labels = labels;
         this.fuels = fuels;
     }
+
+    /** Samples in memory, for those who may have them elsewhere. */
+    public record AtHand(Samples get) implements Supplier<Samples> {}
 
     /** A builder for those channels, whose order {@link SamplesBuilder#set(int, double)} counts in. */
     public static SamplesBuilder builder(List<Channel> channels) {

@@ -85,7 +85,7 @@ public final class SpeedPlots {
 
     private static List<MeasuredPull.Curve> used(SessionResult result) {
         return result.measured().stream()
-                .filter(one -> one.pull().isUsed() && one.curve().isPresent())
+                .filter(one -> one.pull().isUsed() && one.hasCurve())
                 .toList();
     }
 

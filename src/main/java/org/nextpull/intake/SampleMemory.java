@@ -24,7 +24,7 @@ public final class SampleMemory {
     private static final double SHARE = 0.4;
 
     /** Of it, what may be filled before the file takes the rest. */
-    private static final double KEPT_SHARE = 0.25;
+    private static final double KEPT_SHARE = 0.1;
 
     private long room;
     private Optional<FileChannel> file = Optional.empty();
@@ -49,7 +49,7 @@ public final class SampleMemory {
         long bytes = bytes(samples);
         if (bytes <= room || samples.hasWords()) {
             room -= bytes;
-            return () -> samples;
+            return new Samples.AtHand(samples);
         }
         try {
             FileChannel into = file.isPresent() ? file.get() : open();
@@ -60,7 +60,7 @@ public final class SampleMemory {
             int length = (int) (written - at);
             return () -> read(into, at, length, channels);
         } catch (IOException full) {
-            return () -> samples;
+            return new Samples.AtHand(samples);
         }
     }
 

@@ -119,7 +119,7 @@ final class CandidateRows {
                 row.constant(Candidate.Kind.class, "kind"),
                 row.real("from_rpm"),
                 row.real("to_rpm"),
-                new Candidate.AtHand(samples),
+                new Samples.AtHand(samples),
                 plateaus(row.text("plateaus")),
                 new SpeedSource(
                         new Channel(row.constant(Role.class, "speed_role"), row.integer("speed_sensor")),

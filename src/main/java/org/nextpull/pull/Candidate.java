@@ -85,9 +85,6 @@ public record Candidate(
         }
     }
 
-    /** Rows in memory. */
-    public record AtHand(Samples get) implements Supplier<Samples> {}
-
     public Candidate {
         plateaus = List.copyOf(plateaus);
         findings = List.copyOf(findings);
@@ -106,7 +103,7 @@ public record Candidate(
     /** The same without its rows, which fill far more memory than what is known of it. */
     public Candidate withoutSamples() {
         Samples none = Samples.builder(List.of()).build();
-        return kept(rows -> new AtHand(none)).withKnock(none);
+        return kept(rows -> new Samples.AtHand(none)).withKnock(none);
     }
 
     /** The same with its rows kept elsewhere. */
@@ -119,9 +116,14 @@ public record Candidate(
         return rows.get();
     }
 
+    /** Whether its rows are in memory. */
+    public boolean isAtHand() {
+        return rows instanceof Samples.AtHand;
+    }
+
     /** The same with its rows at hand. */
     public Candidate atHand() {
-        return kept(AtHand::new);
+        return isAtHand() ? this : kept(Samples.AtHand::new);
     }
 
     /** The same in a source of another name. */

@@ -92,7 +92,7 @@ final class CandidateMaker {
                 from > to ? Candidate.Kind.FALLING : Candidate.Kind.RISING,
                 from,
                 to,
-                new Candidate.AtHand(knock),
+                new Samples.AtHand(knock),
                 List.of(),
                 speed,
                 new Candidate.LambdaAlignment.NotApplied(),
@@ -154,11 +154,11 @@ final class CandidateMaker {
                 draft.kind(),
                 rpm(draft, draft.first(), true, trace),
                 rpm(draft, draft.last(), false, trace),
-                new Candidate.AtHand(rows.samples()),
+                new Samples.AtHand(rows.samples()),
                 draft.kind().isSweep() ? List.of() : rows.parts(),
                 speed,
                 alignment,
-                Samples.builder(List.of()).build(),
+                KnockRows.NONE,
                 refusal,
                 findings);
     }

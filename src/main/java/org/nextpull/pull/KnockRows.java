@@ -28,7 +28,7 @@ final class KnockRows {
 
     private static final double ANSWERED_S = 1;
 
-    private static final Samples NONE = Samples.builder(List.of()).build();
+    static final Samples NONE = Samples.builder(List.of()).build();
 
     private final KnockLoad load = new KnockLoad();
     private final OptionalDouble mostLevel;

@@ -38,6 +38,16 @@ public record Figures(
         }
     }
 
+    /** Whether any of its rows was held. */
+    boolean isHeld() {
+        return ((RowColumns) rows).isHeld();
+    }
+
+    /** The advances of its rows that are known, in degrees. */
+    public double[] advancesDeg() {
+        return ((RowColumns) rows).advancesDeg();
+    }
+
     Figures withRows(List<AtSpeed> newRows) {
         return new Figures(meanTorque, meanPower, withinPullPercent, peakTorque, peakPower, newRows);
     }

@@ -5,6 +5,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import org.nextpull.air.Correction;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.ChannelLife;
@@ -65,9 +66,7 @@ public record MeasuredPull(
 
     /** Whether it is a plateau at a held speed. */
     public boolean isHeld() {
-        return figures.stream()
-                .flatMap(known -> known.rows().stream())
-                .anyMatch(row -> row.heldAtS().isPresent());
+        return figures.filter(Figures::isHeld).isPresent();
     }
 
     /** Whether it is a pull, though perhaps one that does not count, and not only a stretch that is kept for its knock. */
@@ -245,16 +244,28 @@ public record MeasuredPull(
      * A pull with its corrected curve and the alarms that sounded in it.
      *
      * @param pull the pull
-     * @param curve its curve; empty for a row of a table and for a pull that gave none
+     * @param kept gives its curve; empty for a row of a table and for a pull that gave none
      * @param alarms alarms of the pull, by their first row
      */
-    public record Curve(MeasuredPull pull, Optional<CorrectedCurve> curve, List<Alarm> alarms) {
+    public record Curve(MeasuredPull pull, Optional<Supplier<CorrectedCurve>> kept, List<Alarm> alarms) {
         public Curve {
             alarms = List.copyOf(alarms);
         }
 
+        /** A curve in memory. */
+        record AtHand(CorrectedCurve get) implements Supplier<CorrectedCurve> {}
+
+        public boolean hasCurve() {
+            return kept.isPresent();
+        }
+
+        /** Its curve; of a pull whose rows were put away it is made anew from them. */
+        public Optional<CorrectedCurve> curve() {
+            return kept.map(Supplier::get);
+        }
+
         public Curve withPull(MeasuredPull newPull) {
-            return newPull == pull ? this : new Curve(newPull, curve, alarms);
+            return newPull == pull ? this : new Curve(newPull, kept, alarms);
         }
     }
 }

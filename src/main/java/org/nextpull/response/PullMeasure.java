@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import org.nextpull.air.AirState;
 import org.nextpull.air.Correction;
@@ -61,12 +62,13 @@ public final class PullMeasure {
     /**
      * Measures one candidate.
      *
+     * @param kept the candidate
      * @param asked what the operator set for it, where that is known
      * @param alarms alarms that sounded in it
      * @param number its number over the whole day, from 1
      */
-    public MeasuredPull.Curve measure(
-            Candidate candidate, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
+    public MeasuredPull.Curve measure(Candidate kept, Optional<AskedSetting> asked, List<Alarm> alarms, int number) {
+        Candidate candidate = kept.atHand();
         Place place =
                 Place.inFile(candidate.source()).withLine(candidate.firstLine()).withPull(number);
         List<Finding> findings = new ArrayList<>();
@@ -116,7 +118,18 @@ public final class PullMeasure {
                 MeasuredPull.LimitMet.worst(alarms),
                 MeasuredPull.Unwatched.in(life),
                 findings);
-        return new MeasuredPull.Curve(pull, curve.map(CorrectedCurve::withoutNoise), alarms);
+        return new MeasuredPull.Curve(pull, curve.map(found -> kept(reader, kept, found)), alarms);
+    }
+
+    /** A day of ten thousand pulls has no room for all curves: a pull whose rows were put away has its curve there, too. */
+    private static Supplier<CorrectedCurve> kept(CurveReader reader, Candidate candidate, CorrectedCurve curve) {
+        CorrectedCurve toDraw = curve.withoutNoise();
+        Correction correction = curve.correction();
+        return candidate.isAtHand()
+                ? new MeasuredPull.Curve.AtHand(toDraw)
+                : () -> new CorrectedCurve(
+                                reader.read(candidate.atHand()).value().orElseThrow(), correction)
+                        .withoutNoise();
     }
 
     /** Knock beside the band is said on its own, since nobody looks for it there; that of a stretch which is no pull is said already. */

@@ -1,6 +1,7 @@
 package org.nextpull.response;
 
 import java.util.AbstractList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -38,6 +39,22 @@ final class RowColumns extends AbstractList<Figures.AtSpeed> implements RandomAc
     /** The same rows. */
     static List<Figures.AtSpeed> of(List<Figures.AtSpeed> rows) {
         return rows instanceof RowColumns ? rows : new RowColumns(rows);
+    }
+
+    boolean isHeld() {
+        return columns == HELD;
+    }
+
+    /** The advances that are known, in degrees. */
+    double[] advancesDeg() {
+        double[] deg = new double[size()];
+        int count = 0;
+        for (int at = 2; at < numbers.length; at += columns) {
+            if (!Double.isNaN(numbers[at])) {
+                deg[count++] = numbers[at];
+            }
+        }
+        return Arrays.copyOf(deg, count);
     }
 
     @Override

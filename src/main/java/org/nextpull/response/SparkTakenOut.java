@@ -47,6 +47,9 @@ public record SparkTakenOut(double rpm, double deg) {
         List<MeasuredPull> alike = others.stream()
                 .filter(other -> isAskedAlike(pull, other) && !rows(other).isEmpty())
                 .toList();
+        if (alike.isEmpty() && areFlat(pull, others)) {
+            return List.of();
+        }
         List<List<Double>> expected =
                 rows.stream().<List<Double>>map(row -> new ArrayList<>()).toList();
         for (MeasuredPull other : alike.isEmpty() ? others : alike) {
@@ -61,6 +64,23 @@ public record SparkTakenOut(double rpm, double deg) {
             }
         }
         return found;
+    }
+
+    /** Whether no other pull, moved by whatever it is apart from this one, can lie above it by what would be told. */
+    private static boolean areFlat(MeasuredPull pull, List<MeasuredPull> others) {
+        double own = spreadDeg(pull);
+        return others.stream().allMatch(other -> own + spreadDeg(other) <= LEAST_DEG);
+    }
+
+    private static double spreadDeg(MeasuredPull pull) {
+        double[] deg = pull.figures().map(Figures::advancesDeg).orElse(new double[0]);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double one : deg) {
+            least = Math.min(least, one);
+            most = Math.max(most, one);
+        }
+        return deg.length == 0 ? 0 : most - least;
     }
 
     /**

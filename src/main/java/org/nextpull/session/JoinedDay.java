@@ -75,6 +75,9 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
 
         /** The same sources with all copies of a pull but one refused; the numbers of the pulls stay. */
         static List<SourcePulls> in(List<SourcePulls> sources, Amendments amendments) {
+            if (sources.size() < 2) {
+                return sources;
+            }
             DuplicatePulls day = new DuplicatePulls(sources, amendments);
             day.copies().values().stream().filter(same -> same.size() > 1).forEach(day::choose);
             return day.otherSource.isEmpty() ? sources : day.refused();

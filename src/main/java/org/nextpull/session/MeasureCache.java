@@ -38,11 +38,7 @@ public final class MeasureCache {
         Known known = before.get(candidate);
         if (known == null || !known.isFor(plan, asked, alarms, number)) {
             known = new Known(
-                    plan,
-                    asked,
-                    alarms,
-                    number,
-                    new PullMeasure(plan).measure(candidate.atHand(), asked, alarms, number));
+                    plan, asked, alarms, number, new PullMeasure(plan).measure(candidate, asked, alarms, number));
         }
         now.put(candidate, known);
         return known.curve();

@@ -113,7 +113,7 @@ public final class Session {
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
-        boolean areLogs = measured.stream().anyMatch(one -> one.curve().isPresent());
+        boolean areLogs = measured.stream().anyMatch(MeasuredPull.Curve::hasCurve);
         if (plan.band().isEmpty() && areLogs) {
             findings.add(Finding.warning(FindingCode.PLAN_WITHOUT_BAND, Place.nowhere()));
         }
