@@ -1,47 +1,28 @@
 package org.nextpull.chart;
 
-import java.awt.BasicStroke;
 import java.awt.Color;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.knowm.xchart.AnnotationText;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYChartBuilder;
 import org.knowm.xchart.XYSeries;
 import org.knowm.xchart.style.Styler;
-import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.lines.SeriesLines;
 import org.knowm.xchart.style.markers.Marker;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /** A chart with the look that all of them share, and the few kinds of series that they are made of. */
 final class ChartFrame {
-    private static final String FONT = "DejaVu Sans";
-
-    /** A legend lies close to the title of the axis and must not cover it. */
-    private static final Color CLEAR = new Color(0, 0, 0, 0);
-
     /** More points than this on a line cannot be told apart on paper; drawn piece by piece they only roughen its edge. */
     private static final int MOST_POINTS = 240;
-
-    /** More entries than this do not fit below a chart on one line. */
-    private static final int MOST_BELOW = 5;
-
-    /** Between the entries of a legend on one line, where the library leaves none. */
-    private static final String GAP = "    ";
 
     /** A place lower than this has no room for a title, which the axes repeat, and for wide edges. */
     private static final int LOW = 330;
 
     /** What numbers, title and legend below an axis take of the height of a low chart. */
     private static final int BELOW_AXIS = 50;
-
-    /** About so many CSS pixels lie between two numbers of an axis. */
-    private static final int X_TICKS = 90;
-
-    private static final int Y_TICKS = 50;
 
     /** A line of words in a chart in CSS pixels, and what a plot about takes of its chart. */
     private static final double WORDS_HIGH = 16;
@@ -51,22 +32,6 @@ final class ChartFrame {
 
     private static final double PLOT_HIGH = 0.72;
     private static final double PLOT_WIDE = 0.78;
-
-    /** Type of a legend in CSS pixels, and the least to which it shrinks where its entries would not fit on a line. */
-    private static final double LEGEND = 12;
-
-    private static final double LEAST_LEGEND = 7;
-
-    /** A long legend whose type would be smaller than this stands beside the chart. */
-    private static final double READABLE_LEGEND = 9;
-
-    /** A chart narrower than this in CSS pixels has no room for a legend beside it. */
-    private static final int NARROW = 420;
-
-    /** What a sign with its gaps takes, and a letter about, in CSS pixels. */
-    private static final double LEGEND_SIGN = 34;
-
-    private static final double LEGEND_LETTER = 6.7;
 
     /** How opaque a filled stretch is, of 255. */
     private static final int FAINT = 60;
@@ -85,12 +50,13 @@ final class ChartFrame {
                 .xAxisTitle(titles.x())
                 .yAxisTitle(axis(titles.y()))
                 .build();
-        style(chart.getStyler(), look);
+        look.dress(chart.getStyler(), scale);
         if (low) {
             chart.getStyler().setChartTitleVisible(false);
             chart.getStyler().setLegendPadding(Math.round(4 * scale));
             chart.getStyler()
-                    .setAxisTitleFont(new Font(FONT, Font.PLAIN, 1).deriveFont(fitting(axis(titles.y()), size)));
+                    .setAxisTitleFont(
+                            new Font(ChartLook.FONT, Font.PLAIN, 1).deriveFont(fitting(axis(titles.y()), size)));
             chart.getStyler().setChartPadding(Math.round(5 * scale));
         }
     }
@@ -102,39 +68,10 @@ final class ChartFrame {
      * @param x below it
      * @param y beside it
      */
-    record Titles(String chart, String x, String y) {}
-
-    private void style(XYStyler styler, ChartLook look) {
-        Font plain = new Font(FONT, Font.PLAIN, Math.round(12 * scale));
-        styler.setChartBackgroundColor(look.ground());
-        styler.setPlotBackgroundColor(look.ground());
-        styler.setPlotBorderVisible(false);
-        styler.setPlotContentSize(1);
-        styler.setPlotMargin(0);
-        styler.setChartPadding(Math.round(8 * scale));
-        styler.setChartTitlePadding(Math.round(8 * scale));
-        styler.setPlotGridLinesColor(look.grid());
-        styler.setPlotGridLinesStroke(new BasicStroke(scale));
-        styler.setChartFontColor(look.ink());
-        styler.setChartTitleFont(plain.deriveFont(Font.BOLD, 14 * scale));
-        styler.setChartTitleBoxVisible(false);
-        styler.setAxisTitleFont(plain);
-        styler.setAxisTickLabelsFont(plain);
-        styler.setAxisTickLabelsColor(look.ink());
-        styler.setAxisTickMarksColor(look.ink());
-        styler.setLegendFont(plain);
-        styler.setAnnotationTextFont(plain);
-        styler.setAnnotationTextFontColor(look.ink());
-        styler.setLegendPadding(Math.round(8 * scale));
-        styler.setLegendSeriesLineLength(Math.round(22 * scale));
-        styler.setLegendBackgroundColor(CLEAR);
-        styler.setLegendBorderColor(CLEAR);
-        styler.setLegendPosition(Styler.LegendPosition.OutsideS);
-        styler.setLegendLayout(Styler.LegendLayout.Horizontal);
-        styler.setMarkerSize(Math.round(9 * scale));
-        styler.setXAxisTickMarkSpacingHint(Math.round(X_TICKS * scale));
-        styler.setYAxisTickMarkSpacingHint(Math.round(Y_TICKS * scale));
-        styler.setLocale(Locale.ROOT);
+    record Titles(String chart, String x, String y) {
+        static Titles overSpeed(String chart, String y) {
+            return new Titles(chart, "speed, rpm", y);
+        }
     }
 
     /** Whether the chart has a low place, so that words must be few. */
@@ -153,35 +90,9 @@ final class ChartFrame {
         return (float) (Math.max(8, Math.min(12, room / (0.6 * Math.max(1, title.length())))) * scale);
     }
 
-    /** How the numbers at the axis below are written. */
-    void xNumbers(String pattern) {
-        chart.getStyler().setXAxisDecimalPattern(pattern);
-    }
-
-    /** The chart, with its legend below it or, when that would be too long for a line, beside it. */
+    /** The chart, with its legend where there is room for it. */
     XYChart chart() {
-        long entries = chart.getSeriesCollection().stream()
-                .filter(XYSeries::isShowInLegend)
-                .count();
-        double letters = chart.getSeriesCollection().stream()
-                .filter(XYSeries::isShowInLegend)
-                .mapToDouble(series -> (series.getName().length() + GAP.length()) * LEGEND_LETTER)
-                .sum();
-        double type = LEGEND * (chart.getWidth() / scale - entries * LEGEND_SIGN) / letters;
-        if (type < LEAST_LEGEND && chart.getWidth() < NARROW * scale) {
-            // the pointer still names each sign
-            chart.getStyler().setLegendVisible(false);
-        } else if ((entries <= MOST_BELOW || type >= READABLE_LEGEND) && type < LEGEND) {
-            chart.getStyler()
-                    .setLegendFont(
-                            chart.getStyler().getLegendFont().deriveFont((float) Math.max(LEAST_LEGEND, type) * scale));
-        }
-        if (entries > MOST_BELOW && type < READABLE_LEGEND) {
-            chart.getStyler().setLegendPosition(Styler.LegendPosition.OutsideE);
-            chart.getStyler().setLegendLayout(Styler.LegendLayout.Vertical);
-        } else {
-            chart.getSeriesCollection().forEach(series -> series.setLabel(series.getName() + GAP));
-        }
+        Legend.place(chart, scale);
         return chart;
     }
 
@@ -232,6 +143,11 @@ final class ChartFrame {
         return series;
     }
 
+    /** A level line from end to end. */
+    void level(String name, Extent x, double y, Stroke stroke) {
+        line(name, List.of(new Point(x.low(), y), new Point(x.high(), y)), stroke);
+    }
+
     /** A line from the bottom of the chart to a point, or to its top. */
     void upright(String name, Upright line, Stroke stroke) {
         line(
@@ -271,8 +187,14 @@ final class ChartFrame {
         chart.getStyler().setXAxisMax(x.high());
         chart.getStyler().setYAxisMin(y.low());
         chart.getStyler().setYAxisMax(y.high());
-        xNumbers(even(x, chart.getWidth() / (X_TICKS * scale)));
-        chart.getStyler().setYAxisDecimalPattern(even(y, chart.getHeight() / (Y_TICKS * scale)));
+        chart.getStyler().setXAxisDecimalPattern(even(x, chart.getWidth() / (ChartLook.X_TICKS * scale)));
+        chart.getStyler().setYAxisDecimalPattern(even(y, chart.getHeight() / (ChartLook.Y_TICKS * scale)));
+    }
+
+    /** The ends of the axes over speed, which is written whole. */
+    void limitsOverSpeed(Extent x, Extent y) {
+        limits(x, y);
+        chart.getStyler().setXAxisDecimalPattern("0");
     }
 
     /** As many decimal places for all numbers of an axis as its ticks need. */
@@ -304,7 +226,7 @@ final class ChartFrame {
      */
     double words(List<String> lines, Point at, Extent x, Extent y) {
         int longest = lines.stream().mapToInt(String::length).max().orElse(0);
-        double half = longest * LEGEND_LETTER * scale / 2 / (PLOT_WIDE * chart.getWidth()) * x.width();
+        double half = longest * Legend.LETTER * scale / 2 / (PLOT_WIDE * chart.getWidth()) * x.width();
         double middle = Math.max(x.low() + half, Math.min(x.high() - half, at.x()));
         for (int index = 0; index < lines.size(); index++) {
             chart.addAnnotation(new AnnotationText(lines.get(index), middle, at.y() - (index + 0.7) * line(y), false));
@@ -346,5 +268,10 @@ final class ChartFrame {
      * @param colour its colour
      * @param marker its shape
      */
-    record Mark(Color colour, Marker marker) {}
+    record Mark(Color colour, Marker marker) {
+        /** A pull or a place where it knocked. */
+        static Mark knock() {
+            return new Mark(Palette.VERMILLION.color(), SeriesMarkers.TRIANGLE_DOWN);
+        }
+    }
 }

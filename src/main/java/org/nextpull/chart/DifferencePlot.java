@@ -60,10 +60,9 @@ public record DifferencePlot(
 
     @Override
     public ChartFrame frame(ChartSize size, ChartLook look) {
-        ChartFrame frame = new ChartFrame(size, look, new ChartFrame.Titles(title, "speed, rpm", yTitle));
+        ChartFrame frame = new ChartFrame(size, look, ChartFrame.Titles.overSpeed(title, yTitle));
         List<Point> all = new ArrayList<>(mean);
-        all.addAll(interval.low());
-        all.addAll(interval.high());
+        all.addAll(interval.points());
         Extent x = Extent.of(all, Point::x);
         all.add(new Point(x.low(), -worth));
         all.add(new Point(x.low(), worth));
@@ -74,17 +73,13 @@ public record DifferencePlot(
         if (worth > 0) {
             for (double edge : new double[] {-worth, worth}) {
                 String name = "too small to matter, edge at " + edge;
-                frame.line(
-                        name,
-                        List.of(new Point(x.low(), edge), new Point(x.high(), edge)),
-                        Stroke.dashed(look.ink()).thin());
+                frame.level(name, x, edge, Stroke.dashed(look.ink()).thin());
                 frame.hideFromLegend(name);
             }
         }
-        frame.line("no difference", List.of(new Point(x.low(), 0), new Point(x.high(), 0)), Stroke.dotted(look.ink()));
+        frame.level("no difference", x, 0, Stroke.dotted(look.ink()));
         frame.line("difference", mean, Stroke.solid(look.curve()));
-        frame.limits(x, Extent.of(all, Point::y));
-        frame.xNumbers("0");
+        frame.limitsOverSpeed(x, Extent.of(all, Point::y));
         return frame;
     }
 

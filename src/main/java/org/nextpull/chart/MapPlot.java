@@ -1,10 +1,8 @@
 package org.nextpull.chart;
 
-import java.awt.Color;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.Chosen;
@@ -101,72 +99,44 @@ public record MapPlot(
 
     @Override
     public ChartFrame frame(ChartSize size, ChartLook look) {
-        return new Drawing(this, size, look).draw();
+        ChartFrame frame =
+                new ChartFrame(size, look, ChartFrame.Titles.overSpeed("Spark map", "advance, deg before TDC"));
+        interval.ifPresent(band -> frame.band("best, 90 %", band, Palette.SKY_BLUE.color()));
+        nearTop.ifPresent(
+                band -> frame.darkBand("within " + nearTopPercent + " % of peak", band, Palette.BLUISH_GREEN.color()));
+        for (int pull = 0; pull < tried.size(); pull++) {
+            String name = pull == 0 ? "tried" : "tried " + pull;
+            frame.line(name, tried.get(pull), Stroke.solid(look.ink()).thin());
+            if (pull > 0) {
+                frame.hideFromLegend(name);
+            }
+        }
+        line(frame, "final if it ended now", chosen, Stroke.solid(Palette.BLUISH_GREEN.color()));
+        line(frame, "next pull", next, Stroke.next());
+        if (!knock.isEmpty()) {
+            frame.marks("knock, less the margin", knock, ChartFrame.Mark.knock());
+        }
+        List<Point> all = all();
+        Extent x = Extent.of(all, Point::x);
+        Extent y = Extent.of(all, Point::y);
+        if (y.contains(most)) {
+            frame.level("plan's limit", x, most, Stroke.dotted(look.ink()));
+        }
+        frame.limitsOverSpeed(x, y);
+        return frame;
     }
 
-    /** Spark advance over speed: what was tried, where the best lies, the map that stays and the next one, and what knock and the plan leave. */
-    private static final class Drawing {
-        private final MapPlot plot;
-        private final ChartLook look;
-        private final ChartFrame frame;
-
-        private Drawing(MapPlot plot, ChartSize size, ChartLook look) {
-            this.plot = plot;
-            this.look = look;
-            this.frame = new ChartFrame(
-                    size, look, new ChartFrame.Titles("Spark map", "speed, rpm", "advance, deg before TDC"));
+    private static void line(ChartFrame frame, String name, List<Point> points, Stroke stroke) {
+        if (points.size() > 1) {
+            frame.line(name, points, stroke);
         }
+    }
 
-        private ChartFrame draw() {
-            List<Point> all = all();
-            Extent x = Extent.of(all, Point::x);
-            Extent y = Extent.of(all, Point::y);
-            plot.interval().ifPresent(band -> frame.band("best, 90 %", band, Palette.SKY_BLUE.color()));
-            plot.nearTop()
-                    .ifPresent(band -> frame.darkBand(
-                            "within " + plot.nearTopPercent() + " % of peak", band, Palette.BLUISH_GREEN.color()));
-            for (int pull = 0; pull < plot.tried().size(); pull++) {
-                String name = pull == 0 ? "tried" : "tried " + pull;
-                frame.line(
-                        name, plot.tried().get(pull), Stroke.solid(look.ink()).thin());
-                if (pull > 0) {
-                    frame.hideFromLegend(name);
-                }
-            }
-            line("final if it ended now", plot.chosen(), Stroke.solid(Palette.BLUISH_GREEN.color()));
-            line("next pull", plot.next(), new Stroke(Palette.ORANGE.color(), 2.5f, Stroke.Dash.LONG));
-            if (!plot.knock().isEmpty()) {
-                Color red = Palette.VERMILLION.color();
-                frame.marks(
-                        "knock, less the margin", plot.knock(), new ChartFrame.Mark(red, SeriesMarkers.TRIANGLE_DOWN));
-            }
-            if (y.contains(plot.most())) {
-                frame.line(
-                        "plan's limit",
-                        List.of(new Point(x.low(), plot.most()), new Point(x.high(), plot.most())),
-                        Stroke.dotted(look.ink()));
-            }
-            frame.limits(x, y);
-            frame.xNumbers("0");
-            return frame;
-        }
-
-        private void line(String name, List<Point> points, Stroke stroke) {
-            if (points.size() > 1) {
-                frame.line(name, points, stroke);
-            }
-        }
-
-        private List<Point> all() {
-            List<Point> all = new ArrayList<>();
-            plot.tried().forEach(all::addAll);
-            List.of(plot.chosen(), plot.next(), plot.knock()).forEach(all::addAll);
-            List.of(plot.interval(), plot.nearTop())
-                    .forEach(band -> band.ifPresent(drawn -> {
-                        all.addAll(drawn.low());
-                        all.addAll(drawn.high());
-                    }));
-            return all;
-        }
+    private List<Point> all() {
+        List<Point> all = new ArrayList<>();
+        tried.forEach(all::addAll);
+        List.of(chosen, next, knock).forEach(all::addAll);
+        List.of(interval, nearTop).forEach(band -> band.ifPresent(drawn -> all.addAll(drawn.points())));
+        return all;
     }
 }

@@ -69,7 +69,7 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
 
     @Override
     public ChartFrame frame(ChartSize size, ChartLook look) {
-        ChartFrame frame = new ChartFrame(size, look, new ChartFrame.Titles(title, "speed, rpm", yTitle));
+        ChartFrame frame = new ChartFrame(size, look, ChartFrame.Titles.overSpeed(title, yTitle));
         List<Color> colours = look.lines();
         List<Point> all = new ArrayList<>();
         for (int index = 0; index < curves.size(); index++) {
@@ -79,14 +79,12 @@ public record OverlayPlot(String title, String yTitle, List<Curve> curves) imple
             curve.band().ifPresent(band -> {
                 frame.band(interval, band, colour);
                 frame.hideFromLegend(interval);
-                all.addAll(band.low());
-                all.addAll(band.high());
+                all.addAll(band.points());
             });
             frame.line(curve.name(), curve.mean(), new Stroke(colour, 2, DASHES.get(index % DASHES.size())));
             all.addAll(curve.mean());
         }
-        frame.limits(Extent.of(all, Point::x), Extent.of(all, Point::y));
-        frame.xNumbers("0");
+        frame.limitsOverSpeed(Extent.of(all, Point::x), Extent.of(all, Point::y));
         return frame;
     }
 }

@@ -1,6 +1,7 @@
 package org.nextpull.chart;
 
 import java.util.List;
+import java.util.stream.Stream;
 
 /** The data of a chart; what is drawn is this and nothing else. */
 public sealed interface Plot permits SweepPlot, MapPlot, SpeedPlot, OverlayPlot, DifferencePlot {
@@ -17,6 +18,11 @@ public sealed interface Plot permits SweepPlot, MapPlot, SpeedPlot, OverlayPlot,
         public Band {
             low = List.copyOf(low);
             high = List.copyOf(high);
+        }
+
+        /** The points of both edges. */
+        List<Point> points() {
+            return Stream.concat(low.stream(), high.stream()).toList();
         }
     }
 }

@@ -73,8 +73,7 @@ public record SpeedPlot(
         ChartFrame frame = new ChartFrame(
                 size,
                 look,
-                new ChartFrame.Titles(
-                        title, "speed, rpm", powerTitle.isEmpty() ? torqueTitle : "solid: " + torqueTitle));
+                ChartFrame.Titles.overSpeed(title, powerTitle.isEmpty() ? torqueTitle : "solid: " + torqueTitle));
         List<Color> colours = look.lines();
         List<Point> torques = new ArrayList<>();
         List<Point> powers = new ArrayList<>();
@@ -104,8 +103,7 @@ public record SpeedPlot(
         List<Line> named = named(frame.isTooLowForWords() ? 0 : frame.isLow() ? 1 : lines.size());
         Extent x = Extent.of(speeds, Point::x);
         Extent y = frame.withRoomForWords(Extent.of(torques, Point::y), named.size());
-        frame.limits(x, y);
-        frame.xNumbers("0");
+        frame.limitsOverSpeed(x, y);
         double right = x.high();
         if (!powers.isEmpty()) {
             frame.rightTitle("dashed: " + powerTitle);

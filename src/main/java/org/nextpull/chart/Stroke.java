@@ -43,6 +43,11 @@ record Stroke(Color colour, float width, Dash dash) {
         return new Stroke(colour, 1.5f, Dash.SHORT);
     }
 
+    /** Of what is to be set next. */
+    static Stroke next() {
+        return new Stroke(Palette.ORANGE.color(), 2.5f, Dash.LONG);
+    }
+
     Stroke thin() {
         return new Stroke(colour, width / 2, dash);
     }

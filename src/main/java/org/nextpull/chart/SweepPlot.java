@@ -141,10 +141,7 @@ public record SweepPlot(
                     "pulls with little weight",
                     plot.doubtful(),
                     new ChartFrame.Mark(Palette.ORANGE.color(), SeriesMarkers.SQUARE));
-            marks(
-                    "pulls with knock",
-                    plot.knocked(),
-                    new ChartFrame.Mark(Palette.VERMILLION.color(), SeriesMarkers.TRIANGLE_DOWN));
+            marks("pulls with knock", plot.knocked(), ChartFrame.Mark.knock());
             plot.chosen().ifPresent(this::chosen);
             frame.limits(x, y);
             return frame;
@@ -200,7 +197,7 @@ public record SweepPlot(
             Stroke stroke = switch (line.kind()) {
                 case KNOCK_LIMIT -> Stroke.dashed(Palette.VERMILLION.color());
                 case PLAN_LIMIT -> Stroke.dotted(look.ink());
-                case NEXT -> new Stroke(Palette.ORANGE.color(), 2.5f, Stroke.Dash.LONG);
+                case NEXT -> Stroke.next();
                 case RICH_EDGE -> Stroke.dashed(Palette.REDDISH_PURPLE.color()).thin();
                 case LEAN_EDGE -> Stroke.dotted(Palette.REDDISH_PURPLE.color());
             };
@@ -211,10 +208,7 @@ public record SweepPlot(
             List<Point> all = new ArrayList<>();
             Stream.of(plot.points(), plot.doubtful(), plot.knocked(), plot.curve())
                     .forEach(all::addAll);
-            plot.band().ifPresent(band -> {
-                all.addAll(band.low());
-                all.addAll(band.high());
-            });
+            plot.band().ifPresent(band -> all.addAll(band.points()));
             plot.chosen().ifPresent(all::add);
             double anyY = all.isEmpty() ? 0 : all.get(0).y();
             plot.lines().stream()

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
+import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
@@ -131,11 +132,10 @@ final class MainFrame implements Signals {
             silent = false;
             foot.say("Alarm sound on.");
         } else {
-            foot.ask(new Question("Turn the alarm sound OFF? An alarm is then only seen.", List.of(), texts -> {
+            foot.ask(Question.whether("Turn the alarm sound OFF? An alarm is then only seen.", () -> {
                 silent = true;
                 sound.sound(false);
                 foot.say("Alarm sound OFF. Ctrl M: on again.");
-                return Optional.empty();
             }));
         }
     }
@@ -198,10 +198,7 @@ final class MainFrame implements Signals {
             return;
         }
         cards.show(root, PAGES);
-        foot.ask(new Question(lost.get(), List.of(), texts -> {
-            frame.dispose();
-            return Optional.empty();
-        }));
+        foot.ask(Question.whether(lost.get(), frame::dispose));
     }
 
     /** Binds the keys and shows the frame, cautions first. */
@@ -224,9 +221,7 @@ final class MainFrame implements Signals {
     }
 
     private List<KeyCommand> all() {
-        List<KeyCommand> all = new ArrayList<>(pages.current().keys());
-        all.addAll(keys());
-        return all;
+        return Stream.concat(pages.current().keys().stream(), keys().stream()).toList();
     }
 
     List<KeyCommand> keys() {

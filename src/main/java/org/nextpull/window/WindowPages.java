@@ -109,7 +109,7 @@ final class WindowPages implements AutoCloseable {
             main.foot().say("No session is running.");
             return;
         }
-        main.foot().ask(new Question("End the running session?", List.of(), texts -> {
+        main.foot().ask(Question.whether("End the running session?", () -> {
             day.ifPresent(WindowPages::end);
             day = Optional.empty();
             main.urgent(List.of());
@@ -118,7 +118,6 @@ final class WindowPages implements AutoCloseable {
                 main.replace(BENCH, new EmptyBench());
                 main.foot().say("Session ended. It is kept under 3, Past sessions.");
             });
-            return Optional.empty();
         }));
     }
 
@@ -170,9 +169,8 @@ final class WindowPages implements AutoCloseable {
             bench(source);
             return;
         }
-        main.foot().ask(new Question("A session is running. End it, and open this one?", List.of(), texts -> {
+        main.foot().ask(Question.whether("A session is running. End it, and open this one?", () -> {
             EventQueue.invokeLater(() -> bench(source));
-            return Optional.empty();
         }));
     }
 

@@ -25,6 +25,14 @@ public record Question(String title, List<Field> fields, Function<List<String>, 
         fields = List.copyOf(fields);
     }
 
+    /** A question for yes or no: Enter does it, Escape does not. */
+    public static Question whether(String title, Runnable act) {
+        return new Question(title, List.of(), texts -> {
+            act.run();
+            return Optional.empty();
+        });
+    }
+
     /**
      * One field.
      *

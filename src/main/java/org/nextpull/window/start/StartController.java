@@ -133,9 +133,8 @@ public final class StartController implements Page, AutoCloseable {
     /** Goes on at once where nothing would be lost, else asks. */
     private void leaving(Runnable goOn) {
         if (form.isChanged()) {
-            foot.ask(new Question("Unsaved changes. Discard?", List.of(), texts -> {
+            foot.ask(Question.whether("Unsaved changes. Discard?", () -> {
                 EventQueue.invokeLater(goOn);
-                return Optional.empty();
             }));
         } else {
             goOn.run();
@@ -174,9 +173,8 @@ public final class StartController implements Page, AutoCloseable {
         boolean isOwn = written.file().equals(Optional.of(file));
         work.think(() -> !isOwn && PlanFile.exists(file), taken -> {
             if (taken) {
-                foot.ask(new Question(file + " exists. Overwrite?", List.of(), texts -> {
+                foot.ask(Question.whether(file + " exists. Overwrite?", () -> {
                     writeNow(written, file);
-                    return Optional.empty();
                 }));
             } else {
                 writeNow(written, file);
