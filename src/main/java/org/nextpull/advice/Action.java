@@ -1,9 +1,9 @@
 package org.nextpull.advice;
 
-import java.util.Locale;
+import org.nextpull.finding.WrittenId;
 
 /** What the operator is asked to do next. */
-public enum Action {
+public enum Action implements WrittenId {
     /** Run a pull at a setting that was not run yet. */
     PULL,
     /** Run a setting again. */
@@ -12,8 +12,4 @@ public enum Action {
     WAIT,
     /** The sweep is over. */
     STOP;
-
-    public String id() {
-        return name().toLowerCase(Locale.ROOT);
-    }
 }

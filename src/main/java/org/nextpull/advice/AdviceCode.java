@@ -1,9 +1,9 @@
 package org.nextpull.advice;
 
-import java.util.Locale;
+import org.nextpull.finding.WrittenId;
 
 /** Why the next step is what it is. The handbook page "Advice" lists them. */
-public enum AdviceCode {
+public enum AdviceCode implements WrittenId {
     /** First pull of a configuration: the start setting of the plan. */
     BASELINE,
     /** Torque still rises with advance: go on by no more than the plan's step. */
@@ -51,10 +51,5 @@ public enum AdviceCode {
 
     public boolean isStop() {
         return compareTo(SETTLED) >= 0;
-    }
-
-    /** As JSON and the handbook write it: {@code climb-timing}. */
-    public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }

@@ -1,15 +1,11 @@
 package org.nextpull.advice;
 
-import java.util.Locale;
+import org.nextpull.finding.WrittenId;
 
 /** What decided the setting to leave in the engine. */
-public enum ChosenBy {
+public enum ChosenBy implements WrittenId {
     PEAK,
     KNOCK_LIMIT,
     PLAN_LIMIT,
     HIGHEST_TRIED;
-
-    public String id() {
-        return name().toLowerCase(Locale.ROOT).replace('_', '-');
-    }
 }

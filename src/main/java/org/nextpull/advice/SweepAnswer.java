@@ -1,9 +1,9 @@
 package org.nextpull.advice;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.unit.Span;
 
 /**
@@ -82,16 +82,11 @@ public record SweepAnswer(
     public record OpenRow(double rpm, Why why) {
 
         /** Why nothing is stated. */
-        public enum Why {
+        public enum Why implements WrittenId {
             /** Fewer than three pulls measured it. */
             TOO_FEW_PULLS,
             /** Its own pulls do not bracket its peak. */
             NOT_BRACKETED;
-
-            /** As JSON writes it: {@code not-bracketed}. */
-            public String id() {
-                return name().toLowerCase(Locale.ROOT).replace('_', '-');
-            }
         }
     }
 }

@@ -79,7 +79,7 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
     }
 
     /** How much a finding matters, least first. */
-    public enum Severity {
+    public enum Severity implements WrittenId {
         /** Worth knowing; nothing to do. */
         NOTE,
         /** The answer stands, but the operator should look. */

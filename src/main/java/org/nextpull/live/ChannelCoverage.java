@@ -6,7 +6,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
-import org.nextpull.alarm.AlarmCover;
+import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
@@ -56,7 +56,7 @@ final class ChannelCoverage {
                 .flatMap(column -> column.channel().stream())
                 .toList();
         Set<Role> logged = channels.stream().map(Channel::role).collect(Collectors.toSet());
-        List<Finding> findings = new ArrayList<>(AlarmCover.check(plan, channels, place));
+        List<Finding> findings = new ArrayList<>(AlarmWatch.unwatched(plan, channels, place));
         for (String reading : new PullMeasure(plan).airLacking(logged)) {
             findings.add(Finding.warning(FindingCode.LIVE_AIR_MISSING, place, Detail.of("reading", reading)));
         }

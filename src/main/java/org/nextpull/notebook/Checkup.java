@@ -14,7 +14,6 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
-import org.nextpull.finding.WrittenId;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.SessionResult;
@@ -113,11 +112,7 @@ public record Checkup(int sessions, int pulls, List<Finding> findings) {
         private void compare(KeptSession.Pull before, MeasuredPull now) {
             int pull = before.number();
             compare(pull, "standing", before.standing(), now.standing().id());
-            compare(
-                    pull,
-                    "knock",
-                    before.knock(),
-                    WrittenId.of(now.knock().mark().name()));
+            compare(pull, "knock", before.knock(), now.knock().mark().id());
             KeptSession.Pull.KeptSetting setting = before.setting();
             compare(
                     pull,

@@ -1,5 +1,7 @@
 package org.nextpull.plan;
 
+import org.nextpull.finding.WrittenId;
+
 /**
  * What is looked for and when it is enough, table {@code [goal]}.
  *
@@ -13,7 +15,7 @@ public record Goal(
         Response response, double nearBestPercent, double worthPercent, int maxPulls, boolean learnFromNotebook) {
 
     /** The figure of a pull that is fitted. */
-    public enum Response {
+    public enum Response implements WrittenId {
         TORQUE,
         POWER
     }

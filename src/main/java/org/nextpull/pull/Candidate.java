@@ -12,6 +12,7 @@ import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.Place;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.unit.SpeedBand;
 
 /**
@@ -244,7 +245,7 @@ public record Candidate(
     }
 
     /** What a candidate turned out to be. */
-    public enum Kind {
+    public enum Kind implements WrittenId {
         /** Speed rising all the way. */
         RISING,
         /** Speed falling all the way, drawn down by the brake. */

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.EnumMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.stream.Collectors;
 import org.nextpull.finding.Finding;
@@ -38,7 +37,7 @@ public final class FindingLines {
         }
 
         String withSeverity() {
-            return severity.name().toLowerCase(Locale.ROOT) + ": " + sentence;
+            return severity.id() + ": " + sentence;
         }
     }
 

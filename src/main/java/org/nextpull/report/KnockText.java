@@ -1,7 +1,6 @@
 package org.nextpull.report;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.plan.Band;
 import org.nextpull.response.KnockHeard;
@@ -17,7 +16,7 @@ public final class KnockText {
 
     /** For a table: {@code heard 3201-3276}, the speeds in rpm. */
     public static String brief(KnockHeard knock) {
-        String mark = knock.mark().name().toLowerCase(Locale.ROOT).replace('_', ' ');
+        String mark = knock.mark().id().replace('-', ' ');
         return mark + knock.speeds().map(speeds -> " " + span(speeds)).orElse("");
     }
 

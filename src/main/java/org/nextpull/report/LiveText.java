@@ -2,7 +2,6 @@ package org.nextpull.report;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.Set;
 import org.nextpull.advice.Action;
@@ -178,7 +177,7 @@ public final class LiveText {
     private static String word(Finding finding) {
         return finding.severity() == Finding.Severity.NOTE
                 ? ""
-                : finding.severity().name().toLowerCase(Locale.ROOT) + ": ";
+                : finding.severity().id() + ": ";
     }
 
     /** The values that an operator looks at while nothing else is said. */

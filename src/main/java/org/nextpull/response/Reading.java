@@ -1,7 +1,6 @@
 package org.nextpull.response;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -62,8 +61,8 @@ public record Reading(MeasuredPull pull, double value) {
         Finding finding = Finding.error(
                 FindingCode.RESPONSE_MISSING,
                 place,
-                Detail.of("response", id(response)),
-                Detail.of("other", id(other(response))),
+                Detail.of("response", response.id()),
+                Detail.of("other", other(response).id()),
                 Detail.of("count", without.size()));
         return Optional.of(of(pulls, response).isEmpty() ? finding : finding.asWarning());
     }
@@ -74,10 +73,6 @@ public record Reading(MeasuredPull pull, double value) {
 
     private static Goal.Response other(Goal.Response response) {
         return response == Goal.Response.TORQUE ? Goal.Response.POWER : Goal.Response.TORQUE;
-    }
-
-    private static String id(Goal.Response response) {
-        return response.name().toLowerCase(Locale.ROOT);
     }
 
     /**

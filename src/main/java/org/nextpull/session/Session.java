@@ -15,7 +15,6 @@ import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Day;
 import org.nextpull.advice.EarlierStop;
 import org.nextpull.advice.Verdict;
-import org.nextpull.alarm.AlarmCover;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.EngineSetting;
@@ -201,7 +200,7 @@ public final class Session {
                 .flatMap(description -> description.columns().stream())
                 .flatMap(column -> column.channel().stream())
                 .toList();
-        return AlarmCover.check(plan, channels, Place.inFile(source.name()));
+        return AlarmWatch.unwatched(plan, channels, Place.inFile(source.name()));
     }
 
     /** When two pulls count as run with one setting: within half of what the plan can set, and a little. */

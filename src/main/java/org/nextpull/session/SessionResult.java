@@ -4,7 +4,6 @@ import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
@@ -14,6 +13,7 @@ import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.GatheredFindings;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.fit.Experience;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
@@ -143,18 +143,13 @@ public record SessionResult(
     }
 
     /** Where the order of the pulls of a day comes from. */
-    public enum OrderFrom {
+    public enum OrderFrom implements WrittenId {
         /** An order column of a log, of the settings file or of a table. */
         ORDER_COLUMN,
         /** The dates and times of day in the logs. */
         CLOCK,
         /** The order in which files were named and pulls stand in them. */
         COMMAND_LINE;
-
-        /** As JSON writes it: {@code order-column}. */
-        public String id() {
-            return name().toLowerCase(Locale.ROOT).replace('_', '-');
-        }
     }
 
     /**

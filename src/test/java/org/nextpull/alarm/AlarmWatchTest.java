@@ -404,7 +404,7 @@ class AlarmWatchTest {
         SweepPlan plan = limits("exhaust_c = 880;most_rpm = 7000;lean_lambda = 0.95;boost_kpa = 80;knock_events = 1");
         List<Channel> channels = List.of(
                 Channel.of(Role.ENGINE_SPEED), Channel.of(Role.AIR_FUEL_RATIO), Channel.of(Role.MANIFOLD_PRESSURE));
-        List<Finding> findings = AlarmCover.check(plan, channels, Place.inFile("day.csv"));
+        List<Finding> findings = AlarmWatch.unwatched(plan, channels, Place.inFile("day.csv"));
         assertThat(findings)
                 .extracting(
                         finding -> finding.code() + " " + finding.text("limit").orElse(""))
@@ -413,7 +413,7 @@ class AlarmWatchTest {
                         "LIMIT_NOT_WATCHED lean",
                         "LIMIT_NOT_WATCHED exhaust",
                         "BOOST_WITHOUT_BAROMETER ");
-        assertThat(AlarmCover.check(limits("most_rpm = 7000"), channels, Place.nowhere()))
+        assertThat(AlarmWatch.unwatched(limits("most_rpm = 7000"), channels, Place.nowhere()))
                 .isEmpty();
     }
 
@@ -422,11 +422,11 @@ class AlarmWatchTest {
         SweepPlan all = limits(
                 "knock_events = 1;lean_lambda = 0.95;exhaust_c = 880;coolant_c = 105;oil_c = 130;inlet_c = 50;"
                         + "oil_pressure_kpa = 250;fuel_pressure_kpa = 250;boost_kpa = 80;most_rpm = 7000;injector_duty_percent = 85");
-        assertThat(AlarmCover.check(all, List.of(), Place.nowhere()))
+        assertThat(AlarmWatch.unwatched(all, List.of(), Place.nowhere()))
                 .extracting(finding -> finding.text("limit").orElseThrow())
                 .containsExactlyInAnyOrderElementsOf(
                         List.of(Limit.values()).stream().map(Limit::id).toList());
-        assertThat(AlarmCover.check(limits("knock_margin_deg = 2"), List.of(), Place.nowhere()))
+        assertThat(AlarmWatch.unwatched(limits("knock_margin_deg = 2"), List.of(), Place.nowhere()))
                 .isEmpty();
     }
 

@@ -115,7 +115,7 @@ public final class AdviseJson {
         Json.put(node, "high_deg", optimum.map(found -> found.bestInterval().high()), 2);
         Json.put(node, "capped_deg", answer.capped().map(SweepAnswer.Capped::best), 2);
         node.put("bracketed", answer.bracketed());
-        node.put("knock", PullJson.knock(knock));
+        node.put("knock", knock.id());
         Json.put(node, "knock_limit_deg", answer.limit(), 2);
         OptionalDouble fitted = optimum.map(Optimum::response)
                 .or(() -> answer.capped().map(SweepAnswer.Capped::response))

@@ -3,7 +3,6 @@ package org.nextpull.report.json;
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.finding.Finding;
 import org.nextpull.report.FindingLines;
@@ -19,7 +18,7 @@ public final class FindingsJson {
     ObjectNode node(Finding finding) {
         ObjectNode node = Json.object();
         node.put("code", finding.code().id());
-        node.put("severity", finding.severity().name().toLowerCase(Locale.ROOT));
+        node.put("severity", finding.severity().id());
         node.put("text", text.sentence(finding));
         place(node, finding);
         if (finding.place().pull().isPresent()) {

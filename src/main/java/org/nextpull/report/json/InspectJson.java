@@ -4,7 +4,6 @@ import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.ResultTable;
@@ -75,7 +74,7 @@ public final class InspectJson {
         node.put("last_line", candidate.lastLine());
         Json.put(node, "from_rpm", candidate.fromRpm(), 0);
         Json.put(node, "to_rpm", candidate.toRpm(), 0);
-        node.put("kind", candidate.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
+        node.put("kind", candidate.kind().id());
         node.put("used", candidate.isUsable());
         Json.putText(
                 node,

@@ -58,7 +58,7 @@ final class MapJson {
         node.putNull("low_deg");
         node.putNull("high_deg");
         node.put("bracketed", state.rows().stream().allMatch(AnswerRow::isBracketed));
-        node.put("knock", PullJson.knock(knock));
+        node.put("knock", knock.id());
         node.putNull("knock_limit_deg");
         node.putNull("torque_nm");
         node.putNull("power_kw");

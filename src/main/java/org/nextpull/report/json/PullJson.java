@@ -1,9 +1,7 @@
 package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
-import java.util.Locale;
 import java.util.Optional;
-import org.nextpull.channel.KnockMark;
 import org.nextpull.response.Figures;
 import org.nextpull.response.KnockHeard;
 import org.nextpull.response.MeasuredPull;
@@ -17,10 +15,6 @@ final class PullJson {
 
     PullJson(FindingsJson findings) {
         this.findings = findings;
-    }
-
-    static String knock(KnockMark mark) {
-        return mark.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 
     ObjectNode node(MeasuredPull pull) {
@@ -44,7 +38,7 @@ final class PullJson {
         var power = figures.flatMap(Figures::peakPower);
         Json.put(node, "peak_power_kw", power.map(peak -> peak.power().kilowatts()), 3);
         Json.put(node, "peak_power_rpm", power.map(peak -> peak.rpm()), 0);
-        node.put("knock", knock(pull.knock().mark()));
+        node.put("knock", pull.knock().mark().id());
         Json.put(node, "knock_events", pull.knock().events(), 0);
         Json.put(node, "knock_from_rpm", pull.knock().speeds().map(KnockHeard.Speeds::lowRpm), 0);
         Json.put(node, "knock_to_rpm", pull.knock().speeds().map(KnockHeard.Speeds::highRpm), 0);

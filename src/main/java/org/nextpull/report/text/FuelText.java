@@ -1,7 +1,6 @@
 package org.nextpull.report.text;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -134,7 +133,7 @@ public final class FuelText {
     }
 
     private static String name(Element element) {
-        return element.name().toLowerCase(Locale.ROOT);
+        return element.id();
     }
 
     private String value(Fuel fuel, FuelProperty property) {

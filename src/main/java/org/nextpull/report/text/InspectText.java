@@ -1,7 +1,6 @@
 package org.nextpull.report.text;
 
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
@@ -90,7 +89,7 @@ public final class InspectText {
                     "  " + candidate.number(),
                     candidate.firstLine() + " to " + candidate.lastLine(),
                     Shown.fixed(candidate.fromRpm(), 0) + " to " + Shown.fixed(candidate.toRpm(), 0),
-                    candidate.kind().name().toLowerCase(Locale.ROOT).replace('_', ' '),
+                    candidate.kind().id().replace('-', ' '),
                     Shown.fixed(candidate.durationS(), 1),
                     use(candidate));
         }
