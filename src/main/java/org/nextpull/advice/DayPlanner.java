@@ -203,14 +203,17 @@ public final class DayPlanner {
                             .isPresent();
         }
 
-        /** Whether a map that was run may stand for the least one: gives away no more than it may, and is hardly more advanced. */
+        /**
+         * Whether a map that was run may stand for the least one: gives away no more than it may and what counts as little, and is hardly
+         * more advanced. A proof moves the surface by about that much, and would be run again and again.
+         */
         private boolean isAsGoodAs(Judged least, SparkMap run, TorqueLeft left) {
             double given = left.expectedPercent() - peak.left.expectedPercent();
             if (given
                     > Math.max(
                                     rules.ending().nearBestPercent(),
                                     least.left.expectedPercent() - peak.left.expectedPercent())
-                            + rules.ending().expectedLeftPercent() / 2) {
+                            + rules.ending().expectedLeftPercent()) {
                 return false;
             }
             double more = 0;
@@ -221,20 +224,21 @@ public final class DayPlanner {
         }
 
         private PlannerDecision search(Optional<Judged> proven) {
+            if (view.gapDeg() > STILL_CLIMBING_DEG && mixture.climbs()) {
+                Optional<Lambda> climbing = mixture.climbing();
+                return pull(above(new PlannerView(day, climbing)), climbing, PlannerDecision.Purpose.CLIMB, proven);
+            }
             if (rules.mixture().isPresent()) {
                 MixtureSearch.Found found = mixture.best(view);
                 return pull(found.map(), Optional.of(found.lambda()), PlannerDecision.Purpose.EXPLORE, proven);
             }
-            if (view.gapDeg() > STILL_CLIMBING_DEG) {
-                return pull(above(), lambda, PlannerDecision.Purpose.CLIMB, proven);
-            }
             return count % 2 == 1
                     ? pull(below(proven), lambda, PlannerDecision.Purpose.BRACKET_BELOW, proven)
-                    : pull(above(), lambda, PlannerDecision.Purpose.BRACKET_ABOVE, proven);
+                    : pull(above(view), lambda, PlannerDecision.Purpose.BRACKET_ABOVE, proven);
         }
 
-        private SparkMap above() {
-            return view.shifted(evidence.present().isFlat() ? ABOVE_OF_ONE_NUMBER_DEG : ABOVE_DEG);
+        private SparkMap above(PlannerView there) {
+            return there.shifted(evidence.present().isFlat() ? ABOVE_OF_ONE_NUMBER_DEG : ABOVE_DEG);
         }
 
         /**

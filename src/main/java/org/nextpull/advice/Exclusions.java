@@ -17,7 +17,9 @@ final class Exclusions {
     /** Advance that is given up per hundredth of lambda leaner than what was run, beyond the first hundredth, degrees. */
     static final double DEG_PER_HUNDREDTH = 0.3;
 
-    private static final double FREE_HUNDREDTHS = 1;
+    /** Leaner than what was run by so much gives up nothing. */
+    static final double FREE_HUNDREDTHS = 1;
+
     private static final double HUNDREDTHS = 100;
     private static final double SAME_RPM = 1e-6;
 

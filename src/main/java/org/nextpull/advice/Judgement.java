@@ -194,7 +194,8 @@ final class Judgement {
                 codes.of(pull.purpose(), setting.get()),
                 allowed.proposal(setting.get()),
                 reason,
-                pull.purpose() == PlannerDecision.Purpose.EXPLORE);
+                pull.purpose() == PlannerDecision.Purpose.EXPLORE
+                        || (pull.purpose() == PlannerDecision.Purpose.CLIMB && maps.sweepsMixture()));
         Optional<Reason.NotWatched> held = allowed.held(setting.get(), draft.searchesMixture());
         if (held.isPresent()) {
             return new Advice(

@@ -12,6 +12,9 @@ import org.nextpull.unit.Lambda;
 /** Spark and mixture moved together: the lambda to aim at, and the pull that leaves least torque to the decision after it. */
 final class MixtureSearch {
     private static final double[] FROM_TARGET_HUNDREDTHS = {-5, -3.5, -2, -1, 0, 1, 2, 3};
+    /** A climb goes no leaner than this beyond the best so far: then both sides of it are seen. */
+    private static final double CLIMB_BEYOND_HUNDREDTHS = 3;
+
     private static final double[] SHIFTS_DEG = {-8, -6.5, -5, -3.5, -2, -0.5, 1};
     private static final double HUNDREDTHS = 100;
     private static final double ROUNDING = 1e-9;
@@ -49,24 +52,43 @@ final class MixtureSearch {
         return Lambda.of(Math.max(there.richest().value(), set));
     }
 
+    /**
+     * Lambda of a pull that climbs: leaner each time by as much as gives up no advance, since to come back richer costs nothing while
+     * to go leaner afterwards does. Empty where the mixture is not swept.
+     */
+    Optional<Lambda> climbing() {
+        return rules.flatMap(there -> target().map(aimed -> rounded(
+                there,
+                Math.min(
+                        leanest(there),
+                        Math.min(
+                                leanestClean(there) + Exclusions.FREE_HUNDREDTHS / HUNDREDTHS,
+                                aimed.value() + CLIMB_BEYOND_HUNDREDTHS / HUNDREDTHS)))));
+    }
+
     /** Leanest that the next pull may be: a step from the leanest clean pull, and no leaner than the plan. */
     private double leanest(PlannerRules.Mixture there) {
         return leanestAfter(there, Optional.empty());
     }
 
     private double leanestAfter(PlannerRules.Mixture there, Optional<Lambda> next) {
+        double clean = leanestClean(there);
+        double from = Math.max(clean, next.map(Lambda::value).orElse(clean));
+        return Math.min(there.leanest().value(), from + there.largestStep());
+    }
+
+    /** Leanest clean pull; where there is none, so far richer than all that a step from it goes no further. */
+    private double leanestClean(PlannerRules.Mixture there) {
         double clean = Double.NEGATIVE_INFINITY;
         double richest = Double.POSITIVE_INFINITY;
         for (TriedPull pull : day.pulls()) {
             if (pull.lambda().isPresent()) {
                 double lambda = pull.lambda().get().value();
                 richest = Math.min(richest, lambda);
-                clean = pull.metLimit() ? clean : Math.max(clean, lambda);
+                clean = pull.isClean() ? Math.max(clean, lambda) : clean;
             }
         }
-        double from = clean > Double.NEGATIVE_INFINITY ? clean : richest - there.largestStep();
-        from = Math.max(from, next.map(Lambda::value).orElse(from));
-        return Math.min(there.leanest().value(), from + there.largestStep());
+        return clean > Double.NEGATIVE_INFINITY ? clean : richest - there.largestStep();
     }
 
     /** The pull that leaves least after it. */
@@ -95,9 +117,23 @@ final class MixtureSearch {
         return found.orElseGet(() -> new Found(target.allowed(target.best), target().orElseThrow()));
     }
 
+    /**
+     * Whether a day still climbs: with a mixture only where the spark is set, and until knock is heard, which leaner comes sooner and
+     * then forbids everywhere.
+     */
+    boolean climbs() {
+        return rules.isEmpty()
+                || (!isSparkStanding()
+                        && day.pulls().stream().allMatch(pull -> pull.flags().isEmpty()));
+    }
+
+    private boolean isSparkStanding() {
+        return day.rules().leastDeg() == day.rules().mostDeg();
+    }
+
     /** None where the spark stands. */
     private double[] shifts() {
-        return day.rules().leastDeg() == day.rules().mostDeg() ? new double[1] : SHIFTS_DEG;
+        return isSparkStanding() ? new double[1] : SHIFTS_DEG;
     }
 
     /** Whether the plan, or a limit that was met, keeps the mixture richer than its best. */

