@@ -12,18 +12,18 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.scatter.Scatter;
+import org.nextpull.scatter.SameSetting;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
 
 /**
- * What the day changed: from the first pull that counts to those with the setting that stays.
+ * What the day changed: from its first setting to the one that stays.
  *
- * @param first the first that counts
+ * @param start the first pull that counts, and those that ran its setting again, in order
  * @param same those with the setting that stays, in order, one or more
  */
-record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, List<MeasuredPull> same) {
+record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> start, List<MeasuredPull> same) {
     private static final double INTERVAL = 0.9;
 
     /** Empty where nothing is chosen, or no clean pull beside the first was run with it. */
@@ -40,7 +40,11 @@ record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, Lis
                         && pull.number() != first.number()
                         && hasSetting(result, pull, chosen.get()))
                 .toList();
-        return last.isEmpty() ? Optional.empty() : Optional.of(new BeforeAndAfter(result, shown, first, last));
+        SameSetting alike = Session.sameSetting(result.plan());
+        List<MeasuredPull> start = used.stream()
+                .filter(pull -> !last.contains(pull) && alike.matches(first, pull))
+                .toList();
+        return last.isEmpty() ? Optional.empty() : Optional.of(new BeforeAndAfter(result, shown, start, last));
     }
 
     private static boolean hasSetting(SessionResult result, MeasuredPull pull, Chosen chosen) {
@@ -56,6 +60,11 @@ record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, Lis
         return Session.sameSetting(result.plan()).isRun(chosen.setting(), pull);
     }
 
+    /** The first that counts. */
+    MeasuredPull first() {
+        return start.get(0);
+    }
+
     /** The last with the setting that stays. */
     MeasuredPull last() {
         return same.get(same.size() - 1);
@@ -66,11 +75,8 @@ record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, Lis
         String torque = shown.unit(Quantity.TORQUE).sign();
         String power = shown.unit(Quantity.POWER).sign();
         Section.Grid grid = Section.Grid.of(
-                "Before: pull " + first.number() + ". After: "
-                        + same.stream()
-                                .map(pull -> String.valueOf(pull.number()))
-                                .collect(Collectors.joining(", ", "pull ", "."))
-                        + " Corrected figures; the change of the average with its 90 % interval from pull to pull",
+                "Before: " + numbers(start) + ". After: " + numbers(same)
+                        + ". Corrected figures; the change of the average with its 90 % interval from pull to pull",
                 "",
                 "before",
                 "at rpm",
@@ -96,6 +102,12 @@ record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, Lis
                 shown::power);
     }
 
+    private static String numbers(List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .map(pull -> String.valueOf(pull.number()))
+                .collect(Collectors.joining(", ", pulls.size() == 1 ? "pull " : "pulls ", ""));
+    }
+
     /** An average, or a peak with its speed. */
     private record Figure(double si, OptionalDouble rpm) {
         String speed() {
@@ -103,40 +115,41 @@ record BeforeAndAfter(SessionResult result, Shown shown, MeasuredPull first, Lis
         }
     }
 
-    /** The peaks are those of the first and of the last pull; the average is that of all pulls with the setting that stays. */
+    /** The peaks are those of the first and of the last pull; the averages are those of all pulls with the setting. */
     private Section.Grid row(
             Section.Grid grid,
             String name,
             Function<Figures, Optional<Figure>> figure,
             Function<Double, String> number) {
-        Optional<Figure> before = first.figures().flatMap(figure);
+        Optional<Figure> first = first().figures().flatMap(figure);
         Optional<Figure> proof = last().figures().flatMap(figure);
-        if (before.isEmpty() || proof.isEmpty()) {
+        if (first.isEmpty() || proof.isEmpty()) {
             return grid;
         }
         boolean isAverage = proof.get().rpm().isEmpty();
-        double after = isAverage
-                ? same.stream()
-                        .flatMap(pull -> pull.figures().flatMap(figure).stream())
-                        .mapToDouble(Figure::si)
-                        .average()
-                        .orElseThrow()
-                : proof.get().si();
+        double before = isAverage ? average(start, figure) : first.get().si();
+        double after = isAverage ? average(same, figure) : proof.get().si();
         return grid.row(
                 name,
-                number.apply(before.get().si()),
-                before.get().speed(),
+                number.apply(before),
+                first.get().speed(),
                 number.apply(after),
                 proof.get().speed(),
-                change(before.get().si(), after, isAverage ? same.size() : 0));
+                String.format(Locale.ROOT, "%+.1f %%", 100 * (after / before - 1)) + (isAverage ? interval() : ""));
     }
 
-    private String change(double before, double after, int pulls) {
-        double percent = 100 * (after / before - 1);
-        Optional<Scatter> scatter = pulls > 0 ? result.scatter() : Optional.empty();
-        return String.format(Locale.ROOT, "%+.1f %%", percent)
-                + scatter.map(known ->
-                                String.format(Locale.ROOT, " \u00b1 %.1f", known.differencePercent(INTERVAL, 1, pulls)))
-                        .orElse("");
+    private static double average(List<MeasuredPull> pulls, Function<Figures, Optional<Figure>> figure) {
+        return pulls.stream()
+                .flatMap(pull -> pull.figures().flatMap(figure).stream())
+                .mapToDouble(Figure::si)
+                .average()
+                .orElseThrow();
+    }
+
+    private String interval() {
+        return result.scatter()
+                .map(known -> known.differencePercent(INTERVAL, start.size(), same.size()))
+                .map(percent -> String.format(Locale.ROOT, " \u00b1 %.1f", percent))
+                .orElse("");
     }
 }

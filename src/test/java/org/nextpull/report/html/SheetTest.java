@@ -74,6 +74,7 @@ class SheetTest {
                         "average torque, N·m",
                         "peak power, kW",
                         "signature")
+                .containsPattern("Before: pulls? [0-9, ]+\\. After: pulls? [0-9, ]+\\.")
                 .containsPattern("average torque, N·m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+");
         assertThat(all("(<figure>)", demo.substring(0, demo.indexOf("class=\"annex\""))))
                 .hasSize(1);
