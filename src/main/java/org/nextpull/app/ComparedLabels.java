@@ -31,8 +31,7 @@ public final class ComparedLabels {
     }
 
     /** The comparison, where there are several labels or a reference is named; of a day of candidates what its decision runs tell. */
-    public static Optional<ComparedDay> ofSeveral(
-            SessionResult result, Map<String, String> named, Optional<String> against) {
+    static Optional<ComparedDay> ofSeveral(SessionResult result, Map<String, String> named, Optional<String> against) {
         if (result.candidates().isPresent() && against.isEmpty()) {
             CandidateDay day = result.candidates().get();
             return day.comparison().map(told -> new ComparedDay(result.orderFrom(), day.runs(), Outcome.of(told)));

@@ -24,7 +24,6 @@ import org.nextpull.intake.csv.SettingsFile;
 import org.nextpull.notebook.KeptSession;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.DayPart;
 import org.nextpull.session.JoinedDay;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
@@ -92,7 +91,7 @@ public final class DayReader {
     private Outcome<DayInput> join(SweepPlan plan, List<Named> named, Optional<PlanFile> file) {
         LogsOfDay logs = new LogsOfDay(plan);
         boolean needNames = named.size() > 1 && !haveOwnLabels(named);
-        List<DayPart> parts = named.stream()
+        List<JoinedDay.Part> parts = named.stream()
                 .map(one -> one.kept()
                         .map(kept -> session(one.log(), kept, needNames))
                         .orElseGet(() -> logs.part(one.log())))
@@ -134,15 +133,15 @@ public final class DayReader {
                 && used.stream().distinct().count() > 1;
     }
 
-    private DayPart session(LabelledLog log, KeptSession session, boolean needsName) {
-        DayPart part = new DayPart(session.input(), session.sources()).named(log.log());
+    private JoinedDay.Part session(LabelledLog log, KeptSession session, boolean needsName) {
+        JoinedDay.Part part = new JoinedDay.Part(session.input(), session.sources()).named(log.log());
         log.label()
                 .or(() -> needsName ? Optional.of("session " + session.id()) : Optional.empty())
                 .ifPresent(label -> label(part, label));
         return part;
     }
 
-    private void label(DayPart part, String label) {
+    private void label(JoinedDay.Part part, String label) {
         part.sources().forEach(source -> labels.put(source.name(), label));
         part.input().tables().forEach(table -> labels.put(table.description().name(), label));
     }
@@ -194,7 +193,7 @@ public final class DayReader {
             this.reader = new LogFiles(plan.log().hints());
         }
 
-        DayPart part(LabelledLog log) {
+        JoinedDay.Part part(LabelledLog log) {
             Inputs inputs = reader.read(List.of(log.log()));
             files.addAll(inputs.files());
             findings.addAll(inputs.findings());
@@ -210,7 +209,7 @@ public final class DayReader {
             sources.forEach(source ->
                     source.findings().stream().filter(Finding::isError).forEach(findings::add));
             log.label().ifPresent(label -> inputs.good().forEach(good -> labels.put(good.name(), label)));
-            return new DayPart(input, sources);
+            return new JoinedDay.Part(input, sources);
         }
     }
 }

@@ -85,4 +85,31 @@ final class DayOptions {
             throw new ParameterException(spec.commandLine(), message);
         }
     }
+
+    /** Plan and logs, both needed. */
+    static final class PlanAndLogs {
+        @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan (TOML).")
+        private String plan = "";
+
+        @Parameters(
+                arity = "1..*",
+                paramLabel = "LOG",
+                description = "CSV logs or tables of results, gz or zip of them, folders, globs.")
+        private List<String> logs = List.of();
+
+        String plan() {
+            return plan;
+        }
+
+        DayInput read() {
+            return read(plan, logs);
+        }
+
+        static DayInput read(String plan, List<String> logs) {
+            return Program.usable(DayReader.day(
+                    NotebookAccess.ofUser(),
+                    Optional.of(plan),
+                    logs.stream().map(LabelledLog::unlabelled).toList()));
+        }
+    }
 }

@@ -133,8 +133,8 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private void run(LiveSession.Setup setup, Shown shown) throws IOException {
-        AsyncPrinter out = new AsyncPrinter(console.out());
-        LiveTalk talk = new LiveTalk(out, shown, ZoneId.systemDefault(), Terminal.width());
+        AsyncPrinter out = new AsyncPrinter(console.out(), ZoneId.systemDefault(), Terminal.width());
+        LiveTalk talk = new LiveTalk(out, shown);
         LiveSession session = LiveSession.start(setup, talk);
         OrderlyEnd ending = OrderlyEnd.by(() -> end(talk, session, out));
         try {

@@ -1,12 +1,8 @@
 package org.nextpull.cli;
 
-import java.time.Instant;
-import java.time.ZoneId;
-import java.time.format.DateTimeFormatter;
 import java.util.ArrayList;
 import java.util.EnumSet;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
@@ -37,15 +33,11 @@ final class LiveTalk implements LiveSession.Listener {
     private static final String BELL = "\u0007";
     private static final double WAITING_EVERY_S = 10;
     private static final double FAILING_EVERY_S = 60;
-    private static final DateTimeFormatter TIME = DateTimeFormatter.ofPattern("HH:mm:ss ", Locale.ROOT);
-    private static final String INDENT = "         ";
 
     private final AsyncPrinter out;
     private final Shown shown;
     private final LiveText words;
     private final AlarmText alarms;
-    private final ZoneId zone;
-    private final int width;
     private Optional<Advice> said = Optional.empty();
     private final Set<FindingCode> found = EnumSet.noneOf(FindingCode.class);
     private Optional<HoldNow> holdSaid = Optional.empty();
@@ -57,30 +49,23 @@ final class LiveTalk implements LiveSession.Listener {
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
     private double failingSaidS;
 
-    /**
-     * Talks on a terminal.
-     *
-     * @param width characters that a line of it holds
-     */
-    LiveTalk(AsyncPrinter out, Shown shown, ZoneId zone, int width) {
+    LiveTalk(AsyncPrinter out, Shown shown) {
         this.out = out;
-        this.width = width;
         this.shown = shown;
         this.words = new LiveText(shown);
         this.alarms = new AlarmText(shown);
-        this.zone = zone;
     }
 
     @Override
     public void alarm(Alarm.Event event, LiveState state) {
         String bell = event.kind() == Alarm.Event.Kind.CLEARED ? "" : BELL;
-        print(state.at(), List.of(alarms.text(event) + bell));
+        out.timed(state.at().wallMs(), List.of(alarms.text(event) + bell));
     }
 
     @Override
     public void said(ArrivalTime at, Finding finding) {
         found.add(finding.code());
-        print(at, List.of(words.finding(finding)));
+        out.timed(at.wallMs(), List.of(words.finding(finding)));
     }
 
     @Override
@@ -99,7 +84,7 @@ final class LiveTalk implements LiveSession.Listener {
         Optional<String> gaps = WatchText.of(state.result());
         gaps.filter(line -> !gapsSaid.equals(gaps)).ifPresent(lines::add);
         gapsSaid = gaps;
-        print(state.at(), lines);
+        out.timed(state.at().wallMs(), lines);
     }
 
     private List<String> next(Advice advice, OptionalDouble waitS) {
@@ -141,7 +126,7 @@ final class LiveTalk implements LiveSession.Listener {
         hold(state).ifPresent(lines::add);
         waiting(state).ifPresent(lines::add);
         lines.addAll(failing(state));
-        print(state.at(), lines);
+        out.timed(state.at().wallMs(), lines);
     }
 
     /** What the session took down of its own accord is said with the pull. */
@@ -205,37 +190,6 @@ final class LiveTalk implements LiveSession.Listener {
         return state.failing().stream().map(words::still).toList();
     }
 
-    private void print(ArrivalTime at, List<String> lines) {
-        if (lines.isEmpty()) {
-            return;
-        }
-        String time = TIME.format(Instant.ofEpochMilli(at.wallMs()).atZone(zone));
-        List<String> timed = new ArrayList<>();
-        for (String line : lines) {
-            wrap((timed.isEmpty() ? time : INDENT) + line, timed);
-        }
-        out.lines(timed);
-    }
-
-    /** What answers a typed line has no time of its own. */
-    private void say(List<String> lines) {
-        List<String> said = new ArrayList<>();
-        lines.forEach(line -> wrap(INDENT + line, said));
-        out.lines(said);
-    }
-
-    /** Breaks a line between words where the terminal would break it anywhere. */
-    private void wrap(String line, List<String> into) {
-        String left = line;
-        int space = left.lastIndexOf(' ', width);
-        while (left.length() > width && space > INDENT.length() + 2) {
-            into.add(left.substring(0, space));
-            left = INDENT + "  " + left.substring(space + 1);
-            space = left.lastIndexOf(' ', width);
-        }
-        into.add(left);
-    }
-
     /** Does what was typed; false when the session is to end. */
     boolean answer(String line, LiveSession session) {
         LiveState state = session.state();
@@ -285,7 +239,7 @@ final class LiveTalk implements LiveSession.Listener {
 
         @Override
         public void why() {
-            say(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
+            out.answer(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
         }
 
         @Override
@@ -308,7 +262,7 @@ final class LiveTalk implements LiveSession.Listener {
 
         @Override
         public void wrong(String message) {
-            say(List.of(message));
+            out.answer(List.of(message));
         }
     }
 
@@ -316,8 +270,8 @@ final class LiveTalk implements LiveSession.Listener {
     synchronized void ended(LiveState state) {
         if (!ended) {
             ended = true;
-            print(
-                    state.at(),
+            out.timed(
+                    state.at().wallMs(),
                     words.ended(state.result(), state.capture().folder().toString()));
         }
     }

@@ -127,7 +127,7 @@ final class NotebookCommand implements Runnable {
                     "Keeps a day of logs as a session, with its samples, so that it can be shown, compared and learned from like a "
                             + "session that was run live.")
     int add(
-            @Mixin LogOptions day,
+            @Mixin DayOptions.PlanAndLogs day,
             @Option(
                             names = "--on",
                             paramLabel = "YYYY-MM-DD",

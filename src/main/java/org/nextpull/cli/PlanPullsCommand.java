@@ -150,7 +150,7 @@ final class PlanPullsCommand implements Callable<Integer> {
                         && Set.copyOf(names).size() == names.size(),
                 "--labels is 2 to " + MOST_LABELS + " different labels: " + String.join(",", labels));
         Scatter known = Optional.ofNullable(from.measured)
-                .map(measured -> LogOptions.read(measured.plan, measured.logs))
+                .map(measured -> DayOptions.PlanAndLogs.read(measured.plan, measured.logs))
                 .or(() -> Optional.ofNullable(from.session)
                         .map(id -> Program.usable(DayReader.session(notebook.access(), id))))
                 .map(PlanPullsCommand::measured)

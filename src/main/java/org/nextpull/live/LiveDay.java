@@ -24,7 +24,6 @@ import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.WireChain;
 import org.nextpull.plan.SweepPlan;
-import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.OperatorActions;
 import org.nextpull.session.SessionInput;
@@ -44,7 +43,7 @@ final class LiveDay {
     private final SweepPlan plan;
     private final Optional<Experience> experience;
     private final AdviceDesk desk;
-    private final Events events;
+    private final DayEvents events;
     private final WireChain chain;
     private final DayPulls pulls;
     private final LiveRows rows;
@@ -69,7 +68,7 @@ final class LiveDay {
     private int askedWhole;
     private int announced;
 
-    LiveDay(LiveSession.Setup setup, ArrivalTime start, AdviceDesk desk, Events events) {
+    LiveDay(LiveSession.Setup setup, ArrivalTime start, AdviceDesk desk, DayEvents events) {
         DayIntake intake = new DayIntake(setup.intake());
         this.plan = setup.plan();
         this.experience = setup.experience();
@@ -307,26 +306,5 @@ final class LiveDay {
         public void fileComplete(Arrival.FileComplete file) {
             pulls.complete(file);
         }
-    }
-
-    /** What a running day has to tell, on the thread that feeds it. */
-    interface Events {
-        /** A limit was passed, got worse or is within again. */
-        void alarm(Alarm.Event event);
-
-        /** Something is to be said. */
-        void said(LiveState.Notice notice);
-
-        /** A pull is over; it is not measured yet. */
-        void pullFound();
-
-        /** A pull is in the result. */
-        void pullEnded(MeasuredPull.Curve pull);
-
-        /** The day did an act of its own accord, which is to be captured. */
-        void acted(OperatorAction act);
-
-        /** Something changed that is to be shown at once. */
-        void changed();
     }
 }

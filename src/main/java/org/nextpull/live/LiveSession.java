@@ -23,7 +23,6 @@ import org.nextpull.intake.serial.Port;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalQueue;
 import org.nextpull.intake.wire.ArrivalTime;
-import org.nextpull.intake.wire.Chunk;
 import org.nextpull.intake.wire.SessionClock;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
@@ -36,11 +35,9 @@ import org.tinylog.Logger;
  */
 public final class LiveSession implements AutoCloseable {
     private static final long WAIT_MS = 20;
-    private static final long PERIOD_NS = 100_000_000;
     private static final long LAST_ANSWER_S = 20;
 
     private final Setup setup;
-    private final Listener listener;
     private final CaptureFolder folder;
     private final List<Finding> resumption;
     private final ArrivalQueue queue;
@@ -49,15 +46,11 @@ public final class LiveSession implements AutoCloseable {
     private final AdviceDesk desk;
     private final LiveDay day;
     private final Thread thread;
-    private volatile LiveState state;
+    private final LiveTelling telling;
     private volatile boolean closing;
-    private boolean urgent;
-    private boolean dirty;
-    private long shownNs;
 
     private LiveSession(Setup setup, Listener listener) {
         this.setup = setup;
-        this.listener = listener;
         this.folder = new CaptureFolder(setup.captures());
         CaptureFolder.Resumption resumed = resume(folder, setup.clock());
         SessionClock clock = resumed.clock();
@@ -73,8 +66,9 @@ public final class LiveSession implements AutoCloseable {
             return made;
         });
         this.desk = new AdviceDesk(deskThread, setup.keeper());
-        this.day = new LiveDay(setup, clock.now(), desk, new Telling());
-        this.state = day.state(captures.state(), setup.keeper());
+        this.telling = new LiveTelling(listener, captures, queue, this::snapshot);
+        this.day = new LiveDay(setup, clock.now(), desk, telling);
+        telling.snapshot();
         this.thread = new Thread(this::run, "live-session");
     }
 
@@ -108,7 +102,7 @@ public final class LiveSession implements AutoCloseable {
 
     /** The session as it was shown last. */
     public LiveState state() {
-        return state;
+        return telling.state();
     }
 
     /** Ends the session in good order and waits for it. */
@@ -175,7 +169,7 @@ public final class LiveSession implements AutoCloseable {
         });
         resumption.forEach(finding -> day.say(queue.now(), finding));
         earlier.findings().forEach(finding -> day.say(queue.now(), finding));
-        show(true);
+        telling.show(true);
         return earlier.folder();
     }
 
@@ -185,7 +179,7 @@ public final class LiveSession implements AutoCloseable {
         guarded(() -> {
             if (arrival.isPresent()) {
                 day.accept(arrival.get());
-                dirty = true;
+                telling.dirty();
             } else {
                 day.tick(queue.now());
             }
@@ -193,7 +187,7 @@ public final class LiveSession implements AutoCloseable {
             captures.news(queue.now()).forEach(finding -> day.say(queue.now(), finding));
             setup.keeper().news().forEach(finding -> day.say(queue.now(), finding));
         });
-        show(urgent || day.takeLinkChange());
+        telling.show(day.takeLinkChange());
     }
 
     private Optional<Arrival> take(long waitMs) {
@@ -217,20 +211,8 @@ public final class LiveSession implements AutoCloseable {
         }
     }
 
-    private void show(boolean atOnce) {
-        long nowNs = System.nanoTime();
-        if (!atOnce && (!dirty || nowNs - shownNs < PERIOD_NS)) {
-            return;
-        }
-        shownNs = nowNs;
-        urgent = false;
-        dirty = false;
-        listener.changed(snapshot());
-    }
-
     private LiveState snapshot() {
-        state = day.state(captures.state(), setup.keeper());
-        return state;
+        return day.state(captures.state(), setup.keeper());
     }
 
     private void end() {
@@ -251,44 +233,7 @@ public final class LiveSession implements AutoCloseable {
         guarded(day::takeAnswers);
         captures.close();
         captures.news(queue.now()).forEach(finding -> day.say(queue.now(), finding));
-        show(true);
-    }
-
-    private final class Telling implements LiveDay.Events {
-        @Override
-        public void alarm(Alarm.Event event) {
-            listener.alarm(event, snapshot());
-            urgent = true;
-        }
-
-        @Override
-        public void said(LiveState.Notice notice) {
-            listener.said(notice.at(), notice.finding());
-            dirty = true;
-        }
-
-        @Override
-        public void pullFound() {
-            captures.syncSoon();
-        }
-
-        @Override
-        public void pullEnded(MeasuredPull.Curve pull) {
-            listener.pullEnded(snapshot(), pull);
-            urgent = true;
-        }
-
-        @Override
-        public void acted(OperatorAction act) {
-            String line = OperatorLines.line(act);
-            ArrivalTime now = queue.now();
-            captures.received(Chunk.of(OperatorLines.SOURCE, now, line));
-        }
-
-        @Override
-        public void changed() {
-            urgent = true;
-        }
+        telling.show(true);
     }
 
     /** Told of what happens in a session, on the session's own thread: whoever takes long here delays alarms. */

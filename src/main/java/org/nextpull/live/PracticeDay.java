@@ -24,7 +24,7 @@ import org.tinylog.Logger;
  * advised over under the session's plan. The code of the whole chain is loaded and has run once by then; loading it takes over a second,
  * which the first answer would have to wait for. What comes out goes nowhere.
  */
-final class PracticeDay implements LiveDay.Events {
+final class PracticeDay implements DayEvents {
     private static final SpeedBand USUAL = new SpeedBand(3000, 6000);
     private static final double BESIDE_RPM = 400;
     private static final double STEP_S = 0.05;

@@ -10,6 +10,7 @@ import java.util.Set;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Samples;
+import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -31,15 +32,15 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
         sources = List.copyOf(sources);
     }
 
-    public static JoinedDay of(SweepPlan plan, List<DayPart> parts) {
+    public static JoinedDay of(SweepPlan plan, List<Part> parts) {
         List<SourcePulls> sources = new ArrayList<>();
         List<ResultTable> tables = new ArrayList<>();
         List<AskedSetting> settings = new ArrayList<>();
         Amendments amendments = Amendments.none();
-        int candidates = parts.stream().mapToInt(DayPart::candidates).sum();
+        int candidates = parts.stream().mapToInt(Part::candidates).sum();
         int candidatesBefore = 0;
         int rowsBefore = 0;
-        for (DayPart part : parts) {
+        for (Part part : parts) {
             int own = part.candidates();
             int intoCandidates = candidatesBefore;
             int intoRows = candidates + rowsBefore - own;
@@ -159,6 +160,80 @@ public record JoinedDay(SessionInput input, List<SourcePulls> sources) {
                             FindingCode.PULL_COUNTED_ALREADY,
                             Place.inFile(candidate.source()).withPull(candidate.number()),
                             Detail.of("other", other)));
+        }
+    }
+
+    /**
+     * A day, or a part of one, that can be put beside others.
+     *
+     * @param input tables, settings and amendments; its plan does not count
+     * @param sources its logs
+     */
+    public record Part(SessionInput input, List<SourcePulls> sources) {
+        public Part {
+            sources = List.copyOf(sources);
+        }
+
+        int candidates() {
+            return sources.stream()
+                    .mapToInt(source -> source.candidates().size())
+                    .sum();
+        }
+
+        int rows() {
+            return input.tables().stream()
+                    .mapToInt(table -> table.rows().size())
+                    .sum();
+        }
+
+        /**
+         * The same under another name: its only log or table is called that, several are called that with their own name behind a slash. Each
+         * setting then names the pull that it belongs to.
+         */
+        public Part named(String name) {
+            boolean single = sources.size() + input.tables().size() == 1;
+            AskedSettings asked = AskedSettings.match(input.settings(), sources);
+            List<SourcePulls> renamed = new ArrayList<>();
+            List<AskedSetting> settings = new ArrayList<>();
+            for (SourcePulls source : sources) {
+                String to = single ? name : name + "/" + source.name();
+                renamed.add(renamed(source, to));
+                for (Candidate candidate : source.candidates()) {
+                    asked.of(source.name(), candidate.number())
+                            .map(setting -> setting.of(to, candidate.number()))
+                            .ifPresent(settings::add);
+                }
+            }
+            List<ResultTable> tables = input.tables().stream()
+                    .map(table -> renamed(
+                            table,
+                            single ? name : name + "/" + table.description().name()))
+                    .toList();
+            SessionInput changed = new SessionInput(
+                    input.plan(), List.of(), tables, settings, input.amendments(), input.experience(), input.now());
+            return new Part(changed, renamed);
+        }
+
+        private static SourcePulls renamed(SourcePulls source, String name) {
+            return new SourcePulls(
+                    name,
+                    source.description(),
+                    source.rowCount(),
+                    source.candidates().stream()
+                            .map(candidate -> candidate.withSource(name))
+                            .toList(),
+                    source.alarms(),
+                    source.findings(),
+                    source.thrownAway());
+        }
+
+        private static ResultTable renamed(ResultTable table, String name) {
+            SourceDescription before = table.description();
+            return new ResultTable(
+                    new SourceDescription(
+                            name, before.encoding(), before.separator(), before.decimal(), before.columns()),
+                    table.rows(),
+                    table.rowCount());
         }
     }
 }

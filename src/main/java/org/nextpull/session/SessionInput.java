@@ -80,11 +80,11 @@ public record SessionInput(
         return new SessionInput(plan, recordings, tables, settings, amendments, experience, newNow, next, found);
     }
 
-    public SessionInput withNext(NextConfiguration newNext) {
+    SessionInput withNext(NextConfiguration newNext) {
         return new SessionInput(plan, recordings, tables, settings, amendments, experience, now, newNext, found);
     }
 
-    public SessionInput withPlan(SweepPlan newPlan) {
+    SessionInput withPlan(SweepPlan newPlan) {
         return new SessionInput(newPlan, recordings, tables, settings, amendments, experience, now, next, found);
     }
 

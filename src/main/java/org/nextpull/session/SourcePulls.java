@@ -51,7 +51,7 @@ public record SourcePulls(
     }
 
     /** The alarms of a candidate: those within it and its knock just beside it, and after one that was broken off those up to the next, which may be the reason. */
-    public List<Alarm> alarmsOf(Candidate candidate) {
+    List<Alarm> alarmsOf(Candidate candidate) {
         Samples knock = candidate.knock();
         boolean isHeard = knock.rows() > 0;
         long first = Math.min(candidate.firstLine(), isHeard ? knock.line(0) : Long.MAX_VALUE);

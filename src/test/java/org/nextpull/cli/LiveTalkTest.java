@@ -23,8 +23,8 @@ class LiveTalkTest {
 
     private static String said(int width) {
         StringWriter text = new StringWriter();
-        try (AsyncPrinter out = new AsyncPrinter(new PrintWriter(text))) {
-            new LiveTalk(out, new Shown(UnitSystem.METRIC), ZoneOffset.UTC, width).said(new ArrivalTime(0, 0), SILENT);
+        try (AsyncPrinter out = new AsyncPrinter(new PrintWriter(text), ZoneOffset.UTC, width)) {
+            new LiveTalk(out, new Shown(UnitSystem.METRIC)).said(new ArrivalTime(0, 0), SILENT);
         }
         return text.toString();
     }

@@ -21,7 +21,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 
 /** A running day without threads and clocks: the test says what arrives and when. All that arrives is kept, as a capture would. */
-final class HandDriven implements LiveDay.Events {
+final class HandDriven implements DayEvents {
     static final String PORT = "/dev/test";
     private static final double HZ = 50;
     private static final long WALL_MS = 1_700_000_000_000L;

@@ -81,8 +81,9 @@ class SessionTest {
         List<SourcePulls> first = Session.read(Days.ofLogs(plan, one()));
         List<SourcePulls> copy = Session.read(Days.ofLogs(plan, new Named("copy.csv", one().log())));
         Amendments struck = new Amendments(Map.of(2, "misfire"), Set.of(), Map.of());
-        JoinedDay joined =
-                JoinedDay.of(plan, List.of(new DayPart(input, first), new DayPart(input.withAmendments(struck), copy)));
+        JoinedDay joined = JoinedDay.of(
+                plan,
+                List.of(new JoinedDay.Part(input, first), new JoinedDay.Part(input.withAmendments(struck), copy)));
 
         SessionResult result = Session.evaluate(joined.input(), joined.sources());
 
@@ -102,7 +103,8 @@ class SessionTest {
         List<SourcePulls> first = Session.read(Days.ofLogs(plan, one()));
         Amendments assumed = new Amendments(Map.of(), Set.of(3), Map.of(), Set.of(2), Set.of());
         JoinedDay joined = JoinedDay.of(
-                plan, List.of(new DayPart(input, first), new DayPart(input.withAmendments(assumed), first)));
+                plan,
+                List.of(new JoinedDay.Part(input, first), new JoinedDay.Part(input.withAmendments(assumed), first)));
 
         assertThat(joined.input().amendments().assumed()).containsExactly(5);
         assertThat(joined.input().amendments().lifted()).containsExactly(6);

@@ -34,7 +34,7 @@ final class SourcePreview implements AutoCloseable {
     }
 
     /** Watches a source from now on, under a plan. On the event thread. */
-    void watch(SourceChoice choice, SweepPlan plan, Shown units) {
+    void watch(SourceView.Choice choice, SweepPlan plan, Shown units) {
         view.say("Looking at " + (choice.name().isEmpty() ? "the serial lines of the plan" : choice.name()) + ".");
         work.think(() -> {
             close();
@@ -98,7 +98,8 @@ final class SourcePreview implements AutoCloseable {
      * @param say takes what is to be said; called on the event thread
      * @param begin begins the session; called on the working thread
      */
-    void release(SourceChoice choice, SweepPlan plan, Shown units, Consumer<String> say, Consumer<LiveIntake> begin) {
+    void release(
+            SourceView.Choice choice, SweepPlan plan, Shown units, Consumer<String> say, Consumer<LiveIntake> begin) {
         work.think(() -> {
             Outcome<LiveIntake> intake = choice.source(plan);
             List<Finding> wrong = intake.value()

@@ -7,6 +7,7 @@ import java.awt.Font;
 import java.awt.GridLayout;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Collectors;
 import javax.swing.ButtonGroup;
@@ -21,7 +22,11 @@ import javax.swing.JRadioButton;
 import javax.swing.JScrollPane;
 import javax.swing.JTextField;
 import javax.swing.ListSelectionModel;
+import org.nextpull.finding.Outcome;
 import org.nextpull.intake.serial.SerialPorts;
+import org.nextpull.live.LiveIntake;
+import org.nextpull.live.PlanPorts;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.window.look.Prose;
 import org.nextpull.window.look.ScrollView;
 import org.nextpull.window.look.StackLayout;
@@ -57,7 +62,7 @@ final class SourceView extends StyledPanel {
      * @param look asks for the ports
      * @param watch asks to see what arrives from there
      */
-    SourceView(Runnable look, Consumer<SourceChoice> watch) {
+    SourceView(Runnable look, Consumer<Choice> watch) {
         super(new StackLayout());
         stack = (StackLayout) getLayout();
         ButtonGroup group = new ButtonGroup();
@@ -119,8 +124,8 @@ final class SourceView extends StyledPanel {
                 });
     }
 
-    SourceChoice choice() {
-        return folder.isSelected() ? SourceChoice.folder(name.getText()) : SourceChoice.port(name.getText());
+    Choice choice() {
+        return folder.isSelected() ? Choice.folder(name.getText()) : Choice.port(name.getText());
     }
 
     void ports(List<SerialPorts.PortInfo> found) {
@@ -222,6 +227,34 @@ final class SourceView extends StyledPanel {
         @Override
         protected boolean isQuiet(Arrivals.Page.Column row) {
             return !row.isUnderstood();
+        }
+    }
+
+    /**
+     * Where the operator wants values from.
+     *
+     * @param isFolder whether it is a folder of logs, else ports
+     * @param name the folder, or the port; blank leaves the port to the plan
+     */
+    record Choice(boolean isFolder, String name) {
+        static Choice port(String name) {
+            return new Choice(false, name.strip());
+        }
+
+        static Choice folder(String name) {
+            return new Choice(true, name.strip());
+        }
+
+        /** What a session would read from, out of this choice and what the plan says of its wires. Not for the event thread. */
+        Outcome<LiveIntake> source(SweepPlan plan) {
+            return isFolder
+                    ? LiveIntake.ofFolder(name)
+                    : PlanPorts.of(plan, device()).map(ports -> ports);
+        }
+
+        /** The port that was named; empty leaves it to the plan. */
+        Optional<String> device() {
+            return isFolder || name.isEmpty() ? Optional.empty() : Optional.of(name);
         }
     }
 }

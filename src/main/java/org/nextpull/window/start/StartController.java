@@ -202,7 +202,7 @@ public final class StartController implements Page, AutoCloseable {
                         : SourcePreview.count(found.value().orElse(List.of()))));
     }
 
-    private void watch(SourceChoice choice) {
+    private void watch(SourceView.Choice choice) {
         preview.watch(choice, form.plan().value().orElse(SweepPlan.defaults()), shown);
     }
 
@@ -214,7 +214,7 @@ public final class StartController implements Page, AutoCloseable {
             return;
         }
         PlanForm ordered = form;
-        SourceChoice choice = view.source().choice();
+        SourceView.Choice choice = view.source().choice();
         preview.release(
                 choice,
                 plan.value().get(),

@@ -48,7 +48,7 @@ final class StartView extends StyledPanel {
             Runnable save,
             Runnable fresh,
             Runnable ports,
-            Consumer<SourceChoice> watch,
+            Consumer<SourceView.Choice> watch,
             Runnable start) {}
 
     StartView(Wishes wishes) {
