@@ -8,7 +8,6 @@ import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.LabelComparison;
-import org.nextpull.compare.PercentInterval;
 import org.nextpull.finding.Outcome;
 
 /**
@@ -22,7 +21,7 @@ import org.nextpull.finding.Outcome;
  *     work would be needed
  */
 public record LabelDifference(
-        String label, double percent, PercentInterval interval, Comparison.Verdict verdict, OptionalInt pullsNeeded) {
+        String label, double percent, Comparison.PercentInterval interval, Comparison.Verdict verdict, OptionalInt pullsNeeded) {
 
     /**
      * Compares average torques with those of one label, looked at once. No verdict rests on one change-over: labels have to be run in

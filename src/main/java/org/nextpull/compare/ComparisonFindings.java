@@ -8,7 +8,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.math.FisherF;
-import org.nextpull.math.regression.VariancePart;
+import org.nextpull.math.regression.ReadingErrors;
 import org.nextpull.scatter.Scatter;
 
 /** What is worth saying about a comparison that was made. */
@@ -22,7 +22,7 @@ final class ComparisonFindings {
     static List<ComparisonResult.LabelScatter> scatters(DayFit day, List<ComparedPull> pulls) {
         return day.labels().stream()
                 .map(label -> {
-                    VariancePart part = day.scatter(label);
+                    ReadingErrors.VariancePart part = day.scatter(label);
                     int count = (int) pulls.stream()
                             .filter(pull -> pull.label().equals(label))
                             .count();

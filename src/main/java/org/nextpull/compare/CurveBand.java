@@ -57,7 +57,7 @@ final class CurveBand {
                     speeds.get(row),
                     new Comparison.RowDifference.Levels(reference + difference, reference),
                     percent,
-                    new PercentInterval(percent - halfPercents[row], percent + halfPercents[row])));
+                    new Comparison.PercentInterval(percent - halfPercents[row], percent + halfPercents[row])));
         }
         return rows;
     }

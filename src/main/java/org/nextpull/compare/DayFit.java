@@ -5,7 +5,7 @@ import java.util.Optional;
 import org.nextpull.math.Estimate;
 import org.nextpull.math.Series;
 import org.nextpull.math.regression.GroupedFit;
-import org.nextpull.math.regression.VariancePart;
+import org.nextpull.math.regression.ReadingErrors;
 import org.nextpull.scatter.Repeatability;
 
 /**
@@ -80,7 +80,7 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
     }
 
     /** Scatter of one pull of a label, one standard deviation in percent, with its degrees of freedom. */
-    VariancePart scatter(String label) {
+    ReadingErrors.VariancePart scatter(String label) {
         return fit.scatters().get(labels.indexOf(label));
     }
 

@@ -11,7 +11,6 @@ import org.nextpull.math.regression.Design;
 import org.nextpull.math.regression.GroupedFit;
 import org.nextpull.math.regression.OutlierWeights;
 import org.nextpull.math.regression.ReadingErrors;
-import org.nextpull.math.regression.VariancePart;
 
 /**
  * The model of a day: a level for each label, a scatter for each label, and the drift of {@link DayDrift}. It is worked out in percent of
@@ -87,7 +86,7 @@ final class DayModel {
                 DayDrift.squarePercent(orders, days, warmUp),
                 ran.stream().map(labels::indexOf).toList(),
                 Series.constant(ran.size(), 1),
-                Optional.of(new VariancePart(USUAL_PERCENT * USUAL_PERCENT, USUAL_FREEDOM)),
+                Optional.of(new ReadingErrors.VariancePart(USUAL_PERCENT * USUAL_PERCENT, USUAL_FREEDOM)),
                 DayDrift.ALLOWANCE);
     }
 

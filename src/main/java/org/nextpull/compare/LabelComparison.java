@@ -117,8 +117,8 @@ public final class LabelComparison {
             Errors errors,
             List<Comparison.RowDifference> rows) {
         Estimate difference = day.differencePercent(label, request.reference());
-        PercentInterval interval = interval(difference, errors.interval());
-        PercentInterval claim = interval(difference, errors.claim());
+        Comparison.PercentInterval interval = interval(difference, errors.interval());
+        Comparison.PercentInterval claim = interval(difference, errors.claim());
         boolean changed = PullOrder.suffice(ran(pulls), label, request.reference());
         Comparison.Verdict verdict = changed
                 ? verdict(interval(difference, errors.same()), claim, request, pulls.size())
@@ -136,13 +136,13 @@ public final class LabelComparison {
                 rows);
     }
 
-    private static PercentInterval interval(Estimate estimate, double error) {
+    private static Comparison.PercentInterval interval(Estimate estimate, double error) {
         Interval interval = estimate.interval(1 - error);
-        return new PercentInterval(interval.low(), interval.high());
+        return new Comparison.PercentInterval(interval.low(), interval.high());
     }
 
     private static Comparison.Verdict verdict(
-            PercentInterval same, PercentInterval claim, ComparisonRequest request, int pulls) {
+            Comparison.PercentInterval same, Comparison.PercentInterval claim, ComparisonRequest request, int pulls) {
         if (same.isWithin(request.worthPercent()) && request.looks().isFinal(pulls)) {
             return Comparison.Verdict.SAME;
         }

@@ -2,14 +2,14 @@ package org.nextpull.compare;
 
 import java.util.List;
 import org.nextpull.math.Series;
-import org.nextpull.math.regression.VariancePart;
+import org.nextpull.math.regression.ReadingErrors;
 
 /** Standard errors of a difference at each row from the residuals of the rows, with a scatter for each label. */
 final class RowErrors {
     private final List<Integer> labelOfPull;
     private final Series influence;
     private final Series weights;
-    private final List<VariancePart> scatters;
+    private final List<ReadingErrors.VariancePart> scatters;
     private final double pooled;
     private final double shared;
 
@@ -62,7 +62,7 @@ final class RowErrors {
     double[] ofAlike(double[][] residuals) {
         int rows = residuals[0].length;
         double freedom =
-                scatters.stream().mapToDouble(VariancePart::degreesOfFreedom).sum();
+                scatters.stream().mapToDouble(ReadingErrors.VariancePart::degreesOfFreedom).sum();
         double share = 0;
         double[] own = new double[rows];
         double mean = 0;

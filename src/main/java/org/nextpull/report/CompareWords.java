@@ -8,7 +8,6 @@ import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.PercentInterval;
 import org.nextpull.plan.Goal;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -127,7 +126,7 @@ public final class CompareWords {
         return plus(percent) + Shown.fixed(percent, 2);
     }
 
-    static String interval(PercentInterval interval) {
+    static String interval(Comparison.PercentInterval interval) {
         return signed(interval.low()) + " to " + signed(interval.high());
     }
 

@@ -7,7 +7,6 @@ import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.MeasuredComparison;
-import org.nextpull.compare.PercentInterval;
 import org.nextpull.fuel.FlowComparison;
 import org.nextpull.fuel.FuelProperty;
 import org.nextpull.fuel.FuelSwap;
@@ -74,7 +73,7 @@ public record CandidateDay(
     public record Shares(Share setting, Share itself) {}
 
     /** A part of a gain in percent, with its 95 % interval. */
-    public record Share(double percent, PercentInterval interval) {}
+    public record Share(double percent, Comparison.PercentInterval interval) {}
 
     /**
      * What the same power takes of a candidate's fuel, over what it takes of the reference's; each at its own best mixture.

@@ -7,7 +7,6 @@ import java.util.Optional;
 import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonResult;
-import org.nextpull.compare.PercentInterval;
 import org.nextpull.finding.Place;
 import org.nextpull.fit.PosteriorValue;
 import org.nextpull.fuel.Blends;
@@ -66,13 +65,13 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
         return bySetting.map(estimate -> {
             Span setting = estimate.interval(ComparisonResult.INTERVAL_PERCENT);
             double percent = gain.difference().percent();
-            PercentInterval whole = gain.difference().interval();
+            Comparison.PercentInterval whole = gain.difference().interval();
             double itself = percent - estimate.mean();
             return new CandidateDay.Shares(
-                    new CandidateDay.Share(estimate.mean(), new PercentInterval(setting.low(), setting.high())),
+                    new CandidateDay.Share(estimate.mean(), new Comparison.PercentInterval(setting.low(), setting.high())),
                     new CandidateDay.Share(
                             itself,
-                            new PercentInterval(
+                            new Comparison.PercentInterval(
                                     itself - Math.hypot(percent - whole.low(), setting.high() - estimate.mean()),
                                     itself + Math.hypot(whole.high() - percent, estimate.mean() - setting.low()))));
         });

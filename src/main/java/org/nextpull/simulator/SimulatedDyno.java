@@ -8,7 +8,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.channel.Role;
 import org.nextpull.engine.bench.Brake;
-import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.Instruments;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -27,7 +26,7 @@ import org.nextpull.unit.Span;
  * @param program how a pull is driven
  * @param instruments what is logged
  */
-record SimulatedDyno(Brake brake, BrakeProgram program, Instruments instruments) {
+record SimulatedDyno(Brake brake, Brake.Program program, Instruments instruments) {
     static final List<Role> BRAKE_ROLES = List.of(
             Role.TIME,
             Role.ENGINE_SPEED,
@@ -132,13 +131,13 @@ record SimulatedDyno(Brake brake, BrakeProgram program, Instruments instruments)
         return Span.of(Math.max(band.low() * LEAST_SHARE, band.low() - BELOW_RPM), high);
     }
 
-    private static BrakeProgram program(SweepPlan plan, Span range, boolean inertia) {
+    private static Brake.Program program(SweepPlan plan, Span range, boolean inertia) {
         if (inertia) {
-            return new BrakeProgram.RollerRun(range);
+            return new Brake.Program.RollerRun(range);
         }
         return plan.pull().kind() == PullFacts.Kind.STEPS
-                ? new BrakeProgram.Steps(range, STEP_RPM, plan.pull().holdS() + STEP_SPARE_S)
-                : new BrakeProgram.Acceleration(range, RATE_RPM_PER_S);
+                ? new Brake.Program.Steps(range, STEP_RPM, plan.pull().holdS() + STEP_SPARE_S)
+                : new Brake.Program.Acceleration(range, RATE_RPM_PER_S);
     }
 
     private static Instruments brakeInstruments(SweepPlan plan, double hz, double delay) {

@@ -20,7 +20,6 @@ import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.Brake;
-import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.Instruments;
 import org.nextpull.engine.bench.RunningEngine;
 import org.nextpull.engine.bench.WeatherDay;
@@ -71,7 +70,7 @@ class HoldGuideTest {
             Bench.Setting setting =
                     new Bench.Setting(engine, SparkMap.flat(15), Lambda.of(0.87), fuel, Optional.empty());
             RunningEngine running = RunningEngine.start(
-                            bench, setting, new BrakeProgram.Acceleration(Span.of(3500, 6750), 300), 7)
+                            bench, setting, new Brake.Program.Acceleration(Span.of(3500, 6750), 300), 7)
                     .value()
                     .orElseThrow();
             run(HoldGuide.of(plan).orElseThrow(), running, setting);

@@ -18,7 +18,6 @@ import org.nextpull.engine.ModelEngine;
 import org.nextpull.engine.OperatingPoint;
 import org.nextpull.engine.bench.Bench;
 import org.nextpull.engine.bench.Brake;
-import org.nextpull.engine.bench.BrakeProgram;
 import org.nextpull.engine.bench.FullLoadCurve;
 import org.nextpull.engine.bench.Instruments;
 import org.nextpull.engine.bench.TruthFinder;
@@ -163,8 +162,8 @@ public final class DemoLogs {
         return sheet.log(LogDialect.PLAIN, List.of(), HILL_BAND, List.of());
     }
 
-    private static BrakeProgram accelerate() {
-        return new BrakeProgram.Acceleration(HILL_PULL, HILL_RATE);
+    private static Brake.Program accelerate() {
+        return new Brake.Program.Acceleration(HILL_PULL, HILL_RATE);
     }
 
     private static ModelEngine engine(EngineDesign design) {

@@ -44,7 +44,7 @@ public final class Bench {
     }
 
     /** Makes the next pull of the day; fails with the engine's findings when the engine cannot run so. */
-    public Outcome<Pull> pull(Setting setting, BrakeProgram program) {
+    public Outcome<Pull> pull(Setting setting, Brake.Program program) {
         return prepare(setting, program).map(ready -> {
             List<Driver.Moment> moments = ready.drive(program, program.range().low());
             Samples log = ready.sensors(
@@ -56,14 +56,14 @@ public final class Bench {
     }
 
     /** All that the next pull needs; the pull counts from here on. */
-    Outcome<PreparedPull> prepare(Setting setting, BrakeProgram program) {
+    Outcome<PreparedPull> prepare(Setting setting, Brake.Program program) {
         Outcome<PreparedPull> prepared = prepared(pulls + 1, noise.branch(), setting, program);
         pulls += prepared.isFailed() ? 0 : 1;
         return prepared;
     }
 
     /** The same pull with another spark, as an ignition that is set while the engine runs. */
-    Outcome<PreparedPull> again(PreparedPull running, Setting setting, BrakeProgram program) {
+    Outcome<PreparedPull> again(PreparedPull running, Setting setting, Brake.Program program) {
         List<SparkMap> sparks = sparks(setting, program);
         return curves(setting, setting.engine(), sparks, running.conditions(), program.range())
                 .map(curves ->
@@ -71,11 +71,11 @@ public final class Bench {
     }
 
     /** The next pull as it might be, with chance of its own; nothing counts. */
-    Outcome<PreparedPull> preview(Setting setting, BrakeProgram program) {
+    Outcome<PreparedPull> preview(Setting setting, Brake.Program program) {
         return prepared(pulls + 1, new Noise(0), setting, program);
     }
 
-    private Outcome<PreparedPull> prepared(int number, Noise chance, Setting setting, BrakeProgram program) {
+    private Outcome<PreparedPull> prepared(int number, Noise chance, Setting setting, Brake.Program program) {
         Lambda lambda =
                 Lambda.of(setting.lambda().value() + chance.normal(day.scatter().lambda()));
         OperatingPoint.Surroundings around = new OperatingPoint.Surroundings(
@@ -98,8 +98,8 @@ public final class Bench {
                 .map(curves -> new PreparedPull(conditions, curves, sparks, brake, instruments, chance));
     }
 
-    private static List<SparkMap> sparks(Setting setting, BrakeProgram program) {
-        if (program instanceof BrakeProgram.SparkSteps steps) {
+    private static List<SparkMap> sparks(Setting setting, Brake.Program program) {
+        if (program instanceof Brake.Program.SparkSteps steps) {
             return steps.advances().stream()
                     .map(advance -> SparkMap.flat(advance))
                     .toList();

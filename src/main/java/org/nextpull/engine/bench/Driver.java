@@ -37,18 +37,18 @@ final class Driver {
      * @param fromRpm speed at which the engine runs before
      */
     static List<Moment> drive(
-            BrakeProgram program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
+            Brake.Program program, double sampleHz, Brake brake, DoubleUnaryOperator torque, double fromRpm) {
         Driver driver = new Driver(sampleHz);
         double start = program.range().low();
         driver.approach(fromRpm, start);
         driver.hold(start, BEFORE_S, PART_THROTTLE);
         driver.open(start);
-        if (program instanceof BrakeProgram.Acceleration acceleration) {
+        if (program instanceof Brake.Program.Acceleration acceleration) {
             driver.hold(start, SETTLING_S, 1);
             driver.ramp(start, program.range().high(), acceleration.rpmPerSecond());
-        } else if (program instanceof BrakeProgram.Steps steps) {
+        } else if (program instanceof Brake.Program.Steps steps) {
             driver.plateaus(steps);
-        } else if (program instanceof BrakeProgram.SparkSteps steps) {
+        } else if (program instanceof Brake.Program.SparkSteps steps) {
             driver.sparkSteps(steps);
         } else {
             Brake.Roller roller =
@@ -99,7 +99,7 @@ final class Driver {
         }
     }
 
-    private void plateaus(BrakeProgram.Steps steps) {
+    private void plateaus(Brake.Program.Steps steps) {
         double rpm = steps.range().low();
         hold(rpm, steps.holdS(), 1);
         while (rpm + steps.stepRpm() <= steps.range().high() + 1e-6) {
@@ -109,7 +109,7 @@ final class Driver {
         }
     }
 
-    private void sparkSteps(BrakeProgram.SparkSteps steps) {
+    private void sparkSteps(Brake.Program.SparkSteps steps) {
         for (int step = 0; step < steps.advances().size(); step++) {
             stage = step;
             hold(steps.rpm(), steps.holdS(), 1);
@@ -117,7 +117,7 @@ final class Driver {
     }
 
     /** Torque less losses at the roller speeds up the roller and the engine's own inertia. */
-    private void rollUp(BrakeProgram program, Brake brake, Brake.Roller roller, DoubleUnaryOperator torque) {
+    private void rollUp(Brake.Program program, Brake brake, Brake.Roller roller, DoubleUnaryOperator torque) {
         double ratio = roller.engineRevPerRollerRev();
         double inertia = roller.inertia() + brake.engineInertia() * ratio * ratio;
         double rpm = program.range().low();

@@ -29,7 +29,7 @@ record PreparedPull(
     }
 
     /** The moments of the pull, from a speed at which the engine runs. */
-    List<Driver.Moment> drive(BrakeProgram program, double fromRpm) {
+    List<Driver.Moment> drive(Brake.Program program, double fromRpm) {
         FullLoadCurve first = curves.get(0);
         return Driver.drive(
                 program, instruments.sampleHz(), brake, rpm -> first.torque(rpm) * conditions.factorAt(rpm), fromRpm);

@@ -45,7 +45,7 @@ public final class RunningEngine {
      * @param program how it will be driven
      * @param seed of the scatter that is seen while it idles
      */
-    public static Outcome<RunningEngine> start(Bench bench, Bench.Setting setting, BrakeProgram program, long seed) {
+    public static Outcome<RunningEngine> start(Bench bench, Bench.Setting setting, Brake.Program program, long seed) {
         return bench.preview(setting, program).map(first -> new RunningEngine(bench, first, seed));
     }
 
@@ -59,7 +59,7 @@ public final class RunningEngine {
     }
 
     /** Begins a pull, from whatever speed the engine runs at; gives its number, or says why it cannot be run. */
-    public Outcome<Integer> pull(Bench.Setting setting, BrakeProgram program) {
+    public Outcome<Integer> pull(Bench.Setting setting, Brake.Program program) {
         return bench.prepare(setting, program).map(next -> {
             OperatingPoint.Surroundings before = latest.conditions().surroundings();
             OperatingPoint.Surroundings now = next.conditions().surroundings();
@@ -81,7 +81,7 @@ public final class RunningEngine {
 
     /** Goes to a speed in rpm and holds it at full load until the throttle is closed; told again, it sets the spark while it holds. */
     public Outcome<Integer> hold(Bench.Setting setting, double atRpm) {
-        BrakeProgram program = new BrakeProgram.Steps(Span.of(atRpm, atRpm), 1, 1);
+        Brake.Program program = new Brake.Program.Steps(Span.of(atRpm, atRpm), 1, 1);
         Outcome<PreparedPull> prepared =
                 isHolding() ? bench.again(latest, setting, program) : bench.prepare(setting, program);
         return prepared.map(next -> {

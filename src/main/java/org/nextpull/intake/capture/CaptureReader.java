@@ -1,5 +1,6 @@
 package org.nextpull.intake.capture;
 
+
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;
@@ -29,7 +30,7 @@ final class CaptureReader implements AutoCloseable {
     private long offset;
     private long recordStart;
     private boolean ended;
-    private Optional<CaptureEntry> afterDamage = Optional.empty();
+    private Optional<Entry> afterDamage = Optional.empty();
 
     private CaptureReader(InputStream in, String source) {
         this.in = in;
@@ -51,9 +52,9 @@ final class CaptureReader implements AutoCloseable {
     }
 
     /** The next entry; empty at the end. */
-    public Optional<CaptureEntry> next() throws IOException {
+    public Optional<Entry> next() throws IOException {
         if (afterDamage.isPresent()) {
-            Optional<CaptureEntry> entry = afterDamage;
+            Optional<Entry> entry = afterDamage;
             afterDamage = Optional.empty();
             return entry;
         }
@@ -63,7 +64,7 @@ final class CaptureReader implements AutoCloseable {
             if (!buffer.hasRemaining()) {
                 return damage(damageFrom, Optional.empty());
             }
-            Optional<CaptureEntry> entry = record();
+            Optional<Entry> entry = record();
             if (entry.isPresent()) {
                 return damage(damageFrom, entry);
             }
@@ -81,16 +82,16 @@ final class CaptureReader implements AutoCloseable {
         return fileId;
     }
 
-    private Optional<CaptureEntry> damage(long from, Optional<CaptureEntry> entry) {
+    private Optional<Entry> damage(long from, Optional<Entry> entry) {
         long good = entry.isPresent() ? recordStart : offset;
         if (good == from) {
             return entry;
         }
         afterDamage = entry;
-        return Optional.of(new CaptureEntry.Damaged(from, good - from));
+        return Optional.of(new Entry.Damaged(from, good - from));
     }
 
-    private Optional<CaptureEntry> record() {
+    private Optional<Entry> record() {
         int start = buffer.position();
         int left = buffer.remaining();
         if (left < RecordFormat.HEAD_BYTES + RecordFormat.CHECK_BYTES || buffer.getInt(start) != RecordFormat.MARKER) {
@@ -107,11 +108,11 @@ final class CaptureReader implements AutoCloseable {
                         != RecordFormat.check(buffer, start, payload)) {
             return Optional.empty();
         }
-        Optional<CaptureEntry> entry = decoder.decode(buffer, start, payload);
+        Optional<Entry> entry = decoder.decode(buffer, start, payload);
         if (entry.isEmpty()) {
             return entry;
         }
-        if (entry.get() instanceof CaptureEntry.Started started) {
+        if (entry.get() instanceof Entry.Started started) {
             decoder = new RecordDecoder(started.source());
         }
         fileId = OptionalInt.of(id);
@@ -157,7 +158,7 @@ final class CaptureReader implements AutoCloseable {
 
     /** Turns a whole record, whose check has passed, into an entry; empty for one that this version cannot understand. */
     private record RecordDecoder(String source) {
-        Optional<CaptureEntry> decode(ByteBuffer buffer, int start, int payloadBytes) {
+        Optional<Entry> decode(ByteBuffer buffer, int start, int payloadBytes) {
             long sessionNs = buffer.getLong(start + RecordFormat.SESSION_AT);
             Optional<RecordFormat.Kind> kind = RecordFormat.Kind.of(buffer.get(start + RecordFormat.KIND_AT));
             if (sessionNs < 0 || kind.isEmpty()) {
@@ -167,26 +168,26 @@ final class CaptureReader implements AutoCloseable {
             byte[] payload = new byte[payloadBytes];
             buffer.get(start + RecordFormat.HEAD_BYTES, payload);
             return switch (kind.get()) {
-                case STARTED -> Optional.of(new CaptureEntry.Started(new String(payload, StandardCharsets.UTF_8), at));
+                case STARTED -> Optional.of(new Entry.Started(new String(payload, StandardCharsets.UTF_8), at));
                 case BYTES -> received(Chunk.copyOf(source, at, payload, payload.length));
                 case CONNECTED -> received(new Arrival.Connected(source, at));
                 case LOST -> lost(at, payload);
                 case FROM_FILE -> fromFile(at, payload);
                 case FILE_COMPLETE -> fileComplete(at, payload);
-                case ENDED -> Optional.of(new CaptureEntry.Ended(at));
+                case ENDED -> Optional.of(new Entry.Ended(at));
             };
         }
 
-        private Optional<CaptureEntry> lost(ArrivalTime at, byte[] payload) {
+        private Optional<Entry> lost(ArrivalTime at, byte[] payload) {
             if (payload.length != 1 + Long.BYTES) {
                 return Optional.empty();
             }
             long bytes = ByteBuffer.wrap(payload).getLong(1);
             return Arrival.Cause.of(payload[0])
-                    .map(cause -> new CaptureEntry.Received(new Arrival.Lost(source, at, cause, bytes)));
+                    .map(cause -> new Entry.Received(new Arrival.Lost(source, at, cause, bytes)));
         }
 
-        private Optional<CaptureEntry> fromFile(ArrivalTime at, byte[] payload) {
+        private Optional<Entry> fromFile(ArrivalTime at, byte[] payload) {
             if (payload.length < Long.BYTES) {
                 return Optional.empty();
             }
@@ -195,7 +196,7 @@ final class CaptureReader implements AutoCloseable {
                     source, at, name, ByteBuffer.wrap(payload).getLong(0)));
         }
 
-        private Optional<CaptureEntry> fileComplete(ArrivalTime at, byte[] payload) {
+        private Optional<Entry> fileComplete(ArrivalTime at, byte[] payload) {
             int head = RecordFormat.FILE_HEAD_BYTES;
             if (payload.length < head) {
                 return Optional.empty();
@@ -204,12 +205,36 @@ final class CaptureReader implements AutoCloseable {
             String sha256 = HexFormat.of().formatHex(payload, 1 + Long.BYTES, head);
             String name = new String(payload, head, payload.length - head, StandardCharsets.UTF_8);
             return Arrival.Taken.of(payload[0])
-                    .map(taken -> new CaptureEntry.Received(
+                    .map(taken -> new Entry.Received(
                             new Arrival.FileComplete(source, at, name, taken, new Fingerprint(length, sha256))));
         }
 
-        private static Optional<CaptureEntry> received(Arrival arrival) {
-            return Optional.of(new CaptureEntry.Received(arrival));
+        private static Optional<Entry> received(Arrival arrival) {
+            return Optional.of(new Entry.Received(arrival));
         }
+    }
+
+    /** One thing that a capture file says. */
+    sealed interface Entry {
+        /**
+         * The program began to write, at first or again after it had ended.
+         *
+         * @param source name of the source
+         */
+        record Started(String source, ArrivalTime at) implements Entry {}
+
+        /** Something arrived. */
+        record Received(Arrival arrival) implements Entry {}
+
+        /**
+         * Bytes of the file that are no whole record: it was cut there, or damaged.
+         *
+         * @param offset where they begin, from 0
+         * @param bytes how many
+         */
+        record Damaged(long offset, long bytes) implements Entry {}
+
+        /** The session was closed in good order. */
+        record Ended(ArrivalTime at) implements Entry {}
     }
 }

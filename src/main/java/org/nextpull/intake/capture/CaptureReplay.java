@@ -64,7 +64,7 @@ public final class CaptureReplay implements AutoCloseable {
 
         Optional<Arrival> peek() throws IOException {
             while (next.isEmpty()) {
-                Optional<CaptureEntry> entry = reader.next();
+                Optional<CaptureReader.Entry> entry = reader.next();
                 if (entry.isEmpty()) {
                     break;
                 }
@@ -83,10 +83,10 @@ public final class CaptureReplay implements AutoCloseable {
             return result;
         }
 
-        private void understand(CaptureEntry entry) {
-            if (entry instanceof CaptureEntry.Damaged damaged) {
+        private void understand(CaptureReader.Entry entry) {
+            if (entry instanceof CaptureReader.Entry.Damaged damaged) {
                 next = Optional.of(new Arrival.Lost(source, last, Arrival.Cause.DAMAGED, damaged.bytes()));
-            } else if (entry instanceof CaptureEntry.Started begun) {
+            } else if (entry instanceof CaptureReader.Entry.Started begun) {
                 source = begun.source();
                 last = begun.at();
                 if (started && !inOrder) {
@@ -94,10 +94,10 @@ public final class CaptureReplay implements AutoCloseable {
                 }
                 started = true;
                 inOrder = false;
-            } else if (entry instanceof CaptureEntry.Ended end) {
+            } else if (entry instanceof CaptureReader.Entry.Ended end) {
                 last = end.at();
                 inOrder = true;
-            } else if (entry instanceof CaptureEntry.Received received) {
+            } else if (entry instanceof CaptureReader.Entry.Received received) {
                 last = received.arrival().at();
                 next = Optional.of(received.arrival());
             }

@@ -25,7 +25,7 @@ public record CaptureSummary(
         Optional<ArrivalTime> last,
         long bytes,
         int starts,
-        List<CaptureEntry.Damaged> damage,
+        List<CaptureReader.Entry.Damaged> damage,
         OptionalInt fileId) {
     public CaptureSummary {
         damage = List.copyOf(damage);
@@ -35,7 +35,7 @@ public record CaptureSummary(
     public static CaptureSummary of(Path file) throws IOException {
         Sum sum = new Sum(String.valueOf(file.getFileName()));
         try (CaptureReader reader = CaptureReader.open(file)) {
-            for (Optional<CaptureEntry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
+            for (Optional<CaptureReader.Entry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
                 sum.add(entry.get());
             }
             return new CaptureSummary(sum.source, sum.last, sum.bytes, sum.starts, sum.damage, reader.fileId());
@@ -44,11 +44,11 @@ public record CaptureSummary(
 
     /** Bytes of the file that could not be read. */
     long damagedBytes() {
-        return damage.stream().mapToLong(CaptureEntry.Damaged::bytes).sum();
+        return damage.stream().mapToLong(CaptureReader.Entry.Damaged::bytes).sum();
     }
 
     private static final class Sum {
-        private final List<CaptureEntry.Damaged> damage = new ArrayList<>();
+        private final List<CaptureReader.Entry.Damaged> damage = new ArrayList<>();
         private String source;
         private Optional<ArrivalTime> last = Optional.empty();
         private long bytes;
@@ -58,16 +58,16 @@ public record CaptureSummary(
             this.source = source;
         }
 
-        void add(CaptureEntry entry) {
-            if (entry instanceof CaptureEntry.Damaged damaged) {
+        void add(CaptureReader.Entry entry) {
+            if (entry instanceof CaptureReader.Entry.Damaged damaged) {
                 damage.add(damaged);
-            } else if (entry instanceof CaptureEntry.Started started) {
+            } else if (entry instanceof CaptureReader.Entry.Started started) {
                 source = started.source();
                 starts++;
                 last = Optional.of(started.at());
-            } else if (entry instanceof CaptureEntry.Ended end) {
+            } else if (entry instanceof CaptureReader.Entry.Ended end) {
                 last = Optional.of(end.at());
-            } else if (entry instanceof CaptureEntry.Received received) {
+            } else if (entry instanceof CaptureReader.Entry.Received received) {
                 Arrival arrival = received.arrival();
                 bytes += arrival instanceof Chunk chunk ? chunk.length() : 0;
                 last = Optional.of(arrival.at());

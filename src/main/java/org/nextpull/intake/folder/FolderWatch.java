@@ -73,9 +73,9 @@ public final class FolderWatch {
      * @param nowNs time on any clock that does not go back
      */
     public void look(long nowNs) throws InterruptedException {
-        Map<String, Stamp> found;
+        Map<String, WatchedFile.Stamp> found;
         try {
-            found = Stamp.inFolder(
+            found = WatchedFile.Stamp.inFolder(
                     settings.folder(), name -> FolderSettings.isLog(name) || FolderSettings.isStranger(name));
             sayStrangers(
                     found.keySet().stream().filter(FolderSettings::isStranger).toList());
@@ -92,7 +92,7 @@ public final class FolderWatch {
             say(Finding.note(FindingCode.FOLDER_READABLE_AGAIN, Place.inFile(source)));
         }
         followRenames(found);
-        for (Map.Entry<String, Stamp> entry : found.entrySet()) {
+        for (Map.Entry<String, WatchedFile.Stamp> entry : found.entrySet()) {
             look(entry.getKey(), entry.getValue(), nowNs);
         }
         if (first && !memory.isResumed() && !found.isEmpty()) {
@@ -121,11 +121,11 @@ public final class FolderWatch {
                 Detail.of("files", names.size() > MOST_NAMES ? some + ", ..." : some)));
     }
 
-    private void followRenames(Map<String, Stamp> found) {
+    private void followRenames(Map<String, WatchedFile.Stamp> found) {
         List<WatchedFile> gone = new ArrayList<>();
         files.values().stream().filter(file -> !found.containsKey(file.name())).forEach(gone::add);
         gone.forEach(file -> files.remove(file.name()));
-        for (Map.Entry<String, Stamp> entry : found.entrySet()) {
+        for (Map.Entry<String, WatchedFile.Stamp> entry : found.entrySet()) {
             if (!files.containsKey(entry.getKey()) && entry.getValue().key().isPresent()) {
                 gone.stream()
                         .filter(file ->
@@ -139,7 +139,7 @@ public final class FolderWatch {
         }
     }
 
-    private void look(String name, Stamp stamp, long nowNs) throws InterruptedException {
+    private void look(String name, WatchedFile.Stamp stamp, long nowNs) throws InterruptedException {
         WatchedFile file = files.get(name);
         if (file == null) {
             file = new WatchedFile(name, stamp, nowNs);
@@ -173,7 +173,7 @@ public final class FolderWatch {
         }
     }
 
-    private void lookInto(WatchedFile file, Stamp stamp, long nowNs) throws IOException, InterruptedException {
+    private void lookInto(WatchedFile file, WatchedFile.Stamp stamp, long nowNs) throws IOException, InterruptedException {
         boolean seen = file.see(stamp, nowNs);
         boolean whileAway = file.isDone() && stamp.size() != file.sent();
         if (seen || whileAway) {

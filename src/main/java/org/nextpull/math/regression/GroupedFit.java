@@ -31,10 +31,10 @@ public final class GroupedFit {
     private final Series readings;
     private final Projection projection;
     private final double[] own;
-    private final List<VariancePart> scatters;
+    private final List<ReadingErrors.VariancePart> scatters;
 
     private GroupedFit(
-            ReadingErrors errors, Series readings, Projection projection, double[] own, List<VariancePart> scatters) {
+            ReadingErrors errors, Series readings, Projection projection, double[] own, List<ReadingErrors.VariancePart> scatters) {
         this.errors = errors;
         this.readings = readings;
         this.projection = projection;
@@ -57,7 +57,7 @@ public final class GroupedFit {
         for (int round = 0; ; round++) {
             double[] own = errors.own(variances);
             Projection projection = Projection.of(design, errors.shared(), own);
-            List<VariancePart> parts = errors.scatters(projection, own, projection.rest(readings));
+            List<ReadingErrors.VariancePart> parts = errors.scatters(projection, own, projection.rest(readings));
             double moved = 0;
             for (int group = 0; group < variances.length; group++) {
                 double variance = Math.max(least, parts.get(group).variance());
@@ -82,9 +82,9 @@ public final class GroupedFit {
             double[] own =
                     errors.own(Series.constant(errors.groupCount(), variance).toArray());
             Projection projection = Projection.of(design, errors.shared(), own);
-            List<VariancePart> parts = new ArrayList<>();
-            for (VariancePart part : errors.scatters(projection, own, zero)) {
-                parts.add(new VariancePart(variance, part.degreesOfFreedom()));
+            List<ReadingErrors.VariancePart> parts = new ArrayList<>();
+            for (ReadingErrors.VariancePart part : errors.scatters(projection, own, zero)) {
+                parts.add(new ReadingErrors.VariancePart(variance, part.degreesOfFreedom()));
             }
             return new GroupedFit(errors, zero, projection, own, parts);
         });
@@ -112,19 +112,19 @@ public final class GroupedFit {
     }
 
     /** Variance of a reading of each group, with its degrees of freedom. */
-    public List<VariancePart> scatters() {
+    public List<ReadingErrors.VariancePart> scatters() {
         return List.copyOf(scatters);
     }
 
     /** Variance of a reading over all groups, with the degrees of freedom of all. */
-    public VariancePart pooled() {
+    public ReadingErrors.VariancePart pooled() {
         double squares = 0;
         double freedom = 0;
-        for (VariancePart part : scatters) {
+        for (ReadingErrors.VariancePart part : scatters) {
             squares += part.variance() * part.degreesOfFreedom();
             freedom += part.degreesOfFreedom();
         }
-        return new VariancePart(squares / freedom, freedom);
+        return new ReadingErrors.VariancePart(squares / freedom, freedom);
     }
 
     /** What each reading adds to a weighted sum of the coefficients. */

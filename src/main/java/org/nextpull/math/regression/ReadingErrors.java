@@ -1,5 +1,6 @@
 package org.nextpull.math.regression;
 
+
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -89,5 +90,24 @@ public record ReadingErrors(
                         ? new VariancePart(squares[group] / freedom[group], freedom[group])
                         : new VariancePart(0, LEAST_FREEDOM))
                 .toList();
+    }
+
+    /**
+     * One of the independent parts that the variance of an estimate adds up from.
+     *
+     * @param variance the part, at least 0
+     * @param degreesOfFreedom that it was estimated with, above 0
+     */
+    public record VariancePart(double variance, double degreesOfFreedom) {
+        /**
+         * Accepts a part of 0, and infinite degrees of freedom.
+         *
+         * @throws IllegalArgumentException when the variance is negative or NaN, or the degrees of freedom are 0, negative or NaN
+         */
+        public VariancePart {
+            if (!(variance >= 0) || !(degreesOfFreedom > 0)) {
+                throw new IllegalArgumentException("not a variance part: " + variance + " on " + degreesOfFreedom);
+            }
+        }
     }
 }

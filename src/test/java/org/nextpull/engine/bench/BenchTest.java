@@ -32,7 +32,7 @@ class BenchTest {
             Role.KNOCK_EVENTS,
             Role.KNOCK_LEVEL,
             Role.EXHAUST_TEMPERATURE);
-    private static final BrakeProgram PULL = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
+    private static final Brake.Program PULL = new Brake.Program.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
     private static final Bench.Setting SETTING =
@@ -53,7 +53,7 @@ class BenchTest {
                 new WeatherDay.Scatter(0, 0, new WeatherDay.Scatter.Drift(0)));
     }
 
-    private static Samples pull(Bench bench, Bench.Setting setting, BrakeProgram program) {
+    private static Samples pull(Bench bench, Bench.Setting setting, Brake.Program program) {
         return bench.pull(setting, program).value().orElseThrow().samples();
     }
 
@@ -200,7 +200,7 @@ class BenchTest {
                 still().warmth(),
                 new WeatherDay.Scatter(0.004, 0, new WeatherDay.Scatter.Drift(0)));
         Bench bench = new Bench(Brake.engineBrake(0.15, true), perfect(20), day, 7);
-        BrakeProgram hold = new BrakeProgram.SparkSteps(5000, List.of(Advance.ofDeg(24)), 1);
+        Brake.Program hold = new Brake.Program.SparkSteps(5000, List.of(Advance.ofDeg(24)), 1);
         int pulls = 120;
         double[] means = new double[pulls];
         for (int pull = 0; pull < pulls; pull++) {
@@ -248,7 +248,7 @@ class BenchTest {
 
     @Test
     void steppedPullsStandOnTheirPlateaus() {
-        Samples samples = pull(quiet(0.15, true), SETTING, new BrakeProgram.Steps(Span.of(3000, 5000), 500, 3));
+        Samples samples = pull(quiet(0.15, true), SETTING, new Brake.Program.Steps(Span.of(3000, 5000), 500, 3));
         double[] speeds = samples.presentValues(Channel.of(Role.ENGINE_SPEED));
         for (double plateau = 3000; plateau <= 5000; plateau += 500) {
             double wanted = plateau;
@@ -264,7 +264,7 @@ class BenchTest {
         Samples samples = pull(
                 quiet(0.15, true),
                 SETTING,
-                new BrakeProgram.SparkSteps(4500, List.of(Advance.ofDeg(14), Advance.ofDeg(24)), 4));
+                new Brake.Program.SparkSteps(4500, List.of(Advance.ofDeg(14), Advance.ofDeg(24)), 4));
         Channel advance = Channel.of(Role.ADVANCE);
         Channel torque = Channel.of(Role.TORQUE);
         int row = 0;
@@ -284,7 +284,7 @@ class BenchTest {
         Instruments instruments =
                 new Instruments(100, roles, new Instruments.Wideband(0, 0), 0, 0, new Instruments.Imperfections(1, 0));
         Samples samples = pull(
-                new Bench(brake, instruments, still(), 2), SETTING, new BrakeProgram.RollerRun(Span.of(3000, 6000)));
+                new Bench(brake, instruments, still(), 2), SETTING, new Brake.Program.RollerRun(Span.of(3000, 6000)));
         Channel speed = Channel.of(Role.ENGINE_SPEED);
         int from = 0;
         while (samples.value(speed, from) <= 3500) {

@@ -20,8 +20,8 @@ import org.nextpull.unit.Span;
 
 class RunningEngineTest {
     private static final long SEED = 11;
-    private static final BrakeProgram PULL = new BrakeProgram.Acceleration(Span.of(3000, 4000), 300);
-    private static final BrakeProgram LONG = new BrakeProgram.Acceleration(Span.of(3000, 6500), 300);
+    private static final Brake.Program PULL = new Brake.Program.Acceleration(Span.of(3000, 4000), 300);
+    private static final Brake.Program LONG = new Brake.Program.Acceleration(Span.of(3000, 6500), 300);
     private static final ModelEngine ENGINE =
             ModelEngine.of(ExampleEngines.hillClimb()).value().orElseThrow();
     private static final Bench.Setting SETTING =
@@ -50,7 +50,7 @@ class RunningEngineTest {
         return pull(engine, PULL);
     }
 
-    private static List<Samples> pull(RunningEngine engine, BrakeProgram program) {
+    private static List<Samples> pull(RunningEngine engine, Brake.Program program) {
         List<Samples> result = new ArrayList<>();
         assertThat(engine.pull(SETTING, program).isFailed()).isFalse();
         while (engine.isPulling()) {

@@ -40,13 +40,13 @@ class CaptureFormatTest {
         try (InputStream in = Objects.requireNonNull(getClass().getResourceAsStream("/captures/format-1.capture"))) {
             capture = in.readAllBytes();
         }
-        List<CaptureEntry> entries = Captures.entries(capture);
+        List<CaptureReader.Entry> entries = Captures.entries(capture);
 
         String source = "/dev/ttyUSB0";
         long wall = 1_700_000_000_000L;
         assertThat(entries)
                 .containsExactly(
-                        new CaptureEntry.Started(source, new ArrivalTime(0, wall)),
+                        new CaptureReader.Entry.Started(source, new ArrivalTime(0, wall)),
                         received(new Arrival.Connected(source, new ArrivalTime(1000, wall))),
                         received(Chunk.of(source, new ArrivalTime(2_000_000, wall + 2), "rpm,torque\r\n3000,1")),
                         received(Chunk.of(source, new ArrivalTime(2_500_000, wall + 3), "80.5\r\n")),
@@ -54,7 +54,7 @@ class CaptureFormatTest {
                                 source, new ArrivalTime(3_000_000, wall + 3), Arrival.Cause.UNPLUGGED, 0)),
                         received(new Arrival.FromFile(
                                 source, new ArrivalTime(4_000_000, wall + 4), "zug-\u00e4.csv", 17)),
-                        new CaptureEntry.Ended(new ArrivalTime(5_000_000, wall + 5)));
+                        new CaptureReader.Entry.Ended(new ArrivalTime(5_000_000, wall + 5)));
         assertThat(write(7, Captures.received(entries))).hasSizeLessThan(capture.length);
     }
 
@@ -62,7 +62,7 @@ class CaptureFormatTest {
     @ValueSource(longs = {1, 2, 3, 4, 5})
     void whatWasWrittenIsReadToTheSameBytesAndTimes(long seed) throws IOException {
         List<Arrival> arrivals = Captures.arrivals(seed, 500);
-        List<CaptureEntry> entries = Captures.entries(write((int) seed, arrivals));
+        List<CaptureReader.Entry> entries = Captures.entries(write((int) seed, arrivals));
         assertThat(Captures.received(entries)).isEqualTo(arrivals);
         assertThat(Captures.damage(entries)).isEmpty();
     }
@@ -73,12 +73,12 @@ class CaptureFormatTest {
         byte[] whole = write(99, arrivals);
         List<Integer> ends = ends(arrivals);
         for (int cut = 0; cut <= whole.length; cut++) {
-            List<CaptureEntry> entries = Captures.entries(Arrays.copyOf(whole, cut));
+            List<CaptureReader.Entry> entries = Captures.entries(Arrays.copyOf(whole, cut));
             int before = cut;
             int complete = (int) ends.stream().filter(end -> end <= before).count();
             assertThat(Captures.received(entries)).as("cut at %d", cut).isEqualTo(arrivals.subList(0, complete));
             long damaged = Captures.damage(entries).stream()
-                    .mapToLong(CaptureEntry.Damaged::bytes)
+                    .mapToLong(CaptureReader.Entry.Damaged::bytes)
                     .sum();
             int good = complete == 0 ? (cut >= startBytes() ? startBytes() : 0) : ends.get(complete - 1);
             assertThat(damaged).as("cut at %d", cut).isEqualTo(cut - good);
@@ -115,7 +115,7 @@ class CaptureFormatTest {
         for (int at = 0; at < whole.length; at++) {
             byte[] damaged = whole.clone();
             damaged[at] ^= (byte) (1 + random.nextInt(255));
-            List<CaptureEntry> entries = Captures.entries(damaged);
+            List<CaptureReader.Entry> entries = Captures.entries(damaged);
             int place = at;
             int hit = (int) ends.stream().filter(end -> end <= place).count();
             List<Arrival> expected = new ArrayList<>(arrivals);
@@ -133,7 +133,7 @@ class CaptureFormatTest {
         List<Arrival> outer = List.of(Chunk.copyOf(Captures.SOURCE, START, inner, inner.length));
         byte[] whole = write(6, outer);
         whole[startBytes() + 12] ^= 1;
-        List<CaptureEntry> entries = Captures.entries(whole);
+        List<CaptureReader.Entry> entries = Captures.entries(whole);
         assertThat(Captures.received(entries)).isEmpty();
         assertThat(Captures.damage(entries)).hasSize(1);
     }
@@ -143,11 +143,11 @@ class CaptureFormatTest {
     void randomBytesAreDamageAndNothingElse(long seed) throws IOException {
         byte[] noise = new byte[300_000];
         new Random(seed).nextBytes(noise);
-        assertThat(Captures.entries(noise)).containsExactly(new CaptureEntry.Damaged(0, noise.length));
+        assertThat(Captures.entries(noise)).containsExactly(new CaptureReader.Entry.Damaged(0, noise.length));
     }
 
-    private static CaptureEntry received(Arrival arrival) {
-        return new CaptureEntry.Received(arrival);
+    private static CaptureReader.Entry received(Arrival arrival) {
+        return new CaptureReader.Entry.Received(arrival);
     }
 
     static byte[] write(int id, List<Arrival> arrivals) {

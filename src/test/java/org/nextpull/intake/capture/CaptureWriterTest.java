@@ -38,7 +38,7 @@ class CaptureWriterTest {
             assertThat(writer.news()).isEmpty();
         }
         CaptureSummary summary = CaptureSummary.of(file);
-        assertThat(lastEntry(file)).isInstanceOf(CaptureEntry.Ended.class);
+        assertThat(lastEntry(file)).isInstanceOf(CaptureReader.Entry.Ended.class);
         assertThat(summary.source()).isEqualTo(SOURCE);
         assertThat(summary.starts()).isEqualTo(1);
         assertThat(summary.damagedBytes()).isZero();
@@ -229,11 +229,11 @@ class CaptureWriterTest {
         keeper.syncSoon();
         keeper.close();
         assertThat(keeper.news()).isEmpty();
-        assertThat(lastEntry(file)).isInstanceOf(CaptureEntry.Ended.class);
+        assertThat(lastEntry(file)).isInstanceOf(CaptureReader.Entry.Ended.class);
     }
 
-    private static CaptureEntry lastEntry(Path file) throws IOException {
-        List<CaptureEntry> entries = Captures.entries(Files.readAllBytes(file));
+    private static CaptureReader.Entry lastEntry(Path file) throws IOException {
+        List<CaptureReader.Entry> entries = Captures.entries(Files.readAllBytes(file));
         return entries.get(entries.size() - 1);
     }
 

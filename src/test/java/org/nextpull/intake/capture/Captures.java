@@ -63,27 +63,27 @@ final class Captures {
         return result;
     }
 
-    static List<CaptureEntry> entries(byte[] capture) throws IOException {
-        List<CaptureEntry> result = new ArrayList<>();
+    static List<CaptureReader.Entry> entries(byte[] capture) throws IOException {
+        List<CaptureReader.Entry> result = new ArrayList<>();
         try (CaptureReader reader = CaptureReader.of(new ByteArrayInputStream(capture), SOURCE)) {
-            for (Optional<CaptureEntry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
+            for (Optional<CaptureReader.Entry> entry = reader.next(); entry.isPresent(); entry = reader.next()) {
                 result.add(entry.get());
             }
         }
         return result;
     }
 
-    static List<Arrival> received(List<CaptureEntry> entries) {
+    static List<Arrival> received(List<CaptureReader.Entry> entries) {
         return entries.stream()
-                .filter(CaptureEntry.Received.class::isInstance)
-                .map(entry -> ((CaptureEntry.Received) entry).arrival())
+                .filter(CaptureReader.Entry.Received.class::isInstance)
+                .map(entry -> ((CaptureReader.Entry.Received) entry).arrival())
                 .toList();
     }
 
-    static List<CaptureEntry.Damaged> damage(List<CaptureEntry> entries) {
+    static List<CaptureReader.Entry.Damaged> damage(List<CaptureReader.Entry> entries) {
         return entries.stream()
-                .filter(CaptureEntry.Damaged.class::isInstance)
-                .map(CaptureEntry.Damaged.class::cast)
+                .filter(CaptureReader.Entry.Damaged.class::isInstance)
+                .map(CaptureReader.Entry.Damaged.class::cast)
                 .toList();
     }
 }

@@ -413,8 +413,8 @@ class FolderWatchTest {
             look(2100);
         }
         assertThat(complete).extracting(Arrival.FileComplete::print).doesNotHaveDuplicates();
-        for (Map.Entry<String, Stamp> entry :
-                Stamp.inFolder(folder, FolderSettings::isLog).entrySet()) {
+        for (Map.Entry<String, WatchedFile.Stamp> entry :
+                WatchedFile.Stamp.inFolder(folder, FolderSettings::isLog).entrySet()) {
             byte[] bytes = Files.readAllBytes(folder.resolve(entry.getKey()));
             java.security.MessageDigest digest = org.nextpull.intake.wire.Fingerprint.digest();
             digest.update(bytes);
