@@ -4,7 +4,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.plan.MixturePlan;
-import org.nextpull.plan.Step;
+import org.nextpull.plan.SweepStep;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Advance;
@@ -19,7 +19,7 @@ import org.nextpull.unit.Span;
  * @param start where the plan starts
  * @param step the plan's steps
  */
-record Axis(Kind kind, Span allowed, double start, Step step) {
+record Axis(Kind kind, Span allowed, double start, SweepStep step) {
     /** A value this close below a step counts as being on it, in steps. */
     private static final double ON_STEP = 1e-6;
 
@@ -51,7 +51,7 @@ record Axis(Kind kind, Span allowed, double start, Step step) {
     }
 
     /** Draws the plan's limits in to the outermost settings that can be set, so that rounding never leaves the plan. */
-    private static Axis settable(Kind kind, Span allowed, double start, Step step) {
+    private static Axis settable(Kind kind, Span allowed, double start, SweepStep step) {
         Axis axis = new Axis(kind, allowed, start, step);
         double low = Math.min(start, axis.up(allowed.low()));
         double high = Math.max(start, axis.down(allowed.high()));

@@ -3,7 +3,7 @@ package org.nextpull.advice;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.plan.Limit;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Temperature;
@@ -90,7 +90,7 @@ final class LimitRules {
 
     /** The first temperature that is out of its window now, or was over its limit in the last pull. */
     Optional<WaitFor> waiting() {
-        StartWindow window = view.day().plan().start();
+        StartConditions window = view.day().plan().start();
         PresentConditions now = view.day().now();
         double shortest = window.coolDownS().orElse(SHORTEST_WAIT_S);
         return outside(WaitFor.Condition.COOLANT, now.coolant(), window.coolant(), shortest)
@@ -101,7 +101,7 @@ final class LimitRules {
     private static Optional<WaitFor> outside(
             WaitFor.Condition condition,
             Optional<Temperature> now,
-            Optional<StartWindow.TemperatureWindow> window,
+            Optional<StartConditions.TemperatureWindow> window,
             double shortest) {
         if (now.isEmpty() || window.isEmpty() || window.get().contains(now.get())) {
             return Optional.empty();

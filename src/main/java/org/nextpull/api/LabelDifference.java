@@ -21,7 +21,11 @@ import org.nextpull.finding.Outcome;
  *     work would be needed
  */
 public record LabelDifference(
-        String label, double percent, Comparison.PercentInterval interval, Comparison.Verdict verdict, OptionalInt pullsNeeded) {
+        String label,
+        double percent,
+        Comparison.PercentInterval interval,
+        Comparison.Verdict verdict,
+        OptionalInt pullsNeeded) {
 
     /**
      * Compares average torques with those of one label, looked at once. No verdict rests on one change-over: labels have to be run in

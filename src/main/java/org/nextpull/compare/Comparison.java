@@ -1,6 +1,5 @@
 package org.nextpull.compare;
 
-
 import java.util.List;
 import java.util.OptionalInt;
 import org.nextpull.finding.WrittenId;

@@ -61,8 +61,9 @@ final class RowErrors {
     /** The same with one scatter for all labels, which rests on all degrees of freedom. */
     double[] ofAlike(double[][] residuals) {
         int rows = residuals[0].length;
-        double freedom =
-                scatters.stream().mapToDouble(ReadingErrors.VariancePart::degreesOfFreedom).sum();
+        double freedom = scatters.stream()
+                .mapToDouble(ReadingErrors.VariancePart::degreesOfFreedom)
+                .sum();
         double share = 0;
         double[] own = new double[rows];
         double mean = 0;

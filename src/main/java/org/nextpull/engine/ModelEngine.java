@@ -60,7 +60,7 @@ public final class ModelEngine {
         if (!wrong.isEmpty()) {
             return Outcome.failed(wrong);
         }
-        Trapping trapped = Trapping.of(design, point);
+        TrappedCharge trapped = TrappedCharge.of(design, point);
         Wiebe burn = burn(point, trapped);
         if (burn.durationDeg() > STROKE_DEG) {
             return Outcome.failed(Finding.error(
@@ -96,7 +96,7 @@ public final class ModelEngine {
                 design.walls().kelvins() + warmer, design.walls().scale());
     }
 
-    private Wiebe burn(OperatingPoint point, Trapping trapped) {
+    private Wiebe burn(OperatingPoint point, TrappedCharge trapped) {
         double spark = -point.advance().deg();
         double duration = design.combustion()
                 .duration()
@@ -105,7 +105,7 @@ public final class ModelEngine {
     }
 
     /** The chamber at an angle as it would be without a flame. */
-    private BurnDuration.Chamber chamber(OperatingPoint point, Trapping trapped, double deg) {
+    private BurnDuration.Chamber chamber(OperatingPoint point, TrappedCharge trapped, double deg) {
         SliderCrank crank = new SliderCrank(design.cylinder());
         double volume = crank.volume(deg);
         double compression = trapped.filling().volume() / volume;
@@ -121,7 +121,7 @@ public final class ModelEngine {
         return new BurnDuration.Chamber(crank.height(volume), state, velocity);
     }
 
-    private EnginePoint assemble(OperatingPoint point, Trapping trapped, Wiebe burn, ClosedCycle.Result cycle) {
+    private EnginePoint assemble(OperatingPoint point, TrappedCharge trapped, Wiebe burn, ClosedCycle.Result cycle) {
         Cylinder cylinder = design.cylinder();
         double work = cycle.energy().work() + gasExchange(point, trapped, cycle.opening());
         double thickness =
@@ -141,7 +141,7 @@ public final class ModelEngine {
     }
 
     /** Work in J of the rest of the cycle: blowdown to bottom dead centre, exhaust, inlet, and compression until the inlet closes. */
-    private double gasExchange(OperatingPoint point, Trapping trapped, Gas.State opening) {
+    private double gasExchange(OperatingPoint point, TrappedCharge trapped, Gas.State opening) {
         SliderCrank crank = new SliderCrank(design.cylinder());
         double swept = design.cylinder().sweptVolume();
         double bottom = swept + design.cylinder().clearanceVolume();

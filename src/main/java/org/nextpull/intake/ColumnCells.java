@@ -15,7 +15,7 @@ final class ColumnCells {
     private final int place;
     private final int channelIndex;
     private final ExpectedValues.ValueRange possible;
-    private final LineList impossible = new LineList();
+    private final LineNumbers impossible = new LineNumbers();
     private OptionalDouble total = OptionalDouble.empty();
     private double value;
 

@@ -10,7 +10,7 @@ import java.util.OptionalInt;
 import java.util.Set;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -36,11 +36,11 @@ final class ColumnChooser {
     private static final double SHAFT_SPEED_FROM = 400;
 
     private final ColumnTable table;
-    private final Hints hints;
+    private final LogHints hints;
     private final HeaderReader reader;
     private final List<Finding> findings = new ArrayList<>();
 
-    ColumnChooser(ColumnTable table, Hints hints, HeaderReader reader) {
+    ColumnChooser(ColumnTable table, LogHints hints, HeaderReader reader) {
         this.table = table;
         this.hints = hints;
         this.reader = reader;

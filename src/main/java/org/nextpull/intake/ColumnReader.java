@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
@@ -63,7 +63,7 @@ public final class ColumnReader {
     }
 
     /** Understands the columns of a source. */
-    public Columns read(ColumnTable table, Hints hints) {
+    public Columns read(ColumnTable table, LogHints hints) {
         ColumnChooser chooser = new ColumnChooser(table, hints, headers);
         UnitGuess units = new UnitGuess(table, hints);
         MixtureColumns mixture = new MixtureColumns(table, hints);

@@ -3,7 +3,7 @@ package org.nextpull.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -19,10 +19,10 @@ final class MixtureColumns {
     private static final double BETWEEN_LAMBDA_AND_AFR = 3;
 
     private final ColumnTable table;
-    private final Hints hints;
+    private final LogHints hints;
     private final List<Finding> findings = new ArrayList<>();
 
-    MixtureColumns(ColumnTable table, Hints hints) {
+    MixtureColumns(ColumnTable table, LogHints hints) {
         this.table = table;
         this.hints = hints;
     }

@@ -42,7 +42,7 @@ public final class SampleRows {
     private final List<ColumnCells> cells = new ArrayList<>();
     private final Optional<TimeLine> timeLine;
     private final OptionalDouble rate;
-    private final LineList broken = new LineList();
+    private final LineNumbers broken = new LineNumbers();
     private final SamplesBuilder builder;
     private Optional<String> label = Optional.empty();
     private Optional<String> fuel = Optional.empty();

@@ -20,9 +20,9 @@ final class TimeLine {
     private static final double DAY_S = 86_400;
 
     private final boolean clock;
-    private final LineList restarts = new LineList();
-    private final LineList repeats = new LineList();
-    private final LineList backwards = new LineList();
+    private final LineNumbers restarts = new LineNumbers();
+    private final LineNumbers repeats = new LineNumbers();
+    private final LineNumbers backwards = new LineNumbers();
     private boolean started;
     private double lastWritten;
     private double last;
@@ -87,7 +87,7 @@ final class TimeLine {
         return findings;
     }
 
-    private static Place at(String name, LineList lines) {
+    private static Place at(String name, LineNumbers lines) {
         return Place.atLine(name, lines.firstLine());
     }
 }

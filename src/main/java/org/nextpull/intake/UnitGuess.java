@@ -5,7 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -19,10 +19,10 @@ import org.nextpull.unit.Unit;
  */
 final class UnitGuess {
     private final ColumnTable table;
-    private final Hints hints;
+    private final LogHints hints;
     private final List<Finding> findings = new ArrayList<>();
 
-    UnitGuess(ColumnTable table, Hints hints) {
+    UnitGuess(ColumnTable table, LogHints hints) {
         this.table = table;
         this.hints = hints;
     }

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.unit.Temperature;
 
@@ -66,7 +66,7 @@ final class CoolDown {
         return sides;
     }
 
-    private static Side side(Optional<StartWindow.TemperatureWindow> window, Optional<Temperature> now) {
+    private static Side side(Optional<StartConditions.TemperatureWindow> window, Optional<Temperature> now) {
         if (window.isEmpty() || now.isEmpty()) {
             return Side.UNKNOWN;
         }

@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.alarm.AlarmWatch;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Recording;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -58,7 +58,7 @@ final class FolderPulls implements DayPulls {
      */
     private record Taken(String name, int times, int candidates, int throwAway, Fingerprint print) {}
 
-    FolderPulls(Path folder, Hints hints, PullRules rules, AlarmWatch.Rules limits) {
+    FolderPulls(Path folder, LogHints hints, PullRules rules, AlarmWatch.Rules limits) {
         this.bytes = new FileBytes(
                 folder, FileBytes.usualMostBytes(Runtime.getRuntime().maxMemory()));
         this.logs = new LogFiles(hints);

@@ -11,7 +11,7 @@ import org.nextpull.unit.Span;
  * @param leanest the leanest setting allowed
  * @param step in lambda
  */
-public record MixturePlan(Lambda start, Lambda richest, Lambda leanest, Step step) {
+public record MixturePlan(Lambda start, Lambda richest, Lambda leanest, SweepStep step) {
     public static final double LARGEST_STEP_LAMBDA = 0.034;
     public static final double RESOLUTION_LAMBDA = 0.005;
 

@@ -7,7 +7,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Stream;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.air.NoCorrection;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.finding.Place;
 import org.nextpull.fuel.Blends;
 import org.nextpull.fuel.Fuel;
@@ -44,7 +44,7 @@ public record SweepPlan(
         Optional<TimingPlan> timing,
         Optional<MixturePlan> mixture,
         Limits limits,
-        StartWindow start,
+        StartConditions start,
         SheetFacts sheet,
         Goal goal,
         LogFacts log,
@@ -67,7 +67,7 @@ public record SweepPlan(
                 Optional.empty(),
                 Optional.empty(),
                 Limits.defaults(),
-                StartWindow.defaults(),
+                StartConditions.defaults(),
                 SheetFacts.defaults(),
                 Goal.defaults(),
                 LogFacts.defaults(),
@@ -137,12 +137,12 @@ public record SweepPlan(
      * @param settings path of the settings file, relative to the plan
      */
     public record LogFacts(
-            Hints hints,
+            LogHints hints,
             OptionalDouble lambdaDelayS,
             Optional<CorrectionStandard> correctedBy,
             Optional<String> settings) {
         public static LogFacts defaults() {
-            return new LogFacts(Hints.none(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
+            return new LogFacts(LogHints.none(), OptionalDouble.empty(), Optional.empty(), Optional.empty());
         }
     }
 

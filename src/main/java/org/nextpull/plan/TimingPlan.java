@@ -16,7 +16,7 @@ import org.nextpull.unit.Span;
  * @param step in deg
  * @param map the map of the ignition
  */
-public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, Step step, MapFacts map) {
+public record TimingPlan(Sets sets, Advance start, Advance least, Advance most, SweepStep step, MapFacts map) {
     public static final double LARGEST_STEP_NATURAL_DEG = 2;
     public static final double LARGEST_STEP_BOOSTED_DEG = 1;
     public static final double RESOLUTION_DEG = 0.5;

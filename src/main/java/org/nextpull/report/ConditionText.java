@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.advice.WaitFor;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.Unit;
@@ -19,7 +19,7 @@ public final class ConditionText {
     }
 
     /** The conditions that the plan asks for or that are known, one line each. */
-    public List<Line> lines(StartWindow wanted, PresentConditions now) {
+    public List<Line> lines(StartConditions wanted, PresentConditions now) {
         List<Line> lines = new ArrayList<>();
         line(WaitFor.Condition.COOLANT, now.coolant(), wanted.coolant()).ifPresent(lines::add);
         line(WaitFor.Condition.OIL, now.oil(), wanted.oil()).ifPresent(lines::add);
@@ -29,7 +29,9 @@ public final class ConditionText {
     }
 
     private Optional<Line> line(
-            WaitFor.Condition condition, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
+            WaitFor.Condition condition,
+            Optional<Temperature> now,
+            Optional<StartConditions.TemperatureWindow> window) {
         if (now.isEmpty() && window.isEmpty()) {
             return Optional.empty();
         }
@@ -42,7 +44,7 @@ public final class ConditionText {
                 words(place, now, window)));
     }
 
-    private static Line.Place place(Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
+    private static Line.Place place(Optional<Temperature> now, Optional<StartConditions.TemperatureWindow> window) {
         if (now.isEmpty()) {
             return Line.Place.UNKNOWN;
         } else if (window.isEmpty()) {
@@ -53,13 +55,14 @@ public final class ConditionText {
         return now.get().kelvins() < window.get().low().kelvins() ? Line.Place.BELOW : Line.Place.ABOVE;
     }
 
-    private String words(Line.Place place, Optional<Temperature> now, Optional<StartWindow.TemperatureWindow> window) {
+    private String words(
+            Line.Place place, Optional<Temperature> now, Optional<StartConditions.TemperatureWindow> window) {
         return switch (place) {
             case INSIDE -> "in range";
             case UNASKED -> "";
             case UNKNOWN -> "not measured";
-            case BELOW -> apart(now, window.map(StartWindow.TemperatureWindow::low)) + " too cold";
-            case ABOVE -> apart(now, window.map(StartWindow.TemperatureWindow::high)) + " too hot";
+            case BELOW -> apart(now, window.map(StartConditions.TemperatureWindow::low)) + " too cold";
+            case ABOVE -> apart(now, window.map(StartConditions.TemperatureWindow::high)) + " too hot";
         };
     }
 
@@ -76,7 +79,7 @@ public final class ConditionText {
         return shown.value(Quantity.TEMPERATURE, value.kelvins());
     }
 
-    private String range(StartWindow.TemperatureWindow window) {
+    private String range(StartConditions.TemperatureWindow window) {
         return shown.number(Quantity.TEMPERATURE, window.low().kelvins()) + " to " + temperature(window.high());
     }
 

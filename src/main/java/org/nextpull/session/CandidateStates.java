@@ -68,7 +68,8 @@ record CandidateStates(SweepPlan plan, List<MeasuredPull> pulls, Map<String, Ver
             Comparison.PercentInterval whole = gain.difference().interval();
             double itself = percent - estimate.mean();
             return new CandidateDay.Shares(
-                    new CandidateDay.Share(estimate.mean(), new Comparison.PercentInterval(setting.low(), setting.high())),
+                    new CandidateDay.Share(
+                            estimate.mean(), new Comparison.PercentInterval(setting.low(), setting.high())),
                     new CandidateDay.Share(
                             itself,
                             new Comparison.PercentInterval(

@@ -8,7 +8,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.function.Consumer;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -102,10 +102,10 @@ record ServedPorts(ServeOrder order, List<WireFacts> wires, List<WireFormat> for
         private static final ProbeColumn NOTHING = ProbeColumn.of(List.of(), NumberStyle.point());
 
         private final SimulatedDyno kit;
-        private final Hints hints;
+        private final LogHints hints;
         private final ColumnReader reader = new ColumnReader();
 
-        WireFormats(SimulatedDyno kit, Hints hints) {
+        WireFormats(SimulatedDyno kit, LogHints hints) {
             this.kit = kit;
             this.hints = hints;
         }

@@ -12,7 +12,7 @@ import java.util.List;
 import java.util.Locale;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.ByteSource;
@@ -65,8 +65,8 @@ public enum Fuzzed {
         void take(byte[] bytes) {
             for (WireFacts.Lines kind : WireFacts.Lines.values()) {
                 WireSource.LineSettings lines = new WireSource.LineSettings(kind, List.of(), 0, 0);
-                WireChain chain =
-                        new WireChain(List.of(WireSource.port("port", lines, "")), Hints.none(), COLUMNS, new Deaf());
+                WireChain chain = new WireChain(
+                        List.of(WireSource.port("port", lines, "")), LogHints.none(), COLUMNS, new Deaf());
                 chain.accept(new Arrival.Connected("port", at(0)));
                 int half = Math.min(bytes.length, Chunk.MOST_BYTES) / 2;
                 chain.accept(Chunk.copyOf("port", at(1), bytes, half));
@@ -95,7 +95,7 @@ public enum Fuzzed {
     };
 
     private static final ColumnReader COLUMNS = new ColumnReader();
-    private static final LogFiles FILES = new LogFiles(Hints.none());
+    private static final LogFiles FILES = new LogFiles(LogHints.none());
 
     /** Hands bytes in at this door. */
     abstract void take(byte[] bytes) throws IOException;

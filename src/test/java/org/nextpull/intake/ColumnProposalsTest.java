@@ -7,7 +7,7 @@ import java.util.Random;
 import java.util.function.IntToDoubleFunction;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -30,7 +30,9 @@ class ColumnProposalsTest {
                         NumberStyle.point()))
                 .toList();
         return new ColumnReader()
-                .read(new ColumnTable("invented.csv", 1, headers, List.of(), probes), Hints.none()).findings().stream()
+                        .read(new ColumnTable("invented.csv", 1, headers, List.of(), probes), LogHints.none())
+                        .findings()
+                        .stream()
                         .filter(finding -> finding.code() == FindingCode.COLUMN_MAY_BE)
                         .map(ColumnProposalsTest::said)
                         .toList();

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.Await;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Recording;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
@@ -49,7 +49,7 @@ class LiveFolderIT {
     }
 
     private static SessionResult advised() throws Exception {
-        List<Recording> logs = new LogFiles(Hints.none())
+        List<Recording> logs = new LogFiles(LogHints.none())
                 .read(List.of(LOG.toString())).good().stream()
                         .map(input -> ((Input.Log) input).recording())
                         .toList();

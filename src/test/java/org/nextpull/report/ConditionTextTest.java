@@ -7,17 +7,17 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.PresentConditions;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.unit.Temperature;
 import org.nextpull.unit.UnitSystem;
 
 /** In the window or not, and how far off. */
 class ConditionTextTest {
-    private static final StartWindow WANTED = new StartWindow(
+    private static final StartConditions WANTED = new StartConditions(
             Optional.of(window(78, 95)), Optional.of(window(80, 115)), Optional.empty(), OptionalDouble.empty());
 
-    private static StartWindow.TemperatureWindow window(double low, double high) {
-        return new StartWindow.TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
+    private static StartConditions.TemperatureWindow window(double low, double high) {
+        return new StartConditions.TemperatureWindow(Temperature.ofCelsius(low), Temperature.ofCelsius(high));
     }
 
     private static Optional<Temperature> celsius(double value) {

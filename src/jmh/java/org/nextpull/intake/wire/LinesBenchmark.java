@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.concurrent.TimeUnit;
 import org.nextpull.channel.Block;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.intake.ColumnReader;
@@ -49,7 +49,7 @@ public class LinesBenchmark implements WireChain.Listener {
                 : List.of("rpm", "torque [Nm]", "lambda", "coolant [C]", "oil temp [C]", "egt [C]", "throttle [%]");
         chain = new WireChain(
                 List.of(WireSource.port(WIRE, new WireSource.LineSettings(kind, columns, 0, 0), "")),
-                Hints.none(),
+                LogHints.none(),
                 new ColumnReader(),
                 this);
         chain.accept(new Arrival.Connected(WIRE, new ArrivalTime(0, 0)));

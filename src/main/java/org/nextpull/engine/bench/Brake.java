@@ -1,9 +1,8 @@
 package org.nextpull.engine.bench;
 
 import java.util.List;
-import org.nextpull.unit.Advance;
-
 import java.util.Optional;
+import org.nextpull.unit.Advance;
 import org.nextpull.unit.Span;
 
 /**

@@ -1,6 +1,5 @@
 package org.nextpull.intake.capture;
 
-
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.ByteBuffer;

@@ -16,7 +16,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.ByteSource;
-import org.nextpull.intake.LineList;
+import org.nextpull.intake.LineNumbers;
 import org.nextpull.intake.SampleRows;
 
 /**
@@ -100,12 +100,12 @@ final class CsvBlockReader implements BlockReader {
         findings.addAll(rows.findings());
         library.ifPresent(used -> {
             addLines(findings, FindingCode.QUOTE_NOT_CLOSED, used.text().unclosedQuotes());
-            LineList odd = used.text().oddLines();
+            LineNumbers odd = used.text().oddLines();
             if (!odd.isEmpty()) {
                 findings.add(Finding.warning(
                         FindingCode.CONTROL_CHARACTERS, Place.atLine(log.name(), odd.firstLine()), odd.details()));
             }
-            LineList tooLong = used.text().tooLong();
+            LineNumbers tooLong = used.text().tooLong();
             if (!tooLong.isEmpty()) {
                 findings.add(Finding.warning(
                         FindingCode.LINE_TOO_LONG,
@@ -131,7 +131,7 @@ final class CsvBlockReader implements BlockReader {
         return findings;
     }
 
-    private void addLines(List<Finding> findings, FindingCode code, LineList lines) {
+    private void addLines(List<Finding> findings, FindingCode code, LineNumbers lines) {
         if (!lines.isEmpty()) {
             findings.add(Finding.note(code, Place.atLine(log.name(), lines.firstLine()), lines.details()));
         }

@@ -4,7 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.NumberReader;
 import org.nextpull.intake.NumberStyle;
@@ -24,11 +24,11 @@ final class HeadFinder {
     private static final double DATA_OVER_NAMES = 100;
 
     private final ColumnReader columns;
-    private final Hints hints;
+    private final LogHints hints;
     private final NumberReader points = new NumberReader(NumberStyle.point());
     private final NumberReader commas = new NumberReader(NumberStyle.comma());
 
-    HeadFinder(ColumnReader columns, Hints hints) {
+    HeadFinder(ColumnReader columns, LogHints hints) {
         this.columns = columns;
         this.hints = hints;
     }

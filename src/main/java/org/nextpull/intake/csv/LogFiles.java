@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.List;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -22,9 +22,9 @@ import org.nextpull.intake.SourceFinder;
  */
 public final class LogFiles {
     private final ColumnReader columns = new ColumnReader();
-    private final Hints hints;
+    private final LogHints hints;
 
-    public LogFiles(Hints hints) {
+    public LogFiles(LogHints hints) {
         this.hints = hints;
     }
 

@@ -4,7 +4,7 @@ import de.siegmar.fastcsv.reader.AbstractBaseCsvCallbackHandler;
 import java.util.ArrayList;
 import java.util.List;
 import org.nextpull.intake.ColumnReader;
-import org.nextpull.intake.LineList;
+import org.nextpull.intake.LineNumbers;
 import org.nextpull.intake.SampleRows;
 
 /** Hands the fields of each row on without making text of them, and sees rows that are no data: the header again, comments. */
@@ -12,7 +12,7 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     private final Head head;
     private final SampleRows rows;
     private final ColumnReader columns;
-    private final LineList headersAgain = new LineList();
+    private final LineNumbers headersAgain = new LineNumbers();
     private final List<String> words = new ArrayList<>();
     private final boolean firstIsText;
     private final long linesBefore;
@@ -40,7 +40,7 @@ final class RowHandler extends AbstractBaseCsvCallbackHandler<Boolean> {
     }
 
     /** Lines on which the header stands again. */
-    LineList headersAgain() {
+    LineNumbers headersAgain() {
         return headersAgain;
     }
 

@@ -1,7 +1,7 @@
 package org.nextpull.intake.csv;
 
 import java.util.Optional;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.intake.Columns;
 import org.nextpull.intake.ProbeColumn;
@@ -19,7 +19,7 @@ final class TableRecognition {
 
     private TableRecognition() {}
 
-    static boolean isTable(Head head, Columns columns, Hints hints) {
+    static boolean isTable(Head head, Columns columns, LogHints hints) {
         boolean factor = columns.has(Role.ADVANCE)
                 || columns.has(Role.LAMBDA)
                 || columns.has(Role.AIR_FUEL_RATIO)

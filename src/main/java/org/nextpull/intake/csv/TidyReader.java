@@ -4,7 +4,7 @@ import java.io.IOException;
 import java.io.Reader;
 import java.util.Arrays;
 import java.util.Optional;
-import org.nextpull.intake.LineList;
+import org.nextpull.intake.LineNumbers;
 
 /**
  * Hands on text line by line, mended where a CSV reader would stumble: a quote that never closes would swallow all lines after it, so
@@ -23,9 +23,9 @@ final class TidyReader extends Reader {
     private final Reader in;
     private final char separator;
     private final boolean blanks;
-    private final LineList unclosedQuotes = new LineList();
-    private final LineList oddLines = new LineList();
-    private final LineList tooLong = new LineList();
+    private final LineNumbers unclosedQuotes = new LineNumbers();
+    private final LineNumbers oddLines = new LineNumbers();
+    private final LineNumbers tooLong = new LineNumbers();
     private char[] buffer;
     private int position;
     private int limit;
@@ -52,17 +52,17 @@ final class TidyReader extends Reader {
     }
 
     /** Lines whose quotes were taken out. */
-    LineList unclosedQuotes() {
+    LineNumbers unclosedQuotes() {
         return unclosedQuotes;
     }
 
     /** Lines whose control characters were taken out, but for page breaks and the mark that ends files of old systems. */
-    LineList oddLines() {
+    LineNumbers oddLines() {
         return oddLines;
     }
 
     /** Lines that were left out for their length. */
-    LineList tooLong() {
+    LineNumbers tooLong() {
         return tooLong;
     }
 

@@ -6,7 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
@@ -32,9 +32,9 @@ final class Understanding {
     private final ByteSource source;
     private final FirstPart part;
     private final ColumnReader reader;
-    private final Hints hints;
+    private final LogHints hints;
 
-    Understanding(ByteSource source, FirstPart part, ColumnReader reader, Hints hints) {
+    Understanding(ByteSource source, FirstPart part, ColumnReader reader, LogHints hints) {
         this.source = source;
         this.part = part;
         this.reader = reader;

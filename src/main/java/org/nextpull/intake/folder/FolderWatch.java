@@ -173,7 +173,8 @@ public final class FolderWatch {
         }
     }
 
-    private void lookInto(WatchedFile file, WatchedFile.Stamp stamp, long nowNs) throws IOException, InterruptedException {
+    private void lookInto(WatchedFile file, WatchedFile.Stamp stamp, long nowNs)
+            throws IOException, InterruptedException {
         boolean seen = file.see(stamp, nowNs);
         boolean whileAway = file.isDone() && stamp.size() != file.sent();
         if (seen || whileAway) {

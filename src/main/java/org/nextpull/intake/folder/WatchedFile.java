@@ -5,13 +5,12 @@ import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
+import java.security.MessageDigest;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.function.Predicate;
 import java.util.stream.Stream;
-
-import java.security.MessageDigest;
-import java.util.Optional;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.Fingerprint;
 
@@ -170,7 +169,9 @@ final class WatchedFile {
     record Stamp(long size, long changedMs, Optional<Object> key) {
         static Stamp of(BasicFileAttributes attributes) {
             return new Stamp(
-                    attributes.size(), attributes.lastModifiedTime().toMillis(), Optional.ofNullable(attributes.fileKey()));
+                    attributes.size(),
+                    attributes.lastModifiedTime().toMillis(),
+                    Optional.ofNullable(attributes.fileKey()));
         }
 
         /**
@@ -200,7 +201,8 @@ final class WatchedFile {
                     result.put(name, Stamp.of(attributes));
                 }
             } catch (IOException e) {
-                // renamed or deleted since the folder was listed, or a link to itself: no reason to leave out the others
+                // renamed or deleted since the folder was listed, or a link to itself: no reason to leave out the
+                // others
                 result.remove(name);
             }
         }

@@ -8,7 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
@@ -35,7 +35,7 @@ final class LineDecoder {
 
     private final String source;
     private final ColumnReader reader;
-    private final Hints hints;
+    private final LogHints hints;
     private final LineTimes times;
     private final List<Finding> findings = new ArrayList<>();
     private final List<String> headers = new ArrayList<>();
@@ -48,7 +48,7 @@ final class LineDecoder {
     private int[] places = new int[0];
     private int brokenInARow;
 
-    LineDecoder(String source, double delayS, ColumnReader reader, Hints hints) {
+    LineDecoder(String source, double delayS, ColumnReader reader, LogHints hints) {
         this.source = source;
         this.reader = reader;
         this.hints = hints;

@@ -5,7 +5,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -23,10 +23,10 @@ final class SourceLines implements LineFramer.Lines {
     private final String source;
     private final WireSource.LineSettings settings;
     private final ColumnReader reader;
-    private final Hints hints;
+    private final LogHints hints;
     private final LineFramer framer = new LineFramer();
     private final LineParser parser;
-    private final LineWatch watch;
+    private final WireFaultWatch watch;
     private final LineFields values = new LineFields();
     private final LineParser.Names names = new LineParser.Names();
     private final Map<String, LineDecoder> tracks = new LinkedHashMap<>();
@@ -41,12 +41,12 @@ final class SourceLines implements LineFramer.Lines {
     private boolean isDifferenceSaid;
 
     SourceLines(
-            String source, WireSource.LineSettings settings, String settingsText, ColumnReader reader, Hints hints) {
+            String source, WireSource.LineSettings settings, String settingsText, ColumnReader reader, LogHints hints) {
         this.source = source;
         this.settings = settings;
         this.reader = reader;
         this.hints = hints;
-        this.watch = new LineWatch(source, settingsText);
+        this.watch = new WireFaultWatch(source, settingsText);
         this.parser = switch (settings.kind()) {
             case SEPARATED -> new SeparatedLines();
             case PAIRS -> new PairLines();

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.channel.Block;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Detail;
@@ -22,7 +22,7 @@ public final class WireChain {
     private final Map<String, WireSource> sources = new LinkedHashMap<>();
     private final Map<String, SourceLines> lines = new LinkedHashMap<>();
     private final ColumnReader reader;
-    private final Hints hints;
+    private final LogHints hints;
     private final Listener listener;
     private final RowMerger merger;
     private final ClockWatch clock = new ClockWatch();
@@ -46,7 +46,7 @@ public final class WireChain {
     }
 
     /** Makes the chain of a session. */
-    public WireChain(List<WireSource> sources, Hints hints, ColumnReader reader, Listener listener) {
+    public WireChain(List<WireSource> sources, LogHints hints, ColumnReader reader, Listener listener) {
         this.reader = reader;
         this.hints = hints;
         this.listener = listener;

@@ -34,7 +34,11 @@ public final class GroupedFit {
     private final List<ReadingErrors.VariancePart> scatters;
 
     private GroupedFit(
-            ReadingErrors errors, Series readings, Projection projection, double[] own, List<ReadingErrors.VariancePart> scatters) {
+            ReadingErrors errors,
+            Series readings,
+            Projection projection,
+            double[] own,
+            List<ReadingErrors.VariancePart> scatters) {
         this.errors = errors;
         this.readings = readings;
         this.projection = projection;

@@ -1,6 +1,5 @@
 package org.nextpull.math.regression;
 
-
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;

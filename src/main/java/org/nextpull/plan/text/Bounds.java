@@ -2,7 +2,7 @@ package org.nextpull.plan.text;
 
 import java.util.Optional;
 import org.nextpull.finding.Finding;
-import org.nextpull.plan.Step;
+import org.nextpull.plan.SweepStep;
 
 /** A start and the two limits around it. */
 record Bounds<T extends Comparable<T>>(T start, T low, T high) {
@@ -50,7 +50,7 @@ record Bounds<T extends Comparable<T>>(T start, T low, T high) {
     /** The keys of a sweep's largest step and of what can be set. */
     record StepKeys(PlanKey<Double> largest, PlanKey<Double> resolution) {
         /** Empty when the two contradict. */
-        Optional<Step> read(TableReader table) {
+        Optional<SweepStep> read(TableReader table) {
             double largestStep = table.get(largest);
             double finest = table.get(resolution);
             if (finest > largestStep) {
@@ -58,7 +58,7 @@ record Bounds<T extends Comparable<T>>(T start, T low, T high) {
                         .order(Finding.Severity.ERROR, table.spot(resolution), "not above", table.spot(largest));
                 return Optional.empty();
             }
-            return Optional.of(new Step(largestStep, finest));
+            return Optional.of(new SweepStep(largestStep, finest));
         }
     }
 }

@@ -7,7 +7,7 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.SpeedBand;
@@ -55,7 +55,7 @@ record CrossTableChecks(PlanTables tables, PlanProblems problems) {
     }
 
     private void startBelowLimit(
-            String key, Optional<StartWindow.TemperatureWindow> window, Optional<Temperature> limit) {
+            String key, Optional<StartConditions.TemperatureWindow> window, Optional<Temperature> limit) {
         if (window.isEmpty() || limit.isEmpty()) {
             return;
         }

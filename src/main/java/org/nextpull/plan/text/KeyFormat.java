@@ -12,7 +12,7 @@ import java.util.function.Function;
 import java.util.stream.Collectors;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.SparkMap;
-import org.nextpull.plan.StartWindow;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
@@ -91,14 +91,14 @@ record KeyFormat<T>(
         return number(Range.LAMBDA).as(Unit.LAMBDA, Lambda::of, Lambda::value);
     }
 
-    static KeyFormat<StartWindow.TemperatureWindow> celsiusWindow(Range range) {
+    static KeyFormat<StartConditions.TemperatureWindow> celsiusWindow(Range range) {
         KeyFormat<Temperature> one = celsius(range);
-        KeyFormat<StartWindow.TemperatureWindow> window = of(
+        KeyFormat<StartConditions.TemperatureWindow> window = of(
                 KeyKind.WINDOW,
                 "`[low, high]`, " + range.text(),
                 (table, key) -> new ListReader(table, key)
                         .window(range)
-                        .map(pair -> new StartWindow.TemperatureWindow(
+                        .map(pair -> new StartConditions.TemperatureWindow(
                                 Temperature.ofCelsius(pair.get(0)), Temperature.ofCelsius(pair.get(1)))),
                 found -> "[" + one.written().apply(found.low()) + ", "
                         + one.written().apply(found.high()) + "]");

@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.nextpull.air.CorrectionStandard;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanKey.Range;
@@ -66,7 +66,7 @@ final class LogTable {
     }
 
     static SweepPlan.LogFacts read(TableReader table) {
-        Hints hints = new Hints(
+        LogHints hints = new LogHints(
                 table.find(COLUMNS).orElse(Map.of()),
                 table.find(UNITS).orElse(Map.of()),
                 table.number(AFR_SCALE),

@@ -2,7 +2,7 @@ package org.nextpull.plan.text;
 
 import java.util.Optional;
 import org.nextpull.plan.MixturePlan;
-import org.nextpull.plan.Step;
+import org.nextpull.plan.SweepStep;
 import org.nextpull.plan.text.PlanKey.Range;
 import org.nextpull.plan.text.PlanTable.Presence;
 import org.nextpull.unit.Lambda;
@@ -48,7 +48,7 @@ final class MixtureTable {
         if (!table.isPresent()) {
             return Optional.empty();
         }
-        Optional<Step> step = STEP.read(table);
+        Optional<SweepStep> step = STEP.read(table);
         return Bounds.read(table, BOUNDS)
                 .flatMap(lambda ->
                         step.map(steps -> new MixturePlan(lambda.start(), lambda.low(), lambda.high(), steps)));

@@ -5,7 +5,7 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.finding.FindingCode;
-import org.nextpull.plan.Step;
+import org.nextpull.plan.SweepStep;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.TimingPlan.Sets;
 import org.nextpull.plan.text.PlanKey.Range;
@@ -77,7 +77,7 @@ final class TimingTable {
         }
         Sets sets = table.get(SETS);
         TimingPlan.MapFacts map = map(table, sets);
-        Optional<Step> step = STEP.read(table);
+        Optional<SweepStep> step = STEP.read(table);
         Optional<Bounds<Advance>> bounds =
                 sets == Sets.MAP ? Bounds.readLimits(table, BOUNDS, Advance.ofDeg(0)) : Bounds.read(table, BOUNDS);
         return bounds.flatMap(

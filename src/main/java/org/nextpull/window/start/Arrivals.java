@@ -9,7 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.Consumer;
 import java.util.stream.Stream;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.intake.folder.FolderMemory;
 import org.nextpull.intake.folder.FolderSettings;
 import org.nextpull.intake.serial.Port;
@@ -33,7 +33,7 @@ final class Arrivals implements AutoCloseable {
     private volatile boolean closed;
     private volatile Shown shown;
 
-    private Arrivals(LiveIntake intake, Hints hints, Shown shown, Consumer<Page> watcher) {
+    private Arrivals(LiveIntake intake, LogHints hints, Shown shown, Consumer<Page> watcher) {
         this.shown = shown;
         this.chain = new ArrivalsChain(intake.sources(), hints, shown);
         this.watcher = watcher;
@@ -46,7 +46,7 @@ final class Arrivals implements AutoCloseable {
      *
      * @param watcher is told on the thread of this object
      */
-    static Arrivals start(LiveIntake intake, Hints hints, Port.Opener opener, Shown shown, Consumer<Page> watcher) {
+    static Arrivals start(LiveIntake intake, LogHints hints, Port.Opener opener, Shown shown, Consumer<Page> watcher) {
         Arrivals arrivals = new Arrivals(intake, hints, shown, watcher);
         if (intake instanceof LiveIntake.Folder folder) {
             arrivals.newestFile(folder.folder().folder());

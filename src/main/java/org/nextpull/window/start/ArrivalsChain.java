@@ -10,7 +10,7 @@ import java.util.Map;
 import java.util.Optional;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
@@ -36,7 +36,7 @@ final class ArrivalsChain {
     private final Map<String, Map<Channel, Double>> latest = new HashMap<>();
     private final Deque<FormPage.Said> said = new ArrayDeque<>();
 
-    ArrivalsChain(List<WireSource> wires, Hints hints, Shown shown) {
+    ArrivalsChain(List<WireSource> wires, LogHints hints, Shown shown) {
         this.wires = List.copyOf(wires);
         this.shown = shown;
         this.sentences = FindingText.in(shown);

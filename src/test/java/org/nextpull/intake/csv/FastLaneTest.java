@@ -22,7 +22,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -30,7 +30,7 @@ import org.nextpull.intake.ByteSource;
 
 /** What the fast lane reads is, bit for bit, what the CSV library reads. */
 class FastLaneTest {
-    private static final LogFiles FILES = new LogFiles(Hints.none());
+    private static final LogFiles FILES = new LogFiles(LogHints.none());
 
     static Stream<Path> files() throws IOException {
         List<Path> all = new ArrayList<>();

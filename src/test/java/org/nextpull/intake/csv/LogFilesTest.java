@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -33,7 +33,7 @@ class LogFilesTest {
     @TempDir
     Path folder;
 
-    private final LogFiles files = new LogFiles(Hints.none());
+    private final LogFiles files = new LogFiles(LogHints.none());
 
     @BeforeEach
     void writeADay() throws IOException {

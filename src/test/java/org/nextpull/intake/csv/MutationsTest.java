@@ -16,7 +16,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
@@ -42,7 +42,7 @@ class MutationsTest {
         for (int round = 0; round < ROUNDS; round++) {
             long seed = 31L * file.getFileName().toString().hashCode() + round;
             byte[] spoilt = spoil(good, new Random(seed));
-            Outcome<Input> outcome = new LogFiles(Hints.none()).read(new Bytes(file.toString(), spoilt));
+            Outcome<Input> outcome = new LogFiles(LogHints.none()).read(new Bytes(file.toString(), spoilt));
             if (outcome.value().orElse(null) instanceof Input.Log log) {
                 check(log, "seed " + seed);
             } else if (outcome.isFailed()) {

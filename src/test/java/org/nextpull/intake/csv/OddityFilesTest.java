@@ -20,7 +20,7 @@ import org.junit.jupiter.params.provider.MethodSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -66,7 +66,7 @@ class OddityFilesTest {
         }
     }
 
-    private static Hints hints(List<String[]> lines) {
+    private static LogHints hints(List<String[]> lines) {
         Map<Role, String> headers = new EnumMap<>(Role.class);
         Map<Role, Unit> units = new EnumMap<>(Role.class);
         OptionalDouble scale = OptionalDouble.empty();
@@ -81,7 +81,7 @@ class OddityFilesTest {
                 default -> {}
             }
         }
-        return new Hints(headers, units, scale, rate);
+        return new LogHints(headers, units, scale, rate);
     }
 
     private static Role role(String id) {
@@ -97,7 +97,7 @@ class OddityFilesTest {
             Optional<BlockReader.RowCount> rows,
             List<Finding> findings) {
 
-        static Seen of(Path data, Hints hints) throws IOException {
+        static Seen of(Path data, LogHints hints) throws IOException {
             Inputs inputs = new LogFiles(hints).read(List.of(data.toString()));
             List<Finding> findings = new ArrayList<>(inputs.findings());
             if (inputs.good().isEmpty()) {

@@ -21,7 +21,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.Await;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
@@ -102,7 +102,7 @@ class LineToValueIT {
         WireSource.LineSettings settings =
                 new WireSource.LineSettings(WireFacts.Lines.SEPARATED, List.of("rpm", "torque [Nm]", "run"), 0, 0);
         return new WireChain(
-                List.of(WireSource.port(source, settings, "115200 8N1")), Hints.none(), new ColumnReader(), rows);
+                List.of(WireSource.port(source, settings, "115200 8N1")), LogHints.none(), new ColumnReader(), rows);
     }
 
     private static void send(Port port, AtomicLongArray sentNs, int linesASecond) {

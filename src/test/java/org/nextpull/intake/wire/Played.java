@@ -5,7 +5,7 @@ import java.util.List;
 import java.util.OptionalDouble;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
@@ -24,7 +24,7 @@ final class Played implements WireChain.Listener {
     private final List<Arrival.FileComplete> files = new ArrayList<>();
 
     Played(WireSource... sources) {
-        this.chain = new WireChain(List.of(sources), Hints.none(), READER, this);
+        this.chain = new WireChain(List.of(sources), LogHints.none(), READER, this);
     }
 
     static ArrivalTime at(double seconds) {

@@ -28,9 +28,9 @@ import org.nextpull.plan.Goal;
 import org.nextpull.plan.Limits;
 import org.nextpull.plan.PortFacts;
 import org.nextpull.plan.PullFacts;
-import org.nextpull.plan.StartWindow;
-import org.nextpull.plan.Step;
+import org.nextpull.plan.StartConditions;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.plan.SweepStep;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.plan.WireFacts;
 import org.nextpull.unit.Lambda;
@@ -74,7 +74,7 @@ class PlanTextTest {
         assertThat(plan.goal()).isEqualTo(new Goal(Goal.Response.TORQUE, 0.2, 1.0, 25, true));
         assertThat(plan.timing()).isEmpty();
         assertThat(plan.mixture()).isEmpty();
-        assertThat(plan.start()).isEqualTo(StartWindow.defaults());
+        assertThat(plan.start()).isEqualTo(StartConditions.defaults());
     }
 
     @ParameterizedTest
@@ -82,7 +82,7 @@ class PlanTextTest {
     void theLargestSparkStepDependsOnInduction(String induction, double stepDeg) {
         SweepPlan plan = read(
                 "[timing]\nstart_deg = 20\nleast_deg = 10\nmost_deg = 34\n[engine]\ninduction = '" + induction + "'");
-        assertThat(plan.timing().orElseThrow().step()).isEqualTo(new Step(stepDeg, 0.5));
+        assertThat(plan.timing().orElseThrow().step()).isEqualTo(new SweepStep(stepDeg, 0.5));
         assertThat(plan.timing().orElseThrow().sets()).isEqualTo(TimingPlan.Sets.FLAT);
     }
 
@@ -91,7 +91,7 @@ class PlanTextTest {
         var mixture = read("[mixture]\nstart_lambda = 0.87\nrichest_lambda = 0.80\nleanest_lambda = 0.95")
                 .mixture()
                 .orElseThrow();
-        assertThat(mixture.step()).isEqualTo(new Step(0.034, 0.005));
+        assertThat(mixture.step()).isEqualTo(new SweepStep(0.034, 0.005));
     }
 
     @Test
@@ -159,12 +159,12 @@ class PlanTextTest {
         assertThat(timing.start().deg()).isEqualTo(-4);
         assertThat(timing.least().deg()).isEqualTo(-8);
         assertThat(timing.most().deg()).isEqualTo(6);
-        assertThat(timing.step()).isEqualTo(new Step(1.5, 0.25));
+        assertThat(timing.step()).isEqualTo(new SweepStep(1.5, 0.25));
         var mixture = plan.mixture().orElseThrow();
         assertThat(mixture.start().value()).isEqualTo(0.86);
         assertThat(mixture.richest().value()).isEqualTo(0.78);
         assertThat(mixture.leanest().value()).isEqualTo(0.94);
-        assertThat(mixture.step()).isEqualTo(new Step(0.03, 0.01));
+        assertThat(mixture.step()).isEqualTo(new SweepStep(0.03, 0.01));
     }
 
     @Test
@@ -183,13 +183,13 @@ class PlanTextTest {
         assertThat(limits.fuelPressureLeast().orElseThrow().pascals()).isEqualTo(280_000);
         assertThat(limits.boostMost().orElseThrow().pascals()).isEqualTo(90_000);
         assertThat(limits.injectorDutyMost().orElseThrow()).isCloseTo(0.85, within(ROUNDING));
-        StartWindow start = read(FullPlan.TEXT).start();
+        StartConditions start = read(FullPlan.TEXT).start();
         assertThat(start.coolant())
-                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(80), Temperature.ofCelsius(95)));
+                .contains(new StartConditions.TemperatureWindow(Temperature.ofCelsius(80), Temperature.ofCelsius(95)));
         assertThat(start.oil())
-                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(85), Temperature.ofCelsius(110)));
+                .contains(new StartConditions.TemperatureWindow(Temperature.ofCelsius(85), Temperature.ofCelsius(110)));
         assertThat(start.inlet())
-                .contains(new StartWindow.TemperatureWindow(Temperature.ofCelsius(10), Temperature.ofCelsius(35)));
+                .contains(new StartConditions.TemperatureWindow(Temperature.ofCelsius(10), Temperature.ofCelsius(35)));
         assertThat(start.coolDownS()).hasValue(120);
     }
 

@@ -17,7 +17,7 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.Await;
-import org.nextpull.channel.Hints;
+import org.nextpull.channel.LogHints;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -57,7 +57,7 @@ class ArrivalsTest {
     private static ArrivalsChain chain(UnitSystem units) {
         return new ArrivalsChain(
                 List.of(WireSource.port(COM, WireSource.LineSettings.withHeaderLine(), "115200 8N1")),
-                Hints.none(),
+                LogHints.none(),
                 new Shown(units));
     }
 
@@ -127,7 +127,7 @@ class ArrivalsTest {
         Files.writeString(folder.resolve("new.csv"), "time [s],rpm,torque [N.m],egt 1 [C],gear\n" + rows(0, 60));
         Files.writeString(folder.resolve("notes.pdf"), "no log");
         LiveIntake intake = new LiveIntake.Folder(FolderSettings.usual(folder));
-        try (Arrivals arrivals = Arrivals.start(intake, Hints.none(), refusing(), METRIC, pages::add)) {
+        try (Arrivals arrivals = Arrivals.start(intake, LogHints.none(), refusing(), METRIC, pages::add)) {
             assertThat(arrivals).isNotNull();
             Arrivals.Page page = await(Arrivals.Page::isGood);
             assertThat(page.sources().get(0).state()).startsWith("Read last: new.csv");
@@ -154,7 +154,7 @@ class ArrivalsTest {
     void aPortThatCannotBeOpenedSaysWhy() throws Exception {
         LiveIntake intake =
                 PlanPorts.of(SweepPlan.defaults(), Optional.of(COM)).value().orElseThrow();
-        try (Arrivals arrivals = Arrivals.start(intake, Hints.none(), refusing(), METRIC, pages::add)) {
+        try (Arrivals arrivals = Arrivals.start(intake, LogHints.none(), refusing(), METRIC, pages::add)) {
             assertThat(arrivals).isNotNull();
             Arrivals.Page page = await(shown -> !shown.said().isEmpty());
             assertThat(page.said().get(0).isError()).isTrue();

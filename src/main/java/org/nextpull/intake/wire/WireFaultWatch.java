@@ -12,7 +12,7 @@ import org.nextpull.finding.Place;
  * Recognises what is wrong with a wire from what arrives: silence, no text, no line ends, wrong checksums, lines that cannot be read.
  * Says each once, and that all is well again.
  */
-final class LineWatch {
+final class WireFaultWatch {
     static final double SILENT_AFTER_S = 2;
     static final int NO_END_BYTES = 2048;
 
@@ -43,7 +43,7 @@ final class LineWatch {
     private int lines;
     private int goodInARow;
 
-    LineWatch(String source, String settings) {
+    WireFaultWatch(String source, String settings) {
         this.source = source;
         this.settings = settings;
     }

@@ -6,7 +6,7 @@ import java.util.stream.Stream;
 import org.nextpull.finding.Detail;
 
 /** Counts lines of one kind and keeps the numbers of the first few. Not for use by several threads. */
-public final class LineList {
+public final class LineNumbers {
     private static final int FEW = 5;
 
     private final StringJoiner first = new StringJoiner(", ");

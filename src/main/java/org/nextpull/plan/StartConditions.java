@@ -12,13 +12,13 @@ import org.nextpull.unit.Temperature;
  * @param inlet window of the inlet air
  * @param coolDownS least time between pulls in s
  */
-public record StartWindow(
+public record StartConditions(
         Optional<TemperatureWindow> coolant,
         Optional<TemperatureWindow> oil,
         Optional<TemperatureWindow> inlet,
         OptionalDouble coolDownS) {
-    public static StartWindow defaults() {
-        return new StartWindow(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
+    public static StartConditions defaults() {
+        return new StartConditions(Optional.empty(), Optional.empty(), Optional.empty(), OptionalDouble.empty());
     }
 
     /**

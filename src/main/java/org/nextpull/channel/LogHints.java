@@ -14,15 +14,15 @@ import org.nextpull.unit.Unit;
  *     lambda
  * @param sampleHz rows a second, positive, where the log has no time
  */
-public record Hints(
+public record LogHints(
         Map<Role, String> headers, Map<Role, Unit> units, OptionalDouble afrScale, OptionalDouble sampleHz) {
-    public Hints {
+    public LogHints {
         headers = Map.copyOf(headers);
         units = Map.copyOf(units);
     }
 
-    public static Hints none() {
-        return new Hints(Map.of(), Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
+    public static LogHints none() {
+        return new LogHints(Map.of(), Map.of(), OptionalDouble.empty(), OptionalDouble.empty());
     }
 
     public Optional<String> header(Role role) {

@@ -6,8 +6,8 @@ package org.nextpull.plan;
  * @param largest the largest step, in the unit of the factor (deg or lambda)
  * @param resolution the finest step that the operator can set, not above {@code largest}
  */
-public record Step(double largest, double resolution) {
-    public Step {
+public record SweepStep(double largest, double resolution) {
+    public SweepStep {
         if (!(resolution > 0 && resolution <= largest)) {
             throw new IllegalArgumentException("no step: largest " + largest + ", resolution " + resolution);
         }

@@ -23,7 +23,7 @@ import org.nextpull.unit.Lambda;
  * @param inventory all of it
  * @param filling pressure, temperature and volume
  */
-record Trapping(
+record TrappedCharge(
         GasMixture unburned, Products products, FuelMass fuel, Inventory inventory, ClosedCycle.Filling filling) {
     /**
      * All of the trapped gas.
@@ -53,7 +53,7 @@ record Trapping(
     private static final double PER_COOLANT_K = 0.2;
     private static final double RESIDUAL_K = 1150;
 
-    static Trapping of(EngineDesign design, OperatingPoint point) {
+    static TrappedCharge of(EngineDesign design, OperatingPoint point) {
         AirState air = point.surroundings().air();
         EngineFuel fuel = point.fuel();
         Lambda burning = fuel.vapourLambda(point.lambda());
@@ -96,7 +96,7 @@ record Trapping(
         double deg = design.valves().inletClosesDeg() - 180;
         double volume = new SliderCrank(design.cylinder()).volume(deg);
         Gas.State state = new Gas.State(mass * unburned.gasConstant() * kelvins / volume, kelvins);
-        return new Trapping(
+        return new TrappedCharge(
                 unburned,
                 products,
                 new FuelMass(fuelMass, vapourMass),
