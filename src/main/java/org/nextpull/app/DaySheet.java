@@ -1,6 +1,7 @@
 package org.nextpull.app;
 
 import java.io.IOException;
+import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
@@ -114,13 +115,14 @@ public record DaySheet(
             }
             texts.put(named, sheet.html(order));
             texts.put(files.beside().get(0), Csv.pulls(sheet.replay().whole()));
-            texts.put(
-                    files.beside().get(1),
-                    new AdviseJson().advise(sheet.replay().whole()) + "\n");
             for (Map.Entry<Path, String> text : texts.entrySet()) {
                 Files.writeString(text.getKey(), text.getValue(), StandardCharsets.UTF_8);
             }
-            return Outcome.of(List.copyOf(texts.keySet()));
+            try (Writer json = Files.newBufferedWriter(files.beside().get(1))) {
+                new AdviseJson().advise(sheet.replay().whole(), json);
+            }
+            return Outcome.of(
+                    List.of(named, files.beside().get(0), files.beside().get(1)));
         } catch (IOException | InvalidPathException fault) {
             return Outcome.failed(WrittenFiles.notWritable(out, fault));
         }

@@ -16,17 +16,17 @@ import java.util.concurrent.TimeUnit;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
-/** The program with a heap of 48 MB and files that are larger: an answer, or a sentence and status 1, and no trace. */
+/** The program with a small heap and files that are larger: an answer, or a sentence and status 1, and no trace. */
 class SmallHeapIT {
     @TempDir
     private Path folder;
 
     private record Ended(int status, String said) {}
 
-    private Ended run(String... words) throws IOException, InterruptedException, URISyntaxException {
+    private Ended run(int megabytes, String... words) throws IOException, InterruptedException, URISyntaxException {
         List<String> line = new ArrayList<>(List.of(
                 Path.of(System.getProperty("java.home"), "bin", "java").toString(),
-                "-Xmx48m",
+                "-Xmx" + megabytes + "m",
                 "-XX:+UseSerialGC",
                 "-cp",
                 classPath(),
@@ -57,26 +57,30 @@ class SmallHeapIT {
         Path log = folder.resolve("many-pulls.csv");
         try (Writer out = Files.newBufferedWriter(log)) {
             out.write("time_s,rpm,throttle_percent,torque_nm,advance_deg,egt_c,coolant_c,oil_c\n");
-            for (int row = 0; row < 300_000; row++) {
-                boolean pull = row % 1000 < 900;
-                out.write("%d.%02d,%d,%d,%d,24.0,820.0,88.0,95.0\n"
+            for (int row = 0; row < 120_000; row++) {
+                boolean pull = row % 120 < 90;
+                out.write("%d.%d,%d,%d,%d,24.0,820.0,88.0,95.0\n"
                         .formatted(
-                                row / 100,
-                                row % 100,
-                                pull ? 3000 + 4 * (row % 1000) : 2000,
+                                row / 10,
+                                row % 10,
+                                pull ? 3000 + 40 * (row % 120) : 2000,
                                 pull ? 100 : 10,
                                 180 + row % 7));
             }
         }
-        Ended inspected = run("inspect", log.toString());
-        assertThat(inspected.said()).contains("  300  ").doesNotContain("OutOfMemoryError");
+        Ended inspected = run(32, "inspect", log.toString());
+        assertThat(inspected.said()).contains("  1000  ").doesNotContain("OutOfMemoryError");
         assertThat(inspected.status()).isEqualTo(ExitCodes.DONE);
         Path plan = Files.writeString(
                 folder.resolve("plan.toml"),
                 "[timing]\nstart_deg = 20\nleast_deg = 16\nmost_deg = 36\n[band]\nfrom_rpm = 3500\nto_rpm = 6000\n");
-        Ended advised = run("advise", "--plan", plan.toString(), log.toString(), "--no-notebook");
-        assertThat(advised.said()).contains("\n 300  ").doesNotContain("OutOfMemoryError");
+        Ended advised = run(32, "advise", "--plan", plan.toString(), log.toString(), "--no-notebook");
+        assertThat(advised.said()).contains("\n1000  ").doesNotContain("OutOfMemoryError");
         assertThat(advised.status()).isEqualTo(ExitCodes.DONE);
+        String sheet = folder.resolve("sheet.html").toString();
+        Ended reported = run(32, "report", "--plan", plan.toString(), "--out", sheet, log.toString(), "--no-notebook");
+        assertThat(reported.said()).contains("sheet.json").doesNotContain("OutOfMemoryError");
+        assertThat(reported.status()).isEqualTo(ExitCodes.DONE);
     }
 
     @Test
@@ -89,7 +93,7 @@ class SmallHeapIT {
                 out.write(part);
             }
         }
-        Ended ended = run("inspect", log.toString());
+        Ended ended = run(48, "inspect", log.toString());
         assertThat(ended.said()).contains("one-line.csv").doesNotContain("OutOfMemoryError");
         assertThat(ended.status()).isEqualTo(ExitCodes.BAD_INPUT);
     }
@@ -103,7 +107,7 @@ class SmallHeapIT {
                 out.write(part);
             }
         }
-        Ended ended = run("advise", "--plan", plan.toString(), "no.csv");
+        Ended ended = run(48, "advise", "--plan", plan.toString(), "no.csv");
         assertThat(ended.said()).contains("it is no plan").doesNotContain("OutOfMemoryError");
         assertThat(ended.status()).isEqualTo(ExitCodes.BAD_INPUT);
     }

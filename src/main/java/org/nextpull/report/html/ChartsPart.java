@@ -83,6 +83,9 @@ final class ChartsPart {
     }
 
     private static Section.Grid points(Section.Grid grid, List<Point> points, String what) {
+        if (points.size() > DayParts.MOST_ROWS) {
+            return grid.row("", "", "", "", what + ": " + points.size() + " of them, in the CSV file");
+        }
         Section.Grid more = grid;
         for (Point point : points) {
             more = more.row(number(point.x()), Shown.fixed(point.y(), 1), "", "", what);

@@ -53,6 +53,9 @@ final class DayParts {
             PullColumn.SOURCE,
             PullColumn.LINE);
 
+    /** Nobody reads a page of more; a browser hardly opens one of ten thousand. */
+    static final int MOST_ROWS = 300;
+
     private final Replay replay;
     private final SessionResult result;
     private final Shown shown;
@@ -157,9 +160,12 @@ final class DayParts {
     private Section pulls(String title, String caption, List<PullColumn> all) {
         List<MeasuredPull> pulls = result.pulls();
         List<PullColumn> columns = PullColumn.telling(all, pulls, shown);
+        int first = Math.max(0, pulls.size() - MOST_ROWS);
+        String newest = "; the newest " + MOST_ROWS + " of " + pulls.size() + " pulls, in the CSV file are all";
         Section.Grid grid = Section.Grid.of(
-                caption, columns.stream().map(column -> column.heading(shown)).toArray(String[]::new));
-        for (MeasuredPull pull : pulls) {
+                caption + (first > 0 ? newest : ""),
+                columns.stream().map(column -> column.heading(shown)).toArray(String[]::new));
+        for (MeasuredPull pull : pulls.subList(first, pulls.size())) {
             grid = grid.row(
                     columns.stream().map(column -> column.cell(pull, shown)).toArray(String[]::new));
         }
@@ -188,7 +194,7 @@ final class DayParts {
                                 ? List.of()
                                 : List.of("What each pull led to; the reasons stand in the JSON file beside the sheet. "
                                         + StopText.of(replay)))
-                .withItems(steps);
+                .withItems(steps.subList(Math.max(0, steps.size() - MOST_ROWS), steps.size()));
     }
 
     /** What the operator changed by hand. */

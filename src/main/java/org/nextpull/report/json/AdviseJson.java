@@ -2,6 +2,8 @@ package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ArrayNode;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import java.io.IOException;
+import java.io.Writer;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -41,14 +43,19 @@ public final class AdviseJson {
         return Json.pretty(document(result));
     }
 
+    /** The same, written as it is made, and a line end. */
+    public void advise(SessionResult result, Writer out) throws IOException {
+        Json.pretty(document(result), out);
+        out.write("\n");
+    }
+
     ObjectNode document(SessionResult result) {
         ObjectNode document = Json.document();
         document.put("standard", result.plan().air().standard().id());
         document.put("torque_at", result.plan().dyno().torqueAt().id());
         document.put("interval_percent", INTERVAL_PERCENT);
         notWatched(document.putArray("not_watched"), result);
-        ArrayNode array = document.putArray("pulls");
-        result.pulls().forEach(pull -> array.add(pulls.node(pull)));
+        document.set("pulls", Json.array(result.pulls(), pulls::node));
         Optional<Scatter> scatter = result.repeatability().scatter();
         Json.put(document, "scatter_percent", scatter.map(Scatter::percent), 3);
         Json.put(document, "scatter_df", scatter.map(Scatter::degreesOfFreedom), 0);

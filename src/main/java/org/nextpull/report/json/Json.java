@@ -1,13 +1,22 @@
 package org.nextpull.report.json;
 
+import com.fasterxml.jackson.core.JsonGenerator;
 import com.fasterxml.jackson.core.JsonProcessingException;
 import com.fasterxml.jackson.databind.JsonNode;
+import com.fasterxml.jackson.databind.JsonSerializable;
 import com.fasterxml.jackson.databind.ObjectMapper;
+import com.fasterxml.jackson.databind.SerializerProvider;
+import com.fasterxml.jackson.databind.jsontype.TypeSerializer;
 import com.fasterxml.jackson.databind.node.ObjectNode;
+import com.fasterxml.jackson.databind.node.POJONode;
+import java.io.IOException;
+import java.io.Writer;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** Small pieces that all documents share: schema, rounding, null for what the data cannot support. */
 final class Json {
@@ -52,6 +61,33 @@ final class Json {
         } catch (JsonProcessingException impossible) {
             throw new IllegalStateException("a tree of values always has a text", impossible);
         }
+    }
+
+    /** The same, written as it is made. */
+    static void pretty(JsonNode node, Writer out) throws IOException {
+        MAPPER.writerWithDefaultPrettyPrinter()
+                .without(JsonGenerator.Feature.AUTO_CLOSE_TARGET)
+                .writeValue(out, node);
+    }
+
+    /** An array whose nodes are made one by one when it is written: those of ten thousand pulls do not fit in memory together. */
+    static <T> JsonNode array(List<T> of, Function<T, ObjectNode> node) {
+        return new POJONode(new JsonSerializable.Base() {
+            @Override
+            public void serialize(JsonGenerator out, SerializerProvider provider) throws IOException {
+                out.writeStartArray();
+                for (T one : of) {
+                    node.apply(one).serialize(out, provider);
+                }
+                out.writeEndArray();
+            }
+
+            @Override
+            public void serializeWithType(JsonGenerator out, SerializerProvider provider, TypeSerializer type)
+                    throws IOException {
+                serialize(out, provider);
+            }
+        });
     }
 
     /** On one line, for a stream of objects. */

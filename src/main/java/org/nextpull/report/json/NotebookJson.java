@@ -52,8 +52,13 @@ public final class NotebookJson {
         session.acts().forEach(act -> acts.add(act(act)));
         ArrayNode advice = document.putArray("advised");
         session.advice().forEach(said -> advice.add(advice(said)));
-        ArrayNode curves = document.putArray("curves");
-        result.measured().forEach(one -> one.curve().ifPresent(curve -> curves.add(curve(one, curve))));
+        document.set(
+                "curves",
+                Json.array(
+                        result.measured().stream()
+                                .filter(MeasuredPull.Curve::hasCurve)
+                                .toList(),
+                        one -> curve(one, one.curve().orElseThrow())));
         return Json.pretty(document);
     }
 

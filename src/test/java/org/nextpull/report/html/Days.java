@@ -67,6 +67,15 @@ final class Days {
         return Replay.of(input(plan, file).withAmendments(new Amendments(Map.of(7, HOSTILE), Set.of(), Map.of())));
     }
 
+    /** A table of results of an archive that sweeps nothing. */
+    static Replay ofMany(Path folder, int pulls) throws IOException {
+        StringBuilder table = new StringBuilder("order,advance_deg,torque_nm\n");
+        for (int pull = 1; pull <= pulls; pull++) {
+            table.append(pull).append(",20,").append(200 + pull % 3).append('\n');
+        }
+        return Replay.of(input("[fuel]\nblend = 'e10'\n", Files.writeString(folder.resolve("many.csv"), table)));
+    }
+
     private static SessionInput input(String planText, Path file) {
         SweepPlan plan = PlanText.read(planText, "plan.toml").value().orElseThrow();
         Inputs inputs = new LogFiles(plan.log().hints()).read(List.of(file.toString()));

@@ -103,6 +103,18 @@ class SheetTest {
     }
 
     @Test
+    void ofAnArchiveTheNewestPullsAreListedAndWhereTheOthersAreIsSaid() throws IOException {
+        String sheet = Sheet.of(Days.ofMany(folder, 302), new Shown(UnitSystem.METRIC));
+        String pulls = sheet.substring(sheet.indexOf("<h2>Pulls"), sheet.indexOf("<h2>Conditions"));
+        assertThat(pulls).contains("the newest 300 of 302 pulls, in the CSV file are all");
+        assertThat(all("<tr>(<td.*?)</tr>", pulls))
+                .hasSize(300)
+                .last()
+                .asString()
+                .contains(">302<");
+    }
+
+    @Test
     void nothingIsFetchedAndNothingRuns() {
         for (String sheet : List.of(demo, hostile)) {
             assertThat(sheet)
