@@ -17,7 +17,7 @@ final class AdviceCodes {
     AdviceCode of(PlannerDecision.Purpose purpose, EngineSetting setting) {
         return switch (purpose) {
             case CLIMB -> AdviceCode.CLIMB_TIMING;
-            case BRACKET_BELOW, BRACKET_ABOVE -> AdviceCode.BRACKET_TIMING;
+            case BRACKET_BELOW, BRACKET_ABOVE, UP_TO_KNOCK -> AdviceCode.BRACKET_TIMING;
             case EXPLORE -> maps.ignition() == Ignition.STANDING ? ofMixture(setting) : AdviceCode.EXPLORE;
             case LOOK_AGAIN -> AdviceCode.LOOK_AGAIN;
             case PROVE -> AdviceCode.CONFIRM;

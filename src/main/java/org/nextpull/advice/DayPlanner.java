@@ -234,7 +234,13 @@ public final class DayPlanner {
             }
             return count % 2 == 1
                     ? pull(below(proven), lambda, PlannerDecision.Purpose.BRACKET_BELOW, proven)
-                    : pull(above(view), lambda, PlannerDecision.Purpose.BRACKET_ABOVE, proven);
+                    : pull(
+                            above(view),
+                            lambda,
+                            answer(proven).decidedBy().stream().allMatch(by -> by == ChosenBy.KNOCK_LIMIT)
+                                    ? PlannerDecision.Purpose.UP_TO_KNOCK
+                                    : PlannerDecision.Purpose.BRACKET_ABOVE,
+                            proven);
         }
 
         private SparkMap above(PlannerView there) {

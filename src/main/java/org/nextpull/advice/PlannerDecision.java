@@ -34,6 +34,8 @@ public sealed interface PlannerDecision {
         BRACKET_BELOW,
         /** A point a little above the best. */
         BRACKET_ABOVE,
+        /** The same where knock, not the peak, decides everywhere: no further than its margin permits. */
+        UP_TO_KNOCK,
         /** A mixture and spark that together teach most. */
         EXPLORE,
         /** A lone knock flag is looked at again. */

@@ -40,13 +40,18 @@ public final class AnswerText {
                                 + ", 90 % CI " + span(found.bestInterval()) + response(result, found.response())
                                 + (found.isPeakPlaced()
                                         ? "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed."
-                                        : "; the peak is not bracketed and may lie beyond what was run."))
+                                        : "; the pulls do not reach far enough past the peak to state it: by the fit it makes "
+                                                + nearBest(result) + " more."))
                         .or(() -> answer.capped().map(found -> capped(result, answer, found)))
                         .orElse("not bracketed, so no MBT is stated.");
     }
 
     private static String least(SessionResult result) {
-        return " (least advance within " + Shown.plain(result.plan().goal().nearBestPercent()) + " % of the peak)";
+        return " (least advance within " + nearBest(result) + " of the peak)";
+    }
+
+    private static String nearBest(SessionResult result) {
+        return Shown.plain(result.plan().goal().nearBestPercent()) + " %";
     }
 
     private String capped(SessionResult result, SweepAnswer answer, SweepAnswer.Capped found) {

@@ -4,11 +4,14 @@ import java.util.stream.Collectors;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AdviceCode;
 import org.nextpull.advice.Ignition;
+import org.nextpull.advice.PlannerDecision;
 import org.nextpull.advice.Reason;
 import org.nextpull.fit.TorqueLeft;
 
 /** Why, in two lengths: each reason's short and long wording side by side. */
 final class ReasonText implements Reason.Cases<ReasonText.Words> {
+    private static final String WITHIN_KNOCK = " within what knock leaves";
+
     private final AdviceText words;
     private final Advice advice;
 
@@ -52,13 +55,16 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
                 "Less advance than the likely best" + everywhere + ", to see how far torque falls on that side.";
             case BRACKET_ABOVE ->
                 "Slightly more advance than the likely best" + everywhere + ", to see where torque begins to fall.";
+            case UP_TO_KNOCK ->
+                "Knock decides, not the peak: this goes as far as its margin permits" + everywhere + ".";
             case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
                 "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";
             case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
         };
         String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
-        return Words.of(aim + " " + left(search.left()) + " after "
+        String within = search.purpose() == PlannerDecision.Purpose.UP_TO_KNOCK ? WITHIN_KNOCK : "";
+        return Words.of(aim + " " + left(search.left()) + within + " after "
                 + Shown.count(search.pulls(), "pull") + "; scatter taken as "
                 + MapText.percent(search.scatterPercent()) + "."
                 + listen);
@@ -144,7 +150,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
                 (end.ignition() == Ignition.STANDING
                                 ? "Knock limits the mixture. "
                                 : "MBT is further advanced" + where + "; do not chase it. ")
-                        + left + " within what knock leaves.";
+                        + left + WITHIN_KNOCK + ".";
             case PLAN_LIMIT ->
                 "At the plan's limit" + where + ": torque may still rise beyond it. " + left
                         + " within what the plan allows.";

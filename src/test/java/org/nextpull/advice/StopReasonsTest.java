@@ -44,6 +44,30 @@ class StopReasonsTest {
                 .isEqualTo(AdviceCode.KNOCK_LIMITED);
     }
 
+    /** Pulls that differ by some percent leave the day open, though knock holds it far below its peak. */
+    @Test
+    void aPullThatGoesAsFarAsKnockPermitsSaysThatItDoes() {
+        Advice next = SimulatedDay.judge(
+                        Pulls.timingOnly(),
+                        new Pulls()
+                                .clean(20, 0.87, 176)
+                                .clean(20, 0.87, 183)
+                                .clean(22, 0.87, 180)
+                                .clean(22, 0.87, 187)
+                                .clean(18, 0.87, 177)
+                                .knocked(24, 0.87, 189)
+                                .list())
+                .advice();
+
+        assertThat(next.reason())
+                .isInstanceOfSatisfying(
+                        Reason.Searching.class,
+                        search -> assertThat(search.purpose()).isEqualTo(PlannerDecision.Purpose.UP_TO_KNOCK));
+        assertThat(next.setting().orElseThrow().advance().orElseThrow().deg())
+                .as("half a step below what the margin forbids")
+                .isEqualTo(21.5);
+    }
+
     @Test
     void aPeakBeyondThePlanIsPlanLimited() {
         assertThat(endOf(Pulls.timingOnly(), new Truth(46, 0.87, 99, 0.1, true), 4)

@@ -108,6 +108,22 @@ class AdviceTextTest {
         });
     }
 
+    /** Where knock decides everywhere, a pull up to its margin is no search for the peak. */
+    @Test
+    void aPullUpToKnockNamesKnockAsItsReason() {
+        Advice up = new Advice(
+                Action.PULL,
+                AdviceCode.BRACKET_TIMING,
+                Optional.of(SETTING),
+                searching(Ignition.FLAT, PlannerDecision.Purpose.UP_TO_KNOCK),
+                Optional.empty(),
+                Optional.empty());
+        assertThat(inBothUnits(up))
+                .allSatisfy(said -> assertThat(said)
+                        .contains("Knock decides, not the peak", "still to find within what knock leaves")
+                        .doesNotContain("likely best"));
+    }
+
     /** A setting that was run and is as good stands beside the stated best: then it is not called that. */
     @ParameterizedTest
     @CsvSource({"0, That is MBT", "0.5, That is 0.5 deg above MBT", "-1, That is 1.0 deg below MBT"})
