@@ -2,6 +2,7 @@ package org.nextpull.air;
 
 import java.util.List;
 import org.nextpull.finding.Finding;
+import org.nextpull.unit.Finite;
 
 /**
  * The correction of one pull.
@@ -19,9 +20,7 @@ public record Correction(CorrectionStandard standard, double factor, AirState ai
      */
     public Correction {
         findings = List.copyOf(findings);
-        if (!(factor > 0) || !Double.isFinite(factor)) {
-            throw new IllegalArgumentException("a correction factor is positive and finite: " + factor);
-        }
+        Finite.requirePositive("a correction factor", factor);
     }
 
     /** Whether air and factor lie inside the range of the standard. */

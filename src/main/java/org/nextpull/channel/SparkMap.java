@@ -5,7 +5,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.unit.Advance;
-import org.nextpull.unit.SpeedBand;
 
 /**
  * Advance over speed as an ignition holds it: straight lines between breakpoints, level beyond the outermost ones. A map of one cell
@@ -145,12 +144,5 @@ public record SparkMap(List<Cell> cells) {
             }
         }
         return OptionalDouble.of(shift);
-    }
-
-    /** Whether the breakpoints reach over a whole band; a flat map does. */
-    public boolean covers(SpeedBand band) {
-        return isFlat()
-                || (cells.get(0).rpm() <= band.fromRpm()
-                        && cells.get(cells.size() - 1).rpm() >= band.toRpm());
     }
 }

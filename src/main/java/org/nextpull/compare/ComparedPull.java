@@ -1,6 +1,7 @@
 package org.nextpull.compare;
 
 import java.util.List;
+import org.nextpull.unit.Finite;
 
 /**
  * One pull as the comparison sees it.
@@ -28,9 +29,8 @@ public record ComparedPull(int number, int day, double order, String label, doub
      */
     public ComparedPull {
         rows = List.copyOf(rows);
-        if (!(value > 0) || !Double.isFinite(value) || !Double.isFinite(order)) {
-            throw new IllegalArgumentException("a compared pull has a place and a response above 0, not " + value);
-        }
+        Finite.requirePositive("the response of a compared pull", value);
+        Finite.require("the place of a compared pull", order);
     }
 
     /** Of a day alone. */

@@ -1,5 +1,7 @@
 package org.nextpull.compare;
 
+import org.nextpull.unit.Finite;
+
 /**
  * What is asked of a comparison.
  *
@@ -18,9 +20,7 @@ public record ComparisonRequest(String reference, double worthPercent, InterimLo
      * @throws IllegalArgumentException when the worth is not above 0 and finite
      */
     public ComparisonRequest {
-        if (!(worthPercent > 0) || !Double.isFinite(worthPercent)) {
-            throw new IllegalArgumentException("the worth is above 0 %, not " + worthPercent);
-        }
+        Finite.requirePositive("the worth in percent", worthPercent);
     }
 
     /** One look, with nothing fixed beforehand. */

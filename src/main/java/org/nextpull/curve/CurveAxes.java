@@ -2,6 +2,7 @@ package org.nextpull.curve;
 
 import org.nextpull.plan.DynoFacts;
 import org.nextpull.pull.SpeedSource;
+import org.nextpull.unit.Finite;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Torque;
 
@@ -20,9 +21,7 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
      * @throws IllegalArgumentException when the ratio is NaN, infinite, 0 or negative
      */
     public CurveAxes {
-        if (!(shaftRevPerSpeedRev > 0) || !Double.isFinite(shaftRevPerSpeedRev)) {
-            throw new IllegalArgumentException("a ratio of speeds is positive: " + shaftRevPerSpeedRev);
-        }
+        Finite.requirePositive("a ratio of speeds", shaftRevPerSpeedRev);
     }
 
     /**

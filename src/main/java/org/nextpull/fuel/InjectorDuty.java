@@ -7,6 +7,7 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.finding.Place;
+import org.nextpull.unit.Finite;
 import org.nextpull.unit.Power;
 import org.nextpull.unit.Pressure;
 
@@ -137,9 +138,7 @@ public record InjectorDuty(double needed, double heldOpen, double sizeRatio) {
          * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
          */
         public SpecificConsumption {
-            if (!(kilogramsPerJoule > 0) || !Double.isFinite(kilogramsPerJoule)) {
-                throw new IllegalArgumentException("a specific consumption is positive: " + kilogramsPerJoule);
-            }
+            Finite.requirePositive("a specific consumption", kilogramsPerJoule);
         }
 
         /** Consumption on another fuel that makes the same power from the same air. */

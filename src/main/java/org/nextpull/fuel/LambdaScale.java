@@ -1,5 +1,6 @@
 package org.nextpull.fuel;
 
+import org.nextpull.unit.Finite;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -16,9 +17,7 @@ public record LambdaScale(double ratioAtLambdaOne) {
      * @throws IllegalArgumentException when it is NaN, infinite, 0 or negative
      */
     public LambdaScale {
-        if (!(ratioAtLambdaOne > 0) || !Double.isFinite(ratioAtLambdaOne)) {
-            throw new IllegalArgumentException("a scale needs a positive ratio: " + ratioAtLambdaOne);
-        }
+        Finite.requirePositive("the ratio of a scale at lambda 1", ratioAtLambdaOne);
     }
 
     /**

@@ -12,10 +12,7 @@ public record Lambda(double value) implements Comparable<Lambda> {
      * @throws IllegalArgumentException for NaN, an infinite number, 0 and what is below 0
      */
     public Lambda {
-        Finite.require("lambda", value);
-        if (value <= 0) {
-            throw new IllegalArgumentException("lambda must be positive: " + value);
-        }
+        Finite.requirePositive("lambda", value);
     }
 
     /**

@@ -7,7 +7,6 @@ import static org.assertj.core.api.Assertions.within;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.nextpull.unit.Advance;
-import org.nextpull.unit.SpeedBand;
 
 class SparkMapTest {
     private static final SparkMap MAP = SparkMap.of(new double[] {2000, 4000, 6000}, new double[] {18, 26, 24});
@@ -40,15 +39,6 @@ class SparkMapTest {
         assertThat(oneCell.shiftFrom(MAP)).isEmpty();
         assertThat(elsewhere.shiftFrom(MAP)).isEmpty();
         assertThat(SparkMap.flat(Advance.ofDeg(18)).shiftFrom(MAP)).isEmpty();
-    }
-
-    @Test
-    void aMapCoversABandThatItsBreakpointsReachOverAndAFlatOneAny() {
-        assertThat(MAP.covers(new SpeedBand(2000, 6000))).isTrue();
-        assertThat(MAP.covers(new SpeedBand(1999, 6000))).isFalse();
-        assertThat(MAP.covers(new SpeedBand(2000, 6001))).isFalse();
-        assertThat(SparkMap.flat(Advance.ofDeg(30)).covers(new SpeedBand(0, 9000)))
-                .isTrue();
     }
 
     @Test
