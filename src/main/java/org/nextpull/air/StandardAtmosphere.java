@@ -43,7 +43,7 @@ final class StandardAtmosphere {
     }
 
     /** Density altitude in m: where the standard atmosphere is as dense as this air, moisture included. */
-    public static double densityAltitude(AirState air) {
+    static double densityAltitude(AirState air) {
         return altitude(Math.pow(air.density() / SEA_LEVEL_DENSITY, 1 / (EXPONENT - 1)));
     }
 

@@ -43,7 +43,7 @@ final class WetBulb {
      * @param air the air, not above saturation; its dry bulb below the boiling point at its barometer
      * @throws IllegalArgumentException where the temperature lies outside {@link HylandWexler#VALID_KELVINS}
      */
-    public static Temperature of(AirState air) {
+    static Temperature of(AirState air) {
         Span valid = HylandWexler.VALID_KELVINS;
         double high = air.temperature().kelvins();
         double low = Math.max(valid.low(), high - LARGEST_DEPRESSION_K);

@@ -20,7 +20,7 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
      *
      * @throws IllegalArgumentException when the ratio is NaN, infinite, 0 or negative
      */
-    public CurveAxes {
+    CurveAxes {
         Finite.requirePositive("a ratio of speeds", shaftRevPerSpeedRev);
     }
 
@@ -31,7 +31,7 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
      * @param rpm speed of the speed's shaft in rpm, finite
      * @throws IllegalArgumentException for NaN or an infinite speed
      */
-    public Power power(Torque torque, double rpm) {
+    Power power(Torque torque, double rpm) {
         return torque.at(rpm * shaftRevPerSpeedRev);
     }
 
@@ -41,7 +41,7 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
      * @param rpm speed of the speed's shaft in rpm, finite and not 0
      * @throws IllegalArgumentException at speed 0 or NaN, where there is no such torque
      */
-    public Torque torque(Power power, double rpm) {
+    Torque torque(Power power, double rpm) {
         return power.torqueAt(rpm * shaftRevPerSpeedRev);
     }
 
@@ -50,7 +50,7 @@ record CurveAxes(SpeedSource.Axis speed, DynoFacts.Shaft torqueAt, double shaftR
     }
 
     /** Whether two curves show the same thing and may be compared. */
-    public boolean comparableTo(CurveAxes other) {
+    boolean comparableTo(CurveAxes other) {
         return speed.isEngine() == other.speed.isEngine() && torqueAt == other.torqueAt;
     }
 }

@@ -10,7 +10,7 @@ import org.nextpull.unit.SpeedBand;
  */
 record SpeedGrid(int stepRpm) {
     /** The grid of every curve. */
-    public static final SpeedGrid STANDARD = new SpeedGrid(25);
+    static final SpeedGrid STANDARD = new SpeedGrid(25);
 
     private static final double EDGE = 1e-6;
 
@@ -19,14 +19,14 @@ record SpeedGrid(int stepRpm) {
      *
      * @throws IllegalArgumentException for a step of 0 or less
      */
-    public SpeedGrid {
+    SpeedGrid {
         if (stepRpm < 1) {
             throw new IllegalArgumentException("a grid has a positive step: " + stepRpm);
         }
     }
 
     /** The points in a band in rpm, rising, its ends included; none where the band is narrower than a step and holds none. */
-    public double[] pointsIn(SpeedBand band) {
+    double[] pointsIn(SpeedBand band) {
         long first = (long) Math.ceil(band.fromRpm() / stepRpm - EDGE);
         long last = (long) Math.floor(band.toRpm() / stepRpm + EDGE);
         return LongStream.rangeClosed(first, last)

@@ -13,9 +13,9 @@ import org.nextpull.finding.Place;
  */
 final class TimeLine {
     /** Step back from which the time is taken to start again, in seconds. */
-    public static final double RESTART_FROM_S = 1;
+    static final double RESTART_FROM_S = 1;
     /** Gap that is put between the rows before and after a new start, in seconds. */
-    public static final double GAP_S = 10;
+    static final double GAP_S = 10;
 
     private static final double DAY_S = 86_400;
 
@@ -33,12 +33,12 @@ final class TimeLine {
      *
      * @param clock whether times are those of a clock, which start again at midnight
      */
-    public TimeLine(boolean clock) {
+    TimeLine(boolean clock) {
         this.clock = clock;
     }
 
     /** Whether a row of that time, in seconds as written, can be taken; {@link #seconds} is then its time. */
-    public boolean accept(double written, long line) {
+    boolean accept(double written, long line) {
         double step = written - lastWritten;
         if (started && step == 0) {
             repeats.add(line);
@@ -68,12 +68,12 @@ final class TimeLine {
     }
 
     /** Time of the row accepted last, in seconds, later than that of every row before. */
-    public double seconds() {
+    double seconds() {
         return last;
     }
 
     /** What was found on times so far. */
-    public List<Finding> findings(String name) {
+    List<Finding> findings(String name) {
         List<Finding> findings = new ArrayList<>();
         if (!restarts.isEmpty()) {
             findings.add(Finding.note(FindingCode.TIME_STARTS_AGAIN, at(name, restarts), restarts.details()));

@@ -96,7 +96,7 @@ final class SpeedTrace {
                 noise);
     }
 
-    /** The middle one of the few values about a point, put in order by insertion. */
+    /** The middle one of the few values about a point, an odd number; put in order by insertion, since a series for each row takes far longer. */
     private static double median(double[] values, int point, int reach, double[] ordered) {
         for (int count = 0; count <= 2 * reach; count++) {
             double value = values[point - reach + count];

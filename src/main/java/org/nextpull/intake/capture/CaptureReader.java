@@ -37,7 +37,7 @@ final class CaptureReader implements AutoCloseable {
     }
 
     /** Reads a file. Should the record with the name of the source be damaged, the source has the name of the file. */
-    public static CaptureReader open(Path file) throws IOException {
+    static CaptureReader open(Path file) throws IOException {
         return of(Files.newInputStream(file), String.valueOf(file.getFileName()));
     }
 
@@ -46,12 +46,12 @@ final class CaptureReader implements AutoCloseable {
      *
      * @param source name of the source, should the record with it be damaged
      */
-    public static CaptureReader of(InputStream in, String source) {
+    static CaptureReader of(InputStream in, String source) {
         return new CaptureReader(in, source);
     }
 
     /** The next entry; empty at the end. */
-    public Optional<Entry> next() throws IOException {
+    Optional<Entry> next() throws IOException {
         if (afterDamage.isPresent()) {
             Optional<Entry> entry = afterDamage;
             afterDamage = Optional.empty();
@@ -72,7 +72,7 @@ final class CaptureReader implements AutoCloseable {
     }
 
     /** Bytes of the file up to the end of the entry given last. */
-    public long offset() {
+    long offset() {
         return offset;
     }
 

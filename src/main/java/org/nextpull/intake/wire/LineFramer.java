@@ -9,7 +9,7 @@ import java.util.Arrays;
  */
 final class LineFramer {
     /** No logger writes a longer line; more without an end is not lines. */
-    public static final int MOST_LINE_BYTES = 8192;
+    static final int MOST_LINE_BYTES = 8192;
 
     private static final byte LINE_FEED = '\n';
     private static final byte RETURN = '\r';
@@ -33,7 +33,7 @@ final class LineFramer {
     }
 
     /** Takes a run of bytes. */
-    public void feed(Chunk chunk, Lines lines) {
+    void feed(Chunk chunk, Lines lines) {
         byte[] bytes = chunk.raw();
         int start = 0;
         for (int at = 0; at < bytes.length; at++) {
@@ -47,12 +47,12 @@ final class LineFramer {
     }
 
     /** Bytes of the line that has not ended yet. */
-    public int heldBytes() {
+    int heldBytes() {
         return heldBytes;
     }
 
     /** Forgets the unfinished line. */
-    public void restart() {
+    void restart() {
         heldBytes = 0;
         overlong = false;
     }
