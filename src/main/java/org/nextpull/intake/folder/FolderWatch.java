@@ -8,7 +8,6 @@ import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
 import java.security.MessageDigest;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.HashMap;
 import java.util.HashSet;
 import java.util.LinkedHashMap;
@@ -35,8 +34,6 @@ import org.nextpull.intake.wire.Fingerprint;
  */
 public final class FolderWatch {
     private static final int MOST_NAMES = 5;
-    /** So many zeros at the end are room set aside: a line end in UTF-16 ends with one, in UTF-32 with three. */
-    private static final int ROOM_ZEROS = 4;
 
     private final FolderSettings settings;
     private final FolderMemory memory;
@@ -184,9 +181,8 @@ public final class FolderWatch {
             send(file);
         }
         if (!file.isDone() && stamp.size() > 0 && file.isSteady(nowNs, settings.steadyMs(), true)) {
-            byte[] end = end(file);
-            // zeros are room that was set aside for lines to come
-            if (!isRoom(end) && file.isSteady(nowNs, settings.steadyMs(), isEndOfLine(end))) {
+            WatchedFile.End end = WatchedFile.End.of(path(file), stamp.size());
+            if (!end.isRoom() && file.isSteady(nowNs, settings.steadyMs(), end.isLineEnd())) {
                 complete(file);
             }
         }
@@ -268,29 +264,6 @@ public final class FolderWatch {
             }
         }
         return digest;
-    }
-
-    private byte[] end(WatchedFile file) throws IOException {
-        long size = file.stamp().size();
-        try (RandomAccessFile in = new RandomAccessFile(path(file).toFile(), "r")) {
-            byte[] end = new byte[(int) Math.min(ROOM_ZEROS, size)];
-            in.seek(size - end.length);
-            in.readFully(end);
-            return end;
-        }
-    }
-
-    private static boolean isRoom(byte[] end) {
-        return Arrays.equals(end, new byte[end.length]);
-    }
-
-    /** In any encoding: what is not zero at the end of a line in UTF-16 or UTF-32 is its last character. */
-    private static boolean isEndOfLine(byte[] end) {
-        int last = end.length - 1;
-        while (last > 0 && end[last] == 0) {
-            last--;
-        }
-        return end[last] == '\n' || end[last] == '\r';
     }
 
     private Path path(WatchedFile file) {

@@ -1,11 +1,13 @@
 package org.nextpull.intake.folder;
 
 import java.io.IOException;
+import java.io.RandomAccessFile;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.attribute.BasicFileAttributes;
 import java.security.MessageDigest;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -157,6 +159,41 @@ final class WatchedFile {
         boolean news = now && !held;
         held = now;
         return news;
+    }
+
+    /** The last bytes of a file, which tell whether more is to come. */
+    static final class End {
+        /** So many zeros at the end are room set aside: a line end in UTF-16 ends with one, in UTF-32 with three. */
+        private static final int ROOM_ZEROS = 4;
+
+        private final byte[] bytes;
+
+        private End(byte[] bytes) {
+            this.bytes = bytes;
+        }
+
+        static End of(Path file, long size) throws IOException {
+            byte[] bytes = new byte[(int) Math.min(ROOM_ZEROS, size)];
+            try (RandomAccessFile in = new RandomAccessFile(file.toFile(), "r")) {
+                in.seek(size - bytes.length);
+                in.readFully(bytes);
+            }
+            return new End(bytes);
+        }
+
+        /** Whether it is room that was set aside for lines to come: zeros. */
+        boolean isRoom() {
+            return Arrays.equals(bytes, new byte[bytes.length]);
+        }
+
+        /** In any encoding: what is not zero at the end of a line in UTF-16 or UTF-32 is its last character. */
+        boolean isLineEnd() {
+            int last = bytes.length - 1;
+            while (last > 0 && bytes[last] == 0) {
+                last--;
+            }
+            return bytes[last] == '\n' || bytes[last] == '\r';
+        }
     }
 
     /**
