@@ -47,7 +47,7 @@ public final class SweepPlots {
     /** The chart of the sweep that the next pull belongs to, with a line at its setting; empty before the first pull. */
     public static Optional<SweepPlot> running(SessionResult result, UnitSystem units) {
         SweepPlots plots = new SweepPlots(result, units);
-        Optional<Advice> advice = result.verdict().map(Verdict::advice);
+        Optional<Advice> advice = result.advice();
         Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
         Optional<SweepAnswer> mixture = result.verdict().flatMap(Verdict::mixture);
         boolean isTiming = advice.map(Advice::reason)

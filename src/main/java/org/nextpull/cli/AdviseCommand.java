@@ -5,7 +5,6 @@ import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
-import org.nextpull.advice.Verdict;
 import org.nextpull.app.DayInput;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Finding;
@@ -86,8 +85,7 @@ final class AdviseCommand implements Callable<Integer> {
          * @param read files that the result comes from, which are not written over
          */
         void write(SessionResult result, List<Path> read) {
-            String text = result.verdict()
-                    .map(Verdict::advice)
+            String text = result.advice()
                     .flatMap(Csv::map)
                     .orElseThrow(() -> new Program.BadInput(
                             List.of(Finding.error(FindingCode.NO_MAP_TO_WRITE, Place.inFile(name)))));

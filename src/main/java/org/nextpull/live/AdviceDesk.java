@@ -30,6 +30,8 @@ final class AdviceDesk {
 
     private final AtomicReference<Optional<Question>> waiting = new AtomicReference<>(Optional.empty());
     private final AtomicReference<Optional<Answer>> done = new AtomicReference<>(Optional.empty());
+    private int asked;
+    private int askedWhole;
 
     /**
      * What is asked.
@@ -61,8 +63,15 @@ final class AdviceDesk {
     }
 
     void ask(Question question) {
+        asked = question.count();
+        askedWhole = question.whole();
         waiting.set(Optional.of(question));
         executor.execute(() -> waiting.getAndSet(Optional.empty()).ifPresent(this::answer));
+    }
+
+    /** Whether the last question was of so many pulls, and so many of them final. */
+    boolean wasAsked(int count, int whole) {
+        return count == asked && whole == askedWhole;
     }
 
     void keep(Instant at, OperatorAction act) {

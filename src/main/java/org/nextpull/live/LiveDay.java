@@ -9,7 +9,6 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
@@ -64,8 +63,6 @@ final class LiveDay {
     private final List<OperatorActions> saidBefore = new ArrayList<>();
 
     private int settled;
-    private int asked;
-    private int askedWhole;
     private int announced;
 
     LiveDay(LiveSession.Setup setup, ArrivalTime start, AdviceDesk desk, DayEvents events) {
@@ -125,7 +122,7 @@ final class LiveDay {
         }
         if (pulls.loadedSinceS().isEmpty()
                 && !replaying
-                && coolDown.isDue(limited, rows.conditions(at), advice(), at.seconds())) {
+                && coolDown.isDue(limited, rows.conditions(at), result.advice(), at.seconds())) {
             ask();
         }
     }
@@ -173,13 +170,13 @@ final class LiveDay {
 
     private void look() {
         pulls.takeNews().forEach(finding -> say(now, finding));
-        if (replaying || (pulls.count() == asked && pulls.whole() == askedWhole)) {
+        if (replaying || desk.wasAsked(pulls.count(), pulls.whole())) {
             return;
         }
         while (settled < pulls.count()) {
             settled++;
             events.pullFound();
-            settle(settled, acts, () -> advice().flatMap(Advice::setting));
+            settle(settled, acts, () -> result.advice().flatMap(Advice::setting));
         }
         ask();
     }
@@ -212,10 +209,8 @@ final class LiveDay {
     }
 
     private void ask() {
-        asked = pulls.count();
-        askedWhole = pulls.whole();
-        desk.ask(
-                new AdviceDesk.Question(input(), pulls.pulls(), asked, askedWhole, Instant.ofEpochMilli(now.wallMs())));
+        desk.ask(new AdviceDesk.Question(
+                input(), pulls.pulls(), pulls.count(), pulls.whole(), Instant.ofEpochMilli(now.wallMs())));
     }
 
     private SessionInput input() {
@@ -237,10 +232,6 @@ final class LiveDay {
                 events.changed();
             });
         });
-    }
-
-    private Optional<Advice> advice() {
-        return result.verdict().map(Verdict::advice);
     }
 
     /** Says something that does not come from the sources. */

@@ -10,7 +10,6 @@ import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.PresentConditions;
-import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.Channel;
@@ -69,7 +68,7 @@ public record LiveState(
 
     /** The next step as it now stands; empty when the plan sweeps nothing. */
     public Optional<Advice> advice() {
-        return result.verdict().map(Verdict::advice);
+        return result.advice();
     }
 
     /** What is left of the time between pulls, in s, where another pull is wanted. */

@@ -7,6 +7,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Stream;
+import org.nextpull.advice.Advice;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.ChannelLife;
 import org.nextpull.channel.Channel;
@@ -61,6 +62,11 @@ public record SessionResult(
 
     public List<MeasuredPull> pulls() {
         return measured.stream().map(MeasuredPull.Curve::pull).toList();
+    }
+
+    /** What to do next; empty where nothing can be advised. */
+    public Optional<Advice> advice() {
+        return verdict.map(Verdict::advice);
     }
 
     /** The pull of that number over the day. */

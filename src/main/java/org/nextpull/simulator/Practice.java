@@ -76,8 +76,7 @@ public final class Practice {
 
     /** The next step. */
     public Advice advice() {
-        return result.verdict()
-                .map(Verdict::advice)
+        return result.advice()
                 .orElseThrow(() -> new IllegalStateException("a plan that sweeps something always has an advice"));
     }
 

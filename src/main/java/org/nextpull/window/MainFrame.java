@@ -17,7 +17,6 @@ import java.util.stream.Stream;
 import javax.swing.JFrame;
 import javax.swing.JPanel;
 import javax.swing.UIManager;
-import org.jspecify.annotations.Nullable;
 import org.nextpull.window.look.Look;
 import org.nextpull.window.look.Skin;
 import org.nextpull.window.look.Styled;
@@ -59,14 +58,15 @@ final class MainFrame implements Signals {
     private final AlarmSound sound;
     private volatile boolean silent;
     private Look look;
-    private @Nullable TypeScale scale;
-    private @Nullable Skin skin;
+    private TypeScale scale = TypeScale.usual();
+    private Skin skin;
     private boolean begun;
     private Runnable onBegin = () -> {};
     private Supplier<Optional<String>> onEnd = Optional::empty;
 
     MainFrame(Look look, AlarmSound sound) {
         this.look = look;
+        this.skin = Skin.of(look);
         this.sound = sound;
         middle.add(banners, BorderLayout.NORTH);
         middle.add(pages, BorderLayout.CENTER);
@@ -91,7 +91,7 @@ final class MainFrame implements Signals {
         root.addComponentListener(new ComponentAdapter() {
             @Override
             public void componentResized(ComponentEvent event) {
-                restyle();
+                restyle(false);
             }
         });
     }
@@ -173,9 +173,7 @@ final class MainFrame implements Signals {
     /** Puts a page in the place of another and shows it. */
     void replace(int place, Page page) {
         pages.replace(place, page);
-        if (skin != null && scale != null) {
-            page.style(skin, scale);
-        }
+        page.style(skin, scale);
         page.units(look.units());
         pages.show(place);
     }
@@ -215,7 +213,7 @@ final class MainFrame implements Signals {
         root.setPreferredSize(size);
         SwingLook.dress(look);
         frame.pack();
-        restyle();
+        restyle(true);
         frame.setVisible(true);
         cautions.focus();
     }
@@ -250,9 +248,7 @@ final class MainFrame implements Signals {
 
     private void showKeys() {
         keyList.list(all());
-        if (skin != null && scale != null) {
-            keyList.style(skin, scale);
-        }
+        keyList.style(skin, scale);
         cards.show(root, KEYS);
         keyList.requestFocusInWindow();
     }
@@ -279,26 +275,24 @@ final class MainFrame implements Signals {
         if (ground) {
             SwingLook.dress(look);
         }
-        scale = null;
-        restyle();
+        restyle(true);
         if (units) {
             pages.units(look.units());
         }
     }
 
     /** Sets colours and sizes anew when the size of the window or the look asks for it. */
-    private void restyle() {
+    private void restyle(boolean anew) {
         TypeScale wanted = TypeScale.of(Math.max(1, root.getWidth()), Math.max(1, root.getHeight()), look);
-        Skin wantedSkin = Skin.of(look);
-        if (scale != null && scale.isLike(wanted) && skin != null) {
+        if (!anew && scale.isLike(wanted)) {
             return;
         }
         scale = wanted;
-        skin = wantedSkin;
+        skin = Skin.of(look);
         UIManager.put("defaultFont", wanted.plain(13));
-        root.setBackground(wantedSkin.ground());
-        middle.setBackground(wantedSkin.ground());
-        styled.forEach(part -> part.style(wantedSkin, wanted));
+        root.setBackground(skin.ground());
+        middle.setBackground(skin.ground());
+        styled.forEach(part -> part.style(skin, scale));
         root.revalidate();
         root.repaint();
     }

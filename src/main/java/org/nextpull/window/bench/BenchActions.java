@@ -11,7 +11,6 @@ import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
 import org.nextpull.advice.Advice;
-import org.nextpull.advice.Verdict;
 import org.nextpull.app.DaySheet;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Outcome;
@@ -157,7 +156,7 @@ final class BenchActions {
 
     private Question set(DaySource.Moment now) {
         SessionResult result = now.result();
-        Optional<EngineSetting> proposal = result.verdict().map(Verdict::advice).flatMap(Advice::setting);
+        Optional<EngineSetting> proposal = result.advice().flatMap(Advice::setting);
         boolean offset = result.plan()
                 .timing()
                 .filter(timing -> timing.sets() == TimingPlan.Sets.OFFSET)

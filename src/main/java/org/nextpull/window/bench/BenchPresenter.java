@@ -81,7 +81,7 @@ public final class BenchPresenter {
                 MapPlot.of(result),
                 SpeedPlots.of(result, shown.units()),
                 new PullCards(result, shown, sentences).cards(),
-                result.verdict().map(Verdict::advice).flatMap(Advice::setting).map(BenchPresenter::brief),
+                result.advice().flatMap(Advice::setting).map(BenchPresenter::brief),
                 day);
     }
 
@@ -142,10 +142,7 @@ public final class BenchPresenter {
 
     private List<BenchPage.Remark> day(SessionResult result) {
         List<BenchPage.Remark> day = new ArrayList<>();
-        result.verdict()
-                .map(Verdict::advice)
-                .map(words::because)
-                .ifPresent(because -> day.add(new BenchPage.Remark(Tone.PLAIN, because)));
+        result.advice().map(words::because).ifPresent(because -> day.add(new BenchPage.Remark(Tone.PLAIN, because)));
         result.verdict().ifPresent(verdict -> say(result, verdict, day));
         if (result.hasPulls()) {
             day.add(new BenchPage.Remark(Tone.PLAIN, answers.repeatability(result)));

@@ -6,7 +6,6 @@ import java.util.Optional;
 import java.util.stream.Stream;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Reason;
-import org.nextpull.advice.Verdict;
 import org.nextpull.chart.OverlayPlot;
 import org.nextpull.plan.Goal;
 import org.nextpull.report.CandidateWords;
@@ -47,8 +46,7 @@ record CandidateBoard(
         SessionResult result = moment.result();
         Goal.Response response = result.plan().goal().response();
         Optional<CandidateDay> day = result.candidates();
-        Optional<Reason.ChangeOver> changeOver = result.verdict()
-                .map(Verdict::advice)
+        Optional<Reason.ChangeOver> changeOver = result.advice()
                 .filter(advice -> advice.action() != Action.STOP)
                 .map(advice -> advice.reason())
                 .filter(Reason.ChangeOver.class::isInstance)
