@@ -52,6 +52,7 @@ public final class WindowProgram {
                 }
             });
             main.open(firstSize());
+            sound.whenSilent(text -> EventQueue.invokeLater(() -> main.foot().say(text)));
             main.frame().setBounds(memory.place(screen(), main.frame().getSize()));
         });
         closed.await();

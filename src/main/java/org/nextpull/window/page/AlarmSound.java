@@ -2,6 +2,7 @@ package org.nextpull.window.page;
 
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
+import java.util.function.Consumer;
 import javax.sound.sampled.AudioFormat;
 import javax.sound.sampled.AudioSystem;
 import javax.sound.sampled.LineUnavailableException;
@@ -30,7 +31,30 @@ public interface AlarmSound {
             made.setDaemon(true);
             return made;
         });
+        private final Lines lines;
+        private volatile Consumer<String> listener = text -> {};
         private volatile boolean on;
+        private boolean isTold;
+
+        /** Where a line to the loudspeaker comes from. */
+        @FunctionalInterface
+        interface Lines {
+            SourceDataLine line(AudioFormat format) throws LineUnavailableException;
+        }
+
+        public Mixer() {
+            this(AudioSystem::getSourceDataLine);
+        }
+
+        Mixer(Lines lines) {
+            this.lines = lines;
+        }
+
+        /** Tries whether the mixer is there, and tells a listener, once and on any thread, when no sound can be made. */
+        public void whenSilent(Consumer<String> told) {
+            listener = told;
+            thread.execute(() -> onLine(line -> {}));
+        }
 
         @Override
         public void sound(boolean wanted) {
@@ -49,9 +73,7 @@ public interface AlarmSound {
         }
 
         private void play(boolean alarm) {
-            AudioFormat format = new AudioFormat(RATE, 16, 1, true, false);
-            try (SourceDataLine line = AudioSystem.getSourceDataLine(format)) {
-                line.open(format, (int) (2 * RATE * TONE_S));
+            onLine(line -> {
                 line.start();
                 byte[] low = tone(LOW_HZ);
                 byte[] high = tone(HIGH_HZ);
@@ -61,8 +83,20 @@ public interface AlarmSound {
                     line.write(high, 0, high.length);
                 }
                 line.drain();
+            });
+        }
+
+        private void onLine(Consumer<SourceDataLine> use) {
+            AudioFormat format = new AudioFormat(RATE, 16, 1, true, false);
+            try (SourceDataLine line = lines.line(format)) {
+                line.open(format, (int) (2 * RATE * TONE_S));
+                use.accept(line);
             } catch (LineUnavailableException | IllegalArgumentException silent) {
-                Logger.warn("no sound: {}", silent.getMessage());
+                if (!isTold) {
+                    isTold = true;
+                    Logger.warn("no sound: {}", silent.getMessage());
+                    listener.accept("No sound can be made on this computer: alarms are only SEEN.");
+                }
             }
         }
 
