@@ -263,22 +263,15 @@ public final class DayPlanner {
             if (count < LEAST_FOR_NO_GAIN || !(next instanceof PlannerDecision.Pull pull)) {
                 return false;
             }
-            double now = proven.map(judged -> judged.left.expectedPercent()).orElseGet(() -> bestRun());
+            // what stays gives some torque away by intent: no pull wins that back
+            double now = rules.ending().nearBestPercent() > 0
+                    ? peak.left.expectedPercent()
+                    : proven.map(judged -> judged.left.expectedPercent()).orElse(Double.POSITIVE_INFINITY);
             double after = mixture.leftAfter(
                     view, pull.setting().spark().orElseThrow(), pull.setting().lambda());
             double bar =
                     rules.ending().noGainPercent() + NO_GAIN_A_PULL_PERCENT * Math.max(0, today() - PATIENCE_PULLS);
             return now - after < bar;
-        }
-
-        /** What the best setting leaves that was run clean, whether it is the least advanced or not. */
-        private double bestRun() {
-            return day.pulls().stream()
-                    .filter(pull -> pull.isClean() && pull.isRunOver(view.rows) && view.isUnderCaps(pull.spark()))
-                    .mapToDouble(
-                            pull -> view.aim.left(pull.spark().degAt(view.rows)).expectedPercent())
-                    .min()
-                    .orElse(Double.POSITIVE_INFINITY);
         }
 
         /** Nothing more to gain: the map that stays is proven first, if it was not run yet. */
