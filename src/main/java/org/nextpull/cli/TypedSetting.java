@@ -31,7 +31,7 @@ record TypedSetting(Optional<EngineSetting> setting, Optional<String> wrong) {
     /** Understands numbers: spark and lambda where the plan sweeps both, else the one that it sweeps. */
     static TypedSetting of(String line, SweepPlan plan) {
         List<Double> numbers = new ArrayList<>();
-        for (String word : line.strip().toLowerCase(Locale.ROOT).split("\\s+")) {
+        for (String word : List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"))) {
             OptionalDouble number = number(word);
             if (number.isEmpty()) {
                 return notUnderstood("\"" + word + "\" is neither a number nor a word that is known here; type help.");
@@ -61,11 +61,11 @@ record TypedSetting(Optional<EngineSetting> setting, Optional<String> wrong) {
         }
         Optional<Advance> advance = deg.map(Advance::ofDeg);
         return new TypedSetting(
- Optional.of(EngineSetting.ofNumbers(
-                setsOffset(plan) ? Optional.empty() : advance,
-                setsOffset(plan) ? advance : Optional.empty(),
-                lambda.map(Lambda::of))),
- Optional.empty());
+                Optional.of(EngineSetting.ofNumbers(
+                        setsOffset(plan) ? Optional.empty() : advance,
+                        setsOffset(plan) ? advance : Optional.empty(),
+                        lambda.map(Lambda::of))),
+                Optional.empty());
     }
 
     private static boolean setsOffset(SweepPlan plan) {

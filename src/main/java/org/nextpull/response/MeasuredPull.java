@@ -90,6 +90,7 @@ public record MeasuredPull(
         return with(setting, newStanding, figures, knock, findings);
     }
 
+    @SuppressWarnings("ReferenceEquality") // the same one again makes no new pull; an equal one may
     public MeasuredPull withKnock(KnockHeard newKnock) {
         return newKnock == knock ? this : with(setting, standing, figures, newKnock, findings);
     }
@@ -264,6 +265,7 @@ public record MeasuredPull(
             return kept.map(Supplier::get);
         }
 
+        @SuppressWarnings("ReferenceEquality") // the same one again makes no new curve; an equal one may
         public Curve withPull(MeasuredPull newPull) {
             return newPull == pull ? this : new Curve(newPull, kept, alarms);
         }
