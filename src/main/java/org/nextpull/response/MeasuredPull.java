@@ -92,7 +92,7 @@ public record MeasuredPull(
 
     @SuppressWarnings("ReferenceEquality") // the same one again makes no new pull; an equal one may
     public MeasuredPull withKnock(KnockHeard newKnock) {
-        return newKnock == knock ? this : with(setting, standing, figures, newKnock, findings);
+        return newKnock.equals(knock) ? this : with(setting, standing, figures, newKnock, findings);
     }
 
     /** The same pull with other rows of its figures. */
@@ -267,7 +267,7 @@ public record MeasuredPull(
 
         @SuppressWarnings("ReferenceEquality") // the same one again makes no new curve; an equal one may
         public Curve withPull(MeasuredPull newPull) {
-            return newPull == pull ? this : new Curve(newPull, kept, alarms);
+            return new Curve(newPull, kept, alarms);
         }
     }
 }
