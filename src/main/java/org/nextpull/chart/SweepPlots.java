@@ -73,7 +73,9 @@ public final class SweepPlots {
         boolean timing = answer.factor() == Factor.TIMING;
         return new SweepPlot(
                 timing ? "Spark advance" : "Mixture",
-                timing ? timingTitle(pulls) : "lambda",
+                timing
+                        ? timingTitle(pulls)
+                        : isAdjusted(pulls) ? "lambda; each pull moved to the final spark" : "lambda",
                 (response == Goal.Response.TORQUE ? "band-average torque" : "band-average power") + ", corrected, "
                         + unit.sign(),
                 points(
@@ -133,7 +135,30 @@ public final class SweepPlots {
                 .flatMap(figures -> response == Goal.Response.TORQUE
                         ? figures.meanTorque().map(Torque::newtonMetres)
                         : figures.meanPower().map(Power::watts));
-        return x.flatMap(place -> y.map(value -> new Point(place, unit.fromSi(value))));
+        double moved = factor == Factor.MIXTURE ? toFinalSpark(pull).orElse(0.0) : 0;
+        return x.flatMap(place -> y.map(value -> new Point(place, unit.fromSi(value + moved))));
+    }
+
+    /** Whether pulls that ran other spark than stays are moved: they would lie below a curve that is at the final one. */
+    private boolean isAdjusted(List<MeasuredPull> pulls) {
+        return pulls.stream()
+                .anyMatch(pull -> toFinalSpark(pull).filter(by -> by != 0).isPresent());
+    }
+
+    /** What the fitted curve over spark makes of the final advance over that of a pull, in SI. */
+    private Optional<Double> toFinalSpark(MeasuredPull pull) {
+        Optional<EngineSetting> stays =
+                result.verdict().flatMap(Verdict::chosen).map(Chosen::setting);
+        List<SweepAnswer.Point> curve = result.verdict()
+                .flatMap(Verdict::timing)
+                .map(SweepAnswer::curve)
+                .orElse(List.of());
+        return stays.flatMap(EngineSetting::advance)
+                .flatMap(advance -> at(curve, advance.deg()))
+                .flatMap(there -> pull.setting()
+                        .advance()
+                        .flatMap(advance -> at(curve, advance.deg()))
+                        .map(here -> there - here));
     }
 
     private boolean offsets() {

@@ -2,6 +2,7 @@ package org.nextpull.pull;
 
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.IntFunction;
@@ -12,7 +13,8 @@ import org.nextpull.channel.Samples;
 
 /**
  * Reads the delay of the lambda sensor off the throttle edges of a stretch: the shift at which lambda correlates best with the
- * throttle. Its error is half the range of shifts that fit as well but for the noise.
+ * throttle. Its error is half the range of shifts that fit as well but for the noise, what the two edges differ by,
+ * and the part of the sensor's time constant that an edge does not show.
  */
 record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
     static final Channel LAMBDA = Channel.of(Role.LAMBDA);
@@ -29,6 +31,9 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
     private static final double MOST_ERROR_S = 0.3;
     private static final int LEAST_ROWS = 12;
 
+    /** What an edge shows too little of the lag of a usual sensor, whose time constant is about 0.1 s (common practice, no source). */
+    private static final double BLUR_S = 0.07;
+
     /** Rows for each one that counts as independent. */
     private static final double ROWS_PER_FREE = 3;
 
@@ -43,10 +48,19 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
         LambdaDelay delay = new LambdaDelay(lambda, throttle);
         double on = samples.value(TimedChannel.TIME, stretch.core().first());
         double off = samples.value(TimedChannel.TIME, stretch.core().end() - 1);
-        return Stream.of(on, off)
-                .map(delay::atEdge)
-                .flatMap(Optional::stream)
-                .min(Comparator.comparingDouble(Candidate.LambdaAlignment.Estimated::errorS));
+        List<Candidate.LambdaAlignment.Estimated> edges =
+                Stream.of(on, off).map(delay::atEdge).flatMap(Optional::stream).toList();
+        return edges.stream()
+                .min(Comparator.comparingDouble(Candidate.LambdaAlignment.Estimated::errorS))
+                .map(best -> new Candidate.LambdaAlignment.Estimated(
+                        best.appliedS(), Math.hypot(best.errorS(), beyondNoise(edges))));
+    }
+
+    /** The time constant, which an edge shows only in part, and how far opening and closing differ: neither is noise of one edge. */
+    private static double beyondNoise(List<Candidate.LambdaAlignment.Estimated> edges) {
+        double differ =
+                edges.size() < 2 ? 0 : edges.get(0).appliedS() - edges.get(1).appliedS();
+        return Math.hypot(BLUR_S, differ);
     }
 
     private Optional<Candidate.LambdaAlignment.Estimated> atEdge(double edge) {

@@ -1,9 +1,11 @@
 package org.nextpull.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.Comparator;
 import org.junit.jupiter.api.Test;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -13,6 +15,9 @@ import org.nextpull.window.SampleDays;
 
 /** The chart of a spark map on the sample day of a map, and what is read off a drawn chart. */
 class MapPlotTest {
+    /** About 1 % of torque: three times the scatter of the day and what spark and mixture make of each other. */
+    private static final double SCATTER_TOLERANCE_NM = 1.8;
+
     private static final DayByPull DAY = DayByPull.of(SampleDays.input("hillclimb-e10-map"));
 
     @Test
@@ -42,6 +47,21 @@ class MapPlotTest {
         assertThat(MapPlot.of(
                         DayByPull.of(SampleDays.input("hillclimb-e10-timing")).whole()))
                 .isEmpty();
+    }
+
+    /** Drawn as they ran, the first pulls of the day lie up to 4 N.m below a curve that is at the spark that stays. */
+    @Test
+    void pullsAtOtherSparkAreMovedToTheCurveOfTheMixture() {
+        SweepPlot mixture = SweepPlots.of(
+                        DayByPull.of(SampleDays.input("hillclimb-e10-day")).whole(), UnitSystem.METRIC)
+                .get(1);
+        assertThat(mixture.xTitle()).isEqualTo("lambda; each pull moved to the final spark");
+        assertThat(mixture.points()).hasSizeGreaterThan(5).allSatisfy(pull -> {
+            Point near = mixture.curve().stream()
+                    .min(Comparator.comparingDouble(point -> Math.abs(point.x() - pull.x())))
+                    .orElseThrow();
+            assertThat(pull.y()).isCloseTo(near.y(), within(SCATTER_TOLERANCE_NM));
+        });
     }
 
     @Test

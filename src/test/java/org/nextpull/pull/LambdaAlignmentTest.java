@@ -15,6 +15,7 @@ import org.nextpull.finding.FindingCode;
 import org.nextpull.unit.SpeedBand;
 
 class LambdaAlignmentTest {
+    private static final int DAYS = 60;
     private static final PullRules RULES = Rules.over(new SpeedBand(3000, 6500));
 
     /** Mixture over speed in the log's pulls: 0.85 at 3000 and 0.90 at 6500 rpm; 1.0 off load. */
@@ -59,6 +60,37 @@ class LambdaAlignmentTest {
         });
         assertThat(pull.findings()).extracting(Finding::code).contains(FindingCode.LAMBDA_DELAY_ESTIMATED);
         assertThat(misalignment(pull)).isCloseTo(0, within(0.001));
+    }
+
+    /** A sensor of first order behind a pipe: its lag is the time in the pipe and its time constant, as a ramp through such a sensor shows. */
+    @Test
+    void theStatedErrorHoldsForASensorThatBlursWhatItShows() {
+        Random random = new Random(16);
+        int held = 0;
+        for (int seed = 1; seed <= DAYS; seed++) {
+            double hz = random.nextBoolean() ? 20 : 50;
+            double constantS = 0.02 + 0.1 * random.nextDouble();
+            int rows = (int) Math.round((0.05 + 0.5 * random.nextDouble()) * hz);
+            Candidate pull =
+                    blurred(hz, rows, constantS, seed).found(RULES).usable().get(0);
+            if (pull.lambda() instanceof Candidate.LambdaAlignment.Estimated estimate) {
+                held += Math.abs(estimate.appliedS() - rows / hz - constantS) <= estimate.errorS() ? 1 : 0;
+            }
+        }
+        assertThat(held).isGreaterThanOrEqualTo((int) (0.9 * DAYS));
+    }
+
+    private static BenchLog blurred(double hz, int rows, double constantS, long seed) {
+        BenchLog log = new BenchLog(hz, seed).noise(3, 1).pull(2500, 7000, 300);
+        Random random = new Random(seed);
+        int[] row = {0};
+        double[] shown = {1};
+        return log.with(BenchLog.LAMBDA, cells -> {
+            int source = Math.max(0, row[0]++ - rows);
+            double burnt = burnt(log.value(source, BenchLog.SPEED), log.value(source, BenchLog.THROTTLE));
+            shown[0] += (burnt - shown[0]) * (1 - Math.exp(-1 / hz / constantS));
+            return shown[0] + 0.004 * random.nextGaussian();
+        });
     }
 
     @Test
