@@ -131,6 +131,28 @@ class SampleFuelsTest {
                         .isEqualTo(day.at("/decision_runs").asInt()));
     }
 
+    /** Where the ignition holds a map, knock limits a candidate at the speed at which it was heard, in text, figures and sheet alike. */
+    @Test
+    void candidatesWithMapsAreLimitedByKnockAtItsSpeed(@TempDir Path folder) throws IOException {
+        Path plan = Files.writeString(
+                folder.resolve("map.toml"),
+                Files.readString(Path.of(PLAN))
+                        .replace(
+                                "sets = \"flat\"",
+                                "sets = \"map\"\nmap_rpm = [3000, 5000, 7000]\npresent_map = [[3000, 20], [7000, 20]]")
+                        .replaceFirst("start_deg = 20", "start_deg = 0"));
+        String limit = "Knock limit of \"pump\", margin taken off: 24.0 deg at 3500 rpm.";
+        Path sheet = folder.resolve("sheet.html");
+        Run run = Run.of("report", "--no-notebook", "--plan", plan.toString(), "--out", sheet.toString(), LOG);
+        assertThat(run.status()).as(run.err()).isZero();
+        assertThat(Files.readString(sheet)).contains(limit.replace("\"", "&quot;"), "map of 23.5 deg at every speed");
+        assertThat(Files.readString(folder.resolve("sheet.json")))
+                .containsPattern("\"knock_limits\"\\s*:\\s*\\[\\s*\\{[^}]*3500");
+        assertThat(Run.of("advise", "--no-notebook", "--plan", plan.toString(), LOG)
+                        .out())
+                .contains(limit, "map of 23.5 deg at every speed, lambda 0.8");
+    }
+
     /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */
     @Test
     void aSweepEndsWithAChangeOver(@TempDir Path folder) throws IOException {
