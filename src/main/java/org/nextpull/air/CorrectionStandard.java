@@ -44,6 +44,11 @@ public sealed interface CorrectionStandard
         return false;
     }
 
+    /** Whether the factor asks for the vapour in the air: all do that work with dry pressure. */
+    default boolean needsHumidity() {
+        return true;
+    }
+
     /** Absolute temperature as the standards print it; the difference to the exact one is below 1e-5 of a factor. */
     static double printedKelvins(Temperature temperature) {
         return temperature.celsius() + 273;

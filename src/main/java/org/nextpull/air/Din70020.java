@@ -23,6 +23,12 @@ public record Din70020() implements CorrectionStandard {
         return "DIN 70020";
     }
 
+    /** It works with total pressure. */
+    @Override
+    public boolean needsHumidity() {
+        return false;
+    }
+
     @Override
     public double factor(AirState air) {
         double pressure = REFERENCE_PASCALS / air.barometer().pascals();

@@ -15,6 +15,11 @@ public record NoCorrection() implements CorrectionStandard {
     }
 
     @Override
+    public boolean needsHumidity() {
+        return false;
+    }
+
+    @Override
     public double factor(AirState air) {
         return 1;
     }

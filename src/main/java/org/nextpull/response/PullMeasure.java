@@ -10,7 +10,6 @@ import java.util.stream.DoubleStream;
 import org.nextpull.air.AirState;
 import org.nextpull.air.Correction;
 import org.nextpull.air.CorrectionStandard;
-import org.nextpull.air.Din70020;
 import org.nextpull.air.NoCorrection;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.alarm.ExhaustStillRising;
@@ -76,7 +75,7 @@ public final class PullMeasure {
         candidate.findings().forEach(finding -> findings.add(finding.at(place)));
 
         Samples inBand = candidate.samplesIn(band);
-        Outcome<AirState> air = AirOfPull.of(inBand, plan.air(), needsHumidity(), place);
+        Outcome<AirState> air = AirOfPull.of(inBand, plan.air(), standard.needsHumidity(), place);
         Optional<Correction> correction = correction(air, findings, place);
         Outcome<RawCurve> raw = reader.read(candidate);
         if (candidate.isUsable()) {
@@ -155,12 +154,9 @@ public final class PullMeasure {
 
     /** Which readings of the air a correction needs that neither these columns nor the plan give. */
     public List<String> airLacking(Set<Role> logged) {
-        return standard instanceof NoCorrection ? List.of() : AirOfPull.lacking(logged, plan.air(), needsHumidity());
-    }
-
-    /** The old German standard works with total pressure; no correction needs nothing. All others work with dry pressure. */
-    private boolean needsHumidity() {
-        return !(standard instanceof Din70020) && !(standard instanceof NoCorrection);
+        return standard instanceof NoCorrection
+                ? List.of()
+                : AirOfPull.lacking(logged, plan.air(), standard.needsHumidity());
     }
 
     private Optional<Correction> correction(Outcome<AirState> air, List<Finding> findings, Place place) {
