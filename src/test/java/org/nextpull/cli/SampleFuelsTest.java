@@ -18,6 +18,9 @@ import org.junit.jupiter.api.io.TempDir;
 class SampleFuelsTest {
     private static final String PLAN = "sweep-plans/hillclimb-fuels.toml";
     private static final String LOG = "sample-logs/hillclimb-fuels.csv";
+    /** Pulls of the sweep of the first fuel. */
+    private static final int SWEPT = 7;
+
     private static final Path TRUTH = Path.of("sample-logs/.truth/hillclimb-fuels.toml");
 
     private static JsonNode whole;
@@ -112,7 +115,7 @@ class SampleFuelsTest {
                         "Knock limit of &quot;pump&quot;, margin taken off: 24.0 deg at every speed.",
                         "&quot;race&quot;: Spark sweep, 6 pulls: MBT ",
                         "Curves of &quot;alcohol&quot;",
-                        "<li>Pulls 28 to 30: REPEAT ",
+                        "<li>Pulls 30 to 32: REPEAT ",
                         "<li>e10, e85, race: Its vapour burns",
                         "<li>e85: Much more of it is injected",
                         "<td class=\"n\">" + gain);
@@ -159,13 +162,13 @@ class SampleFuelsTest {
     /** After the sweep of the first fuel the second is fitted; its first pull flushes, and then its own sweep begins at the start. */
     @Test
     void aSweepEndsWithAChangeOver(@TempDir Path folder) throws IOException {
-        JsonNode swept = advise(first(folder, 8)).at("/next");
+        JsonNode swept = advise(first(folder, SWEPT)).at("/next");
         assertThat(swept.at("/code").asText()).isEqualTo("change-over");
         assertThat(swept.at("/advance_deg").asDouble()).isEqualTo(20);
         assertThat(swept.at("/because").asText())
                 .contains("\"alcohol\" (e85)", "drain, flush, prime", "fuel pressure", "times the litres");
-        JsonNode flushed = advise(first(folder, 9));
-        assertThat(flushed.at("/pulls/8/used").asBoolean()).isFalse();
+        JsonNode flushed = advise(first(folder, SWEPT + 1));
+        assertThat(flushed.at("/pulls/" + SWEPT + "/used").asBoolean()).isFalse();
         assertThat(flushed.at("/next/code").asText()).isEqualTo("baseline");
         assertThat(flushed.at("/candidates/decision_order")).isEmpty();
     }
@@ -180,7 +183,7 @@ class SampleFuelsTest {
     }
 
     private static String changeOver(Path folder, String dutyPercent) throws IOException {
-        Path plain = Path.of(first(folder, 8));
+        Path plain = Path.of(first(folder, SWEPT));
         Files.write(
                 plain,
                 Files.readAllLines(plain).stream()
