@@ -89,7 +89,7 @@ public final class DemoLogs {
 
     /** A whole day of the hill-climb engine that follows the advice: timing, mixture, timing again, proof, stop. */
     public static DemoLog day() {
-        return following("hillclimb-e10-day", 20_260_429, LogDialect.PLAIN);
+        return following("hillclimb-e10-day", 20_260_503, LogDialect.PLAIN);
     }
 
     /** Mixture bracket of the hill-climb engine that follows the advice, written with decimal commas. */

@@ -43,7 +43,7 @@ class AlarmSoundTest {
     }
 
     private static double sample(byte[] bytes, int index) {
-        return (short) (bytes[2 * index] & 0xff | bytes[2 * index + 1] << 8) / 32_768.0;
+        return (short) ((bytes[2 * index] & 0xff) | (bytes[2 * index + 1] << 8)) / 32_768.0;
     }
 
     /** Frequency by the crossings of zero from below. */
@@ -52,7 +52,7 @@ class AlarmSoundTest {
         for (int index = 1; index < bytes.length / 2; index++) {
             rises += sample(bytes, index - 1) < 0 && sample(bytes, index) >= 0 ? 1 : 0;
         }
-        return rises / (bytes.length / 2 / rate);
+        return rises * rate / (bytes.length / 2.0);
     }
 
     @Test
