@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.awt.EventQueue;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -16,6 +17,7 @@ import java.util.function.Predicate;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.Timeout;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.Await;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Reason;
 import org.nextpull.finding.FindingCode;
@@ -113,7 +115,7 @@ class CandidateSessionIT {
         int before = told.size();
         for (int tick = 0; tick < 500 && told.size() == before; tick++) {
             EventQueue.invokeAndWait(() -> page.keys().get(0).action().run());
-            Thread.sleep(10);
+            Await.pass(Duration.ofMillis(10));
         }
         assertThat(told).hasSize(before + 1);
     }
