@@ -43,8 +43,8 @@ class RepeatabilityTest {
 
     @Test
     void withoutRepeatsNothingIsKnown() {
-        Repeatability none = Repeatability.of(
-                List.of(reading(1, 0, "A", 1), reading(2, 1, "B", 2), reading(3, 2, "C", 3)), SAME);
+        Repeatability none =
+                Repeatability.of(List.of(reading(1, 0, "A", 1), reading(2, 1, "B", 2), reading(3, 2, "C", 3)), SAME);
 
         assertThat(none.scatter()).isEmpty();
         assertThat(none.drift()).isEmpty();
