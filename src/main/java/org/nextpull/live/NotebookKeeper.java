@@ -34,6 +34,9 @@ public final class NotebookKeeper implements Keeper {
     private final List<OperatorAction> acts = new ArrayList<>();
     private final List<Instant> actsAt = new ArrayList<>();
     private Optional<Notebook> notebook = Optional.empty();
+    /** Acts that were in the notebook when it was opened and that this session has not come to yet. */
+    private final List<OperatorAction> before = new ArrayList<>();
+
     private int kept;
     private Instant triedAt = Instant.MIN;
     private volatile OptionalLong id = OptionalLong.empty();
@@ -109,9 +112,15 @@ public final class NotebookKeeper implements Keeper {
         return failing;
     }
 
+    /**
+     * Keeps what is not in the notebook. A program that was killed may have kept an act of which its capture knows nothing, and another
+     * is settled in its place when it goes on, so acts are told apart by what they say and not by how many there are.
+     */
     private void keepActs(Notebook open) throws IOException {
         while (kept < acts.size()) {
-            open.keepAct(id.getAsLong(), actsAt.get(kept), acts.get(kept));
+            if (!before.remove(acts.get(kept))) {
+                open.keepAct(id.getAsLong(), actsAt.get(kept), acts.get(kept));
+            }
             kept++;
         }
     }
@@ -126,14 +135,15 @@ public final class NotebookKeeper implements Keeper {
         }
         Notebook open = Notebook.open(file);
         notebook = Optional.of(open);
-        Optional<SessionSummary> before =
+        Optional<SessionSummary> begun =
                 start.capture().isPresent() ? open.onCapture(start.capture().get()) : Optional.empty();
-        if (before.isPresent()) {
-            id = OptionalLong.of(before.get().id());
-            kept = open.session(before.get().id()).acts().size();
+        before.clear();
+        kept = 0;
+        if (begun.isPresent()) {
+            id = OptionalLong.of(begun.get().id());
+            open.session(begun.get().id()).acts().forEach(act -> before.add(act.act()));
         } else {
             id = OptionalLong.of(open.begin(start));
-            kept = 0;
         }
         return open;
     }

@@ -5,9 +5,12 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.nextpull.channel.AskedSetting;
+import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.notebook.KeptSession;
@@ -16,6 +19,7 @@ import org.nextpull.notebook.SessionStart;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.session.OperatorAction;
+import org.nextpull.unit.Advance;
 
 /** A session kept in a real notebook, as the running day asks for it. */
 class NotebookKeeperTest {
@@ -85,6 +89,23 @@ class NotebookKeeperTest {
                 .extracting(act -> act.act())
                 .isEqualTo(before.acts().all());
         assertThat(kept.result().pulls()).isEqualTo(resumed.state().result().pulls());
+    }
+
+    @Test
+    void anActThatTheCaptureLostDoesNotStandForTheOneThatIsSettledInItsPlace(@TempDir Path folder) throws Exception {
+        Path file = folder.resolve("notebook.db");
+        OperatorAction unknown = new OperatorAction.Setting(1, AskedSetting.none(), false);
+        OperatorAction assumed = new OperatorAction.Setting(
+                1,
+                AskedSetting.ofNumbers(
+                        EngineSetting.ofNumbers(Optional.of(Advance.ofDeg(22)), Optional.empty(), Optional.empty())),
+                true);
+        NotebookKeeper.open(file, start()).act(START, unknown);
+        NotebookKeeper again = NotebookKeeper.open(file, start());
+        again.earlier(START, List.of(assumed));
+        OperatorAction strike = new OperatorAction.Strike(1, "wrong gear");
+        again.act(START, strike);
+        assertThat(kept(file, 1).acts()).extracting(act -> act.act()).containsExactly(unknown, assumed, strike);
     }
 
     @Test
