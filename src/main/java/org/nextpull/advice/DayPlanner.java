@@ -237,7 +237,7 @@ public final class DayPlanner {
                     : pull(
                             above(view),
                             lambda,
-                            answer(proven).decidedBy().stream().allMatch(by -> by == ChosenBy.KNOCK_LIMIT)
+                            decidedBy().stream().allMatch(by -> by == ChosenBy.KNOCK_LIMIT)
                                     ? PlannerDecision.Purpose.UP_TO_KNOCK
                                     : PlannerDecision.Purpose.BRACKET_ABOVE,
                             proven);
@@ -314,10 +314,6 @@ public final class DayPlanner {
         }
 
         private PlannerDecision.Answer answer(Optional<Judged> proven) {
-            List<ChosenBy> by = new ArrayList<>();
-            for (int r = 0; r < view.rows.length; r++) {
-                by.add(view.decidedBy(peak.map, r));
-            }
             Judged least = leastMap();
             return new PlannerDecision.Answer(
                     peak.setting(),
@@ -327,7 +323,16 @@ public final class DayPlanner {
                     proven.map(Judged::setting),
                     proven.map(Judged::left),
                     view.caps,
-                    by);
+                    decidedBy());
+        }
+
+        /** What decides each row of the peak. */
+        private List<ChosenBy> decidedBy() {
+            List<ChosenBy> by = new ArrayList<>();
+            for (int r = 0; r < view.rows.length; r++) {
+                by.add(view.decidedBy(peak.map, r));
+            }
+            return by;
         }
     }
 }

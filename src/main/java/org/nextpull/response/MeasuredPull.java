@@ -90,7 +90,6 @@ public record MeasuredPull(
         return with(setting, newStanding, figures, knock, findings);
     }
 
-    @SuppressWarnings("ReferenceEquality") // the same one again makes no new pull; an equal one may
     public MeasuredPull withKnock(KnockHeard newKnock) {
         return newKnock.equals(knock) ? this : with(setting, standing, figures, newKnock, findings);
     }
@@ -265,7 +264,6 @@ public record MeasuredPull(
             return kept.map(Supplier::get);
         }
 
-        @SuppressWarnings("ReferenceEquality") // the same one again makes no new curve; an equal one may
         public Curve withPull(MeasuredPull newPull) {
             return new Curve(newPull, kept, alarms);
         }
