@@ -21,14 +21,17 @@ final class ChartFrame {
     /** A place lower than this has no room for a title, which the axes repeat, and for wide edges. */
     private static final int LOW = 330;
 
-    /** What numbers, title and legend below an axis take of the height of a low chart. */
+    /** What numbers, title and legend below an axis take of the height of a low chart, and the numbers beside it of its width. */
     private static final int BELOW_AXIS = 50;
 
     /** A line of words in a chart in CSS pixels, and what a plot about takes of its chart. */
     private static final double WORDS_HIGH = 16;
 
     /** A chart lower than this in CSS pixels has no room for words over its curves. */
-    private static final double LEAST_FOR_WORDS = 190;
+    private static final double LEAST_FOR_WORDS = 165;
+
+    /** A chart lower than this has no room to say at an axis which lines are its own. */
+    private static final double LEAST_FOR_STROKES = 200;
 
     private static final double PLOT_HIGH = 0.72;
     private static final double PLOT_WIDE = 0.78;
@@ -38,25 +41,27 @@ final class ChartFrame {
 
     private final XYChart chart;
     private final float scale;
-    private final boolean low;
+    private final double high;
 
     ChartFrame(ChartSize size, ChartLook look, Titles titles) {
         this.scale = (float) size.scale();
-        this.low = size.height() < LOW;
+        this.high = size.height();
         this.chart = new XYChartBuilder()
                 .width(size.pixelsWide())
                 .height(size.pixelsHigh())
                 .title(titles.chart())
-                .xAxisTitle(titles.x())
+                .xAxisTitle(axis(titles.x()))
                 .yAxisTitle(axis(titles.y()))
                 .build();
         look.dress(chart.getStyler(), scale);
-        if (low) {
+        if (isLow()) {
             chart.getStyler().setChartTitleVisible(false);
             chart.getStyler().setLegendPadding(Math.round(4 * scale));
             chart.getStyler()
-                    .setAxisTitleFont(
-                            new Font(ChartLook.FONT, Font.PLAIN, 1).deriveFont(fitting(axis(titles.y()), size)));
+                    .setAxisTitleFont(new Font(ChartLook.FONT, Font.PLAIN, 1)
+                            .deriveFont(Math.min(
+                                    fitting(axis(titles.y()), size.height()),
+                                    fitting(axis(titles.x()), size.width()))));
             chart.getStyler().setChartPadding(Math.round(5 * scale));
         }
     }
@@ -76,17 +81,23 @@ final class ChartFrame {
 
     /** Whether the chart has a low place, so that words must be few. */
     boolean isLow() {
-        return low;
+        return high < LOW;
     }
 
-    /** The title of an upright axis; in a low place it leaves out what holds for all figures that are shown. */
+    /** The title of an axis; in a low place it is short, and leaves out what holds for all figures that are shown. */
     private String axis(String title) {
-        return low ? title.replace(", corrected", "") : title;
+        if (!isLow()) {
+            return title;
+        }
+        String brief = title.replace(", corrected", "")
+                .replaceFirst("before (top dead centre|TDC)", "BTDC")
+                .replace("each pull moved to", "at");
+        return high < LEAST_FOR_STROKES ? brief.replaceFirst("^(solid|dashed): ", "") : brief;
     }
 
-    /** The largest type in which a title stands beside the axis: letters are about 0.6 as wide as high. */
-    private float fitting(String title, ChartSize size) {
-        double room = size.height() - BELOW_AXIS;
+    /** The largest type in which a title stands beside an axis so long, in CSS pixels: letters are about 0.6 as wide as high. */
+    private float fitting(String title, double length) {
+        double room = length - BELOW_AXIS;
         return (float) (Math.max(8, Math.min(12, room / (0.6 * Math.max(1, title.length())))) * scale);
     }
 
@@ -206,7 +217,7 @@ final class ChartFrame {
 
     /** Whether the place is so low that words would lie over the curves. */
     boolean isTooLowForWords() {
-        return chart.getHeight() < LEAST_FOR_WORDS * scale;
+        return high < LEAST_FOR_WORDS;
     }
 
     /** An axis with room above the data for so many lines of words. */

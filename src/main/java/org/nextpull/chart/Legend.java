@@ -23,10 +23,7 @@ final class Legend {
     /** Its type, and the least to which it shrinks where its entries would not fit on a line. */
     private static final double TYPE = 12;
 
-    private static final double LEAST_TYPE = 7;
-
-    /** A long legend whose type would be smaller than this stands beside the chart. */
-    private static final double READABLE = 9;
+    private static final double LEAST_TYPE = 9;
 
     /** A chart narrower than this has no room for a legend beside it. */
     private static final int NARROW = 420;
@@ -47,7 +44,7 @@ final class Legend {
                 .mapToDouble(series -> (series.getName().length() + GAP.length()) * LETTER)
                 .sum();
         double type = TYPE * (chart.getWidth() / scale - entries.size() * SIGN) / letters;
-        boolean isBelow = entries.size() <= MOST_BELOW || type >= READABLE;
+        boolean isBelow = entries.size() <= MOST_BELOW || type >= LEAST_TYPE;
         if (type < LEAST_TYPE && chart.getWidth() < NARROW * scale) {
             // the pointer still names each sign
             styler.setLegendVisible(false);

@@ -114,7 +114,7 @@ public record MapPlot(
         line(frame, "final if it ended now", chosen, Stroke.solid(Palette.BLUISH_GREEN.color()));
         line(frame, "next pull", next, Stroke.next());
         if (!knock.isEmpty()) {
-            frame.marks("knock, less the margin", knock, ChartFrame.Mark.knock());
+            frame.marks("knock limit", knock, ChartFrame.Mark.knock());
         }
         List<Point> all = all();
         Extent x = Extent.of(all, Point::x);

@@ -76,7 +76,7 @@ public final class SpeedPlots {
         return lines.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new SpeedPlot(
-                        "Torque as measured",
+                        "This pull over the best so far",
                         "torque as measured, " + torque.sign(),
                         "",
                         lines,

@@ -53,7 +53,7 @@ public record SweepPlot(
     public record Line(Kind kind, double x) {
         /** What a line marks. */
         public enum Kind {
-            KNOCK_LIMIT("knock, less the margin"),
+            KNOCK_LIMIT("knock limit"),
             PLAN_LIMIT("plan's limit"),
             LEAN_EDGE("LBT"),
             RICH_EDGE("RBT"),
@@ -101,7 +101,7 @@ public record SweepPlot(
         private static final String CURVE_BAND = "90 % interval of the curve";
 
         /** In a low place the legend names both at once. */
-        private static final String CURVE_WITH_BAND = "fitted curve, 90 % interval";
+        private static final String CURVE_WITH_BAND = "fit, 90 % interval";
 
         /** Pieces of a fitted curve. */
         private static final int SMOOTH = 40;
@@ -141,7 +141,7 @@ public record SweepPlot(
                     "pulls with little weight",
                     plot.doubtful(),
                     new ChartFrame.Mark(Palette.ORANGE.color(), SeriesMarkers.SQUARE));
-            marks("pulls with knock", plot.knocked(), ChartFrame.Mark.knock());
+            marks("knocked", plot.knocked(), ChartFrame.Mark.knock());
             plot.chosen().ifPresent(this::chosen);
             frame.limits(x, y);
             return frame;

@@ -25,9 +25,9 @@ public final class AlarmText {
         return act(alarm.counsel()) + ". " + reason(alarm) + " " + afterwards(alarm.counsel());
     }
 
-    /** An alarm that sounded in a pull that is over, with what was to do. */
+    /** An alarm that sounded in a pull that is over: what is to do since then the advice says. */
     public String inPull(int pull, Alarm alarm) {
-        return "Pull " + pull + ", alarm: " + words.passed(alarm) + ". " + afterwards(alarm.counsel());
+        return "Pull " + pull + ", alarm: " + words.passed(alarm) + ".";
     }
 
     /** What passed its limit: {@code Exhaust temperature 912 °C, limit 900 °C.}. */

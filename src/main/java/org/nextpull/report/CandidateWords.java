@@ -13,6 +13,7 @@ import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.KnockHeard;
 import org.nextpull.session.CandidateDay;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -67,7 +68,7 @@ public final class CandidateWords {
                         .map(exhaust -> shown.value(Quantity.TEMPERATURE, exhaust.kelvins()))
                         .orElse(NOTHING),
                 state.knockRpm()
-                        .map(rpm -> Shown.fixed(rpm.low(), 0) + "-" + Shown.fixed(rpm.high(), 0) + " rpm")
+                        .map(rpm -> KnockText.span(new KnockHeard.Speeds(rpm.low(), rpm.high())) + " rpm")
                         .orElse(NOTHING));
     }
 

@@ -20,7 +20,7 @@ public final class KnockText {
         return mark + knock.speeds().map(speeds -> " " + span(speeds)).orElse("");
     }
 
-    private static String span(KnockHeard.Speeds speeds) {
+    static String span(KnockHeard.Speeds speeds) {
         String low = Shown.fixed(speeds.lowRpm(), 0);
         String high = Shown.fixed(speeds.highRpm(), 0);
         return low.equals(high) ? low : low + "-" + high;
@@ -62,9 +62,24 @@ public final class KnockText {
 
     /** The knock that leads the text of a stop: that of the last pulls in which it was heard and which the operator did not lift. */
     public static List<String> leading(SessionResult result) {
-        List<String> all = result.pulls().stream()
-                .filter(pull -> !result.amendments().lifted().contains(pull.number()))
+        return last(result).stream()
                 .flatMap(pull -> sentence(pull, result.plan().band()).stream())
+                .toList();
+    }
+
+    /** The same for large print: {@code Knock in pulls 6, 7.}; empty where none leads. */
+    static Optional<String> pulls(SessionResult result) {
+        List<String> numbers =
+                last(result).stream().map(pull -> String.valueOf(pull.number())).toList();
+        return numbers.isEmpty()
+                ? Optional.empty()
+                : Optional.of("Knock in pull" + (numbers.size() > 1 ? "s " : " ") + String.join(", ", numbers) + ".");
+    }
+
+    private static List<MeasuredPull> last(SessionResult result) {
+        List<MeasuredPull> all = result.pulls().stream()
+                .filter(pull ->
+                        pull.knock().isHeard() && !result.amendments().lifted().contains(pull.number()))
                 .toList();
         return all.subList(Math.max(0, all.size() - MOST_SAID), all.size());
     }

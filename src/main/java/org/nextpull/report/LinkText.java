@@ -39,11 +39,6 @@ public final class LinkText {
         return "Recording, " + Shown.fixed(bytes / MEGABYTE, 1) + " MB.";
     }
 
-    /** The plan wants more time before the next pull. */
-    public static String coolingDown(double leftS) {
-        return "Cool-down: " + Shown.fixed(Math.ceil(leftS), 0) + " s.";
-    }
-
     /** A pull is in progress. */
     public static String pulling(int pull, double seconds) {
         return "Pull " + pull + " is running, " + Shown.fixed(seconds, 0) + " s.";

@@ -57,6 +57,11 @@ public record NextStep(
                 .collect(Collectors.joining(" "));
     }
 
+    /** The same without the numbers behind it, for a page that has another place for them. */
+    public NextStep brief() {
+        return new NextStep(kind, word, figures, about, because, listen, because);
+    }
+
     /** All of it in one line, for whoever does not see the page. */
     public String spoken() {
         StringBuilder line = new StringBuilder(word);

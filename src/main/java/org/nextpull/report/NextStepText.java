@@ -88,9 +88,7 @@ public final class NextStepText {
 
     /** At a stop knock comes first. */
     private static String heard(SessionResult result) {
-        return KnockText.leading(result).stream()
-                .map(sentence -> sentence + " ")
-                .collect(Collectors.joining());
+        return KnockText.pulls(result).map(sentence -> sentence + " ").orElse("");
     }
 
     private static Optional<EngineSetting> last(List<MeasuredPull> pulls) {

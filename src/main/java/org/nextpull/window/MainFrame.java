@@ -206,6 +206,7 @@ final class MainFrame implements Signals {
         menus.show(keys());
         pages.onShow(page -> {
             foot.putAway();
+            foot.say("");
             foot.hint(page.hint());
             menus.show(keys());
         });
@@ -232,7 +233,7 @@ final class MainFrame implements Signals {
         keys.add(KeyCommand.of("F11", "F11", "the whole screen, or a window", this::wholeScreen));
         keys.add(new KeyCommand(
                 List.of("F1", "shift SLASH", "typed ?"), "F1 or ?", "this list of keys", this::showKeys));
-        keys.add(KeyCommand.of("ctrl Q", "Ctrl Q", "end", this::end));
+        keys.add(KeyCommand.of("ctrl Q", "Ctrl Q", "close the window", this::end));
         return keys;
     }
 

@@ -85,13 +85,13 @@ class ChartsTest {
                 .containsExactly(
                         "90 % interval of the curve",
                         "fitted curve",
-                        "knock, less the margin",
+                        "knock limit",
                         "MBT, 90 %",
                         "pulls",
                         "pulls with little weight",
-                        "pulls with knock",
+                        "knocked",
                         "final");
-        assertThat(List.of("pulls", "pulls with little weight", "pulls with knock", "final"))
+        assertThat(List.of("pulls", "pulls with little weight", "knocked", "final"))
                 .extracting(name -> series(chart, name).getMarker())
                 .containsExactly(
                         SeriesMarkers.CIRCLE, SeriesMarkers.SQUARE, SeriesMarkers.TRIANGLE_DOWN, SeriesMarkers.DIAMOND);
@@ -114,7 +114,7 @@ class ChartsTest {
     @Test
     void aLimitBeyondWhatWasRunIsNotDrawn() {
         XYChart chart = Samples.sweep().frame(PAPER, ChartLook.light()).chart();
-        assertThat(names(chart)).doesNotContain("plan's limit").contains("knock, less the margin");
+        assertThat(names(chart)).doesNotContain("plan's limit").contains("knock limit");
     }
 
     @Test

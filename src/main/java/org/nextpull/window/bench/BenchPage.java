@@ -16,7 +16,6 @@ import org.nextpull.window.look.Tone;
  * @param heading what the day is about
  * @param link how the data arrives
  * @param recording whether it is kept
- * @param running the pull in progress; empty between pulls
  * @param pull the pull in progress, which then is the page; empty between pulls
  * @param urgent what must be seen on every page, worst first
  * @param lead the next step
@@ -34,7 +33,6 @@ public record BenchPage(
         String heading,
         Remark link,
         Remark recording,
-        Optional<Remark> running,
         Optional<PullPage> pull,
         List<Remark> urgent,
         NextStep lead,

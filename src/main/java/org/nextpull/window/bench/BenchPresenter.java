@@ -26,6 +26,7 @@ import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.HoldText;
 import org.nextpull.report.LinkText;
+import org.nextpull.report.NextStep;
 import org.nextpull.report.NextStepText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.Conditions;
@@ -38,13 +39,11 @@ import org.nextpull.window.look.Tone;
 /** Turns a moment of a day into the bench page. Knows no view and no thread. */
 public final class BenchPresenter {
     private final Shown shown;
-    private final AdviceText words;
     private final AnswerText answers;
     private final FindingText sentences;
 
     public BenchPresenter(UnitSystem units) {
         this.shown = new Shown(units);
-        this.words = new AdviceText(shown);
         this.answers = new AnswerText(shown);
         this.sentences = FindingText.in(shown);
     }
@@ -53,21 +52,24 @@ public final class BenchPresenter {
     public BenchPage page(DaySource.Moment moment) {
         SessionResult result = moment.result();
         Optional<RunningState> running = moment.running().map(state -> new RunningState(state, shown, sentences));
+        NextStep lead = moment.running()
+                .flatMap(LiveState::hold)
+                .flatMap(HoldText::step)
+                .orElseGet(() -> new NextStepText(shown).of(result, moment.coolDownS()));
         List<BenchPage.Remark> day =
                 new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
+        if (!lead.more().isEmpty()) {
+            day.add(new BenchPage.Remark(Tone.PLAIN, lead.more()));
+        }
         day.addAll(day(result));
         Optional<SweepPlot> sweep = SweepPlots.running(result, shown.units());
         return new BenchPage(
                 heading(result),
                 running.map(RunningState::link).orElseGet(() -> replayed(moment)),
                 running.map(RunningState::recording).orElseGet(() -> pace(moment)),
-                running.flatMap(RunningState::pull),
                 moment.running().flatMap(state -> new PullUnderway(state, shown).page()),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
-                moment.running()
-                        .flatMap(LiveState::hold)
-                        .flatMap(HoldText::step)
-                        .orElseGet(() -> new NextStepText(shown).of(result, moment.coolDownS())),
+                lead.brief(),
                 MapStrip.of(result),
                 new ConditionText(shown)
                         .lines(
@@ -142,7 +144,6 @@ public final class BenchPresenter {
 
     private List<BenchPage.Remark> day(SessionResult result) {
         List<BenchPage.Remark> day = new ArrayList<>();
-        result.advice().map(words::because).ifPresent(because -> day.add(new BenchPage.Remark(Tone.PLAIN, because)));
         result.verdict().ifPresent(verdict -> say(result, verdict, day));
         if (result.hasPulls()) {
             day.add(new BenchPage.Remark(Tone.PLAIN, answers.repeatability(result)));

@@ -20,6 +20,9 @@ final class FigureView extends JPanel {
     private static final long serialVersionUID = 1;
     private static final double NAME = 20;
 
+    /** What the capitals take of the height of the number's place: the rest keeps them off the words below and above. */
+    private static final double CAPITALS = 0.88;
+
     private final Digits number = new Digits();
     private final JLabel name = new JLabel();
     private final JLabel beside = new JLabel();
@@ -54,10 +57,10 @@ final class FigureView extends JPanel {
 
     /** What the number with its name needs at least, in pixels, when the number's capitals are so high. */
     static int leastHeight(TypeScale scale, int capitals) {
-        return capitals + scale.type(NAME * 1.5) + scale.space(6);
+        return (int) Math.ceil(capitals / CAPITALS) + scale.type(NAME * 1.5);
     }
 
-    /** A number in very large print: as large as its place lets it, without the air that a line of text keeps. */
+    /** A number in very large print: as large as its place lets it, with less air than a line of text keeps. */
     private static final class Digits extends JLabel {
         private static final long serialVersionUID = 1;
         private static final FontRenderContext PLAIN = new FontRenderContext(null, true, true);
@@ -103,7 +106,7 @@ final class FigureView extends JPanel {
             g.setColor(ink);
             Rectangle2D zero = bounds("0");
             Rectangle2D all = bounds(getText());
-            double high = Math.min(getHeight(), TALLEST * getWidth());
+            double high = Math.min(CAPITALS * getHeight(), TALLEST * getWidth());
             double scale = Math.min(high / digitHeight(), (getWidth() - 2) / Math.max(1, all.getWidth()));
             g.translate(0, Math.max(0, (getHeight() - scale * digitHeight()) / 2));
             g.scale(scale, scale);

@@ -24,8 +24,8 @@ final class LeadView extends StyledPanel {
     private static final int LOUD_LETTERS = 10;
     private static final int MOST_FIGURES = 3;
 
-    /** Least height of the numbers' capitals: 10 mm on a screen of 24 inches. */
-    private static final int CAPITALS = 24;
+    /** Least height of the numbers' capitals: 20 mm on a screen of 24 inches. */
+    private static final int CAPITALS = 48;
 
     private final StackLayout stack;
     private final JLabel word = new JLabel();

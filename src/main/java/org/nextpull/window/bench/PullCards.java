@@ -7,11 +7,11 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.stream.Stream;
-import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Goal;
+import org.nextpull.plan.Limit;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.KnockText;
@@ -125,9 +125,11 @@ final class PullCards {
         List<BenchPage.Remark> remarks = new ArrayList<>();
         KnockText.sentence(one.pull(), result.plan().band())
                 .ifPresent(knock -> remarks.add(new BenchPage.Remark(Tone.BAD, knock)));
-        for (Alarm alarm : one.alarms()) {
-            remarks.add(new BenchPage.Remark(Tone.BAD, alarms.sentence(alarm)));
-        }
+        one.alarms().stream()
+                .filter(alarm -> alarm.limit() != Limit.KNOCK)
+                .map(alarm ->
+                        new BenchPage.Remark(Tone.BAD, alarms.inPull(one.pull().number(), alarm)))
+                .forEach(remarks::add);
         one.pull().findings().stream()
                 .filter(finding -> finding.severity() != Finding.Severity.NOTE && !common.contains(finding.code()))
                 .sorted(Comparator.comparing(Finding::severity).reversed())

@@ -1,6 +1,7 @@
 package org.nextpull.window.bench;
 
-import java.awt.EventQueue;
+import java.awt.event.ComponentAdapter;
+import java.awt.event.ComponentEvent;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -26,6 +27,12 @@ final class PullStrip extends JList<PullStrip.Card> implements Styled {
         setVisibleRowCount(1);
         setSelectionMode(ListSelectionModel.SINGLE_SELECTION);
         getAccessibleContext().setAccessibleName("Pulls");
+        addComponentListener(new ComponentAdapter() {
+            @Override
+            public void componentResized(ComponentEvent event) {
+                showSelected();
+            }
+        });
         for (String taken : List.of("SPACE", "ctrl A", "ctrl X", "ctrl V")) {
             getInputMap(WHEN_FOCUSED).put(javax.swing.KeyStroke.getKeyStroke(taken), "none");
         }
@@ -62,10 +69,12 @@ final class PullStrip extends JList<PullStrip.Card> implements Styled {
         if (atEnd && !cards.isEmpty()) {
             setSelectedIndex(cards.size() - 1);
         }
-        if (count != before && count > 0) {
-            // once the strip has been laid out anew
-            EventQueue.invokeLater(() -> ensureIndexIsVisible(model.getSize() - 1));
-        }
+    }
+
+    /** Brings the selected pull into sight, and the next one where it lies behind it. */
+    private void showSelected() {
+        ensureIndexIsVisible(Math.min(getSelectedIndex() + 1, model.getSize() - 1));
+        ensureIndexIsVisible(getSelectedIndex());
     }
 
     /** The card that is selected; empty when it is that of the next pull. */

@@ -63,7 +63,7 @@ final class PullUnderway {
                         .flatMap(Advice::setting)
                         .map(AdviceText::setting)
                         .filter(setting -> !setting.isEmpty())
-                        .map(setting -> " SET " + setting)
+                        .map(setting -> " To be run at " + setting + ".")
                         .orElse("");
     }
 

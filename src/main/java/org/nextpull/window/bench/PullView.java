@@ -3,7 +3,9 @@ package org.nextpull.window.bench;
 import java.awt.BorderLayout;
 import java.awt.Dimension;
 import java.awt.Graphics;
+import java.awt.Graphics2D;
 import java.awt.GridLayout;
+import java.awt.RenderingHints;
 import java.util.ArrayList;
 import java.util.List;
 import javax.swing.JLabel;
@@ -41,14 +43,11 @@ final class PullView extends StyledPanel {
         right.add(course, BorderLayout.CENTER);
         right.add(bar, BorderLayout.SOUTH);
         numbers.setOpaque(false);
-        JPanel left = new JPanel(new BorderLayout());
-        left.setOpaque(false);
-        left.add(heading, BorderLayout.NORTH);
-        left.add(numbers, BorderLayout.CENTER);
         JPanel halves = new JPanel(new GridLayout(1, 2));
         halves.setOpaque(false);
-        halves.add(left);
+        halves.add(numbers);
         halves.add(right);
+        add(heading, BorderLayout.NORTH);
         add(halves, BorderLayout.CENTER);
     }
 
@@ -121,7 +120,11 @@ final class PullView extends StyledPanel {
         }
 
         @Override
-        protected void paintComponent(Graphics g) {
+        protected void paintComponent(Graphics graphics) {
+            Graphics2D g = (Graphics2D) graphics;
+            // without it letters are rounded to pixels, and words that were measured to fit need not
+            g.setRenderingHint(RenderingHints.KEY_FRACTIONALMETRICS, RenderingHints.VALUE_FRACTIONALMETRICS_ON);
+            g.setRenderingHint(RenderingHints.KEY_TEXT_ANTIALIASING, RenderingHints.VALUE_TEXT_ANTIALIAS_ON);
             int words = scale.type(28);
             int high = scale.space(26);
             int left = scale.space(20);

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Role;
@@ -61,19 +60,6 @@ final class RunningState {
                 .map(why -> new BenchPage.Remark(Tone.BAD, sentences.sentence(why)))
                 .orElseGet(() -> new BenchPage.Remark(
                         Tone.GOOD, LinkText.recording(state.capture().bytes())));
-    }
-
-    /** The pull in progress; between two of them what is left of the time that the plan wants there. */
-    Optional<BenchPage.Remark> pull() {
-        if (state.pullSinceS().isPresent()) {
-            return Optional.of(new BenchPage.Remark(
-                    Tone.PLAIN,
-                    LinkText.pulling(state.nextPull(), state.pullSinceS().getAsDouble())));
-        }
-        OptionalDouble wait = state.waitBeforeNextS();
-        return wait.isPresent()
-                ? Optional.of(new BenchPage.Remark(Tone.WARN, LinkText.coolingDown(wait.getAsDouble())))
-                : Optional.empty();
     }
 
     /** Alarms that sound, then what does not arrive or is not kept; each stays as long as it holds. */

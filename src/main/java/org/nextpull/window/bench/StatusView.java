@@ -15,7 +15,6 @@ final class StatusView extends StyledPanel {
 
     private final JLabel heading = new JLabel();
     private final JPanel states = new JPanel(new FlowLayout(FlowLayout.RIGHT, 0, 0));
-    private final Lamp running = new Lamp("Pull in progress");
     private final Lamp link = new Lamp("Link");
     private final Lamp recording = new Lamp("Recording");
 
@@ -55,7 +54,6 @@ final class StatusView extends StyledPanel {
         super(new BorderLayout(14, 0));
         heading.getAccessibleContext().setAccessibleName("Session");
         states.setOpaque(false);
-        states.add(running);
         states.add(link);
         states.add(recording);
         add(heading, BorderLayout.CENTER);
@@ -64,13 +62,10 @@ final class StatusView extends StyledPanel {
 
     void show(BenchPage page) {
         heading.setText(page.heading());
-        running.setVisible(page.running().isPresent());
-        page.running().ifPresent(running::show);
         link.show(page.link());
         recording.show(page.recording());
         link.tint(skin);
         recording.tint(skin);
-        running.tint(skin);
     }
 
     @Override
@@ -80,6 +75,5 @@ final class StatusView extends StyledPanel {
         type(heading, scale.bold(13), skin.ink());
         link.dress(skin, scale);
         recording.dress(skin, scale);
-        running.dress(skin, scale);
     }
 }

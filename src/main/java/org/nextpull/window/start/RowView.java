@@ -87,7 +87,8 @@ final class RowView extends StyledPanel {
             public Component getListCellRendererComponent(
                     JList<?> list, Object value, int index, boolean selected, boolean focus) {
                 boolean unsaid = "".equals(value);
-                super.getListCellRendererComponent(list, unsaid ? unsaid(index < 0) : value, index, selected, focus);
+                super.getListCellRendererComponent(
+                        list, unsaid ? unsaid(index < 0) : spoken(value), index, selected, focus);
                 if (unsaid && !selected) {
                     setForeground(skin.quiet());
                 }
@@ -96,6 +97,11 @@ final class RowView extends StyledPanel {
         });
         box.addActionListener(event -> typed.accept(String.valueOf(box.getSelectedItem())));
         return box;
+    }
+
+    /** A yes or no of the plan in plain words. */
+    private static Object spoken(Object word) {
+        return "true".equals(word) ? "yes" : "false".equals(word) ? "no" : word;
     }
 
     /** What holds while nothing is said: in the closed box as an empty field shows it, in the open list told from the word itself. */
