@@ -64,7 +64,7 @@ public final class NextStepText {
                 result.plan().timing().isPresent() || result.plan().mixture().isPresent();
         String why = sweeps
                 ? "What was found in the log leaves no setting to advise; see the warnings."
-                : "Comparison plan: no spark or mixture sweep. Use compare.";
+                : "Comparison plan: run its labels A-B-B-A, then compare.";
         return new NextStep(
                 NextStep.Kind.NOTHING, sweeps ? "No advice" : "No sweep", List.of(), "", why, Optional.empty(), why);
     }

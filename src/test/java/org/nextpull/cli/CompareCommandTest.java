@@ -183,7 +183,7 @@ class CompareCommandTest {
         Run advised = Run.of(
                 "advise --no-notebook --plan sweep-plans/hillclimb-manifold.toml sample-logs/hillclimb-manifold.csv");
         assertThat(advised.status()).as(advised.err()).isZero();
-        assertThat(advised.out()).startsWith("Comparison plan: no spark or mixture sweep. Use compare.\n");
+        assertThat(advised.out()).startsWith("Comparison plan: run its labels A-B-B-A, then compare.\n");
     }
 
     @Test

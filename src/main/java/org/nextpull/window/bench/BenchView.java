@@ -104,6 +104,11 @@ final class BenchView extends StyledPanel {
         sparkMap.show(
                 newPage.sparkMap(),
                 newPage.sparkMap().map(plot -> "Spark advance over speed").orElse(""));
+        // a plan that sweeps nothing leaves the room to the curves
+        boolean sweeps = newPage.sweep().isPresent()
+                || newPage.sparkMap().isPresent()
+                || newPage.map().isPresent();
+        upper.setVisible(sweeps || newPage.cards().isEmpty());
         upperCards.show(upper, newPage.map().isPresent() || newPage.sparkMap().isPresent() ? MAP : SWEEP);
         speed.show(newPage.speed(), newPage.speed().map(SpeedPlot::torqueTitle).orElse(""));
         strip.show(newPage.cards(), newPage.next());

@@ -75,8 +75,13 @@ final class PullCards {
     }
 
     private List<String> setting(MeasuredPull pull) {
-        return Stream.of(PullColumn.ADVANCE, PullColumn.OFFSET, PullColumn.LAMBDA)
-                .flatMap(column -> column.said(pull, shown).stream())
+        // where nothing is swept, the label is what pulls differ in
+        Optional<String> label =
+                result.verdict().isPresent() ? Optional.empty() : pull.setting().label();
+        return Stream.concat(
+                        label.stream(),
+                        Stream.of(PullColumn.ADVANCE, PullColumn.OFFSET, PullColumn.LAMBDA)
+                                .flatMap(column -> column.said(pull, shown).stream()))
                 .toList();
     }
 

@@ -14,6 +14,7 @@ import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -119,6 +120,11 @@ final class ArrivalsChain {
 
         @Override
         public void said(ArrivalTime at, Finding finding) {
+            if (finding.code() == FindingCode.WIRE_CONNECTED) {
+                // the state of the source says so, and what was said before is no longer true
+                said.clear();
+                return;
+            }
             FormPage.Said one = new FormPage.Said(finding.isError(), sentences.sentence(finding));
             said.remove(one);
             said.addLast(one);

@@ -203,7 +203,7 @@ final class SourceView extends StyledPanel {
     private static final class ArrivalsTable extends PlainTable<Arrivals.Page.Column> {
         private static final long serialVersionUID = 1;
         /** The others have 75: what a column is read as has the longest words. */
-        private static final int READ_AS_WIDTH = 120;
+        private static final int READ_AS_WIDTH = 160;
 
         ArrivalsTable() {
             super("Columns that arrive", 14, List.of("Column", "Read as", "Value"));

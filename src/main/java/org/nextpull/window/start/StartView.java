@@ -148,7 +148,7 @@ final class StartView extends StyledPanel {
         right.setBorder(scale.margin(0, 14, 7, 14));
         stack.gap(scale.space(7));
         halves.style(skin, scale);
-        type(plan, scale.bold(18), skin.ink());
+        type(plan, scale.bold(16), skin.ink());
         buttons.forEach(button -> button.setFont(scale.plain(13)));
         hint.dress(skin.ink(), scale.plain(14));
         loose.dress(skin.ink(), scale.bold(13));

@@ -107,6 +107,8 @@ class ArrivalsTest {
         assertThat(lost.isGood()).isFalse();
         assertThat(lost.sources().get(0).state()).startsWith("Not connected");
         assertThat(lost.said()).anyMatch(said -> said.sentence().contains(COM));
+        chain.accept(new Arrival.Connected(COM, at(8)));
+        assertThat(chain.page(at(8.1)).said()).as("no longer true").isEmpty();
     }
 
     @Test
