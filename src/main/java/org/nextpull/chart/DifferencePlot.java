@@ -69,7 +69,7 @@ public record DifferencePlot(
         if (worth > 0) {
             frame.band("too small to matter", level(x, -worth, worth), Palette.YELLOW.color());
         }
-        frame.darkBand(intervalPercent + " % interval", interval, Palette.SKY_BLUE.color());
+        frame.darkBand(intervalPercent + " % CI", interval, Palette.SKY_BLUE.color());
         if (worth > 0) {
             for (double edge : new double[] {-worth, worth}) {
                 String name = "too small to matter, edge at " + edge;
@@ -77,7 +77,8 @@ public record DifferencePlot(
                 frame.hideFromLegend(name);
             }
         }
-        frame.level("no difference", x, 0, Stroke.dotted(look.ink()));
+        frame.level(" none", x, 0, Stroke.dotted(look.ink()));
+        frame.hideFromLegend(" none");
         frame.line("difference", mean, Stroke.solid(look.curve()));
         frame.limitsOverSpeed(x, Extent.of(all, Point::y));
         return frame;

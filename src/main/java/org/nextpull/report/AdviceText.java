@@ -103,16 +103,26 @@ public final class AdviceText {
 
     /** What stays in the engine and what decided it; before the end of the day the best so far. */
     public static Optional<String> stays(Verdict verdict) {
-        boolean ended = verdict.advice().action() == Action.STOP;
-        return verdict.chosen()
-                .map(chosen -> ended ? leave(chosen) : "Best so far: " + setting(chosen.setting()) + ". " + by(chosen));
+        return verdict.chosen().map(chosen -> kept(verdict, chosen) + " " + by(chosen));
+    }
+
+    /** What stays in the engine; before the end of the day the best so far. */
+    public static String kept(Verdict verdict, Chosen chosen) {
+        return verdict.advice().action() == Action.STOP
+                ? finalSetting(chosen)
+                : "Best so far: " + setting(chosen.setting()) + ".";
+    }
+
+    private static String finalSetting(Chosen chosen) {
+        return "Final setting: " + setting(chosen.setting()) + ".";
     }
 
     static String leave(Chosen chosen) {
-        return "Final setting: " + setting(chosen.setting()) + ". " + by(chosen);
+        return finalSetting(chosen) + " " + by(chosen);
     }
 
-    static String by(Chosen chosen) {
+    /** What decided a setting, a sentence. */
+    public static String by(Chosen chosen) {
         return switch (chosen.by()) {
             case PEAK ->
                 (chosen.setting().map().isPresent() ? "Close to MBT at each speed" : peak(chosen.proof()))

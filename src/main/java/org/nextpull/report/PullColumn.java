@@ -116,7 +116,8 @@ public enum PullColumn {
         return all.stream()
                 .filter(column -> !(column == SOURCE && oneSource))
                 .filter(column -> pulls.stream()
-                        .anyMatch(pull -> !column.cell(pull, shown).isEmpty()))
+                        .map(pull -> column.cell(pull, shown))
+                        .anyMatch(cell -> !cell.isEmpty() && !cell.equals("-")))
                 .toList();
     }
 

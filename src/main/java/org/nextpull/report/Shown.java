@@ -77,6 +77,13 @@ public final class Shown {
         return fixed(unit.fromSi(300 + kelvins) - unit.fromSi(300), 1) + " " + unit.sign();
     }
 
+    /** Displacement of an engine, whose unit differs from that of a tank: {@code 1.998 L}, {@code 121.9 in3}. */
+    public String displacement(double cubicMetres) {
+        boolean us = units == UnitSystem.US;
+        Unit unit = us ? Unit.CUBIC_INCH : Unit.LITRE;
+        return fixed(unit.fromSi(cubicMetres), us ? 1 : 3) + " " + unit.sign();
+    }
+
     public String torque(double newtonMetres) {
         return number(Quantity.TORQUE, newtonMetres);
     }

@@ -1,5 +1,7 @@
 package org.nextpull.scatter;
 
+import java.util.List;
+import java.util.Optional;
 import org.nextpull.math.StudentT;
 
 /**
@@ -9,6 +11,8 @@ import org.nextpull.math.StudentT;
  * @param degreesOfFreedom dimensionless, positive; need not be whole
  */
 public record Scatter(double percent, double degreesOfFreedom) {
+    private static final double PERCENT = 100;
+
     /**
      * Accepts a scatter of 0, as of figures rounded alike.
      *
@@ -19,6 +23,23 @@ public record Scatter(double percent, double degreesOfFreedom) {
             throw new IllegalArgumentException(
                     "scatter " + percent + " % on " + degreesOfFreedom + " degrees of freedom");
         }
+    }
+
+    /**
+     * The scatter of figures that are alike, by their standard deviation.
+     *
+     * @param figures in any one unit, above 0
+     * @return empty for fewer than two
+     */
+    public static Optional<Scatter> of(List<Double> figures) {
+        double mean = figures.stream().mapToDouble(one -> one).average().orElse(0);
+        double squares = figures.stream()
+                .mapToDouble(one -> (one - mean) * (one - mean))
+                .sum();
+        int freedom = figures.size() - 1;
+        return freedom < 1
+                ? Optional.empty()
+                : Optional.of(new Scatter(PERCENT * Math.sqrt(squares / freedom) / mean, freedom));
     }
 
     /**

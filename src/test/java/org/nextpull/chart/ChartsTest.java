@@ -201,7 +201,7 @@ class ChartsTest {
     void aDifferenceShowsItsIntervalAndWhatIsTooSmallToMatter() {
         XYChart chart = Samples.difference().frame(PAPER, ChartLook.light()).chart();
         assertThat(inLegend(chart))
-                .containsExactly("too small to matter", "95 % interval", "no difference", "difference");
+                .containsExactly("too small to matter", "95 % CI", "difference");
         assertThat(Arrays.stream(series(chart, "too small to matter").getYData())
                         .distinct()
                         .toArray())

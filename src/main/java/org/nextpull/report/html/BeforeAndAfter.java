@@ -13,6 +13,7 @@ import org.nextpull.report.Shown;
 import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.scatter.SameSetting;
+import org.nextpull.scatter.Scatter;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Quantity;
@@ -25,6 +26,8 @@ import org.nextpull.unit.Quantity;
  */
 record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> start, List<MeasuredPull> same) {
     private static final double INTERVAL = 0.9;
+    private static final Function<Figures, Optional<Figure>> MEAN =
+            figures -> figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty()));
 
     /** Empty where nothing is chosen, or no clean pull beside the first was run with it. */
     static Optional<BeforeAndAfter> of(SessionResult result, Shown shown) {
@@ -70,24 +73,24 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
         return same.get(same.size() - 1);
     }
 
-    /** Averages and peaks of the first setting and of the one that stays, with the interval of the change of the average. */
+    /** Averages and peaks of the first setting and of the one that stays, each with its change. */
     Section.Grid grid() {
         String torque = shown.unit(Quantity.TORQUE).sign();
         String power = shown.unit(Quantity.POWER).sign();
         Section.Grid grid = Section.Grid.of(
-                "Before: " + numbers(start) + ". After: " + numbers(same)
-                        + ". Corrected figures; the change of the average with its 90 % interval from pull to pull",
+                "Before: " + numbers(start) + ". After: " + numbers(same) + "."
+                        + (start.size() + same.size() > 2
+                                ? " Peaks: pulls " + first().number() + " and "
+                                        + last().number() + "."
+                                : "")
+                        + " Corrected; change with its 90 % CI",
                 "",
                 "before",
                 "at rpm",
                 "after",
                 "at rpm",
                 "change");
-        grid = row(
-                grid,
-                "average torque, " + torque,
-                figures -> figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty())),
-                shown::torque);
+        grid = row(grid, "average torque, " + torque, MEAN, shown::torque);
         grid = row(
                 grid,
                 "peak torque, " + torque,
@@ -100,6 +103,29 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
                 figures ->
                         figures.peakPower().map(one -> new Figure(one.power().watts(), OptionalDouble.of(one.rpm()))),
                 shown::power);
+    }
+
+    /** What the average torque gains or loses on the first setting, a sentence; empty without torque or where no scatter is known. */
+    Optional<String> gain() {
+        Optional<Double> before = average(start);
+        Optional<Double> after = average(same);
+        Optional<Double> within = averageWithin();
+        if (before.isEmpty() || after.isEmpty() || within.isEmpty()) {
+            return Optional.empty();
+        }
+        double change = percent(before.get(), after.get());
+        double low = change - within.get();
+        double high = change + within.get();
+        if (low > 0) {
+            return Optional.of("Torque gain " + Shown.fixed(change, 1) + " % over the first setting (90 % CI "
+                    + Shown.fixed(low, 1) + " to " + Shown.fixed(high, 1) + " %).");
+        }
+        if (high < 0) {
+            return Optional.of("Torque loss " + Shown.fixed(-change, 1) + " % against the first setting (90 % CI "
+                    + Shown.fixed(-high, 1) + " to " + Shown.fixed(-low, 1) + " %).");
+        }
+        return Optional.of("No torque gain or loss can be told against the first setting (" + signed(change)
+                + " %, 90 % CI " + signed(low) + " to " + signed(high) + " %).");
     }
 
     private static String numbers(List<MeasuredPull> pulls) {
@@ -115,7 +141,7 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
         }
     }
 
-    /** The peaks are those of the first and of the last pull; the averages are those of all pulls with the setting. */
+    /** The peaks are those of the first and of the last pull; the averages those of all pulls with the setting. */
     private Section.Grid row(
             Section.Grid grid,
             String name,
@@ -127,29 +153,54 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
             return grid;
         }
         boolean isAverage = proof.get().rpm().isEmpty();
-        double before = isAverage ? average(start, figure) : first.get().si();
-        double after = isAverage ? average(same, figure) : proof.get().si();
+        double before = isAverage ? average(start).orElseThrow() : first.get().si();
+        double after = isAverage ? average(same).orElseThrow() : proof.get().si();
+        Optional<Double> within = isAverage ? averageWithin() : peakWithin(figure);
         return grid.row(
                 name,
                 number.apply(before),
                 first.get().speed(),
                 number.apply(after),
                 proof.get().speed(),
-                String.format(Locale.ROOT, "%+.1f %%", 100 * (after / before - 1)) + (isAverage ? interval() : ""));
+                signed(percent(before, after)) + " %"
+                        + within.map(half -> " \u00b1 " + Shown.fixed(half, 1)).orElse(""));
     }
 
-    private static double average(List<MeasuredPull> pulls, Function<Figures, Optional<Figure>> figure) {
-        return pulls.stream()
-                .flatMap(pull -> pull.figures().flatMap(figure).stream())
+    private static double percent(double before, double after) {
+        return 100 * (after / before - 1);
+    }
+
+    private static String signed(double percent) {
+        return String.format(Locale.ROOT, "%+.1f", percent);
+    }
+
+    private static Optional<Double> average(List<MeasuredPull> pulls) {
+        OptionalDouble mean = pulls.stream()
+                .flatMap(pull -> pull.figures().flatMap(MEAN).stream())
                 .mapToDouble(Figure::si)
-                .average()
-                .orElseThrow();
+                .average();
+        return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
     }
 
-    private String interval() {
+    /** Half the interval of the change of the average, in percent. */
+    private Optional<Double> averageWithin() {
+        return result.scatter().map(known -> known.differencePercent(INTERVAL, start.size(), same.size()));
+    }
+
+    /**
+     * Half the interval of the change of a peak of one pull each, in percent: a peak scatters as the average does, and about it as the ratios
+     * of the two show over all pulls. Where the sweep bends the curve, that is in their scatter too, so the interval is rather too wide.
+     */
+    private Optional<Double> peakWithin(Function<Figures, Optional<Figure>> peak) {
+        List<Double> ratios = result.pulls().stream()
+                .filter(MeasuredPull::isUsed)
+                .flatMap(pull -> pull.figures().stream())
+                .flatMap(figures -> peak.apply(figures).stream()
+                        .flatMap(one -> MEAN.apply(figures).map(mean -> one.si() / mean.si()).stream()))
+                .toList();
         return result.scatter()
-                .map(known -> known.differencePercent(INTERVAL, start.size(), same.size()))
-                .map(percent -> String.format(Locale.ROOT, " \u00b1 %.1f", percent))
-                .orElse("");
+                .flatMap(known -> Scatter.of(ratios)
+                        .map(about -> Math.hypot(
+                                known.differencePercent(INTERVAL, 1, 1), about.differencePercent(INTERVAL, 1, 1))));
     }
 }

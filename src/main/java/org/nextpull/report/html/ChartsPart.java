@@ -16,28 +16,36 @@ import org.nextpull.session.SessionResult;
 
 /** The charts, each with its numbers and with words for those who cannot see it. */
 final class ChartsPart {
+    /** Three stand on a page. */
+    static final ChartSize THIRD = new ChartSize(760, 330, 2);
+
     private static final int LINES_OF_CURVE = 9;
     private static final int USUAL_ROWS_RPM = 250;
 
     private final SessionResult result;
     private final Shown shown;
-    private final ChartSize size = ChartSize.paper();
 
     ChartsPart(SessionResult result, Shown shown) {
         this.result = result;
         this.shown = shown;
     }
 
-    Section section() {
+    /**
+     * The curves of the sweeps.
+     *
+     * @param alsoOverSpeed whether torque and power over speed belong here, as the first page shows something else
+     */
+    Section section(boolean alsoOverSpeed) {
         List<Section.Figure> figures = new ArrayList<>();
         for (SweepPlot plot : SweepPlots.of(result, shown.units())) {
-            figures.add(Section.Figure.of(plot.title(), plot, size, alt(plot), numbers(plot)));
+            figures.add(Section.Figure.of(plot.title(), plot, THIRD, alt(plot), numbers(plot)));
         }
         SpeedPlots.of(result, shown.units())
+                .filter(plot -> alsoOverSpeed)
                 .ifPresent(plot -> figures.add(Section.Figure.of(
                         "Corrected torque and power",
                         plot,
-                        size,
+                        THIRD,
                         alt(plot),
                         numbers(plot, result.plan().band()))));
         return Section.of("Curves" + CandidatePart.swept(result)).withFigures(figures);

@@ -1,6 +1,7 @@
 package org.nextpull.report.html;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import org.nextpull.chart.ChartSize;
@@ -59,33 +60,57 @@ final class ComparePart {
 
     /** The difference of each label, for the first page. */
     Optional<Section.Grid> summary() {
+        return compared.flatMap(day -> day.outcome().value()).map(this::summary);
+    }
+
+    private Section.Grid summary(MeasuredComparison both) {
+        CompareWords words = new CompareWords(shown, response, both);
+        ComparisonResult result = words.deciding();
+        Section.Grid grid = Section.Grid.of(
+                "Against \"" + result.reference().label() + "\", with 95 % CI; peak of the mean curve in the band",
+                "label",
+                "average " + shown.unit(words.quantity()).sign(),
+                "difference %",
+                "from",
+                "to",
+                "peak " + shown.unit(Quantity.TORQUE).sign(),
+                "at rpm");
+        String level = shown.number(words.quantity(), result.reference().level());
+        grid = grid.row(withPeak(List.of(result.reference().label(), level, "", "", ""), both));
+        for (Comparison one : result.comparisons()) {
+            List<String> cells = List.of(
+                    one.label(),
+                    shown.number(words.quantity(), one.level()),
+                    CompareWords.signed(one.difference().percent()),
+                    CompareWords.signed(one.difference().interval().low()),
+                    CompareWords.signed(one.difference().interval().high()));
+            grid = grid.row(withPeak(cells, both));
+        }
+        return grid;
+    }
+
+    /** Followed by the peak of the mean curve of torque of a label, which its first cell names, with its limits and speed. */
+    private String[] withPeak(List<String> cells, MeasuredComparison both) {
+        List<String> all = new ArrayList<>(cells);
+        all.addAll(both.torque().stream()
+                .flatMap(torque -> torque.curves().stream())
+                .filter(curve -> curve.label().equals(cells.get(0)))
+                .flatMap(curve -> curve.rows().stream())
+                .max(Comparator.comparingDouble(row -> row.level().value()))
+                .map(row -> List.of(
+                        shown.torque(row.level().value()) + " \u00b1 "
+                                + shown.torque(row.level().halfWidth()),
+                        Shown.fixed(row.rpm(), 0)))
+                .orElse(List.of("", "")));
+        return all.toArray(new String[0]);
+    }
+
+    /** Whether there is a chart of the labels over speed. */
+    boolean hasOverlay() {
         return compared.flatMap(day -> day.outcome().value())
-                .map(both -> new CompareWords(shown, response, both))
-                .map(words -> {
-                    ComparisonResult result = words.deciding();
-                    Section.Grid grid = Section.Grid.of(
-                            "Against \"" + result.reference().label() + "\", with 95 % CI",
-                            "label",
-                            "average " + shown.unit(words.quantity()).sign(),
-                            "difference %",
-                            "from",
-                            "to");
-                    grid = grid.row(
-                            result.reference().label(),
-                            shown.number(words.quantity(), result.reference().level()),
-                            "",
-                            "",
-                            "");
-                    for (Comparison one : result.comparisons()) {
-                        grid = grid.row(
-                                one.label(),
-                                shown.number(words.quantity(), one.level()),
-                                CompareWords.signed(one.difference().percent()),
-                                CompareWords.signed(one.difference().interval().low()),
-                                CompareWords.signed(one.difference().interval().high()));
-                    }
-                    return grid;
-                });
+                .flatMap(MeasuredComparison::torque)
+                .filter(torque -> !torque.curves().isEmpty())
+                .isPresent();
     }
 
     /** The chart of the labels over speed, for the first page. */
@@ -138,7 +163,7 @@ final class ComparePart {
     private static List<Section.Figure> figures(MeasuredComparison both) {
         List<Section.Figure> figures = new ArrayList<>();
         List<DifferencePlot> plots = DifferencePlot.of(both);
-        ChartSize size = plots.size() > 1 ? Section.Figure.HALF : ChartSize.paper();
+        ChartSize size = plots.size() > 1 ? Section.Figure.HALF : ChartsPart.THIRD;
         List<Comparison> comparisons = both.torque().stream()
                 .flatMap(result -> result.comparisons().stream())
                 .filter(one -> !one.rows().isEmpty())

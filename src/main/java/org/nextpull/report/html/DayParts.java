@@ -192,8 +192,8 @@ final class DayParts {
                 .withParagraphs(
                         steps.isEmpty()
                                 ? List.of()
-                                : List.of("What each pull led to; the reasons stand in the JSON file beside the sheet. "
-                                        + StopText.of(replay)))
+                                : List.of("What each pull led to; the reasons are in the JSON file beside the sheet."
+                                        + (replay.pullsSaved() > 0 ? " " + StopText.of(replay) : "")))
                 .withItems(steps.subList(Math.max(0, steps.size() - MOST_ROWS), steps.size()));
     }
 

@@ -13,6 +13,7 @@ import org.nextpull.channel.SparkMap;
 import org.nextpull.chart.ChartSize;
 import org.nextpull.chart.SpeedPlots;
 import org.nextpull.fuel.Fuel;
+import org.nextpull.plan.EngineFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.KnockText;
@@ -27,15 +28,19 @@ import org.nextpull.unit.Quantity;
  * chart and the map. What another shop needs to check it follows from the second page on.
  */
 final class FrontPart {
-    /** Of the one chart, which leaves room for the tables. */
-    private static final ChartSize SIZE = new ChartSize(760, 430, 2);
-    /** So many remarks and rows leave the chart its full height on one page of Letter. */
-    private static final int LINES_BESIDE_CHART = 9;
-
-    private static final int LINE_HEIGHT = 33;
+    private static final int CHART_WIDTH = 760;
     private static final int LEAST_HEIGHT = 240;
-    /** Caption and headings of a table. */
-    private static final int HEAD_LINES = 2;
+    private static final int MOST_HEIGHT = 600;
+
+    /** What a page between A4 and Letter has for text and chart, heading and signature taken off, in pixels of the chart. */
+    private static final int ROOM = 820;
+
+    private static final int LINE_HEIGHT = 22;
+    private static final int LETTERS_OF_FACT = 40;
+    private static final int LETTERS_OF_ANSWER = 55;
+    private static final int LETTERS_OF_REMARK = 95;
+    /** Caption, headings and margins of a table, in lines. */
+    private static final int HEAD_LINES = 3;
 
     private final SessionResult result;
     private final ComparePart comparison;
@@ -56,6 +61,7 @@ final class FrontPart {
      *
      * @param who names and values, the customer first
      * @param answer the result in a sentence or two
+     * @param why what decided it
      * @param remarks what must be known with it
      * @param grids before and after, and the map
      * @param figures the chart
@@ -63,30 +69,40 @@ final class FrontPart {
     record Front(
             List<Section.Fact> who,
             List<String> answer,
+            List<String> why,
             List<String> remarks,
             List<Section.Grid> grids,
             List<Section.Figure> figures) {}
 
     Front front() {
         Optional<BeforeAndAfter> ends = BeforeAndAfter.of(result, shown);
-        List<Section.Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
+        List<Section.Fact> who = who();
+        List<String> answer = answer(ends);
+        List<String> why = why();
         List<String> remarks = remarks();
-        ChartSize size = size(remarks, grids);
+        List<Section.Grid> grids = candidates.map(CandidatePart::grids).orElseGet(() -> grids(ends));
+        double lines = 0.6 * lines(who.stream().map(Section.Fact::value).toList(), LETTERS_OF_FACT)
+                + 1.5 * lines(answer, LETTERS_OF_ANSWER)
+                + 1.3 * (lines(why, LETTERS_OF_REMARK) + lines(remarks, LETTERS_OF_REMARK))
+                + grids.stream()
+                        .mapToInt(grid -> grid.rows().size() + HEAD_LINES)
+                        .sum();
+        ChartSize size = size(lines);
         List<Section.Figure> figures = comparison
                 .overlay(size)
                 .map(List::of)
                 .orElseGet(() -> chart(ends, size).stream().toList());
-        return new Front(who(), answer(), remarks, grids, figures);
+        return new Front(who, answer, why, remarks, grids, figures);
     }
 
-    /** The chart gives way where there is much to say: all of it is one page. */
-    private static ChartSize size(List<String> remarks, List<Section.Grid> grids) {
-        int lines = remarks.size()
-                + grids.stream()
-                        .mapToInt(grid -> grid.rows().size() + HEAD_LINES)
-                        .sum();
-        int over = Math.max(0, lines - LINES_BESIDE_CHART);
-        return new ChartSize(SIZE.width(), Math.max(LEAST_HEIGHT, SIZE.height() - LINE_HEIGHT * over), SIZE.scale());
+    private static int lines(List<String> texts, int letters) {
+        return texts.stream().mapToInt(text -> 1 + text.length() / letters).sum();
+    }
+
+    /** The chart takes what the text leaves; the page gives it no more, so that a text longer than thought makes it smaller. */
+    private static ChartSize size(double lines) {
+        int height = (int) Math.round(ROOM - LINE_HEIGHT * lines);
+        return new ChartSize(CHART_WIDTH, Math.max(LEAST_HEIGHT, Math.min(MOST_HEIGHT, height)), 2);
     }
 
     private List<Section.Grid> grids(Optional<BeforeAndAfter> ends) {
@@ -95,7 +111,7 @@ final class FrontPart {
         result.verdict()
                 .flatMap(Verdict::chosen)
                 .flatMap(chosen -> chosen.setting().map())
-                .map(map -> map("The map that stays", map))
+                .map(map -> map("Final map", map))
                 .ifPresent(grids::add);
         return grids;
     }
@@ -105,7 +121,7 @@ final class FrontPart {
         List<Section.Fact> facts = new ArrayList<>();
         add(facts, "customer", plan.sheet().customer());
         add(facts, "vehicle", plan.sheet().vehicle());
-        add(facts, "engine", plan.engine().name());
+        add(facts, "engine", Optional.of(engine(plan.engine())));
         add(facts, "fuel", plan.fuel().inTank().flatMap(tank -> tank.value().map(Fuel::name)));
         add(
                 facts,
@@ -118,6 +134,13 @@ final class FrontPart {
         add(facts, "operator", plan.sheet().operator());
         add(facts, "reference", plan.sheet().reference());
         return facts;
+    }
+
+    private String engine(EngineFacts engine) {
+        List<String> parts = new ArrayList<>(engine.name().stream().toList());
+        engine.displacementM3().stream().mapToObj(shown::displacement).forEach(parts::add);
+        engine.cylinders().stream().mapToObj(count -> count + " cylinders").forEach(parts::add);
+        return parts.isEmpty() ? "not named" : String.join(", ", parts);
     }
 
     private static void add(List<Section.Fact> facts, String name, Optional<String> value) {
@@ -152,19 +175,35 @@ final class FrontPart {
         return low.equals(high) ? low : low + " to " + high;
     }
 
-    private List<String> answer() {
+    private List<String> answer(Optional<BeforeAndAfter> ends) {
         if (candidates.isPresent()) {
             return List.of(candidates.get().answer().orElse("Not yet decided between the candidates."));
         }
         List<String> answer = new ArrayList<>(comparison.verdicts());
-        result.verdict().flatMap(AdviceText::stays).ifPresent(answer::add);
+        result.verdict()
+                .flatMap(verdict -> verdict.chosen().map(chosen -> AdviceText.kept(verdict, chosen)))
+                .map(kept -> kept + ends.flatMap(BeforeAndAfter::gain)
+                        .map(gain -> " " + gain)
+                        .orElse(""))
+                .ifPresent(answer::add);
         if (answer.isEmpty()) {
             answer.add(
                     used().findAny().isPresent()
-                            ? "No setting is advised: the plan sweeps nothing, or the remarks name what hinders it."
+                            ? "No setting is advised: the plan sweeps neither spark nor mixture, or a finding below says what is missing."
                             : "No pull could be used, so there is no answer.");
         }
         return answer;
+    }
+
+    /** What decided the setting, with what a customer may not have heard of. */
+    private List<String> why() {
+        return candidates.isPresent()
+                ? List.of()
+                : result.verdict().flatMap(Verdict::chosen).map(AdviceText::by).stream()
+                        .map(by -> by.contains("MBT")
+                                ? by + " MBT is the least spark advance that makes best torque."
+                                : by)
+                        .toList();
     }
 
     private List<String> remarks() {

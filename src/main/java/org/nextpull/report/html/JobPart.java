@@ -12,8 +12,6 @@ import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.Quantity;
-import org.nextpull.unit.Unit;
-import org.nextpull.unit.UnitSystem;
 
 /** Engine, fuel, dyno, band and correction. */
 final class JobPart {
@@ -47,15 +45,10 @@ final class JobPart {
 
     private void engine() {
         plan.engine().name().ifPresent(name -> fact("engine", name));
-        amount("displacement", plan.engine().displacementM3(), this::volume);
+        amount("displacement", plan.engine().displacementM3(), shown::displacement);
         plan.engine().cylinders().ifPresent(count -> fact("cylinders", String.valueOf(count)));
         amount("compression ratio", plan.engine().compressionRatio(), ratio -> Shown.fixed(ratio, 1));
         fact("induction", words(plan.engine().induction().name()));
-    }
-
-    private String volume(double cubicMetres) {
-        Unit unit = shown.units() == UnitSystem.US ? Unit.CUBIC_INCH : Unit.LITRE;
-        return Shown.fixed(unit.fromSi(cubicMetres), unit == Unit.LITRE ? 3 : 1) + " " + unit.sign();
     }
 
     private void fuel() {

@@ -30,7 +30,7 @@ record Section(
         List<String> items,
         List<String> verbatim) {
     private static final int MANY_ITEMS = 6;
-    private static final int SHORT_ITEM = 120;
+    private static final int SHORT_ITEM = 200;
 
     /** A name and its value. */
     record Fact(String name, String value) {}

@@ -46,7 +46,7 @@ public final class Sheet {
         Stream<Section> sections = Stream.of(
                 day.answer(),
                 new JobPart(result.plan(), shown).section(),
-                new ChartsPart(result, shown).section(),
+                new ChartsPart(result, shown).section(comparison.hasOverlay()),
                 day.rows(),
                 comparison.section(),
                 day.pulls(),

@@ -114,7 +114,7 @@ class SheetInBrowserIT {
             assertThat(Double.parseDouble(boxes.group(1))).isCloseTo(widthPt, within(1.0));
             assertThat(Double.parseDouble(boxes.group(2))).isCloseTo(heightPt, within(1.0));
         }
-        assertThat(pages).isBetween(2, 12);
+        assertThat(pages).isBetween(2, 6);
     }
 
     /** A script in a copy of the sheet measures it at the width that is left between the margins of A4. */

@@ -70,12 +70,15 @@ class SheetTest {
                 .doesNotContain("customer")
                 .contains(
                         "Final setting: ",
+                        " MBT is the least spark advance that makes best torque.",
                         "before at rpm after at rpm change",
                         "average torque, N·m",
                         "peak power, kW",
                         "signature")
                 .containsPattern("Before: pulls? [0-9, ]+\\. After: pulls? [0-9, ]+\\.")
-                .containsPattern("average torque, N·m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+");
+                .containsPattern("Torque gain [0-9.]+ % over the first setting \\(90 % CI [0-9.]+ to [0-9.]+ %\\)")
+                .containsPattern("average torque, N·m [0-9.]+ +[0-9.]+ +[-+][0-9.]+ % \u00b1 [0-9.]+")
+                .containsPattern("peak power, kW [0-9.]+ [0-9]+ [0-9.]+ [0-9]+ [-+][0-9.]+ % \u00b1 [0-9.]+");
         assertThat(all("(<figure>)", demo.substring(0, demo.indexOf("class=\"annex\""))))
                 .hasSize(1);
     }
@@ -84,12 +87,12 @@ class SheetTest {
     void everyChartHasWordsAndNumbers() {
         List<String> pictures = all("<img ([^>]*)>", demo);
         assertThat(pictures)
-                .hasSize(3)
+                .hasSize(2)
                 .allSatisfy(picture -> assertThat(picture)
                         .contains("src=\"data:image/png;base64,")
                         .containsPattern("alt=\"Chart of [^\"]{30,}\""));
         assertThat(all("<figure>\\s*<img [^>]*>\\s*<div class=\"numbers below\">\\s*(<table>)", demo))
-                .hasSize(3);
+                .hasSize(2);
     }
 
     @Test
@@ -146,9 +149,16 @@ class SheetTest {
     }
 
     @Test
-    void unitsAreThoseThatTheReaderAskedFor() {
+    void unitsAreThoseThatTheReaderAskedFor() throws IOException {
         assertThat(demo).contains("peak N·m", "peak kW").doesNotContain("lb-ft");
-        assertThat(hostile).contains("peak lb-ft", "peak hp").doesNotContain("peak N·m");
+        String us = Sheet.of(Days.demo(folder), new Shown(UnitSystem.US));
+        assertThat(us).contains("peak lb-ft", "peak hp").doesNotContain("peak N·m");
+    }
+
+    @Test
+    void aColumnThatHoldsNothingIsLeftOut() {
+        assertThat(all("<th [^>]*>(.*?)</th>", demo)).contains("peak N·m");
+        assertThat(all("<th [^>]*>(.*?)</th>", hostile)).contains("pull").doesNotContain("peak lb-ft");
     }
 
     @Test
