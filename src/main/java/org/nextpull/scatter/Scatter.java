@@ -33,9 +33,8 @@ public record Scatter(double percent, double degreesOfFreedom) {
      */
     public static Optional<Scatter> of(List<Double> figures) {
         double mean = figures.stream().mapToDouble(one -> one).average().orElse(0);
-        double squares = figures.stream()
-                .mapToDouble(one -> (one - mean) * (one - mean))
-                .sum();
+        double squares =
+                figures.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
         int freedom = figures.size() - 1;
         return freedom < 1
                 ? Optional.empty()

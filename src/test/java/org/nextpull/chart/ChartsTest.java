@@ -200,8 +200,7 @@ class ChartsTest {
     @Test
     void aDifferenceShowsItsIntervalAndWhatIsTooSmallToMatter() {
         XYChart chart = Samples.difference().frame(PAPER, ChartLook.light()).chart();
-        assertThat(inLegend(chart))
-                .containsExactly("too small to matter", "95 % CI", "difference");
+        assertThat(inLegend(chart)).containsExactly("too small to matter", "95 % CI", "difference");
         assertThat(Arrays.stream(series(chart, "too small to matter").getYData())
                         .distinct()
                         .toArray())

@@ -80,8 +80,7 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
         Section.Grid grid = Section.Grid.of(
                 "Before: " + numbers(start) + ". After: " + numbers(same) + "."
                         + (start.size() + same.size() > 2
-                                ? " Peaks: pulls " + first().number() + " and "
-                                        + last().number() + "."
+                                ? " Peaks: pulls " + first().number() + " and " + last().number() + "."
                                 : "")
                         + " Corrected; change with its 90 % CI",
                 "",

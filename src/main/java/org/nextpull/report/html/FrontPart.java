@@ -182,9 +182,10 @@ final class FrontPart {
         List<String> answer = new ArrayList<>(comparison.verdicts());
         result.verdict()
                 .flatMap(verdict -> verdict.chosen().map(chosen -> AdviceText.kept(verdict, chosen)))
-                .map(kept -> kept + ends.flatMap(BeforeAndAfter::gain)
-                        .map(gain -> " " + gain)
-                        .orElse(""))
+                .map(kept -> kept
+                        + ends.flatMap(BeforeAndAfter::gain)
+                                .map(gain -> " " + gain)
+                                .orElse(""))
                 .ifPresent(answer::add);
         if (answer.isEmpty()) {
             answer.add(
