@@ -17,7 +17,6 @@ import java.util.concurrent.Future;
 import java.util.concurrent.atomic.AtomicInteger;
 import java.util.concurrent.atomic.AtomicLong;
 import java.util.function.Consumer;
-import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -47,7 +46,6 @@ public final class LogArchive {
     private final SourceFinder.Found found;
     private final LogFiles reader;
     private final PullRules rules;
-    private final AlarmWatch.Rules limits;
     private final int atOnce = (int) Math.max(1, Math.min(MOST_AT_ONCE, SampleMemory.most() / ROOM));
     private final Progress progress;
 
@@ -60,7 +58,6 @@ public final class LogArchive {
         this.found = SourceFinder.find(names);
         this.reader = new LogFiles(plan.log().hints());
         this.rules = PullRules.of(plan);
-        this.limits = AlarmWatch.Rules.of(plan);
         this.progress = new Progress(
                 found.sources().size(),
                 found.sources().stream().mapToLong(ByteSource::size).sum());
@@ -152,7 +149,7 @@ public final class LogArchive {
         Optional<SourcePulls> log = input.value()
                 .filter(Input.Log.class::isInstance)
                 .map(one -> LogReading.readFigures(
-                        ((Input.Log) one).recording(), rules, limits, SampleMemory.most() / atOnce));
+                        ((Input.Log) one).recording(), rules, SampleMemory.most() / atOnce));
         counted.count().ended();
         return new Looked(
                 log,

@@ -195,16 +195,18 @@ public final class Samples {
         final double[] values;
         final BitSet present;
         private final boolean full;
+        private final boolean none;
 
         private Cells(double[] values, BitSet present, int rows) {
             this.values = values;
             this.present = present;
             this.full = rows > 0 && present.nextClearBit(0) >= rows;
+            this.none = present.isEmpty();
         }
 
         /** Whether that cell holds a number. */
         public boolean isPresent(int row) {
-            return full || present.get(row);
+            return full || (!none && present.get(row));
         }
 
         /** A cell that is known to be present, in the project's unit of its quantity. */

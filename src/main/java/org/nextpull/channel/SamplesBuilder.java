@@ -52,6 +52,25 @@ public final class SamplesBuilder {
         return this;
     }
 
+    /**
+     * Starts rows without words.
+     *
+     * @param from their lines from {@code first} to before {@code end}
+     */
+    public SamplesBuilder rows(long[] from, int first, int end) {
+        if (!labels.isEmpty() || !fuels.isEmpty()) {
+            for (int row = first; row < end; row++) {
+                row(from[row]);
+            }
+            return this;
+        }
+        copyWaiting();
+        room(rows + end - first);
+        System.arraycopy(from, first, lines, rows, end - first);
+        rows += end - first;
+        return this;
+    }
+
     private void word(List<Optional<String>> words, Optional<String> word) {
         if (word.isPresent() && words.isEmpty()) {
             words.addAll(Collections.nCopies(rows, Optional.empty()));

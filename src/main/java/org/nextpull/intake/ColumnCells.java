@@ -14,7 +14,6 @@ final class ColumnCells {
     private final MappedColumn column;
     private final int place;
     private final int channelIndex;
-    private final ExpectedValues.ValueRange possible;
     private final LineNumbers impossible = new LineNumbers();
     private OptionalDouble total = OptionalDouble.empty();
     private double value;
@@ -29,7 +28,6 @@ final class ColumnCells {
         this.column = column;
         this.place = place;
         this.channelIndex = channelIndex;
-        this.possible = column.possible();
     }
 
     Role role() {
@@ -46,20 +44,15 @@ final class ColumnCells {
 
     /** Looks at the cell of the next row; whether it holds a value. One that no engine can have leaves the cell absent. */
     boolean see(WrittenRows rows, int row) {
-        byte kind = rows.kind(row, place);
-        if (kind == WrittenRows.ABSENT) {
+        WrittenColumn cells = rows.column(place);
+        if (cells.nextImpossible(row) == row) {
+            impossible.add(rows.lines()[row]);
+        }
+        if (!cells.isPresent(row)) {
             return false;
         }
-        value = rows.value(row, place);
-        if (kind == WrittenRows.VALUE) {
-            return true;
-        }
-        value = column.toSi(value);
-        if (!possible.holds(value)) {
-            impossible.add(rows.line(row));
-            return false;
-        }
-        if (column.reading() == MappedColumn.Reading.RUNNING_TOTAL) {
+        value = cells.value(row);
+        if (column.reading() == MappedColumn.Reading.RUNNING_TOTAL && !cells.isSettled(row)) {
             value = sinceRowBefore(value);
         }
         return true;
@@ -79,24 +72,27 @@ final class ColumnCells {
     /**
      * Puts the cells of rows into samples.
      *
-     * @param kept which rows
+     * @param first the first of the rows
+     * @param end behind the last
      * @param air pressure of the air in each, Pa; asked for where the column is one above that
-     * @param space room for a number a row, whatever it holds
      * @param into where a row was started for each of them last
      */
-    void put(WrittenRows rows, int[] kept, double[] air, double[] space, SamplesBuilder into) {
-        boolean isAboveAir = column.reading() == MappedColumn.Reading.ABOVE_AIR;
-        int at = into.rows() - kept.length;
-        int together = 0;
-        for (int index = 0; index < kept.length; index++) {
-            if (see(rows, kept[index])) {
-                space[index] = isAboveAir ? value + air[index] : value;
-            } else {
-                into.set(at + together, channelIndex, space, together, index);
-                together = index + 1;
+    void put(WrittenRows rows, int first, int end, double[] air, SamplesBuilder into) {
+        int at = into.rows() - (end - first);
+        if (column.reading() != MappedColumn.Reading.AS_IT_STANDS) {
+            boolean isAboveAir = column.reading() == MappedColumn.Reading.ABOVE_AIR;
+            for (int row = first; row < end; row++) {
+                if (see(rows, row)) {
+                    into.set(at + row - first, channelIndex, isAboveAir ? value + air[row - first] : value);
+                }
             }
+            return;
         }
-        into.set(at + together, channelIndex, space, together, kept.length);
+        WrittenColumn cells = rows.column(place);
+        for (int row = cells.nextImpossible(first); row >= 0 && row < end; row = cells.nextImpossible(row + 1)) {
+            impossible.add(rows.lines()[row]);
+        }
+        cells.put(first, end, into, at, channelIndex);
     }
 
     /** The impossible values of the column so far. */

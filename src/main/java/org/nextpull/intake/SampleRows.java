@@ -1,7 +1,6 @@
 package org.nextpull.intake;
 
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
@@ -116,6 +115,7 @@ public final class SampleRows {
     /** Ends the row. A row without any number is passed over. */
     public void end() {
         written.end();
+        written.settle();
         add(written, 0, written.rows());
         ended(written);
         written.clear();
@@ -128,22 +128,21 @@ public final class SampleRows {
      * @param end behind the last
      */
     public void add(WrittenRows piece, int first, int end) {
-        int[] kept = new int[end - first];
         double[] seconds = new double[end - first];
-        int count = 0;
+        int begun = first;
         for (int row = first; row < end; row++) {
             rowsSeen++;
             if (piece.isBroken(row) || !timeIsUsable(piece, row)) {
-                broken.add(piece.line(row));
+                broken.add(piece.lines()[row]);
+                keep(piece, begun, row, seconds);
+                begun = row + 1;
             } else {
-                seconds[count] = timeLine.isPresent()
+                seconds[row - begun] = timeLine.isPresent()
                         ? timeLine.get().seconds()
                         : rate.isPresent() ? (rowsSeen - 1) / rate.getAsDouble() : 0;
-                kept[count++] = row;
             }
         }
-        keep(piece, Arrays.copyOf(kept, count), seconds);
-        good += count;
+        keep(piece, begun, end, seconds);
     }
 
     private boolean timeIsUsable(WrittenRows piece, int row) {
@@ -151,30 +150,38 @@ public final class SampleRows {
             return true;
         }
         ColumnCells time = times.get(0);
-        return time.see(piece, row) && timeLine.get().accept(time.value(), piece.line(row));
+        return time.see(piece, row) && timeLine.get().accept(time.value(), piece.lines()[row]);
     }
 
-    private void keep(WrittenRows piece, int[] kept, double[] seconds) {
+    /** Keeps rows one after the other, the first of them at the first of the times. */
+    private void keep(WrittenRows piece, int first, int end, double[] seconds) {
+        if (first == end) {
+            return;
+        }
+        good += end - first;
         int at = builder.rows();
-        for (int row : kept) {
+        if (words.isEmpty()) {
+            builder.rows(piece.lines(), first, end);
+        }
+        for (int row = first; row < end && !words.isEmpty(); row++) {
             for (ColumnCells word : words) {
                 remember(piece, row, word);
             }
-            builder.row(piece.line(row), label, fuel);
+            builder.row(piece.lines()[row], label, fuel);
         }
         if (rate.isPresent()) {
-            builder.set(at, channels.size() - 1, seconds, 0, kept.length);
+            builder.set(at, channels.size() - 1, seconds, 0, end - first);
         } else if (timeLine.isPresent()) {
-            builder.set(at, times.get(0).channelIndex(), seconds, 0, kept.length);
+            builder.set(at, times.get(0).channelIndex(), seconds, 0, end - first);
         }
-        double[] air = isGauge ? airPressures(piece, kept, at) : new double[0];
+        double[] air = isGauge ? airPressures(piece, first, end, at) : new double[0];
         for (ColumnCells column : cells) {
-            column.put(piece, kept, air, seconds, builder);
+            column.put(piece, first, end, air, builder);
         }
     }
 
     private void remember(WrittenRows piece, int row, ColumnCells column) {
-        if (piece.kind(row, column.place()) == WrittenRows.ABSENT) {
+        if (!piece.column(column.place()).isPresent(row)) {
             return;
         }
         Optional<String> word = piece.word(row, column.place());
@@ -186,16 +193,16 @@ public final class SampleRows {
     }
 
     /** What the barometers show in each row; the last one counts, and where none shows anything what was shown before. */
-    private double[] airPressures(WrittenRows piece, int[] kept, int at) {
-        double[] air = new double[kept.length];
-        for (int index = 0; index < kept.length; index++) {
+    private double[] airPressures(WrittenRows piece, int first, int end, int at) {
+        double[] air = new double[end - first];
+        for (int row = first; row < end; row++) {
             for (ColumnCells barometer : barometers) {
-                if (barometer.see(piece, kept[index])) {
+                if (barometer.see(piece, row)) {
                     airPressure = barometer.value();
-                    builder.set(at + index, barometer.channelIndex(), airPressure);
+                    builder.set(at + row - first, barometer.channelIndex(), airPressure);
                 }
             }
-            air[index] = airPressure;
+            air[row - first] = airPressure;
         }
         return air;
     }

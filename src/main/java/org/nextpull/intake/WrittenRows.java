@@ -2,6 +2,7 @@ package org.nextpull.intake;
 
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.BitSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -19,30 +20,21 @@ public final class WrittenRows {
     private static final Set<String> YES = Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "heard");
     private static final int FIRST_CAPACITY = 64;
 
-    /** What a cell holds. */
-    static final byte ABSENT = 0;
-    /** A number as written. */
-    static final byte NUMBER = 1;
-    /** A value in the project's unit: a time of a clock, yes or no. */
-    static final byte VALUE = 2;
-    /** Text, by its place among the words. */
-    static final byte WORD = 3;
-
-    private final List<MappedColumn> columns;
+    private final WrittenColumn[] columns;
     private final NumberReader numbers;
     /** Which of the columns a field of the row belongs to; negative for one that is not read. */
     private final int[] columnOf;
 
     private final boolean[] isText;
-    private final int width;
+    /** Behind the row of the cell that a column has had last. */
+    private final int[] filledTo;
+
     private final List<Optional<String>> words = new ArrayList<>();
-    private double[] values;
-    private byte[] kinds;
     private long[] lines = new long[FIRST_CAPACITY];
-    private boolean[] broken = new boolean[FIRST_CAPACITY];
+    private final BitSet broken = new BitSet();
     private int rows;
-    private long linesBefore;
     private long groupedBefore;
+    private boolean isOpen;
     private boolean filled;
 
     /**
@@ -52,44 +44,55 @@ public final class WrittenRows {
      * @param style how numbers are written
      */
     public WrittenRows(List<MappedColumn> columns, NumberStyle style) {
-        this.columns = List.copyOf(columns);
+        this.columns = columns.stream()
+                .map(column -> new WrittenColumn(column, FIRST_CAPACITY))
+                .toArray(WrittenColumn[]::new);
         this.numbers = new NumberReader(style);
-        this.width = columns.size();
         this.columnOf =
                 new int[columns.stream().mapToInt(MappedColumn::index).max().orElse(-1) + 1];
-        this.isText = new boolean[width];
+        this.isText = new boolean[columns.size()];
+        this.filledTo = new int[columns.size()];
         Arrays.fill(columnOf, -1);
-        for (int column = 0; column < width; column++) {
+        for (int column = 0; column < isText.length; column++) {
             columnOf[columns.get(column).index()] = column;
             isText[column] = columns.get(column).channel().role().isText();
         }
-        this.values = new double[width * FIRST_CAPACITY];
-        this.kinds = new byte[width * FIRST_CAPACITY];
     }
 
     /** Starts a row at a line of the source. */
     public void begin(long line) {
+        if (isOpen) {
+            drop();
+        }
         if (rows == lines.length) {
             lines = Arrays.copyOf(lines, 2 * rows);
-            broken = Arrays.copyOf(broken, 2 * rows);
-            values = Arrays.copyOf(values, 2 * rows * width);
-            kinds = Arrays.copyOf(kinds, 2 * rows * width);
+            for (WrittenColumn column : columns) {
+                column.grow();
+            }
         }
         lines[rows] = line;
-        broken[rows] = false;
+        isOpen = true;
         filled = false;
-        Arrays.fill(kinds, rows * width, (rows + 1) * width, ABSENT);
+    }
+
+    /** Forgets what was taken of a row that did not end. */
+    private void drop() {
+        broken.clear(rows);
+        Arrays.fill(filledTo, 0);
+        for (WrittenColumn column : columns) {
+            column.drop(rows);
+        }
     }
 
     /** Takes the field of a column, from 0. */
     public void field(int index, char[] buffer, int offset, int length) {
-        int column = column(index);
-        if (column < 0 || broken[rows]) {
+        int column = place(index);
+        if (column < 0 || broken.get(rows)) {
             return;
         }
         NumberReader.Kind kind = isText[column] ? NumberReader.Kind.TEXT : numbers.read(buffer, offset, length);
         if (kind == NumberReader.Kind.NUMBER) {
-            put(column, NUMBER, numbers.value());
+            number(column);
         } else {
             other(column, new String(buffer, offset, length), kind);
         }
@@ -108,7 +111,7 @@ public final class WrittenRows {
      * @return where the field ends; -1 where it has to be found and given to {@link #field}
      */
     public int plainField(int index, byte[] buffer, int start, int end, byte separator) {
-        int column = column(index);
+        int column = place(index);
         if (column < 0 || isText[column]) {
             return -1;
         }
@@ -118,57 +121,80 @@ public final class WrittenRows {
         }
         int after = numbers.plain(buffer, start, end, separator);
         if (after >= 0) {
-            put(column, NUMBER, numbers.value());
+            number(column);
         }
         return after;
     }
 
     /** Whether a column is read. */
     public boolean isRead(int index) {
-        return column(index) >= 0;
+        return place(index) >= 0;
     }
 
-    private int column(int index) {
+    private int place(int index) {
         return index < columnOf.length ? columnOf[index] : -1;
     }
 
-    private void put(int column, byte kind, double value) {
-        kinds[rows * width + column] = kind;
-        values[rows * width + column] = value;
-        filled |= kind != WORD;
+    private void number(int column) {
+        columns[column].number(rows, numbers.value());
+        filledTo[column] = rows + 1;
+        filled = true;
+    }
+
+    private void settled(int column, double value) {
+        columns[column].settled(rows, value);
+        filledTo[column] = rows + 1;
     }
 
     /** A cell that is no number: absent, a word, a time of a clock, or yes and no; anything else breaks the row. */
     private void other(int column, String text, NumberReader.Kind kind) {
-        Role role = columns.get(column).channel().role();
+        Role role = columns[column].column().channel().role();
         boolean isYesNo = role == Role.KNOCK_EVENTS || role == Role.KNOCK_LEVEL || role == Role.USED;
         if (isText[column]) {
-            put(column, WORD, words.size());
+            settled(column, words.size());
             words.add(Optional.of(text.strip()).filter(word -> !word.isEmpty()));
         } else if (isYesNo && ProbeColumn.isYesNo(text)) {
-            put(column, VALUE, YES.contains(text.strip().toLowerCase(Locale.ROOT)) ? 1 : 0);
+            settled(column, YES.contains(text.strip().toLowerCase(Locale.ROOT)) ? 1 : 0);
+            filled = true;
         } else if (kind == NumberReader.Kind.TEXT) {
             OptionalDouble seconds = role == Role.TIME ? TimeText.seconds(text) : OptionalDouble.empty();
-            seconds.ifPresent(time -> put(column, VALUE, time));
-            broken[rows] = seconds.isEmpty();
+            seconds.ifPresent(time -> settled(column, time));
+            filled |= seconds.isPresent();
+            broken.set(rows, seconds.isEmpty());
         }
     }
 
     /** Marks the row as broken, whatever its fields hold. */
     public void reject() {
-        broken[rows] = true;
+        broken.set(rows);
     }
 
     /** Ends the row. A row without any number is passed over. */
     public void end() {
-        if (broken[rows] || filled) {
-            rows++;
+        if (!filled && !broken.get(rows)) {
+            return;
+        }
+        isOpen = false;
+        for (int column = 0; column < filledTo.length; column++) {
+            if (filledTo[column] <= rows) {
+                columns[column].absent(rows);
+            }
+        }
+        rows++;
+    }
+
+    /** Turns all cells into the project's units, before anybody asks for them. */
+    public void settle() {
+        for (WrittenColumn column : columns) {
+            column.settle(rows);
         }
     }
 
     /** Says on which line the piece begins: lines are counted from 1 in it, and behind so many. */
-    public void follow(long lines) {
-        linesBefore = lines;
+    public void follow(long before) {
+        for (int row = 0; row < rows; row++) {
+            lines[row] += before;
+        }
     }
 
     /** Rows that have ended. */
@@ -179,8 +205,14 @@ public final class WrittenRows {
     /** Starts again without rows. */
     public void clear() {
         rows = 0;
+        isOpen = false;
         groupedBefore = numbers.groupedCells();
         words.clear();
+        broken.clear();
+        Arrays.fill(filledTo, 0);
+        for (WrittenColumn column : columns) {
+            column.clear();
+        }
     }
 
     /** Cells that had marks between thousands. */
@@ -188,27 +220,23 @@ public final class WrittenRows {
         return numbers.groupedCells() - groupedBefore;
     }
 
-    long line(int row) {
-        return linesBefore + lines[row];
+    /** The lines of the rows. */
+    long[] lines() {
+        return lines;
     }
 
     /** Whether it cannot be used. */
     boolean isBroken(int row) {
-        return broken[row];
+        return broken.get(row);
     }
 
-    /** What a cell holds, by the place of its column among those that are read. */
-    byte kind(int row, int column) {
-        return kinds[row * width + column];
-    }
-
-    /** The number or value of a cell that holds one. */
-    double value(int row, int column) {
-        return values[row * width + column];
+    /** One of the columns, by its place among those that are read. */
+    WrittenColumn column(int place) {
+        return columns[place];
     }
 
     /** The text of a cell that holds one; empty where it is blank. */
     Optional<String> word(int row, int column) {
-        return words.get((int) values[row * width + column]);
+        return words.get((int) columns[column].value(row));
     }
 }

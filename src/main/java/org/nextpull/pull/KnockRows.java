@@ -73,6 +73,11 @@ final class KnockRows {
         answer(ref);
     }
 
+    /** Whether no knock waits for a pull and the load is not on in the next row, which then need not be seen. */
+    boolean isQuiet(Samples samples, int row) {
+        return rows.isEmpty() && heard.isEmpty() && !load.isLoaded(samples, row);
+    }
+
     private void answer(TimeGuard.RowRef ref) {
         for (int index = heard.size() - 1; index >= 0; index--) {
             Heard knock = heard.get(index);

@@ -151,6 +151,11 @@ interface LoadGate {
             open = false;
         }
 
+        /** Whether it is closed and stays so in that row; where it does not, asking once more changes nothing. */
+        boolean staysClosed(Samples samples, int row) {
+            return !open && !isLoaded(samples, row);
+        }
+
         /** The highest throttle so far; minus infinity where there was none. */
         double highest() {
             return highest;

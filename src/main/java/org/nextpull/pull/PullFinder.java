@@ -92,14 +92,23 @@ public final class PullFinder {
             return found;
         }
         Samples.Cells times = samples.cells(TimedChannel.TIME);
+        boolean isOneRun = !samples.has(RUN);
         for (int row = 0; row < samples.rows(); row++) {
-            if (times.isPresent(row)) {
+            if (times.isPresent(row) && !(isOneRun && passes(samples, row, times.value(row)))) {
                 for (TimeGuard.Placed placed : guard.offer(new TimeGuard.RowRef(samples, row, times.value(row)))) {
                     take(placed, found);
                 }
             }
         }
         return found;
+    }
+
+    /** Whether a row only goes by: in its time, without load, knock or pull. Most rows of a log do, and this is all that they take. */
+    private boolean passes(Samples samples, int row, double timeS) {
+        return guard.isNext(timeS)
+                && knock.isQuiet(samples, row)
+                && Objects.requireNonNull(collector).passes(samples, row, timeS)
+                && guard.pass(timeS);
     }
 
     private void take(TimeGuard.Placed placed, List<Candidate> found) {

@@ -68,6 +68,18 @@ final class StretchCollector {
         return done;
     }
 
+    /** Takes a row that follows on, where no stretch is open and the throttle shows that none begins; else it is still to be accepted. */
+    boolean passes(Samples samples, int row, double timeS) {
+        boolean passes = open == null
+                && !restOfCut
+                && gate instanceof LoadGate.ThrottleGate throttle
+                && throttle.staysClosed(samples, row);
+        if (passes) {
+            remember(new TimeGuard.RowRef(samples, row, timeS));
+        }
+        return passes;
+    }
+
     List<FullLoadStretch> finish() {
         List<FullLoadStretch> done = new ArrayList<>(1);
         close(FullLoadStretch.End.LOG_ENDED, done);

@@ -65,6 +65,18 @@ final class TimeGuard {
         return placed;
     }
 
+    /** Whether a row of that time follows on at once, without a hole. */
+    boolean isNext(double timeS) {
+        return started && held == null && timeS >= lastS && timeS - lastS <= HOLE_S;
+    }
+
+    /** Lets a row by that {@link #isNext}; true. */
+    boolean pass(double timeS) {
+        follow(timeS - lastS);
+        lastS = timeS;
+        return true;
+    }
+
     /** Rows that were left out so far. */
     long leftOut() {
         return leftOut;
@@ -74,11 +86,17 @@ final class TimeGuard {
         double apart = started ? ref.timeS() - lastS : 0;
         Step step = apart < 0 ? Step.NEW_RUN : apart > holeS() ? Step.AFTER_HOLE : Step.FOLLOWS;
         lastS = ref.timeS();
-        if (started && step == Step.FOLLOWS && apart > 0) {
-            usualS *= apart > usualS ? 1 + FOLLOW : 1 - FOLLOW;
+        if (started && step == Step.FOLLOWS) {
+            follow(apart);
         }
         started = true;
         return new Placed(ref, step, step == Step.NEW_RUN ? 0 : apart);
+    }
+
+    private void follow(double apart) {
+        if (apart > 0) {
+            usualS *= apart > usualS ? 1 + FOLLOW : 1 - FOLLOW;
+        }
     }
 
     private double holeS() {

@@ -10,6 +10,7 @@ import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Recording;
+import org.nextpull.channel.Samples;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -30,10 +31,9 @@ public final class LogReading {
         return read(recording, rules, limits, Long.MAX_VALUE, UnaryOperator.identity());
     }
 
-    /** The same without the rows of its pulls, so that a log of any length with any number of pulls fits. */
-    public static SourcePulls readFigures(
-            Recording recording, PullRules rules, AlarmWatch.Rules limits, long mostBytes) {
-        return read(recording, rules, limits, mostBytes, Candidate::withoutSamples);
+    /** The same without alarms and without the rows of its pulls, so that a log of any length with any number of pulls fits. */
+    public static SourcePulls readFigures(Recording recording, PullRules rules, long mostBytes) {
+        return read(recording, rules, Optional.empty(), mostBytes, Candidate::withoutSamples);
     }
 
     /**
@@ -48,7 +48,15 @@ public final class LogReading {
             AlarmWatch.Rules limits,
             long mostBytes,
             UnaryOperator<Candidate> keeper) {
-        AlarmWatch watch = new AlarmWatch(limits);
+        return read(recording, rules, Optional.of(new AlarmWatch(limits)), mostBytes, keeper);
+    }
+
+    private static SourcePulls read(
+            Recording recording,
+            PullRules rules,
+            Optional<AlarmWatch> watch,
+            long mostBytes,
+            UnaryOperator<Candidate> keeper) {
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
@@ -56,16 +64,17 @@ public final class LogReading {
             PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
             Optional<Block> block = reader.next();
             while (block.isPresent()) {
+                Samples samples = block.get().samples();
                 finder.accept(block.get()).forEach(found -> candidates.add(keeper.apply(found)));
-                int channels = block.get().samples().channels().size();
+                int channels = samples.channels().size();
                 if (mostBytes < COPIES * heldBytes(finder.heldRows(), channels)) {
                     return tooLarge(recording, reader, block.get(), mostBytes);
                 }
-                ended(watch.take(block.get().samples()), alarms);
+                watch.ifPresent(limits -> ended(limits.take(samples), alarms));
                 block = reader.next();
             }
             finder.finish().forEach(found -> candidates.add(keeper.apply(found)));
-            alarms.addAll(watch.sounding());
+            watch.ifPresent(limits -> alarms.addAll(limits.sounding()));
             findings.addAll(reader.findings());
             findings.addAll(finder.findings());
             return new SourcePulls(

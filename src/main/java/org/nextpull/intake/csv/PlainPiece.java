@@ -126,6 +126,7 @@ final class PlainPiece {
                 lines++;
             }
         }
+        rows.settle();
     }
 
     private boolean isLineEnd(int at) {
