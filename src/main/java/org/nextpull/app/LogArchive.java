@@ -148,8 +148,7 @@ public final class LogArchive {
         Outcome<Input> input = reader.read(counted);
         Optional<SourcePulls> log = input.value()
                 .filter(Input.Log.class::isInstance)
-                .map(one -> LogReading.readFigures(
-                        ((Input.Log) one).recording(), rules, SampleMemory.most() / atOnce));
+                .map(one -> LogReading.readFigures(((Input.Log) one).recording(), rules, SampleMemory.most() / atOnce));
         counted.count().ended();
         return new Looked(
                 log,

@@ -1,5 +1,7 @@
 package org.nextpull.intake;
 
+import java.nio.ByteBuffer;
+import java.nio.ByteOrder;
 import java.util.Locale;
 import java.util.Set;
 
@@ -27,7 +29,15 @@ public final class NumberReader {
     /** Stands for no separator, and for a character that is in no number. */
     private static final byte NO_SIGN = 0;
 
+    /** The same byte eight times. */
+    private static final long EACH = 0x0101010101010101L;
+
+    private static final long HIGH_BITS = 0x80 * EACH;
+
     private final byte[] plain = new byte[32];
+    /** The bytes that were read last, eight at a time. */
+    private ByteBuffer words = ByteBuffer.wrap(plain).order(ByteOrder.LITTLE_ENDIAN);
+
     private final byte decimal;
     private final NumberStyle style;
     private final double[] powers = powers();
@@ -88,6 +98,51 @@ public final class NumberReader {
      * @return where the field ends; -1 where it is no plain number, or one with more digits than are exact
      */
     public int plain(byte[] buffer, int start, int end, byte separator) {
+        int after = start + Long.BYTES <= end ? shortPlain(buffer, start, separator) : -1;
+        return after < 0 ? longPlain(buffer, start, end, separator) : after;
+    }
+
+    /**
+     * Reads digits with at most one decimal sign among the next eight bytes, all at once: where the field ends with its eighth byte at the
+     * latest, else -1. Bytes are digits where they differ from '0' by no more than 9; eight digits are then put together in pairs, fours and
+     * eights (Lemire 2019, "Number parsing at a gigabyte per second").
+     */
+    private int shortPlain(byte[] buffer, int start, byte separator) {
+        if (words.array() != buffer) {
+            words = ByteBuffer.wrap(buffer).order(ByteOrder.LITTLE_ENDIAN);
+        }
+        long digits = words.getLong(start) ^ ('0' * EACH);
+        long others = (((digits & ~HIGH_BITS) + 0x76 * EACH) | digits) & HIGH_BITS;
+        int count = Long.numberOfTrailingZeros(others) / Byte.SIZE;
+        if (count == 0 || count == Long.BYTES) {
+            return -1;
+        }
+        int end = start + count;
+        int places = 0;
+        if (buffer[end] == decimal) {
+            long behind = others & (others - 1);
+            if (behind == 0) {
+                return -1;
+            }
+            places = Long.numberOfTrailingZeros(behind) / Byte.SIZE - count - 1;
+            long before = (1L << (Byte.SIZE * count)) - 1;
+            digits = (digits & before) | ((digits >>> Byte.SIZE) & ~before);
+            end += places + 1;
+        }
+        if (buffer[end] != separator && buffer[end] != '\n' && buffer[end] != '\r') {
+            return -1;
+        }
+        // the first digit goes to the lowest byte but for zeros before it
+        digits <<= Long.SIZE - Byte.SIZE * (count + places);
+        digits = digits * 10 + (digits >>> 8);
+        digits = ((digits & 0xFF000000FFL) * (100 + (1_000_000L << 32))
+                        + ((digits >>> 16) & 0xFF000000FFL) * (1 + (10_000L << 32)))
+                >>> 32;
+        value = digits / powers[places];
+        return end;
+    }
+
+    private int longPlain(byte[] buffer, int start, int end, byte separator) {
         int at = start;
         while (at < end && buffer[at] == ' ') {
             at++;

@@ -2,6 +2,7 @@ package org.nextpull.intake;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.nio.charset.StandardCharsets;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -93,5 +94,42 @@ class NumberReaderTest {
     @ValueSource(strings = {"1,23", "1,2345", "1,234,56", ",234", "1,234'567", "1234,567"})
     void marksThatDoNotPartThousandsMakeNoNumber(String text) {
         assertThat(points.read(text)).isEqualTo(NumberReader.Kind.TEXT);
+    }
+
+    @Test
+    void aFieldAmongOthersIsReadAsTextIsAndEndsAtItsSeparator() {
+        Random random = new Random(7);
+        for (int round = 0; round < 20_000; round++) {
+            int digits = 1 + random.nextInt(9);
+            StringBuilder text = new StringBuilder();
+            for (int digit = 0; digit < digits; digit++) {
+                text.append((char) ('0' + random.nextInt(10)));
+            }
+            text.insert(random.nextInt(digits + 1), random.nextBoolean() ? "." : "");
+            String before = "x".repeat(random.nextInt(3));
+            char end = ",\n\r".charAt(random.nextInt(3));
+            byte[] bytes = (before + text + end + "12.5,9,7").getBytes(StandardCharsets.US_ASCII);
+
+            int after = points.plain(bytes, before.length(), bytes.length, (byte) ',');
+
+            assertThat(after).as(text.toString()).isEqualTo(before.length() + text.length());
+            assertThat(points.value()).as(text.toString()).isEqualTo(Double.parseDouble(text.toString()));
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "1.2.3,4567890",
+                "12x,4567890",
+                "1234:56,7890",
+                ".,345678",
+                "12;345678,1",
+                "1/2,34567",
+                "123456.7.8,9"
+            })
+    void aFieldThatIsNoPlainNumberIsLeftToOthers(String text) {
+        byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
+        assertThat(points.plain(bytes, 0, bytes.length, (byte) ',')).isNegative();
     }
 }
