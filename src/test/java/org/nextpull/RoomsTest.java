@@ -53,7 +53,7 @@ class RoomsTest {
             Map.entry("notebook", RESULT_ROOMS + " session"),
             Map.entry("api", RESULT_ROOMS + " math intake session"),
             Map.entry("chart", RESULT_ROOMS + " session"),
-            Map.entry("simulator", "engine intake session plan channel unit finding fit advice"),
+            Map.entry("simulator", "engine intake session alarm plan channel unit finding fit advice"),
             Map.entry("live", RESULT_ROOMS + " intake notebook session"),
             Map.entry("report", RESULT_ROOMS + " chart notebook session"),
             Map.entry("app", RESULT_ROOMS + " intake session notebook chart simulator live report"),

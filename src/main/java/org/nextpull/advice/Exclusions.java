@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Predicate;
+import java.util.stream.DoubleStream;
 import org.nextpull.unit.Lambda;
 
 /**
@@ -83,7 +84,7 @@ final class Exclusions {
      * Most advanced clean advance at a speed, less what a leaner mixture gives up; an exhaust that was too hot and that more advance
      * cools counts as clean toward it. Where every pull knocked there, so far below the
      * least of them that a step from it keeps the margin; where no pull got there, so far below what stood there that a step from it
-     * goes no further.
+     * goes no further. Between two held speeds what stood there counts as clean, as far as a step from it stays within what both ran clean.
      */
     double mostAdvancedClean(double rpm, Optional<Lambda> lambda) {
         double clean = Double.NEGATIVE_INFINITY;
@@ -104,7 +105,27 @@ final class Exclusions {
             return clean;
         }
         double step = rules.largestStepDeg();
-        return least < Double.POSITIVE_INFINITY ? least - step - rules.knockMarginDeg() : stood - step;
+        if (least < Double.POSITIVE_INFINITY) {
+            return least - step - rules.knockMarginDeg();
+        }
+        return Math.max(stood - step, Math.min(stood, betweenHeld(rpm, lambda) - step));
+    }
+
+    /** Most advance that was run clean at both of the held speeds next to a speed; minus infinity where it does not lie between two. */
+    private double betweenHeld(double rpm, Optional<Lambda> lambda) {
+        OptionalDouble below = held().filter(speed -> speed < rpm).max();
+        OptionalDouble above = held().filter(speed -> speed > rpm).min();
+        return below.isEmpty() || above.isEmpty()
+                ? Double.NEGATIVE_INFINITY
+                : Math.min(heldClean(below.getAsDouble(), lambda), heldClean(above.getAsDouble(), lambda));
+    }
+
+    private DoubleStream held() {
+        return pulls.stream().flatMapToDouble(pull -> pull.heldRpm().stream());
+    }
+
+    private double heldClean(double rpm, Optional<Lambda> lambda) {
+        return Math.min(mostAdvancedClean(rpm, lambda), banDeg(rpm, lambda));
     }
 
     /** What clean pulls ran at a speed, whatever their mixture, degrees in order; empty where none got there. */

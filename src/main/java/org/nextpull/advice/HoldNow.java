@@ -15,6 +15,11 @@ import java.util.OptionalDouble;
  */
 public record HoldNow(
         Step step, int number, int count, double rpm, OptionalDouble advanceDeg, OptionalDouble leftS, int plateaus) {
+    /** Whether all speeds are done. */
+    public boolean isOver() {
+        return step == Step.PROVE;
+    }
+
     /** What to do. */
     public enum Step {
         /** Go to the speed, full load. */

@@ -21,8 +21,8 @@ final class SettingGrid {
     private final double[][] share;
 
     /**
-     * @param present map that stands in the engine; its breakpoints are the cells, and those that feed no row keep its values where no limit
-     *     forbids them
+     * @param present map that stands in the engine; its breakpoints are the cells, and those that feed no row and lie outside them keep its values
+     *     where no limit forbids them
      */
     SettingGrid(double[] rows, SparkMap present, double resolutionDeg) {
         this.rows = rows.clone();
@@ -76,11 +76,15 @@ final class SettingGrid {
         List<SparkMap.Cell> made = new ArrayList<>();
         for (int c = 0; c < cells.length; c++) {
             double stands = present.cells().get(c).advance().deg();
-            double limited = feeds(c) ? value[c] : Math.min(stands, limit.applyAsDouble(cells[c]));
+            double limited = feeds(c) || isBetweenRows(c) ? value[c] : Math.min(stands, limit.applyAsDouble(cells[c]));
             double deg = limited == stands ? stands : values.down(limited);
             made.add(new SparkMap.Cell(cells[c], Advance.ofDeg(deg)));
         }
         return new SparkMap(made);
+    }
+
+    private boolean isBetweenRows(int cell) {
+        return rows[0] < cells[cell] && cells[cell] < rows[rows.length - 1];
     }
 
     private boolean feeds(int cell) {

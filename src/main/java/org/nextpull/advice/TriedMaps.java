@@ -1,6 +1,7 @@
 package org.nextpull.advice;
 
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.function.Supplier;
@@ -55,7 +56,8 @@ final class TriedMaps {
                             .map(number -> SparkMap.flat(Advance.ofDeg(grid.meant(number.deg()))))
                             .or(lastOf(last))
                     : rows.isEmpty() ? guessed(pull, last) : Optional.of(withCellsBeside(logged(rows, grid)));
-            spark.ifPresent(map -> tried.add(tried(pull, map, rows)));
+            spark.map(map -> pull.isHeld() && !rows.isEmpty() ? heldIn(map, rows.get(0).rpm()) : map)
+                    .ifPresent(map -> tried.add(tried(pull, map, rows)));
             last = rows.isEmpty() && ignition.isMap() ? last : spark;
         }
         return tried;
@@ -95,7 +97,7 @@ final class TriedMaps {
     /** A brake that holds a speed clears it and no other. */
     private static SpeedBand around(List<Figures.AtSpeed> rows) {
         double rpm = rows.stream().mapToDouble(Figures.AtSpeed::rpm).findFirst().orElse(0);
-        return new SpeedBand(Math.max(0, rpm - 1), rpm + 1);
+        return TriedPull.aroundHeld(rpm);
     }
 
     private List<TriedPull.KnockFlag> flags(KnockHeard knock) {
@@ -149,6 +151,22 @@ final class TriedMaps {
                 beside(rows, known[i + 1], last, known[i]).ifPresent(cells::add);
             }
         }
+        return new SparkMap(cells);
+    }
+
+    /** What a held speed ran, as far around it as knock there would forbid; further off stands what stood before the day. */
+    private SparkMap heldIn(SparkMap run, double rpm) {
+        double from = rpm - Exclusions.AROUND_RPM;
+        double to = rpm + Exclusions.AROUND_RPM;
+        List<SparkMap.Cell> cells = new ArrayList<>();
+        for (double speed : new double[] {Math.max(0, from), rpm, to}) {
+            cells.add(new SparkMap.Cell(speed, Advance.ofDeg(run.degAt(rpm))));
+        }
+        present.stream()
+                .flatMap(map -> map.cells().stream())
+                .filter(cell -> cell.rpm() < from || cell.rpm() > to)
+                .forEach(cells::add);
+        cells.sort(Comparator.comparingDouble(SparkMap.Cell::rpm));
         return new SparkMap(cells);
     }
 

@@ -26,6 +26,8 @@ public record TriedPull(
         List<KnockFlag> flags,
         boolean metLimit,
         boolean isCooledByAdvance) {
+    private static final double HELD_WITHIN_RPM = 1;
+
     public TriedPull {
         flags = List.copyOf(flags);
     }
@@ -44,6 +46,19 @@ public record TriedPull(
     /** Whether it ran through most of some speeds, and not only held one or two of them: only then was its spark run as a map. */
     boolean isRunOver(double[] rpm) {
         return 2 * Arrays.stream(rpm).filter(reached::contains).count() > rpm.length;
+    }
+
+    /** The speed that it held; empty where it ran through several. */
+    OptionalDouble heldRpm() {
+        double width = reached.toRpm() - reached.fromRpm();
+        return width <= 2 * HELD_WITHIN_RPM
+                ? OptionalDouble.of(reached.fromRpm() + width / 2)
+                : OptionalDouble.empty();
+    }
+
+    /** Speeds that a brake clears which holds one. */
+    static SpeedBand aroundHeld(double rpm) {
+        return new SpeedBand(Math.max(0, rpm - HELD_WITHIN_RPM), rpm + HELD_WITHIN_RPM);
     }
 
     TriedPull withFlags(List<KnockFlag> newFlags) {

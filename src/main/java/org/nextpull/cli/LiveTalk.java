@@ -27,6 +27,7 @@ import org.nextpull.report.WatchText;
 import org.nextpull.report.text.AdviseText;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
+import org.nextpull.unit.Advance;
 
 /** A running session in a terminal: plain lines, each with the time of day, and what is typed between them. */
 final class LiveTalk implements LiveSession.Listener {
@@ -71,11 +72,11 @@ final class LiveTalk implements LiveSession.Listener {
     @Override
     public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
         List<String> lines = new ArrayList<>();
-        if (isNewest(pull.pull(), state)) {
+        if (isNewest(pull.pull(), state) && state.holding().isEmpty()) {
             state.advice().ifPresent(advice -> lines.addAll(next(advice, state.waitBeforeNextS())));
             said = state.advice();
-            cooling = state.waitBeforeNextS().isPresent();
         }
+        cooling = state.waitBeforeNextS().isPresent();
         lines.addAll(words.pull(state.result(), pull.pull()));
         pull.pull().findings().stream()
                 .filter(finding -> finding.severity() != Finding.Severity.NOTE)
@@ -114,16 +115,18 @@ final class LiveTalk implements LiveSession.Listener {
         }
         if (cooling && state.coolDownLeftS().isEmpty() && state.pullSinceS().isEmpty()) {
             lines.add(words.cooledDown());
-            state.advice().ifPresent(advice -> lines.addAll(words.next(advice)));
-            said = state.advice();
+            holdSaid = Optional.empty();
+            said = Optional.empty();
         }
         cooling = cooling && state.coolDownLeftS().isPresent();
         running = state.pullSinceS().isPresent();
-        state.advice().filter(advice -> !running && isNews(advice)).ifPresent(advice -> {
-            lines.addAll(next(advice, state.waitBeforeNextS()));
-            said = Optional.of(advice);
-        });
         hold(state).ifPresent(lines::add);
+        state.advice()
+                .filter(advice -> !running && state.holding().isEmpty() && isNews(advice))
+                .ifPresent(advice -> {
+                    lines.addAll(next(advice, state.waitBeforeNextS()));
+                    said = Optional.of(advice);
+                });
         waiting(state).ifPresent(lines::add);
         lines.addAll(failing(state));
         out.timed(state.at().wallMs(), lines);
@@ -153,7 +156,19 @@ final class LiveTalk implements LiveSession.Listener {
             return Optional.empty();
         }
         holdSaid = now.map(LiveTalk::gist);
-        return now.map(HoldText::sentence).map(line -> now.get().step().isClose() ? line + BELL : line);
+        HoldNow.Step step = now.get().step();
+        String line = step == HoldNow.Step.GO && state.coolDownLeftS().isPresent()
+                ? HoldText.afterCoolDown(now.get(), state.coolDownLeftS().getAsDouble())
+                : HoldText.sentence(now.get());
+        return Optional.of(step.isClose() ? line + BELL : line);
+    }
+
+    /** The advance that is asked for at a held speed. */
+    private static Optional<EngineSetting> asked(HoldNow now) {
+        return now.advanceDeg().isPresent()
+                ? Optional.of(EngineSetting.ofNumbers(
+                        Optional.of(Advance.ofDeg(now.advanceDeg().getAsDouble())), Optional.empty(), Optional.empty()))
+                : Optional.empty();
     }
 
     private static HoldNow gist(HoldNow now) {
@@ -222,7 +237,10 @@ final class LiveTalk implements LiveSession.Listener {
         }
 
         private Optional<EngineSetting> proposed() {
-            return state.advice().flatMap(Advice::setting);
+            return state.holding().isPresent()
+                    ? state.holding()
+                            .flatMap(LiveTalk::asked)
+                    : state.advice().flatMap(Advice::setting);
         }
 
         @Override
@@ -239,7 +257,10 @@ final class LiveTalk implements LiveSession.Listener {
 
         @Override
         public void why() {
-            out.answer(state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
+            out.answer(
+                    state.holding().isPresent()
+                            ? List.of(HoldText.sentence(state.holding().get()), HoldText.HOW)
+                            : state.advice().map(words::why).orElse(List.of(LiveText.NOTHING_SWEPT)));
         }
 
         @Override

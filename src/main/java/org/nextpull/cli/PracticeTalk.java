@@ -3,14 +3,19 @@ package org.nextpull.cli;
 import java.io.IOException;
 import java.io.PrintWriter;
 import java.util.List;
+import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.HoldText;
+import org.nextpull.report.LiveText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.text.AdviseText;
@@ -19,6 +24,7 @@ import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.session.SessionResult;
 import org.nextpull.simulator.Practice;
+import org.nextpull.unit.Advance;
 import org.nextpull.unit.Quantity;
 
 /** The conversation of a practice day: proposes, reads what is typed, runs the pull, until the user or the advice ends it. */
@@ -30,6 +36,9 @@ final class PracticeTalk implements LiveTyped.Reply {
     private final AdviceText words;
     private boolean goesOn = true;
     private boolean debriefed;
+    /** Pulls at held speeds that were told. */
+    private int told;
+
 
     PracticeTalk(Console console, Practice practice, Shown shown) {
         this.console = console;
@@ -92,7 +101,9 @@ final class PracticeTalk implements LiveTyped.Reply {
 
     @Override
     public void asProposed() {
-        if (isOver()) {
+        if (practice.hold().isPresent()) {
+            hold(Optional.empty());
+        } else if (isOver()) {
             end();
         } else {
             pull(practice.advice().setting().orElseThrow());
@@ -101,7 +112,7 @@ final class PracticeTalk implements LiveTyped.Reply {
 
     @Override
     public void why() {
-        out.println(words.because(practice.advice()));
+        out.println(practice.hold().isPresent() ? HoldText.HOW : words.because(practice.advice()));
     }
 
     @Override
@@ -126,6 +137,10 @@ final class PracticeTalk implements LiveTyped.Reply {
     }
 
     private void propose() {
+        if (practice.hold().isPresent()) {
+            out.println(HoldText.sentence(practice.hold().get()));
+            return;
+        }
         Advice advice = practice.advice();
         out.println(words.headline(advice));
         if (isOver()) {
@@ -136,10 +151,34 @@ final class PracticeTalk implements LiveTyped.Reply {
     /** What was left out is as proposed, else as last run. */
     @Override
     public void set(EngineSetting typed) {
+        if (practice.hold().isPresent()) {
+            hold(typed.advance());
+            return;
+        }
         List<EngineSetting> before = practice.settings();
         EngineSetting like =
                 practice.advice().setting().orElseGet(() -> before.isEmpty() ? typed : before.get(before.size() - 1));
         pull(typed.orElse(like));
+    }
+
+    /** Holds the speed of the moment; a sign to close the throttle is followed. */
+    private void hold(Optional<Advance> advance) {
+        Outcome<HoldNow> held = practice.hold(advance);
+        say(held.findings());
+        held.value().filter(said -> said.step().isClose()).ifPresent(said -> {
+            out.println(HoldText.sentence(said));
+            LiveText live = new LiveText(shown);
+            List<MeasuredPull> pulls = practice.result().pulls();
+            pulls.subList(told, pulls.size()).stream()
+                    .flatMap(pull -> live.pull(practice.result(), pull).stream())
+                    .filter(line -> !line.startsWith(" "))
+                    .forEach(line -> out.println("  " + line));
+            told = pulls.size();
+            if (practice.hold().isEmpty()) {
+                out.println(HoldText.PROVE);
+            }
+        });
+        propose();
     }
 
     private void pull(EngineSetting setting) {
@@ -151,6 +190,9 @@ final class PracticeTalk implements LiveTyped.Reply {
         List<MeasuredPull> pulls = practice.result().pulls();
         out.println("Pull " + practice.pulls() + " at " + AdviceText.setting(setting)
                 + (pulls.isEmpty() ? "" : measured(pulls.get(pulls.size() - 1))));
+        say(practice.result().found().stream()
+                .filter(finding -> finding.code() == FindingCode.HELD_AGAINST_PULL)
+                .toList());
         propose();
     }
 

@@ -11,6 +11,7 @@ import org.nextpull.channel.Samples;
 import org.nextpull.intake.wire.Arrival;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.session.HoldGuide;
 
 /** What the rows of a session show as they come, each source for itself: values, the course of a pull, held speeds, and alarms. */
 final class LiveRows {
@@ -43,7 +44,7 @@ final class LiveRows {
         trace.take(samples, now.seconds());
         guide.ifPresent(hold -> hold.take(samples, now.seconds()));
         List<Alarm.Event> events = written ? alarms.take(source, samples) : List.of();
-        if (events.stream().anyMatch(event -> event.kind() != Alarm.Event.Kind.CLEARED)) {
+        if (!alarms.sounding().isEmpty()) {
             guide.ifPresent(HoldGuide::limit);
         }
         return events;
@@ -52,6 +53,7 @@ final class LiveRows {
     /** Limits hold from now on. */
     void limits(AlarmWatch.Rules rules) {
         alarms.limits(rules);
+        guide.ifPresent(hold -> hold.limits(rules.limits()));
     }
 
     List<LiveState.LatestValue> values(ArrivalTime now) {

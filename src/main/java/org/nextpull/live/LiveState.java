@@ -71,9 +71,15 @@ public record LiveState(
         return result.advice();
     }
 
+    /** What to do now at held speeds; empty where the plan holds none, and when all are done: then the advice says what comes next. */
+    public Optional<HoldNow> holding() {
+        return hold.filter(now -> !now.isOver());
+    }
+
     /** What is left of the time between pulls, in s, where another pull is wanted. */
     public OptionalDouble waitBeforeNextS() {
-        return advice().filter(advice -> advice.action() != Action.STOP).isPresent()
+        return holding().isPresent()
+                        || advice().filter(advice -> advice.action() != Action.STOP).isPresent()
                 ? coolDownLeftS
                 : OptionalDouble.empty();
     }

@@ -12,6 +12,10 @@ public final class HoldText {
     /** What is asked for after a held speed. */
     public static final String COOL = "Let it cool.";
 
+    /** What is asked for when all speeds are done. */
+    public static final String PROVE =
+            "All held speeds are done. Run the map that is advised over the band: a pull confirms it.";
+
     private HoldText() {}
 
     /** One line. */
@@ -23,11 +27,21 @@ public final class HoldText {
             case GO -> "Hold " + speed + " " + which(now) + " at full load with " + advance + ".";
             case SET -> "Set " + advance + " at " + speed + "." + left;
             case HOLD -> "Hold still at " + speed + " and " + advance + "." + left;
-            case PROVE ->
-                "All held speeds are done. Run one pull over the band with the map that is advised: it proves it.";
+            case PROVE -> PROVE;
             case CLOSE_DONE, CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME ->
                 AlarmText.act(Counsel.LIFT) + ". " + speed + " " + which(now) + " " + why(now) + " " + COOL;
         };
+    }
+
+    /** How the next advance at a held speed is found. */
+    public static final String HOW =
+            "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps below.";
+
+    /** The speed that comes next, while the engine cools down. */
+    public static String afterCoolDown(HoldNow now, double leftS) {
+        String next = sentence(now);
+        return "WAIT " + Shown.fixed(Math.ceil(leftS), 0) + " s. Then " + Character.toLowerCase(next.charAt(0))
+                + next.substring(1);
     }
 
     /** Why the throttle is to be closed at once; empty where it is not, or where the speed is done as it should be. */

@@ -3,6 +3,7 @@ package org.nextpull.report;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.Set;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
@@ -43,8 +44,8 @@ public final class LiveText {
         List<String> lines = new ArrayList<>();
         PullChange change = PullChange.of(result, pull);
         KnockText.sentence(pull, result.plan().band()).ifPresent(lines::add);
-        lines.add((pull.isPull() ? "Pull " : "Stretch ") + pull.number() + ": " + outcome(result, pull, change) + ", "
-                + ran(pull.setting()) + ", " + knock(pull.knock().mark()) + ".");
+        lines.add((pull.isPull() ? "Pull " : "Stretch ") + pull.number() + ": " + outcome(result, pull, change)
+                + heldAt(pull) + ", " + ran(pull.setting()) + ", " + knock(pull.knock().mark()) + ".");
         List<String> against = new ArrayList<>();
         change.best().ifPresent(best -> against.add(against(best) + " on best (pull " + best.pull() + ")"));
         change.baseline()
@@ -67,6 +68,11 @@ public final class LiveText {
             return shown.value(quantity, change.response().getAsDouble());
         }
         return "no response, " + PullColumn.status(pull);
+    }
+
+    private static String heldAt(MeasuredPull pull) {
+        OptionalDouble rpm = PullChange.heldRpm(pull);
+        return rpm.isPresent() ? " at " + Shown.fixed(rpm.getAsDouble(), 0) + " rpm" : "";
     }
 
     private static String against(PullChange.Against against) {

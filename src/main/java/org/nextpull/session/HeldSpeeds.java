@@ -95,11 +95,16 @@ final class HeldSpeeds {
         return pull.figures().map(Figures::rows).orElse(List.of());
     }
 
+    /** Whether a brake that was told to hold one speed may have held both, in rpm. */
+    static boolean isOne(double rpm, double otherRpm) {
+        return Math.abs(rpm - otherRpm) <= ONE_SPEED * Math.max(rpm, otherRpm);
+    }
+
     private static Map<Double, Double> meant(List<Double> rising) {
         Map<Double, Double> meant = new TreeMap<>();
         List<Double> together = new ArrayList<>();
         for (double rpm : rising) {
-            if (!together.isEmpty() && rpm - together.get(together.size() - 1) > ONE_SPEED * rpm) {
+            if (!together.isEmpty() && !isOne(together.get(together.size() - 1), rpm)) {
                 close(together, meant);
             }
             together.add(rpm);

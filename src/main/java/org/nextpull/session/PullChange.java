@@ -6,11 +6,12 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.stream.Collectors;
+import org.nextpull.response.Figures;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.response.Reading;
 
 /**
- * What one pull reads beside the others of its configuration.
+ * What one pull reads beside the others of its configuration, one of a held speed beside those of that speed.
  *
  * @param response its response in N.m or W; empty where it gives none
  * @param best beside the best clean one of the others
@@ -36,6 +37,7 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
         List<Reading> readings = Reading.of(result.pulls(), result.plan().goal().response()).stream()
                 .filter(reading -> reading.pull().setting().isSameConfiguration(pull.setting()))
                 .filter(reading -> reading.pull().order() <= pull.order())
+                .filter(reading -> isAtOneSpeed(reading.pull(), pull))
                 .toList();
         Optional<Reading> own = readings.stream()
                 .filter(reading -> reading.pull().number() == pull.number())
@@ -56,6 +58,23 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
                         .min(Comparator.comparingDouble(
                                 reading -> reading.pull().order()))
                         .map(other -> against(own.get(), other)));
+    }
+
+    /** The speed at which a pull was held, as the day has it; empty for one over the band. */
+    public static OptionalDouble heldRpm(MeasuredPull pull) {
+        return pull.figures().stream()
+                .flatMap(figures -> figures.rows().stream())
+                .filter(row -> pull.isHeld())
+                .mapToDouble(Figures.AtSpeed::rpm)
+                .findFirst();
+    }
+
+    private static boolean isAtOneSpeed(MeasuredPull one, MeasuredPull other) {
+        OptionalDouble rpm = heldRpm(one);
+        OptionalDouble otherRpm = heldRpm(other);
+        return rpm.isPresent() && otherRpm.isPresent()
+                ? HeldSpeeds.isOne(rpm.getAsDouble(), otherRpm.getAsDouble())
+                : rpm.isEmpty() && otherRpm.isEmpty();
     }
 
     private static Against against(Reading own, Reading other) {

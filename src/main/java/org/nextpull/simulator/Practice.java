@@ -11,6 +11,7 @@ import java.util.Objects;
 import java.util.Optional;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.channel.AskedSetting;
@@ -30,6 +31,7 @@ import org.nextpull.session.OperatorActions;
 import org.nextpull.session.Session;
 import org.nextpull.session.SessionInput;
 import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Advance;
 
 /**
  * A day of practice on the model engine, without any terminal: it proposes, somebody sets, the engine pulls, its log is read as any other
@@ -40,10 +42,14 @@ public final class Practice {
 
     private final Map<String, SimulatedEngine> rigs;
     private final Bench bench;
+    /** The engine at held speeds; empty for a plan that holds none. */
+    private final Optional<HeldEngine> held;
+
     /** Label of the candidate that is fitted; empty for a plan without any. */
     private String fitted;
 
     private final List<Samples> parts = new ArrayList<>();
+    private int knocking;
     private final List<EngineSetting> settings = new ArrayList<>();
     private OperatorActions acts = OperatorActions.none();
     private SessionResult result;
@@ -52,6 +58,7 @@ public final class Practice {
         this.rigs = rigs;
         this.fitted = rigs.keySet().iterator().next();
         this.bench = rig().bench();
+        this.held = HeldEngine.of(rig());
         this.result = Session.evaluate(SessionInput.of(plan(), List.of(), List.of()));
     }
 
@@ -82,7 +89,7 @@ public final class Practice {
 
     /** Pulls run so far, excluded ones among them. */
     public int pulls() {
-        return parts.size();
+        return held.isPresent() ? result.pulls().size() : parts.size();
     }
 
     /** The settings of the pulls so far, in order. */
@@ -103,11 +110,54 @@ public final class Practice {
         if (advice().reason() instanceof Reason.ChangeOver to && rigs.containsKey(to.label())) {
             fitted = to.label();
         }
-        return run(setting, words().isEmpty() ? Optional.empty() : Optional.of(fitted))
-                .map(pull -> {
-                    result = evaluate();
-                    return result;
-                });
+        Outcome<?> pulled = held.isPresent()
+                ? held.get().pull(setting).map(number -> log(held.get(), setting))
+                : run(setting, words().isEmpty() ? Optional.empty() : Optional.of(fitted));
+        return pulled.map(pull -> {
+            result = evaluate();
+            return result;
+        });
+    }
+
+    /** What to do at the held speeds of the plan; empty where it holds none, and when all are done. */
+    public Optional<HoldNow> hold() {
+        return held.map(HeldEngine::now).filter(now -> !now.isOver());
+    }
+
+    /**
+     * Holds the speed that is asked for until there is something new to do. When that is to close the throttle it is closed, the engine
+     * cools down, and the day is read anew.
+     *
+     * @param typed the advance to set; empty for the one that is asked for
+     * @return what was said last, or why the speed was not held
+     * @throws IllegalStateException where no speed is to be held
+     */
+    public Outcome<HoldNow> hold(Optional<Advance> typed) {
+        HeldEngine engine = held.orElseThrow(() -> new IllegalStateException("the plan holds no speed"));
+        HoldNow before = engine.now();
+        Advance advance = typed.orElseGet(() -> Advance.ofDeg(
+                before.advanceDeg().orElseGet(() -> rig().spark(rig().startSetting()).degAt(before.rpm()))));
+        EngineSetting setting =
+                EngineSetting.ofNumbers(Optional.of(advance), Optional.empty(), Optional.empty());
+        List<Finding> outside = PlanSpan.check(plan(), setting);
+        if (!outside.isEmpty()) {
+            return Outcome.failed(outside);
+        }
+        return engine.hold(advance).map(said -> {
+            log(engine, setting);
+            if (said.step().isClose()) {
+                result = evaluate();
+            }
+            return said;
+        });
+    }
+
+    private int log(HeldEngine engine, EngineSetting setting) {
+        List<Samples> rows = engine.taken();
+        knocking += isKnock(rows) ? 1 : 0;
+        parts.addAll(rows);
+        settings.add(setting);
+        return parts.size();
     }
 
     /** Runs a pull at any setting that the engine can run, and leaves the advice as it is. */
@@ -116,6 +166,7 @@ public final class Practice {
                 bench.pull(rig(label).benchSetting(setting, label), rig().kit().program());
         pulled.value().ifPresent(pull -> {
             parts.add(pull.samples());
+            knocking += isKnock(List.of(pull.samples())) ? 1 : 0;
             settings.add(setting);
         });
         return pulled;
@@ -132,6 +183,7 @@ public final class Practice {
         taken.value().ifPresent(now -> {
             acts = now;
             result = evaluate();
+            held.ifPresent(engine -> engine.limits(result.plan().limits()));
         });
         return taken.findings();
     }
@@ -156,8 +208,7 @@ public final class Practice {
     }
 
     private Debrief debrief(SimulatedEngine of, Optional<EngineSetting> leave) {
-        int knocking = (int) parts.stream().filter(this::knocked).count();
-        return Debrief.of(of, parts.size(), knocking, leave);
+        return Debrief.of(of, pulls(), knocking, leave);
     }
 
     /** The engine on the fuel of what is left, or of what is fitted while the day runs. */
@@ -214,9 +265,9 @@ public final class Practice {
         return rows;
     }
 
-    private boolean knocked(Samples samples) {
+    private boolean isKnock(List<Samples> run) {
         SimulatedEngine.KnockCount count = new SimulatedEngine.KnockCount(rig());
-        count.add(samples);
+        run.forEach(count::add);
         return count.isHeard();
     }
 

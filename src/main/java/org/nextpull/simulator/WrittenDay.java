@@ -65,6 +65,12 @@ public record WrittenDay(String log, String truth, Optional<String> settings, in
 
     private static Outcome<WrittenDay> following(
             Practice practice, LogDialect dialect, Consumer<EngineSetting> progress) {
+        while (practice.hold().isPresent()) {
+            List<Finding> wrong = practice.hold(Optional.empty()).findings();
+            if (!wrong.isEmpty()) {
+                return Outcome.failed(wrong);
+            }
+        }
         int patience = PATIENCE * Math.max(1, practice.plan().candidates().size());
         while (practice.advice().action() != Action.STOP && practice.pulls() < patience) {
             EngineSetting setting = practice.advice().setting().orElseThrow();

@@ -107,6 +107,52 @@ class HeldSpeedsTest {
     }
 
     @Test
+    void betweenTwoHeldSpeedsTheMapGoesAStepBeyondWhatStoodAndNotBeyondWhatBothRanClean() {
+        SweepPlan plan = Days.plan("""
+                [band]
+                from_rpm = 2900
+                to_rpm = 5100
+                [pull]
+                kind = "hold"
+                [timing]
+                sets = "map"
+                map_rpm = [2500, 3000, 3500, 4000, 4500, 5000, 5500]
+                present_map = [[2500, 14], [3000, 16], [4000, 17], [5000, 26], [5500, 27]]
+                least_deg = 10
+                most_deg = 46
+                largest_step_deg = 3
+                """);
+        BenchLog log = new BenchLog(20, 1).noise(3, 0.5);
+        for (int speed = 0; speed < 3; speed++) {
+            log.idle(90);
+            for (int off : List.of(-6, -3, 0, 3, 6)) {
+                log.advance(24 + off).torqueFactor(1 - 6e-4 * off * off).hold(3000 + 1000 * speed, 6);
+            }
+        }
+        SparkMap next = Session.evaluate(Days.ofLogs(plan, new Days.Named("held.csv", log)))
+                .verdict()
+                .flatMap(verdict -> verdict.advice().setting())
+                .flatMap(EngineSetting::map)
+                .orElseThrow();
+        assertThat(next.degAt(3500)).as("16.5 stood").isBetween(18.0, 19.5);
+        assertThat(next.degAt(4500)).as("21.5 stood, best is 24").isBetween(22.0, 24.5);
+        assertThat(next.degAt(2500)).as("not between two").isLessThanOrEqualTo(14);
+        assertThat(next.degAt(5500)).as("not between two").isLessThanOrEqualTo(27);
+    }
+
+    @Test
+    void pullsOfOneHeldSpeedAreSetBesideThoseOfThatSpeed() {
+        SessionResult result = Session.evaluate(Days.ofLogs(PLAN, new Days.Named("held.csv", stepped())));
+        List<MeasuredPull> pulls = result.pulls();
+
+        assertThat(PullChange.of(result, pulls.get(7)).best()).as("first at 4,000 rpm").isEmpty();
+        PullChange tenth = PullChange.of(result, pulls.get(9));
+        assertThat(tenth.baseline().orElseThrow().pull()).isEqualTo(8);
+        assertThat(tenth.best().orElseThrow().pull()).isEqualTo(9);
+        assertThat(PullChange.heldRpm(pulls.get(9))).hasValue(4000);
+    }
+
+    @Test
     void anAdvanceThatWasCleanAtOneHeldSpeedClearsNoOther() {
         BenchLog log = new BenchLog(20, 1).noise(3, 0.5);
         log.idle(90);

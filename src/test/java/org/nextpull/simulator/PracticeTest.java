@@ -3,14 +3,19 @@ package org.nextpull.simulator;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.util.HashSet;
 import java.util.Optional;
 import java.util.OptionalInt;
+import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
 import org.nextpull.unit.Advance;
 
@@ -139,5 +144,62 @@ class PracticeTest {
         practice.pull(practice.advice().setting().orElseThrow());
         assertThat(practice.result().hasPulls()).isTrue();
         assertThat(practice.result().verdict().orElseThrow().mixture()).isPresent();
+    }
+
+    private static final String HOLD = BOTH.substring(0, BOTH.indexOf("[mixture]")) + """
+            [pull]
+            kind = "hold"
+            hold_speeds = [4400, 5600]
+            [limits]
+            knock_events = 1
+            """;
+
+    private static HoldNow hold(Practice practice) {
+        return practice.hold(Optional.empty()).value().orElseThrow();
+    }
+
+    @Test
+    void heldSpeedsAreLedThroughAndAPullConfirmsTheirMap() {
+        Practice practice =
+                Practice.start(plan(HOLD.replace("start_deg = 20", "start_deg = 16")), 4).value().orElseThrow();
+        Set<Double> held = new HashSet<>();
+        while (practice.hold().isPresent()) {
+            held.add(practice.hold().get().rpm());
+            assertThat(held.size() + practice.pulls()).isLessThan(30);
+            hold(practice);
+        }
+        assertThat(held).containsExactlyInAnyOrder(4400.0, 5600.0);
+        assertThat(practice.result().pulls()).hasSizeGreaterThanOrEqualTo(8).allMatch(MeasuredPull::isHeld);
+        int plateaus = practice.pulls();
+        while (practice.advice().action() != Action.STOP) {
+            assertThat(practice.pulls()).isLessThan(plateaus + 6);
+            practice.pull(practice.advice().setting().orElseThrow());
+        }
+        assertThat(practice.result().found())
+                .extracting(Finding::code)
+                .contains(FindingCode.HELD_AGAINST_PULL);
+        assertThat(practice.debrief().torqueLeftPercent().orElseThrow()).isLessThan(0.6);
+    }
+
+    @Test
+    void anotherAdvanceThanTheOneThatIsAskedForIsNoPlateauAndTimeEndsTheSpeed() {
+        Practice practice = Practice.start(plan(HOLD.replace("[pull]", "[pull]\nhold_most_s = 12")), 4)
+                .value()
+                .orElseThrow();
+        Optional<Advance> other = Optional.of(Advance.ofDeg(17));
+        HoldNow now = practice.hold(other).value().orElseThrow();
+        assertThat(now.plateaus()).isZero();
+        assertThat(now.leftS().orElseThrow()).isLessThan(12);
+        assertThat(practice.hold(other).value().orElseThrow().step()).isEqualTo(HoldNow.Step.CLOSE_TIME);
+        assertThat(practice.hold().orElseThrow().rpm()).isEqualTo(5600);
+        assertThat(practice.hold(Optional.of(Advance.ofDeg(50))).findings().get(0).code())
+                .isEqualTo(FindingCode.RIG_SETTING_OUTSIDE);
+    }
+
+    @Test
+    void aLimitThatIsChangedEndsTheHoldThatPassesIt() {
+        Practice practice = Practice.start(plan(HOLD), 4).value().orElseThrow();
+        assertThat(practice.take(new OperatorAction.ChangeLimit("exhaust_c", 500))).isEmpty();
+        assertThat(hold(practice).step()).isEqualTo(HoldNow.Step.CLOSE_LIMIT);
     }
 }

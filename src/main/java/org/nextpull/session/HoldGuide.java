@@ -1,4 +1,4 @@
-package org.nextpull.live;
+package org.nextpull.session;
 
 import java.util.ArrayDeque;
 import java.util.ArrayList;
@@ -13,6 +13,7 @@ import org.nextpull.advice.PlannerRules;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.plan.Limits;
 import org.nextpull.plan.PullFacts;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
@@ -21,7 +22,7 @@ import org.nextpull.plan.TimingPlan;
  * Leads through held speeds while the engine runs: sees that torque has settled at an advance, and says the next one, the next speed, or
  * to close the throttle. A plan asks for it with {@code kind = "hold"} and {@code hold_speeds}. Knows only what the rows show.
  */
-final class HoldGuide {
+public final class HoldGuide {
     private static final Channel TIME = Channel.of(Role.TIME);
     private static final Channel SPEED = Channel.of(Role.ENGINE_SPEED);
     private static final Channel TORQUE = Channel.of(Role.TORQUE);
@@ -49,6 +50,7 @@ final class HoldGuide {
     private final List<Double> speeds;
     private final HoldPlanner planner;
     private final double mostS;
+    private Limits limits;
     private final double[] bansDeg;
 
     private final Deque<Moment> moments = new ArrayDeque<>();
@@ -73,6 +75,7 @@ final class HoldGuide {
         this.timing = timing;
         PullFacts.HeldSpeeds held = plan.pull().held();
         this.speeds = held.speedsRpm();
+        this.limits = plan.limits();
         this.mostS = held.mostS().orElse(USUAL_MOST_S);
         this.planner = new HoldPlanner(new PlannerRules.Spark(
                 timing.least().deg(),
@@ -86,13 +89,14 @@ final class HoldGuide {
     }
 
     /** A guide, where the plan holds speeds and steps the spark. */
-    static Optional<HoldGuide> of(SweepPlan plan) {
+    public static Optional<HoldGuide> of(SweepPlan plan) {
         boolean holds = plan.pull().kind() == PullFacts.Kind.HOLD
                 && !plan.pull().held().speedsRpm().isEmpty();
         return plan.timing().filter(timing -> holds).map(timing -> new HoldGuide(plan, timing));
     }
 
-    HoldNow now() {
+    /** What to do now. */
+    public HoldNow now() {
         int at = Math.min(speed, speeds.size() - 1);
         OptionalDouble left = loadedAtS.isPresent()
                 ? OptionalDouble.of(Math.max(0, mostS - (nowS - loadedAtS.getAsDouble())))
@@ -100,15 +104,20 @@ final class HoldGuide {
         return new HoldNow(step, at + 1, speeds.size(), speeds.get(at), set, left, plateaus.size());
     }
 
-    /** A limit was passed. */
-    void limit() {
+    /** A limit is passed. */
+    public void limit() {
         if (loadedAtS.isPresent() && !step.isClose()) {
             close(HoldNow.Step.CLOSE_LIMIT);
         }
     }
 
+    /** Limits hold from now on. */
+    public void limits(Limits now) {
+        limits = now;
+    }
+
     /** Takes rows as they come; a source without a clock is read by the session's. */
-    void take(Samples samples, double arrivedS) {
+    public void take(Samples samples, double arrivedS) {
         for (int row = 0; row < samples.rows() && speed < speeds.size(); row++) {
             nowS = samples.find(TIME, row).orElse(arrivedS);
             rpm = samples.find(SPEED, row).orElse(rpm);
@@ -160,7 +169,7 @@ final class HoldGuide {
 
     private void row(OptionalDouble torque, double knocks) {
         if (knocks > 0) {
-            double deg = advance.orElse(timing.least().deg()) - plan.limits().knockMarginDeg();
+            double deg = advance.orElse(timing.least().deg()) - limits.knockMarginDeg();
             for (int other = 0; other < bansDeg.length; other++) {
                 boolean everywhere = timing.sets() != TimingPlan.Sets.MAP;
                 bansDeg[other] = everywhere || other == speed ? Math.min(bansDeg[other], deg) : bansDeg[other];
@@ -178,8 +187,7 @@ final class HoldGuide {
     private boolean isTooHotSoon() {
         return exhaust.isPresent()
                 && nowS - loadedAtS.orElse(nowS) > THERMOCOUPLE_S
-                && plan.limits()
-                        .most()
+                && limits.most()
                         .exhaust()
                         .filter(most ->
                                 exhaustRate > 0 && exhaust.getAsDouble() + AHEAD_S * exhaustRate >= most.kelvins())

@@ -1,4 +1,4 @@
-package org.nextpull.live;
+package org.nextpull.session;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
