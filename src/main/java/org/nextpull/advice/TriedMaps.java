@@ -56,7 +56,9 @@ final class TriedMaps {
                             .map(number -> SparkMap.flat(Advance.ofDeg(grid.meant(number.deg()))))
                             .or(lastOf(last))
                     : rows.isEmpty() ? guessed(pull, last) : Optional.of(withCellsBeside(logged(rows, grid)));
-            spark.map(map -> pull.isHeld() && !rows.isEmpty() ? heldIn(map, rows.get(0).rpm()) : map)
+            spark.map(map -> pull.isHeld() && !rows.isEmpty()
+                            ? heldIn(map, rows.get(0).rpm())
+                            : map)
                     .ifPresent(map -> tried.add(tried(pull, map, rows)));
             last = rows.isEmpty() && ignition.isMap() ? last : spark;
         }

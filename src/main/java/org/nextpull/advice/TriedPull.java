@@ -51,9 +51,7 @@ public record TriedPull(
     /** The speed that it held; empty where it ran through several. */
     OptionalDouble heldRpm() {
         double width = reached.toRpm() - reached.fromRpm();
-        return width <= 2 * HELD_WITHIN_RPM
-                ? OptionalDouble.of(reached.fromRpm() + width / 2)
-                : OptionalDouble.empty();
+        return width <= 2 * HELD_WITHIN_RPM ? OptionalDouble.of(reached.fromRpm() + width / 2) : OptionalDouble.empty();
     }
 
     /** Speeds that a brake clears which holds one. */

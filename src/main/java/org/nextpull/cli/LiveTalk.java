@@ -238,8 +238,7 @@ final class LiveTalk implements LiveSession.Listener {
 
         private Optional<EngineSetting> proposed() {
             return state.holding().isPresent()
-                    ? state.holding()
-                            .flatMap(LiveTalk::asked)
+                    ? state.holding().flatMap(LiveTalk::asked)
                     : state.advice().flatMap(Advice::setting);
         }
 

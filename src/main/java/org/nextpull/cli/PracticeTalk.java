@@ -39,6 +39,8 @@ final class PracticeTalk implements LiveTyped.Reply {
     /** Pulls at held speeds that were told. */
     private int told;
 
+    /** Whether it was told what share of the held torque a pull made. */
+    private boolean confirmed;
 
     PracticeTalk(Console console, Practice practice, Shown shown) {
         this.console = console;
@@ -190,9 +192,11 @@ final class PracticeTalk implements LiveTyped.Reply {
         List<MeasuredPull> pulls = practice.result().pulls();
         out.println("Pull " + practice.pulls() + " at " + AdviceText.setting(setting)
                 + (pulls.isEmpty() ? "" : measured(pulls.get(pulls.size() - 1))));
-        say(practice.result().found().stream()
+        List<Finding> against = practice.result().found().stream()
                 .filter(finding -> finding.code() == FindingCode.HELD_AGAINST_PULL)
-                .toList());
+                .toList();
+        say(confirmed ? List.of() : against);
+        confirmed |= !against.isEmpty();
         propose();
     }
 

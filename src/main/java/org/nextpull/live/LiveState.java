@@ -79,7 +79,8 @@ public record LiveState(
     /** What is left of the time between pulls, in s, where another pull is wanted. */
     public OptionalDouble waitBeforeNextS() {
         return holding().isPresent()
-                        || advice().filter(advice -> advice.action() != Action.STOP).isPresent()
+                        || advice().filter(advice -> advice.action() != Action.STOP)
+                                .isPresent()
                 ? coolDownLeftS
                 : OptionalDouble.empty();
     }

@@ -45,7 +45,8 @@ public final class LiveText {
         PullChange change = PullChange.of(result, pull);
         KnockText.sentence(pull, result.plan().band()).ifPresent(lines::add);
         lines.add((pull.isPull() ? "Pull " : "Stretch ") + pull.number() + ": " + outcome(result, pull, change)
-                + heldAt(pull) + ", " + ran(pull.setting()) + ", " + knock(pull.knock().mark()) + ".");
+                + heldAt(pull) + ", " + ran(pull.setting()) + ", "
+                + knock(pull.knock().mark()) + ".");
         List<String> against = new ArrayList<>();
         change.best().ifPresent(best -> against.add(against(best) + " on best (pull " + best.pull() + ")"));
         change.baseline()

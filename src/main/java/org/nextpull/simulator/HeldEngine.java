@@ -9,7 +9,6 @@ import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.bench.RunningEngine;
-import org.nextpull.finding.Finding;
 import org.nextpull.finding.Outcome;
 import org.nextpull.plan.Limits;
 import org.nextpull.session.HoldGuide;
@@ -45,7 +44,8 @@ final class HeldEngine {
     /** An engine to hold, where the plan asks for it and its log shows what the guide goes by; idling and warm. */
     static Optional<HeldEngine> of(SimulatedEngine rig) {
         return HoldGuide.of(rig.plan())
-                .filter(guide -> rig.kit().logsAdvance() && rig.kit().brake().roller().isEmpty())
+                .filter(guide ->
+                        rig.kit().logsAdvance() && rig.kit().brake().roller().isEmpty())
                 .flatMap(guide -> RunningEngine.start(
                                 rig.bench(),
                                 rig.benchSetting(rig.startSetting(), Optional.empty()),
@@ -76,8 +76,10 @@ final class HeldEngine {
         while (now().leftS().isEmpty() && engine.timeS() < wayUntilS) {
             row();
         }
-        double untilS =
-                engine.timeS() + rig.plan().pull().settleS() + 2 * rig.plan().pull().holdS() + SPARE_S;
+        double untilS = engine.timeS()
+                + rig.plan().pull().settleS()
+                + 2 * rig.plan().pull().holdS()
+                + SPARE_S;
         while (!isNews(before) && engine.timeS() < untilS) {
             row();
         }

@@ -135,10 +135,9 @@ public final class Practice {
     public Outcome<HoldNow> hold(Optional<Advance> typed) {
         HeldEngine engine = held.orElseThrow(() -> new IllegalStateException("the plan holds no speed"));
         HoldNow before = engine.now();
-        Advance advance = typed.orElseGet(() -> Advance.ofDeg(
-                before.advanceDeg().orElseGet(() -> rig().spark(rig().startSetting()).degAt(before.rpm()))));
-        EngineSetting setting =
-                EngineSetting.ofNumbers(Optional.of(advance), Optional.empty(), Optional.empty());
+        Advance advance = typed.orElseGet(() -> Advance.ofDeg(before.advanceDeg()
+                .orElseGet(() -> rig().spark(rig().startSetting()).degAt(before.rpm()))));
+        EngineSetting setting = EngineSetting.ofNumbers(Optional.of(advance), Optional.empty(), Optional.empty());
         List<Finding> outside = PlanSpan.check(plan(), setting);
         if (!outside.isEmpty()) {
             return Outcome.failed(outside);

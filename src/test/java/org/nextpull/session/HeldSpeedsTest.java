@@ -145,7 +145,9 @@ class HeldSpeedsTest {
         SessionResult result = Session.evaluate(Days.ofLogs(PLAN, new Days.Named("held.csv", stepped())));
         List<MeasuredPull> pulls = result.pulls();
 
-        assertThat(PullChange.of(result, pulls.get(7)).best()).as("first at 4,000 rpm").isEmpty();
+        assertThat(PullChange.of(result, pulls.get(7)).best())
+                .as("first at 4,000 rpm")
+                .isEmpty();
         PullChange tenth = PullChange.of(result, pulls.get(9));
         assertThat(tenth.baseline().orElseThrow().pull()).isEqualTo(8);
         assertThat(tenth.best().orElseThrow().pull()).isEqualTo(9);

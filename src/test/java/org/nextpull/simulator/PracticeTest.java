@@ -160,8 +160,9 @@ class PracticeTest {
 
     @Test
     void heldSpeedsAreLedThroughAndAPullConfirmsTheirMap() {
-        Practice practice =
-                Practice.start(plan(HOLD.replace("start_deg = 20", "start_deg = 16")), 4).value().orElseThrow();
+        Practice practice = Practice.start(plan(HOLD.replace("start_deg = 20", "start_deg = 16")), 4)
+                .value()
+                .orElseThrow();
         Set<Double> held = new HashSet<>();
         while (practice.hold().isPresent()) {
             held.add(practice.hold().get().rpm());
@@ -175,9 +176,7 @@ class PracticeTest {
             assertThat(practice.pulls()).isLessThan(plateaus + 6);
             practice.pull(practice.advice().setting().orElseThrow());
         }
-        assertThat(practice.result().found())
-                .extracting(Finding::code)
-                .contains(FindingCode.HELD_AGAINST_PULL);
+        assertThat(practice.result().found()).extracting(Finding::code).contains(FindingCode.HELD_AGAINST_PULL);
         assertThat(practice.debrief().torqueLeftPercent().orElseThrow()).isLessThan(0.6);
     }
 
@@ -192,14 +191,18 @@ class PracticeTest {
         assertThat(now.leftS().orElseThrow()).isLessThan(12);
         assertThat(practice.hold(other).value().orElseThrow().step()).isEqualTo(HoldNow.Step.CLOSE_TIME);
         assertThat(practice.hold().orElseThrow().rpm()).isEqualTo(5600);
-        assertThat(practice.hold(Optional.of(Advance.ofDeg(50))).findings().get(0).code())
+        assertThat(practice.hold(Optional.of(Advance.ofDeg(50)))
+                        .findings()
+                        .get(0)
+                        .code())
                 .isEqualTo(FindingCode.RIG_SETTING_OUTSIDE);
     }
 
     @Test
     void aLimitThatIsChangedEndsTheHoldThatPassesIt() {
         Practice practice = Practice.start(plan(HOLD), 4).value().orElseThrow();
-        assertThat(practice.take(new OperatorAction.ChangeLimit("exhaust_c", 500))).isEmpty();
+        assertThat(practice.take(new OperatorAction.ChangeLimit("exhaust_c", 500)))
+                .isEmpty();
         assertThat(hold(practice).step()).isEqualTo(HoldNow.Step.CLOSE_LIMIT);
     }
 }
