@@ -11,20 +11,21 @@ import org.nextpull.scatter.Repeatability;
 /**
  * The fitted day: a level for each label, with the slow change of the day taken out.
  *
- * @param labels the reference first
+ * @param model that was fitted
  * @param orders place of each pull in the day
  * @param unit what one percent is, in the unit of the pulls
  * @param warmUp whether the first pulls show a warm-up
  * @param fit in percent of the mean of the reference; coefficient 0 is the reference, then one difference a label
  */
-record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, GroupedFit fit) {
-    DayFit {
-        labels = List.copyOf(labels);
+record DayFit(DayModel model, Series orders, double unit, boolean warmUp, GroupedFit fit) {
+    /** The reference first. */
+    List<String> labels() {
+        return model.labels();
     }
 
     /** Level of the reference in mid-day, in the unit of the pulls. */
     double referenceLevel() {
-        return level(labels.get(0));
+        return level(labels().get(0));
     }
 
     /** Level of a label under the same conditions. */
@@ -34,8 +35,8 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
 
     /** Level of a label as weights of the coefficients. */
     Series levelOf(String label) {
-        int place = labels.indexOf(label);
-        return Series.generate(labels.size(), index -> index == 0 || index == place ? 1 : 0);
+        int place = labels().indexOf(label);
+        return Series.generate(labels().size(), index -> index == 0 || index == place ? 1 : 0);
     }
 
     /** Difference of two labels as weights of the coefficients. */
@@ -50,8 +51,8 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
 
     /** How many times the variance of a difference from the reference is what the scatter alone would make of it. */
     double driftFactor(String label, List<ComparedPull> pulls) {
-        double error = fit.estimate(contrast(label, labels.get(0))).standardError();
-        double alone = ofMean(label, pulls) + ofMean(labels.get(0), pulls);
+        double error = fit.estimate(contrast(label, labels().get(0))).standardError();
+        double alone = ofMean(label, pulls) + ofMean(labels().get(0), pulls);
         return alone > 0 ? error * error / alone : 1;
     }
 
@@ -81,7 +82,7 @@ record DayFit(List<String> labels, Series orders, double unit, boolean warmUp, G
 
     /** Scatter of one pull of a label, one standard deviation in percent, with its degrees of freedom. */
     ReadingErrors.VariancePart scatter(String label) {
-        return fit.scatters().get(labels.indexOf(label));
+        return fit.scatters().get(labels().indexOf(label));
     }
 
     /** From percent of the mean of the reference's pulls to percent of its level in mid-day. */

@@ -39,7 +39,7 @@ public final class LabelComparison {
                 .sorted(Comparator.comparingDouble(ComparedPull::order))
                 .toList();
         List<String> labels = labels(inOrder, request.reference());
-        DayFit day = DayModel.fit(labels, inOrder);
+        DayFit day = new DayModel(labels, request.known()).fit(inOrder);
         ComparisonResult result = result(day, inOrder, request);
         findings.addAll(ComparisonFindings.of(day, inOrder, result, request));
         Optional<ComparisonResult.FurtherPulls> further =

@@ -2,6 +2,7 @@ package org.nextpull.compare;
 
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.nextpull.math.Estimate;
@@ -156,9 +157,10 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     static Estimate widest(double scatterPercent, List<String> order, boolean flushed) {
         Series places = Series.generate(
                 order.size(), pull -> pull + (flushed ? PullOrder.changeOvers(order.subList(0, pull + 1)) : 0));
-        return DayModel.expected(order.stream().distinct().toList(), order, places, scatterPercent).stream()
-                .max(Comparator.comparingDouble(Estimate::standardError))
-                .orElseThrow();
+        return new DayModel(order.stream().distinct().toList(), Map.of())
+                .expected(order, places, scatterPercent).stream()
+                        .max(Comparator.comparingDouble(Estimate::standardError))
+                        .orElseThrow();
     }
 
     /** Error of each label for all of them together, as if they were independent (Sidak, JASA 62, 1967): a little too careful. */

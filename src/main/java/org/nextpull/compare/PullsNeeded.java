@@ -55,7 +55,11 @@ final class PullsNeeded {
             List<String> labels = new ArrayList<>(List.of(reference, label));
             day.labels().stream().filter(other -> !labels.contains(other)).forEach(labels::add);
             return PullOrder.suffice(ran, label, reference)
-                    && DayModel.expected(labels, ran, orders, scatter).get(0).halfWidth(1 - error) <= halfWidthPercent;
+                    && new DayModel(labels, day.model().known())
+                                    .expected(ran, orders, scatter)
+                                    .get(0)
+                                    .halfWidth(1 - error)
+                            <= halfWidthPercent;
         }
     }
 }

@@ -3,6 +3,7 @@ package org.nextpull.fit;
 import java.util.Optional;
 import java.util.function.ToDoubleFunction;
 import org.nextpull.channel.SparkMap;
+import org.nextpull.scatter.Scatter;
 
 /**
  * What the pulls of earlier days, or of another fuel, taught, as means and spreads.
@@ -30,6 +31,9 @@ public record SurfaceKnowledge(
     private static final double LEAST_LN_CURVATURE = Math.log(1.5e-4);
 
     private static final double LEAST_SCATTER_DOUBT = 0.3;
+    /** Of the logarithm; simulated days of decision runs hold their intervals with it. */
+    private static final double SCATTER_OF_ANOTHER_TIME = 0.4;
+
     private static final double DRIFT_DOUBT = 0.005;
     private static final double ASYMMETRY_DOUBT = 0.08;
     private static final double ASYMMETRY_SLOPE_DOUBT = 0.02;
@@ -80,6 +84,12 @@ public record SurfaceKnowledge(
         return known.length >= LEAST_SPEEDS
                 && known[0] <= rpm[0] + BESIDE_RPM
                 && known[known.length - 1] >= rpm[rpm.length - 1] - BESIDE_RPM;
+    }
+
+    /** The scatter from pull to pull that the pulls of the same day may count on; it may be another when they are run. */
+    public Scatter scatter() {
+        double doubt = Math.max(SCATTER_OF_ANOTHER_TIME, lnScatter.sd());
+        return new Scatter(Math.exp(lnScatter.centre()), 1 / (2 * doubt * doubt));
     }
 
     private static MixturePrior wider(MixturePrior known) {

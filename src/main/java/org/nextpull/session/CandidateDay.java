@@ -1,6 +1,7 @@
 package org.nextpull.session;
 
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.Chosen;
@@ -13,6 +14,7 @@ import org.nextpull.fuel.FuelSwap;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.scatter.Scatter;
 import org.nextpull.unit.Span;
 import org.nextpull.unit.Temperature;
 
@@ -23,6 +25,7 @@ import org.nextpull.unit.Temperature;
  * @param order labels of the decision runs, one by one, without pulls that flush; empty before all candidates have had their sweep
  * @param done decision runs of the last day
  * @param runs the decision runs of all days
+ * @param scatters of each candidate as its own sweep told it; empty before all have had theirs
  * @param comparison of the decision runs; empty before there are two of each
  * @param isDecided whether no further decision run is asked for
  */
@@ -31,12 +34,14 @@ public record CandidateDay(
         List<String> order,
         int done,
         List<MeasuredPull> runs,
+        Map<String, Scatter> scatters,
         Optional<MeasuredComparison> comparison,
         boolean isDecided) {
     public CandidateDay {
         candidates = List.copyOf(candidates);
         order = List.copyOf(order);
         runs = List.copyOf(runs);
+        scatters = Map.copyOf(scatters);
     }
 
     /**

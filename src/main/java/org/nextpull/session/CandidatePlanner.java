@@ -200,7 +200,7 @@ final class CandidatePlanner {
     }
 
     private Answer decide() {
-        DecisionRuns decision = DecisionRuns.of(plan, pulls.subList(0, sweeps), pulls.subList(sweeps, pulls.size()));
+        DecisionRuns decision = DecisionRuns.of(plan, swept, pulls.subList(sweeps, pulls.size()));
         return new Answer(decision.isDecided() ? ends(decision) : runs(decision), day(decision));
     }
 
@@ -252,6 +252,7 @@ final class CandidatePlanner {
                 decision.order(),
                 own.size(),
                 all,
+                decision.scatters(),
                 joined,
                 decision.isDecided());
     }

@@ -43,9 +43,11 @@ public record ComparedDay(
         List<MeasuredPull> pulls = decided.map(CandidateDay::runs).orElseGet(result::pulls).stream()
                 .map(pull -> labelled(pull, labels))
                 .toList();
+        ComparisonRequest asked =
+                decided.map(day -> request.knowing(day.scatters())).orElse(request);
         Goal.Response response = result.plan().goal().response();
         LikePulls like = decided.isPresent() ? new LikePulls(pulls, List.of()) : LikePulls.of(pulls);
-        Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), request, response);
+        Outcome<MeasuredComparison> outcome = MeasuredComparison.of(like.pulls(), asked, response);
         List<Finding> findings = new ArrayList<>(countedOnce(pulls));
         findings.addAll(like.findings());
         findings.addAll(outcome.findings());

@@ -1,15 +1,20 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
+import java.util.Collection;
 import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import org.nextpull.advice.Verdict;
 import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.scatter.Scatter;
@@ -20,8 +25,14 @@ import org.nextpull.scatter.Scatter;
  * @param runs those that were run and used
  * @param order the label of each run that is planned, in order; empty while the sweeps go on
  * @param told what the runs tell; empty before it can be worked out
+ * @param scatters of each candidate as its own sweep told it; empty while the sweeps go on
  */
-record DecisionRuns(SweepPlan plan, List<MeasuredPull> runs, List<String> order, Optional<MeasuredComparison> told) {
+record DecisionRuns(
+        SweepPlan plan,
+        List<MeasuredPull> runs,
+        List<String> order,
+        Optional<MeasuredComparison> told,
+        Map<String, Scatter> scatters) {
     /** Runs in blocks that change each label with the reference so often: after fewer nobody can tell a label from a bow of the day. */
     private static final int CHANGE_OVERS = 3;
 
@@ -36,27 +47,31 @@ record DecisionRuns(SweepPlan plan, List<MeasuredPull> runs, List<String> order,
     DecisionRuns {
         runs = List.copyOf(runs);
         order = List.copyOf(order);
+        scatters = Map.copyOf(scatters);
     }
 
     /** While the sweeps go on. */
     static DecisionRuns none(SweepPlan plan) {
-        return new DecisionRuns(plan, List.of(), List.of(), Optional.empty());
+        return new DecisionRuns(plan, List.of(), List.of(), Optional.empty(), Map.of());
     }
 
     /**
      * The runs so far, with their plan.
      *
-     * @param sweeps the pulls of the sweeps, which tell the scatter
-     * @param after the pulls after them
+     * @param swept what the sweep of each candidate says, which tells the scatter among others
+     * @param after the pulls after the sweeps
      */
-    static DecisionRuns of(SweepPlan plan, List<MeasuredPull> sweeps, List<MeasuredPull> after) {
+    static DecisionRuns of(SweepPlan plan, Map<String, Verdict> swept, List<MeasuredPull> after) {
+        Map<String, Scatter> scatters = new LinkedHashMap<>();
+        swept.forEach((label, verdict) ->
+                verdict.teaches().map(SurfaceKnowledge::scatter).ifPresent(scatter -> scatters.put(label, scatter)));
         List<MeasuredPull> runs = after.stream()
                 .filter(MeasuredPull::isUsed)
                 .filter(pull -> pull.setting().label().flatMap(plan::candidate).isPresent())
                 .toList();
-        List<String> order = new ArrayList<>(order(plan, sweeps));
+        List<String> order = new ArrayList<>(order(plan, scatters.values()));
         InterimLooks looks = new InterimLooks.Planned(order.size());
-        Optional<MeasuredComparison> told = compared(plan, alike(runs, order.size()), looks);
+        Optional<MeasuredComparison> told = compared(plan, alike(runs, order.size()), looks, scatters);
         for (int round = 0; round < MOST_ROUNDS && runs.size() >= order.size(); round++) {
             Optional<ComparisonResult.FurtherPulls> further =
                     told.flatMap(found -> found.by(plan.goal().response()).further());
@@ -65,17 +80,14 @@ record DecisionRuns(SweepPlan plan, List<MeasuredPull> runs, List<String> order,
             }
             order.addAll(further.get().order());
             looks = further.get().looks();
-            told = compared(plan, alike(runs, order.size()), looks);
+            told = compared(plan, alike(runs, order.size()), looks, scatters);
         }
-        return new DecisionRuns(plan, runs, order, told);
+        return new DecisionRuns(plan, runs, order, told, scatters);
     }
 
     /** The order of least pulls for the plan's worth; it begins with what is fitted when the last sweep ends. */
-    private static List<String> order(SweepPlan plan, List<MeasuredPull> sweeps) {
-        double scatter = Session.repeatability(plan, sweeps)
-                .scatter()
-                .map(Scatter::percent)
-                .orElse(USUAL_SCATTER_PERCENT);
+    private static List<String> order(SweepPlan plan, Collection<Scatter> scatters) {
+        double scatter = scatters.stream().mapToDouble(Scatter::percent).max().orElse(USUAL_SCATTER_PERCENT);
         List<String> order = new ArrayList<>(PullPlan.decision(
                         Math.max(LEAST_SCATTER_PERCENT, scatter),
                         new PullPlan.Wish(plan.goal().worthPercent(), POWER),
@@ -94,15 +106,16 @@ record DecisionRuns(SweepPlan plan, List<MeasuredPull> runs, List<String> order,
                 .pulls();
     }
 
-    private static Optional<MeasuredComparison> compared(SweepPlan plan, List<MeasuredPull> runs, InterimLooks looks) {
+    private static Optional<MeasuredComparison> compared(
+            SweepPlan plan, List<MeasuredPull> runs, InterimLooks looks, Map<String, Scatter> scatters) {
         ComparisonRequest request = new ComparisonRequest(
-                plan.candidates().get(0).label(), plan.goal().worthPercent(), looks, SEED);
+                plan.candidates().get(0).label(), plan.goal().worthPercent(), looks, SEED, scatters);
         return MeasuredComparison.of(runs, request, plan.goal().response()).value();
     }
 
     /** What these runs tell together with those of earlier days. */
     Optional<MeasuredComparison> joined(List<MeasuredPull> all) {
-        return compared(plan, all, new InterimLooks.Open(0));
+        return compared(plan, all, new InterimLooks.Open(0), scatters);
     }
 
     /** The runs that the plan asked for. */

@@ -93,29 +93,37 @@ final class CompareBench {
 
     private static void blocks(int days, PrintStream out) {
         out.println(
-                "| drift | change-overs | runs each | interval holds, % | half width, % | finds 1 %, % | finds 0.5 %, % |");
-        out.println("|---|---|---|---|---|---|---|");
+                "| drift | change-overs | runs each | sweeps before | interval holds, % | half width, % | finds 1 %, % | finds 0.5 %, % |");
+        out.println("|---|---|---|---|---|---|---|---|");
         for (Drifting drifting : Drifting.values()) {
             for (int changes = 2; changes <= 3; changes++) {
                 for (int runs : new int[] {4, 6, 8, 12}) {
-                    Rates none = drifting.day(changes, runs, 0).run(days, 1, PLANNED, 21);
-                    out.printf(
-                            Locale.ROOT,
-                            "| %s | %d | %d | %.1f | %.2f | %.0f | %.0f |%n",
-                            drifting.title,
-                            changes,
-                            runs,
-                            100 - none.claims(),
-                            none.halfWidth(),
-                            drifting.day(changes, runs, 1)
-                                    .run(days, 1, PLANNED, 22)
-                                    .claims(),
-                            drifting.day(changes, runs, 0.5)
-                                    .run(days, 1, PLANNED, 23)
-                                    .claims());
+                    row(drifting, changes, runs, false, days, out);
+                    if (changes == 3) {
+                        row(drifting, changes, runs, true, days, out);
+                    }
                 }
             }
         }
+    }
+
+    private static void row(Drifting drifting, int changes, int runs, boolean swept, int days, PrintStream out) {
+        Rates none = rates(drifting.day(changes, runs, 0), swept, days, 21);
+        out.printf(
+                Locale.ROOT,
+                "| %s | %d | %d | %s | %.1f | %.2f | %.0f | %.0f |%n",
+                drifting.title,
+                changes,
+                runs,
+                swept ? "yes" : "no",
+                100 - none.claims(),
+                none.halfWidth(),
+                rates(drifting.day(changes, runs, 1), swept, days, 22).claims(),
+                rates(drifting.day(changes, runs, 0.5), swept, days, 23).claims());
+    }
+
+    private static Rates rates(SimulatedDay day, boolean swept, int days, long seed) {
+        return (swept ? day.afterSweeps() : day).run(days, 1, PLANNED, seed);
     }
 
     public static void main(String[] args) {

@@ -49,6 +49,23 @@ class ComparisonRatesTest {
                     .claims();
             assertThat(missed).as(changes + " change-overs").isBetween(1.0, band(6, DAYS));
         }
+        double missed =
+                drifting.day(3, 4, 0).afterSweeps().run(DAYS, 1, PLANNED, 24).claims();
+        assertThat(missed).as("after sweeps").isBetween(1.0, band(6, DAYS));
+    }
+
+    /** Where each label was swept before, what its sweep tells of the scatter finds more, even where one label scatters far more. */
+    @Test
+    void sweepsTellTheScatter() {
+        SimulatedDay day = CompareBench.Drifting.BOWED.day(3, 4, 1);
+        double alone = day.run(DAYS, 1, PLANNED, 25).claims();
+        assertThat(day.afterSweeps().run(DAYS, 1, PLANNED, 25).claims()).isGreaterThan(alone + 1);
+        double unsteady = CompareBench.Case.LABEL_UNSTEADY
+                .day(0)
+                .afterSweeps()
+                .run(DAYS, 1, PLANNED, 26)
+                .claims();
+        assertThat(unsteady).isLessThanOrEqualTo(band(5, DAYS));
     }
 
     /** Scatter 0.3 %, three change-overs: a true 1 % is found in 90 % with four runs each, 0.5 % in 70 % with six. */

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 
@@ -30,7 +31,7 @@ class CurveBandTest {
     }
 
     private static List<Comparison.RowDifference> rows(List<ComparedPull> pulls, long seed) {
-        DayFit day = DayModel.fit(List.of("A", "B"), pulls);
+        DayFit day = new DayModel(List.of("A", "B"), Map.of()).fit(pulls);
         return new CurveBand(day, pulls, seed).against("B");
     }
 
@@ -65,7 +66,7 @@ class CurveBandTest {
         int held = 0;
         for (int day = 0; day < days; day++) {
             List<ComparedPull> pulls = day("ABBAABBA", 1, random);
-            DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
+            DayFit fit = new DayModel(List.of("A", "B"), Map.of()).fit(pulls);
             boolean all = true;
             for (ComparisonResult.LevelCurve.Row row : new CurveBand(fit, pulls, day).levels("B")) {
                 double atFirst = 150 + 5 * (row.rpm() - 3000) / 250;
@@ -83,7 +84,7 @@ class CurveBandTest {
     @Test
     void aMeanCurveIsSurerThanADifference() {
         List<ComparedPull> pulls = day("ABBAABBA", 1, new SplittableRandom(25));
-        DayFit fit = DayModel.fit(List.of("A", "B"), pulls);
+        DayFit fit = new DayModel(List.of("A", "B"), Map.of()).fit(pulls);
         CurveBand band = new CurveBand(fit, pulls, 1);
         List<ComparisonResult.LevelCurve.Row> reference = band.levels("A");
         List<ComparisonResult.LevelCurve.Row> other = band.levels("B");

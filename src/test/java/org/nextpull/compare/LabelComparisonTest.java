@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
 import org.nextpull.finding.Finding;
@@ -127,7 +128,7 @@ class LabelComparisonTest {
         Comparison before = compare(eight, 0.3);
         assertThat(before.verdict()).isEqualTo(Comparison.Verdict.CANNOT_TELL);
         int more = before.pullsNeeded().orElseThrow();
-        DayFit day = DayModel.fit(List.of("A", "B"), eight);
+        DayFit day = new DayModel(List.of("A", "B"), Map.of()).fit(eight);
         // the planned look is spent, so the next one must claim less easily
         double nextError = new InterimLooks.Open(1).claimError(8);
         double distance = Math.abs(before.difference().percent());

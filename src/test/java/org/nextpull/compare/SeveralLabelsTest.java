@@ -41,7 +41,13 @@ class SeveralLabelsTest {
         GroupedFit fit = GroupedFit.fit(
                         new Design(columns, true),
                         Series.generate(rows, row -> row % 2),
-                        new ReadingErrors(Covariance.none(rows), groups, Series.constant(rows, 1), Optional.empty(), 1))
+                        new ReadingErrors(
+                                Covariance.none(rows),
+                                groups,
+                                Series.constant(rows, 1),
+                                Optional.empty(),
+                                List.of(),
+                                1))
                 .orElseThrow();
         List<Series> contrasts = new ArrayList<>();
         for (int treatment = 1; treatment <= treatments; treatment++) {

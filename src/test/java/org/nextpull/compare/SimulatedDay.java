@@ -2,11 +2,13 @@ package org.nextpull.compare;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
 import org.nextpull.math.Estimate;
+import org.nextpull.scatter.Scatter;
 
 /**
  * Invented days with a known truth: two labels A and B around 200 N.m.
@@ -19,6 +21,7 @@ import org.nextpull.math.Estimate;
  * @param outliers part of the pulls that scatter five times as wide
  * @param scatterSpread days scatter from one to this part of {@code scatterPercent} to this many times it, even in the logarithm; 1 for
  *     all alike
+ * @param toldWithin standard deviation of the logarithm within which sweeps tell the scatter of each label before; 0 where none ran
  */
 record SimulatedDay(
         String order,
@@ -27,7 +30,14 @@ record SimulatedDay(
         double scatterRatio,
         Slow slow,
         double outliers,
-        double scatterSpread) {
+        double scatterSpread,
+        double toldWithin) {
+    /** Of the logarithm: root mean square over 60 days of the planner's bench. */
+    private static final double SWEEPS_TELL_WITHIN = 0.32;
+
+    /** As {@link org.nextpull.fit.SurfaceKnowledge#scatter} takes what a sweep tells. */
+    private static final double TAKEN_AS = 0.4;
+
     /** What changes over the day apart from the labels, in percent, pull by pull. */
     @FunctionalInterface
     interface Slow {
@@ -97,33 +107,58 @@ record SimulatedDay(
     }
 
     static SimulatedDay of(String order, double differencePercent, Slow slow) {
-        return new SimulatedDay(order, differencePercent, 0.3, 1, slow, 0, 1);
+        return new SimulatedDay(order, differencePercent, 0.3, 1, slow, 0, 1, 0);
     }
 
     SimulatedDay withDifference(double percent) {
-        return new SimulatedDay(order, percent, scatterPercent, scatterRatio, slow, outliers, scatterSpread);
+        return new SimulatedDay(
+                order, percent, scatterPercent, scatterRatio, slow, outliers, scatterSpread, toldWithin);
     }
 
     SimulatedDay withScatter(double percent) {
-        return new SimulatedDay(order, differencePercent, percent, scatterRatio, slow, outliers, scatterSpread);
+        return new SimulatedDay(
+                order, differencePercent, percent, scatterRatio, slow, outliers, scatterSpread, toldWithin);
     }
 
     SimulatedDay withScatterRatio(double ratio) {
-        return new SimulatedDay(order, differencePercent, scatterPercent, ratio, slow, outliers, scatterSpread);
+        return new SimulatedDay(
+                order, differencePercent, scatterPercent, ratio, slow, outliers, scatterSpread, toldWithin);
     }
 
     SimulatedDay withOutliers(double part) {
-        return new SimulatedDay(order, differencePercent, scatterPercent, scatterRatio, slow, part, scatterSpread);
+        return new SimulatedDay(
+                order, differencePercent, scatterPercent, scatterRatio, slow, part, scatterSpread, toldWithin);
     }
 
     SimulatedDay withScatterSpread(double times) {
-        return new SimulatedDay(order, differencePercent, scatterPercent, scatterRatio, slow, outliers, times);
+        return new SimulatedDay(
+                order, differencePercent, scatterPercent, scatterRatio, slow, outliers, times, toldWithin);
+    }
+
+    /** After a sweep of each label, which tells its scatter. */
+    SimulatedDay afterSweeps() {
+        return new SimulatedDay(
+                order,
+                differencePercent,
+                scatterPercent,
+                scatterRatio,
+                slow,
+                outliers,
+                scatterSpread,
+                SWEEPS_TELL_WITHIN);
     }
 
     List<ComparedPull> pulls(RandomGenerator random) {
+        return pulls(random, scatterOfDay(random));
+    }
+
+    private double scatterOfDay(RandomGenerator random) {
+        return scatterPercent * Math.pow(scatterSpread, 2 * random.nextDouble() - 1);
+    }
+
+    private List<ComparedPull> pulls(RandomGenerator random, double dayScatter) {
         List<ComparedPull> pulls = new ArrayList<>();
         double[] percents = slow.percents(order.length(), random);
-        double dayScatter = scatterPercent * Math.pow(scatterSpread, 2 * random.nextDouble() - 1);
         for (int place = 0; place < order.length(); place++) {
             String label = order.substring(place, place + 1);
             boolean isB = label.equals("B");
@@ -144,8 +179,11 @@ record SimulatedDay(
         int same = 0;
         double half = 0;
         for (int day = 0; day < days; day++) {
-            List<ComparedPull> pulls = pulls(random);
-            Estimate difference = difference(pulls);
+            double dayScatter = scatterOfDay(random);
+            List<ComparedPull> pulls = pulls(random, dayScatter);
+            Estimate difference = new DayModel(List.of("A", "B"), told(random, dayScatter))
+                    .fit(pulls)
+                    .differencePercent("B", "A");
             claims += isClaimed(pulls, difference, looks) ? 1 : 0;
             same += Math.abs(difference.value()) + difference.halfWidth(1 - looks.sameError()) <= worth ? 1 : 0;
             half += difference.halfWidth(0.95) / days;
@@ -153,9 +191,23 @@ record SimulatedDay(
         return new Rates(100.0 * claims / days, 100.0 * same / days, half);
     }
 
+    private Map<String, Scatter> told(RandomGenerator random, double dayScatter) {
+        return toldWithin > 0
+                ? Map.of(
+                        "A",
+                        told(random.nextGaussian(), dayScatter),
+                        "B",
+                        told(random.nextGaussian(), dayScatter * scatterRatio))
+                : Map.of();
+    }
+
+    private Scatter told(double normal, double scatter) {
+        return new Scatter(scatter * Math.exp(toldWithin * normal), 1 / (2 * TAKEN_AS * TAKEN_AS));
+    }
+
     /** Difference of B from A in percent, without what a whole comparison works out beside it. */
     static Estimate difference(List<ComparedPull> pulls) {
-        return DayModel.fit(List.of("A", "B"), pulls).differencePercent("B", "A");
+        return new DayModel(List.of("A", "B"), Map.of()).fit(pulls).differencePercent("B", "A");
     }
 
     /** Whether a difference is claimed at this look, whatever the worth: a small claim is a claim. */

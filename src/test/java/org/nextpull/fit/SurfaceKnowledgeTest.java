@@ -35,6 +35,14 @@ class SurfaceKnowledgeTest {
         assertThat(learned.lnCurvature().sd()).isBetween(0.5, 0.75);
     }
 
+    /** The scatter of the readings, on no more than the three degrees of freedom that a logarithm known within 0.4 is worth. */
+    @Test
+    void theScatterGoesOnToTheRunsThatFollow() throws IOException {
+        SurfacePosterior before = SurfacePosterior.of(stop().surface());
+        assertThat(before.knowledge().scatter().percent()).isCloseTo(before.scatterPercent(), within(0.1));
+        assertThat(before.knowledge().scatter().degreesOfFreedom()).isBetween(1.0, 3.125);
+    }
+
     @Test
     void whatWasLearnedOfTheShapeNarrowsItAndNotTheLevel() throws IOException {
         SurfacePriors usual = SurfacePriors.usual(SparkMap.flat(Advance.ofDeg(27)));

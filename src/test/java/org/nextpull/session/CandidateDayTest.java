@@ -19,6 +19,8 @@ import org.nextpull.channel.KnockMark;
 import org.nextpull.channel.ResultTable;
 import org.nextpull.channel.SourceDescription;
 import org.nextpull.compare.Comparison;
+import org.nextpull.compare.ComparisonRequest;
+import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.Goal;
@@ -155,11 +157,26 @@ class CandidateDayTest {
                         .orElseThrow()
                         .deg())
                 .isBetween(27.0, 32.0);
+        knowsTheScatterOfTheSweeps(answer, gain);
         isTaughtAndNoBolder(day, answer);
         joinsWithAnotherDay(rows, answer);
         isSplit(answer, gain);
         isDearerInLitres(answer);
         aDayByPullSaysTheSame(day);
+    }
+
+    private static void knowsTheScatterOfTheSweeps(CandidateDay answer, Comparison gain) {
+        assertThat(answer.scatters())
+                .containsOnlyKeys("pump", "alcohol")
+                .allSatisfy((label, scatter) -> assertThat(scatter.percent()).isBetween(0.1, 0.4));
+        Comparison alone = MeasuredComparison.of(answer.runs(), ComparisonRequest.once("pump", 1), Goal.Response.TORQUE)
+                .value()
+                .orElseThrow()
+                .by(Goal.Response.TORQUE)
+                .of("alcohol")
+                .orElseThrow();
+        assertThat(gain.difference().interval().halfWidth())
+                .isLessThan(0.9 * alone.difference().interval().halfWidth());
     }
 
     /** A second day of the same runs, 3 % up as a whole, tells more and no other. */

@@ -168,7 +168,7 @@ public final class GroupedFit {
         double[] parts = new double[size];
         for (int group = 0; group < size; group++) {
             parts[group] = shares[group] * scale(group);
-            information[group][group] = errors.usual().isPresent() ? ReadingErrors.ALIKE / 2 : 0;
+            information[group][group] = errors.freedomBeside(group) / 2;
         }
         for (int row = 0; row < own.length; row++) {
             for (int column = 0; column < own.length; column++) {

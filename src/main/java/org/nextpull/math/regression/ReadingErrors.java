@@ -13,19 +13,27 @@ import org.nextpull.math.Series;
  * @param groups group of each reading, from 0, none empty; readings of one group scatter alike
  * @param weights of the readings, above 0, at most 1, as {@link OutlierWeights} gives them
  * @param usual variance of a reading of any group as it usually is, with the degrees of freedom that this is worth; empty for none
+ * @param known variance of a reading of each group as other readings told it, with their degrees of freedom, one a group; empty where none
+ *     did
  * @param allowance how many times the variance of what is shared the error of an estimate allows for, at least 1: coefficients are
  *     weighed for a likely size, and an estimate still holds where it is larger
  */
 public record ReadingErrors(
-        Covariance shared, List<Integer> groups, Series weights, Optional<VariancePart> usual, double allowance) {
+        Covariance shared,
+        List<Integer> groups,
+        Series weights,
+        Optional<VariancePart> usual,
+        List<VariancePart> known,
+        double allowance) {
     /** Degrees of freedom that the scatter of all readings counts beside that of a group: groups scatter much alike until they show otherwise. */
-    static final double ALIKE = 1;
+    private static final double ALIKE = 1;
 
     /** A group without freedom of its own borrows nothing from its exact fit. */
     private static final double LEAST_FREEDOM = 1e-6;
 
     public ReadingErrors {
         groups = List.copyOf(groups);
+        known = List.copyOf(known);
         if (shared.size() != groups.size() || weights.size() != groups.size()) {
             throw new IllegalArgumentException("covariance, groups and weights differ in number");
         }
@@ -36,16 +44,23 @@ public record ReadingErrors(
 
     /** The same readings with other weights, above 0, at most 1. */
     public ReadingErrors withWeights(Series newWeights) {
-        return new ReadingErrors(shared, groups, newWeights, usual, allowance);
+        return new ReadingErrors(shared, groups, newWeights, usual, known, allowance);
     }
 
-    /** The same, with one scatter for all. */
+    /** The same, with one scatter for all; what is known of a group is not what all are like. */
     ReadingErrors inOneGroup() {
-        return new ReadingErrors(shared, groups.stream().map(group -> 0).toList(), weights, usual, allowance);
+        return new ReadingErrors(
+                shared, groups.stream().map(group -> 0).toList(), weights, usual, List.of(), allowance);
     }
 
     int groupCount() {
         return 1 + groups.stream().mapToInt(Integer::intValue).max().orElse(0);
+    }
+
+    /** Degrees of freedom that a group has beside those of its own readings. */
+    double freedomBeside(int group) {
+        return (usual.isPresent() ? ALIKE : 0)
+                + (known.isEmpty() ? 0 : known.get(group).degreesOfFreedom());
     }
 
     /** Variance of what is each reading's own, from that of its group at weight 1. */
@@ -59,7 +74,8 @@ public record ReadingErrors(
 
     /**
      * Variance of a reading of each group, as what the design leaves of the readings tells it. A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. Where a usual scatter is
-     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one.
+     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one; what other
+     * readings told of the group counts as they do.
      */
     List<VariancePart> scatters(Projection projection, double[] own, Series rest) {
         double[] squares = new double[groupCount()];
@@ -72,17 +88,22 @@ public record ReadingErrors(
             freedom[group] += weight * own[row] * projection.rest(row);
         }
         if (usual.isPresent()) {
-            VariancePart known = usual.get();
+            VariancePart common = usual.get();
             double allSquares = Arrays.stream(squares).sum();
             double allFreedom = Arrays.stream(freedom).sum();
             double variance = Math.max(
                     allSquares / allFreedom,
-                    (allSquares + known.variance() * known.degreesOfFreedom())
-                            / (allFreedom + known.degreesOfFreedom()));
+                    (allSquares + common.variance() * common.degreesOfFreedom())
+                            / (allFreedom + common.degreesOfFreedom()));
             for (int group = 0; group < squares.length; group++) {
                 squares[group] += variance * ALIKE;
                 freedom[group] += ALIKE;
             }
+        }
+        for (int group = 0; group < known.size(); group++) {
+            VariancePart other = known.get(group);
+            squares[group] += other.variance() * other.degreesOfFreedom();
+            freedom[group] += other.degreesOfFreedom();
         }
         return IntStream.range(0, squares.length)
                 .mapToObj(group -> freedom[group] > LEAST_FREEDOM

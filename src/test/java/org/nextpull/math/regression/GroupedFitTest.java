@@ -17,7 +17,8 @@ class GroupedFitTest {
     /** Readings that share nothing, all of weight 1, and of which nothing is known beforehand. */
     private static ReadingErrors unshared(List<Integer> groups) {
         int size = groups.size();
-        return new ReadingErrors(Covariance.none(size), groups, Series.constant(size, 1), Optional.empty(), 1);
+        return new ReadingErrors(
+                Covariance.none(size), groups, Series.constant(size, 1), Optional.empty(), List.of(), 1);
     }
 
     /** 40 CFR 1065.602(f), worked example: t 16.63 with 11.76 degrees of freedom. */
@@ -64,6 +65,7 @@ class GroupedFitTest {
                 data.rows().stream().map(row -> 0).toList(),
                 Series.constant(pre.size(), 1),
                 Optional.empty(),
+                List.of(),
                 1);
         GroupedFit fit = GroupedFit.fit(new Design(columns, true), post, errors).orElseThrow();
         Series coefficients = fit.coefficients();
@@ -80,8 +82,8 @@ class GroupedFitTest {
     @Test
     void aSharedLineLeavesTheDifferenceOfABlockThereAndBackAlone() {
         Series line = Series.of(-1.5, -0.5, 0.5, 1.5);
-        ReadingErrors errors =
-                new ReadingErrors(product(line, 0.04), List.of(0, 0, 0, 0), Series.constant(4, 1), Optional.empty(), 1);
+        ReadingErrors errors = new ReadingErrors(
+                product(line, 0.04), List.of(0, 0, 0, 0), Series.constant(4, 1), Optional.empty(), List.of(), 1);
         Design design = Design.withIntercept(Series.of(0, 1, 1, 0));
         Series readings = Series.of(200, 202.1, 202, 199.9);
         Estimate still = GroupedFit.fit(design, readings, errors).orElseThrow().estimate(SECOND);
