@@ -24,6 +24,7 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "nextpull",
         mixinStandardHelpOptions = true,
+        addMethodSubcommands = false,
         versionProvider = Program.Version.class,
         description = {
             "From dyno logs to the least spark advance and the mixture that make best torque: reads logs, corrects the pulls, "
@@ -34,6 +35,9 @@ import picocli.CommandLine.Spec;
         },
         synopsisSubcommandLabel = "COMMAND")
 final class Program implements Runnable {
+    /** The names that picocli gives to it. */
+    private static final Set<String> VERSION = Set.of("-V", "--version");
+
     @Spec
     private CommandSpec spec;
 
@@ -45,13 +49,15 @@ final class Program implements Runnable {
     }
 
     /**
-     * The command that is asked for first, or all where none is: what a command reads of its own annotations takes as long as many a
-     * command itself.
+     * The command that is asked for first, none for the version, all otherwise: what a command reads of its own annotations takes as long
+     * as many a command itself.
      */
     static CommandLine commandLine(Console console, String... args) {
         CommandLine line = new CommandLine(new Program(console, CommandSpec.create()));
         Map<String, Supplier<Object>> all = commands(console);
-        Set<String> wanted = args.length > 0 && all.containsKey(args[0]) ? Set.of(args[0]) : all.keySet();
+        boolean isVersion = args.length == 1 && VERSION.contains(args[0]);
+        Set<String> wanted =
+                isVersion || (args.length > 0 && all.containsKey(args[0])) ? Set.of(args[0]) : all.keySet();
         all.forEach((name, command) -> {
             if (wanted.contains(name)) {
                 line.addSubcommand(name, command.get());

@@ -36,16 +36,19 @@ public final class ColumnReader {
 
     /** How many of these texts, of the first few hundred, are names of channels: a line with several is a header. */
     public int knownNames(List<String> texts) {
-        return (int) texts.stream()
-                .limit(MOST_LOOKED_AT)
-                .filter(ColumnReader::mayBeName)
-                .filter(this::isName)
-                .count();
+        int known = 0;
+        for (String text : texts.subList(0, Math.min(texts.size(), MOST_LOOKED_AT))) {
+            known += mayBeName(text) && isName(text) ? 1 : 0;
+        }
+        return known;
     }
 
     /** Whether to look any further: a whole row, as it comes with the wrong separator, is no name. */
     private static boolean mayBeName(String text) {
-        long letters = text.chars().filter(Character::isLetter).count();
+        int letters = 0;
+        for (int at = 0; at < text.length(); at++) {
+            letters += Character.isLetter(text.charAt(at)) ? 1 : 0;
+        }
         return letters > 0 && text.length() <= Math.min(LONGEST_NAME, CHARS_A_LETTER * letters);
     }
 

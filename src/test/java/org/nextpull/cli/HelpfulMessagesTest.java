@@ -2,7 +2,11 @@ package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.PrintWriter;
+import java.io.Reader;
+import java.io.Writer;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import org.junit.jupiter.api.Test;
@@ -31,6 +35,16 @@ class HelpfulMessagesTest {
         Run run = Run.of("advise --no-notebook --plan " + plan + " " + LOG);
         assertThat(run.status()).isEqualTo(1);
         assertThat(run.err()).contains(plan, "line 34", "20,5 has a decimal comma", "write 20.5");
+    }
+
+    @Test
+    void theVersionWithAndWithoutOtherWords() {
+        assertThat(Run.of("--version").out()).startsWith("nextpull ").contains("Java " + Runtime.version());
+        assertThat(Run.of("-V advise")).isEqualTo(Run.of("--version"));
+        PrintWriter nowhere = new PrintWriter(Writer.nullWriter());
+        Console console = new Console(nowhere, nowhere, new BufferedReader(Reader.nullReader()));
+        assertThat(Program.commandLine(console, "--version").getSubcommands()).isEmpty();
+        assertThat(Program.commandLine(console, "--help").getSubcommands()).containsKeys("advise", "window");
     }
 
     @Test

@@ -20,10 +20,15 @@ final class CsvText {
     /** A line is cut at a million characters before it gets here; a quoted field spans a few lines at most. */
     private static final int MOST_RECORD_CHARS = 1 << 23;
 
+    private static final char QUOTE = '"';
+
     private CsvText() {}
 
     /** Lines of a short text whose quotes do not go with a separator. */
     static long strayQuotes(String text, Separator separator) {
+        if (text.indexOf(QUOTE) < 0) {
+            return 0;
+        }
         TidyReader tidy = new TidyReader(new StringReader(text), separator);
         try {
             tidy.transferTo(Writer.nullWriter());
@@ -57,7 +62,7 @@ final class CsvText {
     private static CsvReader.CsvReaderBuilder builder(Separator separator) {
         return CsvReader.builder()
                 .fieldSeparator(separator.sign())
-                .quoteCharacter('"')
+                .quoteCharacter(QUOTE)
                 .commentStrategy(CommentStrategy.NONE)
                 .skipEmptyLines(true)
                 .extraFieldStrategy(FieldMismatchStrategy.IGNORE)

@@ -1,9 +1,11 @@
 package org.nextpull.intake.csv;
 
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.stream.IntStream;
 import org.nextpull.channel.LogHints;
 import org.nextpull.intake.ColumnReader;
 import org.nextpull.intake.NumberReader;
@@ -22,6 +24,8 @@ final class HeadFinder {
     private static final double DATA_SHARE = 0.3;
     /** How much more rows of numbers say about the separator than names do. */
     private static final double DATA_OVER_NAMES = 100;
+    /** The best score of a separator that parts nothing: one name in a row. */
+    private static final double MOST_UNPARTED = 1;
 
     private final ColumnReader columns;
     private final LogHints hints;
@@ -77,9 +81,15 @@ final class HeadFinder {
     private Separator separator(String part) {
         Separator best = Separator.COMMA;
         double most = 0;
-        for (Separator candidate : Separator.values()) {
-            double score =
-                    score(CsvText.rows(part, candidate)) - DATA_OVER_NAMES * CsvText.strayQuotes(part, candidate);
+        List<Separator> occurringFirst = Arrays.stream(Separator.values())
+                .sorted(Comparator.comparing(candidate -> !part.contains(candidate.shown())))
+                .toList();
+        for (Separator candidate : occurringFirst) {
+            if (most > MOST_UNPARTED && !part.contains(candidate.shown())) {
+                break;
+            }
+            double stray = DATA_OVER_NAMES * CsvText.strayQuotes(part, candidate);
+            double score = score(CsvText.rows(part, candidate), most + stray) - stray;
             if (score > most) {
                 best = candidate;
                 most = score;
@@ -104,21 +114,47 @@ final class HeadFinder {
         return text.substring(0, end > 0 ? end + 1 : most);
     }
 
-    /** How well a separator parts rows into numbers: the sum, over rows of the usual width, of the share of numbers in them. */
-    private double score(List<TextRow> rows) {
-        List<TextRow> data = rows.stream().filter(this::isData).toList();
-        int usual = usualFields(data);
-        double sum = data.stream()
-                .filter(row -> row.fields().size() == usual)
-                .mapToDouble(this::numberShare)
-                .sum();
-        int header = rows.stream()
-                .limit(ROWS_FOR_HEADER)
-                .filter(row -> !isData(row))
-                .mapToInt(row -> columns.knownNames(row.fields()))
-                .max()
-                .orElse(0);
+    /**
+     * How well a separator parts rows into numbers: the sum, over rows of the usual width, of the share of numbers in them.
+     *
+     * @param enough a score up to which it does not matter what it is: names are not looked for where they cannot lift it above that
+     */
+    private double score(List<TextRow> rows, double enough) {
+        boolean[] areData = areData(rows);
+        int usual = usualFields(only(rows, areData));
+        double sum = 0;
+        int widest = 0;
+        for (int index = 0; index < areData.length; index++) {
+            TextRow row = rows.get(index);
+            sum += areData[index] && row.fields().size() == usual ? numberShare(row) : 0;
+            widest = Math.max(widest, row.fields().size());
+        }
+        double most = usual == 0 ? widest : DATA_OVER_NAMES * (sum + 1);
+        if (most <= enough) {
+            return most;
+        }
+        int header = 0;
+        for (int index = 0; index < Math.min(areData.length, ROWS_FOR_HEADER); index++) {
+            header = areData[index]
+                    ? header
+                    : Math.max(header, columns.knownNames(rows.get(index).fields()));
+        }
         return usual == 0 ? header : DATA_OVER_NAMES * (sum + Math.min(1, (double) header / usual));
+    }
+
+    private boolean[] areData(List<TextRow> rows) {
+        boolean[] areData = new boolean[rows.size()];
+        for (int index = 0; index < areData.length; index++) {
+            areData[index] = isData(rows.get(index));
+        }
+        return areData;
+    }
+
+    private static List<TextRow> only(List<TextRow> rows, boolean[] wanted) {
+        return IntStream.range(0, wanted.length)
+                .filter(index -> wanted[index])
+                .mapToObj(rows::get)
+                .toList();
     }
 
     private boolean isData(TextRow row) {
@@ -126,10 +162,13 @@ final class HeadFinder {
     }
 
     private double numberShare(TextRow row) {
-        long filled = row.fields().stream().filter(cell -> !cell.isBlank()).count();
-        return filled == 0
-                ? 0
-                : (double) row.fields().stream().filter(this::isNumber).count() / filled;
+        int filled = 0;
+        int numbers = 0;
+        for (String cell : row.fields()) {
+            filled += cell.isBlank() ? 0 : 1;
+            numbers += isNumber(cell) ? 1 : 0;
+        }
+        return filled == 0 ? 0 : (double) numbers / filled;
     }
 
     private boolean isNumber(String cell) {
@@ -140,19 +179,22 @@ final class HeadFinder {
     }
 
     private int headerIndex(List<TextRow> rows) {
-        int usual = usualFields(
-                rows.stream().limit(ROWS_FOR_HEADER).filter(this::isData).toList());
+        List<TextRow> first = rows.subList(0, Math.min(rows.size(), ROWS_FOR_HEADER));
+        boolean[] areData = areData(first);
+        int usual = usualFields(only(first, areData));
         int best = -1;
         int bestScore = 0;
-        for (int index = 0; index < Math.min(rows.size(), ROWS_FOR_HEADER); index++) {
+        for (int index = 0; index < areData.length; index++) {
             TextRow row = rows.get(index);
-            if (isData(row) && columns.knownNames(row.fields()) < 2) {
+            if (areData[index] && columns.knownNames(row.fields()) < 2) {
                 continue;
             }
-            int score = 10 * named(row)
-                    + (isBeforeData(rows, index) ? 5 : 0)
+            int named = named(row);
+            boolean isBeforeData = isBeforeData(rows, index);
+            int score = 10 * named
+                    + (isBeforeData ? 5 : 0)
                     + (row.fields().size() == usual || row.filled() == usual ? 3 : 0);
-            if (score > bestScore && (named(row) > 0 || isBeforeData(rows, index))) {
+            if (score > bestScore && (named > 0 || isBeforeData)) {
                 best = index;
                 bestScore = score;
             }

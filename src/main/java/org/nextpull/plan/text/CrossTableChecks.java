@@ -72,9 +72,9 @@ record CrossTableChecks(PlanTables tables, PlanProblems problems) {
     }
 
     private void correctedTwice(SweepPlan plan) {
-        CorrectionStandard none = SweepPlan.AirFacts.defaults().standard();
-        CorrectionStandard standard = plan.air().standard();
-        CorrectionStandard already = plan.log().correctedBy().orElse(none);
+        String none = SweepPlan.AirFacts.defaults().standard().id();
+        String standard = plan.air().standard().id();
+        String already = plan.log().correctedBy().map(CorrectionStandard::id).orElse(none);
         if (!standard.equals(none) && !already.equals(none) && !standard.equals(already)) {
             problems.conflict(
                     FindingCode.PLAN_KEYS_CONFLICT,
