@@ -26,8 +26,6 @@ import org.nextpull.unit.Quantity;
  */
 record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> start, List<MeasuredPull> same) {
     private static final double INTERVAL = 0.9;
-    private static final Function<Figures, Optional<Figure>> MEAN =
-            figures -> figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty()));
 
     /** Empty where nothing is chosen, or no clean pull beside the first was run with it. */
     static Optional<BeforeAndAfter> of(SessionResult result, Shown shown) {
@@ -89,7 +87,7 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
                 "after",
                 "at rpm",
                 "change");
-        grid = row(grid, "average torque, " + torque, MEAN, shown::torque);
+        grid = row(grid, "average torque, " + torque, BeforeAndAfter::mean, shown::torque);
         grid = row(
                 grid,
                 "peak torque, " + torque,
@@ -140,6 +138,10 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
         }
     }
 
+    private static Optional<Figure> mean(Figures figures) {
+        return figures.meanTorque().map(one -> new Figure(one.newtonMetres(), OptionalDouble.empty()));
+    }
+
     /** The peaks are those of the first and of the last pull; the averages those of all pulls with the setting. */
     private Section.Grid row(
             Section.Grid grid,
@@ -175,7 +177,7 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
 
     private static Optional<Double> average(List<MeasuredPull> pulls) {
         OptionalDouble mean = pulls.stream()
-                .flatMap(pull -> pull.figures().flatMap(MEAN).stream())
+                .flatMap(pull -> pull.figures().flatMap(BeforeAndAfter::mean).stream())
                 .mapToDouble(Figure::si)
                 .average();
         return mean.isPresent() ? Optional.of(mean.getAsDouble()) : Optional.empty();
@@ -195,7 +197,7 @@ record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> star
                 .filter(MeasuredPull::isUsed)
                 .flatMap(pull -> pull.figures().stream())
                 .flatMap(figures -> peak.apply(figures).stream()
-                        .flatMap(one -> MEAN.apply(figures).map(mean -> one.si() / mean.si()).stream()))
+                        .flatMap(one -> mean(figures).map(mean -> one.si() / mean.si()).stream()))
                 .toList();
         return result.scatter()
                 .flatMap(known -> Scatter.of(ratios)
