@@ -22,9 +22,10 @@ import picocli.CommandLine.Option;
 @Command(
         name = "advise",
         mixinStandardHelpOptions = true,
-        description =
-                "Takes all pulls so far, corrects them, fits the sweep, and says the best setting with its interval "
-                        + "and the next pull, or stop, with reasons.")
+        description = {
+            "Says what to set for the next pull, or to stop, and why.",
+            "It takes all pulls so far, corrects them, fits the sweep, and gives the best setting with its interval."
+        })
 final class AdviseCommand implements Callable<Integer> {
     private final Console console;
 
@@ -37,8 +38,9 @@ final class AdviseCommand implements Callable<Integer> {
     @Option(
             names = "--map",
             paramLabel = "FILE",
-            description = "Also write the next map, after a stop the one to leave, as rpm,advance_deg; with - on "
-                    + "standard output, and the answer on standard error.")
+            description =
+                    "Also write the next map, or the final one after a stop, as rpm,advance_deg; - is standard output, "
+                            + "and the answer then goes to standard error.")
     private Optional<String> map = Optional.empty();
 
     @Mixin

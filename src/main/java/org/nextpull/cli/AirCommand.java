@@ -27,9 +27,10 @@ import picocli.CommandLine.Spec;
         name = "air",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description =
-                "Correction factors of given weather under each standard side by side, density altitude, and what a "
-                        + "change of weather does to the torque that the brake shows.")
+        description = {
+            "Shows the correction factors of given weather under each standard.",
+            "Also density altitude, and what a change of weather does to uncorrected torque."
+        })
 final class AirCommand implements Callable<Integer> {
     private static final Place LATER = Place.nowhere().withKey("--later");
 

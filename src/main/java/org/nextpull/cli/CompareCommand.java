@@ -29,9 +29,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "compare",
         mixinStandardHelpOptions = true,
-        description =
-                "Says of each label whether it differs from the reference: difference with its interval over the band and by "
-                        + "speed, drift removed, and a verdict in words.")
+        description = {
+            "Tells the gain or loss of each label against a reference, drift removed.",
+            "The difference with its 95 %% CI, over the band and by speed, and a verdict in words."
+        })
 final class CompareCommand implements Callable<Integer> {
     private static final int LEAST_PLANNED = 4;
 

@@ -32,7 +32,7 @@ final class DayOptions {
     @Option(
             names = "--session",
             paramLabel = "ID",
-            description = "In place of plan and logs: a session of the notebook, as notebook list numbers them.")
+            description = "A session of the notebook in place of plan and logs, by its number in notebook list.")
     private Optional<Long> session = Optional.empty();
 
     @Mixin

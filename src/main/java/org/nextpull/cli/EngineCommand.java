@@ -18,8 +18,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
         synopsisSubcommandLabel = "COMMAND",
-        description =
-                "The model engine: an invented engine with a known truth, of the size that a plan names, on a simulated dyno.")
+        description = "Plays an invented engine, whose truth is known, on a simulated dyno.")
 final class EngineCommand implements Runnable {
     private static final int SEEDS = 1_000_000;
 
@@ -50,8 +49,7 @@ final class EngineCommand implements Runnable {
             name = "practise",
             mixinStandardHelpOptions = true,
             description = {
-                "A practice day on the model engine: it proposes, you set, the engine pulls, the advice moves on, and at the end it shows "
-                        + "what the truth was.",
+                "Runs a practice day: it proposes, you set, the engine pulls; at the end it shows the truth.",
                 "Type a setting (26 0.87), Enter for what is proposed, why, exclude 3, end, or help."
             })
     int practise(
@@ -61,7 +59,7 @@ final class EngineCommand implements Runnable {
                             names = "--seed",
                             paramLabel = "N",
                             description =
-                                    "Whole number that decides engine, day and noise; drawn and told when left out.")
+                                    "Whole number that decides engine, day and noise (default: a random one, which is told).")
                     Optional<Long> seed,
             @Mixin OutputOptions.Units units)
             throws IOException {

@@ -29,9 +29,10 @@ import picocli.CommandLine.Spec;
         name = "serve",
         mixinStandardHelpOptions = true,
         description = {
-            "The model engine on a serial port, as a logger sends it: it idles, and runs a pull when you tell it to.",
-            "Lines are made up as the plan's [[wire]] says; without one they are separated by commas under a header, at 115200 baud. "
-                    + "Type a setting (26 0.87), Enter to run a pull at it, idle, garbage 3, silence 3, end, or help."
+            "Sends an invented engine to a serial port, as a logger does: it idles, and runs a pull when told.",
+            "Lines are made up as the plan's [[wire]] says; without one they are separated by commas under a header, "
+                    + "at 115200 baud. Type a setting (26 0.87), Enter to run a pull at it, idle, garbage 3, silence 3, end, or "
+                    + "help."
         })
 final class EngineServeCommand implements Callable<Integer> {
     private final Console console;
@@ -52,7 +53,7 @@ final class EngineServeCommand implements Callable<Integer> {
     @Option(
             names = "--seed",
             paramLabel = "N",
-            description = "Whole number that decides engine, day and noise; drawn and told when left out.")
+            description = "Whole number that decides engine, day and noise (default: a random one, which is told).")
     private Optional<Long> seed = Optional.empty();
 
     @Option(

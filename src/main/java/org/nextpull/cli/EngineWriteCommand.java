@@ -27,8 +27,8 @@ import picocli.CommandLine.Option;
         name = "write",
         mixinStandardHelpOptions = true,
         description = {
-            "Writes the log of a day on the model engine, and beside it the truth that the day should find.",
-            "Without --settings the settings are those of the advice, until it stops. The same plan, seed and settings give the same "
+            "Writes the log of an invented day, with its truth beside it.",
+            "Without --settings it follows the advice until that stops. The same plan, seed and settings give the same "
                     + "bytes. Where the log alone does not tell what was set, a settings file is written as well."
         })
 final class EngineWriteCommand implements Callable<Integer> {

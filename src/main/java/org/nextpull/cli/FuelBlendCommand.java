@@ -28,14 +28,14 @@ import picocli.CommandLine.Spec;
         name = "blend",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description = "What a blend is like, from its parts or from its elements as a data sheet gives them.")
+        description = "Works out a blend from its parts, or from its elements as a data sheet gives them.")
 final class FuelBlendCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();
 
     private final Console console;
 
-    @Option(names = "--name", paramLabel = "NAME", defaultValue = "blend", description = "What to call it.")
+    @Option(names = "--name", paramLabel = "NAME", defaultValue = "blend", description = "Name of the blend.")
     private String name = "blend";
 
     @Option(

@@ -29,9 +29,11 @@ import picocli.CommandLine.Spec;
         name = "fuel",
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
-        description =
-                "The arithmetic of fuels: what is known of them, lambda and air-fuel ratio on any scale, flow against "
-                        + "another fuel, blends, water, injectors.",
+        description = {
+            "Does the arithmetic of fuels.",
+            "What is known of them, lambda and air-fuel ratio on any scale, flow against another fuel, blends, water, "
+                    + "injectors."
+        },
         synopsisSubcommandLabel = "COMMAND")
 final class FuelCommand implements Runnable {
     @Spec
@@ -69,7 +71,7 @@ final class FuelCommand implements Runnable {
     @Command(
             name = "list",
             mixinStandardHelpOptions = true,
-            description = "Every fuel that can be named, beside the one that it is compared with.")
+            description = "Lists every known fuel beside the one it is compared with.")
     int list(@Mixin Against against, @Mixin KnownFuels known, @Mixin OutputOptions output) {
         Fuel other = known.named(against.fuel);
         List<FuelFacts> facts = known.blends().all().stream()
@@ -85,7 +87,7 @@ final class FuelCommand implements Runnable {
     @Command(
             name = "show",
             mixinStandardHelpOptions = true,
-            description = "All that is known of one fuel: figures with their spread and source, and what to beware of.")
+            description = "Shows all that is known of one fuel: figures with spread and source, and cautions.")
     int show(
             @Parameters(arity = "0..1", paramLabel = "FUEL", description = "A fuel; without one, the plan's.")
                     Optional<String> name,
@@ -103,9 +105,10 @@ final class FuelCommand implements Runnable {
     @Command(
             name = "convert",
             mixinStandardHelpOptions = true,
-            description =
-                    "Lambda from a gauge's air-fuel ratio, or the other way round, on any scale; what a gauge set for one "
-                            + "fuel shows while another burns.")
+            description = {
+                "Converts lambda and air-fuel ratio on any scale.",
+                "It also says what a gauge that is set for one fuel shows while another burns."
+            })
     int convert(
             @Parameters(
                             arity = "0..1",
@@ -154,7 +157,7 @@ final class FuelCommand implements Runnable {
             name = "compare",
             mixinStandardHelpOptions = true,
             description =
-                    "What changes when one fuel takes the place of another at the same air: mass, volume, jets, cooling, energy.")
+                    "Shows what changes from one fuel to another at the same air: mass, volume, jets, cooling, energy.")
     int compare(
             @Parameters(paramLabel = "FUEL", description = "The fuel to change to.") String name,
             @Parameters(
@@ -201,7 +204,7 @@ final class FuelCommand implements Runnable {
             mixinStandardHelpOptions = true,
             sortOptions = false,
             description =
-                    "What water does to a fuel with alcohol: its alcohol content, and how much more of it is needed.")
+                    "Shows what water does to a fuel with alcohol: its alcohol content, and how much more of it is needed.")
     int water(
             @Parameters(
                             arity = "0..1",

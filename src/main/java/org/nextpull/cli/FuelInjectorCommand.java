@@ -27,7 +27,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         sortOptions = false,
         description =
-                "How long injectors of a given rating must stay open on a fuel, and how large they would have to be.")
+                "Shows how long injectors of a given rating must stay open on a fuel, and how large they must be.")
 final class FuelInjectorCommand implements Callable<Integer> {
     @Spec
     private CommandSpec spec = CommandSpec.create();

@@ -24,8 +24,10 @@ import picocli.CommandLine.Parameters;
 @Command(
         name = "inspect",
         mixinStandardHelpOptions = true,
-        description = "Shows how each log was understood: columns, units, sample rate, the pulls found and rejected, "
-                + "and what is wrong with the data.")
+        description = {
+            "Shows how each log was understood and what is wrong with its data.",
+            "Columns, units, sample rate, and the pulls found and rejected."
+        })
 final class InspectCommand implements Callable<Integer> {
     private final Console console;
 
@@ -48,7 +50,7 @@ final class InspectCommand implements Callable<Integer> {
     private boolean noPull = true;
     private boolean someFailed;
 
-    @Option(names = "--lines", description = "With --json: one object a file, a line each.")
+    @Option(names = "--lines", description = "With --json: one line with one object for each file.")
     private boolean lines;
 
     InspectCommand(Console console) {

@@ -37,9 +37,8 @@ import picocli.CommandLine.Spec;
         name = "live",
         mixinStandardHelpOptions = true,
         description = {
-            "A running session: reads a serial port or a folder that a logger writes into, keeps every byte, says after each pull what "
-                    + "came out and what to set next, and sounds alarms. It advises; it protects nothing.",
-            "Type help while it runs."
+            "Runs a session at the dyno: reads a serial port or a folder, and says after each pull what to set next.",
+            "It keeps every byte and sounds alarms. It advises; it protects nothing. Type help while it runs."
         })
 final class LiveCommand implements Callable<Integer> {
     private static final String ACCEPT = "--accept-cautions";
@@ -77,8 +76,7 @@ final class LiveCommand implements Callable<Integer> {
             fallbackValue = NEWEST,
             paramLabel = "ID",
             description =
-                    "Go on with a session after the program had ended: with this one of the notebook, else with the one that "
-                            + "began last.")
+                    "Continue a session after the program ended: this one of the notebook, or the last one begun.")
     private Optional<String> resume = Optional.empty();
 
     @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")

@@ -40,9 +40,7 @@ import picocli.CommandLine.Spec;
         mixinStandardHelpOptions = true,
         addMethodSubcommands = false,
         synopsisSubcommandLabel = "COMMAND",
-        description =
-                "The sessions that were kept, with their pulls, advice and everything done by hand: lists, shows, searches and "
-                        + "exports them, adds a day from its logs, corrects, renames and removes them, looks for damage, and copies the notebook while it is in use.")
+        description = "Keeps past sessions in one file: pulls, advice, and what was done by hand.")
 final class NotebookCommand implements Runnable {
     private static final DateTimeFormatter DAY = DateTimeFormatter.ofPattern("yyyy-MM-dd", Locale.ROOT);
 
@@ -69,7 +67,7 @@ final class NotebookCommand implements Runnable {
         spec.commandLine().usage(console.out());
     }
 
-    @Command(name = "list", mixinStandardHelpOptions = true, description = "Every session, the latest day first.")
+    @Command(name = "list", mixinStandardHelpOptions = true, description = "Lists every session, the latest day first.")
     int list(@Mixin NotebookOption notebook, @Mixin OutputOptions output) {
         // whoever has kept nothing yet has an empty list, not a fault; a file that was named must be there
         NotebookAccess access = notebook.access();
@@ -85,9 +83,10 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "search",
             mixinStandardHelpOptions = true,
-            description =
-                    "The sessions in which every one of the words stands: in the names of engine, fuel, plan and logs, in labels, "
-                            + "notes and reasons, or in the advice.")
+            description = {
+                "Lists the sessions that hold all of the words.",
+                "In the names of engine, fuel, plan and logs, in labels, notes and reasons, or in the advice."
+            })
     int search(
             @Parameters(arity = "1..*", paramLabel = "WORD", description = "Words, each of which must be found.")
                     List<String> words,
@@ -105,8 +104,8 @@ final class NotebookCommand implements Runnable {
             name = "show",
             mixinStandardHelpOptions = true,
             description =
-                    "One session in words: its answer, made again from its samples, its pulls, what was done by hand and what was "
-                            + "advised at the time.")
+                    "Shows one session: its answer, worked out again from its samples, its pulls, and what was advised at the "
+                            + "time.")
     int show(
             @Parameters(paramLabel = "ID", description = "Number of the session, as list shows it.") long id,
             @Mixin NotebookOption notebook,
@@ -123,9 +122,10 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "add",
             mixinStandardHelpOptions = true,
-            description =
-                    "Keeps a day of logs as a session, with its samples, so that it can be shown, compared and learned from like a "
-                            + "session that was run live.")
+            description = {
+                "Adds a day of logs as a session.",
+                "It keeps the samples, so that the day can be shown, compared and learned from like a live one."
+            })
     int add(
             @Mixin DayOptions.PlanAndLogs day,
             @Option(
@@ -162,9 +162,10 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "rename",
             mixinStandardHelpOptions = true,
-            description =
-                    "Gives the engine of a session another name, in the list and in the plan that is kept with it. Sessions of one "
-                            + "name teach each other.")
+            description = {
+                "Gives the engine of a session another name.",
+                "In the list and in the plan that is kept with it. Sessions of one name teach each other."
+            })
     int rename(
             @Parameters(index = "0", paramLabel = "ID", description = "Number of the session, as list shows it.")
                     long id,
@@ -190,9 +191,10 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "remove",
             mixinStandardHelpOptions = true,
-            description =
-                    "Takes sessions out of the notebook with all that belongs to them, after asking. What was captured of a live "
-                            + "session stays in its folder, which is named.")
+            description = {
+                "Removes sessions from the notebook, after asking.",
+                "The raw data of a live session stays in its folder, which is named."
+            })
     int remove(
             @Parameters(arity = "1..*", paramLabel = "ID", description = "Numbers of the sessions, as list shows them.")
                     List<Long> ids,
@@ -242,9 +244,11 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "check",
             mixinStandardHelpOptions = true,
-            description =
-                    "Looks for damage in the file and in the samples, and makes every figure again from its samples to see whether it "
-                            + "comes out as it was kept. A notebook of an older version is brought up to this one first.")
+            description = {
+                "Checks the notebook for damage.",
+                "It works out every figure again from its samples and compares it with the one that was kept. A notebook of an older "
+                        + "version is brought up to this one first."
+            })
     int check(@Mixin NotebookOption notebook, @Mixin OutputOptions output) {
         Checkup checkup = notebook.reading(Notebook::check);
         console.out().println(output.isJson() ? new NotebookJson().check(checkup) : NotebookText.check(checkup));
@@ -255,9 +259,10 @@ final class NotebookCommand implements Runnable {
     @Command(
             name = "back-up",
             mixinStandardHelpOptions = true,
-            description =
-                    "Copies the notebook, also while a session runs, and reads the copy back. The copy is a notebook itself: name it "
-                            + "with --notebook, or put it in the place of the damaged one. It writes over nothing.")
+            description = {
+                "Copies the notebook, also while a session runs, and reads the copy back.",
+                "The copy is a notebook itself: name it with --notebook, or put it in the place of a damaged one. It overwrites nothing."
+            })
     int backUp(
             @Parameters(paramLabel = "TARGET", description = "The file to write.") String target,
             @Mixin NotebookOption notebook) {

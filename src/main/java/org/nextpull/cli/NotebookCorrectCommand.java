@@ -23,9 +23,10 @@ import picocli.CommandLine.Spec;
         name = "correct",
         mixinStandardHelpOptions = true,
         sortOptions = false,
-        description =
-                "Says afterwards what a pull of a session was really run with; figures and advice are made again. What no option "
-                        + "names stays as it is.")
+        description = {
+            "Corrects afterwards what a pull was run with; figures and advice are worked out again.",
+            "What no option names stays as it is."
+        })
 final class NotebookCorrectCommand implements Callable<Integer> {
     private static final double MOST_DEG = 90;
 

@@ -22,9 +22,11 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "export",
         mixinStandardHelpOptions = true,
-        description =
-                "Writes a session for other programs: its pulls as a table of results, which the program reads back, its curves, "
-                        + "its samples as a log, or everything as one JSON document.")
+        description = {
+            "Writes a session for other programs.",
+            "Its pulls as a table of results, which the program reads back, its curves, its samples as a log, or "
+                    + "everything as one JSON document."
+        })
 final class NotebookExportCommand implements Callable<Integer> {
     private final Console console;
 

@@ -38,8 +38,7 @@ final class OutputOptions {
                 names = "--units",
                 paramLabel = "metric|us",
                 defaultValue = "metric",
-                description =
-                        "Units that people read: ${COMPLETION-CANDIDATES} (default: ${DEFAULT-VALUE}). JSON is always metric.")
+                description = "Units of text, charts and sheet (default: ${DEFAULT-VALUE}). JSON is always metric.")
         private UnitSystem units = UnitSystem.METRIC;
 
         Shown shown() {

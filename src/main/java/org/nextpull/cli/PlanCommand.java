@@ -40,8 +40,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan",
         mixinStandardHelpOptions = true,
-        description =
-                "Writes a first plan from logs, or checks one: what it watches, and whether a log has what it needs.")
+        description = {
+            "Writes a first plan from logs, or checks one.",
+            "A check says which limits the plan watches, and whether a log has the channels that they need."
+        })
 final class PlanCommand implements Callable<Integer> {
     private static final String STANDARD_OUTPUT = "-";
 

@@ -30,9 +30,10 @@ import picocli.CommandLine.Spec;
 @Command(
         name = "plan-pulls",
         mixinStandardHelpOptions = true,
-        description =
-                "Before the day: how many pulls of two labels or more, in which order, resolve a given difference, from the "
-                        + "scatter from pull to pull. Drift is allowed for in any case.")
+        description = {
+            "Says before the day how many pulls, in which order, tell a difference apart.",
+            "It works from the repeatability of the dyno and allows for drift."
+        })
 final class PlanPullsCommand implements Callable<Integer> {
     private static final int MOST_LABELS = 6;
     private static final int MOST_CHANGES = 8;
@@ -57,7 +58,7 @@ final class PlanPullsCommand implements Callable<Integer> {
         @Option(
                 names = "--session",
                 paramLabel = "ID",
-                description = "Session of the notebook whose repeats give the scatter.")
+                description = "Session of the notebook whose repeats give the repeatability.")
         private @Nullable Long session;
     }
 
@@ -67,15 +68,14 @@ final class PlanPullsCommand implements Callable<Integer> {
                 names = "--scatter",
                 required = true,
                 paramLabel = "PERCENT",
-                description = "Scatter from pull to pull, one standard deviation in percent.")
+                description = "Repeatability, one standard deviation from pull to pull in percent.")
         private double percent;
 
         @Option(
                 names = "--scatter-df",
                 paramLabel = "N",
                 defaultValue = "12",
-                description =
-                        "Degrees of freedom behind the scatter: repeats less settings (default: ${DEFAULT-VALUE}).")
+                description = "Degrees of freedom behind it: repeats less settings (default: ${DEFAULT-VALUE}).")
         private double degreesOfFreedom = 12;
     }
 
@@ -85,7 +85,7 @@ final class PlanPullsCommand implements Callable<Integer> {
                 names = "--scatter-from",
                 required = true,
                 paramLabel = "LOG",
-                description = "Log or table of results whose repeats give the scatter.")
+                description = "Log or table of results whose repeats give the repeatability.")
         private List<String> logs = List.of();
 
         @Option(names = "--plan", required = true, paramLabel = "PLAN", description = "Sweep plan of that log.")
@@ -96,14 +96,14 @@ final class PlanPullsCommand implements Callable<Integer> {
             names = "--difference",
             required = true,
             paramLabel = "PERCENT",
-            description = "Difference that you want to be able to tell.")
+            description = "Smallest difference that you want to detect.")
     private double difference;
 
     @Option(
             names = "--power",
             paramLabel = "PERCENT",
             defaultValue = "80",
-            description = "Chance of finding such a difference when it is there (default: ${DEFAULT-VALUE}).")
+            description = "Chance to detect such a difference when it is there (default: ${DEFAULT-VALUE}).")
     private double power = 80;
 
     @Option(
@@ -111,7 +111,7 @@ final class PlanPullsCommand implements Callable<Integer> {
             paramLabel = "N|A,B",
             split = ",",
             defaultValue = "A,B",
-            description = "How many configurations, or their names, the reference first (default: ${DEFAULT-VALUE}).")
+            description = "How many labels, or their names, the reference first (default: ${DEFAULT-VALUE}).")
     private List<String> labels = List.of("A", "B");
 
     @Option(

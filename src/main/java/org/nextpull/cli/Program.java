@@ -27,11 +27,11 @@ import picocli.CommandLine.Spec;
         addMethodSubcommands = false,
         versionProvider = Program.Version.class,
         description = {
-            "From dyno logs to the least spark advance and the mixture that make best torque: reads logs, corrects the pulls, "
-                    + "fits the sweep, and says what to set next or when to stop, and why.",
+            "Reads dyno logs and finds the least spark advance and the mixture that make best torque: it says what to "
+                    + "set for the next pull or when to stop, and why, and whether a part or a fuel gained anything.",
             "",
-            "It advises; it protects nothing. Rely on the cell's own stops, guards and ventilation, keep to the makers' limits and "
-                    + "local codes, and let a qualified person decide every setting."
+            "It advises; it protects nothing. Rely on the cell's own stops, guards and ventilation, keep to the "
+                    + "makers' limits and local codes, and let a qualified person decide every setting."
         },
         synopsisSubcommandLabel = "COMMAND")
 final class Program implements Runnable {

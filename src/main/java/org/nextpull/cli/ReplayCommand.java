@@ -13,9 +13,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "replay",
         mixinStandardHelpOptions = true,
-        description =
-                "Goes through the logs pull by pull as they would have gone live: what it would have said after each pull, "
-                        + "the alarms that would have sounded, where it would have stopped, and how many pulls that saves.")
+        description = {
+            "Goes through a day pull by pull, as it would have gone live.",
+            "What it would have said after each pull, which alarms would have sounded, where it would have stopped, "
+                    + "and how many pulls that saves."
+        })
 final class ReplayCommand implements Callable<Integer> {
     private final Console console;
 
@@ -25,7 +27,7 @@ final class ReplayCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions output = new OutputOptions();
 
-    @Option(names = "--lines", description = "With --json: one object a pull, a line each.")
+    @Option(names = "--lines", description = "With --json: one line with one object for each pull.")
     private boolean lines;
 
     @Option(names = "--verbose", description = "After each pull also the reason, the map, and where it knocked.")

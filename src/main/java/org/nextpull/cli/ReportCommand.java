@@ -15,10 +15,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "report",
         mixinStandardHelpOptions = true,
-        description =
-                "Writes the sheet of a day as one HTML file that needs no network and prints on A4 and Letter: the chosen settings "
-                        + "with intervals, how they were found, charts with their numbers, labels compared, findings, and what it "
-                        + "takes to repeat it. The pulls as CSV and all figures as JSON are written beside it.")
+        description = {
+            "Writes the sheet of a day as one HTML file that prints on A4 and Letter.",
+            "Page 1 is for the customer: result, before and after, chart, map. The rest is for the shop: every pull, "
+                    + "method, limits and findings. The pulls as CSV and all figures as JSON are written beside it."
+        })
 final class ReportCommand implements Callable<Integer> {
     private final Console console;
 

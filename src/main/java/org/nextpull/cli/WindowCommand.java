@@ -20,10 +20,11 @@ import picocli.CommandLine.Option;
 @Command(
         name = "window",
         mixinStandardHelpOptions = true,
-        description =
-                "Opens the bench window: to write a plan by a form, see what arrives and start a session, to page through the "
-                        + "notebook and compare sessions. With logs or --session it opens on that day, which it goes through pull "
-                        + "by pull at any speed: the next setting in large print, the charts, the pulls. F1 lists its keys.")
+        description = {
+            "Opens the bench window, to be read from two metres away.",
+            "Write a plan by a form, see what arrives, run a session, page through the notebook, compare. With logs or "
+                    + "--session it opens on that day and goes through it pull by pull. F1 lists its keys."
+        })
 final class WindowCommand implements Callable<Integer> {
     private final Console console;
 
@@ -33,7 +34,7 @@ final class WindowCommand implements Callable<Integer> {
     @Mixin
     private OutputOptions.Units units = new OutputOptions.Units();
 
-    @Option(names = "--dark", description = "Dark ground; D changes it in the window.")
+    @Option(names = "--dark", description = "Dark colours; D changes it in the window.")
     private boolean dark;
 
     @Option(names = "--large", description = "Larger type; G changes it in the window.")
