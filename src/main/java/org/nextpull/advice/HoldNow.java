@@ -15,6 +15,11 @@ import java.util.OptionalDouble;
  */
 public record HoldNow(
         Step step, int number, int count, double rpm, OptionalDouble advanceDeg, OptionalDouble leftS, int plateaus) {
+    /** The same with another rest of the time at load. */
+    public HoldNow withLeftS(OptionalDouble seconds) {
+        return new HoldNow(step, number, count, rpm, advanceDeg, seconds, plateaus);
+    }
+
     /** Whether all speeds are done. */
     public boolean isOver() {
         return step == Step.PROVE;

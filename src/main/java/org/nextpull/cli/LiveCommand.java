@@ -1,11 +1,13 @@
 package org.nextpull.cli;
 
 import java.io.IOException;
+import java.io.PrintWriter;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.InstantSource;
 import java.time.ZoneId;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.Callable;
@@ -82,6 +84,12 @@ final class LiveCommand implements Callable<Integer> {
     @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")
     private boolean accepted;
 
+    @Option(
+            names = "--json",
+            description =
+                    "Print what happens as JSON, an object a line; the words for people then go to standard error.")
+    private boolean json;
+
     @Mixin
     private OutputOptions.Units units = new OutputOptions.Units();
 
@@ -131,22 +139,33 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private void run(LiveSession.Setup setup, Shown shown) throws IOException {
-        AsyncPrinter out = new AsyncPrinter(console.out(), ZoneId.systemDefault(), Terminal.width());
+        AsyncPrinter out = new AsyncPrinter(forPeople(), ZoneId.systemDefault(), Terminal.width());
         LiveTalk talk = new LiveTalk(out, shown);
-        LiveSession session = LiveSession.start(setup, talk);
-        OrderlyEnd ending = OrderlyEnd.by(() -> end(talk, session, out));
+        List<AsyncPrinter> printers = new ArrayList<>(List.of(out));
+        LiveSession.Listener listener = talk;
+        if (json) {
+            AsyncPrinter lines = new AsyncPrinter(console.out(), ZoneId.systemDefault(), Terminal.width());
+            printers.add(lines);
+            listener = new LiveLines(lines, talk);
+        }
+        LiveSession session = LiveSession.start(setup, listener);
+        OrderlyEnd ending = OrderlyEnd.by(() -> end(talk, session, printers));
         try {
             converse(talk, session);
         } finally {
-            end(talk, session, out);
+            end(talk, session, printers);
             ending.done();
         }
     }
 
-    private static void end(LiveTalk talk, LiveSession session, AsyncPrinter out) {
+    private PrintWriter forPeople() {
+        return json ? console.err() : console.out();
+    }
+
+    private static void end(LiveTalk talk, LiveSession session, List<AsyncPrinter> printers) {
         session.close();
         talk.ended(session.state());
-        out.close();
+        printers.forEach(AsyncPrinter::close);
     }
 
     private void converse(LiveTalk talk, LiveSession session) throws IOException {
@@ -183,8 +202,8 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private boolean cautionsAreAccepted() throws IOException {
-        Cautions.sentences().forEach(console.out()::println);
-        console.out().flush();
+        Cautions.sentences().forEach(forPeople()::println);
+        forPeople().flush();
         if (accepted) {
             return true;
         }
@@ -194,8 +213,8 @@ final class LiveCommand implements Callable<Integer> {
                             "Nobody can be asked whether the cautions above are accepted; say so with " + ACCEPT + ".");
             return false;
         }
-        console.out().print("Type yes to accept this and go on: ");
-        console.out().flush();
+        forPeople().print("Type yes to accept this and go on: ");
+        forPeople().flush();
         String answer = console.in().readLine();
         if (answer == null || !answer.strip().equalsIgnoreCase("yes")) {
             console.err().println("Not accepted, so no session was started.");

@@ -172,14 +172,7 @@ final class LiveTalk implements LiveSession.Listener {
     }
 
     private static HoldNow gist(HoldNow now) {
-        return new HoldNow(
-                now.step(),
-                now.number(),
-                now.count(),
-                now.rpm(),
-                now.advanceDeg(),
-                OptionalDouble.empty(),
-                now.plateaus());
+        return now.withLeftS(OptionalDouble.empty());
     }
 
     private Optional<String> waiting(LiveState state) {

@@ -267,8 +267,23 @@ public final class AdviseJson {
                     .put("line", alarm.since().line())
                     .put("text", words.passed(alarm));
         }
-        putOrNull(node, "chosen", step.verdict().chosen().map(AdviseJson::chosen));
-        node.set("next", next(step.verdict()));
+        answer(node, Optional.of(step.verdict()));
         return node;
+    }
+
+    /** A pull of a running session, and what comes next. */
+    void answer(ObjectNode node, SessionResult result, MeasuredPull pull) {
+        node.set("pull", pulls.node(pull));
+        answer(node, result);
+    }
+
+    /** What comes next in a running session, and what would stay. */
+    void answer(ObjectNode node, SessionResult result) {
+        answer(node, result.verdict());
+    }
+
+    private void answer(ObjectNode node, Optional<Verdict> verdict) {
+        putOrNull(node, "chosen", verdict.flatMap(Verdict::chosen).map(AdviseJson::chosen));
+        putOrNull(node, "next", verdict.map(this::next));
     }
 }
