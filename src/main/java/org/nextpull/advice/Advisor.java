@@ -17,12 +17,12 @@ public final class Advisor {
 
     /** The same of a day that is gone through pull by pull. */
     public static Verdict judge(Day day, SaidStops said) {
-        return new KeptStop(day, said, Advisor::byPulls).verdict();
+        return new KeptStop(day, said, Advisor::byPulls, Advisor::surelyGoesOn).verdict();
     }
 
     /** The same where nothing but the advice is asked for: while a stop stands it costs little however long the day. */
     public static Verdict say(Day day, SaidStops said) {
-        return new KeptStop(day, said, Advisor::byPulls).brief();
+        return new KeptStop(day, said, Advisor::byPulls, Advisor::surelyGoesOn).brief();
     }
 
     /** Why there can be no verdict of a day; empty where there can. */
@@ -48,6 +48,11 @@ public final class Advisor {
                 .map(setting -> isBeyond(learned.advice().setting().get(), setting))
                 .orElse(true);
         return isFurther ? learned.withAdvice(usual.advice()) : learned;
+    }
+
+    /** Whether the verdict by the pulls alone is no stop, as far as that shows for less; never where the past may have a say. */
+    private static boolean surelyGoesOn(Day day) {
+        return day.experience().isEmpty() && new Judgement(DayView.of(day)).wantsPull();
     }
 
     private static boolean isBeyond(EngineSetting one, EngineSetting other) {

@@ -47,6 +47,8 @@ final class FactorReading {
     private final SurfacePosterior posterior;
     private final Optional<Lambda> lambda;
     private final ResponseCurve curve;
+    /** The same pulls where the day may drift more; worked out where it is first asked for. */
+    private Optional<SurfacePosterior> drifting = Optional.empty();
 
     FactorReading(DayReadings day, DayEvidence evidence, PlannerDecision.Answer answer, Goal goal) {
         this.day = day;
@@ -219,10 +221,11 @@ final class FactorReading {
         return Span.of(span.low() - by, span.high() + by);
     }
 
-    /** The same pulls where the day may drift more. */
     private SurfacePosterior drifting() {
-        return SurfacePosterior.of(
-                posterior.surface().withPriors(posterior.surface().priors().withDrift(DRIFT)));
+        SurfacePosterior found = drifting.orElseGet(() -> SurfacePosterior.of(
+                posterior.surface().withPriors(posterior.surface().priors().withDrift(DRIFT))));
+        drifting = Optional.of(found);
+        return found;
     }
 
     private Span hull(SurfacePosterior drifting, Function<SurfacePosterior, Span> interval) {

@@ -43,12 +43,7 @@ final class Judgement {
         if (isBlind()) {
             return unread(Optional.empty(), blind());
         }
-        DayEvidence evidence = new DayEvidence(
-                SurfacePosterior.of(new DaySurface(view, maps).surface()),
-                maps.tried(),
-                maps.levels(),
-                maps.present().orElseThrow(),
-                maps.earlier());
+        DayEvidence evidence = evidence();
         PlannerDecision decision = new DayPlanner(allowed.rules()).decide(evidence);
         PlannerDecision.Answer answer = decision.answer();
         StateReading reading = new StateReading(maps, evidence, answer, allowed.spark());
@@ -69,6 +64,29 @@ final class Judgement {
                 advice(known, leave),
                 maps.used().size() < LEAST_TO_TEACH ? Optional.empty() : Optional.of(evidence.posterior()),
                 new MapFindings(view, maps).said());
+    }
+
+    private DayEvidence evidence() {
+        return new DayEvidence(
+                SurfacePosterior.of(new DaySurface(view, maps).surface()),
+                maps.tried(),
+                maps.levels(),
+                maps.present().orElseThrow(),
+                maps.earlier());
+    }
+
+    /**
+     * Whether the planner wants a pull and nothing that was met stands in its way: then the verdict is no stop. Costs less than the verdict,
+     * which also says what the pulls show.
+     */
+    boolean wantsPull() {
+        return maps.hasReadings()
+                && !isBlind()
+                && limits.ending().isEmpty()
+                && limits.tooHotOrLean().isEmpty()
+                && allowed.hasStartedLow()
+                && new DayPlanner(allowed.rules()).decide(evidence()) instanceof PlannerDecision.Pull pull
+                && allowed.hotEnough(pull.setting()).isPresent();
     }
 
     /** Of a day whose pulls say nothing of what is swept. */

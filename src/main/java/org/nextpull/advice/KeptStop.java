@@ -6,6 +6,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.function.Function;
+import java.util.function.Predicate;
 import org.nextpull.response.MeasuredPull;
 
 /**
@@ -15,6 +16,7 @@ import org.nextpull.response.MeasuredPull;
 final class KeptStop {
     private final Day day;
     private final Function<Day, Verdict> judge;
+    private final Predicate<Day> goesOn;
     private final SaidStops said;
     private final Map<Integer, Verdict> judged = new HashMap<>();
     private Optional<DayView> lastView = Optional.empty();
@@ -25,8 +27,10 @@ final class KeptStop {
      *
      * @param said stops of the day after fewer pulls; grows
      * @param judge judges a day by its pulls, whatever was said before
+     * @param goesOn whether that verdict is surely no stop
      */
-    KeptStop(Day day, SaidStops said, Function<Day, Verdict> judge) {
+    KeptStop(Day day, SaidStops said, Function<Day, Verdict> judge, Predicate<Day> goesOn) {
+        this.goesOn = goesOn;
         this.said = said;
         this.day = day;
         this.judge = judge;
@@ -95,12 +99,19 @@ final class KeptStop {
         for (int count = first == known ? known + 1 : first; count <= pulls; count++) {
             int now = count;
             Optional<Stop> earlier = stop.filter(kept -> reopening(now, kept).isEmpty());
-            stop = earlier.or(() -> Optional.of(after(now).advice())
-                    .filter(advice -> advice.action() == Action.STOP)
-                    .map(advice -> new Stop(now, advice)));
+            stop = earlier.or(() -> stopAfter(now));
             said.standing.put(now, stop);
         }
         return stop;
+    }
+
+    /** The stop by so many pulls alone; what those before the last show beside it is asked for by nobody. */
+    private Optional<Stop> stopAfter(int pulls) {
+        return pulls < day.pulls().size() && goesOn.test(day.first(pulls))
+                ? Optional.empty()
+                : Optional.of(after(pulls).advice())
+                        .filter(advice -> advice.action() == Action.STOP)
+                        .map(advice -> new Stop(pulls, advice));
     }
 
     /** Whether the last of so many pulls opens the day whatever was said before it. */

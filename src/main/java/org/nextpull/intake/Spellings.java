@@ -21,7 +21,6 @@ final class Spellings {
 
     private Spellings(List<Spelling> spellings) {
         this.longestFirst = spellings.stream()
-                .distinct()
                 .sorted(Comparator.comparingInt(
                         (Spelling spelling) -> -spelling.compact().length()))
                 .toList();
