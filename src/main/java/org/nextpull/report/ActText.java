@@ -64,7 +64,7 @@ public final class ActText {
 
         @Override
         public String ownWatch(OperatorAction.OwnWatch watch) {
-            return "watches by hand, where no channel does: " + limits(watch);
+            return "watches what no channel does: " + limits(watch);
         }
 
         @Override
@@ -96,9 +96,7 @@ public final class ActText {
         @Override
         public String correct(OperatorAction.Correct correct) {
             return "Pull " + correct.pull() + " was run with " + given(correct.setting())
-                    + (correct.setting().hasValues()
-                            ? ", on your word; what its log measured counts before that."
-                            : ".");
+                    + (correct.setting().hasValues() ? ", as you said; what its log measured counts first." : ".");
         }
 
         @Override
@@ -120,7 +118,7 @@ public final class ActText {
 
         @Override
         public String ownWatch(OperatorAction.OwnWatch watch) {
-            return "You watch by hand, where no channel does: " + limits(watch)
+            return "You watch what no channel does: " + limits(watch)
                     + ". Steps toward what it guards are half as long.";
         }
 

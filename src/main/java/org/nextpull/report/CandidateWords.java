@@ -78,7 +78,7 @@ public final class CandidateWords {
                 .filter(told -> day.isDecided())
                 .map(told -> day.best(response)
                         .map(this::best)
-                        .orElse("None is proven better than " + quoted(day.reference()) + "."));
+                        .orElse("None is shown to be better than " + quoted(day.reference()) + "."));
     }
 
     /** Which of them cannot be told apart by the decision runs so far. */
@@ -159,7 +159,7 @@ public final class CandidateWords {
         String there = "at the setting of " + quoted(day.reference());
         return state.shares()
                 .map(shares -> label + " " + there + ": " + share(shares.itself()) + ", which is "
-                        + (isFuel(state) ? "the fuel" : "what is fitted") + "; its own spark and mixture add "
+                        + (isFuel(state) ? "the fuel" : "the part") + "; its own spark and mixture add "
                         + share(shares.setting()) + ".")
                 .orElse("What " + label + " makes " + there + " is not known: its sweep did not go there.");
     }

@@ -85,7 +85,7 @@ public final class CompareWords {
                 .map(group -> String.join(" and ", group))
                 .collect(Collectors.joining("; "));
         return Optional.of("Ranked: " + String.join(", ", result.ranking()) + ". "
-                + (alike.isEmpty() ? "Each is told apart from the next." : "Not told apart: " + alike + "."));
+                + (alike.isEmpty() ? "Each differs from the next." : "Not told apart: " + alike + "."));
     }
 
     /** How to go on, a sentence each; empty when all is settled or out of reach. */

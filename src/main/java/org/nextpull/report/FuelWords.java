@@ -42,7 +42,7 @@ public final class FuelWords {
                 "Attacks aluminium, magnesium, zinc, terne plate and solder, more so with water in it. Drain and flush after the day.";
             case TAKES_UP_WATER -> "Draws water from the air. Keep drums closed, use no old stock, check its density.";
             case SEPARATES_WITH_WATER ->
-                "With more than a little water it parts into a petrol layer and a watery layer; the engine then runs lean or stops.";
+                "With more than a little water it separates into petrol and a watery layer; the engine then runs lean or stops.";
             case ATTACKS_SEALS ->
                 "Swells or hardens common rubbers, plastics and tank linings. Hoses, seals and pumps must be made for it.";
             case DILUTES_OIL ->

@@ -26,7 +26,7 @@ public enum HandAct {
     LIMIT("M", "change a limit of the plan", "limit", """
             limit exhaust_c 900  change a limit of the plan from now on
             """),
-    UNWATCHED("W", "watch by hand what no channel watches", "unwatched", """
+    UNWATCHED("W", "watch yourself what no channel watches", "unwatched", """
             unwatched         say that you watch what no channel does; unwatched exhaust names the limit
             """),
     FITTED("F", "parts or fuel changed", "next", """

@@ -132,9 +132,9 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
                             + " Fix the sensor, name its column in [log] columns, and run a pull at this setting.");
         }
         String limits = missing.limits().stream().map(WatchText::name).collect(Collectors.joining(" and "));
-        return Words.of(
-                "No live channel watches " + limits + ", which guards the way on. Fix that and repeat this setting,"
-                        + " or watch it yourself and say so (unwatched); until then no step goes that way.");
+        return Words.of("No live channel watches " + limits
+                + ", which must be watched for the next step. Fix that and repeat this setting,"
+                + " or watch it yourself and say so (unwatched); until then no step goes that way.");
     }
 
     @Override
@@ -204,8 +204,8 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
     @Override
     public Words decided(Reason.Decided end) {
         String full = "The decision runs are done. "
-                + (end.settled() ? "" : "Not everything could be told. ")
-                + "\"" + end.best() + "\" is the best that is proven.";
+                + (end.settled() ? "" : "Not every difference is settled. ")
+                + "\"" + end.best() + "\" is the best that the runs show.";
         return new Words(full, full);
     }
 

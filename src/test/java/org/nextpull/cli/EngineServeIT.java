@@ -164,7 +164,7 @@ class EngineServeIT {
     @ParameterizedTest
     @CsvSource({
         "no-such-port, there is no such port, 1",
-        "plan.toml, this is no serial port, 1",
+        "plan.toml, this is not a serial port, 1",
         "'', needs the name of a port, 1"
     })
     void aPortThatIsNoneIsSaidInASentence(String name, String sentence, int status) throws Exception {

@@ -196,7 +196,7 @@ class FuelCommandTest {
         assertThat(document.path("mass_ratio").asDouble()).isCloseTo(mass, within(0.001));
         assertThat(Run.of("fuel water ethanol --water 1gal --fuel 20gal --json").json())
                 .isEqualTo(document);
-        assertThat(Run.of("fuel water e10 --water 1L --fuel 20L").err()).contains("parts into two layers");
+        assertThat(Run.of("fuel water e10 --water 1L --fuel 20L").err()).contains("separates into two layers");
     }
 
     /**

@@ -151,7 +151,7 @@ class LiveCommandTest {
         }
         Run fromLogs = live(PLAN, "end\n", "--resume", "1");
         assertThat(fromLogs.status()).isEqualTo(1);
-        assertThat(fromLogs.err()).contains("Session 1 has no raw data to go on with");
+        assertThat(fromLogs.err()).contains("Session 1 has no raw data to continue from");
         assertThat(live(PLAN, "end\n", "--resume", "9").err()).contains("9");
         assertThat(live(PLAN, "end\n", "--resume", "9").status()).isEqualTo(1);
         assertThat(live(PLAN, "end\n", "--resume=first").status()).isEqualTo(2);

@@ -173,7 +173,7 @@ class NotebookCommandTest {
     void theNotebookIsNotWrittenOver() {
         Run export = notebook("export", "1", "--out", file);
         assertThat(export.status()).isEqualTo(1);
-        assertThat(export.err()).contains("was read for this and is not written over");
+        assertThat(export.err()).contains("is one of the inputs and is not overwritten");
         assertThat(Run.of("report", "--session", "1", "--notebook", file, "--out", file)
                         .status())
                 .isEqualTo(1);
@@ -205,7 +205,7 @@ class NotebookCommandTest {
         assertThat(Run.of("notebook", "list", "--notebook", copy).out()).contains("hill-climb");
         Run again = notebook("back-up", copy);
         assertThat(again.status()).isEqualTo(1);
-        assertThat(again.err()).contains("writes over nothing");
+        assertThat(again.err()).contains("overwrites nothing");
     }
 
     @Test

@@ -102,7 +102,7 @@ class PlanCommandTest {
         assertThat(Run.of("plan").status()).isEqualTo(2);
         assertThat(Run.of("plan " + empty).err()).contains("holds no pull that a plan could be made from");
         assertThat(Run.of("plan --out " + empty + " " + LOG + " " + empty).err())
-                .contains("is not written over");
+                .contains("is not overwritten");
         assertThat(Run.of("plan --check " + folder.resolve("none.toml")).status())
                 .isEqualTo(1);
     }

@@ -43,7 +43,7 @@ class ReportCommandTest {
         Path link = Files.createSymbolicLink(folder.resolve("linked.csv"), log);
         Run over = Run.of("report", "--plan", PLAN, link.toString(), "--out", path("day.html"));
         assertThat(over.status()).isEqualTo(1);
-        assertThat(over.err()).contains("day.csv was read for this and is not written over");
+        assertThat(over.err()).contains("day.csv is one of the inputs and is not overwritten");
         assertThat(log).hasSameBinaryContentAs(Path.of(LOG));
         assertThat(folder.resolve("day.html")).doesNotExist();
         Files.writeString(folder.resolve("day.html"), "an earlier sheet");

@@ -132,7 +132,7 @@ final class DayParts {
             paragraphs.add(
                     answer.rowsProven()
                             ? "A pull with this table confirmed it."
-                            : "Not proven: no pull with this table has confirmed it.");
+                            : "Not yet confirmed: no pull was run with this table.");
         }
         paragraphs.addAll(AnswerText.openRows(answer));
         return Section.of("MBT by speed" + CandidatePart.swept(result))

@@ -55,7 +55,7 @@ final class BenchQuestions {
         }
         OperatorAction.OwnWatch watch = new OperatorAction.OwnWatch(limits);
         return new Question(
-                "Say that you watch by hand what no channel does: " + ActText.limits(watch) + "?",
+                "Say that you watch what no channel does: " + ActText.limits(watch) + "?",
                 List.of(),
                 texts -> done(watch));
     }

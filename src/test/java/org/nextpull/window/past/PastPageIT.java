@@ -111,7 +111,7 @@ class PastPageIT {
         try (DrivenPage page = open()) {
             page.until("the list", () -> page.said("Sessions").contains("Session 3"));
             page.press("R");
-            page.until("why not", () -> page.said("Message").contains("has no raw data to go on with"));
+            page.until("why not", () -> page.said("Message").contains("has no raw data to continue from"));
             page.press("M");
             page.type("Engine", "another engine");
             page.enter("Engine");
