@@ -86,9 +86,10 @@ record DayModel(List<String> labels, Map<String, Scatter> known) {
                 ran.stream().map(labels::indexOf).toList(),
                 Series.constant(ran.size(), 1),
                 Optional.of(new ReadingErrors.VariancePart(USUAL_PERCENT * USUAL_PERCENT, USUAL_FREEDOM)),
-                known.isEmpty()
-                        ? List.of()
-                        : labels.stream().map(label -> part(known.get(label))).toList(),
+                labels.stream()
+                        .flatMap(label -> Optional.ofNullable(known.get(label)).stream())
+                        .map(DayModel::part)
+                        .toList(),
                 DayDrift.ALLOWANCE);
     }
 

@@ -32,7 +32,7 @@ public final class NumberReader {
     /** The same byte eight times. */
     private static final long EACH = 0x0101010101010101L;
 
-    private static final long HIGH_BITS = 0x80 * EACH;
+    private static final long HIGH_BITS = 0x8080808080808080L;
 
     private final byte[] plain = new byte[32];
     /** The bytes that were read last, eight at a time. */

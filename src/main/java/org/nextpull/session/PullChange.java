@@ -72,7 +72,7 @@ public record PullChange(OptionalDouble response, Optional<Against> best, Option
     private static boolean isAtOneSpeed(MeasuredPull one, MeasuredPull other) {
         OptionalDouble rpm = heldRpm(one);
         OptionalDouble otherRpm = heldRpm(other);
-        return rpm.isPresent() && otherRpm.isPresent()
+        return (rpm.isPresent() && otherRpm.isPresent())
                 ? HeldSpeeds.isOne(rpm.getAsDouble(), otherRpm.getAsDouble())
                 : rpm.isEmpty() && otherRpm.isEmpty();
     }
