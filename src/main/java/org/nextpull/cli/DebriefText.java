@@ -1,6 +1,8 @@
 package org.nextpull.cli;
 
 import java.util.Locale;
+import java.util.Map;
+import java.util.OptionalDouble;
 import org.nextpull.report.Shown;
 import org.nextpull.simulator.Debrief;
 import org.nextpull.unit.Quantity;
@@ -11,6 +13,25 @@ final class DebriefText {
 
     DebriefText(Shown shown) {
         this.shown = shown;
+    }
+
+    /** The truth of what is left in the engine, and of each candidate beside the first. */
+    String text(Debrief debrief, Map<String, Debrief> candidates) {
+        StringBuilder text = new StringBuilder(text(debrief));
+        OptionalDouble first = OptionalDouble.empty();
+        for (Map.Entry<String, Debrief> candidate : candidates.entrySet()) {
+            Debrief.TrueBest truth = candidate.getValue().truth();
+            first = first.isPresent() ? first : OptionalDouble.of(truth.torqueNm());
+            text.append("True best of \"" + candidate.getKey() + "\": MBT "
+                    + Shown.fixed(truth.timing().goodDeg(), 1) + " deg, lambda " + Shown.fixed(truth.lambda(), 3) + ", "
+                    + shown.value(Quantity.TORQUE, truth.torqueNm())
+                    + gain(truth.torqueNm() / first.getAsDouble() - 1) + ".\n");
+        }
+        return text.toString();
+    }
+
+    private static String gain(double share) {
+        return share == 0 ? "" : ", " + signed(100 * share, 2) + " %";
     }
 
     String text(Debrief debrief) {

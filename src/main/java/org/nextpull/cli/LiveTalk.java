@@ -12,6 +12,7 @@ import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.KnockMark;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.wire.ArrivalTime;
@@ -45,6 +46,7 @@ final class LiveTalk implements LiveSession.Listener {
     private Optional<String> gapsSaid = Optional.empty();
     private boolean running;
     private boolean cooling;
+    private boolean begun;
     private boolean ended;
     private int acts;
     private double waitingSaidS = Double.NEGATIVE_INFINITY;
@@ -71,6 +73,7 @@ final class LiveTalk implements LiveSession.Listener {
 
     @Override
     public void pullEnded(LiveState state, MeasuredPull.Curve pull) {
+        begun = true;
         List<String> lines = new ArrayList<>();
         if (isNewest(pull.pull(), state) && state.holding().isEmpty()) {
             state.advice().ifPresent(advice -> lines.addAll(next(advice, state.waitBeforeNextS())));
@@ -78,7 +81,8 @@ final class LiveTalk implements LiveSession.Listener {
         }
         cooling = state.waitBeforeNextS().isPresent();
         lines.addAll(words.pull(state.result(), pull.pull()));
-        pull.pull().findings().stream()
+        state.result().pulls().stream()
+                .flatMap(ended -> ended.findings().stream())
                 .filter(finding -> finding.severity() != Finding.Severity.NOTE)
                 .forEach(finding -> found.add(finding.code()));
         lines.addAll(words.found(state.result(), found));
@@ -99,6 +103,10 @@ final class LiveTalk implements LiveSession.Listener {
 
     @Override
     public void changed(LiveState state) {
+        if (!begun) {
+            begun = true;
+            resumed(state);
+        }
         List<String> lines = new ArrayList<>();
         List<OperatorAction> done = state.acts().all();
         for (OperatorAction act : done.subList(Math.min(acts, done.size()), done.size())) {
@@ -115,7 +123,7 @@ final class LiveTalk implements LiveSession.Listener {
         }
         if (cooling && state.coolDownLeftS().isEmpty() && state.pullSinceS().isEmpty()) {
             lines.add(words.cooledDown());
-            holdSaid = Optional.empty();
+            holdSaid = holdSaid.filter(HoldNow::isOver);
             said = Optional.empty();
         }
         cooling = cooling && state.coolDownLeftS().isPresent();
@@ -132,10 +140,19 @@ final class LiveTalk implements LiveSession.Listener {
         out.timed(state.at().wallMs(), lines);
     }
 
+    /** What was done and found before a session was resumed was said then. */
+    private void resumed(LiveState state) {
+        if (!state.result().pulls().isEmpty()) {
+            acts = state.acts().all().size();
+            state.result().found().forEach(finding -> found.add(finding.code()));
+        }
+    }
+
     /** What the session took down of its own accord is said with the pull. */
     private static boolean isOwn(OperatorAction act) {
         return act instanceof OperatorAction.Setting setting
-                && (setting.assumed() || setting.setting().equals(AskedSetting.none()));
+                && (setting.assumed()
+                        || (!setting.setting().hasValues() && setting.setting().knock() == KnockMark.NOT_MEASURED));
     }
 
     /** Numbers behind an advice change all the time while something is waited for; that alone is no news. */

@@ -7,12 +7,14 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.HoldNow;
+import org.nextpull.advice.Reason;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
 import org.nextpull.report.ActText;
 import org.nextpull.report.AdviceText;
+import org.nextpull.report.CandidateWords;
 import org.nextpull.report.FindingText;
 import org.nextpull.report.HoldText;
 import org.nextpull.report.LiveText;
@@ -81,7 +83,7 @@ final class PracticeTalk implements LiveTyped.Reply {
         if (!debriefed) {
             debriefed = true;
             out.println();
-            out.print(new DebriefText(shown).text(practice.debrief()));
+            out.print(new DebriefText(shown).text(practice.debrief(), practice.debriefs()));
         }
     }
 
@@ -145,9 +147,13 @@ final class PracticeTalk implements LiveTyped.Reply {
         }
         Advice advice = practice.advice();
         out.println(words.headline(advice));
-        if (isOver()) {
+        if (isOver() || advice.reason() instanceof Reason.ChangeOver) {
             out.println(words.because(advice));
         }
+        practice.result()
+                .candidates()
+                .flatMap(day -> new CandidateWords(day, practice.plan().goal().response(), shown).answer())
+                .ifPresent(out::println);
     }
 
     /** What was left out is as proposed, else as last run. */

@@ -23,6 +23,7 @@ final class ServeTalk implements ServedEngine.Listener {
     private static final String HELP = """
             Type   to
             26 0.87  set advance and lambda; one number where the plan sweeps one thing
+            3500:18 5000:21  set a map, a cell each
             Enter  run a pull at what is set
             hold 4000  hold 4,000 rpm at full load; what is set meanwhile stands at once, idle ends it
             idle   lift off in the middle of a pull

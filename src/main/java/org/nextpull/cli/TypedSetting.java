@@ -6,6 +6,7 @@ import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.TimingPlan;
 import org.nextpull.unit.Advance;
@@ -23,18 +24,27 @@ record TypedSetting(Optional<EngineSetting> setting, Optional<String> wrong) {
 
     private static final double LEAST_LAMBDA = 0.4;
     private static final double MOST_DEG = 90;
+    private static final int MOST_CHARACTERS = 40;
 
     private static TypedSetting notUnderstood(String message) {
         return new TypedSetting(Optional.empty(), Optional.of(message));
     }
 
-    /** Understands numbers: spark and lambda where the plan sweeps both, else the one that it sweeps. */
+    private static String quoted(String word) {
+        return "\"" + (word.length() > MOST_CHARACTERS ? word.substring(0, MOST_CHARACTERS) + "..." : word) + "\"";
+    }
+
+    /** Understands numbers: spark and lambda where the plan sweeps both, else the one that it sweeps. Cells, as 3500:18, are a map. */
     static TypedSetting of(String line, SweepPlan plan) {
         List<Double> numbers = new ArrayList<>();
-        for (String word : List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"))) {
+        List<String> words = List.of(line.strip().toLowerCase(Locale.ROOT).split("\\s+"));
+        if (words.stream().anyMatch(word -> word.contains(":"))) {
+            return map(words, plan);
+        }
+        for (String word : words) {
             OptionalDouble number = number(word);
             if (number.isEmpty()) {
-                return notUnderstood("\"" + word + "\" is neither a number nor a word that is known here; type help.");
+                return notUnderstood(quoted(word) + " is neither a number nor a word that is known here; type help.");
             }
             numbers.add(number.getAsDouble());
         }
@@ -50,6 +60,29 @@ record TypedSetting(Optional<EngineSetting> setting, Optional<String> wrong) {
             return setting(plan, Optional.empty(), Optional.of(first));
         }
         return setting(plan, Optional.of(first), numbers.stream().skip(1).findFirst());
+    }
+
+    private static TypedSetting map(List<String> words, SweepPlan plan) {
+        List<SparkMap.Cell> cells = new ArrayList<>();
+        for (String word : words) {
+            String[] pair = word.split(":", -1);
+            OptionalDouble rpm = number(pair[0]);
+            OptionalDouble deg = pair.length == 2 ? number(pair[1]) : OptionalDouble.empty();
+            double before = cells.isEmpty() ? -1 : cells.get(cells.size() - 1).rpm();
+            if (rpm.isEmpty()
+                    || deg.isEmpty()
+                    || rpm.getAsDouble() <= before
+                    || Math.abs(deg.getAsDouble()) > MOST_DEG) {
+                return notUnderstood("A map is rpm:degrees for each cell, the speeds rising, such as: 3500:18 5000:21; "
+                        + quoted(word) + " is no such cell.");
+            }
+            cells.add(new SparkMap.Cell(rpm.getAsDouble(), Advance.ofDeg(deg.getAsDouble())));
+        }
+        boolean isMap = plan.timing().isPresent() && !setsOffset(plan);
+        return isMap
+                ? new TypedSetting(
+                        Optional.of(EngineSetting.of(new SparkMap(cells), Optional.empty())), Optional.empty())
+                : notUnderstood("This plan does not set the advance of each speed.");
     }
 
     private static TypedSetting setting(SweepPlan plan, Optional<Double> deg, Optional<Double> lambda) {

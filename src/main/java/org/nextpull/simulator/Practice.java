@@ -192,8 +192,8 @@ public final class Practice {
         return debrief(rig(), advice().leave().map(Chosen::setting));
     }
 
-    /** The truth of each candidate beside what its sweep found, by label. */
-    Map<String, Debrief> debriefs() {
+    /** The truth of each candidate beside what its sweep found, by label, the reference first. */
+    public Map<String, Debrief> debriefs() {
         Map<String, Debrief> all = new LinkedHashMap<>();
         result.candidates()
                 .ifPresent(day -> day.candidates()

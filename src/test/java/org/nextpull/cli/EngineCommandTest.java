@@ -201,6 +201,23 @@ class EngineCommandTest {
     }
 
     @Test
+    void practiceOfCandidatesShowsTheChecklistOfAChangeOverAndTheTruthOfEach() throws IOException {
+        String plan = file("plan.toml", SMALL, BAND, TIMING, """
+                [[candidate]]
+                label = "pump"
+                fuel = "e10"
+                [[candidate]]
+                label = "alcohol"
+                fuel = "e85"
+                """);
+        Run said = Run.typing("\n".repeat(12) + "end\n", "engine", "practise", "--plan", plan, "--seed", "5");
+        assertThat(said.out())
+                .contains("CHANGE OVER to \"alcohol\"", "drain, flush, prime")
+                .containsPattern("True best of \"pump\": MBT [0-9.]+ deg, lambda [0-9.]+, [0-9.]+ N·m\\.")
+                .containsPattern("True best of \"alcohol\": .* N·m, [+-][0-9.]+ %\\.");
+    }
+
+    @Test
     void theEndOfInputEndsThePracticeDayPolitely() throws IOException {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
         Run said = Run.of("engine", "practise", "--plan", plan, "--seed", "5");

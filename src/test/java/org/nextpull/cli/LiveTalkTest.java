@@ -5,14 +5,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.ZoneOffset;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
+import org.nextpull.advice.HoldNow;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.intake.wire.ArrivalTime;
+import org.nextpull.live.LiveState;
 import org.nextpull.report.Shown;
 import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.LiveMoments;
 
 class LiveTalkTest {
     private static final Finding SILENT = Finding.warning(
@@ -37,6 +41,31 @@ class LiveTalkTest {
         assertThat(said(60).replaceAll("\\s+", " "))
                 .isEqualTo(said(Integer.MAX_VALUE).replaceAll("\\s+", " "));
         assertThat(said(60).lines().skip(1)).allMatch(line -> line.startsWith("           "));
+    }
+
+    private static String told(LiveState... states) {
+        StringWriter text = new StringWriter();
+        try (AsyncPrinter out = new AsyncPrinter(new PrintWriter(text), ZoneOffset.UTC, Integer.MAX_VALUE)) {
+            LiveTalk talk = new LiveTalk(out, new Shown(UnitSystem.METRIC));
+            for (LiveState state : states) {
+                talk.changed(state);
+            }
+        }
+        return text.toString();
+    }
+
+    private static LiveState hold(HoldNow.Step step, int number) {
+        return LiveMoments.holding(
+                new HoldNow(step, number, 3, 3750, OptionalDouble.of(18.5), OptionalDouble.empty(), 0), false);
+    }
+
+    @Test
+    void atHeldSpeedsTheMapThatIsAdvisedWaitsForTheLastOfThem() {
+        String leading = told(hold(HoldNow.Step.GO, 1), hold(HoldNow.Step.GO, 2));
+        assertThat(leading)
+                .contains("Hold 3750 rpm (1 of 3)", "Hold 3750 rpm (2 of 3)")
+                .doesNotContain("SET ");
+        assertThat(told(hold(HoldNow.Step.PROVE, 3))).containsSubsequence("All held speeds are done", "SET ");
     }
 
     @Test

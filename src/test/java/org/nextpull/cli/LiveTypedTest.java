@@ -12,6 +12,7 @@ import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
+import org.nextpull.channel.SparkMap;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -98,6 +99,22 @@ class LiveTypedTest {
         assertThat(typed("  26 0,87 "))
                 .isEqualTo(EngineSetting.ofNumbers(
                         Optional.of(Advance.ofDeg(26)), Optional.empty(), Optional.of(Lambda.of(0.87))));
+    }
+
+    @Test
+    void cellsAreAMapWhereTheSpeedsRise() {
+        assertThat(typed("3500:18 5000:21,5"))
+                .isEqualTo(EngineSetting.of(
+                        SparkMap.of(new double[] {3500, 5000}, new double[] {18, 21.5}), Optional.empty()));
+        for (String wrong :
+                List.of("3500:18 3500:20", "3500:18 5000", "3500:", ":18", "3500:18:2", "3500:100", "a:b")) {
+            assertThat(typed(wrong)).as(wrong).asString().startsWith("wrong: A map is rpm:degrees for each cell");
+        }
+    }
+
+    @Test
+    void aWordOfAnyLengthIsAnsweredInALine() {
+        assertThat(typed("x".repeat(9000))).asString().hasSizeLessThan(120);
     }
 
     @Test
