@@ -81,9 +81,17 @@ public final class NextStepText {
                 setting.map(wanted -> figures(wanted, verdict.map().map(MapState::last), last, result.plan()))
                         .orElse(List.of()),
                 about(advice, result.pulls().size() + 1),
-                stops ? heard(result) + ended(advice) : words.brief(advice),
+                stops ? heard(result) + ended(advice) : knocked(result) + words.brief(advice),
                 listen(result, advice),
                 words.because(advice));
+    }
+
+    /** What the last pull heard turns the sweep round: the reason must not pass over it. */
+    private static String knocked(SessionResult result) {
+        return result.hasPulls()
+                        && result.pulls().get(result.pulls().size() - 1).knock().isHeard()
+                ? heard(result)
+                : "";
     }
 
     /** At a stop knock comes first. */

@@ -62,7 +62,7 @@ final class WindowPages implements AutoCloseable {
         WindowSessions sessions = new WindowSessions(notebook, version, this::benchOrAsk, main.foot()::say);
         this.start = new StartController(work, main.foot(), ports, sessions::begin);
         ComparedController compared = new ComparedController(work, main.foot(), notebook);
-        main.add(new EmptyBench());
+        main.add(new EmptyPage("Bench"));
         main.add(start);
         main.add(new PastController(
                 work,
@@ -78,7 +78,7 @@ final class WindowPages implements AutoCloseable {
                         },
                         this::sheet)));
         main.add(compared);
-        main.add(new CandidatesPage(work, main.foot(), act -> {}));
+        main.add(new EmptyPage("Candidates"));
         main.add(KeyCommand.of("ctrl E", "Ctrl E", "end the session", this::endSession));
         main.root().setTransferHandler(new Dropped(this::dropped));
     }
@@ -115,7 +115,7 @@ final class WindowPages implements AutoCloseable {
             main.urgent(List.of());
             main.alarm(Signals.AlarmSign.none());
             EventQueue.invokeLater(() -> {
-                main.replace(BENCH, new EmptyBench());
+                main.replace(BENCH, new EmptyPage("Bench"));
                 main.foot().say("Session ended. It is kept under 3, Past sessions.");
             });
         }));
@@ -226,12 +226,14 @@ final class WindowPages implements AutoCloseable {
         }
     }
 
-    /** Stands where the bench will be, while no day is open. */
-    private static final class EmptyBench implements Page {
+    /** Stands where a page of a day will be, while no day is open. */
+    private static final class EmptyPage implements Page {
         private final JPanel view = new JPanel(new BorderLayout());
-        private final Prose words = new Prose("Bench");
+        private final Prose words = new Prose("What can be done");
+        private final String title;
 
-        EmptyBench() {
+        EmptyPage(String title) {
+            this.title = title;
             words.say("No day is open. Key 2 starts a session, key 3 opens one of the notebook.");
             view.add(words, BorderLayout.CENTER);
             view.setFocusable(true);
@@ -239,7 +241,7 @@ final class WindowPages implements AutoCloseable {
 
         @Override
         public String title() {
-            return "Bench";
+            return title;
         }
 
         @Override

@@ -8,6 +8,7 @@ import org.nextpull.advice.PresentConditions;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.FindingText;
@@ -95,13 +96,17 @@ final class RunningState {
                 .map(value -> Temperature.ofKelvins(value.value()));
     }
 
-    /** What was said last, the latest first. */
+    /** What was said last, the latest first; of a port only what was said since its lines were good. */
     List<BenchPage.Remark> notices() {
         List<LiveState.Notice> all = state.notices();
         List<BenchPage.Remark> last = new ArrayList<>();
+        boolean isWell = false;
         for (int index = all.size() - 1; index >= Math.max(0, all.size() - NOTICES); index--) {
             Finding finding = all.get(index).finding();
-            last.add(BenchPage.Remark.of(finding.severity(), sentences.sentence(finding)));
+            isWell |= finding.code() == FindingCode.WIRE_WELL_AGAIN || finding.code() == FindingCode.WIRE_CONNECTED;
+            if (!isWell || !finding.code().name().startsWith("WIRE_")) {
+                last.add(BenchPage.Remark.of(finding.severity(), sentences.sentence(finding)));
+            }
         }
         return last;
     }

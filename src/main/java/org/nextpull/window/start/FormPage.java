@@ -34,6 +34,15 @@ record FormPage(Optional<String> file, boolean isChanged, List<Part> parts, List
                 + loose.stream().filter(one -> one.said().isError()).count();
     }
 
+    /** Labels of the fields that must be filled in and that nobody came to yet. */
+    List<String> missing() {
+        return parts.stream()
+                .flatMap(part -> part.rows().stream())
+                .filter(Row::isMissing)
+                .map(row -> row.field().label())
+                .toList();
+    }
+
     /** The row of a key as findings name it. */
     Optional<Row> row(String id) {
         return parts.stream()

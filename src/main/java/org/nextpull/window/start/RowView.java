@@ -28,8 +28,8 @@ import org.nextpull.window.look.Typing;
 /** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
 final class RowView extends StyledPanel {
     private static final long serialVersionUID = 1;
-    private static final double NAME = 0.48;
-    private static final double INPUT = 0.33;
+    private static final double NAME = 0.42;
+    private static final double INPUT = 0.38;
 
     private final JLabel name;
     private final JComponent input;
@@ -69,6 +69,8 @@ final class RowView extends StyledPanel {
 
     private static JTextField text(FormPage.Row row, Consumer<String> typed) {
         JTextField field = new JTextField(row.typed());
+        // a text longer than its field is seen from its beginning
+        field.setCaretPosition(0);
         Typing.in(field, typed);
         return field;
     }
@@ -109,7 +111,7 @@ final class RowView extends StyledPanel {
         if (row.otherwise().isEmpty()) {
             return isClosed ? " " : "not said";
         }
-        return isClosed ? row.otherwise() : "default: " + row.otherwise();
+        return (isClosed ? "" : "default: ") + spoken(row.otherwise());
     }
 
     String id() {

@@ -202,12 +202,13 @@ final class SourceView extends StyledPanel {
     /** The columns that arrive: as sent, what they are taken for, and the value of this moment. */
     private static final class ArrivalsTable extends PlainTable<Arrivals.Page.Column> {
         private static final long serialVersionUID = 1;
-        /** The others have 75: what a column is read as has the longest words. */
-        private static final int READ_AS_WIDTH = 160;
+        private static final List<Integer> WIDTHS = List.of(135, 145, 80);
 
         ArrivalsTable() {
             super("Columns that arrive", 14, List.of("Column", "Read as", "Value"));
-            getColumnModel().getColumn(1).setPreferredWidth(READ_AS_WIDTH);
+            for (int column = 0; column < WIDTHS.size(); column++) {
+                getColumnModel().getColumn(column).setPreferredWidth(WIDTHS.get(column));
+            }
         }
 
         @Override

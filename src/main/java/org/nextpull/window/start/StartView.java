@@ -125,10 +125,17 @@ final class StartView extends StyledPanel {
         ready.say(
                 errors == 0
                         ? Tone.GOOD.sign() + " The plan can be used. " + page.kept()
-                        : Tone.PLAIN.sign() + " " + Shown.count(errors, "field") + " to fill in or fix. F8: next.");
+                        : Tone.PLAIN.sign() + " " + todo(errors, page.missing()) + " F8: next.");
         start.setEnabled(errors == 0);
         revalidate();
         repaint();
+    }
+
+    /** A new plan is not greeted with errors: it says which fields come next. */
+    private static String todo(long errors, List<String> missing) {
+        return missing.size() == errors
+                ? "Still to fill in: " + String.join(", ", missing) + "."
+                : Shown.count(errors, "field") + " to fill in or fix.";
     }
 
     private void takeOut(String key) {

@@ -66,7 +66,7 @@ class StartPageIT {
     void aPlanIsWrittenAndASessionStartedByKeysAlone(@TempDir Path folder) throws Exception {
         try (DrivenPage page = open(SMALL)) {
             page.until("the form", () -> page.find("Start (timing.start_deg)").isPresent());
-            assertThat(page.said("Whether the session can start")).contains("to fill in or fix");
+            assertThat(page.said("Whether the session can start")).contains("Still to fill in: From, To, Start, ");
             Map.of(
                             "From (band.from_rpm)", "3000",
                             "To (band.to_rpm)", "6500",
