@@ -49,7 +49,7 @@ final class Conversions {
     private static WeatherReadings.Named named(String text) {
         int mark = text.indexOf('=');
         if (mark < 0) {
-            throw new TypeConversionException("'" + text + "' is no reading; write one such as air=31C");
+            throw new TypeConversionException("'" + text + "' is not a reading; write one such as air=31C");
         }
         return new WeatherReadings.Named(text.substring(0, mark).strip(), amount(text.substring(mark + 1)));
     }
@@ -84,7 +84,8 @@ final class Conversions {
         try {
             return LocalDate.parse(text.strip());
         } catch (DateTimeException none) {
-            throw new TypeConversionException("'" + text + "' is no day; write year, month and day as in 2026-05-09");
+            throw new TypeConversionException(
+                    "'" + text + "' is not a date; write year, month and day as in 2026-05-09");
         }
     }
 
@@ -98,7 +99,7 @@ final class Conversions {
         String hint = value > BURNS.high() ? "; an air-fuel ratio is turned into lambda by fuel convert --afr" : "";
         throw new ParameterException(
                 at,
-                option + " " + Shown.plain(value) + " is no lambda that burns; give " + Shown.plain(BURNS.low())
+                option + " " + Shown.plain(value) + " is not a lambda that burns; give " + Shown.plain(BURNS.low())
                         + " to " + Shown.plain(BURNS.high()) + hint + ".");
     }
 

@@ -51,7 +51,7 @@ final class DebriefText {
                         ? "  knock once a pull from "
                                 + Shown.fixed(timing.onsetDeg().getAsDouble(), 1) + " deg\n"
                         : "  no knock within ten degrees beyond that\n");
-        text.append("  scatter from pull to pull ")
+        text.append("  repeatability ")
                 .append(Shown.fixed(debrief.scatterPercent(), 2))
                 .append(" %\n");
         text.append(found(debrief));
@@ -65,7 +65,7 @@ final class DebriefText {
 
     private static String found(Debrief debrief) {
         if (debrief.left().isEmpty()) {
-            return "You leave nothing in the engine: no clean pull was run.\n";
+            return "No final setting: no clean pull was run.\n";
         }
         Debrief.Left left = debrief.left().get();
         return "You leave " + Shown.fixed(left.advanceDeg(), 1) + " deg ("

@@ -62,7 +62,7 @@ final class EngineServeCommand implements Callable<Integer> {
             defaultValue = "1",
             description =
                     "Times as fast as a real engine, 0.1 to 100 (default: ${DEFAULT-VALUE}). A reader then sees pulls that much "
-                            + "steeper: it serves to try the talk, not to measure.")
+                            + "steeper: use it to try the connection, not to measure.")
     private double speed;
 
     @Option(

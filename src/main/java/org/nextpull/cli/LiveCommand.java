@@ -81,7 +81,7 @@ final class LiveCommand implements Callable<Integer> {
                     "Continue a session after the program ended: this one of the notebook, or the last one begun.")
     private Optional<String> resume = Optional.empty();
 
-    @Option(names = ACCEPT, description = "You have read the cautions; needed where nobody can be asked.")
+    @Option(names = ACCEPT, description = "You have read the cautions; needed without a terminal.")
     private boolean accepted;
 
     @Option(
@@ -208,9 +208,7 @@ final class LiveCommand implements Callable<Integer> {
             return true;
         }
         if (!Terminal.isThere()) {
-            console.err()
-                    .println(
-                            "Nobody can be asked whether the cautions above are accepted; say so with " + ACCEPT + ".");
+            console.err().println("There is no terminal to ask; accept the cautions above with " + ACCEPT + ".");
             return false;
         }
         forPeople().print("Type yes to accept this and go on: ");

@@ -198,7 +198,7 @@ final class NotebookCommand implements Runnable {
     int remove(
             @Parameters(arity = "1..*", paramLabel = "ID", description = "Numbers of the sessions, as list shows them.")
                     List<Long> ids,
-            @Option(names = "--yes", description = "Do not ask; needed where nobody can be asked.") boolean yes,
+            @Option(names = "--yes", description = "Do not ask; needed without a terminal.") boolean yes,
             @Mixin NotebookOption notebook)
             throws IOException {
         List<KeptSession> sessions = new ArrayList<>();
@@ -211,7 +211,7 @@ final class NotebookCommand implements Runnable {
             console.out().flush();
             String answer = console.in().readLine();
             if (answer == null) {
-                console.err().println("Nobody can be asked whether that is meant; say so with --yes.");
+                console.err().println("There is no terminal to ask; confirm with --yes.");
                 return ExitCodes.WRONG_USAGE;
             }
             if (!answer.strip().equalsIgnoreCase("yes")) {

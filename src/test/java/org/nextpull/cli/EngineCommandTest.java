@@ -78,7 +78,7 @@ class EngineCommandTest {
         String settings = file("day.settings.csv", "pull,advance_deg,label\n1,20,before\n2,24,after\n");
         Run over = write(plan, "plan.toml", "--seed", "7", "--settings", settings);
         assertThat(over.status()).isEqualTo(1);
-        assertThat(over.err()).contains("plan.toml was read for this");
+        assertThat(over.err()).contains("plan.toml is one of the inputs");
         assertThat(text("plan.toml")).contains("[timing]");
         assertThat(write(plan, "day.settings.csv", "--seed", "7", "--settings", settings)
                         .status())
@@ -222,7 +222,7 @@ class EngineCommandTest {
         String plan = file("plan.toml", SMALL, BAND, TIMING);
         Run said = Run.of("engine", "practise", "--plan", plan, "--seed", "5");
         assertThat(said.status()).isZero();
-        assertThat(said.out()).contains("End of input").contains("You leave nothing in the engine");
+        assertThat(said.out()).contains("End of input").contains("No final setting");
     }
 
     @Test

@@ -165,7 +165,7 @@ class NotebookCommandTest {
         Run wrong = add("hillclimb-manifold", "2026-13-10");
         assertThat(wrong.status()).isEqualTo(2);
         assertThat(wrong.err())
-                .contains("'2026-13-10' is no day; write year, month and day as in 2026-05-09")
+                .contains("'2026-13-10' is not a date; write year, month and day as in 2026-05-09")
                 .doesNotContain("parse", "java", "LocalDate");
     }
 

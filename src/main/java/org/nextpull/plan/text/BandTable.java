@@ -20,7 +20,7 @@ final class BandTable {
     private static final PlanKey<Integer> ROWS = PlanKey.of(
                     "rows_every_rpm", KeyFormat.whole(new Range(10, 5000)).in(Unit.RPM))
             .usual(Band.ROWS_EVERY_RPM)
-            .said("Table step", "Distance of the rows in the table of results.");
+            .said("Table step", "Step between the rows of the tables by speed.");
 
     static final PlanTable<Band> TABLE = PlanTable.<Band>of(
                     "band",

@@ -24,7 +24,7 @@ final class CandidateTables {
                             .choosing(BlendTables::names))
             .said("Fuel", "What it runs on; the plan's fuel where left out.");
     private static final PlanKey<String> NOTE =
-            PlanKey.of("note", KeyFormat.text()).said("Note", "What is fitted, in your words.");
+            PlanKey.of("note", KeyFormat.text()).said("Note", "Parts and fuel, in your words.");
     private static final PlanKey<Double> PRICE = PlanKey.of("price_per_l", KeyFormat.number(new Range(0, 100_000)))
             .said(
                     "Price",

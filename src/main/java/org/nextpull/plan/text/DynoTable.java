@@ -17,7 +17,7 @@ import org.nextpull.unit.Unit;
 final class DynoTable {
     private static final PlanKey<Kind> KIND = PlanKey.of("kind", KeyFormat.word(Kind.class))
             .usual(Kind.ENGINE_BRAKE)
-            .said("Kind", "An engine brake, a chassis dyno with a brake, or an inertia roller.");
+            .said("Kind", "An engine dyno, a braked chassis dyno, or an inertia chassis dyno.");
     private static final PlanKey<Shaft> TORQUE_AT = PlanKey.of("torque_at", KeyFormat.word(Shaft.class))
             .usual(table -> table.peek(KIND).orElse(Kind.ENGINE_BRAKE).usualShaft())
             .said(
@@ -53,7 +53,7 @@ final class DynoTable {
                             + " brakes add it, and added twice it is wrong.");
 
     static final PlanTable<DynoFacts> TABLE = PlanTable.<DynoFacts>of(
-                    "dyno", Presence.ALWAYS, "Dyno", "What takes up the power, and where torque is stated.")
+                    "dyno", Presence.ALWAYS, "Dyno", "Kind of dyno, and where torque is stated.")
             .key(KIND, DynoFacts::kind)
             .key(TORQUE_AT, DynoFacts::torqueAt)
             .number(ENGINE_SIDE, dyno -> dyno.inertia().engineSideKgM2())

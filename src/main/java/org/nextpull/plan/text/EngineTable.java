@@ -16,7 +16,7 @@ final class EngineTable {
             .said("Name", "What you call the engine; sessions of the same name teach each other.");
     private static final PlanKey<Double> DISPLACEMENT = PlanKey.of(
                     "displacement_l", KeyFormat.number(Unit.LITRE, new Range(0.01, 100)))
-            .said("Displacement", "Swept volume of all cylinders; a check on fuel flow and torque.");
+            .said("Displacement", "Displacement of all cylinders; a check on fuel flow and torque.");
     private static final PlanKey<Integer> CYLINDERS = PlanKey.of("cylinders", KeyFormat.whole(new Range(1, 48)))
             .said("Cylinders", "How many; a check on knock counts and injectors.");
     private static final PlanKey<Double> COMPRESSION = PlanKey.of(

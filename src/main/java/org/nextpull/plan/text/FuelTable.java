@@ -15,7 +15,7 @@ final class FuelTable {
                             .choosing(BlendTables::names))
             .said(
                     "Blend",
-                    "What is in the tank; lambda, energy and knock bans go with it. `nextpull fuel` lists the fuels.");
+                    "What is in the tank; lambda, energy and knock blocks go with it. `nextpull fuel` lists the fuels.");
 
     static final PlanTable<FuelChoice> TABLE = PlanTable.<FuelChoice>of(
                     "fuel", Presence.ALWAYS, "Fuel", "What is in the tank.")

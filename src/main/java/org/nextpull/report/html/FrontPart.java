@@ -126,7 +126,7 @@ final class FrontPart {
         add(
                 facts,
                 "dyno",
-                Optional.of(JobPart.words(plan.dyno().kind().name()) + ", torque at the "
+                Optional.of(JobPart.words(plan.dyno().kind()) + ", torque at the "
                         + JobPart.words(plan.dyno().torqueAt().name())));
         add(facts, "corrected to", Optional.of(plan.air().standard().title()));
         add(facts, "weather", weather());

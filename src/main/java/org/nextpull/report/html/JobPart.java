@@ -7,6 +7,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.finding.Outcome;
 import org.nextpull.fuel.Fuel;
+import org.nextpull.plan.DynoFacts;
 import org.nextpull.plan.Goal;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -27,7 +28,7 @@ final class JobPart {
     Section section() {
         engine();
         fuel();
-        fact("dyno", words(plan.dyno().kind().name()));
+        fact("dyno", words(plan.dyno().kind()));
         fact("torque stated at", words(plan.dyno().torqueAt().name()));
         plan.band()
                 .ifPresent(band ->
@@ -70,6 +71,15 @@ final class JobPart {
 
     private void fact(String name, String value) {
         facts.add(new Section.Fact(name, value));
+    }
+
+    /** A kind of dyno as the trade calls it. */
+    static String words(DynoFacts.Kind kind) {
+        return switch (kind) {
+            case ENGINE_BRAKE -> "engine dyno";
+            case CHASSIS_BRAKE -> "braked chassis dyno";
+            case CHASSIS_INERTIA -> "inertia chassis dyno";
+        };
     }
 
     static String words(String name) {

@@ -140,7 +140,7 @@ final class BenchActions {
         foot.say(
                 map.isPresent()
                         ? "Copied the map: a line of speeds, a line of degrees, tabs between."
-                        : "The setting is no map.");
+                        : "The setting is not a map.");
         return null;
     }
 

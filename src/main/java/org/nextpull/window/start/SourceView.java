@@ -144,7 +144,7 @@ final class SourceView extends StyledPanel {
     void show(Arrivals.Page page) {
         state.say(
                 page.sources().isEmpty()
-                        ? Tone.PLAIN.sign() + " Nothing is looked at yet. Choose, then press F6."
+                        ? Tone.PLAIN.sign() + " No preview yet. Choose a source, then press F6."
                         : page.sources().stream().map(SourceView::state).collect(Collectors.joining("\n")));
         raw.setText(page.sources().stream()
                 .map(Arrivals.Page.Source::raw)

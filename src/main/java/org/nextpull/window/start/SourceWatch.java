@@ -69,7 +69,7 @@ final class SourceWatch {
                     : "Read last: " + file + ", " + Shown.count(raw.lines(), "line") + ".";
         }
         if (!isConnected) {
-            return "Not connected; tried again and again.";
+            return "Not connected. Retrying.";
         }
         double silence = now.seconds() - lastS;
         if (Double.isInfinite(silence)) {
@@ -80,7 +80,7 @@ final class SourceWatch {
         }
         return isReadable
                 ? "Values arrive, " + Shown.count(Math.rint(linesASecond()), "line") + " a second."
-                : "Something arrives, but nothing of it is understood yet.";
+                : "Data received, but not readable yet: check baud and line format.";
     }
 
     private double linesASecond() {

@@ -69,6 +69,7 @@ class SheetTest {
         assertThat(front(demo))
                 .doesNotContain("customer")
                 .contains(
+                        " dyno engine dyno, torque at the crank ",
                         "Final setting: ",
                         " MBT is the least spark advance that makes best torque.",
                         "before at rpm after at rpm change",
