@@ -148,8 +148,10 @@ public final class LogBench {
         double processor = 0;
         long resident = 0;
         while (process.isAlive()) {
-            processor =
-                    process.info().totalCpuDuration().map(Duration::toMillis).orElse(0L) / 1e3;
+            // of a process that has just ended the system tells nothing any more: what it said last counts
+            processor = Math.max(
+                    processor,
+                    process.info().totalCpuDuration().map(Duration::toMillis).orElse(0L) / 1e3);
             resident = Math.max(resident, residentKb(process.pid()));
             Thread.sleep(5);
         }

@@ -60,11 +60,12 @@ public enum Ignition {
     }
 
     private static boolean isMapped(MeasuredPull pull) {
-        double[] deg = pull.figures().map(Figures::advancesDeg).orElse(new double[0]);
-        Arrays.sort(deg);
-        if (deg.length == 0 || deg[deg.length - 1] - deg[0] <= FLAT_DEG) {
+        // each decision asks this of all pulls of a day, so nothing is put in order before it must
+        if (pull.advanceSpreadDeg() <= FLAT_DEG) {
             return false;
         }
+        double[] deg = pull.figures().map(Figures::advancesDeg).orElse(new double[0]);
+        Arrays.sort(deg);
         double middle = deg[deg.length / 2];
         long off = Arrays.stream(deg)
                 .filter(value -> Math.abs(value - middle) > FLAT_DEG)

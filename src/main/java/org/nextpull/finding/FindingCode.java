@@ -48,6 +48,7 @@ public enum FindingCode implements WrittenId {
     LINE_TOO_LONG,
     FILE_TOO_WIDE,
     LOG_TOO_LARGE_FOR_MEMORY,
+    LOG_WITH_TOO_MANY_PULLS,
     FILE_IS_TABLE,
     FILE_IS_SETTINGS,
     FILE_IS_PLAN,

@@ -64,6 +64,18 @@ public record MeasuredPull(
         return standing.isUsed() && figures.isPresent();
     }
 
+    /** How far apart the least and the most advance of its speeds lie, degrees; 0 where none is known. */
+    public double advanceSpreadDeg() {
+        double[] deg = figures.map(Figures::advancesDeg).orElse(new double[0]);
+        double least = Double.POSITIVE_INFINITY;
+        double most = Double.NEGATIVE_INFINITY;
+        for (double one : deg) {
+            least = Math.min(least, one);
+            most = Math.max(most, one);
+        }
+        return deg.length == 0 ? 0 : most - least;
+    }
+
     /** Whether it is a plateau at a held speed. */
     public boolean isHeld() {
         return figures.filter(Figures::isHeld).isPresent();

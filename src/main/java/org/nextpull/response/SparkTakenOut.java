@@ -68,19 +68,8 @@ public record SparkTakenOut(double rpm, double deg) {
 
     /** Whether no other pull, moved by whatever it is apart from this one, can lie above it by what would be told. */
     private static boolean areFlat(MeasuredPull pull, List<MeasuredPull> others) {
-        double own = spreadDeg(pull);
-        return others.stream().allMatch(other -> own + spreadDeg(other) <= LEAST_DEG);
-    }
-
-    private static double spreadDeg(MeasuredPull pull) {
-        double[] deg = pull.figures().map(Figures::advancesDeg).orElse(new double[0]);
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double one : deg) {
-            least = Math.min(least, one);
-            most = Math.max(most, one);
-        }
-        return deg.length == 0 ? 0 : most - least;
+        double own = pull.advanceSpreadDeg();
+        return others.stream().allMatch(other -> own + other.advanceSpreadDeg() <= LEAST_DEG);
     }
 
     /**

@@ -24,6 +24,9 @@ public final class LogReading {
     /** How often the rows of a stretch at full load are there while they become a pull: gathered, taken over, cut out. */
     private static final int COPIES = 3;
 
+    /** Years of a dyno; a log with more is one whose load comes and goes with each row, and would fill any memory. */
+    private static final int MOST_PULLS = 20_000;
+
     private LogReading() {}
 
     /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
@@ -63,7 +66,7 @@ public final class LogReading {
         try (BlockReader reader = recording.open()) {
             PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
             Optional<Block> block = reader.next();
-            while (block.isPresent()) {
+            while (block.isPresent() && candidates.size() < MOST_PULLS) {
                 Samples samples = block.get().samples();
                 finder.accept(block.get()).forEach(found -> candidates.add(keeper.apply(found)));
                 int channels = samples.channels().size();
@@ -73,7 +76,11 @@ public final class LogReading {
                 watch.ifPresent(limits -> ended(limits.take(samples), alarms));
                 block = reader.next();
             }
-            finder.finish().forEach(found -> candidates.add(keeper.apply(found)));
+            if (candidates.size() >= MOST_PULLS) {
+                findings.add(tooMany(candidates));
+            } else {
+                finder.finish().forEach(found -> candidates.add(keeper.apply(found)));
+            }
             watch.ifPresent(limits -> alarms.addAll(limits.sounding()));
             findings.addAll(reader.findings());
             findings.addAll(finder.findings());
@@ -121,6 +128,15 @@ public final class LogReading {
                 List.of(),
                 List.of(finding),
                 0);
+    }
+
+    private static Finding tooMany(List<Candidate> candidates) {
+        Candidate last = candidates.get(candidates.size() - 1);
+        return Finding.error(
+                FindingCode.LOG_WITH_TOO_MANY_PULLS,
+                Place.inFile(last.source()),
+                Detail.of("line", (double) last.lastLine()),
+                Detail.of("count", candidates.size()));
     }
 
     private static void ended(List<Alarm.Event> events, List<Alarm> alarms) {

@@ -172,6 +172,40 @@ class HostileInputTest {
         refused(Run.of("inspect", many.toString()), "more logs (10000 in all)");
     }
 
+    /** A throttle that comes and goes with each second for half a day. */
+    @Test
+    void aLogOfPullsWithoutEndIsReadNoFurtherThanAnyLogGoes() throws IOException {
+        StringBuilder text = new StringBuilder("Time [s],Engine speed [rpm],Torque [N.m],Throttle [%]\n");
+        int most = 20_000;
+        for (int row = 0; row < 14 * (most + 1000); row++) {
+            int into = row % 14;
+            text.append(row / 10)
+                    .append('.')
+                    .append(row % 10)
+                    .append(into < 3 ? ",1500,5,10\n" : "," + (3000 + 200 * into) + ",180,100\n");
+        }
+        Run run = Run.of("inspect", file("flutter.csv", text.toString()).toString());
+        refused(run, "more than a log holds, so it is read no further");
+        assertThat(run.out()).contains("\n  " + most + " ").doesNotContain("\n  " + (most + 900) + " ");
+    }
+
+    /** Loggers of whole cars write hundreds of columns that no sweep needs. */
+    @Test
+    void columnsThatAreNotUsedAreGatheredWhereTheyAreMany() throws IOException {
+        StringBuilder text = new StringBuilder("Time [s],Engine speed [rpm],Torque [N.m],Throttle [%]");
+        for (int column = 0; column < 60; column++) {
+            text.append(",Valve ").append((char) ('A' + column % 26)).append(column);
+        }
+        for (int row = 0; row < 40; row++) {
+            text.append('\n').append(row / 10.0).append(",3000,180,50").append(",1".repeat(60));
+        }
+        String out = Run.of("inspect", file("car.csv", text.append('\n').toString()).toString())
+                .out();
+        assertThat(out)
+                .contains("  not used: Valve A0, Valve B1, Valve C2, Valve D3, Valve E4 and 55 more\n")
+                .doesNotContain("Valve F5");
+    }
+
     @Test
     void aPlanOfManyMegabytesIsReadNoFurtherThanAPlanCanBe() throws IOException {
         Path huge = folder.resolve("huge.toml");

@@ -16,6 +16,11 @@ import org.nextpull.unit.Unit;
 
 /** What {@code inspect} prints: how each file was understood and the pulls in it. */
 public final class InspectText {
+    /** Columns that are not used and still have a line each. */
+    private static final int MOST_UNUSED = 40;
+
+    private static final int FEW = 5;
+
     private final FindingText sentences;
 
     public InspectText(Shown shown) {
@@ -67,15 +72,26 @@ public final class InspectText {
         };
     }
 
+    /** Those that are not used have a line each where they are few; of many the first few are named in one. */
     private static String columns(List<SourceDescription.Column> columns) {
         TextTable table = new TextTable("  column", "read as", "unit");
+        List<String> unused = columns.stream()
+                .filter(column -> column.channel().isEmpty())
+                .map(SourceDescription.Column::header)
+                .toList();
+        boolean isGathered = unused.size() > MOST_UNUSED;
         for (SourceDescription.Column column : columns) {
-            table.row(
-                    "  " + column.header(),
-                    column.channel().map(Channel::id).orElse("not used"),
-                    column.unit().map(Unit::sign).orElse(""));
+            if (column.channel().isPresent() || !isGathered) {
+                table.row(
+                        "  " + column.header(),
+                        column.channel().map(Channel::id).orElse("not used"),
+                        column.unit().map(Unit::sign).orElse(""));
+            }
         }
-        return table.text();
+        return isGathered
+                ? table.text() + "  not used: " + String.join(", ", unused.subList(0, FEW)) + " and "
+                        + (unused.size() - FEW) + " more\n"
+                : table.text();
     }
 
     private String pulls(SourcePulls source) {
