@@ -199,7 +199,8 @@ class HostileInputTest {
         for (int row = 0; row < 40; row++) {
             text.append('\n').append(row / 10.0).append(",3000,180,50").append(",1".repeat(60));
         }
-        String out = Run.of("inspect", file("car.csv", text.append('\n').toString()).toString())
+        String out = Run.of(
+                        "inspect", file("car.csv", text.append('\n').toString()).toString())
                 .out();
         assertThat(out)
                 .contains("  not used: Valve A0, Valve B1, Valve C2, Valve D3, Valve E4 and 55 more\n")
