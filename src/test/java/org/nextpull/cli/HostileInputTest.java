@@ -185,7 +185,7 @@ class HostileInputTest {
                     .append(into < 3 ? ",1500,5,10\n" : "," + (3000 + 200 * into) + ",180,100\n");
         }
         Run run = Run.of("inspect", file("flutter.csv", text.toString()).toString());
-        refused(run, "more than a log holds, so it is read no further");
+        refused(run, "than a log holds, so it is read no further");
         assertThat(run.out()).contains("\n  " + most + " ").doesNotContain("\n  " + (most + 900) + " ");
     }
 
