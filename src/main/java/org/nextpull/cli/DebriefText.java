@@ -68,7 +68,7 @@ final class DebriefText {
             return "No final setting: no clean pull was run.\n";
         }
         Debrief.Left left = debrief.left().get();
-        return "You leave " + Shown.fixed(left.advanceDeg(), 1) + " deg ("
+        return "Your final setting: " + Shown.fixed(left.advanceDeg(), 1) + " deg ("
                 + signed(debrief.degreesOff().orElse(0), 1) + " deg off) and lambda "
                 + Shown.fixed(left.lambda(), 3) + " ("
                 + signed(debrief.lambdaOff().orElse(0), 3) + " off): "

@@ -146,7 +146,7 @@ class CompareCommandTest {
         assertThat(run.json().at("/comparisons")).hasSize(3);
         assertThat(compare("--against", "A", write("day.csv", table("ABCDDCBAABCDDCBA", 2)))
                         .out())
-                .contains("Ranked: D, C, B, A. Each is told apart from the next.");
+                .contains("Ranked: D, C, B, A. Each differs from the next.");
     }
 
     @Test

@@ -232,7 +232,7 @@ class EngineCommandTest {
         assertThat(said.out()).contains("Final setting: ").doesNotContain("End of input");
         String left = said.out()
                 .lines()
-                .filter(line -> line.startsWith("You leave"))
+                .filter(line -> line.startsWith("Your final setting"))
                 .findFirst()
                 .orElseThrow();
         double percent = Double.parseDouble(left.replaceAll(".*: ([0-9.]+) % of torque is left.*", "$1"));

@@ -124,8 +124,8 @@ class HostileInputTest {
     @Test
     void aScaleOrAShareThatIsAbsurdIsRefused() {
         refused(Run.of("fuel blend --of=ethanol=0.5,e10=0.5,petrol=1e9"), "over 1");
-        refused(Run.of("fuel convert petrol --afr=13 --scale=1e308"), "is no scale");
-        refused(Run.of("fuel convert petrol --lambda=0.9 --to=1e308"), "is no scale");
+        refused(Run.of("fuel convert petrol --afr=13 --scale=1e308"), "is not a scale");
+        refused(Run.of("fuel convert petrol --lambda=0.9 --to=1e308"), "is not a scale");
     }
 
     @Test
@@ -136,7 +136,7 @@ class HostileInputTest {
                         .start()
                         .waitFor())
                 .isZero();
-        String says = "is a pipe or a device and no file";
+        String says = "is a pipe or a device, not a file";
         String plan = plan("torque").toString();
         String log = file("log.csv", "order,advance_deg,torque_nm\n1,20,190\n").toString();
         refused(Run.of("inspect", pipe.toString()), says);
@@ -155,8 +155,8 @@ class HostileInputTest {
     @Test
     void aDeviceIsNoLog() {
         assumeTrue(Files.exists(Path.of("/dev/zero")), "skipped: no /dev/zero here");
-        refused(Run.of("inspect", "/dev/zero"), "is a pipe or a device and no file");
-        refused(Run.of("advise", "--plan", "/dev/zero", "/dev/zero"), "is a pipe or a device and no file");
+        refused(Run.of("inspect", "/dev/zero"), "is a pipe or a device, not a file");
+        refused(Run.of("advise", "--plan", "/dev/zero", "/dev/zero"), "is a pipe or a device, not a file");
     }
 
     @Test

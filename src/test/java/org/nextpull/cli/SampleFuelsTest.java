@@ -110,7 +110,7 @@ class SampleFuelsTest {
                         "over &quot;pump&quot;, at "
                                 + Math.round(day.at("/each/1/advance_deg").asDouble()),
                         "Each at its own best",
-                        "Each is told apart from the next.",
+                        "Each differs from the next.",
                         "Knock limit of &quot;pump&quot;, margin taken off: 24.0 deg at every speed.",
                         "&quot;race&quot;: Spark sweep, 6 pulls: MBT ",
                         "Curves of &quot;alcohol&quot;",

@@ -99,7 +99,7 @@ class ArrivalsTest {
         chain.accept(new Arrival.Connected(COM, at(0.1)));
         assertThat(chain.page(at(0.2)).sources().get(0).state()).isEqualTo("Connected; nothing arrived yet.");
         chain.accept(Chunk.of(COM, at(1), "\u0001\u0002??\n@@\n"));
-        assertThat(chain.page(at(1.1)).sources().get(0).state()).contains("nothing of it is understood");
+        assertThat(chain.page(at(1.1)).sources().get(0).state()).contains("not readable yet");
         assertThat(chain.page(at(1.1)).sources().get(0).raw()).isEqualTo("@@");
         assertThat(chain.page(at(6)).sources().get(0).state()).isEqualTo("Connected, but silent for 5 s.");
         chain.accept(new Arrival.Lost(COM, at(7), Arrival.Cause.UNPLUGGED, 0));
