@@ -175,7 +175,7 @@ final class DayReadings {
         List<MeasuredPull> here = counting();
         return new TriedMaps(view, this)
                 .of(view.day().pulls().stream()
-                        .filter(pull -> !here.contains(pull) && pull.knock().isHeard())
+                        .filter(pull -> pull.knock().isHeard() && !here.contains(pull))
                         .toList());
     }
 

@@ -39,7 +39,7 @@ public record Finding(FindingCode code, Severity severity, List<Detail> details,
     }
 
     public Finding at(Place newPlace) {
-        return newPlace.equals(place) ? this : new Finding(code, severity, details, newPlace, count);
+        return new Finding(code, severity, details, newPlace, count);
     }
 
     /** The same, but no reason to stop. */

@@ -21,6 +21,9 @@ final class HeaderReader {
     /** The end of a unit, not the word for the least. */
     private static final Pattern EACH_MINUTE = Pattern.compile("(?i)\\w*/min\\b");
 
+    private static final Pattern QUOTES = Pattern.compile("^[#%'\"]+\\s*|['\"]+$");
+    private static final Pattern BLANKS = Pattern.compile("\\s+");
+
     private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
 
     private final Spellings spellings;
@@ -103,7 +106,8 @@ final class HeaderReader {
     }
 
     private static String clean(String header) {
-        return header.strip().replaceAll("^[#%'\"]+\\s*|['\"]+$", "").replaceAll("\\s+", " ");
+        String bare = QUOTES.matcher(header.strip()).replaceAll("");
+        return BLANKS.matcher(bare).replaceAll(" ");
     }
 
     private List<HeaderName.Meaning> match(String name, Optional<String> unit) {

@@ -3,6 +3,7 @@ package org.nextpull.intake;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /** What the words around a channel's name say about its values, best first. */
 enum NameStanding {
@@ -14,6 +15,10 @@ enum NameStanding {
     PEAK,
     /** A target, a limit, a correction: not what the engine did. */
     NOT_MEASURED;
+
+    private static final Pattern SIGNS = Pattern.compile("[^\\p{L}\\p{N}%\u00b0]+");
+    private static final Pattern CAPITALS =
+            Pattern.compile("(?<=[a-z])(?=[A-Z])|(?<=\\p{L})(?=\\p{N})|(?<=[A-Z])(?=[A-Z][a-z])");
 
     private static final Set<String> FILLERS = setOf("""
             actual act ist istwert measured meas mess messwert current value wert val valeur valor valore sensor
@@ -58,8 +63,8 @@ enum NameStanding {
     /** The words of a name in small letters, parted at signs, blanks and capitals: {@code EngineSpeed_act} is three. */
     static List<String> words(String name) {
         List<String> words = new ArrayList<>();
-        for (String part : name.split("[^\\p{L}\\p{N}%\u00b0]+", -1)) {
-            for (String word : part.split("(?<=[a-z])(?=[A-Z])|(?<=\\p{L})(?=\\p{N})|(?<=[A-Z])(?=[A-Z][a-z])", -1)) {
+        for (String part : SIGNS.split(name, -1)) {
+            for (String word : CAPITALS.split(part, -1)) {
                 if (!word.isEmpty()) {
                     words.add(CompactName.of(word).text());
                 }
