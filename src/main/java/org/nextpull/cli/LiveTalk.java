@@ -68,7 +68,8 @@ final class LiveTalk implements LiveSession.Listener {
     @Override
     public void said(ArrivalTime at, Finding finding) {
         found.add(finding.code());
-        out.timed(at.wallMs(), List.of(words.finding(finding)));
+        boolean isUrgent = running && finding.code() == FindingCode.WIRE_UNPLUGGED;
+        out.timed(at.wallMs(), List.of(words.finding(finding) + (isUrgent ? BELL : "")));
     }
 
     @Override

@@ -94,7 +94,13 @@ final class LiveTyped {
             case "why", "?" -> reply.why();
             case "show" -> reply.show();
             case "help" -> reply.help();
-            case "end", "stop", "quit", "exit" -> reply.end();
+            case "end", "stop", "quit", "exit" -> {
+                if (words.size() == 1) {
+                    reply.end();
+                } else {
+                    reply.wrong("To end the session type " + first + " alone.");
+                }
+            }
             default ->
                 act(
                         HandAct.of(first).orElse(HandAct.SETTING),
@@ -211,6 +217,10 @@ final class LiveTyped {
     private void mark(List<String> words, KnockMark mark) {
         AskedSetting marked = AskedSetting.none().withKnock(mark);
         OptionalInt number = words.size() > 1 ? pull(words.get(1)) : OptionalInt.of(day.nextPull() - 1);
+        if (words.size() == 1 && !day.running() && day.nextPull() == 1) {
+            reply.wrong("No pull was run yet; " + words.get(0) + " marks the last one.");
+            return;
+        }
         if (words.size() == 1 && day.running()) {
             reply.act(new OperatorAction.Setting(day.nextPull(), marked, false));
         } else if (number.isPresent()) {

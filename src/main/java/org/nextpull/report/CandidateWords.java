@@ -99,6 +99,14 @@ public final class CandidateWords {
                         .orElse("") + ".";
     }
 
+    /** How many candidates have a setting of their own, before the decision runs. */
+    public String swept() {
+        long found = day.candidates().stream()
+                .filter(state -> state.chosen().isPresent())
+                .count();
+        return "Best setting found of " + found + " of " + day.candidates().size() + ". The decision runs follow.";
+    }
+
     /** How many decision runs are done, and in which order all of them run. */
     public String runs() {
         return "Decision runs: " + day.done() + " of " + day.order().size()

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Counsel;
 
@@ -40,8 +41,7 @@ public final class HoldText {
     /** The speed that comes next, while the engine cools down. */
     public static String afterCoolDown(HoldNow now, double leftS) {
         String next = sentence(now);
-        return "WAIT " + Shown.fixed(Math.ceil(leftS), 0) + " s. Then " + Character.toLowerCase(next.charAt(0))
-                + next.substring(1);
+        return "WAIT " + whole(leftS) + " s. Then " + Character.toLowerCase(next.charAt(0)) + next.substring(1);
     }
 
     /** Why the throttle is to be closed at once; empty where it is not, or where the speed is done as it should be. */
@@ -51,12 +51,17 @@ public final class HoldText {
                 : Optional.empty();
     }
 
-    /** In large print: what to set and hold; empty once all speeds are done. */
-    public static Optional<NextStep> step(HoldNow now) {
-        return now.step() == HoldNow.Step.PROVE ? Optional.empty() : Optional.of(large(now));
+    /**
+     * In large print: what to set and hold; empty once all speeds are done.
+     *
+     * @param coolDownS what is left of the plan's time between pulls, in s, where the engine is to cool down before the next speed
+     */
+    public static Optional<NextStep> step(HoldNow now, OptionalDouble coolDownS) {
+        OptionalDouble waitS = now.step() == HoldNow.Step.GO ? coolDownS : OptionalDouble.empty();
+        return now.isOver() ? Optional.empty() : Optional.of(large(now, waitS));
     }
 
-    private static NextStep large(HoldNow now) {
+    private static NextStep large(HoldNow now, OptionalDouble waitS) {
         boolean closes = now.step().isClose();
         List<NextStep.Figure> figures = new ArrayList<>();
         if (!closes) {
@@ -69,10 +74,12 @@ public final class HoldText {
         }
         String because = sentence(now);
         return new NextStep(
-                closes ? NextStep.Kind.WAIT : NextStep.Kind.PULL,
-                closes ? AlarmText.act(Counsel.LIFT).toLowerCase(Locale.ROOT) : word(now),
+                closes || waitS.isPresent() ? NextStep.Kind.WAIT : NextStep.Kind.PULL,
+                closes
+                        ? AlarmText.act(Counsel.LIFT).toLowerCase(Locale.ROOT)
+                        : waitS.isPresent() ? "Wait " + whole(waitS.getAsDouble()) + " s" : word(now),
                 figures,
-                left(now).orElse("at full load"),
+                waitS.isPresent() ? "then hold" : left(now).orElse("at full load"),
                 because,
                 Optional.empty(),
                 because);
@@ -106,6 +113,10 @@ public final class HoldText {
             case CLOSE_TIME -> "ends: the time at load is over.";
             default -> "is done after " + now.plateaus() + " steady points.";
         };
+    }
+
+    private static String whole(double seconds) {
+        return Shown.fixed(Math.ceil(seconds), 0);
     }
 
     private static String which(HoldNow now) {

@@ -62,6 +62,12 @@ public record NextStep(
         return new NextStep(kind, word, figures, about, because, listen, because);
     }
 
+    /** The same with a sentence before what is to be listened for. */
+    public NextStep with(String sentence) {
+        String both = sentence + listen.map(words -> " " + words).orElse("");
+        return new NextStep(kind, word, figures, about, because, Optional.of(both), whole);
+    }
+
     /** All of it in one line, for whoever does not see the page. */
     public String spoken() {
         StringBuilder line = new StringBuilder(word);

@@ -80,8 +80,8 @@ public final class NextStepText {
                 word(advice),
                 setting.map(wanted -> figures(wanted, verdict.map().map(MapState::last), last, result.plan()))
                         .orElse(List.of()),
-                about(advice, result.pulls().size() + 1),
-                stops ? heard(result) + ended(advice) : knocked(result) + words.brief(advice),
+                about(advice, result),
+                stops ? ended(result, advice) : knocked(result) + words.brief(advice),
                 listen(result, advice),
                 words.because(advice));
     }
@@ -136,19 +136,35 @@ public final class NextStepText {
         };
     }
 
-    private static String about(Advice advice, int next) {
+    private static String about(Advice advice, SessionResult result) {
+        int next = result.pulls().size() + 1;
         return switch (advice.action()) {
             case PULL, REPEAT ->
-                changeOver(advice).map(to -> "to \"" + to.label() + "\"").orElse("for pull " + next);
-            case WAIT -> "then set for pull " + next;
-            case STOP -> advice.leave().isPresent() ? "final setting" : AdviceText.NOTHING_TO_LEAVE;
+                changeOver(advice).map(to -> "to \"" + to.label() + "\"").orElse("for pull " + next + fitted(result));
+            case WAIT -> "then set for pull " + next + fitted(result);
+            case STOP ->
+                advice.reason() instanceof Reason.Decided end
+                        ? "\"" + end.best() + "\", final setting"
+                        : advice.leave().isPresent() ? "final setting" : AdviceText.NOTHING_TO_LEAVE;
         };
     }
 
-    /** What decided the setting that is left, and why it ends. */
-    private String ended(Advice advice) {
+    /** On a day of candidates, which of them is fitted. */
+    private static String fitted(SessionResult result) {
+        return last(result.pulls())
+                .filter(pull -> result.plan().decides())
+                .flatMap(EngineSetting::label)
+                .map(label -> ", \"" + label + "\"")
+                .orElse("");
+    }
+
+    /** What decided the setting that is left, and why it ends; which candidate is best comes before both, and the knock of others says nothing of it. */
+    private String ended(SessionResult result, Advice advice) {
         String why = words.brief(advice);
-        return advice.leave().map(chosen -> AdviceText.by(chosen) + " " + why).orElse(why);
+        Optional<String> by = advice.leave().map(AdviceText::by);
+        return advice.reason() instanceof Reason.Decided
+                ? why + by.map(sentence -> " " + sentence).orElse("")
+                : heard(result) + by.map(sentence -> sentence + " ").orElse("") + why;
     }
 
     /** What nothing watches, and that the operator must listen. */

@@ -151,6 +151,7 @@ class LiveTypedTest {
         assertThat(typed("?")).isEqualTo("why");
         assertThat(typed("lift 3 a loose stay rang")).isEqualTo(typed("override 3 a loose stay rang"));
         assertThat(typed("end")).isEqualTo("end");
+        assertThat(typed("stop the fan")).isEqualTo("wrong: To end the session type stop alone.");
     }
 
     @ParameterizedTest

@@ -6,6 +6,7 @@ import java.util.Optional;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.PresentConditions;
+import org.nextpull.advice.Reason;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.channel.EngineSetting;
@@ -38,6 +39,9 @@ import org.nextpull.window.look.Tone;
 
 /** Turns a moment of a day into the bench page. Knows no view and no thread. */
 public final class BenchPresenter {
+    /** Where a change-over is confirmed. */
+    private static final String CONFIRM = "Tick its steps on the page Candidates.";
+
     private final Shown shown;
     private final AnswerText answers;
     private final FindingText sentences;
@@ -54,8 +58,12 @@ public final class BenchPresenter {
         Optional<RunningState> running = moment.running().map(state -> new RunningState(state, shown, sentences));
         NextStep lead = moment.running()
                 .flatMap(LiveState::hold)
-                .flatMap(HoldText::step)
+                .flatMap(hold -> HoldText.step(hold, moment.coolDownS()))
                 .orElseGet(() -> new NextStepText(shown).of(result, moment.coolDownS()));
+        boolean confirms = moment.running().isPresent()
+                && result.advice()
+                        .filter(advice -> advice.reason() instanceof Reason.ChangeOver)
+                        .isPresent();
         List<BenchPage.Remark> day =
                 new ArrayList<>(running.map(RunningState::notices).orElse(List.of()));
         if (!lead.more().isEmpty()) {
@@ -69,7 +77,7 @@ public final class BenchPresenter {
                 running.map(RunningState::recording).orElseGet(() -> pace(moment)),
                 moment.running().flatMap(state -> new PullUnderway(state, shown).page()),
                 running.map(RunningState::urgent).orElseGet(() -> wouldHaveSounded(result)),
-                lead.brief(),
+                confirms ? lead.brief().with(CONFIRM) : lead.brief(),
                 MapStrip.of(result),
                 new ConditionText(shown)
                         .lines(

@@ -51,8 +51,9 @@ record CandidateBoard(
                 .map(advice -> advice.reason())
                 .filter(Reason.ChangeOver.class::isInstance)
                 .map(Reason.ChangeOver.class::cast);
+        NextStep step = new NextStepText(shown).of(result, moment.coolDownS());
         return new CandidateBoard(
-                new NextStepText(shown).of(result, moment.coolDownS()),
+                changeOver.isPresent() ? besideSteps(step) : step,
                 changeOver,
                 changeOver.map(CandidateWords::steps).orElse(List.of()),
                 day.map(known -> lines(known, new CandidateWords(known, response, shown)))
@@ -60,6 +61,13 @@ record CandidateBoard(
                 day.map(known -> sentences(known, new CandidateWords(known, response, shown)))
                         .orElse(List.of("This day decides between no candidates: its plan has no [[candidate]].")),
                 day.flatMap(CandidateDay::comparison).flatMap(told -> OverlayPlot.of(told, shown.units())));
+    }
+
+    /** The steps themselves stand in the checklist below it. */
+    private static NextStep besideSteps(NextStep step) {
+        String rest = step.whole().substring(step.whole().indexOf(". ") + 2);
+        return new NextStep(
+                step.kind(), step.word(), step.figures(), step.about(), step.because(), step.listen(), rest);
     }
 
     /** A setting of two numbers takes two lines, which a column of a third of the place has room for. */
@@ -90,9 +98,7 @@ record CandidateBoard(
 
     private static List<String> sentences(CandidateDay day, CandidateWords words) {
         List<String> said = new ArrayList<>(words.answer().stream().toList());
-        if (day.isDeciding()) {
-            said.add(words.runs());
-        }
+        said.add(day.isDeciding() ? words.runs() : words.swept());
         words.groups().ifPresent(said::add);
         said.addAll(words.knockLimits());
         said.addAll(words.shares());

@@ -52,6 +52,11 @@ class CandidatesPageIT {
                     .as("fitted first, whatever the cool-down")
                     .startsWith("Change over, spark advance ");
             assertThat(step.about()).isEqualTo("to \"alcohol\"");
+            NextStep end = new NextStepText(new Shown(UnitSystem.METRIC)).of(whole);
+            assertThat(end.about()).isEqualTo("\"alcohol\", final setting");
+            assertThat(end.because())
+                    .as("knock of another candidate says nothing of it")
+                    .startsWith("The decision runs are done.");
             pages.get(0).show(new DaySource.Moment("day", day.after(swept), Optional.empty(), Optional.empty()));
             page.settle(work);
             page.picture(Path.of("target/screens/candidates-change-over.png"));

@@ -1,0 +1,34 @@
+package org.nextpull.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.nextpull.advice.HoldNow;
+
+class HoldTextTest {
+    private static HoldNow now(HoldNow.Step step) {
+        return new HoldNow(step, 2, 3, 5000, OptionalDouble.of(21), OptionalDouble.of(41.9), 5);
+    }
+
+    @Test
+    void theNextSpeedWaitsForTheCoolDown() {
+        NextStep step =
+                HoldText.step(now(HoldNow.Step.GO), OptionalDouble.of(42.2)).orElseThrow();
+        assertThat(step.kind()).isEqualTo(NextStep.Kind.WAIT);
+        assertThat(step.word()).isEqualTo("Wait 43 s");
+        assertThat(step.about()).isEqualTo("then hold");
+        assertThat(HoldText.afterCoolDown(now(HoldNow.Step.GO), 42.2))
+                .isEqualTo("WAIT 43 s. Then hold 5000 rpm (2 of 3) at full load with 21.0 deg.");
+    }
+
+    @Test
+    void nobodyCoolsDownWhileTheEngineIsHeld() {
+        NextStep step =
+                HoldText.step(now(HoldNow.Step.SET), OptionalDouble.of(42.2)).orElseThrow();
+        assertThat(step.kind()).isEqualTo(NextStep.Kind.PULL);
+        assertThat(step.about()).isEqualTo("41 s left at load");
+        assertThat(HoldText.step(now(HoldNow.Step.PROVE), OptionalDouble.empty()))
+                .isEmpty();
+    }
+}
