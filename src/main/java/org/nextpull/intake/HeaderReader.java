@@ -23,6 +23,8 @@ final class HeaderReader {
 
     private static final Pattern QUOTES = Pattern.compile("^[#%'\"]+\\s*|['\"]+$");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
+    /** Short for a temperature, as in {@code T° eau}. */
+    private static final Pattern T_DEGREES = Pattern.compile("^[Tt]\u00b0[ .]*(?=\\p{L}{2})");
 
     private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
 
@@ -107,7 +109,7 @@ final class HeaderReader {
 
     private static String clean(String header) {
         String bare = QUOTES.matcher(header.strip()).replaceAll("");
-        return BLANKS.matcher(bare).replaceAll(" ");
+        return T_DEGREES.matcher(BLANKS.matcher(bare).replaceAll(" ")).replaceAll("temp ");
     }
 
     private List<HeaderName.Meaning> match(String name, Optional<String> unit) {
