@@ -88,7 +88,7 @@ final class FactorReading {
         boolean isHeld = !isPeak
                 && (by == ChosenBy.KNOCK_LIMIT || by == ChosenBy.PLAN_LIMIT)
                 && (isBracketed || 1 - best.chanceBelow(cap) >= SURELY_BEYOND);
-        DoubleFunction<ResponseCurve.At> at = deg -> curve.atDeg(deg, lambda);
+        DoubleFunction<ResponseCurve.At> at = curve.alongDeg(lambda);
         Optional<Span> run = span(evidence.pulls().stream()
                 .mapToDouble(pull -> pull.spark().degAt(rpm))
                 .toArray());
@@ -159,7 +159,7 @@ final class FactorReading {
                 .mapToDouble(Lambda::value)
                 .toArray());
         double left = answer.least().lambda().map(Lambda::value).orElse(peakLambda);
-        DoubleFunction<ResponseCurve.At> at = value -> curve.atLambda(Lambda.of(value));
+        DoubleFunction<ResponseCurve.At> at = curve.alongLambda();
         return new SweepAnswer(
                 Factor.MIXTURE,
                 numbers(),

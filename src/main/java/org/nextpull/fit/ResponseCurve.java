@@ -3,6 +3,7 @@ package org.nextpull.fit;
 import java.util.IdentityHashMap;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.function.DoubleFunction;
 import org.nextpull.math.NormalMixture;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
@@ -43,22 +44,39 @@ public final class ResponseCurve {
     /** The figure at a setting, in the unit of the pulls. */
     public record At(double median, Span interval) {}
 
-    /** At one number of spark everywhere, degrees. */
-    public At atDeg(double deg, Optional<Lambda> lambda) {
+    /** Along one number of spark everywhere, degrees, at a mixture. */
+    public DoubleFunction<At> alongDeg(Optional<Lambda> lambda) {
         double z = lambda.map(posterior::hundredths).orElse(0.0);
-        return at(new Place(deg, z, false));
+        IdentityHashMap<SolvedCell, Double> best = new IdentityHashMap<>();
+        for (SolvedCell cell : posterior.cells) {
+            best.put(cell, FlatNumber.of(posterior.columns(), cell, z).variance());
+        }
+        return deg -> at(new Place(deg, z, false), best);
     }
 
-    /** At a mixture, with the spark at its best for that. */
-    public At atLambda(Lambda lambda) {
-        return at(new Place(0, posterior.hundredths(lambda), true));
+    /** Along lambda, with the spark at its best for that. */
+    public DoubleFunction<At> alongLambda() {
+        IdentityHashMap<SolvedCell, Double> best = new IdentityHashMap<>();
+        for (SolvedCell cell : posterior.cells) {
+            best.put(
+                    cell,
+                    posterior
+                            .columns()
+                            .mixture
+                            .map(first -> cell.commons(first + 1, first + 1))
+                            .orElse(0.0));
+        }
+        return lambda -> at(new Place(0, posterior.hundredths(Lambda.of(lambda)), true), best);
     }
 
     /** Where the curve is asked for. */
     private record Place(double deg, double hundredths, boolean followsSpark) {}
 
-    private At at(Place place) {
-        NormalMixture ln = posterior.mixture(cell -> ln(cell, place, 0), cell -> Math.sqrt(variance(cell, place)));
+    /** At a place, with the variance of the best in each node. */
+    private At at(Place place, IdentityHashMap<SolvedCell, Double> best) {
+        NormalMixture ln = posterior.mixture(
+                cell -> ln(cell, place, 0),
+                cell -> Math.sqrt(variance(cell, place, Objects.requireNonNull(best.get(cell)))));
         return new At(
                 figure(ln.quantile(1 - (LOW + HIGH) / 2)),
                 Span.of(figure(ln.quantile(LOW)), figure(ln.quantile(HIGH))));
@@ -135,15 +153,8 @@ public final class ResponseCurve {
                 .orElse(0.0);
     }
 
-    private double variance(SolvedCell cell, Place place) {
+    private double variance(SolvedCell cell, Place place, double best) {
         double slope = (ln(cell, place, 1) - ln(cell, place, -1)) / (2 * SLOPE_STEP);
-        double best = place.followsSpark
-                ? posterior
-                        .columns()
-                        .mixture
-                        .map(first -> cell.commons(first + 1, first + 1))
-                        .orElse(0.0)
-                : FlatNumber.of(posterior.columns(), cell, place.hundredths).variance();
         double scatter = cell.node.scatter();
         return slope * slope * best + scatter * scatter / lnFigures.length;
     }
