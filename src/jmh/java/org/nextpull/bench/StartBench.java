@@ -8,12 +8,20 @@ import picocli.CommandLine;
 import picocli.CommandLine.Command;
 
 /**
- * What a start costs: the advice on the sample log from the jar and from the installed image, where that was made, in turn with a program
- * that greets and does nothing else. The median of several rounds; ratios of one run can be compared.
+ * What a start costs: the version, and the advice on the sample log, from the jar and from the installed image, where that was made, in
+ * turn with a program that greets and does nothing else. The median of several rounds; ratios of one run can be compared.
  */
 public final class StartBench {
     private static final int ROUNDS = 7;
-    private static final List<String> NAMES = List.of("hello", "advise from the jar", "advise from the image");
+    private static final List<String> NAMES = List.of(
+            "hello",
+            "the version from the jar",
+            "advise from the jar",
+            "advise from the jar, first compiler alone",
+            "advise from the image");
+
+    private static final String JAR = "target/nextpull.jar";
+    private static final String IMAGE = "target/image/nextpull/bin/nextpull";
 
     private StartBench() {}
 
@@ -35,13 +43,16 @@ public final class StartBench {
         if (args.length > 0) {
             System.exit(new CommandLine(new Hello()).execute());
         }
-        List<String> advise = List.of(
-                "advise", "--plan", "sweep-plans/hillclimb-e10-timing.toml", "sample-logs/hillclimb-e10-timing.csv");
+        List<String> advise =
+                List.of("advise", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv");
+        String java = LogBench.javaCommand();
         List<List<String>> lines = new ArrayList<>();
         lines.add(LogBench.java(List.of(), StartBench.class.getName(), "hello"));
-        lines.add(with(List.of(LogBench.javaCommand(), "-jar", "target/nextpull.jar"), advise));
-        if (new java.io.File("target/image/nextpull/bin/nextpull").canExecute()) {
-            lines.add(with(List.of("target/image/nextpull/bin/nextpull"), advise));
+        lines.add(List.of(java, "-jar", JAR, "--version"));
+        lines.add(with(List.of(java, "-jar", JAR), advise));
+        lines.add(with(List.of(java, "-XX:TieredStopAtLevel=1", "-jar", JAR), advise));
+        if (new java.io.File(IMAGE).canExecute()) {
+            lines.add(with(List.of(IMAGE), advise));
         }
         double[][] seconds = new double[lines.size()][ROUNDS];
         for (int round = 0; round < ROUNDS; round++) {
