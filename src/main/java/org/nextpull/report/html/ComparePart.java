@@ -66,15 +66,16 @@ final class ComparePart {
     private Section.Grid summary(MeasuredComparison both) {
         CompareWords words = new CompareWords(shown, response, both);
         ComparisonResult result = words.deciding();
+        boolean hasPeaks = hasOverlay();
+        List<String> headings = new ArrayList<>(
+                List.of("label", "average " + shown.unit(words.quantity()).sign(), "difference %", "from", "to"));
+        if (hasPeaks) {
+            headings.addAll(List.of("peak " + shown.unit(Quantity.TORQUE).sign(), "at rpm"));
+        }
         Section.Grid grid = Section.Grid.of(
-                "Against \"" + result.reference().label() + "\", with 95 % CI; peak of the mean curve in the band",
-                "label",
-                "average " + shown.unit(words.quantity()).sign(),
-                "difference %",
-                "from",
-                "to",
-                "peak " + shown.unit(Quantity.TORQUE).sign(),
-                "at rpm");
+                "Against \"" + result.reference().label() + "\", with 95 % CI"
+                        + (hasPeaks ? "; peak of the mean curve in the band" : ""),
+                headings.toArray(String[]::new));
         String level = shown.number(words.quantity(), result.reference().level());
         grid = grid.row(withPeak(List.of(result.reference().label(), level, "", "", ""), both));
         for (Comparison one : result.comparisons()) {
@@ -101,8 +102,8 @@ final class ComparePart {
                         shown.torque(row.level().value()) + " \u00b1 "
                                 + shown.torque(row.level().halfWidth()),
                         Shown.fixed(row.rpm(), 0)))
-                .orElse(List.of("", "")));
-        return all.toArray(new String[0]);
+                .orElse(List.of()));
+        return all.toArray(String[]::new);
     }
 
     /** Whether there is a chart of the labels over speed. */

@@ -210,7 +210,9 @@ final class FrontPart {
     private List<String> remarks() {
         List<String> remarks =
                 new ArrayList<>(candidates.map(CandidatePart::remarks).orElse(List.of()));
-        WatchText.of(result).ifPresent(remarks::add);
+        WatchText.of(result)
+                .filter(unwatched -> result.verdict().flatMap(Verdict::chosen).isPresent())
+                .ifPresent(remarks::add);
         result.verdict()
                 .filter(verdict -> verdict.advice().action() == Action.STOP)
                 .ifPresent(over -> remarks.addAll(KnockText.leading(result)));
