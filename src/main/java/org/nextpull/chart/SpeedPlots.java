@@ -62,11 +62,11 @@ public final class SpeedPlots {
         Unit torque = units.torque();
         List<MeasuredPull.Curve> used = used(result);
         List<SpeedPlot.Line> lines = new ArrayList<>();
-        best(result, used)
-                .ifPresent(best -> lines.add(new SpeedPlot.Line(
-                        "best so far, pull " + best.pull().number(),
-                        torque(best.curve().orElseThrow().raw().points(), torque),
-                        List.of())));
+        Optional<MeasuredPull.Curve> best = best(result, used);
+        best.ifPresent(one -> lines.add(new SpeedPlot.Line(
+                "best so far, pull " + one.pull().number(),
+                torque(one.curve().orElseThrow().raw().points(), torque),
+                List.of())));
         if (measured.size() > 1) {
             List<Point> course = measured.stream()
                     .map(point -> new Point(point.x(), torque.fromSi(point.y())))
@@ -76,7 +76,7 @@ public final class SpeedPlots {
         return lines.isEmpty()
                 ? Optional.empty()
                 : Optional.of(new SpeedPlot(
-                        "This pull over the best so far",
+                        "This pull" + (best.isPresent() ? " over the best so far" : ""),
                         "torque as measured, " + torque.sign(),
                         "",
                         lines,

@@ -112,10 +112,10 @@ final class WindowPages implements AutoCloseable {
         main.foot().ask(Question.whether("End the running session?", () -> {
             day.ifPresent(WindowPages::end);
             day = Optional.empty();
-            main.urgent(List.of());
-            main.alarm(Signals.AlarmSign.none());
             EventQueue.invokeLater(() -> {
                 main.replace(BENCH, new EmptyPage("Bench"));
+                main.urgent(List.of());
+                main.alarm(Signals.AlarmSign.none());
                 main.foot().say("Session ended. It is kept under 3, Past sessions.");
             });
         }));
@@ -137,13 +137,13 @@ final class WindowPages implements AutoCloseable {
         Optional<DaySource> before = day;
         day = Optional.of(source);
         before.ifPresent(WindowPages::end);
-        main.urgent(List.of());
-        main.alarm(Signals.AlarmSign.none());
         BenchController bench = new BenchController(source, work, main.foot(), main, this::sheet);
         CandidatesPage candidates = new CandidatesPage(work, main.foot(), source::tell);
         bench.alsoOn(candidates::show);
         main.replace(CANDIDATES, candidates);
         main.replace(BENCH, bench);
+        main.urgent(List.of());
+        main.alarm(Signals.AlarmSign.none());
         bench.start();
     }
 

@@ -205,6 +205,11 @@ class PagesIT {
                 "the keys of that page",
                 () -> Edt.get(() -> find("A: add a log or session").isPresent()));
         picture("window-keys");
+        press("ESCAPE");
+        press("ctrl E");
+        press("ENTER");
+        Await.until("the end of the session", () -> said("Message").startsWith("Session ended."));
+        assertThat(said("Urgent")).as("what is no longer true").isEmpty();
     }
 
     @Test

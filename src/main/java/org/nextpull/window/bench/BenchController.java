@@ -73,6 +73,9 @@ public final class BenchController implements Page {
 
     /** An alarm goes its own way, at once, and does not wait for the page to be made. */
     private synchronized void watch(LiveState state) {
+        if (isLeft()) {
+            return;
+        }
         Signals.AlarmSign now = throttle.at(state, new Shown(units));
         if (!now.equals(sign)) {
             sign = now;
@@ -86,7 +89,15 @@ public final class BenchController implements Page {
         others.accept(moment);
     }
 
+    /** Whether another page stands in the place of this one: a session that ends loses its ports, which is no news then. */
+    private boolean isLeft() {
+        return view.getParent() == null;
+    }
+
     private void show(BenchPage page) {
+        if (isLeft()) {
+            return;
+        }
         boolean isNews = before != null
                 && source.player().isEmpty()
                 && !(page.lead().figures().equals(before.lead().figures())

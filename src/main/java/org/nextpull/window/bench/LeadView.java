@@ -21,7 +21,7 @@ import org.nextpull.window.look.Tone;
  */
 final class LeadView extends StyledPanel {
     private static final long serialVersionUID = 1;
-    private static final int LOUD_LETTERS = 10;
+    private static final int LOUD_LETTERS = 8;
     private static final int MOST_FIGURES = 3;
 
     /** Least height of the numbers' capitals: 20 mm on a screen of 24 inches. */
@@ -61,7 +61,7 @@ final class LeadView extends StyledPanel {
 
     void show(NextStep lead) {
         kind = lead.kind();
-        word.setText(lead.word().toUpperCase(Locale.ROOT));
+        word.setText(lead.word().toUpperCase(Locale.ROOT).replaceFirst("(?<=\\d) S$", " s"));
         word.getAccessibleContext().setAccessibleDescription(lead.word());
         about.setText(lead.about());
         numbers.removeAll();
