@@ -44,11 +44,11 @@ final class AdviceCodes {
             case SCATTER_LIMITED -> AdviceCode.SCATTER_LIMITED;
             case KNOCK_LIMITED -> AdviceCode.KNOCK_LIMITED;
             case PLAN_LIMITED ->
-                maps.ignition() == Ignition.STANDING && view.bans().hasKnock(view.fuel())
+                maps.ignition() == Ignition.STANDING && view.blocks().hasKnock(view.fuel())
                         ? AdviceCode.KNOCK_LIMITED
                         : AdviceCode.PLAN_LIMIT;
             case BUDGET -> AdviceCode.BUDGET;
-            case NO_ROOM -> view.bans().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
+            case NO_ROOM -> view.blocks().hasKnock(view.fuel()) ? AdviceCode.KNOCK_LIMITED : AdviceCode.PLAN_LIMIT;
         };
     }
 

@@ -79,8 +79,8 @@ final class AllowedSettings {
 
     private PlannerRules.Mixture mixture(Axis axis) {
         OptionalDouble ban = maps.ignition() == Ignition.STANDING
-                ? view.bans().leanCeiling(view.fuel(), OptionalDouble.empty())
-                : view.bans().leanCeilingOfLimits(view.fuel());
+                ? view.blocks().leanCeiling(view.fuel(), OptionalDouble.empty())
+                : view.blocks().leanCeilingOfLimits(view.fuel());
         double leanest = ban.isPresent()
                 ? Math.min(axis.allowed().high(), axis.below(ban.getAsDouble()))
                 : axis.allowed().high();
@@ -261,7 +261,7 @@ final class AllowedSettings {
         if (beyond) {
             ways.add(Guards.Way.ADVANCE);
         }
-        if (below && !view.bans().hasKnock(view.fuel())) {
+        if (below && !view.blocks().hasKnock(view.fuel())) {
             ways.add(Guards.Way.RETARD);
         }
         OptionalDouble leanest = maps.tried().stream()
@@ -285,7 +285,7 @@ final class AllowedSettings {
         return ways.contains(Guards.Way.ADVANCE) || ways.contains(Guards.Way.LEAN);
     }
 
-    /** The setting to run instead of one that is held: at each speed no more daring than what was run clean, and no leaner. */
+    /** The setting to run instead of one that is held: at each speed no further than what was run clean, and no leaner. */
     EngineSetting proven(EngineSetting setting) {
         Exclusions exclusions = exclusions(maps.tried(), maps.rows());
         double[] deg = setting.spark().orElseThrow().degAt(maps.rows());

@@ -12,7 +12,7 @@ import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Span;
 
 /**
- * One factor of a sweep, as a number line that grows toward daring: toward advance, or toward lean.
+ * One factor of a sweep, as a number line that grows toward risk: toward advance, or toward lean.
  *
  * @param kind which quantity the line measures
  * @param allowed from the most retarded, or richest, to the most advanced, or leanest, setting that the plan allows

@@ -13,7 +13,7 @@ import org.nextpull.unit.Lambda;
  * @param day the day
  * @param timing the timing factor, where the plan has one
  * @param mixture the mixture factor, where the plan has one
- * @param bans what knock and limits forbid
+ * @param blocks what knock and limits block
  * @param configuration the present configuration and fuel: what was announced for the next pull, else that of the last pull
  * @param here all pulls of the present configuration and fuel, in order
  */
@@ -21,7 +21,7 @@ record DayView(
         Day day,
         Optional<Axis> timing,
         Optional<Axis> mixture,
-        Bans bans,
+        Blocks blocks,
         EngineSetting configuration,
         List<MeasuredPull> here) {
     /** Pulls whose mixtures lie within this of each other are one timing sweep: a measured lambda scatters about its target. */
@@ -30,16 +30,16 @@ record DayView(
     static DayView of(Day day) {
         Optional<Axis> timing = day.plan().timing().map(Axis::of);
         Optional<Axis> mixture = day.plan().mixture().map(Axis::of);
-        List<MeasuredPull> banning = day.pulls().stream()
+        List<MeasuredPull> blocking = day.pulls().stream()
                 .filter(pull -> !pull.isClean() && !day.lifted().contains(pull.number()))
                 .toList();
-        Bans bans = Bans.of(timing, mixture, banning, day.plan().limits().knockMarginDeg());
+        Blocks blocks = Blocks.of(timing, mixture, blocking, day.plan().limits().knockMarginDeg());
         EngineSetting configuration = configuration(day);
         List<MeasuredPull> here = day.pulls().stream()
                 .filter(MeasuredPull::isPull)
                 .filter(pull -> pull.setting().isSameConfiguration(configuration))
                 .toList();
-        return new DayView(day, timing, mixture, bans, configuration, here);
+        return new DayView(day, timing, mixture, blocks, configuration, here);
     }
 
     static EngineSetting configuration(Day day) {
@@ -95,7 +95,7 @@ record DayView(
 
     /**
      * The mixture that the timing sweep runs at: that of the first clean pull which no ban forbids, else the plan's start made rich
-     * enough for the bans; empty when the plan has no mixture and the log none.
+     * enough for the blocks; empty when the plan has no mixture and the log none.
      */
     OptionalDouble sweepMixture() {
         for (MeasuredPull pull : used()) {
@@ -124,7 +124,7 @@ record DayView(
                 .or(setting::offset)
                 .map(value -> OptionalDouble.of(value.deg()))
                 .orElse(OptionalDouble.empty());
-        return isAtOrAbove(advance, bans.advanceCeiling(fuel(), mixtureOf(setting)));
+        return isAtOrAbove(advance, blocks.advanceCeiling(fuel(), mixtureOf(setting)));
     }
 
     /** The mixture that a setting will have: its own, or that of the sweep where the plan sets none. */
@@ -139,13 +139,13 @@ record DayView(
     }
 
     private boolean isTooLean(double lambda, OptionalDouble advance) {
-        OptionalDouble ceiling = bans.leanCeiling(fuel(), advance);
+        OptionalDouble ceiling = blocks.leanCeiling(fuel(), advance);
         return ceiling.isPresent() && lambda >= ceiling.getAsDouble() - 1e-9;
     }
 
-    /** A mixture that the bans allow: the wanted one, or a step richer than the richest that they forbid. */
+    /** A mixture that the blocks allow: the wanted one, or a step richer than the richest that they block. */
     OptionalDouble richEnough(Axis axis, double wanted, OptionalDouble advance) {
-        OptionalDouble ceiling = bans.leanCeiling(fuel(), advance);
+        OptionalDouble ceiling = blocks.leanCeiling(fuel(), advance);
         if (ceiling.isEmpty() || wanted < ceiling.getAsDouble() - 1e-9) {
             return OptionalDouble.of(axis.round(wanted));
         }

@@ -240,7 +240,7 @@ final class Judgement {
 
     private Advice stop(PlannerDecision.StopReason reason, Known known, Optional<Chosen> leave) {
         Optional<Reason.LimitReached> met =
-                view.bans().leanCeilingOfLimits(view.fuel()).isPresent() ? limits.lastMet() : Optional.empty();
+                view.blocks().leanCeilingOfLimits(view.fuel()).isPresent() ? limits.lastMet() : Optional.empty();
         if (reason == PlannerDecision.StopReason.NO_ROOM) {
             return nothingLeft(leave);
         }

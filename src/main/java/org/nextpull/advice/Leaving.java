@@ -52,7 +52,7 @@ final class Leaving {
                 .filter(allowed::isWithinPlan)
                 .map(map -> new Chosen(
                         maps.ignition().setting(map, lambda),
-                        view.bans().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
+                        view.blocks().hasKnock(view.fuel()) ? ChosenBy.KNOCK_LIMIT : ChosenBy.PLAN_LIMIT,
                         new Chosen.Proof(bracketed, open, 0, Chosen.Standing.NOT_RUN)));
     }
 

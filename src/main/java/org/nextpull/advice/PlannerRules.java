@@ -18,7 +18,7 @@ public record PlannerRules(Spark spark, Optional<Mixture> mixture, Ending ending
      *
      * @param leastDeg least advance in any cell
      * @param mostDeg most advance in any cell
-     * @param largestStepDeg largest step toward advance beyond the most daring clean advance at a speed
+     * @param largestStepDeg largest step toward advance beyond the furthest clean advance at a speed
      * @param resolutionDeg smallest step that can be set
      * @param knockMarginDeg distance that is kept from knock
      */

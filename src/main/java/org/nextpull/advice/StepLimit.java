@@ -7,7 +7,7 @@ import org.nextpull.unit.Lambda;
 
 /**
  * How far each speed may go in the next pull at one mixture: what knock, the level of knock and the plan leave, and no more than a step
- * beyond the most daring clean advance there.
+ * beyond the furthest clean advance there.
  */
 final class StepLimit {
     private final Exclusions exclusions;

@@ -18,7 +18,7 @@ import org.nextpull.unit.Span;
 
 /**
  * What is to be said of a setting that an operator says is in the engine: it is a fact and is taken, but it may lie outside the plan, or
- * further on than a step beyond the most daring clean pull.
+ * further on than a step beyond the furthest clean pull.
  */
 public final class SettingDoubt {
     private static final double HAIR = 1e-9;
