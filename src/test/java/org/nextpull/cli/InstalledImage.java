@@ -18,8 +18,8 @@ import picocli.CommandLine;
 public final class InstalledImage {
     private static final String MODULES =
             "java.desktop,java.management,java.naming,java.prefs,java.sql,jdk.unsupported";
-    private static final List<String> SAMPLE = List.of(
-            "advise", "--plan", "sweep-plans/hillclimb-e10-timing.toml", "sample-logs/hillclimb-e10-timing.csv");
+    private static final List<String> SAMPLE =
+            List.of("advise", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv");
     /** The first compiler alone: most runs end before what the second one makes has paid. */
     private static final String QUICK = "-XX:TieredStopAtLevel=1";
 
@@ -42,6 +42,9 @@ public final class InstalledImage {
         InstalledImage made =
                 new InstalledImage(Path.of(args[0]), Path.of(args[1]).toAbsolutePath());
         made.pack();
+        if (System.getProperty("os.name").startsWith("Linux")) {
+            made.launch();
+        }
         made.archive();
         made.describe();
         System.out.println(made.image.resolve("bin/nextpull"));
@@ -62,6 +65,24 @@ public final class InstalledImage {
         run(line);
         Files.delete(input.resolve("nextpull.jar"));
         Files.delete(input);
+    }
+
+    /**
+     * A launcher in place of the packager's own, which on Linux asks the system at each start which package it came with, and takes as long for
+     * that as Java for its start.
+     */
+    private void launch() throws IOException {
+        Path launcher = image.resolve("bin/nextpull");
+        Files.writeString(
+                launcher,
+                String.join(
+                        "\n",
+                        "#!/bin/sh",
+                        "self=$(readlink -f \"$0\")",
+                        "home=${self%/bin/*}",
+                        "exec \"$home/lib/runtime/bin/java\" -XX:SharedArchiveFile=\"$home/lib/app/nextpull.jsa\" "
+                                + QUICK + " -cp \"$home/lib/app/nextpull.jar\" " + Main.class.getName() + " \"$@\"",
+                        ""));
     }
 
     /**
