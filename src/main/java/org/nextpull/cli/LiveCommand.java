@@ -163,6 +163,7 @@ final class LiveCommand implements Callable<Integer> {
     }
 
     private static void end(LiveTalk talk, LiveSession session, List<AsyncPrinter> printers) {
+        talk.ending();
         session.close();
         talk.ended(session.state());
         printers.forEach(AsyncPrinter::close);

@@ -46,6 +46,7 @@ final class LiveTalk implements LiveSession.Listener {
     private Optional<String> gapsSaid = Optional.empty();
     private boolean running;
     private boolean cooling;
+    private volatile boolean ending;
     private boolean begun;
     private boolean ended;
     private int acts;
@@ -67,6 +68,9 @@ final class LiveTalk implements LiveSession.Listener {
 
     @Override
     public void said(ArrivalTime at, Finding finding) {
+        if (ending && finding.code() == FindingCode.WIRE_UNPLUGGED) {
+            return;
+        }
         found.add(finding.code());
         boolean isUrgent = running && finding.code() == FindingCode.WIRE_UNPLUGGED;
         out.timed(at.wallMs(), List.of(words.finding(finding) + (isUrgent ? BELL : "")));
@@ -295,6 +299,11 @@ final class LiveTalk implements LiveSession.Listener {
         public void wrong(String message) {
             out.answer(List.of(message));
         }
+    }
+
+    /** The session closes its ports now, which is no news. */
+    void ending() {
+        ending = true;
     }
 
     /** Says once how the session ended. */

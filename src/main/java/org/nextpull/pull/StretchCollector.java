@@ -90,7 +90,7 @@ final class StretchCollector {
     /** Data is missing from here on: what is at full load is not whole. */
     List<FullLoadStretch> cut() {
         List<FullLoadStretch> done = new ArrayList<>(1);
-        restOfCut = open != null && !over;
+        restOfCut |= open != null && !over;
         close(FullLoadStretch.End.CUT, done);
         forget();
         return done;
