@@ -41,12 +41,18 @@ public record HoldNow(
         CLOSE_LIMIT,
         /** Close the throttle: the time at load is over. */
         CLOSE_TIME,
+        /** Close the throttle: nothing came for a while, so the load must begin anew at the same speed. */
+        CLOSE_CUT,
         /** All speeds are done; a pull over the band proves their map. */
         PROVE;
 
         /** Whether the throttle is to be closed at once. */
         public boolean isClose() {
-            return this == CLOSE_DONE || this == CLOSE_KNOCK || this == CLOSE_LIMIT || this == CLOSE_TIME;
+            return this == CLOSE_DONE
+                    || this == CLOSE_KNOCK
+                    || this == CLOSE_LIMIT
+                    || this == CLOSE_TIME
+                    || this == CLOSE_CUT;
         }
     }
 }

@@ -33,6 +33,9 @@ final class LiveRows {
         if (arrival instanceof Arrival.FromFile file) {
             written = file.atByte() > 0;
         }
+        if (arrival instanceof Arrival.Lost) {
+            guide.ifPresent(HoldGuide::cut);
+        }
         if (arrival instanceof Arrival.Lost || !written) {
             alarms.restart();
         }

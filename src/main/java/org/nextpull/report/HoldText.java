@@ -29,7 +29,7 @@ public final class HoldText {
             case SET -> "Set " + advance + " at " + speed + "." + left;
             case HOLD -> "Hold still at " + speed + " and " + advance + "." + left;
             case PROVE -> PROVE;
-            case CLOSE_DONE, CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME ->
+            case CLOSE_DONE, CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME, CLOSE_CUT ->
                 AlarmText.act(Counsel.LIFT) + ". " + speed + " " + which(now) + " " + why(now) + " " + COOL;
         };
     }
@@ -111,6 +111,7 @@ public final class HoldText {
             case CLOSE_KNOCK -> "knocked at the advance that stands: no more there.";
             case CLOSE_LIMIT -> "ends: a limit is passed, or the exhaust is about to pass it.";
             case CLOSE_TIME -> "ends: the time at load is over.";
+            case CLOSE_CUT -> "is not watched: the data stopped. This speed is held again.";
             default -> "is done after " + now.plateaus() + " steady points.";
         };
     }

@@ -111,6 +111,13 @@ public final class HoldGuide {
         }
     }
 
+    /** Data stopped: what is at load is not watched, and what comes of it later is no whole stretch. */
+    public void cut() {
+        if (loadedAtS.isPresent() && !step.isClose()) {
+            close(HoldNow.Step.CLOSE_CUT);
+        }
+    }
+
     /** Limits hold from now on. */
     public void limits(Limits now) {
         limits = now;
@@ -156,7 +163,7 @@ public final class HoldGuide {
         } else if (nowS - lastLoadedS > CLOSED_S && (loadedAtS.isPresent() || step.isClose())) {
             loadedAtS = OptionalDouble.empty();
             moments.clear();
-            if (step.isClose()) {
+            if (step.isClose() && step != HoldNow.Step.CLOSE_CUT) {
                 speed++;
                 plateaus = new ArrayList<>();
                 step = speed < speeds.size() ? HoldNow.Step.GO : HoldNow.Step.PROVE;

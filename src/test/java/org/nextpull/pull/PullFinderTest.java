@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -222,24 +221,6 @@ class PullFinderTest {
                         .idle(3)
                         .found(RULES)))
                 .containsExactly(Refusal.Reason.CUT_SHORT);
-    }
-
-    @Test
-    void theRestOfACutPullIsNoPullHoweverOftenTheDataStops() {
-        List<Block> blocks =
-                noisy(15).pull(2500, 7000, 300).pull(2500, 7000, 300).blocks(50);
-        PullFinder finder = new PullFinder("wire", RULES);
-        List<Candidate> found = new ArrayList<>();
-        for (int second = 0; second < blocks.size(); second++) {
-            found.addAll(finder.accept(blocks.get(second)));
-            if (second == 8 || second == 9) {
-                found.addAll(finder.cut());
-            }
-        }
-        found.addAll(finder.finish());
-        assertThat(found).hasSize(2);
-        assertThat(found.get(0).refusal().orElseThrow().reason()).isEqualTo(Refusal.Reason.DATA_STOPPED);
-        assertThat(found.get(1).isUsable()).isTrue();
     }
 
     @Test

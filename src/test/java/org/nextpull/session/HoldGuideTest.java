@@ -10,9 +10,13 @@ import java.util.List;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.HoldNow;
+import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
+import org.nextpull.channel.SamplesBuilder;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.engine.EngineDesign;
 import org.nextpull.engine.ExampleEngines;
@@ -166,5 +170,42 @@ class HoldGuideTest {
     void anExhaustThatIsAboutToPassItsLimitEndsTheHold() throws IOException {
         Day day = new Day(plan("exhaust_c = 900", "exhaust_c = 760"), calm());
         assertThat(day.said).contains(HoldNow.Step.CLOSE_LIMIT);
+    }
+
+    private static Samples rows(double fromS, double seconds, double throttle) {
+        List<Channel> channels = Stream.of(Role.TIME, Role.ENGINE_SPEED, Role.THROTTLE, Role.ADVANCE, Role.TORQUE)
+                .map(Channel::of)
+                .toList();
+        SamplesBuilder rows = Samples.builder(channels);
+        for (double s = 0; s < seconds; s += 1 / HZ) {
+            rows.row(1)
+                    .set(0, fromS + s)
+                    .set(1, 3750)
+                    .set(2, throttle)
+                    .set(3, 18.5)
+                    .set(4, 180 * throttle);
+        }
+        return rows.build();
+    }
+
+    @Test
+    void dataThatStopsUnderLoadAsksForTheThrottleAndGoesOnWithTheSameSpeed() throws IOException {
+        HoldGuide guide = HoldGuide.of(plan("", "")).orElseThrow();
+        guide.cut();
+        assertThat(guide.now().step()).as("at idle there is nothing to close").isEqualTo(HoldNow.Step.GO);
+        guide.take(rows(0, 4.5, 1), 0);
+        assertThat(guide.now().plateaus()).isEqualTo(1);
+        guide.cut();
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.CLOSE_CUT);
+        guide.take(rows(9, 8, 1), 9);
+        assertThat(guide.now().step()).as("still at load").isEqualTo(HoldNow.Step.CLOSE_CUT);
+        assertThat(guide.now().plateaus())
+                .as("the rest is no stretch of its own")
+                .isEqualTo(1);
+        guide.take(rows(17, 2, 0), 17);
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.GO);
+        assertThat(guide.now().rpm()).isEqualTo(3750);
+        assertThat(guide.now().plateaus()).isEqualTo(1);
+        assertThat(guide.now().advanceDeg()).hasValue(22.5);
     }
 }
