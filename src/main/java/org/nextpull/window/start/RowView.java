@@ -28,8 +28,8 @@ import org.nextpull.window.look.Typing;
 /** One field of the form: its name, what is typed, its unit, and below what is wrong with it. */
 final class RowView extends StyledPanel {
     private static final long serialVersionUID = 1;
-    private static final double NAME = 0.42;
-    private static final double INPUT = 0.38;
+    private static final double NAME = 0.46;
+    private static final double INPUT = 0.37;
 
     private final JLabel name;
     private final JComponent input;
