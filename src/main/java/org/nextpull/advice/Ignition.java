@@ -60,7 +60,6 @@ public enum Ignition {
     }
 
     private static boolean isMapped(MeasuredPull pull) {
-        // each decision asks this of all pulls of a day, so nothing is put in order before it must
         if (pull.advanceSpreadDeg() <= FLAT_DEG) {
             return false;
         }

@@ -43,6 +43,11 @@ public record Figures(
         return ((RowColumns) rows).isHeld();
     }
 
+    /** How far apart the least and the most advance of its rows lie, degrees; 0 where none is known. */
+    double advanceSpreadDeg() {
+        return ((RowColumns) rows).advanceSpreadDeg();
+    }
+
     /** The advances of its rows that are known, in degrees. */
     public double[] advancesDeg() {
         return ((RowColumns) rows).advancesDeg();

@@ -66,14 +66,7 @@ public record MeasuredPull(
 
     /** How far apart the least and the most advance of its speeds lie, degrees; 0 where none is known. */
     public double advanceSpreadDeg() {
-        double[] deg = figures.map(Figures::advancesDeg).orElse(new double[0]);
-        double least = Double.POSITIVE_INFINITY;
-        double most = Double.NEGATIVE_INFINITY;
-        for (double one : deg) {
-            least = Math.min(least, one);
-            most = Math.max(most, one);
-        }
-        return deg.length == 0 ? 0 : most - least;
+        return figures.map(Figures::advanceSpreadDeg).orElse(0.0);
     }
 
     /** Whether it is a plateau at a held speed. */

@@ -20,6 +20,8 @@ final class RowColumns extends AbstractList<Figures.AtSpeed> implements RandomAc
     /** Row by row: speed, torque, advance, lambda and, where a row was held, its time. What a row has not is NaN, which no unit allows. */
     private final double[] numbers;
 
+    private final double advanceSpreadDeg;
+
     private RowColumns(List<Figures.AtSpeed> rows) {
         this.columns = rows.stream().anyMatch(row -> row.heldAtS().isPresent()) ? HELD : SWEPT;
         this.numbers = new double[rows.size() * columns];
@@ -34,6 +36,11 @@ final class RowColumns extends AbstractList<Figures.AtSpeed> implements RandomAc
             }
             at += columns;
         }
+        double[] deg = advancesDeg();
+        this.advanceSpreadDeg = deg.length == 0
+                ? 0
+                : Arrays.stream(deg).max().orElseThrow()
+                        - Arrays.stream(deg).min().orElseThrow();
     }
 
     /** The same rows. */
@@ -43,6 +50,11 @@ final class RowColumns extends AbstractList<Figures.AtSpeed> implements RandomAc
 
     boolean isHeld() {
         return columns == HELD;
+    }
+
+    /** How far apart the least and the most advance lie, worked out once: each decision asks it of all pulls of a day. */
+    double advanceSpreadDeg() {
+        return advanceSpreadDeg;
     }
 
     /** The advances that are known, in degrees. */
