@@ -15,7 +15,7 @@ import org.nextpull.window.page.PlainTable;
 final class PastTable extends PlainTable<PastPresenter.Row> {
     private static final long serialVersionUID = 1;
     private static final List<String> HEADS = List.of("", "No.", "Begun", "Engine", "Fuel, labels", "Pulls", "State");
-    private static final List<Integer> WIDTHS = List.of(16, 30, 150, 180, 122, 50, 80);
+    private static final List<Integer> WIDTHS = List.of(24, 34, 150, 172, 116, 52, 82);
 
     private final transient Set<Long> marked = new LinkedHashSet<>();
 

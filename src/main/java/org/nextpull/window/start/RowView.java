@@ -29,7 +29,7 @@ import org.nextpull.window.look.Typing;
 final class RowView extends StyledPanel {
     private static final long serialVersionUID = 1;
     private static final double NAME = 0.46;
-    private static final double INPUT = 0.37;
+    private static final double INPUT = 0.35;
 
     private final JLabel name;
     private final JComponent input;
