@@ -129,10 +129,10 @@ final class ShaftReader {
             inertia = inertia.rollerOnly();
         }
         findings.add(Finding.note(FindingCode.CURVE_TORQUE_AT_ROLLER, place));
-        Series times = turning.axis().timeS();
+        Trace axis = turning.axis().withSlopes();
         CurveAxes axes = new CurveAxes(turning.kind(), DynoFacts.Shaft.ROLLER, share.getAsDouble());
         return Outcome.of(
-                new Rows(axes, times, turning.axis().value(), inertia.at(share.getAsDouble(), times)), findings);
+                new Rows(axes, axis.timeS(), axis.value(), inertia.at(share.getAsDouble(), axis.timeS())), findings);
     }
 
     /** Joins torque and speed, and puts the inertia back that the log leaves out. */

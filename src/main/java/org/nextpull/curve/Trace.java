@@ -105,6 +105,20 @@ record Trace(Series timeS, Series value) {
         return OptionalDouble.of(value.get(low) + share * (value.get(high) - value.get(low)));
     }
 
+    /** Where rows on both sides tell a slope: at its ends a trace only foretells it, and a torque made of that seems to rise or fall there. */
+    Trace withSlopes() {
+        double first = timeS.get(0) + SLOPE_WINDOW_S / 2;
+        double last = timeS.get(timeS.size() - 1) - SLOPE_WINDOW_S / 2;
+        int[] inside = IntStream.range(0, timeS.size())
+                .filter(row -> timeS.get(row) >= first && timeS.get(row) <= last)
+                .toArray();
+        return inside.length < LEAST_SLOPE_ROWS
+                ? this
+                : new Trace(
+                        Series.generate(inside.length, row -> timeS.get(inside[row])),
+                        Series.generate(inside.length, row -> value.get(inside[row])));
+    }
+
     /** Slopes at those times, in units a second, from local quadratics over about 0.3 s. */
     Series slopesAt(Series places) {
         WindowQuadratic fit = new WindowQuadratic(timeS, value);

@@ -7,6 +7,7 @@ import java.time.InstantSource;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CountDownLatch;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
 import java.util.concurrent.TimeUnit;
@@ -47,6 +48,7 @@ public final class LiveSession implements AutoCloseable {
     private final LiveDay day;
     private final Thread thread;
     private final LiveTelling telling;
+    private final CountDownLatch played = new CountDownLatch(1);
     private volatile boolean closing;
 
     private LiveSession(Setup setup, Listener listener) {
@@ -72,10 +74,18 @@ public final class LiveSession implements AutoCloseable {
         this.thread = new Thread(this::run, "live-session");
     }
 
-    /** Starts a session; looks through earlier captures in its folder first, which takes as long as they are. */
+    /**
+     * Starts a session; looks through earlier captures in its folder first, which takes as long as they are: before that it would ask for
+     * a first pull once more.
+     */
     public static LiveSession start(Setup setup, Listener listener) {
         LiveSession session = new LiveSession(setup, listener);
         session.thread.start();
+        try {
+            session.played.await();
+        } catch (InterruptedException e) {
+            Thread.currentThread().interrupt();
+        }
         return session;
     }
 
@@ -131,6 +141,7 @@ public final class LiveSession implements AutoCloseable {
         // held until the last byte is written: two programs that keep one session would spoil it
         try (SessionFolders.Claim held = setup.claim()) {
             FolderMemory before = playEarlier();
+            played.countDown();
             LiveIntake.Readers readers = setup.intake().read(setup.opener(), queue, before);
             PracticeDay.runBeside(setup);
             try {
@@ -142,6 +153,8 @@ public final class LiveSession implements AutoCloseable {
                 end();
             }
             Logger.debug("{} is free again", held.folder());
+        } finally {
+            played.countDown();
         }
     }
 

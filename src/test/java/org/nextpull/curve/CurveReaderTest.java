@@ -211,6 +211,12 @@ class CurveReaderTest {
         assertThat(mean.torque().newtonMetres()).isCloseTo(trueMean() * RATIO, within(0.006 * trueMean() * RATIO));
         assertThat(mean.power().watts() / mean.torque().newtonMetres())
                 .isCloseTo(4750 / RATIO * RAD_S_PER_RPM, within(3.0));
+        // the slope at an end rests on one side; a torque made of it would make a peak there
+        List<CurvePoint> points = curve.points();
+        for (CurvePoint end : List.of(points.get(0), points.get(points.size() - 1))) {
+            double truth = BenchLog.torque(end.rpm()) * RATIO;
+            assertThat(end.torque().newtonMetres()).isCloseTo(truth, within(0.02 * truth));
+        }
     }
 
     @Test
