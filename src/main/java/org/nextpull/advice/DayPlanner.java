@@ -15,6 +15,9 @@ import org.nextpull.unit.Lambda;
  */
 public final class DayPlanner {
     private static final double STILL_CLIMBING_DEG = 0.5;
+    /** With a mixture the search for the pull that leaves least goes the last step of a climb better than the climb does. */
+    private static final double STILL_CLIMBING_LEANER_DEG = 1.5;
+
     private static final double BELOW_DEG = 4;
     private static final double NEARLY_KNOWN = 10;
     private static final double ABOVE_DEG = 1;
@@ -224,7 +227,8 @@ public final class DayPlanner {
         }
 
         private PlannerDecision search(Optional<Judged> proven) {
-            if (view.gapDeg() > STILL_CLIMBING_DEG && mixture.climbs()) {
+            double near = rules.mixture().isPresent() ? STILL_CLIMBING_LEANER_DEG : STILL_CLIMBING_DEG;
+            if (view.gapDeg() > near && mixture.climbs()) {
                 Optional<Lambda> climbing = mixture.climbing();
                 return pull(above(new PlannerView(day, climbing)), climbing, PlannerDecision.Purpose.CLIMB, proven);
             }

@@ -108,7 +108,7 @@ class SampleFuelsTest {
                 .contains(
                         "class=\"answer\">&quot;alcohol&quot; (e85): " + gain + " % (95 % CI +",
                         "over &quot;pump&quot;, at "
-                                + Math.round(day.at("/each/1/advance_deg").asDouble()),
+                                + day.at("/each/1/advance_deg").asDouble(),
                         "Each at its own best",
                         "Each differs from the next.",
                         "Knock limit of &quot;pump&quot;, margin taken off: 24.0 deg at every speed.",
