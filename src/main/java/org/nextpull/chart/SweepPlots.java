@@ -19,6 +19,7 @@ import org.nextpull.session.SessionResult;
 import org.nextpull.unit.Advance;
 import org.nextpull.unit.Lambda;
 import org.nextpull.unit.Power;
+import org.nextpull.unit.Span;
 import org.nextpull.unit.Torque;
 import org.nextpull.unit.Unit;
 import org.nextpull.unit.UnitSystem;
@@ -85,10 +86,10 @@ public final class SweepPlots {
                                 && !pull.knock().isHeard()),
                 points(pulls, answer, pull -> answer.outliers().contains(pull.number())),
                 points(pulls, answer, pull -> pull.knock().isHeard()),
-                answer.curve().stream()
+                curve(answer).stream()
                         .map(point -> new Point(point.setting(), unit.fromSi(point.response())))
                         .toList(),
-                band(answer.curve()),
+                band(curve(answer)),
                 chosen(answer),
                 answer.optimum()
                         .map(found -> timing
@@ -147,14 +148,12 @@ public final class SweepPlots {
 
     /** What the fitted curve over spark makes of the final advance over that of a pull, in SI. */
     private Optional<Double> toFinalSpark(MeasuredPull pull) {
-        Optional<EngineSetting> stays =
-                result.verdict().flatMap(Verdict::chosen).map(Chosen::setting);
         List<SweepAnswer.Point> curve = result.verdict()
                 .flatMap(Verdict::timing)
                 .map(SweepAnswer::curve)
                 .orElse(List.of());
-        return stays.flatMap(EngineSetting::advance)
-                .flatMap(advance -> at(curve, advance.deg()))
+        return stays(Factor.TIMING)
+                .flatMap(advance -> at(curve, advance))
                 .flatMap(there -> pull.setting()
                         .advance()
                         .flatMap(advance -> at(curve, advance.deg()))
@@ -184,13 +183,37 @@ public final class SweepPlots {
     }
 
     private Optional<Point> chosen(SweepAnswer answer) {
-        Optional<Double> x = result.verdict()
+        return stays(answer.factor())
+                .flatMap(place -> at(curve(answer), place).map(y -> new Point(place, unit.fromSi(y))));
+    }
+
+    private Optional<Double> stays(Factor factor) {
+        return result.verdict()
                 .flatMap(Verdict::chosen)
                 .map(Chosen::setting)
-                .flatMap(setting -> answer.factor() == Factor.MIXTURE
+                .flatMap(setting -> factor == Factor.MIXTURE
                         ? setting.lambda().map(Lambda::value)
                         : setting.advance().or(setting::offset).map(Advance::deg));
-        return x.flatMap(place -> at(answer.curve(), place).map(y -> new Point(place, unit.fromSi(y))));
+    }
+
+    /** The fitted curve. That of the mixture is at the best spark of each speed: it is moved to the spark that stays, so that both charts agree there. */
+    private List<SweepAnswer.Point> curve(SweepAnswer answer) {
+        Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
+        if (answer.factor() == Factor.TIMING || timing.isEmpty()) {
+            return answer.curve();
+        }
+        double by = stays(Factor.TIMING)
+                .flatMap(advance -> at(timing.get().curve(), advance))
+                .flatMap(there -> stays(Factor.MIXTURE)
+                        .flatMap(lambda -> at(answer.curve(), lambda))
+                        .map(here -> there - here))
+                .orElse(0.0);
+        return answer.curve().stream()
+                .map(point -> new SweepAnswer.Point(
+                        point.setting(),
+                        point.response() + by,
+                        Span.of(point.interval().low() + by, point.interval().high() + by)))
+                .toList();
     }
 
     /** The fitted curve at a place between its points. */

@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
 import java.util.Comparator;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.knowm.xchart.XYChart;
 import org.knowm.xchart.XYSeries;
@@ -52,9 +53,12 @@ class MapPlotTest {
     /** Drawn as they ran, the first pulls of the day lie up to 4 N.m below a curve that is at the spark that stays. */
     @Test
     void pullsAtOtherSparkAreMovedToTheCurveOfTheMixture() {
-        SweepPlot mixture = SweepPlots.of(
-                        DayByPull.of(SampleDays.input("hillclimb-e10-day")).whole(), UnitSystem.METRIC)
-                .get(1);
+        List<SweepPlot> both = SweepPlots.of(
+                DayByPull.of(SampleDays.input("hillclimb-e10-day")).whole(), UnitSystem.METRIC);
+        SweepPlot mixture = both.get(1);
+        assertThat(mixture.chosen().orElseThrow().y())
+                .as("what stays makes the same in both charts")
+                .isCloseTo(both.get(0).chosen().orElseThrow().y(), within(1e-9));
         assertThat(mixture.xTitle()).isEqualTo("lambda; each pull moved to the final spark");
         assertThat(mixture.points()).hasSizeGreaterThan(5).allSatisfy(pull -> {
             Point near = mixture.curve().stream()
