@@ -2,6 +2,7 @@ package org.nextpull.scatter;
 
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.math.Series;
 import org.nextpull.math.StudentT;
 
 /**
@@ -32,13 +33,11 @@ public record Scatter(double percent, double degreesOfFreedom) {
      * @return empty for fewer than two
      */
     public static Optional<Scatter> of(List<Double> figures) {
-        double mean = figures.stream().mapToDouble(one -> one).average().orElse(0);
-        double squares =
-                figures.stream().mapToDouble(one -> (one - mean) * (one - mean)).sum();
-        int freedom = figures.size() - 1;
-        return freedom < 1
-                ? Optional.empty()
-                : Optional.of(new Scatter(PERCENT * Math.sqrt(squares / freedom) / mean, freedom));
+        if (figures.size() < 2) {
+            return Optional.empty();
+        }
+        Series series = Series.of(figures.stream().mapToDouble(one -> one));
+        return Optional.of(new Scatter(PERCENT * Math.sqrt(series.variance()) / series.mean(), figures.size() - 1));
     }
 
     /**

@@ -2,11 +2,11 @@ package org.nextpull.report.json;
 
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
-import java.util.Locale;
 import java.util.OptionalDouble;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.WrittenId;
 import org.nextpull.report.AlarmText;
 import org.nextpull.report.Shown;
 import org.nextpull.response.MeasuredPull;
@@ -36,7 +36,7 @@ public final class LiveJson {
     /** What to do now at held speeds. */
     public String hold(Instant at, HoldNow now, OptionalDouble coolDownLeftS) {
         ObjectNode line = line("hold", at);
-        line.put("phase", id(now.step()));
+        line.put("phase", WrittenId.of(now.step().name()));
         line.put("number", now.number());
         line.put("count", now.count());
         Json.put(line, "rpm", now.rpm(), 0);
@@ -50,7 +50,7 @@ public final class LiveJson {
     /** A limit that was passed, got worse, or is within again. */
     public String alarm(Instant at, Alarm.Event event) {
         ObjectNode line = line("alarm", at);
-        line.put("kind", id(event.kind()));
+        line.put("kind", WrittenId.of(event.kind().name()));
         line.put("limit", event.alarm().limit().id());
         line.put("text", alarms.text(event));
         return Json.line(line);
@@ -63,9 +63,5 @@ public final class LiveJson {
 
     private static ObjectNode line(String event, Instant at) {
         return Json.document().put("event", event).put("at", at.toString());
-    }
-
-    private static String id(Enum<?> word) {
-        return word.name().toLowerCase(Locale.ROOT).replace('_', '-');
     }
 }
