@@ -156,12 +156,18 @@ public final class DayPlanner {
             if (nearBest == 0) {
                 return peak;
             }
-            double[] least = view.aim.leastWithin(nearBest);
+            double[] least = wantedLeast();
             for (int r = 0; r < least.length; r++) {
                 least[r] = Math.min(least[r], peak.map.degAt(view.rows[r]));
             }
             SparkMap map = view.allowed(least);
             return new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
+        }
+
+        /** The same as it is wanted, whatever may be run next; the best where nothing may be given away. */
+        private double[] wantedLeast() {
+            double nearBest = rules.ending().nearBestPercent();
+            return nearBest == 0 ? view.best : view.aim.leastWithin(nearBest);
         }
 
         /** The best of the settings that were run clean and that nothing forbids now. */
@@ -327,14 +333,18 @@ public final class DayPlanner {
                     proven.map(Judged::setting),
                     proven.map(Judged::left),
                     view.caps,
-                    decidedBy());
+                    decidedBy(),
+                    view.pullsTo(wantedLeast()));
         }
 
-        /** What decides each row of the peak. */
+        /** What decides each row: where what stays is within reach, a step that ends below the peak is no limit. */
         private List<ChosenBy> decidedBy() {
             List<ChosenBy> by = new ArrayList<>();
+            double[] least = wantedLeast();
             for (int r = 0; r < view.rows.length; r++) {
-                by.add(view.decidedBy(peak.map, r));
+                ChosenBy row = view.decidedBy(peak.map, r);
+                boolean isWithinReach = row == ChosenBy.HIGHEST_TRIED && least[r] <= view.limit.deg(view.rows[r]);
+                by.add(isWithinReach ? ChosenBy.PEAK : row);
             }
             return by;
         }

@@ -1,5 +1,6 @@
 package org.nextpull.advice;
 
+import java.util.Comparator;
 import java.util.List;
 
 /**
@@ -35,7 +36,7 @@ public final class HoldPlanner {
 
     /** Why a speed is done. */
     public enum Reason {
-        /** Torque fell, and the gaps below its top are filled. */
+        /** Torque fell, and the gaps below its top are filled as far as the plan goes down. */
         TURNED,
         /** No limit lets it go on, and it had not fallen. */
         LIMITED,
@@ -56,25 +57,35 @@ public final class HoldPlanner {
         }
         int top = firstFall(plateaus);
         if (top == plateaus.size()) {
-            return up(plateaus.get(top - 1), limitDeg);
+            return up(mostAdvanced(plateaus, top), limitDeg);
         }
         int back = plateaus.size() - 1 - top;
         if (back == GAPS) {
             return new HoldStep.Done(Reason.TURNED);
         }
         double from = plateaus.get(top).advanceDeg();
-        double step = from - plateaus.get(top - 1).advanceDeg();
-        return new HoldStep.Set(floor(from - step / 2 - back * step));
+        double step = from - mostAdvanced(plateaus, top).advanceDeg();
+        double next = floor(from - step / 2 - back * step);
+        return next < rules.leastDeg() ? new HoldStep.Done(Reason.TURNED) : new HoldStep.Set(next);
     }
 
-    /** The plateau at which torque first fell; as many as there are where it has not. */
+    /** The plateau at which torque first fell with more advance than before; as many as there are where it has not. */
     private static int firstFall(List<Plateau> plateaus) {
         int at = 1;
-        while (at < plateaus.size()
-                && plateaus.get(at).lnTorquePercent() >= plateaus.get(at - 1).lnTorquePercent()) {
+        while (at < plateaus.size() && !isFall(mostAdvanced(plateaus, at), plateaus.get(at))) {
             at++;
         }
         return at;
+    }
+
+    private static boolean isFall(Plateau before, Plateau now) {
+        return now.advanceDeg() > before.advanceDeg() && now.lnTorquePercent() < before.lnTorquePercent();
+    }
+
+    private static Plateau mostAdvanced(List<Plateau> plateaus, int before) {
+        return plateaus.subList(0, before).stream()
+                .max(Comparator.comparingDouble(Plateau::advanceDeg))
+                .orElseThrow();
     }
 
     private HoldStep up(Plateau last, double limitDeg) {

@@ -206,7 +206,8 @@ final class Judgement {
                 view.here().size(),
                 known.state().leftAtPeak(),
                 known.state().scatterPercent(),
-                isUnheard());
+                isUnheard(),
+                rise(known.answer()));
         Draft draft = new Draft(
                 wasRun(setting.get()) ? Action.REPEAT : Action.PULL,
                 codes.of(pull.purpose(), setting.get()),
@@ -326,6 +327,12 @@ final class Judgement {
 
     private Reason ended(MapState state) {
         return new Reason.Ended(ignition, view.here().size(), state.leftAtPeak(), state.scatterPercent());
+    }
+
+    private Optional<Reason.Searching.Rise> rise(PlannerDecision.Answer answer) {
+        return Optional.of(answer.pullsToLeast())
+                .filter(pulls -> pulls > 1 && maps.used().stream().anyMatch(MeasuredPull::isHeld))
+                .map(pulls -> new Reason.Searching.Rise(pulls, allowed.spark().largestStepDeg()));
     }
 
     private boolean isUnheard() {

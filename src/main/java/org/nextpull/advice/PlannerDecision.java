@@ -70,7 +70,8 @@ public sealed interface PlannerDecision {
      * @param leave what stays in the engine: a clean pull was run with it; empty where none yet will do
      * @param leftByLeave what that leaves, where there is one
      * @param caps most advance that knock and the plan leave each row
-     * @param decidedBy what decides each row of the peak map
+     * @param decidedBy what decides each row
+     * @param pullsToLeast clean pulls until every cell may have the least advance that is near enough to the best: 1 where the next may
      */
     public record Answer(
             EngineSetting peak,
@@ -80,7 +81,8 @@ public sealed interface PlannerDecision {
             Optional<EngineSetting> leave,
             Optional<TorqueLeft> leftByLeave,
             RowCaps caps,
-            List<ChosenBy> decidedBy) {
+            List<ChosenBy> decidedBy,
+            int pullsToLeast) {
         public Answer {
             decidedBy = List.copyOf(decidedBy);
         }

@@ -15,6 +15,8 @@ final class PlannerView {
     /** A cap counts against what may be had where it holds a row this far below its best, degrees. */
     private static final double CAP_BITES_DEG = 0.75;
 
+    private static final double LITTLE_DEG = 1e-9;
+
     final double[] rows;
     final StepLimit limit;
     /** Best advance at each row, caps or not. */
@@ -37,7 +39,10 @@ final class PlannerView {
             SettingGrid grid,
             PlannerRules.Spark rules) {}
 
+    private final double stepDeg;
+
     PlannerView(Day day, Optional<Lambda> lambda) {
+        stepDeg = day.rules.largestStepDeg();
         rows = day.posterior.rows().rpm();
         grid = day.grid;
         least = day.rules.leastDeg();
@@ -79,6 +84,16 @@ final class PlannerView {
     /** The same under another limit. */
     SparkMap made(double[] wanted, DoubleUnaryOperator allowed) {
         return grid.map(Arrays.stream(wanted).map(deg -> Math.max(deg, least)).toArray(), allowed);
+    }
+
+    /** How many pulls it takes until every cell may have what is wanted, where each stays clean: 1 where the next may have it. */
+    int pullsTo(double[] wanted) {
+        SparkMap next = allowed(wanted);
+        double far = made(wanted, limit::capDeg).cells().stream()
+                .mapToDouble(cell -> cell.advance().deg() - next.degAt(cell.rpm()))
+                .max()
+                .orElse(0);
+        return 1 + (int) Math.ceil(Math.max(0, far - LITTLE_DEG) / stepDeg);
     }
 
     /** The best map, moved by some degrees everywhere. */

@@ -32,6 +32,7 @@ public sealed interface Reason {
      * @param left torque that the setting of most torque, as far as it may be run next, is expected to leave
      * @param scatterPercent scatter from pull to pull that the fit works with
      * @param listen knock is not measured: the operator must listen during this pull and mark it
+     * @param rise how the map of held speeds gets to its best over the band; empty where none were held, or where it may be run at once
      */
     record Searching(
             Ignition ignition,
@@ -39,8 +40,17 @@ public sealed interface Reason {
             int pulls,
             TorqueLeft left,
             double scatterPercent,
-            boolean listen)
+            boolean listen,
+            Optional<Rise> rise)
             implements Reason {
+        /**
+         * Speeds that were not held rise by no more than a step from pull to pull.
+         *
+         * @param pulls clean pulls until the map may be run as it is wanted
+         * @param stepDeg the plan's step, degrees
+         */
+        public record Rise(int pulls, double stepDeg) {}
+
         @Override
         public <T> T in(Cases<T> cases) {
             return cases.searching(this);

@@ -149,6 +149,9 @@ final class PracticeTalk implements LiveTyped.Reply {
         out.println(words.headline(advice));
         if (isOver() || advice.reason() instanceof Reason.ChangeOver) {
             out.println(words.because(advice));
+        } else if (advice.reason() instanceof Reason.Searching search
+                && search.rise().isPresent()) {
+            out.println(words.brief(advice));
         }
         practice.result()
                 .candidates()

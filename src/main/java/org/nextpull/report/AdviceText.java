@@ -56,7 +56,7 @@ public final class AdviceText {
     }
 
     /** Why, in one sentence that can be read from a distance. */
-    String brief(Advice advice) {
+    public String brief(Advice advice) {
         return words(advice).brief();
     }
 

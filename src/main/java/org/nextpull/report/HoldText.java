@@ -15,7 +15,7 @@ public final class HoldText {
 
     /** What is asked for when all speeds are done. */
     public static final String PROVE =
-            "All held speeds are done. Run the map that is advised over the band: a pull confirms it.";
+            "All held speeds are done. Run the map that is advised over the band, which confirms it.";
 
     private HoldText() {}
 
@@ -26,17 +26,17 @@ public final class HoldText {
         String left = left(now).map(seconds -> " " + seconds + ".").orElse("");
         return switch (now.step()) {
             case GO -> "Hold " + speed + " " + which(now) + " at full load with " + advance + ".";
-            case SET -> "Set " + advance + " at " + speed + "." + left;
+            case SET -> "Set " + advance + " at " + speed + "." + other(now) + left;
             case HOLD -> "Hold still at " + speed + " and " + advance + "." + left;
             case PROVE -> PROVE;
-            case CLOSE_DONE, CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME, CLOSE_CUT ->
-                AlarmText.act(Counsel.LIFT) + ". " + speed + " " + which(now) + " " + why(now) + " " + COOL;
+            default -> AlarmText.act(Counsel.LIFT) + ". " + speed + " " + which(now) + " " + why(now) + " " + COOL;
         };
     }
 
     /** How the next advance at a held speed is found. */
     public static final String HOW =
-            "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps below.";
+            "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps"
+                    + " below.";
 
     /** The speed that comes next, while the engine cools down. */
     public static String afterCoolDown(HoldNow now, double leftS) {
@@ -95,7 +95,10 @@ public final class HoldText {
                 isKnown ? degrees(now) : "-",
                 isKnown ? "deg" : "",
                 "spark advance: " + word(now).toLowerCase(Locale.ROOT) + (isKnown ? "" : " what stands"),
-                left(now).orElse(""));
+                now.other()
+                                .map(other -> "log says " + Shown.fixed(other.readDeg(), 1) + "; ")
+                                .orElse("")
+                        + left(now).orElse(""));
     }
 
     private static String word(HoldNow now) {
@@ -112,8 +115,19 @@ public final class HoldText {
             case CLOSE_LIMIT -> "ends: a limit is passed, or the exhaust is about to pass it.";
             case CLOSE_TIME -> "ends: the time at load is over.";
             case CLOSE_CUT -> "is not watched: the data stopped. This speed is held again.";
+            case CLOSE_ADVANCE ->
+                "ends: more than a step beyond what ran clean." + other(now) + " This speed is held again.";
+            case CLOSE_UNSEEN -> "cannot be led: the log shows no throttle, no torque or no advance.";
             default -> "is done after " + now.plateaus() + " steady points.";
         };
+    }
+
+    /** What stands where another advance was asked for, a sentence. */
+    private static String other(HoldNow now) {
+        return now.other()
+                .map(other -> " Asked " + Shown.fixed(other.askedDeg(), 1) + ", the log says "
+                        + Shown.fixed(other.readDeg(), 1) + " deg.")
+                .orElse("");
     }
 
     private static String whole(double seconds) {

@@ -59,15 +59,25 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
                 "Knock decides, not the peak: this goes as far as its margin permits" + everywhere + ".";
             case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
-                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";
+                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it"
+                        + " knocks.";
             case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
         };
         String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
         String within = search.purpose() == PlannerDecision.Purpose.UP_TO_KNOCK ? WITHIN_KNOCK : "";
-        return Words.of(aim + " " + left(search.left()) + within + " after "
+        Words words = Words.of(aim + " " + left(search.left()) + within + " after "
                 + Shown.count(search.pulls(), "pull") + "; scatter taken as "
                 + MapText.percent(search.scatterPercent()) + "."
                 + listen);
+        return search.rise()
+                .map(ReasonText::rise)
+                .map(rise -> new Words(rise, words.full() + " " + rise))
+                .orElse(words);
+    }
+
+    private static String rise(Reason.Searching.Rise rise) {
+        return "About " + Shown.count(rise.pulls(), "pull") + ": a speed that was not held rises by at most "
+                + Shown.fixed(rise.stepDeg(), 1) + " deg a pull.";
     }
 
     private static String explore(Ignition ignition) {
@@ -186,7 +196,8 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
 
     private static String duty(Reason.Flow flow) {
         if (flow.duty().isEmpty()) {
-            return " Multiply the injector duty of the last pull by that; do not run where the product passes what they can give.";
+            return " Multiply the injector duty of the last pull by that; do not run where the product passes what"
+                    + " they can give.";
         }
         return flow.isBeyond()
                 ? " DO NOT RUN IT: that passes " + Shown.fixed(100 * flow.most(), 0)

@@ -1,9 +1,7 @@
 package org.nextpull.session;
 
-import java.util.ArrayDeque;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.Deque;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -33,10 +31,8 @@ public final class HoldGuide {
 
     private static final double USUAL_MOST_S = 45;
     private static final double NEAR_RPM = 75;
-    /** Halves of a plateau may differ by that much, in percent: less is the noise of its mean and slow warming. */
-    private static final double SETTLED_PERCENT = 0.25;
-    /** So long after the advance changed nothing counts. */
-    private static final double FLINCH_S = 0.5;
+    /** An advance that is logged so near to what was asked for is that; on small steps less. */
+    private static final double SAME_DEG = 0.5;
     /** A throttle that was closed for so long is closed. */
     private static final double CLOSED_S = 0.5;
     /** The exhaust is judged by where it will be after that time. */
@@ -52,12 +48,23 @@ public final class HoldGuide {
     private final double mostS;
     private Limits limits;
     private final double[] bansDeg;
+    private final double sameDeg;
+    private final SteadyTorque torque;
 
-    private final Deque<Moment> moments = new ArrayDeque<>();
     private List<HoldPlanner.Plateau> plateaus = new ArrayList<>();
     private int speed;
     private HoldNow.Step step = HoldNow.Step.GO;
     private OptionalDouble set = OptionalDouble.empty();
+    /** When the advance was asked for that stands now, or the load came on. */
+    private double askedAtS;
+
+    private Optional<HoldNow.OtherAdvance> other = Optional.empty();
+    /** Since when the log shows more than may stand. */
+    private OptionalDouble beyondAtS = OptionalDouble.empty();
+
+    private OptionalDouble nearAtS = OptionalDouble.empty();
+    private boolean seesThrottle;
+    private boolean seesTorque;
     private OptionalDouble loadedAtS = OptionalDouble.empty();
     private double lastLoadedS = Double.NEGATIVE_INFINITY;
     private double nowS;
@@ -67,8 +74,6 @@ public final class HoldGuide {
     private OptionalDouble exhaust = OptionalDouble.empty();
     private double exhaustAtS;
     private double exhaustRate;
-
-    private record Moment(double atS, double torqueNm) {}
 
     private HoldGuide(SweepPlan plan, TimingPlan timing) {
         this.plan = plan;
@@ -84,6 +89,10 @@ public final class HoldGuide {
                 timing.step().resolution(),
                 plan.limits().knockMarginDeg()));
         this.bansDeg = new double[speeds.size()];
+        double resolution = timing.step().resolution();
+        this.sameDeg =
+                Math.max(resolution / 2 + 1e-6, Math.min(SAME_DEG, timing.step().largest() / 4));
+        this.torque = new SteadyTorque(plan.pull().holdS(), plan.pull().settleS(), sameDeg);
         Arrays.fill(bansDeg, Double.POSITIVE_INFINITY);
         this.set = startAt(0);
     }
@@ -101,7 +110,7 @@ public final class HoldGuide {
         OptionalDouble left = loadedAtS.isPresent()
                 ? OptionalDouble.of(Math.max(0, mostS - (nowS - loadedAtS.getAsDouble())))
                 : loadedAtS;
-        return new HoldNow(step, at + 1, speeds.size(), speeds.get(at), set, left, plateaus.size());
+        return new HoldNow(step, at + 1, speeds.size(), speeds.get(at), set, left, plateaus.size(), other);
     }
 
     /** A limit is passed. */
@@ -128,16 +137,37 @@ public final class HoldGuide {
         for (int row = 0; row < samples.rows() && speed < speeds.size(); row++) {
             nowS = samples.find(TIME, row).orElse(arrivedS);
             rpm = samples.find(SPEED, row).orElse(rpm);
-            throttle = samples.find(THROTTLE, row).orElse(throttle);
+            OptionalDouble open = samples.find(THROTTLE, row);
+            throttle = open.orElse(throttle);
+            seesThrottle |= open.isPresent();
+            OptionalDouble nm = samples.find(TORQUE, row);
+            seesTorque |= nm.isPresent();
             OptionalDouble deg = samples.find(ADVANCE, row);
             if (deg.isPresent()) {
                 advance = deg;
             }
             warm(samples.find(EXHAUST, row));
             load(throttle >= plan.pull().fullLoad());
+            look();
             if (loadedAtS.isPresent() && !step.isClose()) {
-                row(samples.find(TORQUE, row), samples.find(KNOCK, row).orElse(0));
+                row(nm, samples.find(KNOCK, row).orElse(0));
             }
+        }
+    }
+
+    /** A log that never shows what the guide goes by is said once the speed is held. */
+    private void look() {
+        boolean near = speed < speeds.size() && Math.abs(rpm - speeds.get(speed)) <= NEAR_RPM;
+        if (!near || (seesThrottle && loadedAtS.isEmpty())) {
+            nearAtS = OptionalDouble.empty();
+            step = step == HoldNow.Step.CLOSE_UNSEEN && !near && !seesThrottle ? HoldNow.Step.GO : step;
+        } else if (nearAtS.isEmpty()) {
+            nearAtS = OptionalDouble.of(nowS);
+        } else if (nowS - nearAtS.getAsDouble()
+                        >= plan.pull().settleS() + plan.pull().holdS()
+                && !(seesThrottle && seesTorque && advance.isPresent())
+                && !step.isClose()) {
+            close(HoldNow.Step.CLOSE_UNSEEN);
         }
     }
 
@@ -158,12 +188,17 @@ public final class HoldGuide {
             boolean near = Math.abs(rpm - speeds.get(speed)) <= NEAR_RPM;
             if (loadedAtS.isEmpty() && near && !step.isClose()) {
                 loadedAtS = OptionalDouble.of(nowS);
+                askedAtS = nowS;
+                other = Optional.empty();
                 step = HoldNow.Step.HOLD;
             }
-        } else if (nowS - lastLoadedS > CLOSED_S && (loadedAtS.isPresent() || step.isClose())) {
+        } else if (nowS - lastLoadedS > CLOSED_S
+                && (loadedAtS.isPresent() || step.isClose())
+                && (seesThrottle || step != HoldNow.Step.CLOSE_UNSEEN)) {
             loadedAtS = OptionalDouble.empty();
-            moments.clear();
-            if (step.isClose() && step != HoldNow.Step.CLOSE_CUT) {
+            torque.forget();
+            other = Optional.empty();
+            if (step.isClose() && !step.isHeldAgain()) {
                 speed++;
                 plateaus = new ArrayList<>();
                 step = speed < speeds.size() ? HoldNow.Step.GO : HoldNow.Step.PROVE;
@@ -174,7 +209,7 @@ public final class HoldGuide {
         }
     }
 
-    private void row(OptionalDouble torque, double knocks) {
+    private void row(OptionalDouble torqueNm, double knocks) {
         if (knocks > 0) {
             double deg = advance.orElse(timing.least().deg()) - limits.knockMarginDeg();
             for (int other = 0; other < bansDeg.length; other++) {
@@ -186,8 +221,11 @@ public final class HoldGuide {
             close(HoldNow.Step.CLOSE_LIMIT);
         } else if (nowS - loadedAtS.orElse(nowS) >= mostS) {
             close(HoldNow.Step.CLOSE_TIME);
-        } else if (torque.isPresent() && torque.getAsDouble() > 0 && advance.isPresent()) {
-            plateau(torque.getAsDouble());
+        } else if (advance.isPresent() && isBeyond(advance.getAsDouble())) {
+            other = Optional.of(new HoldNow.OtherAdvance(set.orElse(mostDeg()), advance.getAsDouble()));
+            close(HoldNow.Step.CLOSE_ADVANCE);
+        } else if (torqueNm.isPresent() && torqueNm.getAsDouble() > 0 && advance.isPresent()) {
+            hold(advance.getAsDouble(), torqueNm.getAsDouble());
         }
     }
 
@@ -201,41 +239,58 @@ public final class HoldGuide {
                         .isPresent();
     }
 
-    private void plateau(double torque) {
-        double deg = advance.orElseThrow();
-        boolean there = Math.abs(rpm - speeds.get(speed)) <= NEAR_RPM
-                && Math.abs(deg - set.orElse(deg)) <= timing.step().resolution() / 2 + 1e-6;
-        if (!there) {
-            moments.clear();
+    /** The most that may stand here: what knock and the plan leave, and a step beyond what ran clean, or beyond the start. */
+    private double mostDeg() {
+        double clean = plateaus.stream()
+                .mapToDouble(HoldPlanner.Plateau::advanceDeg)
+                .max()
+                .orElse(set.orElse(Double.POSITIVE_INFINITY));
+        return Math.min(
+                clean + timing.step().largest(),
+                Math.min(bansDeg[speed], timing.most().deg()));
+    }
+
+    /** Whether more than may stand has stood for a moment. */
+    private boolean isBeyond(double deg) {
+        if (deg <= mostDeg() + sameDeg) {
+            beyondAtS = OptionalDouble.empty();
+        } else if (beyondAtS.isEmpty()) {
+            beyondAtS = OptionalDouble.of(nowS);
+        }
+        return beyondAtS.isPresent() && nowS - beyondAtS.getAsDouble() >= CLOSED_S;
+    }
+
+    /** An advance that stands, though another was asked for, is a plateau of its own once nobody seems to change it any more. */
+    private void hold(double deg, double nm) {
+        if (Math.abs(rpm - speeds.get(speed)) > NEAR_RPM) {
+            torque.forget();
             return;
         }
-        step = HoldNow.Step.HOLD;
-        moments.addLast(new Moment(nowS, torque));
-        double holdS = plan.pull().holdS();
-        double spanS = nowS - moments.getFirst().atS();
-        boolean isLong = spanS >= FLINCH_S + holdS;
-        if (isLong && (isSettled(holdS) || spanS >= plan.pull().settleS() + 2 * holdS)) {
-            plateaus.add(new HoldPlanner.Plateau(deg, 100 * Math.log(mean(nowS - holdS, nowS))));
-            moments.clear();
-            next();
+        Optional<HoldPlanner.Plateau> settled = torque.take(nowS, deg, nm);
+        double asked = set.orElse(deg);
+        boolean isAsked = Math.abs(deg - asked) <= sameDeg;
+        if (isAsked) {
+            step = HoldNow.Step.HOLD;
+            settled.ifPresent(plateau -> {
+                other = Optional.empty();
+                next(new HoldPlanner.Plateau(set.orElse(plateau.advanceDeg()), plateau.lnTorquePercent()));
+            });
+            return;
+        }
+        step = HoldNow.Step.SET;
+        if (nowS - askedAtS >= plan.pull().settleS() + plan.pull().holdS()) {
+            boolean isSaid = other.filter(said -> said.askedDeg() == asked && Math.abs(said.readDeg() - deg) <= sameDeg)
+                    .isPresent();
+            other = isSaid ? other : Optional.of(new HoldNow.OtherAdvance(asked, deg));
+            settled.filter(plateau -> plateaus.stream()
+                            .noneMatch(held -> Math.abs(held.advanceDeg() - plateau.advanceDeg()) <= sameDeg))
+                    .ifPresent(this::next);
         }
     }
 
-    private boolean isSettled(double holdS) {
-        double early = mean(nowS - holdS, nowS - holdS / 2);
-        double late = mean(nowS - holdS / 2, nowS);
-        return Math.abs(100 * Math.log(late / early)) <= SETTLED_PERCENT;
-    }
-
-    private double mean(double fromS, double toS) {
-        return moments.stream()
-                .filter(moment -> moment.atS() >= fromS && moment.atS() <= toS)
-                .mapToDouble(Moment::torqueNm)
-                .average()
-                .orElse(1);
-    }
-
-    private void next() {
+    private void next(HoldPlanner.Plateau plateau) {
+        plateaus.add(plateau);
+        askedAtS = nowS;
         HoldPlanner.HoldStep wanted = planner.next(plateaus, bansDeg[speed], false);
         if (wanted instanceof HoldPlanner.HoldStep.Set next) {
             set = OptionalDouble.of(next.advanceDeg());
@@ -247,7 +302,7 @@ public final class HoldGuide {
 
     private void close(HoldNow.Step why) {
         step = why;
-        moments.clear();
+        torque.forget();
     }
 
     /** The advance that a speed begins at, no further than what knock left; empty where only the engine knows what stands in it. */

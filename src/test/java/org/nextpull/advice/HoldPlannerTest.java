@@ -45,6 +45,23 @@ class HoldPlannerTest {
     }
 
     @Test
+    void goesBackNoFurtherThanThePlanGoesDown() {
+        HoldPlanner narrow = new HoldPlanner(new PlannerRules.Spark(18, 40, 4, 0.5, 2));
+        assertThat(narrow.next(plateaus(18, 500, 22, 499), FREE, false)).isEqualTo(new HoldStep.Set(20));
+        assertThat(narrow.next(plateaus(18, 500, 22, 499, 20, 500.1), FREE, false))
+                .isEqualTo(new HoldStep.Done(Reason.TURNED));
+    }
+
+    @Test
+    void goesOnFromTheMostAdvancedPlateauWhereLessStoodThanWasAsked() {
+        assertThat(planner.next(plateaus(18, 500, 12, 498), FREE, false))
+                .as("less torque with less advance has not turned over")
+                .isEqualTo(new HoldStep.Set(22));
+        assertThat(planner.next(plateaus(18, 500, 12, 498, 22, 499.5), FREE, false))
+                .isEqualTo(new HoldStep.Set(20));
+    }
+
+    @Test
     void endsAtOnceWhereKnockOrALimitWasMet() {
         assertThat(planner.next(plateaus(18, 500, 22, 501), FREE, true)).isEqualTo(new HoldStep.Done(Reason.ENDED));
     }

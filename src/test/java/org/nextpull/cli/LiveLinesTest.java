@@ -10,6 +10,7 @@ import java.io.StringWriter;
 import java.time.ZoneOffset;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Consumer;
 import org.junit.jupiter.api.Test;
@@ -70,11 +71,30 @@ class LiveLinesTest {
         assertThat(first.get("count").asInt()).isEqualTo(3);
         assertThat(first.get("steady_points").asInt()).isEqualTo(1);
         assertThat(first.get("cool_down_left_s").isNull()).isTrue();
+        assertThat(first.get("logged_deg").isNull()).isTrue();
         assertThat(of("next", all)).hasSize(1);
         assertThat(words.toString())
                 .contains("Set 22.5 deg at 3750 rpm", "CLOSE THROTTLE. 3750 rpm (1 of 3) knocked")
                 .as("the map is for after the held speeds")
                 .doesNotContain("SET ");
+    }
+
+    @Test
+    void anotherAdvanceThanAskedIsInTheLine() throws IOException {
+        HoldNow set = new HoldNow(
+                HoldNow.Step.SET,
+                1,
+                3,
+                3750,
+                OptionalDouble.of(26),
+                OptionalDouble.of(37),
+                2,
+                Optional.of(new HoldNow.OtherAdvance(24, 22)));
+        JsonNode line = of("hold", lines(session -> session.changed(LiveMoments.holding(set, true))))
+                .get(0);
+        assertThat(line.get("asked_deg").asDouble()).isEqualTo(24);
+        assertThat(line.get("logged_deg").asDouble()).isEqualTo(22);
+        assertThat(line.get("advance_deg").asDouble()).isEqualTo(26);
     }
 
     @Test

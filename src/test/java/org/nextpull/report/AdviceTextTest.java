@@ -39,7 +39,7 @@ class AdviceTextTest {
     private static final Chosen LEFT = new Chosen(SETTING, ChosenBy.PEAK, PROVEN);
 
     private static Reason searching(Ignition ignition, PlannerDecision.Purpose purpose) {
-        return new Reason.Searching(ignition, purpose, 5, new TorqueLeft(0.31, 0.12), 0.25, true);
+        return new Reason.Searching(ignition, purpose, 5, new TorqueLeft(0.31, 0.12), 0.25, true, Optional.empty());
     }
 
     private static Reason reason(AdviceCode code) {
@@ -122,6 +122,24 @@ class AdviceTextTest {
                 .allSatisfy(said -> assertThat(said)
                         .contains("Knock decides, not the peak", "still to find within what knock leaves")
                         .doesNotContain("likely best"));
+    }
+
+    @Test
+    void afterHeldSpeedsTheShortReasonSaysHowManyPullsTheirMapTakes() {
+        Reason rises = new Reason.Searching(
+                Ignition.MAP,
+                PlannerDecision.Purpose.CLIMB,
+                16,
+                new TorqueLeft(0.31, 0.12),
+                0.25,
+                false,
+                Optional.of(new Reason.Searching.Rise(3, 4)));
+        Advice climb = new Advice(
+                Action.PULL, AdviceCode.CLIMB_TIMING, Optional.of(SETTING), rises, Optional.empty(), Optional.empty());
+        AdviceText words = new AdviceText(new Shown(UnitSystem.METRIC));
+        assertThat(words.brief(climb))
+                .isEqualTo("About 3 pulls: a speed that was not held rises by at most 4.0 deg a pull.");
+        assertThat(words.because(climb)).startsWith("Torque still rises").endsWith(words.brief(climb));
     }
 
     /** A setting that was run and is as good stands beside the stated best: then it is not called that. */

@@ -2,6 +2,7 @@ package org.nextpull.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.HoldNow;
@@ -30,5 +31,21 @@ class HoldTextTest {
         assertThat(step.about()).isEqualTo("41 s left at load");
         assertThat(HoldText.step(now(HoldNow.Step.PROVE), OptionalDouble.empty()))
                 .isEmpty();
+    }
+
+    @Test
+    void anotherAdvanceThanAskedIsSaidWithWhatWasAsked() {
+        HoldNow set = new HoldNow(
+                HoldNow.Step.SET,
+                2,
+                3,
+                5000,
+                OptionalDouble.of(26),
+                OptionalDouble.of(37),
+                2,
+                Optional.of(new HoldNow.OtherAdvance(24, 22)));
+        assertThat(HoldText.sentence(set))
+                .isEqualTo("Set 26.0 deg at 5000 rpm. Asked 24.0, the log says 22.0 deg. 37 s left at load.");
+        assertThat(HoldText.advance(set).change()).isEqualTo("log says 22.0; 37 s left at load");
     }
 }

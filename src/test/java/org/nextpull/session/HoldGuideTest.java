@@ -7,11 +7,15 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.EnumSet;
 import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.Set;
 import java.util.TreeMap;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
@@ -173,6 +177,10 @@ class HoldGuideTest {
     }
 
     private static Samples rows(double fromS, double seconds, double throttle) {
+        return rows(fromS, seconds, throttle, 18.5);
+    }
+
+    private static Samples rows(double fromS, double seconds, double throttle, double deg) {
         List<Channel> channels = Stream.of(Role.TIME, Role.ENGINE_SPEED, Role.THROTTLE, Role.ADVANCE, Role.TORQUE)
                 .map(Channel::of)
                 .toList();
@@ -182,7 +190,7 @@ class HoldGuideTest {
                     .set(0, fromS + s)
                     .set(1, 3750)
                     .set(2, throttle)
-                    .set(3, 18.5)
+                    .set(3, deg)
                     .set(4, 180 * throttle);
         }
         return rows.build();
@@ -207,5 +215,70 @@ class HoldGuideTest {
         assertThat(guide.now().rpm()).isEqualTo(3750);
         assertThat(guide.now().plateaus()).isEqualTo(1);
         assertThat(guide.now().advanceDeg()).hasValue(22.5);
+    }
+
+    @Test
+    void anotherAdvanceThanAskedIsSaidAndTakenAsItStands() throws IOException {
+        HoldGuide guide = HoldGuide.of(plan("", "")).orElseThrow();
+        guide.take(rows(0, 4.5, 1), 0);
+        assertThat(guide.now().advanceDeg()).hasValue(22.5);
+        guide.take(rows(4.5, 3.7, 1), 4.5);
+        assertThat(guide.now().other()).as("it takes a moment to set").isEmpty();
+        guide.take(rows(8.2, 7.2, 1), 8.2);
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.SET);
+        assertThat(guide.now().other()).contains(new HoldNow.OtherAdvance(22.5, 18.5));
+        assertThat(guide.now().plateaus()).as("it was held before").isEqualTo(1);
+        guide.take(rows(15.4, 4, 1, 20.5), 15.4);
+        assertThat(guide.now().plateaus()).isEqualTo(2);
+        assertThat(guide.now().other()).contains(new HoldNow.OtherAdvance(22.5, 20.5));
+        assertThat(guide.now().advanceDeg()).as("a step beyond what stood").hasValue(24.5);
+        guide.take(rows(19.4, 4, 1, 24.3), 19.4);
+        assertThat(guide.now().plateaus()).isEqualTo(3);
+        assertThat(guide.now().other()).isEmpty();
+    }
+
+    @Test
+    void moreAdvanceThanAStepBeyondWhatRanCleanAsksForTheThrottle() throws IOException {
+        HoldGuide guide = HoldGuide.of(plan("", "")).orElseThrow();
+        guide.take(rows(0, 4.5, 1), 0);
+        guide.take(rows(4.5, 0.3, 1, 27.5), 4.5);
+        assertThat(guide.now().step().isClose()).as("a moment is no setting").isFalse();
+        guide.take(rows(4.8, 0.4, 1, 27.5), 4.8);
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.CLOSE_ADVANCE);
+        assertThat(guide.now().other()).contains(new HoldNow.OtherAdvance(22.5, 27.5));
+        guide.take(rows(5.2, 2, 0, 22.5), 5.2);
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.GO);
+        assertThat(guide.now().rpm()).isEqualTo(3750);
+        assertThat(guide.now().advanceDeg()).hasValue(22.5);
+    }
+
+    private static Samples without(Role missing) {
+        SamplesBuilder rows =
+                Samples.builder(Stream.of(Role.TIME, Role.ENGINE_SPEED, Role.THROTTLE, Role.ADVANCE, Role.TORQUE)
+                        .filter(role -> role != missing)
+                        .map(Channel::of)
+                        .toList());
+        Map<Role, Double> values =
+                Map.of(Role.ENGINE_SPEED, 3750.0, Role.THROTTLE, 1.0, Role.ADVANCE, 18.5, Role.TORQUE, 180.0);
+        for (double s = 0; s < 7; s += 1 / HZ) {
+            SamplesBuilder row = rows.row(1).set(0, s);
+            int column = 1;
+            for (Role role : List.of(Role.ENGINE_SPEED, Role.THROTTLE, Role.ADVANCE, Role.TORQUE)) {
+                if (role != missing) {
+                    row.set(column++, Objects.requireNonNull(values.get(role)));
+                }
+            }
+        }
+        return rows.build();
+    }
+
+    @ParameterizedTest
+    @EnumSource(
+            value = Role.class,
+            names = {"THROTTLE", "ADVANCE", "TORQUE"})
+    void aLogWithoutWhatTheGuideGoesByIsSaid(Role missing) throws IOException {
+        HoldGuide guide = HoldGuide.of(plan("", "")).orElseThrow();
+        guide.take(without(missing), 0);
+        assertThat(guide.now().step()).isEqualTo(HoldNow.Step.CLOSE_UNSEEN);
     }
 }

@@ -3,13 +3,18 @@ package org.nextpull.simulator;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
 import java.util.HashSet;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.Action;
+import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.HoldNow;
+import org.nextpull.advice.Reason;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
@@ -21,25 +26,25 @@ import org.nextpull.unit.Advance;
 
 class PracticeTest {
     private static final String BOTH = """
-            [engine]
-            displacement_l = 1.6
-            cylinders = 4
-            compression_ratio = 10.5
-            [band]
-            from_rpm = 4000
-            to_rpm = 6000
-            rows_every_rpm = 1000
-            [timing]
-            start_deg = 20
-            least_deg = 14
-            most_deg = 36
-            [mixture]
-            start_lambda = 0.86
-            richest_lambda = 0.80
-            leanest_lambda = 0.94
-            [limits]
-            knock_events = 1
-            """;
+        [engine]
+        displacement_l = 1.6
+        cylinders = 4
+        compression_ratio = 10.5
+        [band]
+        from_rpm = 4000
+        to_rpm = 6000
+        rows_every_rpm = 1000
+        [timing]
+        start_deg = 20
+        least_deg = 14
+        most_deg = 36
+        [mixture]
+        start_lambda = 0.86
+        richest_lambda = 0.80
+        leanest_lambda = 0.94
+        [limits]
+        knock_events = 1
+        """;
 
     private static SweepPlan plan(String text) {
         return PlanText.read(text, "plan.toml").value().orElseThrow();
@@ -129,17 +134,17 @@ class PracticeTest {
     @Test
     void theHatchbackOnItsRollerCanBePractisedToo() {
         String roller = BOTH.substring(0, BOTH.indexOf("[timing]")) + """
-                [dyno]
-                kind = "chassis-inertia"
-                torque_at = "wheel"
-                roller_inertia_kg_m2 = 60
-                engine_rev_per_roller_rev = 4.3
-                inertia_in_log = false
-                [mixture]
-                start_lambda = 0.86
-                richest_lambda = 0.80
-                leanest_lambda = 0.94
-                """;
+            [dyno]
+            kind = "chassis-inertia"
+            torque_at = "wheel"
+            roller_inertia_kg_m2 = 60
+            engine_rev_per_roller_rev = 4.3
+            inertia_in_log = false
+            [mixture]
+            start_lambda = 0.86
+            richest_lambda = 0.80
+            leanest_lambda = 0.94
+            """;
         Practice practice = Practice.start(plan(roller), 4).value().orElseThrow();
         practice.pull(practice.advice().setting().orElseThrow());
         assertThat(practice.result().hasPulls()).isTrue();
@@ -147,12 +152,12 @@ class PracticeTest {
     }
 
     private static final String HOLD = BOTH.substring(0, BOTH.indexOf("[mixture]")) + """
-            [pull]
-            kind = "hold"
-            hold_speeds = [4400, 5600]
-            [limits]
-            knock_events = 1
-            """;
+        [pull]
+        kind = "hold"
+        hold_speeds = [4400, 5600]
+        [limits]
+        knock_events = 1
+        """;
 
     private static HoldNow hold(Practice practice) {
         return practice.hold(Optional.empty()).value().orElseThrow();
@@ -181,21 +186,57 @@ class PracticeTest {
     }
 
     @Test
-    void anotherAdvanceThanTheOneThatIsAskedForIsNoPlateauAndTimeEndsTheSpeed() {
-        Practice practice = Practice.start(plan(HOLD.replace("[pull]", "[pull]\nhold_most_s = 12")), 4)
-                .value()
-                .orElseThrow();
-        Optional<Advance> other = Optional.of(Advance.ofDeg(17));
-        HoldNow now = practice.hold(other).value().orElseThrow();
-        assertThat(now.plateaus()).isZero();
-        assertThat(now.leftS().orElseThrow()).isLessThan(12);
-        assertThat(practice.hold(other).value().orElseThrow().step()).isEqualTo(HoldNow.Step.CLOSE_TIME);
-        assertThat(practice.hold().orElseThrow().rpm()).isEqualTo(5600);
+    void howManyPullsConfirmTheMapOfHeldSpeedsIsSaid() throws IOException {
+        String text = Files.readString(Path.of("sweep-plans", "hillclimb-e10-hold.toml"));
+        Practice practice = Practice.start(plan(text), 7).value().orElseThrow();
+        while (practice.hold().isPresent()) {
+            assertThat(practice.pulls()).isLessThan(30);
+            hold(practice);
+        }
+        int plateaus = practice.pulls();
+        Reason.Searching.Rise rise =
+                ((Reason.Searching) practice.advice().reason()).rise().orElseThrow();
+        assertThat(rise.stepDeg()).isEqualTo(4);
+        while (practice.advice().action() != Action.STOP) {
+            assertThat(practice.pulls()).isLessThan(plateaus + 6);
+            practice.pull(practice.advice().setting().orElseThrow());
+        }
+        assertThat(practice.pulls() - plateaus).isEqualTo(rise.pulls());
+        assertThat(practice.advice().leave().orElseThrow().by())
+                .as("that a step ends below the peak is no limit of what stays")
+                .isEqualTo(ChosenBy.PEAK);
+    }
+
+    @Test
+    void anotherAdvanceThanTheOneThatIsAskedForIsAPlateauWhereItStands() {
+        Practice practice = Practice.start(plan(HOLD), 4).value().orElseThrow();
+        HoldNow now = practice.hold(Optional.of(Advance.ofDeg(17))).value().orElseThrow();
+        assertThat(now.plateaus()).isEqualTo(1);
+        assertThat(now.other().orElseThrow().askedDeg()).isEqualTo(20);
+        assertThat(now.other().orElseThrow().readDeg()).isCloseTo(17, within(0.25));
+        assertThat(now.advanceDeg()).hasValue(19);
+        assertThat(practice.hold(Optional.of(Advance.ofDeg(26)))
+                        .value()
+                        .orElseThrow()
+                        .step())
+                .as("a step is 2 deg")
+                .isEqualTo(HoldNow.Step.CLOSE_ADVANCE);
+        assertThat(practice.hold().orElseThrow().rpm()).isEqualTo(4400);
         assertThat(practice.hold(Optional.of(Advance.ofDeg(50)))
                         .findings()
                         .get(0)
                         .code())
                 .isEqualTo(FindingCode.RIG_SETTING_OUTSIDE);
+    }
+
+    @Test
+    void timeAtLoadEndsASpeed() {
+        Practice practice = Practice.start(plan(HOLD.replace("[pull]", "[pull]\nhold_most_s = 6")), 4)
+                .value()
+                .orElseThrow();
+        assertThat(hold(practice).leftS().orElseThrow()).isLessThan(6);
+        assertThat(hold(practice).step()).isEqualTo(HoldNow.Step.CLOSE_TIME);
+        assertThat(practice.hold().orElseThrow().rpm()).isEqualTo(5600);
     }
 
     @Test

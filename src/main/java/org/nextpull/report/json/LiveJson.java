@@ -3,6 +3,7 @@ package org.nextpull.report.json;
 import com.fasterxml.jackson.databind.node.ObjectNode;
 import java.time.Instant;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Alarm;
 import org.nextpull.finding.Finding;
@@ -41,10 +42,16 @@ public final class LiveJson {
         line.put("count", now.count());
         Json.put(line, "rpm", now.rpm(), 0);
         Json.put(line, "advance_deg", now.advanceDeg(), 2);
+        Json.put(line, "asked_deg", deg(now, HoldNow.OtherAdvance::askedDeg), 2);
+        Json.put(line, "logged_deg", deg(now, HoldNow.OtherAdvance::readDeg), 2);
         line.put("steady_points", now.plateaus());
         Json.put(line, "load_left_s", now.leftS(), 0);
         Json.put(line, "cool_down_left_s", coolDownLeftS, 0);
         return Json.line(line);
+    }
+
+    private static OptionalDouble deg(HoldNow now, ToDoubleFunction<HoldNow.OtherAdvance> which) {
+        return now.other().stream().mapToDouble(which).findFirst();
     }
 
     /** A limit that was passed, got worse, or is within again. */

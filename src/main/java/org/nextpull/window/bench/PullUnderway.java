@@ -74,9 +74,9 @@ final class PullUnderway {
     private static Tone tone(HoldNow.Step step) {
         return switch (step) {
             case CLOSE_DONE -> Tone.GOOD;
-            case CLOSE_KNOCK, CLOSE_LIMIT, CLOSE_TIME, CLOSE_CUT -> Tone.BAD;
             case SET -> Tone.WARN;
             case GO, HOLD, PROVE -> Tone.PLAIN;
+            default -> Tone.BAD;
         };
     }
 
