@@ -1,6 +1,7 @@
 package org.nextpull.intake;
 
-import java.nio.ByteBuffer;
+import java.lang.invoke.MethodHandles;
+import java.lang.invoke.VarHandle;
 import java.nio.ByteOrder;
 import java.util.Locale;
 import java.util.Set;
@@ -34,10 +35,12 @@ public final class NumberReader {
 
     private static final long HIGH_BITS = 0x8080808080808080L;
 
-    private final byte[] plain = new byte[32];
-    /** The bytes that were read last, eight at a time. */
-    private ByteBuffer words = ByteBuffer.wrap(plain).order(ByteOrder.LITTLE_ENDIAN);
+    private static final VarHandle WORDS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
 
+    /** So many bytes behind the end of what is read may be looked at. */
+    public static final int SPARE = 3 * Long.BYTES;
+
+    private final byte[] plain = new byte[32 + SPARE];
     private final byte decimal;
     private final NumberStyle style;
     private final double[] powers = powers();
@@ -77,12 +80,13 @@ public final class NumberReader {
             return Kind.ABSENT;
         }
         int count = end - start;
-        if (count < plain.length) {
+        if (count < plain.length - SPARE) {
             for (int at = 0; at < count; at++) {
                 char c = buffer[start + at];
                 plain[at] = c < 0x80 ? (byte) c : NO_SIGN;
             }
-            if (plain(plain, 0, count, NO_SIGN) == count) {
+            plain[count] = '\n';
+            if (plain(plain, 0, NO_SIGN) == count) {
                 return Kind.NUMBER;
             }
         }
@@ -90,29 +94,25 @@ public final class NumberReader {
     }
 
     /**
-     * Reads a plain number up to the sign that ends its field, blanks before that aside: a separator, or a character of a line end.
+     * Reads a plain number up to the sign that ends its field, blanks around it aside: a separator, or a character of a line end.
      *
+     * @param buffer with a line feed where reading stops at the latest, and {@link #SPARE} bytes behind that
      * @param start where the number begins
-     * @param end where reading stops at the latest
-     * @param separator what ends a field
+     * @param separator what ends a field, no blank
      * @return where the field ends; -1 where it is no plain number, or one with more digits than are exact
      */
-    public int plain(byte[] buffer, int start, int end, byte separator) {
-        int after = start + Long.BYTES <= end ? shortPlain(buffer, start, separator) : -1;
-        return after < 0 ? longPlain(buffer, start, end, separator) : after;
+    public int plain(byte[] buffer, int start, byte separator) {
+        int after = shortPlain(buffer, start, separator);
+        return after < 0 ? signedPlain(buffer, start, separator) : after;
     }
 
     /**
      * Reads digits with at most one decimal sign among the next eight bytes, all at once: where the field ends with its eighth byte at the
-     * latest, else -1. Bytes are digits where they differ from '0' by no more than 9; eight digits are then put together in pairs, fours and
-     * eights (Lemire 2019, "Number parsing at a gigabyte per second").
+     * latest, else -1. Eight digits are put together in pairs, fours and eights (Lemire 2019, "Number parsing at a gigabyte per second").
      */
     private int shortPlain(byte[] buffer, int start, byte separator) {
-        if (words.array() != buffer) {
-            words = ByteBuffer.wrap(buffer).order(ByteOrder.LITTLE_ENDIAN);
-        }
-        long digits = words.getLong(start) ^ ('0' * EACH);
-        long others = (((digits & ~HIGH_BITS) + 0x76 * EACH) | digits) & HIGH_BITS;
+        long digits = (long) WORDS.get(buffer, start) ^ ('0' * EACH);
+        long others = others(digits);
         int count = Long.numberOfTrailingZeros(others) / Byte.SIZE;
         if (count == 0 || count == Long.BYTES) {
             return -1;
@@ -132,29 +132,59 @@ public final class NumberReader {
         if (buffer[end] != separator && buffer[end] != '\n' && buffer[end] != '\r') {
             return -1;
         }
-        // the first digit goes to the lowest byte but for zeros before it
-        digits <<= Long.SIZE - Byte.SIZE * (count + places);
-        digits = digits * 10 + (digits >>> 8);
-        digits = ((digits & 0xFF000000FFL) * (100 + (1_000_000L << 32))
-                        + ((digits >>> 16) & 0xFF000000FFL) * (1 + (10_000L << 32)))
-                >>> 32;
-        value = digits / powers[places];
+        value = number(digits, count + places) / powers[places];
         return end;
     }
 
-    private int longPlain(byte[] buffer, int start, int end, byte separator) {
+    /** The high bit of each byte that is no digit, each differing from '0' by more than 9. */
+    private static long others(long digits) {
+        return (((digits & ~HIGH_BITS) + 0x76 * EACH) | digits) & HIGH_BITS;
+    }
+
+    /** The number that the first bytes make, one to eight digits from 0 to 9. */
+    private static long number(long digits, int count) {
+        // the first digit goes to the lowest byte but for zeros before it
+        long all = digits << (Long.SIZE - Byte.SIZE * count);
+        all = all * 10 + (all >>> 8);
+        return ((all & 0xFF000000FFL) * (100 + (1_000_000L << 32))
+                        + ((all >>> 16) & 0xFF000000FFL) * (1 + (10_000L << 32)))
+                >>> 32;
+    }
+
+    /** Blanks, a sign, up to seven digits and as many behind a decimal sign, as most numbers have that are longer; else one digit at a time. */
+    private int signedPlain(byte[] buffer, int start, byte separator) {
         int at = start;
-        while (at < end && buffer[at] == ' ') {
+        while (buffer[at] == ' ') {
             at++;
         }
-        boolean negative = at < end && buffer[at] == '-';
-        if (negative || (at < end && buffer[at] == '+')) {
+        boolean negative = buffer[at] == '-';
+        if (negative || buffer[at] == '+') {
             at++;
         }
-        int firstDigit = at;
+        long whole = (long) WORDS.get(buffer, at) ^ ('0' * EACH);
+        int count = Long.numberOfTrailingZeros(others(whole)) / Byte.SIZE;
+        int point = at + count;
+        if (count == 0 || count == Long.BYTES || buffer[point] != decimal) {
+            return longPlain(buffer, at, negative, separator);
+        }
+        long part = (long) WORDS.get(buffer, point + 1) ^ ('0' * EACH);
+        int places = Long.numberOfTrailingZeros(others(part)) / Byte.SIZE;
+        int end = point + 1 + places;
+        if (places == 0
+                || places == Long.BYTES
+                || (buffer[end] != separator && buffer[end] != '\n' && buffer[end] != '\r')) {
+            return longPlain(buffer, at, negative, separator);
+        }
+        double magnitude = (number(whole, count) * (long) powers[places] + number(part, places)) / powers[places];
+        value = negative ? -magnitude : magnitude;
+        return end;
+    }
+
+    private int longPlain(byte[] buffer, int firstDigit, boolean negative, byte separator) {
+        int at = firstDigit;
         int point = -1;
         long digits = 0;
-        for (; at < end; at++) {
+        for (; ; at++) {
             byte c = buffer[at];
             int digit = c - '0';
             if (digit >= 0 && digit <= 9) {
@@ -171,10 +201,10 @@ public final class NumberReader {
         }
         double magnitude = point < 0 ? digits : digits / powers[at - point - 1];
         value = negative ? -magnitude : magnitude;
-        while (at < end && buffer[at] == ' ' && separator != ' ') {
+        while (buffer[at] == ' ') {
             at++;
         }
-        return at == end || buffer[at] == separator || buffer[at] == '\n' || buffer[at] == '\r' ? at : -1;
+        return buffer[at] == separator || buffer[at] == '\n' || buffer[at] == '\r' ? at : -1;
     }
 
     private Kind readOther(String cell) {
@@ -240,11 +270,11 @@ public final class NumberReader {
     /** Words that loggers and spreadsheets write where there is no value. */
     private static final class AbsentWords {
         private static final Set<String> WORDS = Set.of("""
-                nan -nan +nan nan(ind) -nan(ind) -1.#ind 1.#qnan 1.#inf -1.#inf inf -inf +inf infinity -infinity na
-                n/a #n/a n.a. n.v. k.a. nv nd n.d. s/d #nv #div/0! #ref! #value! #wert! #num! #zahl! #null! #name?
-                null none nil void invalid ol over overrange off err error ? * - -- --- ---- ----- \u2013 \u2014
-                \u221e -\u221e . ...
-                """.strip().split("\\s+"));
+            nan -nan +nan nan(ind) -nan(ind) -1.#ind 1.#qnan 1.#inf -1.#inf inf -inf +inf infinity -infinity na
+            n/a #n/a n.a. n.v. k.a. nv nd n.d. s/d #nv #div/0! #ref! #value! #wert! #num! #zahl! #null! #name?
+            null none nil void invalid ol over overrange off err error ? * - -- --- ---- ----- \u2013 \u2014
+            \u221e -\u221e . ...
+            """.strip().split("\\s+"));
 
         private AbsentWords() {}
 

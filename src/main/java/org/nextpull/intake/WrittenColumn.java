@@ -24,6 +24,11 @@ final class WrittenColumn {
         return column;
     }
 
+    /** Where numbers may be put as they are written, row by row; good until it grows. */
+    double[] written() {
+        return values;
+    }
+
     void grow() {
         values = Arrays.copyOf(values, 2 * values.length);
     }
@@ -53,6 +58,7 @@ final class WrittenColumn {
     /** Forgets a cell of a row that is dropped. */
     void drop(int row) {
         settled.clear(row);
+        absent.clear(row);
     }
 
     /** Turns what is written into the project's unit, once, and marks what no engine can have. */

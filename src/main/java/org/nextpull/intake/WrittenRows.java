@@ -19,6 +19,7 @@ import org.nextpull.channel.Role;
 public final class WrittenRows {
     private static final Set<String> YES = Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "heard");
     private static final int FIRST_CAPACITY = 64;
+    private static final double[] NOT_READ = {};
 
     private final WrittenColumn[] columns;
     private final NumberReader numbers;
@@ -26,6 +27,9 @@ public final class WrittenRows {
     private final int[] columnOf;
 
     private final boolean[] isText;
+    private final boolean hasText;
+    /** The cells of each field's column, as they are written; none for a field that is not read. */
+    private final double[][] cells;
     /** Behind the row of the cell that a column has had last. */
     private final int[] filledTo;
 
@@ -57,6 +61,16 @@ public final class WrittenRows {
             columnOf[columns.get(column).index()] = column;
             isText[column] = columns.get(column).channel().role().isText();
         }
+        this.hasText =
+                columns.stream().anyMatch(column -> column.channel().role().isText());
+        this.cells = new double[columnOf.length][];
+        lookUpCells();
+    }
+
+    private void lookUpCells() {
+        for (int index = 0; index < cells.length; index++) {
+            cells[index] = columnOf[index] < 0 ? NOT_READ : columns[columnOf[index]].written();
+        }
     }
 
     /** Starts a row at a line of the source. */
@@ -65,18 +79,117 @@ public final class WrittenRows {
             drop();
         }
         if (rows == lines.length) {
-            lines = Arrays.copyOf(lines, 2 * rows);
-            for (WrittenColumn column : columns) {
-                column.grow();
-            }
+            grow();
         }
         lines[rows] = line;
         isOpen = true;
         filled = false;
     }
 
+    private void grow() {
+        lines = Arrays.copyOf(lines, 2 * rows);
+        for (WrittenColumn column : columns) {
+            column.grow();
+        }
+        lookUpCells();
+    }
+
+    /**
+     * Takes rows one after the other, as long as each cell that is read is empty or a plain number and the others are ASCII without quotes.
+     *
+     * @param line of the first row
+     * @param buffer with {@link NumberReader#SPARE} bytes behind the end
+     * @param start where the first row begins
+     * @param end where reading stops: a line feed stands there
+     * @return the start of the first row that was not taken, such as a blank one, or the end
+     */
+    public int plainRows(long line, byte[] buffer, int start, int end, Shape shape) {
+        if (isOpen) {
+            drop();
+        }
+        int at = start;
+        long next = line;
+        while (at < end && !hasText) {
+            if (rows == lines.length) {
+                grow();
+            }
+            int lineEnd = plainRow(buffer, at, shape);
+            if (lineEnd < 0) {
+                drop();
+                return at;
+            }
+            lines[rows++] = next++;
+            at = lineEnd + (buffer[lineEnd] == '\r' && buffer[lineEnd + 1] == '\n' ? 2 : 1);
+        }
+        return Math.min(at, end);
+    }
+
+    /**
+     * What rows look like.
+     *
+     * @param separator what stands between fields
+     * @param leastFields fewest fields of a row
+     * @param mostFields most fields of a row
+     */
+    public record Shape(byte separator, int leastFields, int mostFields) {}
+
+    /** Where the line of a row ends that was taken; negative where it is no plain one. A first field that is not read must be a number, else it may be a header. */
+    private int plainRow(byte[] buffer, int start, Shape shape) {
+        int row = rows;
+        byte separator = shape.separator();
+        boolean number = false;
+        int at = start;
+        for (int index = 0; index < shape.mostFields(); index++) {
+            double[] into = index < cells.length ? cells[index] : NOT_READ;
+            int after = at;
+            if (into.length == 0) {
+                after = index == 0 ? numbers.plain(buffer, at, separator) : unread(buffer, at, separator);
+            } else if (isFieldEnd(buffer[at], separator)) {
+                absent(index, row);
+            } else {
+                after = numbers.plain(buffer, at, separator);
+                into[row] = numbers.value();
+                number = true;
+            }
+            if (after < 0) {
+                return -1;
+            }
+            if (buffer[after] != separator) {
+                for (int missing = index + 1; missing < cells.length; missing++) {
+                    absent(missing, row);
+                }
+                return number && index + 1 >= shape.leastFields() ? after : -1;
+            }
+            at = after + 1;
+        }
+        return -1;
+    }
+
+    private void absent(int index, int row) {
+        if (columnOf[index] >= 0) {
+            columns[columnOf[index]].absent(row);
+        }
+    }
+
+    /** Where a field ends that is not read; negative where it has a quote, a control character or a letter beyond ASCII. */
+    private static int unread(byte[] buffer, int start, byte separator) {
+        int at = start;
+        while (!isFieldEnd(buffer[at], separator)) {
+            if (buffer[at] == '"' || (buffer[at] < ' ' && buffer[at] != '\t')) {
+                return -1;
+            }
+            at++;
+        }
+        return at;
+    }
+
+    private static boolean isFieldEnd(byte sign, byte separator) {
+        return sign == separator || sign == '\n' || sign == '\r';
+    }
+
     /** Forgets what was taken of a row that did not end. */
     private void drop() {
+        isOpen = false;
         broken.clear(rows);
         Arrays.fill(filledTo, 0);
         for (WrittenColumn column : columns) {
@@ -106,20 +219,19 @@ public final class WrittenRows {
     /**
      * Takes the field of a column if it is empty or a plain number, which most are.
      *
+     * @param buffer as {@link NumberReader#plain} asks for
      * @param start where the field begins
-     * @param end where reading stops at the latest
      * @return where the field ends; -1 where it has to be found and given to {@link #field}
      */
-    public int plainField(int index, byte[] buffer, int start, int end, byte separator) {
+    public int plainField(int index, byte[] buffer, int start, byte separator) {
         int column = place(index);
         if (column < 0 || isText[column]) {
             return -1;
         }
-        byte first = buffer[start];
-        if (first == separator || first == '\n' || first == '\r') {
+        if (isFieldEnd(buffer[start], separator)) {
             return start;
         }
-        int after = numbers.plain(buffer, start, end, separator);
+        int after = numbers.plain(buffer, start, separator);
         if (after >= 0) {
             number(column);
         }

@@ -3,6 +3,8 @@ package org.nextpull.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Locale;
 import java.util.Random;
 import org.junit.jupiter.api.Test;
@@ -100,17 +102,18 @@ class NumberReaderTest {
     void aFieldAmongOthersIsReadAsTextIsAndEndsAtItsSeparator() {
         Random random = new Random(7);
         for (int round = 0; round < 20_000; round++) {
-            int digits = 1 + random.nextInt(9);
+            int digits = 1 + random.nextInt(15);
             StringBuilder text = new StringBuilder();
             for (int digit = 0; digit < digits; digit++) {
                 text.append((char) ('0' + random.nextInt(10)));
             }
             text.insert(random.nextInt(digits + 1), random.nextBoolean() ? "." : "");
+            text.insert(0, List.of("", "", "-", "+", " ", "  -").get(random.nextInt(6)));
             String before = "x".repeat(random.nextInt(3));
             char end = ",\n\r".charAt(random.nextInt(3));
-            byte[] bytes = (before + text + end + "12.5,9,7").getBytes(StandardCharsets.US_ASCII);
+            byte[] bytes = padded(before + text + end + "12.5,9,7");
 
-            int after = points.plain(bytes, before.length(), bytes.length, (byte) ',');
+            int after = points.plain(bytes, before.length(), (byte) ',');
 
             assertThat(after).as(text.toString()).isEqualTo(before.length() + text.length());
             assertThat(points.value()).as(text.toString()).isEqualTo(Double.parseDouble(text.toString()));
@@ -129,7 +132,13 @@ class NumberReaderTest {
                 "123456.7.8,9"
             })
     void aFieldThatIsNoPlainNumberIsLeftToOthers(String text) {
-        byte[] bytes = text.getBytes(StandardCharsets.US_ASCII);
-        assertThat(points.plain(bytes, 0, bytes.length, (byte) ',')).isNegative();
+        byte[] bytes = padded(text);
+        assertThat(points.plain(bytes, 0, (byte) ',')).isNegative();
+    }
+
+    /** A text with what has to stand behind it. */
+    private static byte[] padded(String text) {
+        byte[] line = (text + "\n").getBytes(StandardCharsets.US_ASCII);
+        return Arrays.copyOf(line, line.length + NumberReader.SPARE);
     }
 }

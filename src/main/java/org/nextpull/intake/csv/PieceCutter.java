@@ -30,15 +30,15 @@ final class PieceCutter {
 
     /** Fills a piece with the next lines; without any at the end, and odd where a line is longer than any line of a log. */
     synchronized PlainPiece cut(PlainPiece piece) {
-        while (piece.bytes().length <= begun.length) {
+        while (piece.room() <= begun.length) {
             piece.grow();
         }
         System.arraycopy(begun, 0, piece.bytes(), 0, begun.length);
-        int count = fill(piece.bytes(), begun.length);
+        int count = fill(piece, begun.length);
         int end = lastLineEnd(piece.bytes(), count);
         while (end == 0 && !ended && count <= TidyReader.LONGEST_LINE) {
             piece.grow();
-            count = fill(piece.bytes(), count);
+            count = fill(piece, count);
             end = lastLineEnd(piece.bytes(), count);
         }
         if (ended && failure.isEmpty()) {
@@ -49,12 +49,12 @@ final class PieceCutter {
         return piece;
     }
 
-    /** Reads until there is room for one byte more; how many bytes there are then. */
-    private int fill(byte[] bytes, int from) {
+    /** Reads as much as there is room for; how many bytes there are then. */
+    private int fill(PlainPiece piece, int from) {
         int count = from;
         try {
-            while (!ended && count < bytes.length - 1) {
-                int read = in.read(bytes, count, bytes.length - 1 - count);
+            while (!ended && count < piece.room()) {
+                int read = in.read(piece.bytes(), count, piece.room() - count);
                 ended = read < 0;
                 count += Math.max(read, 0);
             }

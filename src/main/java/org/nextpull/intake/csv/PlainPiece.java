@@ -14,7 +14,8 @@ final class PlainPiece {
     private final boolean firstIsText;
     private final byte separator;
     private final WrittenRows rows;
-    /** A line feed stands behind the last byte. */
+    private final WrittenRows.Shape shape;
+    /** A line feed stands behind the last byte, and some bytes behind that. */
     private byte[] bytes;
 
     private int length;
@@ -33,7 +34,9 @@ final class PlainPiece {
         this.firstIsText = firstIsText;
         this.separator = (byte) head.separator().sign();
         this.rows = rows;
-        this.bytes = new byte[size + 1];
+        this.shape = new WrittenRows.Shape(
+                separator, head.leastFields(), head.header().fields().size());
+        this.bytes = new byte[size + NumberReader.SPARE];
     }
 
     /** Whether nothing in the head of a log hinders it. */
@@ -44,9 +47,13 @@ final class PlainPiece {
                 && numbers.read(head.units().field(0)) != NumberReader.Kind.NUMBER;
     }
 
-    /** Where bytes are to be put; there is room for one more behind them. */
+    /** Where bytes are to be put, as many as there is room for. */
     byte[] bytes() {
         return bytes;
+    }
+
+    int room() {
+        return bytes.length - NumberReader.SPARE;
     }
 
     /** Makes room for twice as many bytes. */
@@ -119,11 +126,16 @@ final class PlainPiece {
     /** Reads the lines. */
     void read() {
         while (position < length && !odd) {
-            int end = isLineEnd(position) ? position : row(lines + 1);
-            odd = end < 0;
-            if (!odd) {
-                position = Math.min(length, behind(end));
-                lines++;
+            int before = rows.rows();
+            position = rows.plainRows(lines + 1, bytes, position, length, shape);
+            lines += rows.rows() - before;
+            if (position < length) {
+                int end = isLineEnd(position) ? position : row(lines + 1);
+                odd = end < 0;
+                if (!odd) {
+                    position = Math.min(length, behind(end));
+                    lines++;
+                }
             }
         }
         rows.settle();
@@ -152,7 +164,7 @@ final class PlainPiece {
         boolean tooWide = false;
         int at = position;
         for (int index = 0; ; index++) {
-            int after = rows.plainField(index, bytes, at, length, separator);
+            int after = rows.plainField(index, bytes, at, separator);
             if (after < 0) {
                 if (!known && !isKnown(at)) {
                     return -1;

@@ -138,6 +138,45 @@ class FastLaneTest {
         };
     }
 
+    /** The first column and the last but one are not read; between plain rows stand those that each rule for rows is about. */
+    @ParameterizedTest
+    @ValueSource(
+            strings = {
+                "7,0.5,3000,100.5,note",
+                "7,0.5,3000,100.5",
+                "7,0.5,3000,",
+                "7,0.5,3000",
+                "7",
+                ",,,,",
+                ",0.5,3000,100.5,note",
+                "7,0.5,,100.5,note",
+                "7,0.5,3000,100.5,note,9",
+                "7,0.5,3000,100.5,note,",
+                "# 7,0.5,3000,100.5,note",
+                "#,0.5,3000,100.5,note",
+                "row,0.5,3000,100.5,note",
+                "7,0.5,3000,100.5,\"a, b\"",
+                "7,0.5,3000,100.5,\u0001",
+                "7,0.5,3000,over,note",
+                "7,0.5,high,100.5,note",
+                "7, 0.5 ,-3000, +100.5,note",
+                "No,Time [s],RPM,Torque [Nm],Note",
+                ""
+            })
+    void aRowOfItsOwnKindAmongPlainOnesReadsTheSameOnBothLanes(String odd) throws IOException {
+        StringBuilder text = new StringBuilder("No,Time [s],RPM,Torque [Nm],Note\n");
+        for (int row = 0; row < 60; row++) {
+            text.append(row)
+                    .append(",0.")
+                    .append(100 + row)
+                    .append(",3000,")
+                    .append(row)
+                    .append(",x\n");
+            text.append(row % 20 == 19 ? odd.replace("0.5", "0." + (1005 + 10 * row)) + "\n" : "");
+        }
+        same(odd, text.toString().getBytes(StandardCharsets.US_ASCII));
+    }
+
     /** Rows of several pieces, in the last of them a quote. */
     private static byte[] pieces(String lineEnd) {
         StringBuilder text = new StringBuilder("Time [s],RPM,Torque [Nm],Label,Note" + lineEnd);
