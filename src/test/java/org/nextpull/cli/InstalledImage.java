@@ -6,7 +6,6 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import picocli.AutoComplete;
 import picocli.CommandLine;
@@ -20,8 +19,11 @@ public final class InstalledImage {
             "java.desktop,java.management,java.naming,java.prefs,java.sql,jdk.unsupported";
     private static final List<String> SAMPLE =
             List.of("advise", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv");
-    /** The first compiler alone: most runs end before what the second one makes has paid. */
-    private static final String QUICK = "-XX:TieredStopAtLevel=1";
+    /**
+     * The first compiler alone: most runs end before what the second one makes has paid. And a collector that goes over the same few megabytes
+     * again, where the usual one takes hundreds from the system to read a long log.
+     */
+    private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m");
 
     private final Path jar;
     private final Path folder;
@@ -61,7 +63,7 @@ public final class InstalledImage {
         line.addAll(List.of("--main-jar", "nextpull.jar", "--main-class", Main.class.getName()));
         line.addAll(List.of("--add-modules", MODULES, "--jlink-options", "--no-man-pages --no-header-files"));
         line.addAll(List.of("--java-options", "-XX:SharedArchiveFile=$APPDIR/nextpull.jsa"));
-        line.addAll(List.of("--java-options", QUICK));
+        QUICK.forEach(option -> line.addAll(List.of("--java-options", option)));
         run(line);
         Files.delete(input.resolve("nextpull.jar"));
         Files.delete(input);
@@ -81,7 +83,8 @@ public final class InstalledImage {
                         "self=$(readlink -f \"$0\")",
                         "home=${self%/bin/*}",
                         "exec \"$home/lib/runtime/bin/java\" -XX:SharedArchiveFile=\"$home/lib/app/nextpull.jsa\" "
-                                + QUICK + " -cp \"$home/lib/app/nextpull.jar\" " + Main.class.getName() + " \"$@\"",
+                                + String.join(" ", QUICK) + " -cp \"$home/lib/app/nextpull.jar\" "
+                                + Main.class.getName() + " \"$@\"",
                         ""));
     }
 
@@ -94,7 +97,8 @@ public final class InstalledImage {
         Path app = image.resolve("lib/app");
         Path classes = Files.createTempFile("nextpull-classes", ".txt");
         String archive = "-XX:SharedArchiveFile=" + app.resolve("nextpull.jsa");
-        String[] program = {QUICK, "-cp", app.resolve("nextpull.jar").toString()};
+        List<String> program = new ArrayList<>(QUICK);
+        program.addAll(List.of("-cp", app.resolve("nextpull.jar").toString()));
         run(java(program, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), SAMPLE));
         List<String> kept = Files.readAllLines(classes).stream()
                 .filter(line -> !line.startsWith("@lambda-proxy")
@@ -114,11 +118,11 @@ public final class InstalledImage {
         Files.delete(classes);
     }
 
-    private List<String> java(String[] program, List<String> options, List<String> words) {
+    private List<String> java(List<String> program, List<String> options, List<String> words) {
         List<String> line = new ArrayList<>();
         line.add(image.resolve("lib/runtime/bin/java").toString());
         line.addAll(options);
-        line.addAll(Arrays.asList(program));
+        line.addAll(program);
         line.add(Main.class.getName());
         line.addAll(words);
         return line;
