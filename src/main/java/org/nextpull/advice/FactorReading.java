@@ -30,13 +30,11 @@ final class FactorReading {
     private static final double SURELY_BEYOND = 0.95;
     private static final double OUTLIER_WEIGHT = 0.4;
     private static final double FLAT_SHARE_PERCENT = 0.1;
-    private static final int CURVE_POINTS = 81;
     /** Printed intervals reach further on both sides by a share of the distance to near-best: the flatter a top, the further a parabola is off. */
     private static final double SHARE_OF_LEAST = 0.6;
 
     private static final double SHARE_OF_PEAK = 1;
     private static final double HUNDREDTHS = 100;
-    private static final double NOTHING = 1e-9;
     /** Drift a pull that a second fit allows for, percent: what is printed holds on days that drift more than the fit takes for granted. */
     private static final Belief DRIFT = new Belief(0, 0.06);
 
@@ -122,9 +120,7 @@ final class FactorReading {
                         ? OptionalDouble.of(SparkGrid.toHundredths(limit))
                         : OptionalDouble.empty(),
                 Optional.empty(),
-                run.filter(there -> there.width() > NOTHING)
-                        .map(there -> points(there, at))
-                        .orElse(List.of()),
+                new FittedCurve(run, at),
                 rows.stream().flatMap(row -> stated(row).stream()).toList(),
                 rows.stream()
                         .filter(row -> stated(row).isEmpty())
@@ -183,9 +179,7 @@ final class FactorReading {
                 OptionalDouble.empty(),
                 run.filter(there -> isBracketed)
                         .map(there -> flat(new Around(peakLambda, fall, there), goal.nearBestPercent())),
-                run.filter(there -> there.width() > NOTHING)
-                        .map(there -> points(there, at))
-                        .orElse(List.of()),
+                new FittedCurve(run, at),
                 List.of(),
                 List.of(),
                 false,
@@ -261,16 +255,6 @@ final class FactorReading {
     private static Span flat(Around around, double percent) {
         double reach = Math.sqrt(percent / around.fall());
         return within(Span.of(around.peak() - reach, around.peak() + reach), around.run());
-    }
-
-    private static List<SweepAnswer.Point> points(Span run, DoubleFunction<ResponseCurve.At> at) {
-        List<SweepAnswer.Point> points = new ArrayList<>();
-        for (int i = 0; i < CURVE_POINTS; i++) {
-            double setting = run.low() + i * run.width() / (CURVE_POINTS - 1);
-            ResponseCurve.At there = at.apply(setting);
-            points.add(new SweepAnswer.Point(setting, there.median(), there.interval()));
-        }
-        return points;
     }
 
     /** Percent that each speed at its own best would gain over the number that stays; empty where there is one speed. */

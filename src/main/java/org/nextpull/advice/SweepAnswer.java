@@ -32,7 +32,7 @@ public record SweepAnswer(
         Optional<Capped> capped,
         OptionalDouble limit,
         Optional<Span> edges,
-        List<Point> curve,
+        FittedCurve curve,
         List<RowOptimum> rows,
         List<OpenRow> openRows,
         boolean rowsProven,
@@ -40,20 +40,10 @@ public record SweepAnswer(
         List<Integer> outliers) {
     public SweepAnswer {
         pulls = List.copyOf(pulls);
-        curve = List.copyOf(curve);
         rows = List.copyOf(rows);
         openRows = List.copyOf(openRows);
         outliers = List.copyOf(outliers);
     }
-
-    /**
-     * A point of the fitted curve of a sweep.
-     *
-     * @param setting degrees, or lambda
-     * @param response posterior median of the drift-free response there: N.m, or W where power is fitted
-     * @param interval 5 to 95 % of it
-     */
-    public record Point(double setting, double response, Span interval) {}
 
     /**
      * The best that knock or the plan permits, where the peak lies beyond it: no optimum, and without an interval.

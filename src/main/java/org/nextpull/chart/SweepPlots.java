@@ -7,6 +7,7 @@ import java.util.function.Predicate;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Chosen;
 import org.nextpull.advice.Factor;
+import org.nextpull.advice.FittedCurve;
 import org.nextpull.advice.Ignition;
 import org.nextpull.advice.Reason;
 import org.nextpull.advice.SweepAnswer;
@@ -148,9 +149,9 @@ public final class SweepPlots {
 
     /** What the fitted curve over spark makes of the final advance over that of a pull, in SI. */
     private Optional<Double> toFinalSpark(MeasuredPull pull) {
-        List<SweepAnswer.Point> curve = result.verdict()
+        List<FittedCurve.Point> curve = result.verdict()
                 .flatMap(Verdict::timing)
-                .map(SweepAnswer::curve)
+                .map(answer -> answer.curve().points())
                 .orElse(List.of());
         return stays(Factor.TIMING)
                 .flatMap(advance -> at(curve, advance))
@@ -167,7 +168,7 @@ public final class SweepPlots {
                 .orElse(false);
     }
 
-    private Optional<Plot.Band> band(List<SweepAnswer.Point> curve) {
+    private Optional<Plot.Band> band(List<FittedCurve.Point> curve) {
         if (curve.isEmpty()) {
             return Optional.empty();
         }
@@ -197,19 +198,19 @@ public final class SweepPlots {
     }
 
     /** The fitted curve. That of the mixture is at the best spark of each speed: it is moved to the spark that stays, so that both charts agree there. */
-    private List<SweepAnswer.Point> curve(SweepAnswer answer) {
+    private List<FittedCurve.Point> curve(SweepAnswer answer) {
         Optional<SweepAnswer> timing = result.verdict().flatMap(Verdict::timing);
         if (answer.factor() == Factor.TIMING || timing.isEmpty()) {
-            return answer.curve();
+            return answer.curve().points();
         }
         double by = stays(Factor.TIMING)
-                .flatMap(advance -> at(timing.get().curve(), advance))
+                .flatMap(advance -> at(timing.get().curve().points(), advance))
                 .flatMap(there -> stays(Factor.MIXTURE)
-                        .flatMap(lambda -> at(answer.curve(), lambda))
+                        .flatMap(lambda -> at(answer.curve().points(), lambda))
                         .map(here -> there - here))
                 .orElse(0.0);
-        return answer.curve().stream()
-                .map(point -> new SweepAnswer.Point(
+        return answer.curve().points().stream()
+                .map(point -> new FittedCurve.Point(
                         point.setting(),
                         point.response() + by,
                         Span.of(point.interval().low() + by, point.interval().high() + by)))
@@ -217,10 +218,10 @@ public final class SweepPlots {
     }
 
     /** The fitted curve at a place between its points. */
-    private static Optional<Double> at(List<SweepAnswer.Point> curve, double place) {
+    private static Optional<Double> at(List<FittedCurve.Point> curve, double place) {
         for (int index = 1; index < curve.size(); index++) {
-            SweepAnswer.Point left = curve.get(index - 1);
-            SweepAnswer.Point right = curve.get(index);
+            FittedCurve.Point left = curve.get(index - 1);
+            FittedCurve.Point right = curve.get(index);
             if (place >= left.setting() && place <= right.setting()) {
                 double share = (place - left.setting()) / (right.setting() - left.setting());
                 return Optional.of(left.response() + share * (right.response() - left.response()));

@@ -1,6 +1,9 @@
 package org.nextpull.fit;
 
 import java.util.Arrays;
+import java.util.IdentityHashMap;
+import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import org.nextpull.math.Normal;
 import org.nextpull.math.NormalMixture;
@@ -13,6 +16,7 @@ final class FlatAim implements SurfaceAim {
     private final double cap;
     private final Optional<Double> sought;
     private final double hundredths;
+    private final Map<SolvedCell, FlatNumber> numbers = new IdentityHashMap<>();
 
     /**
      * @param sought lambda in hundredths from the guess, whose own distance from the best counts as lost; empty where it is not swept
@@ -22,10 +26,13 @@ final class FlatAim implements SurfaceAim {
         this.sought = sought;
         hundredths = sought.orElse(0.0);
         this.cap = cap;
+        for (SolvedCell cell : posterior.cells) {
+            numbers.put(cell, FlatNumber.of(posterior.columns(), cell, hundredths));
+        }
     }
 
     private FlatNumber number(SolvedCell cell) {
-        return FlatNumber.of(posterior.columns(), cell, hundredths);
+        return Objects.requireNonNull(numbers.get(cell));
     }
 
     /** The best number, as the pulls have it. */

@@ -48,7 +48,7 @@ record FlatNumber(double deg, double variance, double curvature) {
                 variance += share[r]
                         * share[s]
                         / (total * total)
-                        * SparkMixture.covariance(columns, cell, new SparkMixture.RowPair(r, s), hundredths);
+                        * SparkMixture.covariance(columns, cell, r, s, hundredths);
             }
         }
         return new FlatNumber(deg, variance, total / rows);

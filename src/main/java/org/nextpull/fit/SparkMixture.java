@@ -10,16 +10,14 @@ final class SparkMixture {
     }
 
     static double variance(CommonColumns columns, SolvedCell cell, int row, double hundredths) {
-        return covariance(columns, cell, new RowPair(row, row), hundredths);
+        return covariance(columns, cell, row, row, hundredths);
     }
 
-    record RowPair(int row, int otherRow) {}
-
-    static double covariance(CommonColumns columns, SolvedCell cell, RowPair rows, double hundredths) {
-        double covariance = cell.peaks(rows.row, rows.otherRow);
+    static double covariance(CommonColumns columns, SolvedCell cell, int row, int otherRow, double hundredths) {
+        double covariance = cell.peaks(row, otherRow);
         if (columns.mixture.isPresent() && hundredths != 0) {
             int shift = columns.mixture.get();
-            covariance += hundredths * (cell.commonAndPeak(shift, rows.row) + cell.commonAndPeak(shift, rows.otherRow))
+            covariance += hundredths * (cell.commonAndPeak(shift, row) + cell.commonAndPeak(shift, otherRow))
                     + hundredths * hundredths * cell.commons(shift, shift);
         }
         return covariance;

@@ -1,5 +1,7 @@
 package org.nextpull.fit;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import org.nextpull.math.Normal;
 import org.nextpull.unit.Span;
@@ -41,27 +43,31 @@ final class SurfaceLoss {
         Cell work = new Cell(deg.length);
         for (SolvedCell cell : posterior.cells) {
             work.judge(cell, deg);
-            expected += cell.weight * work.mean;
-            chance += cell.weight * work.chanceAbove(TorqueLeft.MUCH_PERCENT);
+            expected += work.weight * work.mean;
+            chance += work.weight * work.chanceAbove(TorqueLeft.MUCH_PERCENT);
         }
         return new TorqueLeft(expected, chance);
     }
 
     /** The 90 % interval of what is left by a map, percent. */
     public Span interval(double[] deg) {
-        return Span.of(quantile(deg, LOW), quantile(deg, 1 - LOW));
+        List<Cell> nodes = new ArrayList<>();
+        for (SolvedCell cell : posterior.cells) {
+            Cell node = new Cell(deg.length);
+            node.judge(cell, deg);
+            nodes.add(node);
+        }
+        return Span.of(quantile(nodes, LOW), quantile(nodes, 1 - LOW));
     }
 
-    private double quantile(double[] deg, double probability) {
+    private static double quantile(List<Cell> nodes, double probability) {
         double low = 0;
         double high = MOST_PERCENT;
-        Cell work = new Cell(deg.length);
         for (int i = 0; i < HALVINGS; i++) {
             double middle = (low + high) / 2;
             double above = 0;
-            for (SolvedCell cell : posterior.cells) {
-                work.judge(cell, deg);
-                above += cell.weight * work.chanceAbove(middle);
+            for (Cell node : nodes) {
+                above += node.weight * node.chanceAbove(middle);
             }
             if (above > 1 - probability) {
                 low = middle;
@@ -72,11 +78,12 @@ final class SurfaceLoss {
         return (low + high) / 2;
     }
 
-    /** Mean and variance of the loss in one node; arrays are kept from node to node. */
+    /** Weight of one node, mean and variance of the loss in it; the arrays serve any number of nodes one after the other. */
     private final class Cell {
         private final int rows;
         private final double[] quadratic;
         private final double[] linear;
+        private double weight;
         private double mean;
         private double variance;
 
@@ -87,6 +94,7 @@ final class SurfaceLoss {
         }
 
         void judge(SolvedCell cell, double[] deg) {
+            weight = cell.weight;
             mean = 0;
             for (int r = 0; r < rows; r++) {
                 double peak = SparkMixture.peak(posterior.columns(), cell, r, hundredths);
@@ -109,8 +117,7 @@ final class SurfaceLoss {
             variance = 0;
             for (int r = 0; r < rows; r++) {
                 for (int s = 0; s < rows; s++) {
-                    double covariance = SparkMixture.covariance(
-                            posterior.columns(), cell, new SparkMixture.RowPair(r, s), hundredths);
+                    double covariance = SparkMixture.covariance(posterior.columns(), cell, r, s, hundredths);
                     variance += 2 * quadratic[r] * quadratic[s] * covariance * covariance
                             + linear[r] * linear[s] * covariance;
                 }
