@@ -8,6 +8,9 @@ import org.nextpull.unit.Lambda;
 
 /** Says the next step of a day. */
 public final class Advisor {
+    /** Among so many pulls are mostly more than a surface takes. */
+    private static final int NEWEST = 2 * SurfacePulls.MOST_PULLS;
+
     private Advisor() {}
 
     /** The verdict of a day so far; a stop that was said stands until something opens the day again. */
@@ -27,7 +30,23 @@ public final class Advisor {
 
     /** Why there can be no verdict of a day; empty where there can. */
     public static Optional<Finding> hindrance(Day day) {
-        DayView view = DayView.of(day);
+        return hindrance(day, new SaidStops());
+    }
+
+    /** The same of a day that is gone through pull by pull: it costs as much on a long day as on a short one. */
+    public static Optional<Finding> hindrance(Day day, SaidStops said) {
+        if (!Ignition.of(day, said.shown).isMap()) {
+            return Optional.empty();
+        }
+        int pulls = day.pulls().size();
+        DayView newest = DayView.of(day.first(pulls, NEWEST));
+        DayReadings maps = new DayReadings(newest);
+        boolean areAll =
+                pulls <= NEWEST || (maps.leftOut() > 0 && maps.ignition().isMap() && maps.isOfRows());
+        return areAll ? new MapFindings(newest, maps).hindrance() : hindranceOfAll(DayView.of(day));
+    }
+
+    private static Optional<Finding> hindranceOfAll(DayView view) {
         return new MapFindings(view, new DayReadings(view)).hindrance();
     }
 

@@ -5,9 +5,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.Set;
 import java.util.TreeSet;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import org.nextpull.channel.SparkMap;
 import org.nextpull.fit.KnockLevels;
@@ -35,6 +33,9 @@ final class DayReadings {
     private final List<MeasuredPull> used;
     private final boolean ofRows;
     private final double[] rows;
+    private Optional<Optional<SparkMap>> present = Optional.empty();
+    private Optional<List<MeasuredPull>> counting = Optional.empty();
+    private Optional<List<TriedPull>> tried = Optional.empty();
 
     DayReadings(DayView view) {
         this.view = view;
@@ -148,10 +149,11 @@ final class DayReadings {
 
     /** The pulls of the present configuration, and what else knocked on its fuel, in order. */
     List<MeasuredPull> counting() {
-        Set<Integer> here = view.here().stream().map(MeasuredPull::number).collect(Collectors.toSet());
-        return view.day().pulls().stream()
-                .filter(pull -> here.contains(pull.number()) || isKnockBesides(pull))
-                .toList();
+        List<MeasuredPull> found = counting.orElseGet(() -> view.day().pulls().stream()
+                .filter(pull -> view.isHere(pull) || isKnockBesides(pull))
+                .toList());
+        counting = Optional.of(found);
+        return found;
     }
 
     private boolean isKnockBesides(MeasuredPull stretch) {
@@ -162,7 +164,9 @@ final class DayReadings {
 
     /** The same as far as they tell how far the engine may go. */
     List<TriedPull> tried() {
-        return new TriedMaps(view, this).of(counting());
+        List<TriedPull> found = tried.orElseGet(() -> new TriedMaps(view, this).of(counting()));
+        tried = Optional.of(found);
+        return found;
     }
 
     /** What became of the flags in those pulls. */
@@ -204,6 +208,12 @@ final class DayReadings {
      * one number where the plan starts.
      */
     Optional<SparkMap> present() {
+        Optional<SparkMap> found = present.orElseGet(this::findPresent);
+        present = Optional.of(found);
+        return found;
+    }
+
+    private Optional<SparkMap> findPresent() {
         if (!ignition.isMap()) {
             double start = view.day()
                     .plan()

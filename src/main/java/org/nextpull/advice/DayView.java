@@ -35,11 +35,18 @@ record DayView(
                 .toList();
         Blocks blocks = Blocks.of(timing, mixture, blocking, day.plan().limits().knockMarginDeg());
         EngineSetting configuration = configuration(day);
-        List<MeasuredPull> here = day.pulls().stream()
-                .filter(MeasuredPull::isPull)
-                .filter(pull -> pull.setting().isSameConfiguration(configuration))
-                .toList();
+        List<MeasuredPull> here =
+                day.pulls().stream().filter(pull -> isOf(configuration, pull)).toList();
         return new DayView(day, timing, mixture, blocks, configuration, here);
+    }
+
+    private static boolean isOf(EngineSetting configuration, MeasuredPull pull) {
+        return pull.isPull() && pull.setting().isSameConfiguration(configuration);
+    }
+
+    /** Whether a pull is of the present configuration and fuel. */
+    boolean isHere(MeasuredPull pull) {
+        return isOf(configuration, pull);
     }
 
     static EngineSetting configuration(Day day) {

@@ -31,6 +31,11 @@ public enum Ignition {
 
     /** That of a day: the plan says so, or says nothing else and the log shows a map. */
     static Ignition of(Day day) {
+        return of(day, new MapShown());
+    }
+
+    /** The same of a day that is gone through pull by pull. */
+    static Ignition of(Day day, MapShown shown) {
         SweepPlan plan = day.plan();
         if (plan.timing().isEmpty()) {
             return STANDING;
@@ -38,28 +43,12 @@ public enum Ignition {
         return switch (plan.timing().get().sets()) {
             case MAP -> MAP;
             case OFFSET -> OFFSET;
-            case FLAT ->
-                isHeldAtSeveralSpeeds(day)
-                                || day.pulls().stream()
-                                        .filter(MeasuredPull::isUsed)
-                                        .anyMatch(Ignition::isMapped)
-                        ? MAP
-                        : FLAT;
+            case FLAT -> shown.by(day.pulls()) ? MAP : FLAT;
         };
     }
 
-    /** Spark that was stepped at several held speeds was set speed by speed. */
-    private static boolean isHeldAtSeveralSpeeds(Day day) {
-        return day.pulls().stream()
-                        .filter(pull -> pull.isUsed() && pull.isHeld())
-                        .flatMap(pull -> pull.figures().orElseThrow().rows().stream())
-                        .map(Figures.AtSpeed::rpm)
-                        .distinct()
-                        .count()
-                > 1;
-    }
-
-    private static boolean isMapped(MeasuredPull pull) {
+    /** Whether a pull was run with advances that differ over speed. */
+    static boolean isMapped(MeasuredPull pull) {
         if (pull.advanceSpreadDeg() <= FLAT_DEG) {
             return false;
         }

@@ -62,7 +62,7 @@ final class TriedMaps {
                     .ifPresent(map -> tried.add(tried(pull, map, rows)));
             last = rows.isEmpty() && ignition.isMap() ? last : spark;
         }
-        return tried;
+        return List.copyOf(tried);
     }
 
     private static Supplier<Optional<SparkMap>> lastOf(Optional<SparkMap> last) {

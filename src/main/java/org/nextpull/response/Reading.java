@@ -45,9 +45,12 @@ public record Reading(MeasuredPull pull, double value) {
 
     /** The pulls, those refused that count and do not have the figure: they may be compared by another one, but not fitted. */
     public static List<MeasuredPull> fitted(List<MeasuredPull> pulls, Goal.Response response) {
-        return pulls.stream()
-                .map(pull -> isMissing(pull, response) ? pull.withStanding(MeasuredPull.Status.REFUSED) : pull)
-                .toList();
+        return pulls.stream().map(pull -> fitted(pull, response)).toList();
+    }
+
+    /** The same of one pull. */
+    public static MeasuredPull fitted(MeasuredPull pull, Goal.Response response) {
+        return isMissing(pull, response) ? pull.withStanding(MeasuredPull.Status.REFUSED) : pull;
     }
 
     /** What is to be said of pulls that count and do not have the figure; an error where no other pull has it either. */

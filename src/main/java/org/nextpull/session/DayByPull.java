@@ -1,13 +1,12 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
 import java.util.stream.Collectors;
-import org.nextpull.advice.SaidStops;
+import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Verdict;
 import org.nextpull.response.MeasuredPull;
 
@@ -15,13 +14,13 @@ import org.nextpull.response.MeasuredPull;
 public final class DayByPull {
     private final SessionInput input;
     private final MeasuredDay day;
-    private final Judged judged = Judged.nothing();
+    private final DaySoFar soFar = new DaySoFar();
     private final SessionResult whole;
 
     private DayByPull(SessionInput input, MeasuredDay day) {
         this.input = input;
         this.day = day;
-        this.whole = Session.conclude(input, day);
+        this.whole = Session.conclude(input, day, soFar);
     }
 
     /** Reads the logs of a day. */
@@ -64,7 +63,7 @@ public final class DayByPull {
      * @param pulls how many, from 0 to {@link #pulls}
      */
     public SessionResult after(int pulls) {
-        return Session.conclude(input, day.first(pulls), judged);
+        return Session.conclude(input, day.first(pulls), soFar);
     }
 
     /** The day after its first pulls with what was said after each of them. */
@@ -74,8 +73,8 @@ public final class DayByPull {
             MeasuredPull.Curve last = whole.measured().get(count - 1);
             boolean isLastOfDay = count == pulls
                     || dayOf(last.pull()) != dayOf(whole.measured().get(count).pull());
-            Optional<Verdict> verdict =
-                    isLastOfDay ? after(count).verdict() : Session.said(input, day.first(count), judged);
+            Optional<Verdict> verdict = Session.said(
+                    input, day.measured().subList(0, count), soFar, isLastOfDay ? Advisor::judge : Advisor::say);
             verdict.ifPresent(said -> steps.add(new Replay.Step(last.pull(), last.alarms(), said)));
         }
         return new Replay(pulls == pulls() ? whole : after(pulls), steps, days(steps));
@@ -86,8 +85,10 @@ public final class DayByPull {
                 .collect(Collectors.groupingBy(step -> dayOf(step.pull()), TreeMap::new, Collectors.toList()));
         List<Replay.OneDay> days = new ArrayList<>();
         if (byDay.size() > 1) {
-            byDay.forEach((number, own) -> Session.conclude(input, day.only(pull -> dayOf(pull) == number))
-                    .verdict()
+            Map<Integer, List<MeasuredPull.Curve>> pulls =
+                    day.measured().stream().collect(Collectors.groupingBy(one -> dayOf(one.pull())));
+            byDay.forEach((number, own) -> Session.said(
+                            input, pulls.getOrDefault(number, List.of()), new DaySoFar(), Advisor::judge)
                     .ifPresent(alone -> days.add(new Replay.OneDay(own, alone))));
         }
         return days;
@@ -95,19 +96,5 @@ public final class DayByPull {
 
     private static int dayOf(MeasuredPull pull) {
         return pull.origin().day();
-    }
-
-    /**
-     * What is known from other states of a day that is gone through pull by pull, so that each state costs what its last pull adds. Grows.
-     *
-     * @param sweeps sweeps of candidates that have ended
-     * @param stops the stops that were said
-     * @param heard pulls by their place in the day that no later pull says more of
-     */
-    record Judged(
-            Map<CandidatePlanner.Sweep, Verdict> sweeps, SaidStops stops, Map<Integer, MeasuredPull.Curve> heard) {
-        static Judged nothing() {
-            return new Judged(new HashMap<>(), new SaidStops(), new HashMap<>());
-        }
     }
 }

@@ -2,7 +2,6 @@ package org.nextpull.session;
 
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 import org.nextpull.channel.KnockMark;
@@ -29,63 +28,57 @@ final class KnockOfDay {
      * an advance below that of the other pulls is as likely the operator's own, so a pull is judged by the map that was asked for.
      *
      * @param asked the map that the pulls before one ask for
-     * @param known pulls by their place that no later pull says more of; grows
+     * @param known the first pulls of the day, as far as they were judged before and no later pull says more of them; grows
      */
     static List<MeasuredPull.Curve> heard(
             SweepPlan plan,
             List<MeasuredPull.Curve> measured,
             Function<List<MeasuredPull>, Optional<SparkMap>> asked,
-            Map<Integer, MeasuredPull.Curve> known) {
-        if (plan.timing()
-                .map(TimingPlan::sets)
-                .filter(TimingPlan.Sets.MAP::equals)
-                .isPresent()) {
-            return heardByMap(measured, asked, known);
+            List<MeasuredPull.Curve> known) {
+        int settled = settled(plan, measured.size());
+        List<MeasuredPull.Curve> heard = new ArrayList<>(known.subList(0, Math.min(known.size(), settled)));
+        for (int place = heard.size(); place < measured.size(); place++) {
+            MeasuredPull.Curve one = measured.get(place);
+            List<SparkTakenOut> out = isByMap(plan)
+                    ? byMap(one.pull(), heard, asked)
+                    : SparkTakenOut.in(one.pull(), near(measured, place));
+            heard.add(one.withPull(one.pull().withKnock(one.pull().knock().withTakenOut(out))));
         }
-        List<MeasuredPull> pulls =
-                measured.stream().map(MeasuredPull.Curve::pull).toList();
-        List<MeasuredPull.Curve> heard = new ArrayList<>();
-        for (int place = 0; place < pulls.size(); place++) {
-            boolean isSettled = place + SparkTakenOut.REACH < pulls.size();
-            if (isSettled && known.containsKey(place)) {
-                heard.add(known.get(place));
-                continue;
-            }
-            MeasuredPull pull = pulls.get(place);
-            List<MeasuredPull> near = pulls.subList(
-                    Math.max(0, place - SparkTakenOut.REACH), Math.min(pulls.size(), place + SparkTakenOut.REACH + 1));
-            MeasuredPull.Curve one = measured.get(place)
-                    .withPull(pull.withKnock(pull.knock().withTakenOut(SparkTakenOut.in(pull, near))));
-            heard.add(one);
-            if (isSettled) {
-                known.put(place, one);
-            }
-        }
+        known.addAll(heard.subList(Math.min(known.size(), settled), settled));
         return heard;
     }
 
-    private static List<MeasuredPull.Curve> heardByMap(
-            List<MeasuredPull.Curve> measured,
-            Function<List<MeasuredPull>, Optional<SparkMap>> asked,
-            Map<Integer, MeasuredPull.Curve> known) {
-        List<MeasuredPull.Curve> heard = new ArrayList<>();
-        List<MeasuredPull> before = new ArrayList<>();
-        for (int place = 0; place < measured.size(); place++) {
-            MeasuredPull.Curve one = measured.get(place);
-            MeasuredPull pull = one.pull();
-            MeasuredPull.Curve judged = known.computeIfAbsent(place, at -> {
-                boolean isAsked = at < MOST_ASKED && SparkTakenOut.mayBeIn(pull, before);
-                List<SparkTakenOut> out = isAsked
-                        ? asked.apply(before)
-                                .map(map -> SparkTakenOut.in(pull, map))
-                                .orElse(List.of())
-                        : List.of();
-                return one.withPull(pull.withKnock(pull.knock().withTakenOut(out)));
-            });
-            heard.add(judged);
-            before.add(judged.pull());
+    /** How many of the first pulls of a day no later pull says more of. */
+    static int settled(SweepPlan plan, int pulls) {
+        return isByMap(plan) ? pulls : Math.max(0, pulls - SparkTakenOut.REACH);
+    }
+
+    private static boolean isByMap(SweepPlan plan) {
+        return plan.timing()
+                .map(TimingPlan::sets)
+                .filter(TimingPlan.Sets.MAP::equals)
+                .isPresent();
+    }
+
+    private static List<MeasuredPull> near(List<MeasuredPull.Curve> measured, int place) {
+        int from = Math.max(0, place - SparkTakenOut.REACH);
+        return pulls(measured.subList(from, Math.min(measured.size(), place + SparkTakenOut.REACH + 1)));
+    }
+
+    private static List<MeasuredPull> pulls(List<MeasuredPull.Curve> measured) {
+        return measured.stream().map(MeasuredPull.Curve::pull).toList();
+    }
+
+    private static List<SparkTakenOut> byMap(
+            MeasuredPull pull,
+            List<MeasuredPull.Curve> before,
+            Function<List<MeasuredPull>, Optional<SparkMap>> asked) {
+        if (before.size() >= MOST_ASKED || !SparkTakenOut.mayBeIn(pull, pulls(before))) {
+            return List.of();
         }
-        return heard;
+        return asked.apply(pulls(before))
+                .map(map -> SparkTakenOut.in(pull, map))
+                .orElse(List.of());
     }
 
     static List<Finding> findings(List<MeasuredPull> pulls) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
-import java.util.function.Predicate;
 import java.util.stream.Stream;
 import org.nextpull.channel.AskedSetting;
 import org.nextpull.channel.ResultTable;
@@ -40,12 +39,6 @@ record MeasuredDay(
     /** The day as it stood after its first pulls. */
     MeasuredDay first(int pulls) {
         return new MeasuredDay(sources, measured.subList(0, pulls), orderFrom, found);
-    }
-
-    /** The day as if there had been these pulls alone. */
-    MeasuredDay only(Predicate<MeasuredPull> pulls) {
-        return new MeasuredDay(
-                sources, measured.stream().filter(one -> pulls.test(one.pull())).toList(), orderFrom, found);
     }
 
     /** Measures the pulls of a day. */

@@ -7,13 +7,14 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
-import java.util.function.Function;
+import java.util.function.BiFunction;
 import java.util.function.UnaryOperator;
 import org.nextpull.advice.Action;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.Advisor;
 import org.nextpull.advice.Day;
 import org.nextpull.advice.EarlierStop;
+import org.nextpull.advice.SaidStops;
 import org.nextpull.advice.Verdict;
 import org.nextpull.alarm.AlarmWatch;
 import org.nextpull.channel.Channel;
@@ -81,34 +82,31 @@ public final class Session {
 
     /** The result of the pulls that were measured, by the chain's later part. */
     static SessionResult conclude(SessionInput input, MeasuredDay day) {
-        return conclude(input, day, DayByPull.Judged.nothing());
+        return conclude(input, day, new DaySoFar());
     }
 
     /**
      * The same for one of several states of a day.
      *
-     * @param judged what is known from other states of it; grows
+     * @param soFar what is known from other states of it; grows
      */
-    static SessionResult conclude(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
+    static SessionResult conclude(SessionInput input, MeasuredDay day, DaySoFar soFar) {
         List<SourcePulls> sources = day.sources();
-        List<MeasuredPull.Curve> measured = heard(input, day, judged);
+        List<MeasuredPull.Curve> measured = heard(input, day.measured(), soFar);
         SweepPlan plan = input.plan();
         List<Finding> findings = new ArrayList<>(input.found());
         findings.addAll(day.found());
         List<MeasuredPull> pulls =
                 measured.stream().map(MeasuredPull.Curve::pull).toList();
         Repeatability repeatability = repeatability(plan, pulls);
-        Optional<Finding> hindrance = sweeps(plan)
-                ? Advisor.hindrance(day(input, pulls, input.amendments().lifted()))
-                : Optional.empty();
+        List<MeasuredPull> fitted = soFar.fitted(plan, measured);
+        Optional<Finding> hindrance = hindrance(input, fitted, soFar);
         hindrance.ifPresent(findings::add);
         Optional<CandidatePlanner.Answer> between = hindrance.isEmpty() && plan.decides()
-                ? Optional.of(between(input, pulls, judged.sweeps()))
+                ? Optional.of(between(input, pulls, soFar.sweeps))
                 : Optional.empty();
         Optional<Verdict> verdict = between.map(CandidatePlanner.Answer::verdict)
-                .or(() -> hindrance.isPresent()
-                        ? Optional.empty()
-                        : verdict(input, pulls, today -> Advisor.judge(today, judged.stops())));
+                .or(() -> hindrance.isPresent() ? Optional.empty() : verdict(input, fitted, soFar, Advisor::judge));
         if (!sweeps(plan) && !hasLabelsToCompare(pulls)) {
             findings.add(Finding.warning(FindingCode.NOTHING_TO_SWEEP, Place.nowhere()));
         }
@@ -138,6 +136,17 @@ public final class Session {
                 findings);
     }
 
+    private static List<MeasuredPull.Curve> heard(
+            SessionInput input, List<MeasuredPull.Curve> measured, DaySoFar soFar) {
+        return soFar.heard(input.plan(), measured, before -> askedAfter(input, before));
+    }
+
+    private static Optional<Finding> hindrance(SessionInput input, List<MeasuredPull> fitted, DaySoFar soFar) {
+        return sweeps(input.plan())
+                ? Advisor.hindrance(dayOf(input, fitted, input.amendments().lifted()), soFar.stops)
+                : Optional.empty();
+    }
+
     /** The map that the pulls so far ask for; empty where they ask for none. */
     private static Optional<SparkMap> askedAfter(SessionInput input, List<MeasuredPull> before) {
         Day day = day(input, before, input.amendments().lifted());
@@ -149,22 +158,29 @@ public final class Session {
         return verdict.advice().setting().flatMap(EngineSetting::spark);
     }
 
-    /** What was said after the last pull of one of several states of a day: of a stop that stands no more than its advice. */
-    static Optional<Verdict> said(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
-        if (input.plan().decides()) {
-            return conclude(input, day, judged).verdict();
+    /**
+     * The verdict after the last pull of one of several states of a day.
+     *
+     * @param measured the pulls of the state
+     * @param say what is asked of the day: its verdict, or of a stop that stands no more than its advice
+     */
+    static Optional<Verdict> said(
+            SessionInput input,
+            List<MeasuredPull.Curve> measured,
+            DaySoFar soFar,
+            BiFunction<Day, SaidStops, Verdict> say) {
+        List<MeasuredPull.Curve> heard = heard(input, measured, soFar);
+        List<MeasuredPull> fitted = soFar.fitted(input.plan(), heard);
+        if (hindrance(input, fitted, soFar).isPresent()) {
+            return Optional.empty();
         }
-        List<MeasuredPull> pulls =
-                heard(input, day, judged).stream().map(MeasuredPull.Curve::pull).toList();
-        Optional<Finding> hindrance =
-                Advisor.hindrance(day(input, pulls, input.amendments().lifted()));
-        return hindrance.isPresent()
-                ? Optional.empty()
-                : verdict(input, pulls, today -> Advisor.say(today, judged.stops()));
-    }
-
-    private static List<MeasuredPull.Curve> heard(SessionInput input, MeasuredDay day, DayByPull.Judged judged) {
-        return KnockOfDay.heard(input.plan(), day.measured(), before -> askedAfter(input, before), judged.heard());
+        return input.plan().decides()
+                ? Optional.of(between(
+                                input,
+                                heard.stream().map(MeasuredPull.Curve::pull).toList(),
+                                soFar.sweeps)
+                        .verdict())
+                : verdict(input, fitted, soFar, say);
     }
 
     /** The answer of the last day; the decision runs of those before count beside its own. */
@@ -228,24 +244,24 @@ public final class Session {
     }
 
     private static Optional<Verdict> verdict(
-            SessionInput input, List<MeasuredPull> pulls, Function<Day, Verdict> judge) {
-        SweepPlan plan = input.plan();
-        if (!sweeps(plan)) {
+            SessionInput input, List<MeasuredPull> fitted, DaySoFar soFar, BiFunction<Day, SaidStops, Verdict> judge) {
+        if (!sweeps(input.plan())) {
             return Optional.empty();
         }
         Amendments byHand = input.amendments();
-        Verdict verdict = judge.apply(day(input, pulls, byHand.lifted()));
+        Verdict verdict = judge.apply(dayOf(input, fitted, byHand.lifted()), soFar.stops);
         boolean changed = !byHand.struck().isEmpty() || !byHand.lifted().isEmpty();
         if (!changed || verdict.advice().action() == Action.STOP) {
             return Optional.of(verdict);
         }
-        List<MeasuredPull> restored = pulls.stream()
+        List<MeasuredPull> restored = fitted.stream()
                 .map(pull ->
                         byHand.struck().containsKey(pull.number()) ? pull.withStanding(MeasuredPull.Status.USED) : pull)
                 .toList();
-        Advice counted = Advisor.judge(day(input, restored, Set.of())).advice();
+        Advice counted = Advisor.say(day(input, restored, Set.of()), soFar.stopsUnchanged)
+                .advice();
         return Optional.of(
-                counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(pulls, counted)) : verdict);
+                counted.action() == Action.STOP ? verdict.withEarlier(openedByHand(fitted, counted)) : verdict);
     }
 
     private static EarlierStop openedByHand(List<MeasuredPull> pulls, Advice stop) {
@@ -257,9 +273,13 @@ public final class Session {
     }
 
     private static Day day(SessionInput input, List<MeasuredPull> pulls, Set<Integer> lifted) {
+        return dayOf(input, Reading.fitted(pulls, input.plan().goal().response()), lifted);
+    }
+
+    private static Day dayOf(SessionInput input, List<MeasuredPull> fitted, Set<Integer> lifted) {
         return new Day(
                 input.plan(),
-                Reading.fitted(pulls, input.plan().goal().response()),
+                fitted,
                 lifted,
                 input.experience(),
                 input.now(),
