@@ -41,6 +41,9 @@ final class LiveTalk implements LiveSession.Listener {
     private final LiveText words;
     private final AlarmText alarms;
     private Optional<Advice> said = Optional.empty();
+    /** The pull that what was said is for. */
+    private int saidOfPull;
+
     private final Set<FindingCode> found = EnumSet.noneOf(FindingCode.class);
     private Optional<HoldNow> holdSaid = Optional.empty();
     private Optional<String> gapsSaid = Optional.empty();
@@ -81,8 +84,9 @@ final class LiveTalk implements LiveSession.Listener {
         begun = true;
         List<String> lines = new ArrayList<>();
         if (isNewest(pull.pull(), state) && state.holding().isEmpty()) {
-            state.advice().ifPresent(advice -> lines.addAll(next(advice, state.waitBeforeNextS())));
-            said = state.advice();
+            state.advice()
+                    .filter(advice -> isNews(advice) || state.nextPull() != saidOfPull)
+                    .ifPresent(advice -> lines.addAll(next(advice, state)));
         }
         cooling = state.waitBeforeNextS().isPresent();
         lines.addAll(words.pull(state.result(), pull.pull()));
@@ -97,7 +101,10 @@ final class LiveTalk implements LiveSession.Listener {
         out.timed(state.at().wallMs(), lines);
     }
 
-    private List<String> next(Advice advice, OptionalDouble waitS) {
+    private List<String> next(Advice advice, LiveState state) {
+        said = Optional.of(advice);
+        saidOfPull = state.nextPull();
+        OptionalDouble waitS = state.waitBeforeNextS();
         return waitS.isPresent() ? words.afterCoolDown(advice, waitS.getAsDouble()) : words.next(advice);
     }
 
@@ -110,6 +117,7 @@ final class LiveTalk implements LiveSession.Listener {
     public void changed(LiveState state) {
         if (!begun) {
             begun = true;
+            cooling = state.waitBeforeNextS().isPresent();
             resumed(state);
         }
         List<String> lines = new ArrayList<>();
@@ -136,10 +144,7 @@ final class LiveTalk implements LiveSession.Listener {
         hold(state).ifPresent(lines::add);
         state.advice()
                 .filter(advice -> !running && state.holding().isEmpty() && isNews(advice))
-                .ifPresent(advice -> {
-                    lines.addAll(next(advice, state.waitBeforeNextS()));
-                    said = Optional.of(advice);
-                });
+                .ifPresent(advice -> lines.addAll(next(advice, state)));
         waiting(state).ifPresent(lines::add);
         lines.addAll(failing(state));
         out.timed(state.at().wallMs(), lines);

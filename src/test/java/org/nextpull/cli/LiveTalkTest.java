@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.PrintWriter;
 import java.io.StringWriter;
 import java.time.ZoneOffset;
+import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.HoldNow;
@@ -15,6 +17,7 @@ import org.nextpull.finding.Place;
 import org.nextpull.intake.wire.ArrivalTime;
 import org.nextpull.live.LiveState;
 import org.nextpull.report.Shown;
+import org.nextpull.response.MeasuredPull;
 import org.nextpull.unit.UnitSystem;
 import org.nextpull.window.LiveMoments;
 
@@ -66,6 +69,20 @@ class LiveTalkTest {
                 .contains("Hold 3750 rpm (1 of 3)", "Hold 3750 rpm (2 of 3)")
                 .doesNotContain("SET ");
         assertThat(told(hold(HoldNow.Step.PROVE, 3))).containsSubsequence("All held speeds are done", "SET ");
+    }
+
+    @Test
+    void aSessionThatBeginsInACoolDownSaysItOnceAndSaysWhenItIsDone() {
+        LiveState cooling = LiveMoments.cooling(2, 5);
+        MeasuredPull last = cooling.result().pulls().get(1);
+        StringWriter text = new StringWriter();
+        try (AsyncPrinter out = new AsyncPrinter(new PrintWriter(text), ZoneOffset.UTC, Integer.MAX_VALUE)) {
+            LiveTalk talk = new LiveTalk(out, new Shown(UnitSystem.METRIC));
+            talk.changed(cooling);
+            talk.pullEnded(cooling, new MeasuredPull.Curve(last, Optional.empty(), List.of()));
+            talk.changed(LiveMoments.between(2, 130));
+        }
+        assertThat(text.toString()).containsOnlyOnce("WAIT 5 s").containsOnlyOnce("Cool-down done.");
     }
 
     @Test

@@ -14,11 +14,14 @@ final class BandTable {
             .needed("needed")
             .said("To", "Highest engine speed of the average; not above the speed limit.");
 
+    /** The widest step between two rows, rpm. */
+    static final double MOST_ROW_RPM = 5000;
+
     private static final PlanKey<Double> FROM = PlanKey.of("from_rpm", KeyFormat.number(Unit.RPM, Range.RPM))
             .needed("needed")
             .said("From", "Lowest engine speed of the average. Leave out what the brake cannot hold steady.");
-    private static final PlanKey<Integer> ROWS = PlanKey.of(
-                    "rows_every_rpm", KeyFormat.whole(new Range(10, 5000)).in(Unit.RPM))
+    static final PlanKey<Integer> ROWS = PlanKey.of(
+                    "rows_every_rpm", KeyFormat.whole(new Range(10, MOST_ROW_RPM)).in(Unit.RPM))
             .usual(Band.ROWS_EVERY_RPM)
             .said("Table step", "Step between the rows of the tables by speed.");
 

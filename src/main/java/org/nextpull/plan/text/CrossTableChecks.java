@@ -15,6 +15,8 @@ import org.nextpull.unit.Temperature;
 
 /** Keys of different tables that contradict each other. */
 record CrossTableChecks(PlanTables tables, PlanProblems problems) {
+    private static final int MOST_ROWS = 200;
+
     void check(SweepPlan plan) {
         speedLimit(plan);
         leanLimit(plan);
@@ -25,6 +27,7 @@ record CrossTableChecks(PlanTables tables, PlanProblems problems) {
         correctedTwice(plan);
         pullsLeft(plan);
         heldSpeeds(plan);
+        rowsOfBand(plan);
         mapCoversBand(plan);
         plan.timing().ifPresent(this::mapStartsWithinLimits);
     }
@@ -93,6 +96,20 @@ record CrossTableChecks(PlanTables tables, PlanProblems problems) {
                     "not above",
                     tables.limits().spot(LimitsTable.MOST_RPM));
         }
+    }
+
+    /** The time of a decision grows with the third power of the rows. */
+    private void rowsOfBand(SweepPlan plan) {
+        plan.band().ifPresent(band -> {
+            double least = Math.ceil((band.toRpm() - band.fromRpm()) / MOST_ROWS);
+            if (band.rowsEveryRpm() < least) {
+                problems.error(
+                        FindingCode.PLAN_OUT_OF_RANGE,
+                        tables.band().spot(BandTable.ROWS),
+                        Detail.of("low", PlanValueText.number(least)),
+                        Detail.of("high", PlanValueText.number(BandTable.MOST_ROW_RPM)));
+            }
+        });
     }
 
     private void mapCoversBand(SweepPlan plan) {

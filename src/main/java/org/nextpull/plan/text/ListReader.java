@@ -12,6 +12,11 @@ import org.tomlj.TomlArray;
 
 /** Reads the list that a key of a table holds; what is wrong is said at its element. */
 record ListReader(TableReader table, String key) {
+    /** No ignition has more cells, and the time of a decision grows with them. */
+    private static final int MOST_SPEEDS = 100;
+    /** Speeds that are nearer than this are one, rpm. */
+    private static final double LEAST_APART_RPM = 1;
+
     /** A list of two numbers, the lower first; empty when absent or wrong. */
     Optional<List<Double>> window(Range range) {
         Optional<Object> value = table.value(key);
@@ -78,12 +83,16 @@ record ListReader(TableReader table, String key) {
             table.wrongType(table.spot(key), wanted);
             return Optional.empty();
         }
+        if (value.isPresent() && ((TomlArray) value.get()).size() > MOST_SPEEDS) {
+            table.wrongType(table.spot(key), wanted + ", of " + MOST_SPEEDS + " at most");
+            return Optional.empty();
+        }
         return value.map(TomlArray.class::cast);
     }
 
     private boolean isRising(TomlArray array, List<Double> rpm) {
         for (int index = 1; index < rpm.size(); index++) {
-            if (rpm.get(index) <= rpm.get(index - 1)) {
+            if (rpm.get(index) < rpm.get(index - 1) + LEAST_APART_RPM) {
                 table.problems()
                         .error(
                                 FindingCode.PLAN_NOT_RISING,

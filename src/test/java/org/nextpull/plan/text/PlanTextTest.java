@@ -8,12 +8,15 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Role;
 import org.nextpull.finding.Finding;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
 import org.nextpull.fuel.BlendRecipe;
 import org.nextpull.fuel.Element;
@@ -257,5 +260,25 @@ class PlanTextTest {
     @CsvSource({"chassis-brake, WHEEL", "engine-brake, CRANK"})
     void torqueIsStatedWhereTheDynoMeasuresIt(String kind, DynoFacts.Shaft shaft) {
         assertThat(read("[dyno]\nkind = '" + kind + "'").dyno().torqueAt()).isEqualTo(shaft);
+    }
+
+    private static List<FindingCode> errors(String text) {
+        return PlanText.read(text, "plan.toml").findings().stream()
+                .filter(Finding::isError)
+                .map(Finding::code)
+                .toList();
+    }
+
+    @Test
+    void noPlanAsksForMoreCellsOrRowsThanADecisionCanBeMadeOf() {
+        String timing = "[timing]\nstart_deg = 20\nleast_deg = 12\nmost_deg = 38\nsets = \"map\"\nmap_rpm = [%s]\n";
+        String cells =
+                IntStream.range(0, 101).mapToObj(cell -> "" + (2000 + 50 * cell)).collect(Collectors.joining(", "));
+        assertThat(errors(timing.formatted(cells))).containsExactly(FindingCode.PLAN_WRONG_TYPE);
+        assertThat(errors(timing.formatted(cells.substring(0, cells.lastIndexOf(','))))).isEmpty();
+        assertThat(errors(timing.formatted("3000, 3000.5"))).containsExactly(FindingCode.PLAN_NOT_RISING);
+        String band = timing.formatted("3000, 3500") + "[band]\nfrom_rpm = 1000\nto_rpm = 9000\nrows_every_rpm = %d";
+        assertThat(errors(band.formatted(39))).containsExactly(FindingCode.PLAN_OUT_OF_RANGE);
+        assertThat(errors(band.formatted(40))).isEmpty();
     }
 }
