@@ -18,6 +18,12 @@ final class MapFindings {
     /** A logged advance that repeats to this at every speed was not set anew, or is no reading. */
     private static final double STUCK_DEG = 0.01;
 
+    /** Fewer pulls at one number may have been meant. */
+    private static final int LEAST_STUCK = 2;
+
+    /** An engine runs this far beside the plan only where a log counts otherwise. */
+    private static final double FAR_DEG = 10;
+
     /** An advance that differs by more than this between speeds this near is no map; more than an ignition takes out for knock. */
     private static final double JUMP_DEG = 15;
 
@@ -49,7 +55,63 @@ final class MapFindings {
             return jump;
         }
         return stuckAt()
-                .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)));
+                .map(deg -> Finding.error(FindingCode.MAP_ADVANCE_STUCK, Place.nowhere(), Detail.of("deg", deg)))
+                .or(this::sticks)
+                .or(this::outside);
+    }
+
+    /** Several pulls in a row, the last among them, at one and the same number, though others of the day rise or fall over speed. */
+    private Optional<Finding> sticks() {
+        List<MeasuredPull> swept =
+                maps.used().stream().filter(pull -> !pull.isHeld()).toList();
+        int first = swept.size();
+        while (first > 0 && isOneNumber(swept.subList(first - 1, swept.size()))) {
+            first--;
+        }
+        return first == 0 || swept.size() - first < LEAST_STUCK || isOneNumber(swept.subList(first - 1, first))
+                ? Optional.empty()
+                : Optional.of(Finding.error(
+                        FindingCode.MAP_ADVANCE_STICKS,
+                        Place.ofPull(swept.get(first).number()),
+                        Detail.of("deg", logged(swept.get(first)).get(0)),
+                        Detail.of("last", swept.get(swept.size() - 1).number())));
+    }
+
+    private boolean isOneNumber(List<MeasuredPull> pulls) {
+        double[] deg = pulls.stream()
+                .flatMap(pull -> logged(pull).stream())
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        return deg.length > pulls.size() && deg[deg.length - 1] - deg[0] < STUCK_DEG;
+    }
+
+    private List<Double> logged(MeasuredPull pull) {
+        return maps.readRows(pull).stream()
+                .flatMap(row -> row.advance().stream())
+                .map(Advance::deg)
+                .toList();
+    }
+
+    /** Advance that nowhere comes near what the plan allows, as of a log that counts degrees after top dead centre. */
+    private Optional<Finding> outside() {
+        double[] deg = maps.used().stream()
+                .flatMap(pull -> logged(pull).stream())
+                .mapToDouble(Double::doubleValue)
+                .sorted()
+                .toArray();
+        boolean isFar = deg.length > 0
+                && (deg[deg.length - 1] < maps.plan().leastDeg() - FAR_DEG
+                        || deg[0] > maps.plan().mostDeg() + FAR_DEG);
+        return isFar
+                ? Optional.of(Finding.error(
+                        FindingCode.MAP_ADVANCE_OUTSIDE,
+                        Place.nowhere(),
+                        Detail.of("low", deg[0]),
+                        Detail.of("high", deg[deg.length - 1]),
+                        Detail.of("least", maps.plan().leastDeg()),
+                        Detail.of("most", maps.plan().mostDeg())))
+                : Optional.empty();
     }
 
     /** An advance that no map has from one speed to the next but one. */
@@ -84,14 +146,8 @@ final class MapFindings {
 
     /** The one advance that all rows of all of several pulls were logged with. */
     private Optional<Double> stuckAt() {
-        double[] deg = maps.used().stream()
-                .flatMap(pull -> maps.readRows(pull).stream())
-                .flatMap(row -> row.advance().stream())
-                .mapToDouble(Advance::deg)
-                .sorted()
-                .toArray();
-        return maps.used().size() > 1 && deg[deg.length - 1] - deg[0] < STUCK_DEG
-                ? Optional.of(deg[0])
+        return maps.used().size() > 1 && isOneNumber(maps.used())
+                ? Optional.of(logged(maps.used().get(0)).get(0))
                 : Optional.empty();
     }
 

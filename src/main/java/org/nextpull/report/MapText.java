@@ -69,7 +69,7 @@ public final class MapText {
     /** What decides a speed, or why it has no answer. */
     public static String decidedBy(AnswerRow row) {
         if (row.answer().isEmpty()) {
-            return "not known yet";
+            return row.runDeg().isEmpty() ? "not run" : "not bracketed";
         }
         return switch (row.by()) {
             case PEAK -> "peak";

@@ -36,15 +36,15 @@ class DayReadingsTest {
 
     private static SweepPlan plan(String sets) {
         return Pulls.plan("""
-                [band]
-                from_rpm = 3000
-                to_rpm = 6000
-                rows_every_rpm = 500
-                [timing]
-                least_deg = 10
-                most_deg = 40
-                %s
-                """.formatted(sets));
+            [band]
+            from_rpm = 3000
+            to_rpm = 6000
+            rows_every_rpm = 500
+            [timing]
+            least_deg = 10
+            most_deg = 40
+            %s
+            """.formatted(sets));
     }
 
     private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
@@ -129,10 +129,10 @@ class DayReadingsTest {
     @Test
     void aLoneFlagIsLookedAtAgainOnlyWhereThePlanAllowsItAndTwoCleanLooksStrikeIt() {
         SweepPlan allowed = plan("""
-                sets = 'map'
-                [limits]
-                look_again = true
-                """);
+            sets = 'map'
+            [limits]
+            look_again = true
+            """);
         List<MeasuredPull> pulls =
                 new ArrayList<>(List.of(run(1, rising(16)), run(2, rising(18)), knocking(run(3, rising(20)), 4500)));
         Advice refused =
@@ -169,6 +169,30 @@ class DayReadingsTest {
         Day stuck = day(PLAN, run(1, rpm -> 20), run(2, rpm -> 20));
         assertThat(Advisor.hindrance(stuck)).map(Finding::code).contains(FindingCode.MAP_ADVANCE_STUCK);
         assertThat(Advisor.hindrance(day(PLAN, run(1, rpm -> 20), run(2, rpm -> 22))))
+                .isEmpty();
+    }
+
+    @Test
+    void anAdvanceThatSticksInTheMiddleOfADayGivesAFindingAndNoMap() {
+        MeasuredPull first = run(1, rising(18));
+        assertThat(Advisor.hindrance(day(PLAN, first, run(2, rising(20)), run(3, rpm -> 18), run(4, rpm -> 18))))
+                .hasValueSatisfying(finding -> {
+                    assertThat(finding.code()).isEqualTo(FindingCode.MAP_ADVANCE_STICKS);
+                    assertThat(finding.place().pull()).hasValue(3);
+                });
+        assertThat(Advisor.hindrance(day(PLAN, first, run(2, rpm -> 18), run(3, rpm -> 20))))
+                .as("flat maps that differ were set")
+                .isEmpty();
+        assertThat(Advisor.hindrance(day(PLAN, first, run(2, rpm -> 18)))).isEmpty();
+    }
+
+    @Test
+    void anAdvanceFarBesideThePlanGivesAFindingAndNoMap() {
+        DoubleUnaryOperator afterTop = rpm -> -rising(18).applyAsDouble(rpm);
+        assertThat(Advisor.hindrance(day(PLAN, run(1, afterTop))))
+                .map(Finding::code)
+                .contains(FindingCode.MAP_ADVANCE_OUTSIDE);
+        assertThat(Advisor.hindrance(day(PLAN, run(1, rpm -> rising(18).applyAsDouble(rpm) - 8))))
                 .isEmpty();
     }
 

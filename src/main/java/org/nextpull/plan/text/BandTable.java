@@ -21,7 +21,8 @@ final class BandTable {
             .needed("needed")
             .said("From", "Lowest engine speed of the average. Leave out what the brake cannot hold steady.");
     static final PlanKey<Integer> ROWS = PlanKey.of(
-                    "rows_every_rpm", KeyFormat.whole(new Range(10, MOST_ROW_RPM)).in(Unit.RPM))
+                    "rows_every_rpm",
+                    KeyFormat.whole(new Range(10, MOST_ROW_RPM)).in(Unit.RPM))
             .usual(Band.ROWS_EVERY_RPM)
             .said("Table step", "Step between the rows of the tables by speed.");
 

@@ -50,6 +50,8 @@ public final class AdviseText {
     private static final String NO_PULL =
             "No pull could be used: see why each was rejected, or check that the log holds full-load pulls over the band.\n";
 
+    private static final String NOTHING_PROPOSED = "No setting is proposed. ";
+
     private final Shown shown;
     private final AdviceText words;
     private final AnswerText answers;
@@ -70,7 +72,7 @@ public final class AdviseText {
     private String answer(SessionResult result, boolean withPulls) {
         StringBuilder text = new StringBuilder();
         if (result.isWithoutAnswer()) {
-            text.append(NO_PULL).append(findings(result)).append('\n');
+            text.append(withoutAnswer(result)).append(findings(result)).append('\n');
         }
         WatchText.of(result).ifPresent(gaps -> text.append(gaps).append("\n\n"));
         if (result.verdict().isEmpty() && !result.isWithoutAnswer()) {
@@ -89,6 +91,16 @@ public final class AdviseText {
             text.append(findings(result));
         }
         return text.toString();
+    }
+
+    /** Pulls that are good in themselves may still be no day to advise on: then the error that says why comes first. */
+    private String withoutAnswer(SessionResult result) {
+        return result.found().stream()
+                .filter(finding -> finding.isError() && finding.code() != FindingCode.NO_PULL_TO_USE)
+                .filter(finding -> result.pulls().stream().anyMatch(MeasuredPull::isUsed))
+                .findFirst()
+                .map(finding -> NOTHING_PROPOSED + sentences.text(finding) + "\n")
+                .orElse(NO_PULL);
     }
 
     /** At a stop knock comes first. */

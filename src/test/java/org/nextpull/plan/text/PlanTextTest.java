@@ -272,10 +272,12 @@ class PlanTextTest {
     @Test
     void noPlanAsksForMoreCellsOrRowsThanADecisionCanBeMadeOf() {
         String timing = "[timing]\nstart_deg = 20\nleast_deg = 12\nmost_deg = 38\nsets = \"map\"\nmap_rpm = [%s]\n";
-        String cells =
-                IntStream.range(0, 101).mapToObj(cell -> "" + (2000 + 50 * cell)).collect(Collectors.joining(", "));
+        String cells = IntStream.range(0, 101)
+                .mapToObj(cell -> "" + (2000 + 50 * cell))
+                .collect(Collectors.joining(", "));
         assertThat(errors(timing.formatted(cells))).containsExactly(FindingCode.PLAN_WRONG_TYPE);
-        assertThat(errors(timing.formatted(cells.substring(0, cells.lastIndexOf(','))))).isEmpty();
+        assertThat(errors(timing.formatted(cells.substring(0, cells.lastIndexOf(',')))))
+                .isEmpty();
         assertThat(errors(timing.formatted("3000, 3000.5"))).containsExactly(FindingCode.PLAN_NOT_RISING);
         String band = timing.formatted("3000, 3500") + "[band]\nfrom_rpm = 1000\nto_rpm = 9000\nrows_every_rpm = %d";
         assertThat(errors(band.formatted(39))).containsExactly(FindingCode.PLAN_OUT_OF_RANGE);
