@@ -48,7 +48,8 @@ public final class AdviseText {
             PullColumn.STANDING);
 
     private static final String NO_PULL =
-            "No pull could be used: see why each was rejected, or check that the log holds full-load pulls over the band.\n";
+            "No pull could be used: see why each was rejected, or check that the log holds full-load pulls over the"
+                    + " band.\n";
 
     private static final String NOTHING_PROPOSED = "No setting is proposed. ";
 
@@ -99,7 +100,7 @@ public final class AdviseText {
                 .filter(finding -> finding.isError() && finding.code() != FindingCode.NO_PULL_TO_USE)
                 .filter(finding -> result.pulls().stream().anyMatch(MeasuredPull::isUsed))
                 .findFirst()
-                .map(finding -> NOTHING_PROPOSED + sentences.text(finding) + "\n")
+                .map(finding -> NOTHING_PROPOSED + sentences.sentence(finding) + "\n")
                 .orElse(NO_PULL);
     }
 
