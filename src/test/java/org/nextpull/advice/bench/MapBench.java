@@ -44,16 +44,29 @@ public final class MapBench {
         return cases;
     }
 
+    /** Kinds of engines whose spark is stepped by 4 deg at three held speeds. */
+    static Map<String, MapClass> held() {
+        MapClass usual = MapClass.usual();
+        Map<String, MapClass> held = new LinkedHashMap<>();
+        held.put("held speeds", usual);
+        held.put("held speeds, flat curves", usual.flatCurves());
+        held.put("held speeds, badly guessed", usual.badlyGuessed());
+        held.put("held speeds, wandering", usual.wandering());
+        return held;
+    }
+
     public static void main(String[] args) {
         int engines = Integer.parseInt(args[0]);
         long seed = Long.parseLong(args[1]);
+        List<String> wanted = List.of(args).subList(2, args.length);
         cases().forEach((name, one) -> {
-            boolean isWanted = args.length == 2;
-            for (int i = 2; i < args.length; i++) {
-                isWanted |= name.equals(args[i]);
-            }
-            if (isWanted) {
+            if (wanted.isEmpty() || wanted.contains(name)) {
                 System.out.println(name + ": " + MapFigures.of(one.kind(), one.rules(), engines, seed));
+            }
+        });
+        held().forEach((name, kind) -> {
+            if (wanted.isEmpty() || wanted.contains(name)) {
+                System.out.println(name + ": " + HeldFigures.of(kind, 4, engines, seed));
             }
         });
     }

@@ -50,4 +50,16 @@ class MapBenchTest {
         assertThat(figures.quantile(0.9, MapOutcome::left)).isLessThan(0.3);
         assertThat(figures.mean(day -> day.flat().gain() ? 1 : 0)).isGreaterThan(0.78);
     }
+
+    @Test
+    void threeHeldSpeedsGiveTheWholeMapInAMinuteAndAHalfAtLoad() {
+        HeldFigures figures = HeldFigures.of(MapClass.usual(), 4, 40, SEED);
+        assertThat(figures.mean(HeldDay.Outcome::plateaus)).isBetween(16.0, 20.0);
+        assertThat(figures.mean(HeldDay.Outcome::seconds)).isBetween(80.0, 100.0);
+        assertThat(figures.most(HeldDay.Outcome::found)).isLessThan(0.06);
+        assertThat(figures.mean(HeldDay.Outcome::held)).isGreaterThan(0.8);
+        assertThat(figures.mean(HeldDay.Outcome::between)).isGreaterThan(0.88);
+        assertThat(figures.most(HeldDay.Outcome::pulls)).isLessThanOrEqualTo(5);
+        assertThat(figures.most(HeldDay.Outcome::left)).isLessThan(0.1);
+    }
 }

@@ -88,7 +88,7 @@ public final class MapDay {
         }
     }
 
-    private static final SpeedBand BAND = new SpeedBand(3000, 6500);
+    static final SpeedBand BAND = new SpeedBand(3000, 6500);
     private static final double MOST_DEG = 50;
 
     private final MapEngine engine;
@@ -182,7 +182,7 @@ public final class MapDay {
         return new DayEvidence(posterior, tried, heard, map);
     }
 
-    private static SparkMap cells(double start) {
+    static SparkMap cells(double start) {
         double[] rpm = new double[8];
         double[] deg = new double[8];
         for (int c = 0; c < rpm.length; c++) {

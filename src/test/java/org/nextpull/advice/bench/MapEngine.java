@@ -154,7 +154,7 @@ final class MapEngine {
         return onset[row] - onsetShift * z;
     }
 
-    private double sparkFall(int row, double deg, double z) {
+    double sparkFall(int row, double deg, double z) {
         double x = deg - peak(row, z);
         double near = Math.max(-14, Math.min(14, x));
         return curvature[row] * x * x * Math.max(0.3, 1 - asymmetry[row] * near / 10);
@@ -162,6 +162,15 @@ final class MapEngine {
 
     private double mixtureFall(double z) {
         return fall * (z - bestHundredths) * (z - bestHundredths);
+    }
+
+    /** Torque of a row at its best advance in a stretch where its speed is held, percent, with what differs from stretch to stretch. */
+    double level(int row, int order) {
+        return torque((row + 0.5) / ROWS) + scatter * random.nextGaussian() + drift * order;
+    }
+
+    private static double torque(double u) {
+        return 10 * Math.sin(3 * u);
     }
 
     /** What a pull shows, percent; a band end is missing in one of ten. */
@@ -180,13 +189,8 @@ final class MapEngine {
             double own = rowError * random.nextGaussian() * (random.nextDouble() < 0.004 ? 5 : 1);
             boolean isMissing = atEnd ? r >= ROWS - missing : r < missing;
             if (!isMissing) {
-                double percent = 10 * Math.sin(3 * u)
-                        + level
-                        + bent
-                        + own
-                        + drift * order
-                        - sparkFall(r, deg[r], z)
-                        - mixtureFall(z);
+                double percent =
+                        torque(u) + level + bent + own + drift * order - sparkFall(r, deg[r], z) - mixtureFall(z);
                 Optional<Lambda> lambda =
                         sweepsMixture ? Optional.of(Lambda.of(GUESS_LAMBDA.value() + z / 100)) : Optional.empty();
                 readings.add(new SurfacePull.Reading(r, Advance.ofDeg(deg[r]), lambda, percent, 0));
