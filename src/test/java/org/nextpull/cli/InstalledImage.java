@@ -6,7 +6,9 @@ import java.io.Reader;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
+import java.util.LinkedHashSet;
 import java.util.List;
+import java.util.Set;
 import picocli.AutoComplete;
 import picocli.CommandLine;
 
@@ -17,13 +19,28 @@ import picocli.CommandLine;
 public final class InstalledImage {
     private static final String MODULES =
             "java.desktop,java.management,java.naming,java.prefs,java.sql,jdk.unsupported";
-    private static final List<String> SAMPLE =
-            List.of("advise", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv");
+    /**
+     * What the archive is made for. Not the sheet of a day: with its charts the archive would be half as large again, and Java goes over
+     * the whole of it at each start.
+     */
+    private static final List<List<String>> SAMPLES = List.of(
+            List.of("advise", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv"),
+            List.of("replay", "--plan", "sweep-plans/hillclimb-e10-day.toml", "sample-logs/hillclimb-e10-day.csv"),
+            List.of(
+                    "compare",
+                    "--plan",
+                    "sweep-plans/hillclimb-manifold.toml",
+                    "sample-logs/hillclimb-manifold.csv",
+                    "--against",
+                    "before"));
     /**
      * The first compiler alone: most runs end before what the second one makes has paid. And a collector that goes over the same few megabytes
      * again, where the usual one takes hundreds from the system to read a long log.
      */
     private static final List<String> QUICK = List.of("-XX:TieredStopAtLevel=1", "-XX:+UseSerialGC", "-Xmn24m");
+
+    /** Memory by two megabytes, where Linux has that to give: taking it page by page is a good part of a short run. */
+    private static final String LARGE_PAGES = "-XX:+UseTransparentHugePages";
 
     private final Path jar;
     private final Path folder;
@@ -83,24 +100,28 @@ public final class InstalledImage {
                         "self=$(readlink -f \"$0\")",
                         "home=${self%/bin/*}",
                         "exec \"$home/lib/runtime/bin/java\" -XX:SharedArchiveFile=\"$home/lib/app/nextpull.jsa\" "
-                                + String.join(" ", QUICK) + " -cp \"$home/lib/app/nextpull.jar\" "
+                                + String.join(" ", QUICK) + " " + LARGE_PAGES + " -cp \"$home/lib/app/nextpull.jar\" "
                                 + Main.class.getName() + " \"$@\"",
                         ""));
     }
 
     /**
-     * The archive of the classes that an advice loads. It is static and made from a list, since a dynamic one ends Java 17 by a fault:
-     * lambdas of interfaces whose class files are older than Java 6, as those of two libraries are, cannot be archived. They are left
-     * out here.
+     * The archive of the classes that an advice, a replay and a comparison load. It is static and made from a list, since a dynamic one
+     * ends Java 17 by a fault: lambdas of interfaces whose class files are older than Java 6, as those of two libraries are, cannot be
+     * archived. They are left out here.
      */
     private void archive() throws IOException, InterruptedException {
         Path app = image.resolve("lib/app");
         Path classes = Files.createTempFile("nextpull-classes", ".txt");
+        Set<String> loaded = new LinkedHashSet<>();
         String archive = "-XX:SharedArchiveFile=" + app.resolve("nextpull.jsa");
         List<String> program = new ArrayList<>(QUICK);
         program.addAll(List.of("-cp", app.resolve("nextpull.jar").toString()));
-        run(java(program, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), SAMPLE));
-        List<String> kept = Files.readAllLines(classes).stream()
+        for (List<String> sample : SAMPLES) {
+            run(java(program, List.of("-Xshare:off", "-XX:DumpLoadedClassList=" + classes), sample));
+            loaded.addAll(Files.readAllLines(classes));
+        }
+        List<String> kept = loaded.stream()
                 .filter(line -> !line.startsWith("@lambda-proxy")
                         || !(line.contains("picocli/") || line.contains("org/apache/commons/math3/")))
                 .toList();
