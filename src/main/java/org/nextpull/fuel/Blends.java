@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
 import java.util.regex.Pattern;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -32,17 +33,16 @@ public final class Blends {
     private static final Map<String, String> OTHER_NAMES =
             Map.of("gasoline", "petrol", "e0", "petrol", "e100", "ethanol", "m100", "methanol", "avgas", "avgas-100ll");
 
-    private final Map<String, Fuel> fuels;
+    /** By their keys; a fuel is worked out where it is asked for, since a plan names one or two of them. */
+    private final Map<String, Supplier<Fuel>> fuels;
 
-    private Blends(Map<String, Fuel> fuels) {
+    private Blends(Map<String, Supplier<Fuel>> fuels) {
         this.fuels = Collections.unmodifiableMap(new LinkedHashMap<>(fuels));
     }
 
     /** The fuels that come with the tool. */
     public static Blends listed() {
-        Map<String, Fuel> fuels = new LinkedHashMap<>();
-        ListedBlends.all().forEach(fuel -> fuels.put(key(fuel.name()), fuel));
-        return new Blends(fuels);
+        return new Blends(ListedBlends.all());
     }
 
     /** These and one more; refused where the name is taken. */
@@ -50,8 +50,8 @@ public final class Blends {
         if (lookUp(fuel.name()).isPresent()) {
             return Outcome.failed(Finding.error(FindingCode.FUEL_NAME_TAKEN, place, Detail.of("name", fuel.name())));
         }
-        Map<String, Fuel> more = new LinkedHashMap<>(fuels);
-        more.put(key(fuel.name()), fuel);
+        Map<String, Supplier<Fuel>> more = new LinkedHashMap<>(fuels);
+        more.put(key(fuel.name()), () -> fuel);
         return Outcome.of(new Blends(more));
     }
 
@@ -81,7 +81,7 @@ public final class Blends {
 
     /** Every fuel that burns, the listed ones first. */
     public List<Fuel> all() {
-        return fuels.values().stream().filter(Fuel::burns).toList();
+        return fuels.values().stream().map(Supplier::get).filter(Fuel::burns).toList();
     }
 
     public List<String> names() {
@@ -90,7 +90,8 @@ public final class Blends {
 
     private Optional<Fuel> lookUp(String name) {
         String key = key(name);
-        return Optional.ofNullable(fuels.get(key(OTHER_NAMES.getOrDefault(key, key))));
+        return Optional.ofNullable(fuels.get(key(OTHER_NAMES.getOrDefault(key, key))))
+                .map(Supplier::get);
     }
 
     private List<String> nearest(String name) {
@@ -139,17 +140,18 @@ public final class Blends {
 
         private ListedBlends() {}
 
-        static List<Fuel> all() {
-            List<Fuel> fuels = new ArrayList<>(PureFuels.all());
-            ETHANOL_PERCENT.forEach(
-                    percent -> fuels.add(withAlcohol("e" + percent, PureFuels.ethanol(), percent / 100.0)));
-            METHANOL_PERCENT.forEach(
-                    percent -> fuels.add(withAlcohol("m" + percent, PureFuels.methanol(), percent / 100.0)));
-            fuels.add(hydrousEthanol());
-            fuels.add(leadedAviationPetrol());
-            fuels.add(oxygenatedRaceFuel());
-            fuels.add(PureFuels.water());
-            return List.copyOf(fuels);
+        static Map<String, Supplier<Fuel>> all() {
+            Map<String, Supplier<Fuel>> fuels = new LinkedHashMap<>();
+            PureFuels.all().forEach(fuel -> fuels.put(key(fuel.name()), () -> fuel));
+            ETHANOL_PERCENT.forEach(percent ->
+                    fuels.put("e" + percent, () -> withAlcohol("e" + percent, PureFuels.ethanol(), percent / 100.0)));
+            METHANOL_PERCENT.forEach(percent ->
+                    fuels.put("m" + percent, () -> withAlcohol("m" + percent, PureFuels.methanol(), percent / 100.0)));
+            fuels.put(key("ethanol-96"), ListedBlends::hydrousEthanol);
+            fuels.put(key("avgas-100ll"), ListedBlends::leadedAviationPetrol);
+            fuels.put(key("race-oxygenated"), ListedBlends::oxygenatedRaceFuel);
+            fuels.put(key("water"), PureFuels::water);
+            return fuels;
         }
 
         private static Fuel withAlcohol(String name, Fuel alcohol, double volumeShare) {
