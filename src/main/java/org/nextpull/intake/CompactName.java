@@ -20,11 +20,19 @@ final class CompactName {
     static CompactName of(String name) {
         StringBuilder text = new StringBuilder();
         int[] origins = new int[name.length() * 2 + 1];
-        for (int at = 0; at < name.length(); at++) {
-            String plain = plain(name.charAt(at));
-            for (int index = 0; index < plain.length() && text.length() < origins.length; index++) {
-                origins[text.length()] = at;
-                text.append(plain.charAt(index));
+        for (int at = 0; at < name.length() && text.length() < origins.length; at++) {
+            char c = name.charAt(at);
+            if (c < 0x80) {
+                if (Character.isLetterOrDigit(c) || c == '%') {
+                    origins[text.length()] = at;
+                    text.append(Character.toLowerCase(c));
+                }
+            } else {
+                String plain = plain(c);
+                for (int index = 0; index < plain.length() && text.length() < origins.length; index++) {
+                    origins[text.length()] = at;
+                    text.append(plain.charAt(index));
+                }
             }
         }
         return new CompactName(name, text.toString(), origins);
@@ -42,14 +50,15 @@ final class CompactName {
     }
 
     private static String plain(char c) {
-        if (c < 0x80) {
-            return Character.isLetterOrDigit(c) || c == '%' ? String.valueOf(Character.toLowerCase(c)) : "";
-        }
         if (c == '\u00b0' || c == '\u00ba') {
             return "\u00b0";
         }
         if (c == '\u00df') {
             return "ss";
+        }
+        if (c == '\u03bb') {
+            // a spelling of lambda: every start would load Java's table of accents for it
+            return "\u03bb";
         }
         String parts = Normalizer.normalize(String.valueOf(Character.toLowerCase(c)), Normalizer.Form.NFKD);
         StringBuilder letters = new StringBuilder();
