@@ -23,6 +23,17 @@ public record Channel(Role role, int sensor) {
         return new Channel(role, 1);
     }
 
+    /** Written out, as the hash is: channels are looked for from the first row on, and Java takes long to make what a record compares by. */
+    @Override
+    public boolean equals(Object other) {
+        return other instanceof Channel channel && role == channel.role && sensor == channel.sensor;
+    }
+
+    @Override
+    public int hashCode() {
+        return 31 * role.hashCode() + sensor;
+    }
+
     /** The channel as JSON writes it: {@code lambda}, and {@code lambda_2} for the second sensor. */
     public String id() {
         return sensor == 1 ? role.id() : role.id() + "_" + sensor;

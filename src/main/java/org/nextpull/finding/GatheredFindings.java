@@ -3,28 +3,19 @@ package org.nextpull.finding;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
-import java.util.OptionalInt;
 
 /**
  * Findings as they come, equal ones as one with their count and the first of their places, so that a file of any length gives no more of
  * them than there are kinds. Equal are those of one code, column and pull at several lines; without a line only those that say the same.
  */
 public final class GatheredFindings {
-    private final Map<Kind, Finding> kinds = new LinkedHashMap<>();
+    private final Map<List<Object>, Finding> kinds = new LinkedHashMap<>();
 
-    private record Kind(
-            FindingCode code,
-            Finding.Severity severity,
-            Optional<String> file,
-            Optional<String> key,
-            OptionalInt pull,
-            List<Detail> said) {
-        static Kind of(Finding finding) {
-            Place place = finding.place();
-            List<Detail> said = place.line().isPresent() ? List.of() : finding.details();
-            return new Kind(finding.code(), finding.severity(), place.file(), place.key(), place.pull(), said);
-        }
+    /** What findings of one kind have in common. */
+    private static List<Object> kind(Finding finding) {
+        Place place = finding.place();
+        List<Detail> said = place.line().isPresent() ? List.of() : finding.details();
+        return List.of(finding.code(), finding.severity(), place.file(), place.key(), place.pull(), said);
     }
 
     /** These findings, gathered. */
@@ -37,7 +28,7 @@ public final class GatheredFindings {
     /** Adds one; the same finding twice is still one. */
     public void add(Finding finding) {
         kinds.merge(
-                Kind.of(finding),
+                kind(finding),
                 finding,
                 (first, next) -> first.isSameAs(next) ? first : first.withCount(first.count() + next.count()));
     }

@@ -79,9 +79,7 @@ public record KnockHeard(
 
     /** The same with what the ignition took out, in place of what was known of that before. */
     public KnockHeard withTakenOut(List<SparkTakenOut> newTakenOut) {
-        return takenOut.equals(newTakenOut)
-                ? this
-                : new KnockHeard(told, events, worstLevel, at, levels, newTakenOut, isDenied);
+        return new KnockHeard(told, events, worstLevel, at, levels, newTakenOut, isDenied);
     }
 
     /**

@@ -96,7 +96,12 @@ public record MeasuredPull(
     }
 
     public MeasuredPull withKnock(KnockHeard newKnock) {
-        return newKnock.equals(knock) ? this : with(setting, standing, figures, newKnock, findings);
+        return with(setting, standing, figures, newKnock, findings);
+    }
+
+    /** The same pull with what the ignition took out of its spark, in place of what was known of that before. */
+    public MeasuredPull withTakenOut(List<SparkTakenOut> takenOut) {
+        return knock.takenOut().equals(takenOut) ? this : withKnock(knock.withTakenOut(takenOut));
     }
 
     /** The same pull with other rows of its figures. */

@@ -42,7 +42,7 @@ final class KnockOfDay {
             List<SparkTakenOut> out = isByMap(plan)
                     ? byMap(one.pull(), heard, asked)
                     : SparkTakenOut.in(one.pull(), near(measured, place));
-            heard.add(one.withPull(one.pull().withKnock(one.pull().knock().withTakenOut(out))));
+            heard.add(one.withPull(one.pull().withTakenOut(out)));
         }
         known.addAll(heard.subList(Math.min(known.size(), settled), settled));
         return heard;
