@@ -2,7 +2,10 @@ package org.nextpull.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import org.knowm.xchart.style.markers.SeriesMarkers;
 import org.nextpull.advice.Advice;
 import org.nextpull.advice.AnswerRow;
 import org.nextpull.advice.Chosen;
@@ -17,7 +20,8 @@ import org.nextpull.session.SessionResult;
 /**
  * The data of a chart of spark advance over speed, for an ignition that holds a map. Points are speed in rpm and advance in degrees.
  *
- * @param tried what each pull that counts ran, in the order of the day
+ * @param tried what each pull that counts ran over several speeds, in the order of the day
+ * @param held what stood at held speeds
  * @param chosen the map that stays if the day ends now; empty while there is none
  * @param next the map to set next; empty at the end
  * @param interval 90 % interval of the best advance by speed; empty where it is known nowhere
@@ -28,6 +32,7 @@ import org.nextpull.session.SessionResult;
  */
 public record MapPlot(
         List<List<Point>> tried,
+        List<Point> held,
         List<Point> chosen,
         List<Point> next,
         Optional<Plot.Band> interval,
@@ -38,6 +43,7 @@ public record MapPlot(
         implements Plot {
     public MapPlot {
         tried = tried.stream().map(List::copyOf).toList();
+        held = List.copyOf(held);
         chosen = List.copyOf(chosen);
         next = List.copyOf(next);
         knock = List.copyOf(knock);
@@ -57,11 +63,14 @@ public record MapPlot(
                 high.add(new Point(row.rpm(), span.high()));
             });
         }
+        Map<Boolean, List<List<Point>>> runs = result.pulls().stream()
+                .filter(MeasuredPull::isUsed)
+                .map(MapPlot::run)
+                .collect(Collectors.partitioningBy(run -> run.size() > 1));
         return new MapPlot(
-                result.pulls().stream()
-                        .filter(MeasuredPull::isUsed)
-                        .map(MapPlot::run)
-                        .filter(run -> run.size() > 1)
+                runs.getOrDefault(true, List.of()),
+                runs.getOrDefault(false, List.of()).stream()
+                        .flatMap(List::stream)
                         .toList(),
                 points(verdict.chosen().map(Chosen::setting)),
                 points(Optional.of(verdict.advice()).flatMap(Advice::setting)),
@@ -111,7 +120,14 @@ public record MapPlot(
                 frame.hideFromLegend(name);
             }
         }
-        line(frame, "final if it ended now", chosen, Stroke.solid(Palette.BLUISH_GREEN.color()));
+        if (!held.isEmpty()) {
+            frame.marks("held", held, new ChartFrame.Mark(look.ink(), SeriesMarkers.CIRCLE));
+        }
+        line(
+                frame,
+                next.isEmpty() ? "final" : "final if it ended now",
+                chosen,
+                Stroke.solid(Palette.BLUISH_GREEN.color()));
         line(frame, "next pull", next, Stroke.next());
         if (!knock.isEmpty()) {
             frame.marks("knock limit", knock, ChartFrame.Mark.knock());
@@ -135,7 +151,7 @@ public record MapPlot(
     private List<Point> all() {
         List<Point> all = new ArrayList<>();
         tried.forEach(all::addAll);
-        List.of(chosen, next, knock).forEach(all::addAll);
+        List.of(held, chosen, next, knock).forEach(all::addAll);
         List.of(interval, nearTop).forEach(band -> band.ifPresent(drawn -> all.addAll(drawn.points())));
         return all;
     }

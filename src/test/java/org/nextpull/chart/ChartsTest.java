@@ -217,6 +217,7 @@ class ChartsTest {
         MapPlot map = new MapPlot(
                 List.of(level),
                 above,
+                above,
                 level,
                 Optional.of(new Plot.Band(level, above)),
                 Optional.of(new Plot.Band(level, above)),

@@ -7,6 +7,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.HashSet;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
 import java.util.Set;
@@ -20,9 +21,13 @@ import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
+import org.nextpull.report.Shown;
+import org.nextpull.report.html.Sheet;
 import org.nextpull.response.MeasuredPull;
 import org.nextpull.session.OperatorAction;
+import org.nextpull.session.Replay;
 import org.nextpull.unit.Advance;
+import org.nextpull.unit.UnitSystem;
 
 class PracticeTest {
     private static final String BOTH = """
@@ -205,6 +210,10 @@ class PracticeTest {
         assertThat(practice.advice().leave().orElseThrow().by())
                 .as("that a step ends below the peak is no limit of what stays")
                 .isEqualTo(ChosenBy.PEAK);
+        assertThat(Sheet.of(new Replay(practice.result(), List.of(), List.of()), new Shown(UnitSystem.METRIC)))
+                .as("torque at one held speed is not that of the band")
+                .contains("Spark map by speed")
+                .doesNotContain("first setting");
     }
 
     @Test

@@ -27,12 +27,15 @@ import org.nextpull.unit.Quantity;
 record BeforeAndAfter(SessionResult result, Shown shown, List<MeasuredPull> start, List<MeasuredPull> same) {
     private static final double INTERVAL = 0.9;
 
-    /** Empty where nothing is chosen, or no clean pull beside the first was run with it. */
+    /**
+     * Empty where nothing is chosen, or no clean pull beside the first was run with it; so it is where the day began at a held speed, whose
+     * torque is not that of a pull over the band.
+     */
     static Optional<BeforeAndAfter> of(SessionResult result, Shown shown) {
         List<MeasuredPull> used =
                 result.pulls().stream().filter(MeasuredPull::isUsed).toList();
         Optional<Chosen> chosen = result.verdict().flatMap(Verdict::chosen);
-        if (used.size() < 2 || chosen.isEmpty()) {
+        if (used.size() < 2 || chosen.isEmpty() || used.get(0).isHeld()) {
             return Optional.empty();
         }
         MeasuredPull first = used.get(0);

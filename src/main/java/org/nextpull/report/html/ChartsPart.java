@@ -3,7 +3,12 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import org.nextpull.advice.AnswerRow;
+import org.nextpull.advice.MapState;
+import org.nextpull.advice.Verdict;
 import org.nextpull.chart.ChartSize;
+import org.nextpull.chart.MapPlot;
 import org.nextpull.chart.Plot;
 import org.nextpull.chart.Point;
 import org.nextpull.chart.SpeedPlot;
@@ -11,8 +16,10 @@ import org.nextpull.chart.SpeedPlots;
 import org.nextpull.chart.SweepPlot;
 import org.nextpull.chart.SweepPlots;
 import org.nextpull.plan.Band;
+import org.nextpull.report.MapText;
 import org.nextpull.report.Shown;
 import org.nextpull.session.SessionResult;
+import org.nextpull.unit.Span;
 
 /** The charts, each with its numbers and with words for those who cannot see it. */
 final class ChartsPart {
@@ -40,6 +47,11 @@ final class ChartsPart {
         for (SweepPlot plot : SweepPlots.of(result, shown.units())) {
             figures.add(Section.Figure.of(plot.title(), plot, THIRD, alt(plot), numbers(plot)));
         }
+        result.verdict()
+                .flatMap(Verdict::map)
+                .ifPresent(state -> MapPlot.of(result)
+                        .ifPresent(plot ->
+                                figures.add(Section.Figure.of("Spark map", plot, THIRD, alt(state), numbers(state)))));
         SpeedPlots.of(result, shown.units())
                 .filter(plot -> alsoOverSpeed)
                 .ifPresent(plot -> figures.add(Section.Figure.of(
@@ -59,11 +71,46 @@ final class ChartsPart {
                 + ". Its numbers are in the table below.";
     }
 
+    private static String alt(MapState state) {
+        return "Chart of spark advance over speed, " + Shown.count(state.rows().size(), "speed")
+                + ": what each pull ran, the final map, the 90 % interval of the best. Its numbers are in the table"
+                + " below.";
+    }
+
     private static String alt(SpeedPlot plot) {
         return "Chart of torque and power over speed for "
                 + String.join(
                         "; ", plot.lines().stream().map(SpeedPlot.Line::name).toList())
                 + ". Its numbers are in the table below.";
+    }
+
+    /** What a map day says of each speed. */
+    static Section.Grid numbers(MapState state) {
+        Section.Grid grid = Section.Grid.of(
+                "Spark map by speed: degrees before top dead centre, each 90 % CI on its own; run is the most advanced"
+                        + " clean pull",
+                "rpm", "best", "from", "to", "peak", "run", "knock limit", "decided by");
+        for (AnswerRow row : state.rows()) {
+            Optional<AnswerRow.Best> best = row.answer();
+            Optional<Span> interval = best.flatMap(AnswerRow.Best::interval);
+            grid = grid.row(
+                    Shown.fixed(row.rpm(), 0),
+                    best.map(found -> Shown.fixed(found.deg(), 1)).orElse(""),
+                    interval.map(found -> Shown.fixed(found.low(), 1)).orElse(""),
+                    interval.map(found -> Shown.fixed(found.high(), 1)).orElse(""),
+                    degrees(best.map(AnswerRow.Best::peakDeg).orElse(OptionalDouble.empty())),
+                    degrees(row.runDeg()),
+                    degrees(state.knockLimits().stream()
+                            .filter(limit -> limit.rpm() == row.rpm())
+                            .mapToDouble(MapState.KnockAtRow::deg)
+                            .findFirst()),
+                    MapText.decidedBy(row));
+        }
+        return grid;
+    }
+
+    private static String degrees(OptionalDouble deg) {
+        return deg.isPresent() ? Shown.fixed(deg.getAsDouble(), 1) : "";
     }
 
     static Section.Grid numbers(SweepPlot plot) {

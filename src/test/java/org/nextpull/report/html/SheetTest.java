@@ -13,7 +13,9 @@ import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.nextpull.report.Cautions;
 import org.nextpull.report.Shown;
+import org.nextpull.session.Replay;
 import org.nextpull.unit.UnitSystem;
+import org.nextpull.window.SampleDays;
 
 class SheetTest {
     private static final Sheet.Heading HEADING =
@@ -94,6 +96,17 @@ class SheetTest {
                         .containsPattern("alt=\"Chart of [^\"]{30,}\""));
         assertThat(all("<figure>\\s*<img [^>]*>\\s*<div class=\"numbers below\">\\s*(<table>)", demo))
                 .hasSize(2);
+    }
+
+    @Test
+    void aDayOfAMapHasItsChartAndATableOfItsSpeeds() {
+        String sheet =
+                Sheet.of(Replay.of(SampleDays.input("hillclimb-e10-map")), new Shown(UnitSystem.METRIC), HEADING);
+        assertThat(all("alt=\"([^\"]*)\"", sheet))
+                .anySatisfy(words -> assertThat(words).contains("spark advance over speed, 14 speeds"));
+        assertThat(sheet.replaceAll("<[^>]*>|\\s+", " ").replaceAll(" +", " "))
+                .contains("rpm best from to peak run knock limit decided by")
+                .containsPattern(" 3500 [0-9.]+ [0-9.]+ [0-9.]+ [0-9.]+ [0-9.]+ peak 3750 ");
     }
 
     @Test
