@@ -18,23 +18,25 @@ import java.util.List;
 import java.util.Locale;
 
 /**
- * Reads one generated log in turn with {@code cat}, the CSV library that only cuts fields, an analytical database over JDBC, and this
- * program, each as a process of its own, and prints time, processor time, memory and how many times as long as this program each took. The
- * ratios of one run can be compared; the times of two runs cannot.
+ * Reads one generated log in turn with {@code cat}, the CSV library that only cuts fields, an analytical database over JDBC, and this program:
+ * in a small heap, as a user starts the jar, and from the installed image where there is one. Each is a process of its own; printed are time,
+ * processor time, memory and how many times as long as this program in the small heap each took. The ratios of one run can be compared; the
+ * times of two runs cannot.
  */
 public final class LogBench {
     private static final int SECONDS_APART = 55;
+    private static final Path IMAGE = Path.of("target", "image", "nextpull", "bin", "nextpull");
 
     /** For the engine of the log. */
     static final String PLAN = """
-            [timing]
-            start_deg = 20
-            least_deg = 16
-            most_deg = 36
-            [band]
-            from_rpm = 2800
-            to_rpm = 6200
-            """;
+        [timing]
+        start_deg = 20
+        least_deg = 16
+        most_deg = 36
+        [band]
+        from_rpm = 2800
+        to_rpm = 6200
+        """;
 
     private LogBench() {}
 
@@ -71,9 +73,13 @@ public final class LogBench {
             all.add(run(
                     "DuckDB over JDBC, averages by pull", java(List.of(), LogBench.class.getName(), "database", file)));
             all.add(run(
-                    "inspect, heap of 64 MB",
+                    "`inspect`, heap of 64 MB",
                     java(List.of("-Xmx64m", "-XX:+UseSerialGC"), "org.nextpull.cli.Main", "inspect", file)));
             double own = all.get(all.size() - 1).seconds();
+            all.add(run("`inspect` as the jar is started", java(List.of(), "org.nextpull.cli.Main", "inspect", file)));
+            if (Files.isExecutable(IMAGE)) {
+                all.add(run("`inspect`, installed image", List.of(IMAGE.toString(), "inspect", file)));
+            }
             System.out.println("| what | time | processor time | memory | times of inspect |\n|---|---|---|---|---|");
             all.forEach(one -> System.out.printf(
                     Locale.ROOT,

@@ -19,16 +19,29 @@ public final class HeldValue {
 
     /** Looks at the next row; whether the channel has a value in it. */
     public boolean see(Samples samples, int row) {
-        if (samples != block) {
-            block = samples;
-            cells = samples.cells(channel);
-        }
+        look(samples);
         if (!cells.isPresent(row)) {
             return false;
         }
         known = true;
         value = cells.value(row);
         return true;
+    }
+
+    /** Looks at the next rows together. */
+    public void see(Samples samples, int first, int end) {
+        look(samples);
+        int row = cells == Samples.Cells.NONE ? first - 1 : end - 1;
+        while (row >= first && !see(samples, row)) {
+            row--;
+        }
+    }
+
+    private void look(Samples samples) {
+        if (samples != block) {
+            block = samples;
+            cells = samples.cells(channel);
+        }
     }
 
     /** Whether it had a value in any row so far. */

@@ -144,7 +144,16 @@ public final class Samples {
     /** The rows in which a channel is present, ascending. */
     public int[] presentRows(Channel channel) {
         int index = index(channel);
-        return index < 0 ? new int[0] : present[index].stream().toArray();
+        if (index < 0) {
+            return new int[0];
+        }
+        BitSet cells = present[index];
+        int[] found = new int[cells.cardinality()];
+        int count = 0;
+        for (int row = cells.nextSetBit(0); row >= 0; row = cells.nextSetBit(row + 1)) {
+            found[count++] = row;
+        }
+        return found;
     }
 
     /** Whether any row has a label or a fuel. */

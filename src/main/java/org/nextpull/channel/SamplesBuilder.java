@@ -128,13 +128,18 @@ public final class SamplesBuilder {
 
     /** Adds a row of other samples, taking the channels that both have. */
     public SamplesBuilder appendRow(Samples from, int row) {
-        boolean follows = row == waitingEnd && waiting.isPresent() && waiting.get() == from;
+        return appendRows(from, row, row + 1);
+    }
+
+    /** Adds the rows from {@code first} (inclusive) to {@code end} (exclusive) of other samples, as {@link #appendRow}. */
+    public SamplesBuilder appendRows(Samples from, int first, int end) {
+        boolean follows = first == waitingEnd && waiting.isPresent() && waiting.get() == from;
         if (!follows) {
             copyWaiting();
             waiting = Optional.of(from);
-            waitingFirst = row;
+            waitingFirst = first;
         }
-        waitingEnd = row + 1;
+        waitingEnd = end;
         return this;
     }
 

@@ -46,6 +46,9 @@ public final class SampleRows {
     private Optional<String> label = Optional.empty();
     private Optional<String> fuel = Optional.empty();
     private double airPressure = STANDARD_AIR_PA;
+    /** Times of the rows that are added. */
+    private double[] seconds = {};
+
     private long rowsSeen;
     private long good;
     private long groupedCells;
@@ -128,13 +131,21 @@ public final class SampleRows {
      * @param end behind the last
      */
     public void add(WrittenRows piece, int first, int end) {
-        double[] seconds = new double[end - first];
+        if (seconds.length < end - first) {
+            seconds = new double[end - first];
+        }
         int begun = first;
         for (int row = first; row < end; row++) {
+            int follow = following(piece, row, end, row - begun);
+            rowsSeen += follow;
+            row += follow;
+            if (row == end) {
+                break;
+            }
             rowsSeen++;
             if (piece.isBroken(row) || !timeIsUsable(piece, row)) {
                 broken.add(piece.lines()[row]);
-                keep(piece, begun, row, seconds);
+                keep(piece, begun, row);
                 begun = row + 1;
             } else {
                 seconds[row - begun] = timeLine.isPresent()
@@ -142,7 +153,17 @@ public final class SampleRows {
                         : rate.isPresent() ? (rowsSeen - 1) / rate.getAsDouble() : 0;
             }
         }
-        keep(piece, begun, end, seconds);
+        keep(piece, begun, end);
+    }
+
+    /** How many rows from there on have nothing about their time to be looked at. */
+    private int following(WrittenRows piece, int row, int end, int at) {
+        if (timeLine.isEmpty()) {
+            return 0;
+        }
+        WrittenColumn time = piece.column(times.get(0).place());
+        int whole = Math.min(time.nextGap(row, end), piece.nextBroken(row, end));
+        return timeLine.get().follow(time.written(), row, whole, seconds, at);
     }
 
     private boolean timeIsUsable(WrittenRows piece, int row) {
@@ -154,7 +175,7 @@ public final class SampleRows {
     }
 
     /** Keeps rows one after the other, the first of them at the first of the times. */
-    private void keep(WrittenRows piece, int first, int end, double[] seconds) {
+    private void keep(WrittenRows piece, int first, int end) {
         if (first == end) {
             return;
         }

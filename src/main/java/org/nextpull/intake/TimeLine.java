@@ -67,6 +67,23 @@ final class TimeLine {
         return true;
     }
 
+    /**
+     * Takes the times of rows one after the other, as long as each lies behind the one before.
+     *
+     * @param written as written, s, from {@code first} to before {@code end}
+     * @param into where they go, from {@code at} on
+     * @return how many it took
+     */
+    int follow(double[] written, int first, int end, double[] into, int at) {
+        int row = first;
+        while (row < end && started && written[row] > lastWritten && written[row] + shift > last) {
+            lastWritten = written[row];
+            last = written[row] + shift;
+            into[at + row++ - first] = last;
+        }
+        return row - first;
+    }
+
     /** Time of the row accepted last, in seconds, later than that of every row before. */
     double seconds() {
         return last;

@@ -69,13 +69,25 @@ final class WrittenColumn {
         isSettled = true;
         ExpectedValues.ValueRange possible = column.possible();
         boolean all = settled.isEmpty();
+        double lowest = Double.POSITIVE_INFINITY;
+        double highest = Double.NEGATIVE_INFINITY;
         for (int row = 0; row < rows; row++) {
             if (all || !settled.get(row)) {
                 double value = column.toSi(values[row]);
                 values[row] = value;
-                if (!possible.holds(value) && !absent.get(row)) {
-                    impossible.set(row);
-                }
+                lowest = Math.min(lowest, value);
+                highest = Math.max(highest, value);
+            }
+        }
+        if (!(possible.holds(lowest) && possible.holds(highest))) {
+            mark(possible, rows);
+        }
+    }
+
+    private void mark(ExpectedValues.ValueRange possible, int rows) {
+        for (int row = 0; row < rows; row++) {
+            if (!settled.get(row) && !possible.holds(values[row]) && !absent.get(row)) {
+                impossible.set(row);
             }
         }
     }
@@ -102,13 +114,18 @@ final class WrittenColumn {
     void put(int first, int end, SamplesBuilder into, int at, int channelIndex) {
         int row = first;
         while (row < end) {
-            int gap = Math.min(next(absent, row, end), next(impossible, row, end));
+            int gap = nextGap(row, end);
             into.set(at + row - first, channelIndex, values, row, gap);
             row = gap + 1;
         }
     }
 
-    private static int next(BitSet rows, int from, int end) {
+    /** The first row from there on, at the latest an end, whose cell is not present. */
+    int nextGap(int row, int end) {
+        return Math.min(next(absent, row, end), next(impossible, row, end));
+    }
+
+    static int next(BitSet rows, int from, int end) {
         int next = rows.nextSetBit(from);
         return next < 0 ? end : Math.min(next, end);
     }

@@ -337,6 +337,11 @@ public final class WrittenRows {
         return lines;
     }
 
+    /** The first row from there on, at the latest an end, that cannot be used. */
+    int nextBroken(int row, int end) {
+        return WrittenColumn.next(broken, row, end);
+    }
+
     /** Whether it cannot be used. */
     boolean isBroken(int row) {
         return broken.get(row);

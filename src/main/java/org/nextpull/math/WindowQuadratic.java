@@ -1,6 +1,8 @@
 package org.nextpull.math;
 
+import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Least-squares quadratics through the points in a window that moves along x. For evenly spaced points and a window of an odd number
@@ -44,8 +46,38 @@ public final class WindowQuadratic {
      * than {@code least} points is widened to the nearest of them; where the points allow no quadratic the fit is a line or a mean.
      */
     public Local at(double middle, double halfWindow, int least) {
-        int first = firstAtOrAbove(middle - halfWindow * (1 + 1e-9));
-        int end = firstAtOrAbove(Math.nextUp(middle + halfWindow * (1 + 1e-9)));
+        return widened(
+                middle, firstAtOrAbove(lower(middle, halfWindow)), firstAtOrAbove(above(middle, halfWindow)), least);
+    }
+
+    /** The same at each of the points: the window moves along and is not looked up anew. */
+    public List<Local> atEach(double halfWindow, int least) {
+        List<Local> all = new ArrayList<>(x.length);
+        int first = 0;
+        int end = 0;
+        for (double middle : x) {
+            while (x[first] < lower(middle, halfWindow)) {
+                first++;
+            }
+            while (end < x.length && x[end] < above(middle, halfWindow)) {
+                end++;
+            }
+            all.add(widened(middle, first, end, least));
+        }
+        return all;
+    }
+
+    private static double lower(double middle, double halfWindow) {
+        return middle - halfWindow * (1 + 1e-9);
+    }
+
+    private static double above(double middle, double halfWindow) {
+        return Math.nextUp(middle + halfWindow * (1 + 1e-9));
+    }
+
+    private Local widened(double middle, int windowFirst, int windowEnd, int least) {
+        int first = windowFirst;
+        int end = windowEnd;
         while (end - first < Math.min(least, x.length)) {
             boolean takeLower = end == x.length || (first > 0 && middle - x[first - 1] <= x[end] - middle);
             if (takeLower) {

@@ -1,12 +1,11 @@
 package org.nextpull.pull;
 
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.Supplier;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Samples;
 import org.nextpull.channel.SamplesBuilder;
@@ -74,15 +73,19 @@ public record Candidate(
          */
         public static double stepS(Samples samples) {
             double[] times = samples.presentValues(TimedChannel.TIME);
-            double[] steps = IntStream.range(1, times.length)
-                    .mapToDouble(row -> times[row] - times[row - 1])
-                    .filter(step -> step > 0)
-                    .sorted()
-                    .toArray();
-            return DoubleStream.of(steps)
-                    .takeWhile(step -> step < GAP * steps[steps.length / 2])
-                    .average()
-                    .orElse(0);
+            double[] steps = new double[times.length];
+            int count = 0;
+            for (int row = 1; row < times.length; row++) {
+                double step = times[row] - times[row - 1];
+                steps[count] = step;
+                count += step > 0 ? 1 : 0;
+            }
+            Arrays.sort(steps, 0, count);
+            double longest = GAP * (count == 0 ? 0 : steps[count / 2]);
+            while (count > 0 && steps[count - 1] >= longest) {
+                count--;
+            }
+            return Arrays.stream(steps, 0, count).average().orElse(0);
         }
     }
 

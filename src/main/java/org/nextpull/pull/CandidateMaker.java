@@ -260,13 +260,16 @@ final class CandidateMaker {
             int spikes = 0;
             for (SpeedTrace.Points part : parts) {
                 int first = builder.rows();
-                for (int row = trace.row(part.first()); row <= trace.row(part.last()); row++) {
-                    if (Arrays.binarySearch(spikeRows, row) >= 0) {
+                int row = trace.row(part.first());
+                int end = trace.row(part.last()) + 1;
+                for (int spike : spikeRows) {
+                    if (spike >= row && spike < end) {
+                        builder.appendRows(all, row, spike);
+                        row = spike + 1;
                         spikes++;
-                    } else {
-                        builder.appendRow(all, row);
                     }
                 }
+                builder.appendRows(all, row, end);
                 ranges.add(new RowRange(first, builder.rows()));
             }
             Samples samples = builder.build();

@@ -35,12 +35,22 @@ public final class KnockLoad {
         throttle.see(samples, row);
         manifold.see(samples, row);
         barometer.see(samples, row);
-        seeEffort(samples, row);
         if (throttle.isKnown() || manifold.isKnown()) {
             return throttle.orElse(0) >= THROTTLE_SHARE
                     || manifold.orElse(0) >= BAROMETER_SHARE * barometer.orElse(STANDARD_PA);
         }
+        seeEffort(samples, row);
         return !hasEffort || effort > TORQUE_SHARE * mostEffort;
+    }
+
+    /** Looks at the next rows together, where nobody asks for the load in each. */
+    void see(Samples samples, int first, int end) {
+        throttle.see(samples, first, end);
+        manifold.see(samples, first, end);
+        barometer.see(samples, first, end);
+        for (int row = first; row < end && !throttle.isKnown() && !manifold.isKnown(); row++) {
+            seeEffort(samples, row);
+        }
     }
 
     /** Torque, or power over speed, on whatever shaft: only its share of the highest counts. */

@@ -77,6 +77,21 @@ public final class KnockReading {
         return events > 0 ? events : isLoud(row, mostLevel) ? 1 : 0;
     }
 
+    /** The first row from there on in which there may be knock, at the latest an end: a look at whole columns. */
+    int silentUntil(int first, int end, OptionalDouble mostLevel) {
+        int silent = end;
+        for (Channel channel : channels(mostLevel)) {
+            double most = channel.role() == Role.KNOCK_EVENTS ? 0 : mostLevel.orElse(0);
+            Samples.Cells cells = samples.cells(channel);
+            int row = first;
+            while (row < silent && !(cells.isPresent(row) && cells.value(row) > most)) {
+                row++;
+            }
+            silent = row;
+        }
+        return silent;
+    }
+
     private boolean isLoud(int row, OptionalDouble mostLevel) {
         return mostLevel.isPresent() && level(row).orElse(0) > mostLevel.getAsDouble();
     }

@@ -56,10 +56,7 @@ final class KnockRows {
     }
 
     void see(TimeGuard.RowRef ref) {
-        if (!ref.samples().equals(block)) {
-            block = ref.samples();
-            reading = KnockReading.of(block);
-        }
+        look(ref.samples());
         if (!load.isLoaded(block, ref.row())) {
             return;
         }
@@ -73,9 +70,22 @@ final class KnockRows {
         answer(ref);
     }
 
-    /** Whether no knock waits for a pull and the load is not on in the next row, which then need not be seen. */
-    boolean isQuiet(Samples samples, int row) {
-        return rows.isEmpty() && heard.isEmpty() && !load.isLoaded(samples, row);
+    private void look(Samples samples) {
+        if (!samples.equals(block)) {
+            block = samples;
+            reading = KnockReading.of(block);
+        }
+    }
+
+    /** The first row from there on that has to be seen, at the latest an end: in those before it is no knock, and none of before waits. */
+    int quietUntil(Samples samples, int first, int end) {
+        look(samples);
+        return rows.isEmpty() && heard.isEmpty() ? reading.silentUntil(first, end, mostLevel) : first;
+    }
+
+    /** Takes rows that are quiet. */
+    void pass(Samples samples, int first, int end) {
+        load.see(samples, first, end);
     }
 
     private void answer(TimeGuard.RowRef ref) {

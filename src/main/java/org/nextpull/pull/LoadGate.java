@@ -151,9 +151,27 @@ interface LoadGate {
             open = false;
         }
 
-        /** Whether it is closed and stays so in that row; where it does not, asking once more changes nothing. */
-        boolean staysClosed(Samples samples, int row) {
-            return !open && !isLoaded(samples, row);
+        /** The first row from there on, at the latest an end, at which it opens or closes. */
+        int steadyUntil(Samples samples, int first, int end) {
+            Samples.Cells cells = samples.cells(THROTTLE);
+            int row = first;
+            while (row < end
+                    && (!cells.isPresent(row) || open == cells.value(row) >= (open ? fullLoad - FORGIVEN : fullLoad))) {
+                row++;
+            }
+            return row;
+        }
+
+        /** Takes rows in which it is steady. */
+        void pass(Samples samples, int first, int end) {
+            Samples.Cells cells = samples.cells(THROTTLE);
+            for (int row = first; row < end; row++) {
+                highest = cells.isPresent(row) ? Math.max(highest, cells.value(row)) : highest;
+            }
+        }
+
+        boolean isOpen() {
+            return open;
         }
 
         /** The highest throttle so far; minus infinity where there was none. */

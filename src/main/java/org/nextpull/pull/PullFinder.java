@@ -34,6 +34,9 @@ public final class PullFinder {
 
     private static final double AFTER_DELAY_S = 0.5;
 
+    /** Rows that are looked ahead at, also where only the first of them can be taken. */
+    private static final int MOST_TOGETHER = 256;
+
     private final String source;
     private final PullRules rules;
     private final Optional<LoadGate.Level> level;
@@ -93,22 +96,32 @@ public final class PullFinder {
         }
         Samples.Cells times = samples.cells(TimedChannel.TIME);
         boolean isOneRun = !samples.has(RUN);
-        for (int row = 0; row < samples.rows(); row++) {
-            if (times.isPresent(row) && !(isOneRun && passes(samples, row, times.value(row)))) {
+        for (int row = isOneRun ? pass(samples, times, 0) : 0; row < samples.rows(); ) {
+            if (times.isPresent(row)) {
                 for (TimeGuard.Placed placed : guard.offer(new TimeGuard.RowRef(samples, row, times.value(row)))) {
                     take(placed, found);
                 }
             }
+            row = isOneRun ? pass(samples, times, row + 1) : row + 1;
         }
         return found;
     }
 
-    /** Whether a row only goes by: in its time, without load, knock or pull. Most rows of a log do, and this is all that they take. */
-    private boolean passes(Samples samples, int row, double timeS) {
-        return guard.isNext(timeS)
-                && knock.isQuiet(samples, row)
-                && Objects.requireNonNull(collector).passes(samples, row, timeS)
-                && guard.pass(timeS);
+    /**
+     * Takes rows together that only go on: in their time, at full load or not as the row before, without knock. Most rows do; the first one
+     * that does not.
+     */
+    private int pass(Samples samples, Samples.Cells times, int first) {
+        StretchCollector stretches = Objects.requireNonNull(collector);
+        int most = Math.min(first + MOST_TOGETHER, samples.rows());
+        int end = stretches.steadyUntil(samples, times, first, most);
+        end = end > first ? knock.quietUntil(samples, first, end) : first;
+        end = end > first ? guard.pass(times, first, end) : first;
+        if (end > first) {
+            stretches.pass(samples, first, end);
+            knock.pass(samples, first, end);
+        }
+        return end;
     }
 
     private void take(TimeGuard.Placed placed, List<Candidate> found) {

@@ -1,6 +1,7 @@
 package org.nextpull.pull;
 
 import java.util.Arrays;
+import java.util.List;
 import org.nextpull.channel.Samples;
 import org.nextpull.math.Series;
 import org.nextpull.math.WindowQuadratic;
@@ -36,10 +37,10 @@ final class SpeedTrace {
         this.rate = new double[rows.length];
         if (rows.length > 0) {
             WindowQuadratic fit = new WindowQuadratic(Series.of(time), Series.of(rpm));
+            List<WindowQuadratic.Local> locals = fit.atEach(HALF_WINDOW_S, LEAST_ROWS);
             for (int point = 0; point < rows.length; point++) {
-                WindowQuadratic.Local local = fit.at(time[point], HALF_WINDOW_S, LEAST_ROWS);
-                smooth[point] = local.value();
-                rate[point] = local.slope();
+                smooth[point] = locals.get(point).value();
+                rate[point] = locals.get(point).slope();
             }
         }
     }

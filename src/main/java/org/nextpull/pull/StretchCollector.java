@@ -27,7 +27,8 @@ final class StretchCollector {
 
     private final LoadGate gate;
     private final double afterS;
-    private final Deque<TimeGuard.RowRef> before = new ArrayDeque<>();
+    private final Deque<Rows> before = new ArrayDeque<>();
+    private int beforeRows;
     private @Nullable SamplesBuilder open;
     private int coreFirst;
     private double coreFirstS;
@@ -38,6 +39,21 @@ final class StretchCollector {
     private boolean restOfCut;
 
     private FullLoadStretch.End end = FullLoadStretch.End.UNLOADED;
+
+    /** Rows of a block, one after the other. */
+    private static final class Rows {
+        private final Samples samples;
+        private final Samples.Cells times;
+        private int first;
+        private int end;
+
+        Rows(Samples samples, int first) {
+            this.samples = samples;
+            this.times = samples.cells(TimedChannel.TIME);
+            this.first = first;
+            this.end = first;
+        }
+    }
 
     StretchCollector(LoadGate gate, double afterS) {
         this.gate = gate;
@@ -64,20 +80,35 @@ final class StretchCollector {
         if (open == null && loaded && !restOfCut) {
             begin(ref);
         }
-        remember(ref);
+        remember(ref.samples(), ref.row(), ref.row() + 1);
         return done;
     }
 
-    /** Takes a row that follows on, where no stretch is open and the throttle shows that none begins; else it is still to be accepted. */
-    boolean passes(Samples samples, int row, double timeS) {
-        boolean passes = open == null
-                && !restOfCut
-                && gate instanceof LoadGate.ThrottleGate throttle
-                && throttle.staysClosed(samples, row);
-        if (passes) {
-            remember(new TimeGuard.RowRef(samples, row, timeS));
+    /** The first row from there on, at the latest a last one, that has to be looked at by itself: with those before it nothing begins or ends. */
+    int steadyUntil(Samples samples, Samples.Cells times, int first, int most) {
+        if (restOfCut || !(gate instanceof LoadGate.ThrottleGate throttle)) {
+            return first;
         }
-        return passes;
+        int end = most;
+        if (open != null && over) {
+            end = first;
+            while (end < most && times.isPresent(end) && times.value(end) - awayS <= afterS) {
+                end++;
+            }
+        } else if (open != null) {
+            end = Math.min(end, open.rows() == coreEnd ? first + MOST_ROWS - 1 - (coreEnd - coreFirst) : first);
+        }
+        return throttle.isOpen() == (open != null && !over) ? throttle.steadyUntil(samples, first, end) : first;
+    }
+
+    /** Takes rows that are steady and follow on. */
+    void pass(Samples samples, int first, int end) {
+        ((LoadGate.ThrottleGate) gate).pass(samples, first, end);
+        if (open != null) {
+            open.appendRows(samples, first, end);
+            coreEnd = over ? coreEnd : open.rows();
+        }
+        remember(samples, first, end);
     }
 
     List<FullLoadStretch> finish() {
@@ -119,13 +150,13 @@ final class StretchCollector {
     }
 
     int heldRows() {
-        return before.size() + (open == null ? 0 : open.rows());
+        return beforeRows + (open == null ? 0 : open.rows());
     }
 
     private void begin(TimeGuard.RowRef ref) {
         SamplesBuilder builder = Samples.builder(ref.samples().channels());
-        for (TimeGuard.RowRef earlier : before) {
-            builder.appendRow(earlier.samples(), earlier.row());
+        for (Rows earlier : before) {
+            builder.appendRows(earlier.samples, earlier.first, earlier.end);
         }
         coreFirst = builder.rows();
         coreFirstS = ref.timeS();
@@ -174,15 +205,28 @@ final class StretchCollector {
         }
     }
 
-    private void remember(TimeGuard.RowRef ref) {
-        before.addLast(ref);
-        while (before.size() > MOST_BEFORE || ref.timeS() - before.getFirst().timeS() > BEFORE_S) {
-            before.removeFirst();
+    private void remember(Samples samples, int first, int end) {
+        Rows last = before.peekLast();
+        if (last == null || last.samples != samples || last.end != first) {
+            last = new Rows(samples, first);
+            before.addLast(last);
+        }
+        last.end = end;
+        beforeRows += end - first;
+        double lastS = last.times.value(end - 1);
+        Rows oldest = before.getFirst();
+        while (beforeRows > MOST_BEFORE || lastS - oldest.times.value(oldest.first) > BEFORE_S) {
+            beforeRows--;
+            if (++oldest.first == oldest.end) {
+                before.removeFirst();
+                oldest = before.getFirst();
+            }
         }
     }
 
     private void forget() {
         before.clear();
+        beforeRows = 0;
         gate.restart();
     }
 }

@@ -65,16 +65,18 @@ final class TimeGuard {
         return placed;
     }
 
-    /** Whether a row of that time follows on at once, without a hole. */
-    boolean isNext(double timeS) {
-        return started && held == null && timeS >= lastS && timeS - lastS <= HOLE_S;
+    /** Takes rows one after the other, as long as each follows on at once, without a hole; the first one that does not, or the end. */
+    int pass(Samples.Cells times, int first, int end) {
+        int row = first;
+        while (row < end && started && held == null && times.isPresent(row) && isNext(times.value(row))) {
+            follow(times.value(row) - lastS);
+            lastS = times.value(row++);
+        }
+        return row;
     }
 
-    /** Lets a row by that {@link #isNext}; true. */
-    boolean pass(double timeS) {
-        follow(timeS - lastS);
-        lastS = timeS;
-        return true;
+    private boolean isNext(double timeS) {
+        return timeS >= lastS && timeS - lastS <= HOLE_S;
     }
 
     /** Rows that were left out so far. */

@@ -50,6 +50,18 @@ class WindowQuadraticTest {
     }
 
     @Test
+    void atEachPointItIsWhatItIsThere() {
+        Series x = Series.of(-1, -1, 0, 0.1, 0.35, 0.4, 0.4, 0.9, 1.3, 1.31, 2.0, 9, 9.5);
+        WindowQuadratic fit = new WindowQuadratic(x, x.map(Math::sin));
+        for (double halfWindow : new double[] {0, 0.05, 0.5, 20}) {
+            assertThat(fit.atEach(halfWindow, 4))
+                    .isEqualTo(x.stream()
+                            .mapToObj(place -> fit.at(place, halfWindow, 4))
+                            .toList());
+        }
+    }
+
+    @Test
     void followsAQuadraticExactlyThroughUnevenPoints() {
         Series x = Series.of(0, 0.1, 0.35, 0.4, 0.9, 1.3, 1.31, 2.0);
         WindowQuadratic fit = new WindowQuadratic(x, x.map(u -> 3 - 2 * u + 5 * u * u));

@@ -9,12 +9,15 @@ import java.util.List;
 import java.util.Map;
 import java.util.Objects;
 import java.util.OptionalDouble;
+import java.util.Random;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
+import org.nextpull.channel.Samples;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.DynoFacts;
@@ -25,6 +28,7 @@ class PullFinderTest {
     private static final SpeedBand BAND = new SpeedBand(3000, 6500);
     private static final PullRules RULES = Rules.over(BAND);
     private static final Channel ROLLER = Channel.of(Role.ROLLER_SPEED);
+    private static final Channel KNOCK = Channel.of(Role.KNOCK_EVENTS);
 
     private static List<Refusal.Reason> reasons(FoundPulls found) {
         return found.candidates().stream()
@@ -461,6 +465,79 @@ class PullFinderTest {
         assertThat(both.get(0).lines()).isEqualTo(alone.lines());
         assertThat(both.get(0).samples().presentValues(BenchLog.TORQUE))
                 .isEqualTo(alone.samples().presentValues(BenchLog.TORQUE));
+    }
+
+    /** With a number of the run each row is looked at by itself, without one those that only go on are taken together. */
+    @Test
+    void rowsTakenTogetherGiveWhatEachByItselfGives() {
+        for (int seed = 0; seed < 12; seed++) {
+            FoundPulls together = troubled(seed).found(RULES, 700);
+            FoundPulls single =
+                    troubled(seed).with(Channel.of(Role.RUN), cells -> 1).found(RULES, 700);
+            assertThat(together.candidates()).hasSizeGreaterThan(2);
+            assertThat(told(together)).isEqualTo(told(single));
+            assertThat(together.findings()).isEqualTo(single.findings());
+        }
+    }
+
+    /** Pulls with everything in them and beside them that ends a run of like rows. */
+    private static BenchLog troubled(int seed) {
+        Random random = new Random(seed);
+        BenchLog log = noisy(100 + seed)
+                .pull(2500, 7000, 300)
+                .skip(0.9 + 0.3 * random.nextInt(2))
+                .sweep(2500, 6500, 400)
+                .idle(1 + random.nextInt(3))
+                .pull(2500, 7000, 500)
+                .skip(random.nextInt(15))
+                .pull(3000, 7000, 400);
+        log.with(KNOCK, cells -> 0);
+        log.with(BenchLog.LAMBDA, cells -> 1 - 0.1 * random.nextDouble());
+        for (int fault = 0; fault < 40; fault++) {
+            int row = 1 + random.nextInt(log.rows() - 2);
+            switch (random.nextInt(6)) {
+                case 0 -> log.set(row, KNOCK, 1 + random.nextInt(2));
+                case 1 -> {
+                    double throttle = 0.9 + 0.1 * random.nextDouble();
+                    for (int near = row; near < Math.min(row + 4, log.rows()); near++) {
+                        log.set(near, BenchLog.THROTTLE, throttle);
+                    }
+                }
+                case 2 -> log.blank(row, BenchLog.THROTTLE);
+                case 3 -> log.set(row, BenchLog.TIME, random.nextBoolean() ? 0 : 4e9);
+                case 4 -> log.blank(row, BenchLog.TIME);
+                default -> log.blank(row, KNOCK);
+            }
+        }
+        return log;
+    }
+
+    private static List<String> told(FoundPulls found) {
+        return found.candidates().stream()
+                .map(candidate -> candidate.number() + " " + candidate.kind() + " " + candidate.lines() + " "
+                        + candidate.refusal() + " " + candidate.findings() + " " + candidate.lambda() + " "
+                        + rows(candidate.samples()) + " " + rows(candidate.knock()))
+                .toList();
+    }
+
+    private static String rows(Samples samples) {
+        return Stream.of(BenchLog.TIME, BenchLog.SPEED, BenchLog.TORQUE, BenchLog.LAMBDA, KNOCK)
+                .map(channel ->
+                        Arrays.toString(samples.presentRows(channel)) + Arrays.toString(samples.presentValues(channel)))
+                .toList()
+                .toString();
+    }
+
+    @Test
+    void aPullIsGivenOnceItsLambdaIsThere() {
+        BenchLog log = new BenchLog(100, 50).pull(2500, 7000, 300).idle(40).with(BenchLog.LAMBDA, cells -> 0.9);
+        PullFinder finder = new PullFinder("long.csv", RULES);
+        int found = 0;
+        for (Block block : log.blocks(200)) {
+            found += finder.accept(block).size();
+        }
+        assertThat(found).isOne();
+        assertThat(finder.heldRows()).isLessThan(1000);
     }
 
     /** Two hours of idling at 100 Hz between two pulls; only the blocks of the last seconds may be held. */
