@@ -3,6 +3,7 @@ package org.nextpull.cli;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.Callable;
@@ -15,6 +16,7 @@ import org.nextpull.compare.PullPlan;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.report.json.CompareJson;
 import org.nextpull.report.text.PullAdviceText;
 import org.nextpull.scatter.Scatter;
@@ -118,15 +120,24 @@ final class PlanPullsCommand implements Callable<Integer> {
             names = "--changes",
             paramLabel = "N",
             description =
-                    "How often each label is changed with the reference, 2 or 3 or more: the order in blocks of fewest pulls.")
+                    "How often each label is changed with the reference, 2 or 3 or more: the order in blocks of fewest"
+                            + " pulls.")
     private Optional<Integer> changes = Optional.empty();
 
     @Option(
             names = "--change-cost",
             paramLabel = "PULLS",
             description =
-                    "What a change-over costs, in pulls, beside the one that flushes: the order in blocks that costs least.")
+                    "What a change-over costs, in pulls, beside the one that flushes: the order in blocks that costs"
+                            + " least.")
     private Optional<Double> changeCost = Optional.empty();
+
+    @Option(
+            names = "--swept",
+            description =
+                    "Each label has its own sweep before, as on a day of candidates, which tells its repeatability"
+                            + " once more: fewer pulls then do.")
+    private boolean swept;
 
     @Mixin
     private NotebookOption notebook = new NotebookOption();
@@ -155,7 +166,12 @@ final class PlanPullsCommand implements Callable<Integer> {
                         .map(id -> Program.usable(DayReader.session(notebook.access(), id))))
                 .map(PlanPullsCommand::measured)
                 .orElseGet(this::given);
-        PullAdvice advice = PullAdvice.of(known, new PullPlan.Wish(difference, power / 100), names, changeOvers());
+        PullAdvice advice = PullAdvice.of(
+                known,
+                swept ? OptionalDouble.of(SurfaceKnowledge.SWEEP_FREEDOM) : OptionalDouble.empty(),
+                new PullPlan.Wish(difference, power / 100),
+                names,
+                changeOvers());
         console.out()
                 .println(
                         output.isJson()

@@ -148,7 +148,7 @@ final class CurveBand {
             Function<double[][], double[]> standardErrors,
             IntToDoubleFunction relativeScatter) {
         int rows = residuals[0].length;
-        double[][] root = correlationRoot(residuals, day.fit().pooled().degreesOfFreedom());
+        double[][] root = correlationRoot(residuals, errors.freedom());
         double[][] maker = residualMaker(day.fit());
         RandomGenerator random = new SplittableRandom(seed);
         return Quantiles.of(Series.generate(DRAWS, draw -> {

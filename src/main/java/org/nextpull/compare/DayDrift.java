@@ -16,7 +16,7 @@ final class DayDrift {
 
     private static final double STRAIGHT_PERCENT = 0.05;
     private static final double BOW_PERCENT = 0.6;
-    private static final double WALK_PERCENT = 0.035;
+    private static final double WALK_PERCENT = 0.05;
     /** What weather, fuel, tyres and the dyno itself move a level by from day to day. */
     private static final double DAY_PERCENT = 1.5;
     /** Any size: only a warm-up that shows is in the drift at all. */

@@ -67,13 +67,13 @@ record DayModel(List<String> labels, Map<String, Scatter> known) {
      *
      * @param ran label of each pull
      * @param orders place of each pull in the day
-     * @param scatterPercent pull-to-pull standard deviation of each label, above 0
+     * @param scatters of a pull of each label
      */
-    List<Estimate> expected(List<String> ran, Series orders, double scatterPercent) {
+    List<Estimate> expected(List<String> ran, Series orders, LabelScatters scatters) {
         GroupedFit fit = GroupedFit.expected(
                         design(ran),
                         errors(ran, orders, Collections.nCopies(ran.size(), 0), false),
-                        scatterPercent * scatterPercent)
+                        Series.of(labels.stream().mapToDouble(scatters::variance)))
                 .orElseThrow();
         return IntStream.range(1, labels.size())
                 .mapToObj(label -> fit.estimate(Series.generate(labels.size(), index -> index == label ? 1 : 0)))

@@ -2,7 +2,9 @@ package org.nextpull.compare;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.OptionalInt;
+import java.util.function.DoubleFunction;
 import java.util.stream.IntStream;
 import org.nextpull.math.ChiSquared;
 import org.nextpull.scatter.Scatter;
@@ -16,13 +18,15 @@ import org.nextpull.scatter.Scatter;
  * @param cautious pulls there and back that suffice were the scatter at the upper end of its 80 % interval; empty when out of reach
  * @param resolvedByMost difference that {@link PullPlan#MOST_PULLS} pulls there and back would find, in percent: below it every wish
  *     is out of reach
+ * @param swept whether each label is swept before, so that the verdict knows its scatter the better
  */
 public record PullAdvice(
         Optional<PullPlan> interleaved,
         List<Blocks> blocks,
         Optional<Cheapest> cheapest,
         OptionalInt cautious,
-        double resolvedByMost) {
+        double resolvedByMost,
+        boolean swept) {
     private static final double SCATTER_CONFIDENCE = 0.80;
 
     public PullAdvice {
@@ -57,35 +61,42 @@ public record PullAdvice(
      * Plans for labels.
      *
      * @param scatter pull-to-pull scatter, above 0
+     * @param sweepFreedom degrees of freedom with which the sweep of each label will tell that again; empty where none is swept before
      * @param labels two or more, all different, the reference first
      * @param cost of change-overs; empty where only there and back and a few change-overs are asked for
      * @throws IllegalArgumentException when there is no scatter, or the labels are not different ones
      */
-    public static PullAdvice of(Scatter scatter, PullPlan.Wish wish, List<String> labels, Optional<ChangeCost> cost) {
-        if (!(scatter.percent() > 0)) {
-            throw new IllegalArgumentException("pulls without any scatter need no plan; measure it");
-        }
+    public static PullAdvice of(
+            Scatter scatter,
+            OptionalDouble sweepFreedom,
+            PullPlan.Wish wish,
+            List<String> labels,
+            Optional<ChangeCost> cost) {
+        DoubleFunction<LabelScatters> scatters = percent -> sweepFreedom.isPresent()
+                ? LabelScatters.swept(new Scatter(percent, sweepFreedom.getAsDouble()), labels)
+                : LabelScatters.of(percent);
+        LabelScatters known = scatters.apply(scatter.percent());
         double upper = ChiSquared.of(scatter.degreesOfFreedom())
                 .standardDeviation(scatter.percent(), SCATTER_CONFIDENCE)
                 .high();
-        Optional<PullPlan> cautious = PullPlan.thereAndBack(upper, wish, labels);
-        BlockPlans inBlocks = new BlockPlans(scatter.percent(), wish, labels);
-        Optional<PullPlan> interleaved = PullPlan.thereAndBack(scatter.percent(), wish, labels);
+        Optional<PullPlan> cautious = PullPlan.thereAndBack(scatters.apply(upper), wish, labels);
+        BlockPlans inBlocks = new BlockPlans(known, wish, labels);
+        Optional<PullPlan> interleaved = PullPlan.thereAndBack(known, wish, labels);
         return new PullAdvice(
                 interleaved,
                 IntStream.of(3, 2)
                         .mapToObj(changes -> new Blocks(changes, interleaved.flatMap(turns -> inBlocks.with(changes))))
                         .toList(),
-                cost.map(known -> new Cheapest(
-                        known,
+                cost.map(asked -> new Cheapest(
+                        asked,
                         interleaved.isEmpty()
                                 ? Optional.empty()
-                                : known.number().isPresent()
-                                        ? inBlocks.with(known.number().getAsInt())
-                                        : inBlocks.cheapest(known.pulls()))),
+                                : asked.number().isPresent()
+                                        ? inBlocks.with(asked.number().getAsInt())
+                                        : inBlocks.cheapest(asked.pulls()))),
                 cautious.map(plan -> OptionalInt.of(plan.pulls())).orElse(OptionalInt.empty()),
-                PullPlan.resolved(
-                        scatter.percent(), wish.power(), PullOrder.thereAndBack(labels, PullPlan.MOST_PULLS)));
+                PullPlan.resolved(known, wish.power(), PullOrder.thereAndBack(labels, PullPlan.MOST_PULLS)),
+                sweepFreedom.isPresent());
     }
 
     /** The plan in blocks with so many change-overs of each label with the reference. */

@@ -2,7 +2,6 @@ package org.nextpull.compare;
 
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import org.nextpull.math.Estimate;
@@ -74,17 +73,17 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     /**
      * The least plan there and back that fulfils the wish, in whole turns; empty when {@link #MOST_PULLS} do not.
      *
-     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param scatters what is known of them before
      * @param labels two or more, all different, the reference first
-     * @throws IllegalArgumentException when the scatter is not above 0, or the labels are not different ones
+     * @throws IllegalArgumentException when the labels are not different ones
      */
-    static Optional<PullPlan> thereAndBack(double scatterPercent, Wish wish, List<String> labels) {
-        if (labels.size() < 2 || Set.copyOf(labels).size() < labels.size() || !(scatterPercent > 0)) {
-            throw new IllegalArgumentException("a plan needs different labels and a scatter above 0");
+    static Optional<PullPlan> thereAndBack(LabelScatters scatters, Wish wish, List<String> labels) {
+        if (labels.size() < 2 || Set.copyOf(labels).size() < labels.size()) {
+            throw new IllegalArgumentException("a plan needs different labels");
         }
         int turn = 2 * labels.size();
         for (int pulls = turn; pulls <= MOST_PULLS; pulls += turn) {
-            PullPlan plan = of(scatterPercent, wish, PullOrder.thereAndBack(labels, pulls));
+            PullPlan plan = of(scatters, wish, PullOrder.thereAndBack(labels, pulls));
             if (plan.power >= wish.power) {
                 return Optional.of(plan);
             }
@@ -95,34 +94,34 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     /**
      * What a given order of labels will tell.
      *
-     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param scatters what is known of them before
      * @param order at least two pulls of each label, the reference first
      */
-    public static PullPlan of(double scatterPercent, Wish wish, List<String> order) {
-        return of(scatterPercent, wish, order, false);
+    public static PullPlan of(LabelScatters scatters, Wish wish, List<String> order) {
+        return of(scatters, wish, order, false);
     }
 
     /**
      * The order of decision runs in blocks: the least that fulfils the wish, or where that is out of reach, one for a difference that is
      * not.
      *
-     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param scatters what is known of them before
      * @param labels two or more, all different, the reference first
      * @param changeOversEach change-overs of each label with the reference, at least 2
      */
-    public static PullPlan decision(double scatterPercent, Wish wish, List<String> labels, int changeOversEach) {
-        Optional<PullPlan> plan = new BlockPlans(scatterPercent, wish, labels).with(changeOversEach);
-        return plan.orElseGet(() -> decision(
-                scatterPercent, new Wish(LARGER * wish.differencePercent, wish.power), labels, changeOversEach));
+    public static PullPlan decision(LabelScatters scatters, Wish wish, List<String> labels, int changeOversEach) {
+        Optional<PullPlan> plan = new BlockPlans(scatters, wish, labels).with(changeOversEach);
+        return plan.orElseGet(() ->
+                decision(scatters, new Wish(LARGER * wish.differencePercent, wish.power), labels, changeOversEach));
     }
 
     /** The same where each change-over has a pull that flushes. */
-    static PullPlan inBlocks(double scatterPercent, Wish wish, List<String> order) {
-        return of(scatterPercent, wish, order, true);
+    static PullPlan inBlocks(LabelScatters scatters, Wish wish, List<String> order) {
+        return of(scatters, wish, order, true);
     }
 
-    private static PullPlan of(double scatterPercent, Wish wish, List<String> order, boolean flushed) {
-        Estimate widest = widest(scatterPercent, order, flushed);
+    private static PullPlan of(LabelScatters scatters, Wish wish, List<String> order, boolean flushed) {
+        Estimate widest = widest(scatters, order, flushed);
         return new PullPlan(
                 order,
                 flushed ? PullOrder.changeOvers(order) : 0,
@@ -134,11 +133,11 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     /**
      * The difference, in percent, that a given order of labels finds with the wanted power.
      *
-     * @param scatterPercent pull-to-pull standard deviation, above 0
+     * @param scatters what is known of them before
      * @param power above 0.05 and below 1
      */
-    static double resolved(double scatterPercent, double power, List<String> order) {
-        Estimate widest = widest(scatterPercent, order, false);
+    static double resolved(LabelScatters scatters, double power, List<String> order) {
+        Estimate widest = widest(scatters, order, false);
         InterimLooks planned = new InterimLooks.Planned(order.size());
         double low = 0;
         double high = 100 * widest.standardError();
@@ -154,11 +153,11 @@ public record PullPlan(List<String> order, int flushing, double halfWidthPercent
     }
 
     /** The difference from the reference that will be known least; a pull that flushes takes its place in the day. */
-    static Estimate widest(double scatterPercent, List<String> order, boolean flushed) {
+    static Estimate widest(LabelScatters scatters, List<String> order, boolean flushed) {
         Series places = Series.generate(
                 order.size(), pull -> pull + (flushed ? PullOrder.changeOvers(order.subList(0, pull + 1)) : 0));
-        return new DayModel(order.stream().distinct().toList(), Map.of())
-                .expected(order, places, scatterPercent).stream()
+        return new DayModel(order.stream().distinct().toList(), scatters.told())
+                .expected(order, places, scatters).stream()
                         .max(Comparator.comparingDouble(Estimate::standardError))
                         .orElseThrow();
     }

@@ -56,7 +56,7 @@ final class PullsNeeded {
             day.labels().stream().filter(other -> !labels.contains(other)).forEach(labels::add);
             return PullOrder.suffice(ran, label, reference)
                     && new DayModel(labels, day.model().known())
-                                    .expected(ran, orders, scatter)
+                                    .expected(ran, orders, LabelScatters.of(scatter))
                                     .get(0)
                                     .halfWidth(1 - error)
                             <= halfWidthPercent;

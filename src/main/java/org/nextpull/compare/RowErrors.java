@@ -1,12 +1,15 @@
 package org.nextpull.compare;
 
 import java.util.List;
+import java.util.stream.IntStream;
 import org.nextpull.math.Series;
+import org.nextpull.math.regression.GroupedFit;
 import org.nextpull.math.regression.ReadingErrors;
 
 /** Standard errors of a difference at each row from the residuals of the rows, with a scatter for each label. */
 final class RowErrors {
     private final List<Integer> labelOfPull;
+    private final GroupedFit fit;
     private final Series influence;
     private final Series weights;
     private final List<ReadingErrors.VariancePart> scatters;
@@ -15,6 +18,7 @@ final class RowErrors {
 
     RowErrors(List<Integer> labelOfPull, DayFit day, Series contrast) {
         this.labelOfPull = labelOfPull;
+        this.fit = day.fit();
         this.influence = day.fit().influence(contrast);
         this.weights = day.fit().weights();
         this.shared = Math.sqrt(day.fit().sharedVariance(contrast)) * day.toPercent();
@@ -30,6 +34,13 @@ final class RowErrors {
     /** Scatter of a pull's label over that of all, 1 when there is none to tell. */
     double relativeScatter(int pull) {
         return pooled > 0 ? Math.sqrt(scatters.get(labelOfPull.get(pull)).variance() / pooled) : 1;
+    }
+
+    /** Degrees of freedom of the residuals of all pulls. */
+    double freedom() {
+        return IntStream.range(0, scatters.size())
+                .mapToDouble(fit::freedomOfResiduals)
+                .sum();
     }
 
     /** From weighted residuals, a line a pull and a column a row. */
@@ -61,9 +72,7 @@ final class RowErrors {
     /** The same with one scatter for all labels, which rests on all degrees of freedom. */
     double[] ofAlike(double[][] residuals) {
         int rows = residuals[0].length;
-        double freedom = scatters.stream()
-                .mapToDouble(ReadingErrors.VariancePart::degreesOfFreedom)
-                .sum();
+        double freedom = freedom();
         double share = 0;
         double[] own = new double[rows];
         double mean = 0;
@@ -83,7 +92,7 @@ final class RowErrors {
 
     private double[] scatter(double[][] residuals, int label) {
         double[] squares = new double[residuals[0].length];
-        double freedom = scatters.get(label).degreesOfFreedom();
+        double freedom = fit.freedomOfResiduals(label);
         for (int pull = 0; pull < residuals.length; pull++) {
             if (labelOfPull.get(pull) == label) {
                 for (int row = 0; row < squares.length; row++) {

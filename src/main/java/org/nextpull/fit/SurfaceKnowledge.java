@@ -34,6 +34,9 @@ public record SurfaceKnowledge(
     /** Of the logarithm; simulated days of decision runs hold their intervals with it. */
     private static final double SCATTER_OF_ANOTHER_TIME = 0.4;
 
+    /** Degrees of freedom with which a whole sweep tells the {@link #scatter()}. */
+    public static final double SWEEP_FREEDOM = freedom(SCATTER_OF_ANOTHER_TIME);
+
     private static final double DRIFT_DOUBT = 0.005;
     private static final double ASYMMETRY_DOUBT = 0.08;
     private static final double ASYMMETRY_SLOPE_DOUBT = 0.02;
@@ -88,8 +91,11 @@ public record SurfaceKnowledge(
 
     /** The scatter from pull to pull that the pulls of the same day may count on; it may be another when they are run. */
     public Scatter scatter() {
-        double doubt = Math.max(SCATTER_OF_ANOTHER_TIME, lnScatter.sd());
-        return new Scatter(Math.exp(lnScatter.centre()), 1 / (2 * doubt * doubt));
+        return new Scatter(Math.exp(lnScatter.centre()), freedom(Math.max(SCATTER_OF_ANOTHER_TIME, lnScatter.sd())));
+    }
+
+    private static double freedom(double doubtOfLn) {
+        return 1 / (2 * doubtOfLn * doubtOfLn);
     }
 
     private static MixturePrior wider(MixturePrior known) {

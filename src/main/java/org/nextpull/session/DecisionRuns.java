@@ -1,7 +1,6 @@
 package org.nextpull.session;
 
 import java.util.ArrayList;
-import java.util.Collection;
 import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -12,6 +11,7 @@ import org.nextpull.compare.Comparison;
 import org.nextpull.compare.ComparisonRequest;
 import org.nextpull.compare.ComparisonResult;
 import org.nextpull.compare.InterimLooks;
+import org.nextpull.compare.LabelScatters;
 import org.nextpull.compare.MeasuredComparison;
 import org.nextpull.compare.PullPlan;
 import org.nextpull.fit.SurfaceKnowledge;
@@ -38,7 +38,6 @@ record DecisionRuns(
 
     private static final double POWER = 0.8;
     private static final double USUAL_SCATTER_PERCENT = 0.3;
-    private static final double LEAST_SCATTER_PERCENT = 0.1;
     /** After the planned runs the day goes on at most so often. */
     private static final int MOST_ROUNDS = 2;
 
@@ -69,7 +68,11 @@ record DecisionRuns(
                 .filter(MeasuredPull::isUsed)
                 .filter(pull -> pull.setting().label().flatMap(plan::candidate).isPresent())
                 .toList();
-        List<String> order = new ArrayList<>(order(plan, scatters.values()));
+        List<String> order = new ArrayList<>(order(plan, scatters));
+        if (runs.size() >= order.size()) {
+            // a run of another candidate than was asked for takes no other's place
+            order.addAll(missing(order, runs));
+        }
         InterimLooks looks = new InterimLooks.Planned(order.size());
         Optional<MeasuredComparison> told = compared(plan, alike(runs, order.size()), looks, scatters);
         for (int round = 0; round < MOST_ROUNDS && runs.size() >= order.size(); round++) {
@@ -86,10 +89,9 @@ record DecisionRuns(
     }
 
     /** The order of least pulls for the plan's worth; it begins with what is fitted when the last sweep ends. */
-    private static List<String> order(SweepPlan plan, Collection<Scatter> scatters) {
-        double scatter = scatters.stream().mapToDouble(Scatter::percent).max().orElse(USUAL_SCATTER_PERCENT);
+    private static List<String> order(SweepPlan plan, Map<String, Scatter> scatters) {
         List<String> order = new ArrayList<>(PullPlan.decision(
-                        Math.max(LEAST_SCATTER_PERCENT, scatter),
+                        new LabelScatters(USUAL_SCATTER_PERCENT, scatters),
                         new PullPlan.Wish(plan.goal().worthPercent(), POWER),
                         plan.candidates().stream()
                                 .map(SweepPlan.Candidate::label)
@@ -98,6 +100,14 @@ record DecisionRuns(
                 .order());
         Collections.reverse(order);
         return order;
+    }
+
+    /** Labels of the planned runs, in their order, that as many runs left out. */
+    private static List<String> missing(List<String> order, List<MeasuredPull> runs) {
+        List<String> missing = new ArrayList<>(order);
+        runs.subList(0, order.size())
+                .forEach(run -> missing.remove(run.setting().label().orElseThrow()));
+        return missing;
     }
 
     /** Those of the decision runs that ran at the setting of their candidate. */

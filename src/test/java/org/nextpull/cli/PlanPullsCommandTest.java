@@ -63,6 +63,20 @@ class PlanPullsCommandTest {
                 .contains("out of reach");
     }
 
+    /** What the sweeps of a day of candidates tell of the scatter counts in its verdict, so fewer decision runs do. */
+    @Test
+    void sweepsBeforeSaveRuns() {
+        String wish = "plan-pulls --scatter 0.3 --difference 1 --labels 3 --changes 3";
+        JsonNode alone = Run.of(wish + " --json").json();
+        JsonNode swept = Run.of(wish + " --swept --json").json();
+        assertThat(swept.at("/least_cost/pulls").asInt())
+                .isLessThan(alone.at("/least_cost/pulls").asInt());
+        assertThat(swept.at("/least_cost/power").asDouble()).isGreaterThanOrEqualTo(0.8);
+        assertThat(swept.at("/swept").asBoolean()).isTrue();
+        assertThat(alone.at("/swept").asBoolean()).isFalse();
+        assertThat(Run.of(wish + " --swept").out()).contains("repeatability of 0.3 %, after a sweep of each with 3");
+    }
+
     @Test
     void aWishBeyondADayIsOutOfReach() {
         Run run = Run.of("plan-pulls --scatter 0.5 --difference 0.1");

@@ -107,7 +107,8 @@ class ComparisonRatesTest {
     @ParameterizedTest
     @CsvSource({"ABBAABBA, 1", "ABBAABBAABBAABBA, 0.5", "ABBBAAAB, 1", "AABBBBAAAABB, 0.5"})
     void aPlanForetellsItsPower(String order, double difference) {
-        double foretold = PullPlan.of(0.3, new PullPlan.Wish(difference, 0.8), List.of(order.split("")))
+        double foretold = PullPlan.of(
+                        LabelScatters.of(0.3), new PullPlan.Wish(difference, 0.8), List.of(order.split("")))
                 .power();
         assertThat(SimulatedDay.of(order, difference, Slow.NONE)
                         .run(DAYS, 1, PLANNED, 61)

@@ -8,6 +8,8 @@ import java.util.List;
 import java.util.Map;
 import java.util.SplittableRandom;
 import org.junit.jupiter.api.Test;
+import org.nextpull.fit.SurfaceKnowledge;
+import org.nextpull.scatter.Scatter;
 
 class CurveBandTest {
     private static final int ROWS = 12;
@@ -31,7 +33,11 @@ class CurveBandTest {
     }
 
     private static List<Comparison.RowDifference> rows(List<ComparedPull> pulls, long seed) {
-        DayFit day = new DayModel(List.of("A", "B"), Map.of()).fit(pulls);
+        return rows(pulls, Map.of(), seed);
+    }
+
+    private static List<Comparison.RowDifference> rows(List<ComparedPull> pulls, Map<String, Scatter> told, long seed) {
+        DayFit day = new DayModel(List.of("A", "B"), told).fit(pulls);
         return new CurveBand(day, pulls, seed).against("B");
     }
 
@@ -56,6 +62,23 @@ class CurveBandTest {
         // a band that holds as a whole holds at one speed more often than that
         assertThat(point).isGreaterThanOrEqualTo(held);
         assertThat(held).isLessThan(days);
+    }
+
+    /** Seeded, 300 days: what sweeps told of the scatter of the average is no residual of a row, and makes no band by speed narrower. */
+    @Test
+    void theBandHoldsAfterSweepsToo() {
+        SplittableRandom random = new SplittableRandom(26);
+        Scatter told = new Scatter(0.26, SurfaceKnowledge.SWEEP_FREEDOM);
+        int days = 300;
+        int held = 0;
+        for (int day = 0; day < days; day++) {
+            held += rows(day("ABBAAB", 1, random), Map.of("A", told, "B", told), day).stream()
+                            .allMatch(row ->
+                                    row.band().low() <= 1 && 1 <= row.band().high())
+                    ? 1
+                    : 0;
+        }
+        assertThat(held).isGreaterThanOrEqualTo((int) (days * (0.95 - 3 * Math.sqrt(0.05 * 0.95 / days))));
     }
 
     /** Seeded, 200 days of a drifting engine: the band of B's mean curve holds its level in mid-day at all speeds together. */

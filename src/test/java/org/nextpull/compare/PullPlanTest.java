@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.math.NoncentralT;
 import org.nextpull.scatter.Scatter;
@@ -25,9 +26,9 @@ class PullPlanTest {
     /** Textbook sample size for 90 % power without drift and with known scatter: (1.96 + 1.28)^2 4 s^2 / d^2 = 60.5 for 0.25 at 0.3. */
     @Test
     void aQuarterPercentNeedsSomeThirtyPullsASide() {
-        PullPlan plan =
-                PullPlan.thereAndBack(0.3, new PullPlan.Wish(0.25, 0.9), LABELS).orElseThrow();
-        assertThat(plan.pulls()).isEqualTo(64);
+        PullPlan plan = PullPlan.thereAndBack(LabelScatters.of(0.3), new PullPlan.Wish(0.25, 0.9), LABELS)
+                .orElseThrow();
+        assertThat(plan.pulls()).isEqualTo(68);
         assertThat(plan.power()).isBetween(0.9, 0.93);
         assertThat(plan.halfWidthPercent()).isLessThan(0.25);
     }
@@ -36,9 +37,10 @@ class PullPlanTest {
     @Test
     void aWholePercentNeedsEightPullsThereAndBack() {
         PullPlan.Wish wish = new PullPlan.Wish(1, 0.9);
-        PullPlan plan = PullPlan.thereAndBack(0.3, wish, LABELS).orElseThrow();
+        PullPlan plan =
+                PullPlan.thereAndBack(LabelScatters.of(0.3), wish, LABELS).orElseThrow();
         assertThat(plan.order()).containsExactly("A", "B", "B", "A", "A", "B", "B", "A");
-        BlockPlans blocks = new BlockPlans(0.3, wish, LABELS);
+        BlockPlans blocks = new BlockPlans(LabelScatters.of(0.3), wish, LABELS);
         PullPlan three = blocks.with(3).orElseThrow();
         PullPlan two = blocks.with(2).orElseThrow();
         assertThat(three.pulls()).isBetween(8, 12);
@@ -51,16 +53,20 @@ class PullPlanTest {
     @Test
     void oneChangeOverFindsNothing() {
         List<String> blocks = List.of("A", "A", "A", "A", "B", "B", "B", "B");
-        assertThat(PullPlan.of(0.1, new PullPlan.Wish(3, 0.9), blocks).power()).isZero();
+        assertThat(PullPlan.of(LabelScatters.of(0.1), new PullPlan.Wish(3, 0.9), blocks)
+                        .power())
+                .isZero();
         List<String> back = List.of("A", "A", "B", "B", "B", "B", "A", "A");
-        assertThat(PullPlan.of(0.1, new PullPlan.Wish(3, 0.9), back).power()).isGreaterThan(0.9);
+        assertThat(PullPlan.of(LabelScatters.of(0.1), new PullPlan.Wish(3, 0.9), back)
+                        .power())
+                .isGreaterThan(0.9);
     }
 
     @Test
     void whatADayCannotTellIsOutOfReach() {
         PullPlan.Wish wish = new PullPlan.Wish(0.1, 0.9);
-        assertThat(PullPlan.thereAndBack(0.3, wish, LABELS)).isEmpty();
-        PullAdvice advice = PullAdvice.of(new Scatter(0.3, 6), wish, LABELS, Optional.empty());
+        assertThat(PullPlan.thereAndBack(LabelScatters.of(0.3), wish, LABELS)).isEmpty();
+        PullAdvice advice = PullAdvice.of(new Scatter(0.3, 6), OptionalDouble.empty(), wish, LABELS, Optional.empty());
         assertThat(advice.interleaved()).isEmpty();
         assertThat(advice.cautious()).isEmpty();
         assertThat(advice.resolvedByMost()).isBetween(0.17, 0.19);
@@ -69,8 +75,8 @@ class PullPlanTest {
     @Test
     void aScatterFromFewPullsAsksForMore() {
         PullPlan.Wish wish = new PullPlan.Wish(0.5, 0.9);
-        PullAdvice few = PullAdvice.of(new Scatter(0.3, 3), wish, LABELS, Optional.empty());
-        PullAdvice many = PullAdvice.of(new Scatter(0.3, 60), wish, LABELS, Optional.empty());
+        PullAdvice few = PullAdvice.of(new Scatter(0.3, 3), OptionalDouble.empty(), wish, LABELS, Optional.empty());
+        PullAdvice many = PullAdvice.of(new Scatter(0.3, 60), OptionalDouble.empty(), wish, LABELS, Optional.empty());
         assertThat(few.interleaved()).isEqualTo(many.interleaved());
         assertThat(few.cautious().orElseThrow()).isGreaterThan(many.cautious().orElseThrow());
         assertThat(many.cautious().orElseThrow())
@@ -105,7 +111,7 @@ class PullPlanTest {
     @Test
     void aDearChangeOverMakesLongerBlocks() {
         PullPlan.Wish wish = new PullPlan.Wish(1, 0.8);
-        BlockPlans blocks = new BlockPlans(0.3, wish, List.of("A", "B", "C"));
+        BlockPlans blocks = new BlockPlans(LabelScatters.of(0.3), wish, List.of("A", "B", "C"));
         PullPlan dear = blocks.cheapest(6).orElseThrow();
         PullPlan cheap = blocks.cheapest(0).orElseThrow();
         assertThat(dear.changeOvers()).isLessThanOrEqualTo(cheap.changeOvers());
@@ -120,8 +126,10 @@ class PullPlanTest {
     @Test
     void severalLabelsNeedMorePullsEach() {
         PullPlan.Wish wish = new PullPlan.Wish(1, 0.8);
-        int two = PullPlan.thereAndBack(0.3, wish, LABELS).orElseThrow().pulls();
-        int three = PullPlan.thereAndBack(0.3, wish, List.of("A", "B", "C"))
+        int two = PullPlan.thereAndBack(LabelScatters.of(0.3), wish, LABELS)
+                .orElseThrow()
+                .pulls();
+        int three = PullPlan.thereAndBack(LabelScatters.of(0.3), wish, List.of("A", "B", "C"))
                 .orElseThrow()
                 .pulls();
         assertThat(three).isGreaterThan(two);
@@ -132,6 +140,6 @@ class PullPlanTest {
         assertThatIllegalArgumentException().isThrownBy(() -> new PullPlan.Wish(0, 0.9));
         assertThatIllegalArgumentException().isThrownBy(() -> new PullPlan.Wish(1, 1));
         assertThatIllegalArgumentException()
-                .isThrownBy(() -> PullPlan.thereAndBack(0, new PullPlan.Wish(1, 0.9), LABELS));
+                .isThrownBy(() -> PullPlan.thereAndBack(LabelScatters.of(0), new PullPlan.Wish(1, 0.9), LABELS));
     }
 }

@@ -7,6 +7,7 @@ import java.util.SplittableRandom;
 import java.util.function.IntToDoubleFunction;
 import java.util.random.RandomGenerator;
 import java.util.stream.IntStream;
+import org.nextpull.fit.SurfaceKnowledge;
 import org.nextpull.math.Estimate;
 import org.nextpull.scatter.Scatter;
 
@@ -33,10 +34,7 @@ record SimulatedDay(
         double scatterSpread,
         double toldWithin) {
     /** Of the logarithm: root mean square over 60 days of the planner's bench. */
-    private static final double SWEEPS_TELL_WITHIN = 0.32;
-
-    /** As {@link org.nextpull.fit.SurfaceKnowledge#scatter} takes what a sweep tells. */
-    private static final double TAKEN_AS = 0.4;
+    static final double SWEEPS_TELL_WITHIN = 0.32;
 
     /** What changes over the day apart from the labels, in percent, pull by pull. */
     @FunctionalInterface
@@ -202,7 +200,7 @@ record SimulatedDay(
     }
 
     private Scatter told(double normal, double scatter) {
-        return new Scatter(scatter * Math.exp(toldWithin * normal), 1 / (2 * TAKEN_AS * TAKEN_AS));
+        return new Scatter(scatter * Math.exp(toldWithin * normal), SurfaceKnowledge.SWEEP_FREEDOM);
     }
 
     /** Difference of B from A in percent, without what a whole comparison works out beside it. */

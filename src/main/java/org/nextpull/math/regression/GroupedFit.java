@@ -78,17 +78,16 @@ public final class GroupedFit {
      * The fit as it will come out, on average, of readings that scatter with these variances: all estimates are 0, their errors are
      * those to be expected.
      *
-     * @param variance of a reading of weight 1 of each group, above 0, in the square of the unit of the readings
+     * @param variances of a reading of weight 1 of each group, above 0, in the square of the unit of the readings
      */
-    public static FitResult<GroupedFit> expected(Design design, ReadingErrors errors, double variance) {
+    public static FitResult<GroupedFit> expected(Design design, ReadingErrors errors, Series variances) {
         Series zero = Series.constant(design.rows(), 0);
         return LeastSquares.fit(design, zero, errors.weights()).map(plain -> {
-            double[] own =
-                    errors.own(Series.constant(errors.groupCount(), variance).toArray());
+            double[] own = errors.own(variances.toArray());
             Projection projection = Projection.of(design, errors.shared(), own);
             List<ReadingErrors.VariancePart> parts = new ArrayList<>();
             for (ReadingErrors.VariancePart part : errors.scatters(projection, own, zero)) {
-                parts.add(new ReadingErrors.VariancePart(variance, part.degreesOfFreedom()));
+                parts.add(new ReadingErrors.VariancePart(variances.get(parts.size()), part.degreesOfFreedom()));
             }
             return new GroupedFit(errors, zero, projection, own, parts);
         });
@@ -118,6 +117,11 @@ public final class GroupedFit {
     /** Variance of a reading of each group, with its degrees of freedom. */
     public List<ReadingErrors.VariancePart> scatters() {
         return List.copyOf(scatters);
+    }
+
+    /** Degrees of freedom of a group's residuals, which know nothing of what other readings told. */
+    public double freedomOfResiduals(int group) {
+        return scatters.get(group).degreesOfFreedom() - errors.freedomTold(group);
     }
 
     /** Variance of a reading over all groups, with the degrees of freedom of all. */

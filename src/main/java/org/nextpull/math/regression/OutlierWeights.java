@@ -30,7 +30,7 @@ public final class OutlierWeights {
             }
             for (int round = 0; round < ROUNDS; round++) {
                 // half way, since full steps may swing between two answers
-                Series next = wanted(fit, readings)
+                Series next = wanted(fit, readings, errors)
                         .combine(fit.weights(), (now, before) -> Math.max(LEAST_WEIGHT, (now + before) / 2));
                 double moved = next.minus(fit.weights()).map(Math::abs).max();
                 if (moved < SETTLED) {
@@ -45,9 +45,9 @@ public final class OutlierWeights {
 
     /**
      * With P of {@link Projection}, (P y)_i / P_ii is a reading less what the others foretell, 1 / P_ii its variance, and y'P y less
-     * (P y)_i^2 / P_ii what the others say of the scatter.
+     * (P y)_i^2 / P_ii what the others say of the scatter; what other readings told of it counts beside that.
      */
-    private static Series wanted(GroupedFit fit, Series readings) {
+    private static Series wanted(GroupedFit fit, Series readings, ReadingErrors errors) {
         Projection projection = fit.projection();
         Series rest = projection.rest(readings);
         double squares = rest.combine(readings, (left, right) -> left * right).sum();
@@ -55,8 +55,15 @@ public final class OutlierWeights {
         return Series.generate(readings.size(), row -> {
             double weight = fit.weights().get(row);
             double deleted = Math.abs(rest.get(row)) / Math.sqrt(projection.rest(row));
+            double told = 0;
             double left = Math.max(LEAST_FREEDOM, freedom - weight);
-            double scale = (squares - deleted * deleted) / left;
+            if (!errors.known().isEmpty()) {
+                ReadingErrors.VariancePart known =
+                        errors.known().get(errors.groups().get(row));
+                told = known.degreesOfFreedom() * known.variance() / (fit.ownVariance(row) * weight);
+                left += known.degreesOfFreedom();
+            }
+            double scale = (squares - deleted * deleted + told) / left;
             if (!(scale > 0)) {
                 return deleted == 0 ? 1 : weight;
             }

@@ -28,6 +28,13 @@ public record ReadingErrors(
     /** Degrees of freedom that the scatter of all readings counts beside that of a group: groups scatter much alike until they show otherwise. */
     private static final double ALIKE = 1;
 
+    /**
+     * The same where other readings told of each group, so that a group that scatters otherwise shows it sooner. Simulated in blocks of
+     * four, an interval that states 95 % holds in 96 to 97 % with 1 and in 95 to 96 % with 3; with 6 a group that scatters five times as
+     * much makes 7 % false claims.
+     */
+    private static final double ALIKE_AS_TOLD = 3;
+
     /** A group without freedom of its own borrows nothing from its exact fit. */
     private static final double LEAST_FREEDOM = 1e-6;
 
@@ -59,8 +66,17 @@ public record ReadingErrors(
 
     /** Degrees of freedom that a group has beside those of its own readings. */
     double freedomBeside(int group) {
-        return (usual.isPresent() ? ALIKE : 0)
+        return (usual.isPresent() ? alike() : 0)
                 + (known.isEmpty() ? 0 : known.get(group).degreesOfFreedom());
+    }
+
+    /** The part of it that other readings told. */
+    double freedomTold(int group) {
+        return known.isEmpty() ? 0 : known.get(group).degreesOfFreedom() + ALIKE_AS_TOLD - ALIKE;
+    }
+
+    private double alike() {
+        return known.isEmpty() ? ALIKE : ALIKE_AS_TOLD;
     }
 
     /** Variance of what is each reading's own, from that of its group at weight 1. */
@@ -74,8 +90,8 @@ public record ReadingErrors(
 
     /**
      * Variance of a reading of each group, as what the design leaves of the readings tells it. A group's share of the degrees of freedom is what its readings keep of their own: one less leverage each. Where a usual scatter is
-     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one; what other
-     * readings told of the group counts as they do.
+     * known, that of all groups counts beside it, and in that the usual one, unless it makes an unsteady day out to be a usual one; where other
+     * readings told of the groups, that counts in its place, and for each group as they do.
      */
     List<VariancePart> scatters(Projection projection, double[] own, Series rest) {
         double[] squares = new double[groupCount()];
@@ -88,16 +104,13 @@ public record ReadingErrors(
             freedom[group] += weight * own[row] * projection.rest(row);
         }
         if (usual.isPresent()) {
-            VariancePart common = usual.get();
-            double allSquares = Arrays.stream(squares).sum();
-            double allFreedom = Arrays.stream(freedom).sum();
-            double variance = Math.max(
-                    allSquares / allFreedom,
-                    (allSquares + common.variance() * common.degreesOfFreedom())
-                            / (allFreedom + common.degreesOfFreedom()));
+            double variance = common(
+                    usual.get(),
+                    Arrays.stream(squares).sum(),
+                    Arrays.stream(freedom).sum());
             for (int group = 0; group < squares.length; group++) {
-                squares[group] += variance * ALIKE;
-                freedom[group] += ALIKE;
+                squares[group] += variance * alike();
+                freedom[group] += alike();
             }
         }
         for (int group = 0; group < known.size(); group++) {
@@ -110,6 +123,21 @@ public record ReadingErrors(
                         ? new VariancePart(squares[group] / freedom[group], freedom[group])
                         : new VariancePart(0, LEAST_FREEDOM))
                 .toList();
+    }
+
+    /** What all groups are like. */
+    private double common(VariancePart guessed, double squares, double freedom) {
+        double told = known.stream()
+                .mapToDouble(part -> part.variance() * part.degreesOfFreedom())
+                .sum();
+        double worth =
+                known.stream().mapToDouble(VariancePart::degreesOfFreedom).sum();
+        return known.isEmpty()
+                ? Math.max(
+                        squares / freedom,
+                        (squares + guessed.variance() * guessed.degreesOfFreedom())
+                                / (freedom + guessed.degreesOfFreedom()))
+                : (squares + told) / (freedom + worth);
     }
 
     /**

@@ -107,6 +107,7 @@ public final class CompareJson {
         ObjectNode document = Json.document();
         Json.put(document, "scatter_percent", scatter.percent(), 4);
         Json.put(document, "scatter_df", scatter.degreesOfFreedom(), 1);
+        document.put("swept", advice.swept());
         put(document, "interleaved", advice.interleaved());
         put(document, "three_change_overs", advice.withChangeOvers(3));
         put(document, "two_change_overs", advice.withChangeOvers(2));

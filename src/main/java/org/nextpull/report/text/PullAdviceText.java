@@ -12,8 +12,8 @@ public final class PullAdviceText {
 
     /** The plan for a day. */
     public String text(PullAdvice advice, Scatter scatter, double wanted) {
-        String wish =
-                "To tell " + Shown.plain(wanted) + " % at a repeatability of " + Shown.plain(scatter.percent()) + " %";
+        String wish = "To tell " + Shown.plain(wanted) + " % at a repeatability of " + Shown.plain(scatter.percent())
+                + " %" + (advice.swept() ? ", after a sweep of each" : "");
         StringBuilder text = new StringBuilder();
         advice.cheapest().ifPresent(asked -> text.append(cheapest(wish, asked)));
         if (advice.interleaved().isEmpty()) {
@@ -22,8 +22,8 @@ public final class PullAdviceText {
                     .append(PullPlan.MOST_PULLS)
                     .append(" pulls A-B-B-A would only tell ")
                     .append(Shown.fixed(advice.resolvedByMost(), 2))
-                    .append(
-                            " %. Improve repeatability first: same temperatures, same rate, the setting re-set each time.")
+                    .append(" %. Improve repeatability first: same temperatures, same rate, the setting re-set each"
+                            + " time.")
                     .toString();
         }
         PullPlan plan = advice.interleaved().get();
