@@ -85,9 +85,9 @@ final class SurfaceTangent {
         }
         if (columns.mixture.isPresent()) {
             int first = columns.mixture.get();
-            double q = Math.exp(c[first + 2]);
+            Mixture mixture = new Mixture(Math.exp(c[first + 2]), c[first + 1], c[first + 3]);
             for (int k = 0; k < table.count; k++) {
-                mixtureAt(k, first, new Mixture(q, c[first + 1], c[first + 3]));
+                mixtureAt(k, first, mixture);
             }
         }
     }
