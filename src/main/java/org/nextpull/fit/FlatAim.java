@@ -2,7 +2,6 @@ package org.nextpull.fit;
 
 import java.util.Arrays;
 import java.util.IdentityHashMap;
-import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import org.nextpull.math.Normal;
@@ -16,7 +15,7 @@ final class FlatAim implements SurfaceAim {
     private final double cap;
     private final Optional<Double> sought;
     private final double hundredths;
-    private final Map<SolvedCell, FlatNumber> numbers = new IdentityHashMap<>();
+    private final IdentityHashMap<SolvedCell, FlatNumber> numbers = new IdentityHashMap<>();
 
     /**
      * @param sought lambda in hundredths from the guess, whose own distance from the best counts as lost; empty where it is not swept
