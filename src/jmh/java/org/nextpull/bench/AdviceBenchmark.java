@@ -17,6 +17,7 @@ import org.nextpull.session.SourcePulls;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
 import org.openjdk.jmh.annotations.Fork;
+import org.openjdk.jmh.annotations.Level;
 import org.openjdk.jmh.annotations.Measurement;
 import org.openjdk.jmh.annotations.Mode;
 import org.openjdk.jmh.annotations.OutputTimeUnit;
@@ -26,7 +27,7 @@ import org.openjdk.jmh.annotations.Setup;
 import org.openjdk.jmh.annotations.State;
 import org.openjdk.jmh.annotations.Warmup;
 
-/** What an advice costs when a pull has ended in a session that has run for a while: it looks at all pulls of its day. */
+/** What an advice costs when a pull has ended in a session that has run for a while and advised after the pull before. */
 @State(Scope.Thread)
 @BenchmarkMode(Mode.AverageTime)
 @OutputTimeUnit(TimeUnit.MILLISECONDS)
@@ -40,6 +41,7 @@ public class AdviceBenchmark {
     private final MeasureCache once = new MeasureCache();
     private SessionInput input;
     private List<SourcePulls> sources;
+    private List<SourcePulls> before;
 
     @Setup
     public void read() throws IOException {
@@ -58,10 +60,19 @@ public class AdviceBenchmark {
                                     .toList(),
                     List.of());
             sources = Session.read(input);
+            before = sources.stream()
+                    .map(all -> all.withCandidates(
+                            all.candidates().subList(0, all.candidates().size() - 1)))
+                    .toList();
         } finally {
             Files.delete(log);
             Files.delete(text);
         }
+    }
+
+    @Setup(Level.Invocation)
+    public void adviseAfterThePullBefore() {
+        Session.evaluate(input, before, once);
     }
 
     @Benchmark

@@ -54,8 +54,8 @@ public final class Advisor {
      * The verdict by the pulls alone. What earlier days taught may shorten a step and never lengthens one: an engine may be another than
      * its name says, so where it would lead further, the step is the one without it.
      */
-    private static Verdict byPulls(Day day) {
-        Judgement judgement = new Judgement(DayView.of(day));
+    private static Verdict byPulls(Judgement judgement) {
+        Day day = judgement.day();
         Verdict learned = judgement.verdict();
         if (day.experience().isEmpty()
                 || learned.advice().setting().filter(judgement::isDaring).isEmpty()) {
@@ -70,8 +70,8 @@ public final class Advisor {
     }
 
     /** Whether the verdict by the pulls alone is no stop, as far as that shows for less; never where the past may have a say. */
-    private static boolean surelyGoesOn(Day day) {
-        return day.experience().isEmpty() && new Judgement(DayView.of(day)).wantsPull();
+    private static boolean surelyGoesOn(Judgement judgement) {
+        return judgement.day().experience().isEmpty() && judgement.wantsPull();
     }
 
     private static boolean isBeyond(EngineSetting one, EngineSetting other) {

@@ -25,6 +25,8 @@ final class Judgement {
     private final LimitRules limits;
     private final Leaving leaving;
     private final AdviceCodes codes;
+    private Optional<DayEvidence> evidence = Optional.empty();
+    private Optional<PlannerDecision> decision = Optional.empty();
 
     Judgement(DayView view) {
         this.view = view;
@@ -36,6 +38,10 @@ final class Judgement {
         codes = new AdviceCodes(view, maps);
     }
 
+    Day day() {
+        return view.day();
+    }
+
     Verdict verdict() {
         if (!maps.hasReadings()) {
             return unread(leaving.ofNothingRead(), first());
@@ -44,7 +50,7 @@ final class Judgement {
             return unread(Optional.empty(), blind());
         }
         DayEvidence evidence = evidence();
-        PlannerDecision decision = new DayPlanner(allowed.rules()).decide(evidence);
+        PlannerDecision decision = decision();
         PlannerDecision.Answer answer = decision.answer();
         StateReading reading = new StateReading(maps, evidence, answer, allowed.spark());
         FactorReading factors =
@@ -67,12 +73,20 @@ final class Judgement {
     }
 
     private DayEvidence evidence() {
-        return new DayEvidence(
+        DayEvidence found = evidence.orElseGet(() -> new DayEvidence(
                 SurfacePosterior.of(new DaySurface(view, maps).surface()),
                 maps.tried(),
                 maps.levels(),
                 maps.present().orElseThrow(),
-                maps.earlier());
+                maps.earlier()));
+        evidence = Optional.of(found);
+        return found;
+    }
+
+    private PlannerDecision decision() {
+        PlannerDecision found = decision.orElseGet(() -> new DayPlanner(allowed.rules()).decide(evidence()));
+        decision = Optional.of(found);
+        return found;
     }
 
     /**
@@ -85,7 +99,7 @@ final class Judgement {
                 && limits.ending().isEmpty()
                 && limits.tooHotOrLean().isEmpty()
                 && allowed.hasStartedLow()
-                && new DayPlanner(allowed.rules()).decide(evidence()) instanceof PlannerDecision.Pull pull
+                && decision() instanceof PlannerDecision.Pull pull
                 && allowed.hotEnough(pull.setting()).isPresent();
     }
 

@@ -15,8 +15,8 @@ import org.nextpull.response.MeasuredPull;
  */
 final class KeptStop {
     private final Day day;
-    private final Function<Day, Verdict> judge;
-    private final Predicate<Day> goesOn;
+    private final Function<Judgement, Verdict> judge;
+    private final Predicate<Judgement> goesOn;
     private final SaidStops said;
     private final Map<Integer, Verdict> judged = new HashMap<>();
     private Optional<DayView> lastView = Optional.empty();
@@ -26,10 +26,10 @@ final class KeptStop {
      * Looks for a stop.
      *
      * @param said stops of the day after fewer pulls; grows
-     * @param judge judges a day by its pulls, whatever was said before
+     * @param judge the verdict of a day by its pulls, whatever was said before
      * @param goesOn whether that verdict is surely no stop
      */
-    KeptStop(Day day, SaidStops said, Function<Day, Verdict> judge, Predicate<Day> goesOn) {
+    KeptStop(Day day, SaidStops said, Function<Judgement, Verdict> judge, Predicate<Judgement> goesOn) {
         this.goesOn = goesOn;
         this.said = said;
         this.day = day;
@@ -74,7 +74,7 @@ final class KeptStop {
     }
 
     private Verdict after(int pulls) {
-        return judged.computeIfAbsent(pulls, count -> judge.apply(day.first(count)));
+        return judged.computeIfAbsent(pulls, count -> judge.apply(new Judgement(view(count))));
     }
 
     /** The view of the day after so many pulls; of a long day only that asked for last is kept. */
@@ -107,9 +107,11 @@ final class KeptStop {
 
     /** The stop by so many pulls alone; what those before the last show beside it is asked for by nobody. */
     private Optional<Stop> stopAfter(int pulls) {
-        return pulls < day.pulls().size() && goesOn.test(day.first(pulls))
+        Judgement judgement = new Judgement(view(pulls));
+        return pulls < day.pulls().size() && goesOn.test(judgement)
                 ? Optional.empty()
-                : Optional.of(after(pulls).advice())
+                : Optional.of(judged.computeIfAbsent(pulls, count -> judge.apply(judgement))
+                                .advice())
                         .filter(advice -> advice.action() == Action.STOP)
                         .map(advice -> new Stop(pulls, advice));
     }

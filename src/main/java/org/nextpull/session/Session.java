@@ -77,7 +77,8 @@ public final class Session {
 
     /** The same of a day that goes on, whose pulls are measured once. */
     public static SessionResult evaluate(SessionInput input, List<SourcePulls> sources, MeasureCache once) {
-        return conclude(input, MeasuredDay.of(input, sources, once));
+        MeasuredDay day = MeasuredDay.of(input, sources, once);
+        return conclude(input, day, once.soFar(input, day.measured()));
     }
 
     /** The result of the pulls that were measured, by the chain's later part. */

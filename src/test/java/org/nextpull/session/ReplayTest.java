@@ -49,6 +49,26 @@ class ReplayTest {
                 .isEqualTo(Session.conclude(input, measured).verdict());
     }
 
+    /** The same of a session that goes on, in which a pull is struck now and then and counts again. */
+    private static void aSessionThatGoesOnSaysTheSame(SessionInput input) {
+        SourcePulls log = Session.read(input).get(0);
+        MeasureCache once = new MeasureCache();
+        for (int pulls = 1; pulls <= log.candidates().size(); pulls++) {
+            List<SourcePulls> sources =
+                    List.of(log.withCandidates(log.candidates().subList(0, pulls)));
+            assertThat(Session.evaluate(input, sources, once).verdict())
+                    .as("pull " + pulls)
+                    .isEqualTo(Session.evaluate(input, sources).verdict());
+            if (pulls % 5 == 0) {
+                SessionInput struck =
+                        input.withAmendments(new Amendments(Map.of(pulls - 2, "throttle slipped"), Set.of(), Map.of()));
+                assertThat(Session.evaluate(struck, sources, once).verdict())
+                        .as("pull " + pulls + ", one of them struck")
+                        .isEqualTo(Session.evaluate(struck, sources).verdict());
+            }
+        }
+    }
+
     @ParameterizedTest
     @ValueSource(strings = {"hillclimb-e10-day", "hillclimb-e10-map", "hillclimb-knock"})
     void ofAShippedLog(String name) throws IOException {
@@ -124,7 +144,9 @@ class ReplayTest {
             }
         }
         asked.replaceAll(one -> one.withKnock(KnockMark.NOT_MEASURED));
-        saysWhatEachDayThatEndedThereSays(Days.ofLogs(Days.timing(), new Named("day.csv", log.with(KNOCK, cells -> 0)))
-                .withSettings(asked));
+        SessionInput input = Days.ofLogs(Days.timing(), new Named("day.csv", log.with(KNOCK, cells -> 0)))
+                .withSettings(asked);
+        saysWhatEachDayThatEndedThereSays(input);
+        aSessionThatGoesOnSaysTheSame(input);
     }
 }
