@@ -93,7 +93,15 @@ class RunningPullIT {
     @Test
     void aHeldSpeedThatIsGuidedSaysWhatToSet() {
         HandFedDay day = new HandFedDay();
-        HoldNow set = new HoldNow(HoldNow.Step.SET, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(31), 1);
+        HoldNow set = new HoldNow(
+                HoldNow.Step.SET,
+                1,
+                3,
+                3750,
+                OptionalDouble.of(24.5),
+                OptionalDouble.of(31),
+                2,
+                Optional.of(new HoldNow.OtherAdvance(22.5, 20.5)));
         try (DrivenWindow window = new DrivenWindow(day, LIGHT, SIZES.get(0))) {
             window.press("ENTER");
             day.feed(LiveMoments.moment(LiveMoments.holding(set, false)));
@@ -101,6 +109,7 @@ class RunningPullIT {
             assertThat(window.picture(SCREENS.resolve("hold-before.png"))).isNotEmptyFile();
             day.feed(LiveMoments.moment(LiveMoments.holding(set, true)));
             window.until("the advance to set", () -> window.isShowing("Now spark advance: set"));
+            assertThat(window.isShowing("log says 20.5; 31 s left at load")).isTrue();
             assertThat(window.picture(SCREENS.resolve("hold.png"))).isNotEmptyFile();
         }
     }
