@@ -341,9 +341,12 @@ public final class DayPlanner {
         private List<ChosenBy> decidedBy() {
             List<ChosenBy> by = new ArrayList<>();
             double[] least = wantedLeast();
+            SparkMap stays = leastMap().map;
             for (int r = 0; r < view.rows.length; r++) {
                 ChosenBy row = view.decidedBy(peak.map, r);
-                boolean isWithinReach = row == ChosenBy.HIGHEST_TRIED && least[r] <= view.limit.deg(view.rows[r]);
+                boolean isWithinReach = row == ChosenBy.HIGHEST_TRIED
+                        && least[r]
+                                <= stays.degAt(view.rows[r]) + 2 * rules.spark().resolutionDeg();
                 by.add(isWithinReach ? ChosenBy.PEAK : row);
             }
             return by;

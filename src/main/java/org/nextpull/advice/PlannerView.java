@@ -129,7 +129,7 @@ final class PlannerView {
         return Arrays.stream(map.degAt(rows)).allMatch(deg -> deg >= least - 1e-9);
     }
 
-    /** What decides a row of a map that was made at this mixture. */
+    /** What decides a row of a map that was made at this mixture; knock or the plan also where they hold a cell that the row shares. */
     ChosenBy decidedBy(SparkMap map, int row) {
         double near = 0.75;
         double deg = map.degAt(rows[row]);
@@ -138,6 +138,9 @@ final class PlannerView {
         }
         if (deg >= caps.deg(row) - near) {
             return limit.isPlanLimited(rows[row]) ? ChosenBy.PLAN_LIMIT : ChosenBy.KNOCK_LIMIT;
+        }
+        if (lossCaps.isCapped(row) && deg >= lossCaps.deg(row) - near) {
+            return Arrays.stream(rows).allMatch(limit::isPlanLimited) ? ChosenBy.PLAN_LIMIT : ChosenBy.KNOCK_LIMIT;
         }
         return ChosenBy.HIGHEST_TRIED;
     }

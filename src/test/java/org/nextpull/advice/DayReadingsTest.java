@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.DoubleUnaryOperator;
+import java.util.stream.Collectors;
 import org.junit.jupiter.api.Test;
 import org.nextpull.channel.EngineSetting;
 import org.nextpull.channel.KnockMark;
@@ -124,6 +126,26 @@ class DayReadingsTest {
         for (SparkMap.Cell cell : set.cells()) {
             assertThat(cell.advance().deg()).isLessThanOrEqualTo(rising(18).applyAsDouble(cell.rpm()) + NOTHING);
         }
+    }
+
+    @Test
+    void aSpeedThatACellWithKnockHoldsIsDecidedByKnock() {
+        SweepPlan coarse = plan("sets = 'map'\nmap_rpm = [3000, 4500, 6000]");
+        List<MeasuredPull> pulls = new ArrayList<>();
+        for (int step = 0; step < 8; step++) {
+            double deg = 16 + 2 * step;
+            DoubleUnaryOperator map =
+                    rpm -> rpm <= 4500 ? 16 + (deg - 16) * (rpm - 3000) / 1500 : deg + (rpm - 4500) / 500;
+            pulls.add(run(step + 1, map));
+        }
+        pulls.set(0, knocking(run(1, rpm -> 18 + (rpm - 3000) / 500), 3000));
+        Map<Double, ChosenBy> by =
+                Advisor.judge(day(coarse, pulls.toArray(MeasuredPull[]::new))).map().orElseThrow().rows().stream()
+                        .collect(Collectors.toMap(AnswerRow::rpm, AnswerRow::by));
+        assertThat(by)
+                .containsEntry(3000.0, ChosenBy.KNOCK_LIMIT)
+                .containsEntry(3500.0, ChosenBy.KNOCK_LIMIT)
+                .containsEntry(5000.0, ChosenBy.PEAK);
     }
 
     @Test

@@ -49,7 +49,7 @@ public final class AdviseText {
 
     private static final String NO_PULL =
             "No pull could be used: see why each was rejected, or check that the log holds full-load pulls over the"
-                    + " band.\n";
+                    + " band, of the kind that [pull] kind names.\n";
 
     private static final String NOTHING_PROPOSED = "No setting is proposed. ";
 
