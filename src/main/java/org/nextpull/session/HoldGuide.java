@@ -271,10 +271,9 @@ public final class HoldGuide {
         boolean isAsked = Math.abs(deg - asked) <= sameDeg;
         if (isAsked) {
             step = HoldNow.Step.HOLD;
-            settled.ifPresent(plateau -> {
-                other = Optional.empty();
-                next(new HoldPlanner.Plateau(set.orElse(plateau.advanceDeg()), plateau.lnTorquePercent()));
-            });
+            other = Optional.empty();
+            settled.ifPresent(plateau ->
+                    next(new HoldPlanner.Plateau(set.orElse(plateau.advanceDeg()), plateau.lnTorquePercent())));
             return;
         }
         step = HoldNow.Step.SET;

@@ -232,9 +232,10 @@ class HoldGuideTest {
         assertThat(guide.now().plateaus()).isEqualTo(2);
         assertThat(guide.now().other()).contains(new HoldNow.OtherAdvance(22.5, 20.5));
         assertThat(guide.now().advanceDeg()).as("a step beyond what stood").hasValue(24.5);
-        guide.take(rows(19.4, 4, 1, 24.3), 19.4);
+        guide.take(rows(19.4, 1, 1, 24.3), 19.4);
+        assertThat(guide.now().other()).as("it is set now").isEmpty();
+        guide.take(rows(20.4, 3, 1, 24.3), 20.4);
         assertThat(guide.now().plateaus()).isEqualTo(3);
-        assertThat(guide.now().other()).isEmpty();
     }
 
     @Test
