@@ -40,7 +40,8 @@ public final class AnswerText {
                                 + ", 90 % CI " + span(found.bestInterval()) + response(result, found.response())
                                 + (found.isPeakPlaced()
                                         ? "; fitted peak " + Shown.fixed(found.peak(), 1) + " deg, bracketed."
-                                        : "; the pulls do not reach far enough past the peak to state it: by the fit it makes "
+                                        : "; the pulls do not reach far enough past the peak to state it: by the fit"
+                                                + " it makes "
                                                 + nearBest(result) + " more."))
                         .or(() -> answer.capped().map(found -> capped(result, answer, found)))
                         .orElse("not bracketed, so no MBT is stated.");
@@ -182,7 +183,7 @@ public final class AnswerText {
                                 + "; flat top " + lambda(found.flat().low()) + " to "
                                 + lambda(found.flat().high())
                                 + " (within 0.1 %).")
-                        .orElse("not bracketed, so no best lambda is stated.");
+                        .orElse("not bracketed: its peak may lie beyond what ran clean, so no best lambda is stated.");
     }
 
     /** The edges of the mixture: {@code RBT 0.840, LBT 0.900 (0.2 % below the peak)}; empty where they are not known. */
