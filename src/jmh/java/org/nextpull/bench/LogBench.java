@@ -29,14 +29,14 @@ public final class LogBench {
 
     /** For the engine of the log. */
     static final String PLAN = """
-        [timing]
-        start_deg = 20
-        least_deg = 16
-        most_deg = 36
-        [band]
-        from_rpm = 2800
-        to_rpm = 6200
-        """;
+            [timing]
+            start_deg = 20
+            least_deg = 16
+            most_deg = 36
+            [band]
+            from_rpm = 2800
+            to_rpm = 6200
+            """;
 
     private LogBench() {}
 

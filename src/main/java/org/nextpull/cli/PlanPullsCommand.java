@@ -120,16 +120,14 @@ final class PlanPullsCommand implements Callable<Integer> {
             names = "--changes",
             paramLabel = "N",
             description =
-                    "How often each label is changed with the reference, 2 or 3 or more: the order in blocks of fewest"
-                            + " pulls.")
+                    "How often each label is changed with the reference, 2 or 3 or more: the order in blocks of fewest pulls.")
     private Optional<Integer> changes = Optional.empty();
 
     @Option(
             names = "--change-cost",
             paramLabel = "PULLS",
             description =
-                    "What a change-over costs, in pulls, beside the one that flushes: the order in blocks that costs"
-                            + " least.")
+                    "What a change-over costs, in pulls, beside the one that flushes: the order in blocks that costs least.")
     private Optional<Double> changeCost = Optional.empty();
 
     @Option(

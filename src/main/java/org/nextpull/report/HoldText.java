@@ -35,8 +35,7 @@ public final class HoldText {
 
     /** How the next advance at a held speed is found. */
     public static final String HOW =
-            "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps"
-                    + " below.";
+            "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps below.";
 
     /** The speed that comes next, while the engine cools down. */
     public static String afterCoolDown(HoldNow now, double leftS) {

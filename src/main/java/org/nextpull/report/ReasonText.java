@@ -59,8 +59,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
                 "Knock decides, not the peak: this goes as far as its margin permits" + everywhere + ".";
             case EXPLORE -> explore(search.ignition());
             case LOOK_AGAIN ->
-                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it"
-                        + " knocks.";
+                "One knock flag stands alone, so its speed is run again: listen, and close the throttle at once if it knocks.";
             case PROVE -> "Confirm the final " + (isMap ? "map." : "setting.");
         };
         String listen = search.listen() ? " Knock is not measured: listen during this pull, and mark it." : "";
@@ -196,8 +195,7 @@ final class ReasonText implements Reason.Cases<ReasonText.Words> {
 
     private static String duty(Reason.Flow flow) {
         if (flow.duty().isEmpty()) {
-            return " Multiply the injector duty of the last pull by that; do not run where the product passes what"
-                    + " they can give.";
+            return " Multiply the injector duty of the last pull by that; do not run where the product passes what they can give.";
         }
         return flow.isBeyond()
                 ? " DO NOT RUN IT: that passes " + Shown.fixed(100 * flow.most(), 0)

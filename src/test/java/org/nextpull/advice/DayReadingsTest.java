@@ -38,15 +38,15 @@ class DayReadingsTest {
 
     private static SweepPlan plan(String sets) {
         return Pulls.plan("""
-            [band]
-            from_rpm = 3000
-            to_rpm = 6000
-            rows_every_rpm = 500
-            [timing]
-            least_deg = 10
-            most_deg = 40
-            %s
-            """.formatted(sets));
+                [band]
+                from_rpm = 3000
+                to_rpm = 6000
+                rows_every_rpm = 500
+                [timing]
+                least_deg = 10
+                most_deg = 40
+                %s
+                """.formatted(sets));
     }
 
     private static MeasuredPull pull(int number, DoubleUnaryOperator advance, DoubleUnaryOperator torque) {
@@ -151,10 +151,10 @@ class DayReadingsTest {
     @Test
     void aLoneFlagIsLookedAtAgainOnlyWhereThePlanAllowsItAndTwoCleanLooksStrikeIt() {
         SweepPlan allowed = plan("""
-            sets = 'map'
-            [limits]
-            look_again = true
-            """);
+                sets = 'map'
+                [limits]
+                look_again = true
+                """);
         List<MeasuredPull> pulls =
                 new ArrayList<>(List.of(run(1, rising(16)), run(2, rising(18)), knocking(run(3, rising(20)), 4500)));
         Advice refused =

@@ -93,8 +93,7 @@ final class CompareBench {
 
     private static void blocks(int days, PrintStream out) {
         out.println(
-                "| drift | change-overs | runs each | sweeps before | interval holds, % | half width, % | finds 1 %, %"
-                        + " | finds 0.5 %, % |");
+                "| drift | change-overs | runs each | sweeps before | interval holds, % | half width, % | finds 1 %, % | finds 0.5 %, % |");
         out.println("|---|---|---|---|---|---|---|---|");
         for (Drifting drifting : Drifting.values()) {
             for (int changes = 2; changes <= 3; changes++) {
@@ -132,8 +131,7 @@ final class CompareBench {
         PrintStream out = new PrintStream(System.out, true);
         blocks(days, out);
         out.println(
-                "| day | claims where nothing differs, % (least and most of five seeds) | finds 1 %, % | half width, %"
-                        + " |");
+                "| day | claims where nothing differs, % (least and most of five seeds) | finds 1 %, % | half width, % |");
         out.println("|---|---|---|---|");
         for (Case each : Case.values()) {
             List<Double> claims = new ArrayList<>();

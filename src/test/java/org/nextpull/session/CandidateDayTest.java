@@ -34,25 +34,25 @@ class CandidateDayTest {
     private static final double GAIN_PERCENT = 2;
     private static final int MOST_PULLS = 60;
     private static final SweepPlan PLAN = Days.plan("""
-        [[candidate]]
-        label = "pump"
-        fuel = "e10"
-        price_per_l = 2.0
+            [[candidate]]
+            label = "pump"
+            fuel = "e10"
+            price_per_l = 2.0
 
-        [[candidate]]
-        label = "alcohol"
-        fuel = "e85"
-        price_per_l = 1.0
+            [[candidate]]
+            label = "alcohol"
+            fuel = "e85"
+            price_per_l = 1.0
 
-        [band]
-        from_rpm = 3000
-        to_rpm = 5500
+            [band]
+            from_rpm = 3000
+            to_rpm = 5500
 
-        [timing]
-        start_deg = 20
-        least_deg = 10
-        most_deg = 46
-        """);
+            [timing]
+            start_deg = 20
+            least_deg = 10
+            most_deg = 46
+            """);
 
     private final SplittableRandom random = new SplittableRandom(5);
     private final List<ResultTable.Row> rows = new ArrayList<>();
@@ -277,15 +277,15 @@ class CandidateDayTest {
     /** Of a day of one fuel alone. */
     private static Verdict verdict(List<ResultTable.Row> rows) {
         SweepPlan plan = Days.plan("""
-            [band]
-            from_rpm = 3000
-            to_rpm = 5500
+                [band]
+                from_rpm = 3000
+                to_rpm = 5500
 
-            [timing]
-            start_deg = 20
-            least_deg = 10
-            most_deg = 46
-            """);
+                [timing]
+                start_deg = 20
+                least_deg = 10
+                most_deg = 46
+                """);
         return Session.evaluate(SessionInput.of(plan, List.of(), List.of(table(rows))))
                 .verdict()
                 .orElseThrow();

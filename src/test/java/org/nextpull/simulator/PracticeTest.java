@@ -31,25 +31,25 @@ import org.nextpull.unit.UnitSystem;
 
 class PracticeTest {
     private static final String BOTH = """
-        [engine]
-        displacement_l = 1.6
-        cylinders = 4
-        compression_ratio = 10.5
-        [band]
-        from_rpm = 4000
-        to_rpm = 6000
-        rows_every_rpm = 1000
-        [timing]
-        start_deg = 20
-        least_deg = 14
-        most_deg = 36
-        [mixture]
-        start_lambda = 0.86
-        richest_lambda = 0.80
-        leanest_lambda = 0.94
-        [limits]
-        knock_events = 1
-        """;
+            [engine]
+            displacement_l = 1.6
+            cylinders = 4
+            compression_ratio = 10.5
+            [band]
+            from_rpm = 4000
+            to_rpm = 6000
+            rows_every_rpm = 1000
+            [timing]
+            start_deg = 20
+            least_deg = 14
+            most_deg = 36
+            [mixture]
+            start_lambda = 0.86
+            richest_lambda = 0.80
+            leanest_lambda = 0.94
+            [limits]
+            knock_events = 1
+            """;
 
     private static SweepPlan plan(String text) {
         return PlanText.read(text, "plan.toml").value().orElseThrow();
@@ -139,17 +139,17 @@ class PracticeTest {
     @Test
     void theHatchbackOnItsRollerCanBePractisedToo() {
         String roller = BOTH.substring(0, BOTH.indexOf("[timing]")) + """
-            [dyno]
-            kind = "chassis-inertia"
-            torque_at = "wheel"
-            roller_inertia_kg_m2 = 60
-            engine_rev_per_roller_rev = 4.3
-            inertia_in_log = false
-            [mixture]
-            start_lambda = 0.86
-            richest_lambda = 0.80
-            leanest_lambda = 0.94
-            """;
+                [dyno]
+                kind = "chassis-inertia"
+                torque_at = "wheel"
+                roller_inertia_kg_m2 = 60
+                engine_rev_per_roller_rev = 4.3
+                inertia_in_log = false
+                [mixture]
+                start_lambda = 0.86
+                richest_lambda = 0.80
+                leanest_lambda = 0.94
+                """;
         Practice practice = Practice.start(plan(roller), 4).value().orElseThrow();
         practice.pull(practice.advice().setting().orElseThrow());
         assertThat(practice.result().hasPulls()).isTrue();
@@ -157,12 +157,12 @@ class PracticeTest {
     }
 
     private static final String HOLD = BOTH.substring(0, BOTH.indexOf("[mixture]")) + """
-        [pull]
-        kind = "hold"
-        hold_speeds = [4400, 5600]
-        [limits]
-        knock_events = 1
-        """;
+            [pull]
+            kind = "hold"
+            hold_speeds = [4400, 5600]
+            [limits]
+            knock_events = 1
+            """;
 
     private static HoldNow hold(Practice practice) {
         return practice.hold(Optional.empty()).value().orElseThrow();

@@ -22,8 +22,8 @@ public final class PullAdviceText {
                     .append(PullPlan.MOST_PULLS)
                     .append(" pulls A-B-B-A would only tell ")
                     .append(Shown.fixed(advice.resolvedByMost(), 2))
-                    .append(" %. Improve repeatability first: same temperatures, same rate, the setting re-set each"
-                            + " time.")
+                    .append(
+                            " %. Improve repeatability first: same temperatures, same rate, the setting re-set each time.")
                     .toString();
         }
         PullPlan plan = advice.interleaved().get();

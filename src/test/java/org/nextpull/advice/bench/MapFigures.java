@@ -36,9 +36,8 @@ public record MapFigures(List<MapOutcome> days) {
                 .count();
         return String.format(
                 Locale.ROOT,
-                "%.2f / %.0f pulls; left %.3f mean %.3f median %.3f 95th; %.1f %% over 0.5; of margin %.3f 95th; stays"
-                    + " %.3f / %.3f; rows %.1f %%, lambda %.1f %%; past peak %.1f; knocking %.2f, depth %.1f; settled"
-                    + " %d of %d; flat %.1f %%, gain %.1f %%",
+                "%.2f / %.0f pulls; left %.3f mean %.3f median %.3f 95th; %.1f %% over 0.5; of margin %.3f 95th; stays %.3f / %.3f; "
+                        + "rows %.1f %%, lambda %.1f %%; past peak %.1f; knocking %.2f, depth %.1f; settled %d of %d; flat %.1f %%, gain %.1f %%",
                 mean(MapOutcome::pulls),
                 quantile(0.95, MapOutcome::pulls),
                 mean(MapOutcome::left),
