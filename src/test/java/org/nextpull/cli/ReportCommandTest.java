@@ -38,6 +38,21 @@ class ReportCommandTest {
     }
 
     @Test
+    void heldSpeedsAreToldByTheirAdvancesAndNotByWhatNobodyWasAdvised() throws IOException {
+        String plan = "sweep-plans/hillclimb-e10-hold.toml";
+        Run.of("engine", "write", "--plan", plan, "--seed", "5", "--out", path("held.csv"));
+        String sheet =
+                Run.of("report", "--plan", plan, path("held.csv"), "--out", "-").out();
+        String deg = "( [0-9]+\\.[0-9],?)";
+        assertThat(sheet.substring(sheet.indexOf("<h2>How it was found"), sheet.indexOf("<h2>Findings")))
+                .containsPattern("Pulls 1 to [0-9]+: held at 3750 rpm," + deg + "{3,} deg</li>")
+                .containsPattern(": held at 5000 rpm," + deg + "{3,} deg</li>")
+                .containsPattern(": held at 6250 rpm," + deg + "{3,} deg\\. SET map of [0-9.]+ to [0-9.]+ deg</li>")
+                .containsPattern("<li>Pull [0-9]+: DONE\\. Final setting")
+                .doesNotContain("REPEAT");
+    }
+
+    @Test
     void theLogThatWasReadIsNotWrittenOver() throws IOException {
         Path log = Files.copy(Path.of(LOG), folder.resolve("day.csv"));
         Path link = Files.createSymbolicLink(folder.resolve("linked.csv"), log);

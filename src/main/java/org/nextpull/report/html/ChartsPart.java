@@ -51,7 +51,8 @@ final class ChartsPart {
                 .flatMap(Verdict::map)
                 .ifPresent(state -> MapPlot.of(result)
                         .ifPresent(plot ->
-                                figures.add(Section.Figure.of("Spark map", plot, THIRD, alt(state), numbers(state)))));
+                                figures.add(Section.Figure.of("Spark map", plot, THIRD, alt(state), numbers(state))
+                                        .withNumbersInPrint())));
         SpeedPlots.of(result, shown.units())
                 .filter(plot -> alsoOverSpeed)
                 .ifPresent(plot -> figures.add(Section.Figure.of(

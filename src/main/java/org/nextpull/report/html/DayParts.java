@@ -3,6 +3,7 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.OptionalDouble;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -21,6 +22,7 @@ import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
 import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.PullChange;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 
@@ -172,20 +174,19 @@ final class DayParts {
         return Section.of(title).withGrids(grid.isEmpty() ? List.of() : List.of(grid));
     }
 
-    /** How the answer was found: what each pull gave, and what it led to. */
+    /** How the answer was found: what each pull led to, and what the held speeds of a plan were. */
     Section path() {
         List<String> steps = new ArrayList<>();
         List<Replay.Step> all = replay.steps();
         int from = 0;
-        for (int at = 0; at < all.size(); at++) {
-            String said = words.headline(all.get(at).verdict().advice());
-            boolean isLast = at + 1 == all.size()
-                    || !said.equals(words.headline(all.get(at + 1).verdict().advice()));
-            if (isLast) {
+        for (int to = 1; to <= all.size(); to++) {
+            if (to == all.size() || !told(all.get(to)).equals(told(all.get(from)))) {
                 int first = all.get(from).pull().number();
-                int last = all.get(at).pull().number();
-                steps.add((from == at ? "Pull " + first : "Pulls " + first + " to " + last) + ": " + said);
-                from = at + 1;
+                int last = all.get(to - 1).pull().number();
+                boolean isMoreHeld = to < all.size() && heldRpm(all.get(to)).isPresent();
+                steps.add((first == last ? "Pull " + first : "Pulls " + first + " to " + last) + ": "
+                        + stretch(all.subList(from, to), isMoreHeld));
+                from = to;
             }
         }
         return Section.of("How it was found, pull by pull")
@@ -195,6 +196,34 @@ final class DayParts {
                                 : List.of("What each pull led to; the reasons are in the JSON file beside the sheet."
                                         + (replay.pullsSaved() > 0 ? " " + StopText.of(replay) : "")))
                 .withItems(steps.subList(Math.max(0, steps.size() - MOST_ROWS), steps.size()));
+    }
+
+    /** What consecutive pulls have in common: the speed that the plan held, else what they led to. */
+    private String told(Replay.Step step) {
+        OptionalDouble rpm = heldRpm(step);
+        return rpm.isPresent()
+                ? "held at " + Shown.fixed(rpm.getAsDouble(), 0) + " rpm"
+                : words.headline(step.verdict().advice());
+    }
+
+    /** The speed of a plateau that the plan asked for; one that was held of the operator's own accord was advised as any pull is. */
+    private OptionalDouble heldRpm(Replay.Step step) {
+        return result.plan().pull().held().speedsRpm().isEmpty()
+                ? OptionalDouble.empty()
+                : PullChange.heldRpm(step.pull());
+    }
+
+    /** Of a held speed the advances in their order, and what it led to unless the plan had another speed to hold. */
+    private String stretch(List<Replay.Step> steps, boolean isMoreHeld) {
+        Replay.Step last = steps.get(steps.size() - 1);
+        if (heldRpm(last).isEmpty()) {
+            return told(last);
+        }
+        String advances = steps.stream()
+                .map(step -> PullColumn.ADVANCE.cell(step.pull(), shown))
+                .collect(Collectors.joining(", "));
+        return told(last) + ", " + advances + " deg"
+                + (isMoreHeld ? "" : ". " + words.headline(last.verdict().advice()));
     }
 
     /** What the operator changed by hand. */

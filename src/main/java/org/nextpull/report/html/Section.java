@@ -44,8 +44,9 @@ record Section(
      * @param width width in CSS pixels
      * @param height height in CSS pixels
      * @param numbers its numbers
+     * @param arePrinted whether they stand in print as well, as no other table has them
      */
-    record Figure(String title, String source, String alt, int width, int height, Grid numbers) {
+    record Figure(String title, String source, String alt, int width, int height, Grid numbers, boolean arePrinted) {
         /** Of charts of which two stand side by side. */
         static final ChartSize HALF = new ChartSize(430, 335, 2);
 
@@ -58,7 +59,12 @@ record Section(
                     alt,
                     size.width(),
                     size.height(),
-                    numbers);
+                    numbers,
+                    false);
+        }
+
+        Figure withNumbersInPrint() {
+            return new Figure(title, source, alt, width, height, numbers, true);
         }
 
         boolean isHalf() {

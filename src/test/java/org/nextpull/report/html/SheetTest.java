@@ -104,6 +104,7 @@ class SheetTest {
                 Sheet.of(Replay.of(SampleDays.input("hillclimb-e10-map")), new Shown(UnitSystem.METRIC), HEADING);
         assertThat(all("alt=\"([^\"]*)\"", sheet))
                 .anySatisfy(words -> assertThat(words).contains("spark advance over speed, 14 speeds"));
+        assertThat(sheet).containsPattern("<div class=\"numbers\">\\s*<table>\\s*<caption>Spark map by speed");
         assertThat(sheet.replaceAll("<[^>]*>|\\s+", " ").replaceAll(" +", " "))
                 .contains("rpm best from to peak run knock limit decided by")
                 .containsPattern(" 3500 [0-9.]+ [0-9.]+ [0-9.]+ [0-9.]+ [0-9.]+ peak 3750 ");
