@@ -2,8 +2,13 @@ package org.nextpull.cli;
 
 import java.util.Locale;
 import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
 import java.util.OptionalDouble;
+import org.nextpull.report.CandidateWords;
 import org.nextpull.report.Shown;
+import org.nextpull.session.CandidateDay;
+import org.nextpull.session.SessionResult;
 import org.nextpull.simulator.Debrief;
 import org.nextpull.unit.Quantity;
 
@@ -15,19 +20,35 @@ final class DebriefText {
         this.shown = shown;
     }
 
-    /** The truth of what is left in the engine, and of each candidate beside the first. */
-    String text(Debrief debrief, Map<String, Debrief> candidates) {
+    /** The truth of what is left in the engine, and of each candidate beside the first, with what the day found of it. */
+    String text(Debrief debrief, Map<String, Debrief> candidates, SessionResult result) {
         StringBuilder text = new StringBuilder(text(debrief));
-        OptionalDouble first = OptionalDouble.empty();
-        for (Map.Entry<String, Debrief> candidate : candidates.entrySet()) {
-            Debrief.TrueBest truth = candidate.getValue().truth();
-            first = first.isPresent() ? first : OptionalDouble.of(truth.torqueNm());
-            text.append("True best of \"" + candidate.getKey() + "\": MBT "
-                    + Shown.fixed(truth.timing().goodDeg(), 1) + " deg, lambda " + Shown.fixed(truth.lambda(), 3) + ", "
-                    + shown.value(Quantity.TORQUE, truth.torqueNm())
-                    + gain(truth.torqueNm() / first.getAsDouble() - 1) + ".\n");
-        }
+        result.candidates().ifPresent(day -> {
+            CandidateWords words = new CandidateWords(day, result.plan().goal().response(), shown);
+            OptionalDouble first = OptionalDouble.empty();
+            for (CandidateDay.State state : day.candidates()) {
+                Debrief own = Objects.requireNonNull(candidates.get(state.plan().label()));
+                double torqueNm = own.truth().torqueNm();
+                first = first.isPresent() ? first : OptionalDouble.of(torqueNm);
+                text.append("True best of \"" + state.plan().label() + "\": MBT "
+                                + Shown.fixed(own.truth().timing().goodDeg(), 1) + " deg, lambda "
+                                + Shown.fixed(own.truth().lambda(), 3) + ", "
+                                + shown.value(Quantity.TORQUE, torqueNm)
+                                + gain(torqueNm / first.getAsDouble() - 1) + ".\n")
+                        .append(found(own, words.gain(state)));
+            }
+        });
         return text.toString();
+    }
+
+    /** What the sweep of a candidate found, and what the decision runs said of it. */
+    private static String found(Debrief own, Optional<String> gain) {
+        return own.left()
+                .map(left -> "  found: " + gain.map(told -> told + ", ").orElse("")
+                        + Shown.fixed(left.advanceDeg(), 1) + " deg, lambda " + Shown.fixed(left.lambda(), 3)
+                        + ", where "
+                        + Shown.fixed(own.torqueLeftPercent().orElse(0), 2) + " % of its torque is left.\n")
+                .orElse("  found: no setting of its own.\n");
     }
 
     private static String gain(double share) {

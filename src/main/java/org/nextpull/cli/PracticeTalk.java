@@ -83,7 +83,7 @@ final class PracticeTalk implements LiveTyped.Reply {
         if (!debriefed) {
             debriefed = true;
             out.println();
-            out.print(new DebriefText(shown).text(practice.debrief(), practice.debriefs()));
+            out.print(new DebriefText(shown).text(practice.debrief(), practice.debriefs(), practice.result()));
         }
     }
 

@@ -88,12 +88,18 @@ public final class CandidateWords {
                 .flatMap(told -> told.groups(told.deciding()));
     }
 
+    /** Its gain over the reference in the decision runs, with 95 % limits; empty for that, and before there are two runs of each. */
+    public Optional<String> gain(CandidateDay.State state) {
+        return day.gain(state, response)
+                .map(Comparison::difference)
+                .map(gain -> CompareWords.signed(gain.percent()) + " % (95 % CI "
+                        + CompareWords.interval(gain.interval()) + ") over " + quoted(day.reference()));
+    }
+
     private String best(CandidateDay.State state) {
-        Comparison.Difference gain = day.gain(state, response).orElseThrow().difference();
         return quoted(state.plan())
                 + state.plan().fuel().map(fuel -> " (" + fuel + ")").orElse("")
-                + ": " + CompareWords.signed(gain.percent()) + " % (95 % CI " + CompareWords.interval(gain.interval())
-                + ") over " + quoted(day.reference())
+                + ": " + gain(state).orElseThrow()
                 + state.chosen()
                         .map(own -> ", at " + AdviceText.setting(own.setting()))
                         .orElse("") + ".";

@@ -1,12 +1,14 @@
 package org.nextpull.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -210,11 +212,19 @@ class EngineCommandTest {
                 label = "alcohol"
                 fuel = "e85"
                 """);
-        Run said = Run.typing("\n".repeat(12) + "end\n", "engine", "practise", "--plan", plan, "--seed", "5");
+        Run early = Run.typing("\n\nend\n", "engine", "practise", "--plan", plan, "--seed", "5");
+        assertThat(early.out())
+                .containsPattern("True best of \"pump\": .*\n {2}found: [0-9.]+ deg, lambda [0-9.]+, where ")
+                .containsPattern("True best of \"alcohol\": .*\n {2}found: no setting of its own\\.\n");
+        Run said = Run.typing("\n".repeat(60), "engine", "practise", "--plan", plan, "--seed", "5");
         assertThat(said.out())
                 .contains("CHANGE OVER to \"alcohol\"", "drain, flush, prime")
                 .containsPattern("True best of \"pump\": MBT [0-9.]+ deg, lambda [0-9.]+, [0-9.]+ N·m\\.")
-                .containsPattern("True best of \"alcohol\": .* N·m, [+-][0-9.]+ %\\.");
+                .containsPattern(
+                        "True best of \"alcohol\": .* N·m, [+-][0-9.]+ %\\."
+                                + "\n {2}found: [+-][0-9.]+ % \\(95 % CI [+-][0-9.]+ to [+-][0-9.]+\\) over \"pump\", [0-9.]+ deg");
+        double gain = number(said.out(), "\n {2}found: ([+-][0-9.]+) % ");
+        assertThat(gain).isCloseTo(number(said.out(), "\"alcohol\": MBT .* N·m, ([+-][0-9.]+) %"), within(1.0));
     }
 
     @Test
@@ -237,5 +247,14 @@ class EngineCommandTest {
                 .orElseThrow();
         double percent = Double.parseDouble(left.replaceAll(".*: ([0-9.]+) % of torque is left.*", "$1"));
         assertThat(percent).isLessThan(0.8);
+    }
+
+    private static double number(String text, String pattern) {
+        return Pattern.compile(pattern)
+                .matcher(text)
+                .results()
+                .mapToDouble(found -> Double.parseDouble(found.group(1)))
+                .findFirst()
+                .orElseThrow();
     }
 }
