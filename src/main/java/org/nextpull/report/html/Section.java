@@ -155,6 +155,18 @@ record Section(
                     .toList();
         }
 
+        /** The rows, each cell on the side of its column, so that a dash stands below its words. */
+        List<Line> lines() {
+            List<Cell> heads = heads();
+            return rows.stream()
+                    .map(row -> new Line(IntStream.range(0, heads.size())
+                            .mapToObj(column -> new Cell(
+                                    row.cells().get(column).text(),
+                                    heads.get(column).side()))
+                            .toList()))
+                    .toList();
+        }
+
         private String side(int column) {
             return rows.stream()
                             .map(row -> row.cells().get(column))

@@ -121,6 +121,16 @@ class SheetTest {
     }
 
     @Test
+    void aDashStandsOnTheSideOfItsColumn() {
+        Section.Grid grid =
+                Section.Grid.of("", "heard", "gain").row("3199 rpm", "+4.08").row("-", "-");
+        assertThat(grid.lines())
+                .allSatisfy(row -> assertThat(row.cells())
+                        .extracting(Section.Grid.Cell::side)
+                        .containsExactly("w", "n"));
+    }
+
+    @Test
     void ofAnArchiveTheNewestPullsAreListedAndWhereTheOthersAreIsSaid() throws IOException {
         String sheet = Sheet.of(Days.ofMany(folder, 302), new Shown(UnitSystem.METRIC));
         String pulls = sheet.substring(sheet.indexOf("<h2>Pulls"), sheet.indexOf("<h2>Conditions"));
