@@ -29,12 +29,12 @@ public final class SpeedPlots {
         MeasuredPull.Curve first = used.get(0);
         MeasuredPull.Curve last = used.get(used.size() - 1);
         MeasuredPull.Curve best = best(result, used).orElse(first);
-        add(lines, "first", first, List.of(torque, power));
+        add(lines, named("first", first, used), first, List.of(torque, power));
         if (!isSame(best, first)) {
-            add(lines, "best", best, List.of(torque, power));
+            add(lines, named("best", best, used), best, List.of(torque, power));
         }
         if (!isSame(last, first) && !isSame(last, best)) {
-            add(lines, "last", last, List.of(torque, power));
+            add(lines, named("last", last, used), last, List.of(torque, power));
         }
         return Optional.of(
                 new SpeedPlot("torque, corrected, " + torque.sign(), "power, corrected, " + power.sign(), lines));
@@ -45,10 +45,11 @@ public final class SpeedPlots {
         Unit torque = units.torque();
         Unit power = units.power();
         List<SpeedPlot.Line> lines = new ArrayList<>();
-        for (MeasuredPull.Curve one : used(result)) {
+        List<MeasuredPull.Curve> used = used(result);
+        for (MeasuredPull.Curve one : used) {
             if (one.pull().number() == before || one.pull().number() == after) {
                 boolean isBefore = one.pull().number() == before;
-                add(lines, isBefore ? "before" : "after", one, List.of(torque, power));
+                add(lines, named(isBefore ? "before" : "after", one, used), one, List.of(torque, power));
             }
         }
         return lines.size() == 2
@@ -83,10 +84,30 @@ public final class SpeedPlots {
                         result.plan().band().map(Band::speeds)));
     }
 
+    /** Those that count, without plateaus once there is a pull over the band: torque at one held speed is not that of the band. */
     private static List<MeasuredPull.Curve> used(SessionResult result) {
-        return result.measured().stream()
+        List<MeasuredPull.Curve> used = result.measured().stream()
                 .filter(one -> one.pull().isUsed() && one.hasCurve())
                 .toList();
+        List<MeasuredPull.Curve> overBand =
+                used.stream().filter(one -> !one.pull().isHeld()).toList();
+        return overBand.isEmpty() ? used : overBand;
+    }
+
+    /** A pull with what it is here and, on a day of several labels, its own. */
+    private static String named(String role, MeasuredPull.Curve one, List<MeasuredPull.Curve> used) {
+        boolean isOneOfSeveral = used.stream()
+                        .map(other -> other.pull().setting().label())
+                        .distinct()
+                        .count()
+                > 1;
+        return role + ", pull " + one.pull().number()
+                + one.pull()
+                        .setting()
+                        .label()
+                        .filter(label -> isOneOfSeveral)
+                        .map(label -> " (" + label + ")")
+                        .orElse("");
     }
 
     private static List<Point> torque(List<CurvePoint> points, Unit unit) {
@@ -131,14 +152,13 @@ public final class SpeedPlots {
                 .orElse(List.of());
     }
 
-    private static void add(List<SpeedPlot.Line> lines, String role, MeasuredPull.Curve one, List<Unit> units) {
+    private static void add(List<SpeedPlot.Line> lines, String name, MeasuredPull.Curve one, List<Unit> units) {
         CorrectedCurve curve = one.curve().orElseThrow();
         List<CurvePoint> points = curve.points();
         List<Point> power = points.stream()
                 .map(point ->
                         new Point(point.rpm(), units.get(1).fromSi(point.power().watts())))
                 .toList();
-        lines.add(new SpeedPlot.Line(
-                role + ", pull " + one.pull().number(), torque(points, units.get(0)), power, peaks(one, units)));
+        lines.add(new SpeedPlot.Line(name, torque(points, units.get(0)), power, peaks(one, units)));
     }
 }

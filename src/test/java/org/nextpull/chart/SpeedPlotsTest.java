@@ -24,4 +24,14 @@ class SpeedPlotsTest {
         assertThat(day.pulls().stream().filter(day::isClean))
                 .anyMatch(other -> other.setting().advance().orElseThrow().deg() > 19);
     }
+
+    @Test
+    void onADayOfSeveralLabelsEachPullIsNamedWithItsOwn() {
+        SpeedPlot several = SpeedPlots.of(Session.evaluate(SampleDays.input("hillclimb-manifold")), UnitSystem.METRIC)
+                .orElseThrow();
+        assertThat(several.lines())
+                .extracting(SpeedPlot.Line::name)
+                .hasSizeGreaterThan(1)
+                .allMatch(name -> name.matches("(first|best|last), pull [0-9]+ \\([a-z -]+\\)"));
+    }
 }

@@ -17,6 +17,8 @@ import org.nextpull.advice.ChosenBy;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.advice.Reason;
 import org.nextpull.channel.EngineSetting;
+import org.nextpull.chart.SpeedPlot;
+import org.nextpull.chart.SpeedPlots;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.plan.SweepPlan;
@@ -214,6 +216,13 @@ class PracticeTest {
                 .as("torque at one held speed is not that of the band")
                 .contains("Spark map by speed")
                 .doesNotContain("first setting");
+        assertThat(SpeedPlots.of(practice.result(), UnitSystem.METRIC)
+                        .orElseThrow()
+                        .lines())
+                .as("nor is it drawn beside pulls over the band")
+                .extracting(SpeedPlot.Line::name)
+                .first()
+                .isEqualTo("first, pull " + (plateaus + 1));
     }
 
     @Test
