@@ -26,7 +26,11 @@ public record MapFigures(List<MapOutcome> days) {
 
     /** Share of days that leave over half a percent. */
     public double much() {
-        return mean(day -> day.left() > TorqueLeft.MUCH_PERCENT ? 1 : 0);
+        return much(MapOutcome::left);
+    }
+
+    private double much(ToDoubleFunction<MapOutcome> left) {
+        return mean(day -> left.applyAsDouble(day) > TorqueLeft.MUCH_PERCENT ? 1 : 0);
     }
 
     @Override
@@ -36,7 +40,7 @@ public record MapFigures(List<MapOutcome> days) {
                 .count();
         return String.format(
                 Locale.ROOT,
-                "%.2f / %.0f pulls; left %.3f mean %.3f median %.3f 95th; %.1f %% over 0.5; of margin %.3f 95th; stays %.3f / %.3f; "
+                "%.2f / %.0f pulls; left %.3f mean %.3f median %.3f 95th; %.1f %% over 0.5; of margin %.3f 95th, %.1f %% over; stays %.3f / %.3f; "
                         + "rows %.1f %%, lambda %.1f %%; past peak %.1f; knocking %.2f, depth %.1f; settled %d of %d; flat %.1f %%, gain %.1f %%",
                 mean(MapOutcome::pulls),
                 quantile(0.95, MapOutcome::pulls),
@@ -45,6 +49,7 @@ public record MapFigures(List<MapOutcome> days) {
                 quantile(0.95, MapOutcome::left),
                 100 * much(),
                 quantile(0.95, MapOutcome::leftOfMargin),
+                100 * much(MapOutcome::leftOfMargin),
                 mean(MapOutcome::leftByLeave),
                 quantile(0.95, MapOutcome::leftByLeave),
                 100 * mean(MapOutcome::rowsCovered),
