@@ -7,6 +7,9 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import org.nextpull.advice.HoldNow;
 import org.nextpull.alarm.Counsel;
+import org.nextpull.plan.SweepPlan;
+import org.nextpull.response.MeasuredPull;
+import org.nextpull.session.PullChange;
 
 /** What to do now at a held speed whose spark is set while the engine runs: as a sentence, and in large print. */
 public final class HoldText {
@@ -36,6 +39,14 @@ public final class HoldText {
     /** How the next advance at a held speed is found. */
     public static final String HOW =
             "At each held speed the advance goes up by the plan's step until torque falls, then back into the two gaps below.";
+
+    /** At which speed the plan had a plateau held; empty for another pull, and of a plan that names no speeds. */
+    public static Optional<String> held(MeasuredPull pull, SweepPlan plan) {
+        OptionalDouble rpm = PullChange.heldRpm(pull);
+        return plan.pull().held().speedsRpm().isEmpty() || rpm.isEmpty()
+                ? Optional.empty()
+                : Optional.of("held at " + Shown.fixed(rpm.getAsDouble(), 0) + " rpm");
+    }
 
     /** The speed that comes next, while the engine cools down. */
     public static String afterCoolDown(HoldNow now, double leftS) {

@@ -50,6 +50,10 @@ class ReportCommandTest {
                 .containsPattern(": held at 6250 rpm," + deg + "{3,} deg\\. SET map of [0-9.]+ to [0-9.]+ deg</li>")
                 .containsPattern("<li>Pull [0-9]+: DONE\\. Final setting")
                 .doesNotContain("REPEAT");
+        assertThat(Run.of("replay", "--plan", plan, path("held.csv")).out())
+                .containsPattern("used +- +held at 3750 rpm\n.*as above\n")
+                .containsPattern("held at 6250 rpm\\. SET map of ")
+                .doesNotContain("REPEAT");
     }
 
     @Test

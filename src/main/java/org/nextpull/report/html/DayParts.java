@@ -3,7 +3,7 @@ package org.nextpull.report.html;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.TreeSet;
 import java.util.stream.Collectors;
@@ -17,12 +17,12 @@ import org.nextpull.report.AnswerText;
 import org.nextpull.report.CandidateWords;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.MapText;
 import org.nextpull.report.PullColumn;
 import org.nextpull.report.Shown;
 import org.nextpull.report.StopText;
 import org.nextpull.response.MeasuredPull;
-import org.nextpull.session.PullChange;
 import org.nextpull.session.Replay;
 import org.nextpull.session.SessionResult;
 
@@ -183,7 +183,7 @@ final class DayParts {
             if (to == all.size() || !told(all.get(to)).equals(told(all.get(from)))) {
                 int first = all.get(from).pull().number();
                 int last = all.get(to - 1).pull().number();
-                boolean isMoreHeld = to < all.size() && heldRpm(all.get(to)).isPresent();
+                boolean isMoreHeld = to < all.size() && held(all.get(to)).isPresent();
                 steps.add((first == last ? "Pull " + first : "Pulls " + first + " to " + last) + ": "
                         + stretch(all.subList(from, to), isMoreHeld));
                 from = to;
@@ -200,23 +200,17 @@ final class DayParts {
 
     /** What consecutive pulls have in common: the speed that the plan held, else what they led to. */
     private String told(Replay.Step step) {
-        OptionalDouble rpm = heldRpm(step);
-        return rpm.isPresent()
-                ? "held at " + Shown.fixed(rpm.getAsDouble(), 0) + " rpm"
-                : words.headline(step.verdict().advice());
+        return held(step).orElseGet(() -> words.headline(step.verdict().advice()));
     }
 
-    /** The speed of a plateau that the plan asked for; one that was held of the operator's own accord was advised as any pull is. */
-    private OptionalDouble heldRpm(Replay.Step step) {
-        return result.plan().pull().held().speedsRpm().isEmpty()
-                ? OptionalDouble.empty()
-                : PullChange.heldRpm(step.pull());
+    private Optional<String> held(Replay.Step step) {
+        return HoldText.held(step.pull(), result.plan());
     }
 
     /** Of a held speed the advances in their order, and what it led to unless the plan had another speed to hold. */
     private String stretch(List<Replay.Step> steps, boolean isMoreHeld) {
         Replay.Step last = steps.get(steps.size() - 1);
-        if (heldRpm(last).isEmpty()) {
+        if (held(last).isEmpty()) {
             return told(last);
         }
         String advances = steps.stream()

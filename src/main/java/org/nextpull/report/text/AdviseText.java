@@ -14,6 +14,7 @@ import org.nextpull.report.AdviceText;
 import org.nextpull.report.AnswerText;
 import org.nextpull.report.FindingLines;
 import org.nextpull.report.FindingText;
+import org.nextpull.report.HoldText;
 import org.nextpull.report.KnockText;
 import org.nextpull.report.MapText;
 import org.nextpull.report.NextStepText;
@@ -211,15 +212,23 @@ public final class AdviseText {
                 + alarms(step) + next(step.verdict()) + "\n";
     }
 
-    /** What each pull read, and what was said after it unless that had been said before. */
+    /** What each pull read, and what was said after it unless that had been said before; of the plan's held speeds which it was. */
     private String steps(Replay replay) {
         List<PullColumn> columns = PullColumn.telling(STEPS, replay.whole().pulls(), shown);
         TextTable table = new TextTable(
                 Stream.concat(columns.stream().map(column -> column.heading(shown)), Stream.of("on first", "then"))
                         .toArray(String[]::new));
         String before = "";
-        for (Replay.Step step : replay.steps()) {
-            String said = words.headline(step.verdict().advice());
+        List<Replay.Step> all = replay.steps();
+        for (int at = 0; at < all.size(); at++) {
+            Replay.Step step = all.get(at);
+            boolean isMoreHeld = at + 1 < all.size()
+                    && HoldText.held(all.get(at + 1).pull(), replay.whole().plan())
+                            .isPresent();
+            String next = words.headline(step.verdict().advice());
+            String said = HoldText.held(step.pull(), replay.whole().plan())
+                    .map(held -> isMoreHeld ? held : held + ". " + next)
+                    .orElse(next);
             String change = PullChange.of(replay.whole(), step.pull())
                     .baseline()
                     .map(first -> String.format(Locale.ROOT, "%+.1f %%", first.percent()))
