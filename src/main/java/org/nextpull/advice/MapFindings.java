@@ -21,6 +21,9 @@ final class MapFindings {
     /** Fewer pulls at one number may have been meant. */
     private static final int LEAST_STUCK = 2;
 
+    /** An advance that is logged so near to what was set is that; common practice, no source. */
+    private static final double NEAR_DEG = 0.25;
+
     /** An engine runs this far beside the plan only where a log counts otherwise. */
     private static final double FAR_DEG = 10;
 
@@ -68,13 +71,23 @@ final class MapFindings {
         while (first > 0 && isOneNumber(swept.subList(first - 1, swept.size()))) {
             first--;
         }
-        return first == 0 || swept.size() - first < LEAST_STUCK || isOneNumber(swept.subList(first - 1, first))
-                ? Optional.empty()
-                : Optional.of(Finding.error(
-                        FindingCode.MAP_ADVANCE_STICKS,
-                        Place.ofPull(swept.get(first).number()),
-                        Detail.of("deg", logged(swept.get(first)).get(0)),
-                        Detail.of("last", swept.get(swept.size() - 1).number())));
+        if (first == 0
+                || swept.size() - first < LEAST_STUCK
+                || isOneNumber(swept.subList(first - 1, first))
+                || isEndOfPlan(logged(swept.get(first)).get(0))) {
+            return Optional.empty();
+        }
+        return Optional.of(Finding.error(
+                FindingCode.MAP_ADVANCE_STICKS,
+                Place.ofPull(swept.get(first).number()),
+                Detail.of("deg", logged(swept.get(first)).get(0)),
+                Detail.of("last", swept.get(swept.size() - 1).number())));
+    }
+
+    /** A map that has come to an end of the plan everywhere is one number by intent. */
+    private boolean isEndOfPlan(double deg) {
+        return Math.abs(deg - maps.plan().leastDeg()) < NEAR_DEG
+                || Math.abs(deg - maps.plan().mostDeg()) < NEAR_DEG;
     }
 
     private boolean isOneNumber(List<MeasuredPull> pulls) {

@@ -206,6 +206,9 @@ class DayReadingsTest {
                 .as("flat maps that differ were set")
                 .isEmpty();
         assertThat(Advisor.hindrance(day(PLAN, first, run(2, rpm -> 18)))).isEmpty();
+        assertThat(Advisor.hindrance(day(PLAN, first, run(2, rpm -> 40), run(3, rpm -> 40))))
+                .as("the most that the plan allows at every speed")
+                .isEmpty();
     }
 
     @Test
