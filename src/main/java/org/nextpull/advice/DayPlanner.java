@@ -66,6 +66,10 @@ public final class DayPlanner {
         private final Optional<Lambda> lambda;
         private final PlannerView view;
         private final Judged peak;
+        /** The least advance at each speed that is near enough to its best, whatever may be run next; the best where nothing may be given away. */
+        private final double[] wantedLeast;
+        /** The same as it may be run next: what stays in the engine. */
+        private final Judged least;
 
         Turn(DayEvidence evidence) {
             this.evidence = evidence;
@@ -84,6 +88,9 @@ public final class DayPlanner {
             view = new PlannerView(day, lambda);
             SparkMap map = view.allowed(view.best);
             peak = new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
+            double nearBest = rules.ending().nearBestPercent();
+            wantedLeast = nearBest == 0 ? view.best : view.aim.leastWithin(nearBest);
+            least = leastMap();
         }
 
         private StepLimit.RowLevels levels(double[] rows) {
@@ -119,7 +126,7 @@ public final class DayPlanner {
                 return stop(PlannerDecision.StopReason.BUDGET, proven);
             }
             if (count >= LEAST_FOR_PROOF && isSettled) {
-                return pull(leastMap(), PlannerDecision.Purpose.PROVE, proven);
+                return pull(least, PlannerDecision.Purpose.PROVE, proven);
             }
             PlannerDecision next = search(proven);
             return hasNoGain(next, proven) ? end(proven) : next;
@@ -152,28 +159,20 @@ public final class DayPlanner {
 
         /** What stays in the engine: at each speed the least advance that is near enough to its best. */
         private Judged leastMap() {
-            double nearBest = rules.ending().nearBestPercent();
-            if (nearBest == 0) {
+            if (rules.ending().nearBestPercent() == 0) {
                 return peak;
             }
-            double[] least = wantedLeast();
-            for (int r = 0; r < least.length; r++) {
-                least[r] = Math.min(least[r], peak.map.degAt(view.rows[r]));
+            double[] deg = wantedLeast.clone();
+            for (int r = 0; r < deg.length; r++) {
+                deg[r] = Math.min(deg[r], peak.map.degAt(view.rows[r]));
             }
-            SparkMap map = view.allowed(least);
+            SparkMap map = view.allowed(deg);
             return new Judged(map, lambda, view.aim.left(map.degAt(view.rows)));
-        }
-
-        /** The same as it is wanted, whatever may be run next; the best where nothing may be given away. */
-        private double[] wantedLeast() {
-            double nearBest = rules.ending().nearBestPercent();
-            return nearBest == 0 ? view.best : view.aim.leastWithin(nearBest);
         }
 
         /** The best of the settings that were run clean and that nothing forbids now. */
         private Optional<Judged> proven() {
             List<Judged> found = new ArrayList<>();
-            Judged least = leastMap();
             for (TriedPull pull : day.pulls()) {
                 PlannerView there = pull.lambda().isPresent() && rules.mixture().isPresent()
                         ? new PlannerView(day, pull.lambda())
@@ -265,7 +264,7 @@ public final class DayPlanner {
             boolean isNearlyKnown =
                     peak.left.chanceOfMuch() <= NEARLY_KNOWN * rules.ending().chanceOfMuch();
             return rules.ending().nearBestPercent() > 0 && isNearlyKnown && proven.isEmpty()
-                    ? leastMap().map()
+                    ? least.map()
                     : view.shifted(-BELOW_DEG);
         }
 
@@ -287,7 +286,7 @@ public final class DayPlanner {
         /** Nothing more to gain: the map that stays is proven first, if it was not run yet. */
         private PlannerDecision end(Optional<Judged> proven) {
             if (proven.isEmpty()) {
-                return pull(leastMap(), PlannerDecision.Purpose.PROVE, proven);
+                return pull(least, PlannerDecision.Purpose.PROVE, proven);
             }
             boolean isCapped = mixture.isHeldRich();
             boolean byPlan = true;
@@ -324,7 +323,6 @@ public final class DayPlanner {
         }
 
         private PlannerDecision.Answer answer(Optional<Judged> proven) {
-            Judged least = leastMap();
             return new PlannerDecision.Answer(
                     peak.setting(),
                     peak.left,
@@ -334,18 +332,17 @@ public final class DayPlanner {
                     proven.map(Judged::left),
                     view.caps,
                     decidedBy(),
-                    view.pullsTo(wantedLeast()));
+                    view.pullsTo(wantedLeast));
         }
 
         /** What decides each row: where what stays is within reach, a step that ends below the peak is no limit. */
         private List<ChosenBy> decidedBy() {
             List<ChosenBy> by = new ArrayList<>();
-            double[] least = wantedLeast();
-            SparkMap stays = leastMap().map;
+            SparkMap stays = least.map;
             for (int r = 0; r < view.rows.length; r++) {
                 ChosenBy row = view.decidedBy(peak.map, r);
                 boolean isWithinReach = row == ChosenBy.HIGHEST_TRIED
-                        && least[r]
+                        && wantedLeast[r]
                                 <= stays.degAt(view.rows[r]) + 2 * rules.spark().resolutionDeg();
                 by.add(isWithinReach ? ChosenBy.PEAK : row);
             }

@@ -24,18 +24,6 @@ public record HoldNow(
         OptionalDouble leftS,
         int plateaus,
         Optional<OtherAdvance> other) {
-    /** What to do where the log shows what was asked for. */
-    public HoldNow(
-            Step step,
-            int number,
-            int count,
-            double rpm,
-            OptionalDouble advanceDeg,
-            OptionalDouble leftS,
-            int plateaus) {
-        this(step, number, count, rpm, advanceDeg, leftS, plateaus, Optional.empty());
-    }
-
     /** The same with another rest of the time at load. */
     public HoldNow withLeftS(OptionalDouble seconds) {
         return new HoldNow(step, number, count, rpm, advanceDeg, seconds, plateaus, other);

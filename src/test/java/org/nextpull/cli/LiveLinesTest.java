@@ -44,7 +44,8 @@ class LiveLinesTest {
 
     private static LiveState hold(HoldNow.Step step, double deg, double leftS) {
         return LiveMoments.holding(
-                new HoldNow(step, 1, 3, 3750, OptionalDouble.of(deg), OptionalDouble.of(leftS), 1), true);
+                new HoldNow(step, 1, 3, 3750, OptionalDouble.of(deg), OptionalDouble.of(leftS), 1, Optional.empty()),
+                true);
     }
 
     private static List<JsonNode> of(String event, List<JsonNode> lines) {

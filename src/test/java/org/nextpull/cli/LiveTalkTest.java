@@ -59,7 +59,9 @@ class LiveTalkTest {
 
     private static LiveState hold(HoldNow.Step step, int number) {
         return LiveMoments.holding(
-                new HoldNow(step, number, 3, 3750, OptionalDouble.of(18.5), OptionalDouble.empty(), 0), false);
+                new HoldNow(
+                        step, number, 3, 3750, OptionalDouble.of(18.5), OptionalDouble.empty(), 0, Optional.empty()),
+                false);
     }
 
     @Test

@@ -9,7 +9,7 @@ import org.nextpull.advice.HoldNow;
 
 class HoldTextTest {
     private static HoldNow now(HoldNow.Step step) {
-        return new HoldNow(step, 2, 3, 5000, OptionalDouble.of(21), OptionalDouble.of(41.9), 5);
+        return new HoldNow(step, 2, 3, 5000, OptionalDouble.of(21), OptionalDouble.of(41.9), 5, Optional.empty());
     }
 
     @Test

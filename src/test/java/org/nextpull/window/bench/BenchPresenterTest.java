@@ -179,15 +179,23 @@ class BenchPresenterTest {
 
     @Test
     void aHeldSpeedThatIsGuidedComesFirst() {
-        HoldNow set = new HoldNow(HoldNow.Step.SET, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(31.4), 1);
+        HoldNow set = new HoldNow(
+                HoldNow.Step.SET, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(31.4), 1, Optional.empty());
         BenchPage page = new BenchPresenter(UnitSystem.METRIC).page(LiveMoments.moment(LiveMoments.holding(set, true)));
         assertThat(page.lead().spoken())
                 .startsWith("Set, spark advance 22.5 deg, held speed 3750 rpm. Set 22.5 deg at 3750 rpm. 31 s left");
         assertThat(page.pull().orElseThrow().figures().get(0).figure())
                 .isEqualTo(new NextStep.Figure("22.5", "deg", "spark advance: set", "31 s left at load"));
         assertThat(page.pull().orElseThrow().figures().get(1).figure().change()).isEqualTo("hold 3750");
-        HoldNow done =
-                new HoldNow(HoldNow.Step.CLOSE_DONE, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(9), 6);
+        HoldNow done = new HoldNow(
+                HoldNow.Step.CLOSE_DONE,
+                1,
+                3,
+                3750,
+                OptionalDouble.of(22.5),
+                OptionalDouble.of(9),
+                6,
+                Optional.empty());
         BenchPage closing =
                 new BenchPresenter(UnitSystem.METRIC).page(LiveMoments.moment(LiveMoments.holding(done, true)));
         assertThat(closing.lead().word()).isEqualTo("close throttle");

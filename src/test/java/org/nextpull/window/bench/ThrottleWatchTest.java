@@ -2,6 +2,7 @@ package org.nextpull.window.bench;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 import org.nextpull.advice.HoldNow;
@@ -66,6 +67,6 @@ class ThrottleWatchTest {
     }
 
     private static HoldNow hold(HoldNow.Step step) {
-        return new HoldNow(step, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(0), 4);
+        return new HoldNow(step, 1, 3, 3750, OptionalDouble.of(22.5), OptionalDouble.of(0), 4, Optional.empty());
     }
 }
