@@ -20,6 +20,7 @@ import org.nextpull.unit.Quantity;
  */
 record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn> mapped) {
     private static final List<Role> WANTED = List.of(
+            Role.TIME,
             Role.ENGINE_SPEED,
             Role.TORQUE,
             Role.ADVANCE,
@@ -40,7 +41,7 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
     private static final int LEAST_POINTS = 3;
 
     /** Channels whose values have a size or a course of their own, which hardly another channel of a log has. */
-    private static final Set<Role> OWN_SIZE = Set.of(Role.ENGINE_SPEED, Role.LAMBDA, Role.KNOCK_EVENTS);
+    private static final Set<Role> OWN_SIZE = Set.of(Role.TIME, Role.ENGINE_SPEED, Role.LAMBDA, Role.KNOCK_EVENTS);
 
     private static final int MOST = 2;
 
@@ -75,9 +76,14 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
             case TORQUE -> has(Role.TORQUE) || has(Role.POWER);
             case LAMBDA -> has(Role.LAMBDA) || has(Role.AIR_FUEL_RATIO);
             case KNOCK_EVENTS -> has(Role.KNOCK_EVENTS) || has(Role.KNOCK_LEVEL);
-            case ENGINE_SPEED -> has(Role.ENGINE_SPEED) || has(Role.ROLLER_SPEED) || has(Role.ROAD_SPEED);
             default -> has(role);
         };
+    }
+
+    /** Beside a roller its values alone do not make a column the engine's speed. */
+    private int leastPoints(Role role) {
+        boolean roller = has(Role.ROLLER_SPEED) || has(Role.ROAD_SPEED);
+        return role == Role.ENGINE_SPEED && roller ? LEAST_POINTS + 1 : LEAST_POINTS;
     }
 
     private boolean has(Role role) {
@@ -110,7 +116,9 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
             points += 2;
             because.add("unit");
         }
-        if (!looksLike(role, probe)) {
+        if (!looksLike(role, probe)
+                || (role != Role.TIME && reader.speaksOfOther(header, role))
+                || reader.hasUnitOfOther(header, table.rowUnit(index), quantity)) {
             return Optional.empty();
         }
         points += OWN_SIZE.contains(role) ? 3 : 1;
@@ -120,7 +128,7 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
             points += 2;
             because.add("rise with the load");
         }
-        return points >= LEAST_POINTS
+        return points >= leastPoints(role)
                 ? Optional.of(new Proposal(role, index, points, withLoad, String.join(" and ", because)))
                 : Optional.empty();
     }
@@ -131,11 +139,13 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
         double most = probe.quantile(0.95);
         boolean moves = most > probe.quantile(0.05);
         return switch (role) {
+            case TIME -> probe.runs() && !(probe.isWhole() && probe.medianStep() == 1);
             case ENGINE_SPEED -> most > 1_500 && most < 20_000 && probe.least() >= 0 && most > 1.5 * probe.least();
             case TORQUE -> moves && most > 5 && most < 3_000;
             case ADVANCE -> moves && most < 60 && most > 5 && probe.least() > -30;
             case LAMBDA -> moves && probe.least() > 0.5 && most < 2 && middle < 1.4;
-            case THROTTLE -> moves && probe.least() > -5 && most > 0.5 && most <= 105;
+            case THROTTLE ->
+                moves && probe.least() > -5 && ((most > 0.6 && most <= 1.05) || (most > 60 && most <= 105));
             case KNOCK_EVENTS -> probe.isWhole() && probe.least() >= 0 && middle == 0 && probe.greatest() > 0;
             case EXHAUST_TEMPERATURE -> middle > 150 && most < 1_200;
             case COOLANT_TEMPERATURE -> middle > 50 && middle < 250;

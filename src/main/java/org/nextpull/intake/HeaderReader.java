@@ -1,6 +1,7 @@
 package org.nextpull.intake;
 
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalInt;
@@ -19,7 +20,7 @@ final class HeaderReader {
     private static final Pattern LEADING_SENSOR = Pattern.compile(
             "(?i)^(?:bank|cyl(?:inder)?|zyl(?:inder)?|sensor|ch)?[\\s_.#-]*(\\d{1,2})[\\s_.#-]+(?=\\p{L})");
     /** The end of a unit, not the word for the least. */
-    private static final Pattern EACH_MINUTE = Pattern.compile("(?i)\\w*/min\\b");
+    private static final Pattern EACH_MINUTE = Pattern.compile("(?i)\\w*/min\\b|\\bmin\\^?[-\u207b][1\u00b9]");
 
     private static final Pattern QUOTES = Pattern.compile("^[#%'\"]+\\s*|['\"]+$");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
@@ -71,8 +72,9 @@ final class HeaderReader {
                     .toList();
             meanings = kept.size() < parts.size() ? match(String.join("_", kept), given) : meanings;
         }
-        if (meanings.isEmpty()) {
-            meanings = words.meanings(bare, given);
+        if (meanings.stream().allMatch(meaning -> meaning.strangeUnit().isPresent())) {
+            List<HeaderName.Meaning> byWords = words.meanings(bare, given);
+            meanings = byWords.isEmpty() ? meanings : byWords;
         }
         return new HeaderName(header, meanings, standing);
     }
@@ -95,6 +97,19 @@ final class HeaderReader {
             }
         }
         return rowUnit.flatMap(text -> UnitText.parse(text, quantity));
+    }
+
+    /** Whether a header, or the row below it, names a unit of another quantity; a bare number or sign is none. */
+    boolean hasUnitOfOther(String header, Optional<String> rowUnit, Quantity quantity) {
+        return unitIn(header, rowUnit, quantity).isEmpty()
+                && Arrays.stream(Quantity.values())
+                        .filter(other -> other != Quantity.COUNT && other != Quantity.FRACTION)
+                        .anyMatch(other -> unitIn(header, rowUnit, other).isPresent());
+    }
+
+    /** Whether a header speaks of something that no name of that channel does. */
+    boolean speaksOfOther(String header, Role role) {
+        return words.speaksOfOther(clean(header), role);
     }
 
     /** Whether any word of a header has to do with a channel. */

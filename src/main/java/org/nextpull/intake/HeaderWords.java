@@ -104,18 +104,39 @@ final class HeaderWords {
         Set<String> own = new HashSet<>();
         combinations.stream().filter(each -> each.role() == role).forEach(each -> own.addAll(each.things()));
         own.removeAll(OF_MANY);
-        List<String> parts = NameStanding.words(name);
-        String text = String.join("", parts);
-        return words.entrySet().stream()
-                .filter(word -> parts.contains(word.getKey())
-                        || (word.getKey().length() > SHORT + 1 && text.contains(word.getKey())))
-                .anyMatch(word -> word.getValue().stream().anyMatch(own::contains));
+        return thingsIn(name).stream().anyMatch(own::contains);
+    }
+
+    /** Whether a name speaks of something that no name of a channel does: a gearbox, or a pressure where it is a temperature. */
+    boolean speaksOfOther(String name, Role role) {
+        Set<String> things = thingsIn(name);
+        return combinations.stream()
+                .filter(each -> each.role() == role)
+                .noneMatch(each -> each.things().containsAll(things));
+    }
+
+    /** What a name speaks of as far as its words are known, whole or part of a longer one. */
+    private Set<String> thingsIn(String name) {
+        return spoken(name).map(Spoken::things).orElseGet(() -> {
+            List<String> parts = NameStanding.words(name);
+            String text = String.join("", parts);
+            List<String> found = words.keySet().stream()
+                    .filter(word -> parts.contains(word) || (word.length() > SHORT + 1 && text.contains(word)))
+                    .toList();
+            Set<String> things = new HashSet<>();
+            found.stream()
+                    .filter(word -> found.stream()
+                            .noneMatch(longer -> longer.length() > word.length() && longer.contains(word)))
+                    .forEach(word -> things.addAll(words.getOrDefault(word, Set.of())));
+            return things;
+        });
     }
 
     private List<HeaderReader.HeaderName.Meaning> ofWords(String name, Optional<String> unit) {
         return (name.chars().anyMatch(Character::isLetter) ? spoken(name) : Optional.<Spoken>empty())
                 .stream()
                         .flatMap(spoken -> combinations.stream().flatMap(each -> meaning(each, spoken, unit).stream()))
+                        .distinct()
                         .toList();
     }
 

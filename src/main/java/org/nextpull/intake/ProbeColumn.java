@@ -4,6 +4,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.stream.IntStream;
 
 /**
  * What the first rows of a column hold: enough to tell its kind and the magnitude of its values.
@@ -13,9 +14,12 @@ import java.util.Set;
 public final class ProbeColumn {
     private static final Set<String> YES_NO = Set.of(
             "yes", "no", "y", "n", "true", "false", "on", "off", "x", "ja", "nein", "oui", "non", "si", "s\u00ed",
-            "heard", "none");
+            "s\u00ec", "heard", "none");
 
     private static final double MOST_RARE = 100;
+
+    private static final int LEAST_RISING = 20;
+    private static final double EVEN_SHARE = 0.9;
 
     private final double[] inOrder;
     private final double[] sorted;
@@ -128,6 +132,17 @@ public final class ProbeColumn {
 
     private double[] series() {
         return isClock() ? clocks : inOrder;
+    }
+
+    /** Whether each value is above the one before and most steps are alike, as with time, in more rows than a handful. */
+    boolean runs() {
+        double step = medianStep();
+        long even = IntStream.range(1, inOrder.length)
+                .filter(row -> Math.abs(inOrder[row] - inOrder[row - 1] - step) <= step / 2)
+                .count();
+        return inOrder.length >= LEAST_RISING
+                && even >= EVEN_SHARE * (inOrder.length - 1)
+                && IntStream.range(1, inOrder.length).allMatch(row -> inOrder[row] > inOrder[row - 1]);
     }
 
     boolean isWhole() {

@@ -17,7 +17,8 @@ import org.nextpull.channel.Role;
  * <p>Call {@link #begin}, then {@link #field} or {@link #plainField} for each field, then {@link #end}; without an end the row is dropped.
  */
 public final class WrittenRows {
-    private static final Set<String> YES = Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "heard");
+    private static final Set<String> YES =
+            Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "s\u00ec", "heard");
     private static final int FIRST_CAPACITY = 64;
     private static final double[] NOT_READ = {};
 

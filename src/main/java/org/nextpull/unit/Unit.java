@@ -16,11 +16,15 @@ import java.util.stream.Stream;
  * is 1/760 atm, the gallon is that of 231 cubic inches, and the Btu that of the international table (2326 J/kg for 1 Btu/lb, exact).
  */
 public enum Unit {
-    SECOND(Quantity.TIME, "s", 1, "sec|secs|second|seconds"),
+    SECOND(Quantity.TIME, "s", 1, "sec|secs|second|seconds|sek|sekunden|seg|segundos|secondes|secondi"),
     MILLISECOND(Quantity.TIME, "ms", 1e-3, "msec|millis|milliseconds"),
     MICROSECOND(Quantity.TIME, "us", 1e-6, "µs|μs|usec|microseconds"),
     MINUTE(Quantity.TIME, "min", 60, "minute|minutes"),
-    RPM(Quantity.SPEED, "rpm", 1, "1/min|min-1|r/min|rev/min|u/min|tr/min|giri/min|g/min|min^-1"),
+    RPM(
+            Quantity.SPEED,
+            "rpm",
+            1,
+            "1/min|min-1|r/min|rev/min|u/min|tr/min|giri/min|g/min|min^-1|min⁻¹|r.p.m.|upm|tr/mn|t/min"),
     KRPM(Quantity.SPEED, "krpm", 1000, "rpm*1000|rpmx1000|x1000rpm|1000rpm|1000/min"),
     RADIAN_PER_SECOND(Quantity.SPEED, "rad/s", 30 / Math.PI, "rads"),
     HERTZ(Quantity.SPEED, "Hz", 60, "1/s|rev/s|rps"),
@@ -30,8 +34,10 @@ public enum Unit {
             "lbf.ft",
             1.3558179483314003,
             "lbft|lb-ft|lb.ft|lb*ft|lb ft|ftlb|ft-lb|ft-lbs|ft.lb|ft lb|ftlbs|"
-                    + "ft.lbf|ftlbf|lbfft|ft-lbf|lbf-ft|lbs-ft|lbsft|lb·ft|lbf·ft|lb_ft|ft_lb"),
-    KILOGRAM_METRE(Quantity.TORQUE, "kgf.m", 9.80665, "kgm|kg.m|kg-m|kgf-m|kgfm|m.kg|mkg|kg*m"),
+                    + "ft.lbf|ftlbf|lbfft|ft-lbf|lbf-ft|lbs-ft|lbsft|lb·ft|lbf·ft|lb_ft|ft_lb|lb/ft|lbs/ft|ft/lb|ft/lbs|lbs.ft|ft.lbs|lbs ft|ft lbs|pound-feet|foot-pounds"),
+    KILOGRAM_METRE(
+            Quantity.TORQUE, "kgf.m", 9.80665, "kgm|kg.m|kg-m|kgf-m|kgfm|m.kg|mkg|kg*m|kg·m|m·kg|mkp|kpm|kp.m|m.kp"),
+    DECANEWTON_METRE(Quantity.TORQUE, "daN.m", 10, "danm|m.dan|mdan|dan·m|m·dan"),
     KILOWATT(Quantity.POWER, "kW", 1000, "kilowatt"),
     WATT(Quantity.POWER, "W", 1, "watt"),
     HORSEPOWER(Quantity.POWER, "hp", 745.6998715822702, "bhp|whp|hp(mech)|chp|rwhp"),
@@ -45,18 +51,23 @@ public enum Unit {
     MILLIMETRE_OF_MERCURY(Quantity.PRESSURE, "mmHg", 133.322387415, "mm hg"),
     TORR(Quantity.PRESSURE, "Torr", 101325.0 / 760, ""),
     ATMOSPHERE(Quantity.PRESSURE, "atm", 101325, ""),
-    CELSIUS(Quantity.TEMPERATURE, "degC", 1, 273.15, "c|°c|deg c|celsius|grad c|ºc|deg_c"),
-    FAHRENHEIT(Quantity.TEMPERATURE, "degF", 1 / 1.8, 459.67 / 1.8, "f|°f|deg f|fahrenheit|ºf|deg_f"),
+    CELSIUS(Quantity.TEMPERATURE, "degC", 1, 273.15, "c|°c|deg c|deg.c|degrees c|c°|celsius|°celsius|grad c|ºc|deg_c"),
+    FAHRENHEIT(
+            Quantity.TEMPERATURE,
+            "degF",
+            1 / 1.8,
+            459.67 / 1.8,
+            "f|°f|deg f|deg.f|degrees f|f°|fahrenheit|°fahrenheit|ºf|deg_f"),
     KELVIN(Quantity.TEMPERATURE, "K", 1, "kelvin|°k"),
     DEGREE(
             Quantity.ANGLE,
             "deg",
             1,
-            "°|degrees|degree|deg ca|°ca|degca|deg btdc|°btdc|btdc|° btdc|°kw|°kw v. ot|°kw v.ot|°kwvot|°v|°v pmh|grad|gradi|grados|degrés"),
+            "°|degrees|degree|deg ca|°ca|degca|deg btdc|°btdc|btdc|° btdc|°kw|°kw v. ot|°kw v.ot|°kwvot|°v|°v pmh|°av pmh|° pmh|°pmh|°apms|°a.p.m.s.|°ppms|°ca btdc|°v.ot|grad v. ot|grad kw|grad|gradi|grados|degrés"),
     LAMBDA(Quantity.LAMBDA, "lambda", 1, "λ|lam|la"),
     AFR(Quantity.AIR_FUEL_RATIO, "AFR", 1, "kg/kg|a/f|lb/lb|:1"),
     FRACTION(Quantity.FRACTION, "1", 1, "-|ratio|frac"),
-    PERCENT(Quantity.FRACTION, "%", 0.01, "percent|pct|prozent|%rh|% rh"),
+    PERCENT(Quantity.FRACTION, "%", 0.01, "percent|pct|prozent|%rh|% rh|%hr|% hr|%ur|% ur|%rf|% rf"),
     COUNT(Quantity.COUNT, "count", 1, "events|n|#|counts"),
     VOLT(Quantity.VOLTAGE, "V", 1, "volt|volts"),
     MILLIVOLT(Quantity.VOLTAGE, "mV", 1e-3, ""),

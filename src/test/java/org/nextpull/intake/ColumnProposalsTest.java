@@ -83,6 +83,43 @@ class ColumnProposalsTest {
     }
 
     @Test
+    void whatSpeaksOfAnotherPartOrHasTheUnitOfAnotherQuantityIsNotProposed() {
+        assertThat(proposed(
+                        List.of(
+                                "RPM",
+                                "Torque Nm",
+                                "Throttle %",
+                                "Cam Timing",
+                                "Richesse",
+                                "Getriebeöl [°C]",
+                                "Air Mass g/s"),
+                        List.of(
+                                row -> 3000 + 100 * (row % 40),
+                                row -> (isLoaded(row) ? 180 : 20) + noise(),
+                                row -> isLoaded(row) ? 98 : 12,
+                                row -> 20 + 5 * noise(),
+                                row -> 1.13 + 0.02 * noise(),
+                                row -> 71 + noise(),
+                                row -> 60 + noise())))
+                .isEmpty();
+    }
+
+    @Test
+    void evenlyRisingNumbersMayBeTimeAndACountOfRowsIsNot() {
+        assertThat(proposed(
+                        List.of("Row", "t", "Mark"), List.of(row -> row, row -> 0.05 * row, row -> 1.0 * row * row)))
+                .containsExactly("t -> time: values");
+    }
+
+    @Test
+    void besideARollerValuesAloneMakeNoEngineSpeed() {
+        assertThat(proposed(
+                        List.of("Roller km/h", "Engine", "Derived RPM"),
+                        List.of(row -> 60 + row % 40, row -> 3000 + 100 * (row % 40), row -> 3000 + 100 * (row % 40))))
+                .containsExactly("Derived RPM -> engine_speed: unit and values");
+    }
+
+    @Test
     void nothingIsProposedForAChannelThatTheLogHas() {
         assertThat(proposed(
                         List.of("RPM", "Torque Nm", "Lambda", "Lambda Mix"),

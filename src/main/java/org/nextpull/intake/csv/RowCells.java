@@ -14,7 +14,7 @@ final class RowCells {
     private static final List<String> KNOCK_WORDS = List.of("yes", "knock", "heard", "light", "heavy");
 
     private static final Set<String> YES =
-            Set.of("yes", "y", "true", "x", "1", "ja", "oui", "si", "s\u00ed", "heard", "on", "ok");
+            Set.of("yes", "y", "true", "x", "1", "ja", "oui", "si", "s\u00ed", "s\u00ec", "heard", "on", "ok");
     private static final Set<String> NO = Set.of("no", "n", "false", "0", "nein", "non", "none", "off");
 
     /** Events that a pull can hold. */

@@ -3,6 +3,7 @@ package org.nextpull.intake.csv;
 import java.util.Optional;
 import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
+import org.nextpull.finding.FindingCode;
 import org.nextpull.intake.Columns;
 import org.nextpull.intake.ProbeColumn;
 
@@ -31,12 +32,29 @@ final class TableRecognition {
                 && head.rows().size() <= MOST_ROWS
                 && (hints.sampleHz().isEmpty() || !hasSpeed(columns))
                 && !timeRuns(head, columns)
+                && !mayHaveTime(columns)
                 && !speedSweeps(head, columns);
     }
 
     /** Whether few rows without time and speed stand where pulls of a log could not be found anyway. */
     static boolean hasFormOfTable(Head head, Columns columns) {
-        return head.complete() && head.rows().size() <= MOST_ROWS && !columns.has(Role.TIME) && !hasSpeed(columns);
+        return head.complete()
+                && head.rows().size() <= MOST_ROWS
+                && !columns.has(Role.TIME)
+                && !mayHaveTime(columns)
+                && !hasSpeed(columns);
+    }
+
+    /** Whether a column that is not understood runs as time does: rows of a table stand at no even steps. */
+    private static boolean mayHaveTime(Columns columns) {
+        return !isMarked(columns)
+                && columns.findings().stream()
+                        .filter(finding -> finding.code() == FindingCode.COLUMN_MAY_BE)
+                        .anyMatch(finding -> finding.text("channel").equals(Optional.of(Role.TIME.id())));
+    }
+
+    private static boolean isMarked(Columns columns) {
+        return columns.has(Role.ORDER) || columns.has(Role.USED);
     }
 
     static boolean hasResponse(Columns columns) {
@@ -63,10 +81,9 @@ final class TableRecognition {
     }
 
     private static boolean speedSweeps(Head head, Columns columns) {
-        boolean marked = columns.has(Role.ORDER) || columns.has(Role.USED);
         return probe(head, columns, Role.ENGINE_SPEED)
                 .filter(probe -> probe.count() > 0)
-                .map(probe -> !marked && probe.greatest() - probe.least() > STEADY * probe.greatest())
+                .map(probe -> !isMarked(columns) && probe.greatest() - probe.least() > STEADY * probe.greatest())
                 .orElse(false);
     }
 
