@@ -61,6 +61,12 @@ final class PlanCommand implements Callable<Integer> {
     @Option(names = "--check", paramLabel = "PLAN", description = "Check this plan instead; with a log, against it.")
     private Optional<String> checked = Optional.empty();
 
+    @Option(
+            names = "--plan",
+            paramLabel = "PLAN",
+            description = "Read the logs with the table [log] of this plan, and write that into the new one.")
+    private Optional<String> known = Optional.empty();
+
     @Mixin
     private NotebookOption notebook = new NotebookOption();
 
@@ -74,11 +80,18 @@ final class PlanCommand implements Callable<Integer> {
         if (checked.isEmpty() && logs.isEmpty()) {
             throw new ParameterException(spec.commandLine(), "Name a log to make a plan from, or a plan with --check.");
         }
+        if (checked.isPresent() && known.isPresent()) {
+            throw new ParameterException(
+                    spec.commandLine(), "--plan goes with a new plan; a check reads the checked one.");
+        }
         return checked.isPresent() ? check(checked.get()) : write();
     }
 
     private int write() {
-        SweepPlan rules = SweepPlan.defaults();
+        SweepPlan.LogFacts told = known.map(
+                        name -> Program.usable(PlanFile.read(name)).plan().log())
+                .orElse(SweepPlan.LogFacts.defaults());
+        SweepPlan rules = SweepPlan.defaults().withLog(told);
         Inputs inputs = new LogFiles(rules.log().hints()).read(logs);
         List<Recording> recordings =
                 inputs.logs().stream().map(Input.Log::recording).toList();
@@ -88,13 +101,14 @@ final class PlanCommand implements Callable<Integer> {
                 List.of(),
                 SampleMemory.most(),
                 pull -> pull.kept(memory::keep));
+        List<Finding> findings = new ArrayList<>(inputs.findings());
+        inputs.tables().forEach(table -> findings.addAll(table.findings()));
+        sources.forEach(source -> findings.addAll(source.findings()));
         if (sources.stream().flatMap(source -> source.candidates().stream()).noneMatch(Candidate::isUsable)) {
-            List<Finding> why = new ArrayList<>(inputs.findings());
-            sources.forEach(source -> why.addAll(source.findings()));
-            why.add(Finding.error(FindingCode.PLAN_WITHOUT_PULL, Place.inFile(logs.get(0))));
-            throw new Program.BadInput(why);
+            findings.add(Finding.error(FindingCode.PLAN_WITHOUT_PULL, Place.inFile(logs.get(0))));
+            throw new Program.BadInput(findings);
         }
-        String text = new FirstPlanText(sources).text();
+        String text = new FirstPlanText(sources, told).text();
         if (out.equals(STANDARD_OUTPUT)) {
             console.out().print(text);
         } else {
@@ -105,7 +119,7 @@ final class PlanCommand implements Callable<Integer> {
             }
             TextFile.write(file, text, console);
         }
-        console.print(inputs.findings());
+        console.print(findings);
         return inputs.someFailed() ? ExitCodes.BAD_INPUT : ExitCodes.DONE;
     }
 

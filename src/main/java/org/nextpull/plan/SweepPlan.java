@@ -93,6 +93,25 @@ public record SweepPlan(
                 wires);
     }
 
+    public SweepPlan withLog(LogFacts newLog) {
+        return new SweepPlan(
+                engine,
+                fuel,
+                candidates,
+                dyno,
+                air,
+                band,
+                pull,
+                timing,
+                mixture,
+                limits,
+                start,
+                sheet,
+                goal,
+                newLog,
+                wires);
+    }
+
     /** The limits that a live channel must watch: those that are set and, where the mixture is swept, lambda. */
     public List<Limit> watched() {
         List<Limit> watched = new ArrayList<>(limits.set());

@@ -4,6 +4,8 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
+import java.util.stream.Stream;
 import org.nextpull.air.CorrectionStandard;
 import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
@@ -63,6 +65,28 @@ final class LogTable {
 
     private static <T> Optional<Map<Role, T>> some(Map<Role, T> values) {
         return values.isEmpty() ? Optional.empty() : Optional.of(values);
+    }
+
+    /** What the table holds, each column and each unit in a line of its own, so that others can be written below. */
+    static List<String> lines(SweepPlan.LogFacts log) {
+        LogHints hints = log.hints();
+        Stream<String> columns = new TreeMap<>(hints.headers())
+                .entrySet().stream().map(each -> column(each.getKey().id(), each.getValue()));
+        Stream<String> units = new TreeMap<>(hints.units())
+                .entrySet().stream()
+                        .map(each -> "units." + each.getKey().id() + " = "
+                                + PlanValueText.text(each.getValue().symbol()));
+        LogHints others = new LogHints(Map.of(), Map.of(), hints.afrScale(), hints.sampleHz());
+        String rest =
+                TABLE.write(new SweepPlan.LogFacts(others, log.lambdaDelayS(), log.correctedBy(), log.settings()));
+        return Stream.of(columns, units, rest.lines().skip(1).filter(line -> !line.isEmpty()))
+                .flatMap(all -> all)
+                .toList();
+    }
+
+    /** The line that names the column of a role. */
+    static String column(String role, String header) {
+        return COLUMNS.name() + "." + role + " = " + PlanValueText.text(header);
     }
 
     static SweepPlan.LogFacts read(TableReader table) {

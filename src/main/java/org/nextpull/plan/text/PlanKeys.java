@@ -5,6 +5,7 @@ import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
 
 /** The one list of all that a plan can say, in the order of the handbook. */
 public final class PlanKeys {
@@ -42,6 +43,16 @@ public final class PlanKeys {
         return Arrays.stream(Limit.values())
                 .filter(limit -> of(limit).name().equals(key.name()))
                 .findFirst();
+    }
+
+    /** The line of the table {@code [log]} that names the column of a role. */
+    public static String column(String role, String header) {
+        return LogTable.column(role, header);
+    }
+
+    /** The table {@code [log]} without its header, each column and each unit in a line of its own, so that others can be written below. */
+    public static List<String> lines(SweepPlan.LogFacts log) {
+        return LogTable.lines(log);
     }
 
     static List<String> tableNames() {

@@ -1,6 +1,5 @@
 package org.nextpull.report.text;
 
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -13,8 +12,8 @@ import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
-import org.nextpull.channel.SourceDescription;
 import org.nextpull.plan.Limit;
+import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
 import org.nextpull.plan.text.PlanKey;
 import org.nextpull.plan.text.PlanKeys;
@@ -61,11 +60,13 @@ public final class FirstPlanText {
     private static final Set<String> WHOLE_TABLES = Set.of("limits", "start");
 
     private final List<SourcePulls> sources;
+    private final FirstPlanLog log;
     private final List<Candidate> pulls;
 
-    /** Takes logs that were read without a plan; at least one of them has a pull that can be used. */
-    public FirstPlanText(List<SourcePulls> sources) {
+    /** Takes logs that were read with what is told of them and no other plan; at least one of them has a pull that can be used. */
+    public FirstPlanText(List<SourcePulls> sources, SweepPlan.LogFacts told) {
         this.sources = List.copyOf(sources);
+        this.log = new FirstPlanLog(this.sources, told);
         this.pulls = sources.stream()
                 .flatMap(source -> source.candidates().stream())
                 .filter(Candidate::isUsable)
@@ -86,14 +87,14 @@ public final class FirstPlanText {
         for (PlanTable<?> table : PlanKeys.tables()) {
             List<PlanKey<?>> keys = table.keys().stream()
                     .filter(key -> WHOLE_TABLES.contains(table.name())
-                            || (table.name().equals(DYNO) && !isLogged(Role.ENGINE_SPEED))
+                            || (table.name().equals(DYNO) && !log.isLogged(Role.ENGINE_SPEED))
                             || KEYS.getOrDefault(table.name(), List.of()).contains(key.name()))
                     .toList();
             if (!keys.isEmpty()) {
                 text.append(table(table, keys));
             }
         }
-        return text + log();
+        return text + log.text();
     }
 
     private String table(PlanTable<?> table, List<PlanKey<?>> keys) {
@@ -139,7 +140,7 @@ public final class FirstPlanText {
             case "mixture.start_lambda" -> lambda(0);
             case "mixture.richest_lambda" -> lambda(-0.06);
             case "mixture.leanest_lambda" -> lambda(0);
-            case "limits.knock_events" -> isLogged(Role.KNOCK_EVENTS) ? Optional.of("1") : Optional.empty();
+            case "limits.knock_events" -> log.isLogged(Role.KNOCK_EVENTS) ? Optional.of("1") : Optional.empty();
             case "limits.knock_margin_deg" -> Optional.of("2");
             default -> Optional.empty();
         };
@@ -152,18 +153,26 @@ public final class FirstPlanText {
                 && !advances().isEmpty()) {
             return " The most advanced that was run: raise it to what the engine may have.";
         }
-        if (table.equals("band") && !isLogged(Role.ENGINE_SPEED)) {
+        if (table.equals("band") && !log.isLogged(Role.ENGINE_SPEED)) {
             return " These are speeds of the roller: give engine_rev_per_roller_rev and turn them into the engine's.";
+        }
+        if (key.name().equals("knock_level") && log.isLogged(Role.KNOCK_LEVEL)) {
+            return " In these pulls at most "
+                    + shown(values(Channel.of(Role.KNOCK_LEVEL)).max().orElse(0)) + ".";
         }
         Optional<Limit> limit = table.equals("limits") ? PlanKeys.limitOf(key) : Optional.empty();
         if (limit.isEmpty()) {
             return "";
         }
         Channel channel = Channel.of(limit.get().role());
-        if (!isLogged(channel.role())) {
-            return " Not logged here, so it cannot be watched.";
+        if (!log.isLogged(channel.role())) {
+            return limit.get() == Limit.KNOCK && log.isLogged(Role.KNOCK_LEVEL)
+                    ? " Only a level is logged: without knock_level it cannot be watched."
+                    : limit.get() == Limit.LEAN && log.isLogged(Role.AIR_FUEL_RATIO)
+                            ? " Logged as an air-fuel ratio: without afr_scale under [log] it cannot be watched."
+                            : " Not logged here, so it cannot be watched.";
         }
-        DoubleStream values = pulls.stream().flatMapToDouble(pull -> Arrays.stream(presentValues(pull, channel)));
+        DoubleStream values = values(channel);
         OptionalDouble extreme = limit.get().isLeast() ? values.min() : values.max();
         return limit.get() == Limit.BOOST || extreme.isEmpty()
                 ? ""
@@ -174,20 +183,12 @@ public final class FirstPlanText {
                         + ".";
     }
 
+    private DoubleStream values(Channel channel) {
+        return pulls.stream().flatMapToDouble(pull -> Arrays.stream(presentValues(pull, channel)));
+    }
+
     private static double[] presentValues(Candidate pull, Channel channel) {
         return pull.samples().has(channel) ? pull.samples().presentValues(channel) : new double[0];
-    }
-
-    private boolean isLogged(Role role) {
-        return columns()
-                .anyMatch(column ->
-                        column.channel().filter(known -> known.role() == role).isPresent());
-    }
-
-    private java.util.stream.Stream<SourceDescription.Column> columns() {
-        return sources.stream()
-                .flatMap(source -> source.description().stream())
-                .flatMap(known -> known.columns().stream());
     }
 
     /** Sorted advances of each pull that has any, deg. */
@@ -240,31 +241,11 @@ public final class FirstPlanText {
         return Math.max(most, fromRpm() + BAND_STEP_RPM);
     }
 
-    /** How the columns were understood, and what to write where that is wrong. */
-    private String log() {
-        List<String> lines = new ArrayList<>();
-        columns()
-                .filter(column -> column.channel().isPresent())
-                .distinct()
-                .forEach(column -> lines.add("#   " + column.header() + " is "
-                        + column.channel().orElseThrow().id()
-                        + column.unit().map(unit -> " in " + unit.symbol()).orElse("")));
-        String unknown = columns()
-                .filter(column -> column.channel().isEmpty() && !column.header().isBlank())
-                .map(SourceDescription.Column::header)
-                .distinct()
-                .collect(Collectors.joining(", "));
-        return "\n[log]\n# As the columns were understood:\n"
-                + lines.stream().distinct().collect(Collectors.joining("\n"))
-                + (unknown.isEmpty() ? "" : "\n# Not used: " + unknown)
-                + "\n# Where that is wrong: columns.torque = \"its header\", units.torque = \"N.m\"\n";
-    }
-
     private static String plain(String help) {
         return help.replace("`", "");
     }
 
-    private static String pad(int length) {
+    static String pad(int length) {
         return " ".repeat(Math.max(2, 28 - length));
     }
 

@@ -3,6 +3,7 @@ package org.nextpull.report.text;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import org.nextpull.channel.Role;
 import org.nextpull.plan.Limit;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanDraft;
@@ -30,12 +31,16 @@ public final class PlanCheckText {
             boolean watched = plan.watched().contains(limit);
             Optional<SessionResult.WatchGap> gap =
                     gaps.stream().filter(each -> each.limit() == limit).findFirst();
-            String channel = limit.role().id();
+            Optional<String> level =
+                    limit == Limit.KNOCK ? draft.typed("limits", Role.KNOCK_LEVEL.id()) : Optional.empty();
+            String channel = limit.role().id()
+                    + level.map(value -> " or " + Role.KNOCK_LEVEL.id()).orElse("");
             table.row(
                     WatchText.name(limit),
                     key.name(),
                     draft.typed("limits", key.name())
                             .map(value -> value + " " + key.unitSign())
+                            .or(() -> level.map(value -> Role.KNOCK_LEVEL.id() + " " + value))
                             .orElse(watched ? "mixture sweep" : "-")
                             .strip(),
                     !watched
