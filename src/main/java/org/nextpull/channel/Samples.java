@@ -17,7 +17,10 @@ public final class Samples {
 
     private final List<Channel> channels;
     private final int[] firstSensors;
+    private final int rows;
+    /** There may be more of them, and of the values, than rows. */
     final long[] lines;
+
     final double[][] values;
     final BitSet[] present;
     final List<Optional<String>> labels;
@@ -26,6 +29,7 @@ public final class Samples {
     Samples(
             List<Channel> channels,
             int[] firstSensors,
+            int rows,
             long[] lines,
             double[][] values,
             BitSet[] present,
@@ -33,6 +37,7 @@ public final class Samples {
             List<Optional<String>> fuels) {
         this.channels = channels;
         this.firstSensors = firstSensors;
+        this.rows = rows;
         this.lines = lines;
         this.values = values;
         this.present = present;
@@ -49,7 +54,7 @@ public final class Samples {
     }
 
     public int rows() {
-        return lines.length;
+        return rows;
     }
 
     /** The numeric channels. */
@@ -123,7 +128,7 @@ public final class Samples {
     /** The cells of a channel, none of them present where it is not logged: for loops over many rows. */
     public Cells cells(Channel channel) {
         int index = index(channel);
-        return index < 0 ? Cells.NONE : new Cells(values[index], present[index], rows());
+        return index < 0 ? Cells.NONE : new Cells(values[index], present[index], rows);
     }
 
     /** The present values of a channel in the project's unit of its quantity, in row order; empty when the channel is not logged. */
@@ -171,9 +176,9 @@ public final class Samples {
 
     /** The rows from {@code first} (inclusive) to {@code end} (exclusive). */
     public Samples slice(int first, int end) {
-        SamplesBuilder builder = builder(channels);
+        SamplesBuilder builder = new SamplesBuilder(channels, end - first);
         builder.append(this, first, end);
-        return builder.build();
+        return builder.take();
     }
 
     /**
@@ -186,7 +191,7 @@ public final class Samples {
         double[][] newValues = values.clone();
         BitSet[] newPresent = present.clone();
         newValues[index] = values[index].clone();
-        newPresent[index] = new BitSet(rows());
+        newPresent[index] = new BitSet(rows);
         for (int row : presentRows(channel)) {
             OptionalDouble value = cell.apply(row);
             if (value.isPresent()) {
@@ -194,7 +199,7 @@ public final class Samples {
                 newPresent[index].set(row);
             }
         }
-        return new Samples(channels, firstSensors, lines, newValues, newPresent, labels, fuels);
+        return new Samples(channels, firstSensors, rows, lines, newValues, newPresent, labels, fuels);
     }
 
     /** The cells of one channel, row by row. */

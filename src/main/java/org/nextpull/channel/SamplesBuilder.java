@@ -17,10 +17,12 @@ public final class SamplesBuilder {
     private final List<Optional<String>> labels = new ArrayList<>();
 
     private final List<Optional<String>> fuels = new ArrayList<>();
-    private long[] lines = new long[FIRST_CAPACITY];
+    private long[] lines = new long[0];
     private final double[][] values;
     private final BitSet[] present;
     private int rows;
+    /** Rows that there is room for as soon as there is one. */
+    private int capacity;
     /** Rows of other samples that are to be copied together. */
     private Optional<Samples> waiting = Optional.empty();
 
@@ -28,13 +30,27 @@ public final class SamplesBuilder {
     private int waitingEnd;
 
     SamplesBuilder(List<Channel> channels) {
+        this(channels, FIRST_CAPACITY);
+    }
+
+    SamplesBuilder(List<Channel> channels, int capacity) {
+        this.capacity = capacity;
         this.channels = List.copyOf(channels);
         this.firstSensors = Samples.firstSensors(this.channels);
-        this.values = new double[channels.size()][FIRST_CAPACITY];
+        this.values = new double[channels.size()][];
         this.present = new BitSet[channels.size()];
+        clear();
+    }
+
+    private void clear() {
+        lines = new long[0];
         for (int index = 0; index < present.length; index++) {
-            present[index] = new BitSet();
+            values[index] = new double[0];
+            present[index] = new BitSet(capacity);
         }
+        labels.clear();
+        fuels.clear();
+        rows = 0;
     }
 
     /** Starts a row without words. */
@@ -189,24 +205,20 @@ public final class SamplesBuilder {
         return rows + waitingEnd - waitingFirst;
     }
 
-    /** The samples gathered so far, without copying full arrays; the builder starts anew. */
+    /** The samples gathered so far without copying them, in arrays that may be longer than they are many; the builder starts anew. */
     public Samples take() {
         copyWaiting();
-        double[][] taken = new double[values.length][];
-        BitSet[] bits = new BitSet[present.length];
-        for (int index = 0; index < values.length; index++) {
-            taken[index] = rows == values[index].length ? values[index] : Arrays.copyOf(values[index], rows);
-            values[index] = new double[Math.max(rows, FIRST_CAPACITY)];
-            bits[index] = present[index];
-            present[index] = new BitSet(values[index].length);
-        }
-        long[] takenLines = rows == lines.length ? lines : Arrays.copyOf(lines, rows);
-        lines = new long[Math.max(rows, FIRST_CAPACITY)];
-        Samples samples =
-                new Samples(channels, firstSensors, takenLines, taken, bits, List.copyOf(labels), List.copyOf(fuels));
-        labels.clear();
-        fuels.clear();
-        rows = 0;
+        Samples samples = new Samples(
+                channels,
+                firstSensors,
+                rows,
+                lines,
+                values.clone(),
+                present.clone(),
+                List.copyOf(labels),
+                List.copyOf(fuels));
+        capacity = Math.max(capacity, rows);
+        clear();
         return samples;
     }
 
@@ -222,6 +234,7 @@ public final class SamplesBuilder {
         return new Samples(
                 channels,
                 firstSensors,
+                rows,
                 Arrays.copyOf(lines, rows),
                 copies,
                 bits,
@@ -233,10 +246,10 @@ public final class SamplesBuilder {
         if (wanted <= lines.length) {
             return;
         }
-        int capacity = Math.max(wanted, lines.length * 2);
-        lines = Arrays.copyOf(lines, capacity);
+        int more = Math.max(wanted, Math.max(capacity, lines.length * 2));
+        lines = Arrays.copyOf(lines, more);
         for (int index = 0; index < values.length; index++) {
-            values[index] = Arrays.copyOf(values[index], capacity);
+            values[index] = Arrays.copyOf(values[index], more);
         }
     }
 }

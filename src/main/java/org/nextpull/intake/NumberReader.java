@@ -1,8 +1,5 @@
 package org.nextpull.intake;
 
-import java.lang.invoke.MethodHandles;
-import java.lang.invoke.VarHandle;
-import java.nio.ByteOrder;
 import java.util.Locale;
 import java.util.Set;
 
@@ -30,17 +27,7 @@ public final class NumberReader {
     /** Stands for no separator, and for a character that is in no number. */
     private static final byte NO_SIGN = 0;
 
-    /** The same byte eight times. */
-    private static final long EACH = 0x0101010101010101L;
-
-    private static final long HIGH_BITS = 0x8080808080808080L;
-
-    private static final VarHandle WORDS = MethodHandles.byteArrayViewVarHandle(long[].class, ByteOrder.LITTLE_ENDIAN);
-
-    /** So many bytes behind the end of what is read may be looked at. */
-    public static final int SPARE = 3 * Long.BYTES;
-
-    private final byte[] plain = new byte[32 + SPARE];
+    private final byte[] plain = new byte[32];
     private final byte decimal;
     private final NumberStyle style;
     private final double[] powers = powers();
@@ -55,6 +42,11 @@ public final class NumberReader {
     /** The number that {@link #read} found last; only after it has said {@link Kind#NUMBER}. */
     public double value() {
         return value;
+    }
+
+    /** The mark before the places of a number. */
+    byte decimal() {
+        return decimal;
     }
 
     /** Cells so far that had marks between thousands. */
@@ -80,7 +72,7 @@ public final class NumberReader {
             return Kind.ABSENT;
         }
         int count = end - start;
-        if (count < plain.length - SPARE) {
+        if (count < plain.length) {
             for (int at = 0; at < count; at++) {
                 char c = buffer[start + at];
                 plain[at] = c < 0x80 ? (byte) c : NO_SIGN;
@@ -96,63 +88,12 @@ public final class NumberReader {
     /**
      * Reads a plain number up to the sign that ends its field, blanks around it aside: a separator, or a character of a line end.
      *
-     * @param buffer with a line feed where reading stops at the latest, and {@link #SPARE} bytes behind that
+     * @param buffer with a line feed where reading stops at the latest
      * @param start where the number begins
      * @param separator what ends a field, no blank
      * @return where the field ends; -1 where it is no plain number, or one with more digits than are exact
      */
     public int plain(byte[] buffer, int start, byte separator) {
-        int after = shortPlain(buffer, start, separator);
-        return after < 0 ? signedPlain(buffer, start, separator) : after;
-    }
-
-    /**
-     * Reads digits with at most one decimal sign among the next eight bytes, all at once: where the field ends with its eighth byte at the
-     * latest, else -1. Eight digits are put together in pairs, fours and eights (Lemire 2019, "Number parsing at a gigabyte per second").
-     */
-    private int shortPlain(byte[] buffer, int start, byte separator) {
-        long digits = (long) WORDS.get(buffer, start) ^ ('0' * EACH);
-        long others = others(digits);
-        int count = Long.numberOfTrailingZeros(others) / Byte.SIZE;
-        if (count == 0 || count == Long.BYTES) {
-            return -1;
-        }
-        int end = start + count;
-        int places = 0;
-        if (buffer[end] == decimal) {
-            long behind = others & (others - 1);
-            if (behind == 0) {
-                return -1;
-            }
-            places = Long.numberOfTrailingZeros(behind) / Byte.SIZE - count - 1;
-            long before = (1L << (Byte.SIZE * count)) - 1;
-            digits = (digits & before) | ((digits >>> Byte.SIZE) & ~before);
-            end += places + 1;
-        }
-        if (buffer[end] != separator && buffer[end] != '\n' && buffer[end] != '\r') {
-            return -1;
-        }
-        value = number(digits, count + places) / powers[places];
-        return end;
-    }
-
-    /** The high bit of each byte that is no digit, each differing from '0' by more than 9. */
-    private static long others(long digits) {
-        return (((digits & ~HIGH_BITS) + 0x76 * EACH) | digits) & HIGH_BITS;
-    }
-
-    /** The number that the first bytes make, one to eight digits from 0 to 9. */
-    private static long number(long digits, int count) {
-        // the first digit goes to the lowest byte but for zeros before it
-        long all = digits << (Long.SIZE - Byte.SIZE * count);
-        all = all * 10 + (all >>> 8);
-        return ((all & 0xFF000000FFL) * (100 + (1_000_000L << 32))
-                        + ((all >>> 16) & 0xFF000000FFL) * (1 + (10_000L << 32)))
-                >>> 32;
-    }
-
-    /** Blanks, a sign, up to seven digits and as many behind a decimal sign, as most numbers have that are longer; else one digit at a time. */
-    private int signedPlain(byte[] buffer, int start, byte separator) {
         int at = start;
         while (buffer[at] == ' ') {
             at++;
@@ -161,34 +102,13 @@ public final class NumberReader {
         if (negative || buffer[at] == '+') {
             at++;
         }
-        long whole = (long) WORDS.get(buffer, at) ^ ('0' * EACH);
-        int count = Long.numberOfTrailingZeros(others(whole)) / Byte.SIZE;
-        int point = at + count;
-        if (count == 0 || count == Long.BYTES || buffer[point] != decimal) {
-            return longPlain(buffer, at, negative, separator);
-        }
-        long part = (long) WORDS.get(buffer, point + 1) ^ ('0' * EACH);
-        int places = Long.numberOfTrailingZeros(others(part)) / Byte.SIZE;
-        int end = point + 1 + places;
-        if (places == 0
-                || places == Long.BYTES
-                || (buffer[end] != separator && buffer[end] != '\n' && buffer[end] != '\r')) {
-            return longPlain(buffer, at, negative, separator);
-        }
-        double magnitude = (number(whole, count) * (long) powers[places] + number(part, places)) / powers[places];
-        value = negative ? -magnitude : magnitude;
-        return end;
-    }
-
-    private int longPlain(byte[] buffer, int firstDigit, boolean negative, byte separator) {
-        int at = firstDigit;
+        int firstDigit = at;
         int point = -1;
         long digits = 0;
         for (; ; at++) {
             byte c = buffer[at];
-            int digit = c - '0';
-            if (digit >= 0 && digit <= 9) {
-                digits = digits * 10 + digit;
+            if (c >= '0' && c <= '9') {
+                digits = digits * 10 + (c - '0');
             } else if (c == decimal && point < 0) {
                 point = at;
             } else {
@@ -199,12 +119,22 @@ public final class NumberReader {
         if (signs == 0 || signs > MOST_DIGITS || digits > MOST_EXACT) {
             return -1;
         }
-        double magnitude = point < 0 ? digits : digits / powers[at - point - 1];
+        double magnitude = shifted(digits, point < 0 ? 0 : at - point - 1);
         value = negative ? -magnitude : magnitude;
         while (buffer[at] == ' ') {
             at++;
         }
         return buffer[at] == separator || buffer[at] == '\n' || buffer[at] == '\r' ? at : -1;
+    }
+
+    /**
+     * Digits with a decimal mark before the last of them.
+     *
+     * @param digits up to 2^53
+     * @param places how many stand behind the mark, up to 18
+     */
+    double shifted(long digits, int places) {
+        return digits / powers[places];
     }
 
     private Kind readOther(String cell) {

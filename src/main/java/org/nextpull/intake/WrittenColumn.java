@@ -69,17 +69,15 @@ final class WrittenColumn {
         isSettled = true;
         ExpectedValues.ValueRange possible = column.possible();
         boolean all = settled.isEmpty();
-        double lowest = Double.POSITIVE_INFINITY;
-        double highest = Double.NEGATIVE_INFINITY;
+        boolean isPossible = true;
         for (int row = 0; row < rows; row++) {
             if (all || !settled.get(row)) {
                 double value = column.toSi(values[row]);
                 values[row] = value;
-                lowest = Math.min(lowest, value);
-                highest = Math.max(highest, value);
+                isPossible &= possible.holds(value);
             }
         }
-        if (!(possible.holds(lowest) && possible.holds(highest))) {
+        if (!isPossible) {
             mark(possible, rows);
         }
     }

@@ -21,6 +21,8 @@ public final class WrittenRows {
             Set.of("yes", "y", "true", "on", "x", "ja", "oui", "si", "s\u00ed", "s\u00ec", "heard");
     private static final int FIRST_CAPACITY = 64;
     private static final double[] NOT_READ = {};
+    /** So many digits and marks of a cell fit in an int. */
+    private static final int MOST_SIGNS = 9;
 
     private final WrittenColumn[] columns;
     private final NumberReader numbers;
@@ -99,9 +101,9 @@ public final class WrittenRows {
      * Takes rows one after the other, as long as each cell that is read is empty or a plain number and the others are ASCII without quotes.
      *
      * @param line of the first row
-     * @param buffer with {@link NumberReader#SPARE} bytes behind the end
+     * @param buffer in which a line feed stands at the end
      * @param start where the first row begins
-     * @param end where reading stops: a line feed stands there
+     * @param end where reading stops
      * @return the start of the first row that was not taken, such as a blank one, or the end
      */
     public int plainRows(long line, byte[] buffer, int start, int end, Shape shape) {
@@ -134,22 +136,35 @@ public final class WrittenRows {
      */
     public record Shape(byte separator, int leastFields, int mostFields) {}
 
-    /** Where the line of a row ends that was taken; negative where it is no plain one. A first field that is not read must be a number, else it may be a header. */
+    /** Where the line of a row ends that was taken; negative where it is no plain one. */
     private int plainRow(byte[] buffer, int start, Shape shape) {
-        int row = rows;
         byte separator = shape.separator();
+        byte decimal = numbers.decimal();
         boolean number = false;
         int at = start;
         for (int index = 0; index < shape.mostFields(); index++) {
             double[] into = index < cells.length ? cells[index] : NOT_READ;
+            // a few digits, as in nearly all cells, are put together here: to ask for them takes as long as to read
+            // them
             int after = at;
-            if (into.length == 0) {
-                after = index == 0 ? numbers.plain(buffer, at, separator) : unread(buffer, at, separator);
-            } else if (isFieldEnd(buffer[at], separator)) {
-                absent(index, row);
-            } else {
-                after = numbers.plain(buffer, at, separator);
-                into[row] = numbers.value();
+            int digits = 0;
+            byte sign = buffer[after];
+            for (; sign >= '0' && sign <= '9'; sign = buffer[++after]) {
+                digits = digits * 10 + (sign - '0');
+            }
+            boolean hasDigit = after > at;
+            int behindMark = after;
+            if (sign == decimal) {
+                behindMark++;
+                for (sign = buffer[++after]; sign >= '0' && sign <= '9'; sign = buffer[++after]) {
+                    digits = digits * 10 + (sign - '0');
+                }
+            }
+            if (!hasDigit || after - at > MOST_SIGNS || !isFieldEnd(sign, separator)) {
+                after = other(index, buffer, at, separator);
+                number |= into.length > 0 && after > at;
+            } else if (into.length > 0) {
+                into[rows] = numbers.shifted(digits, after - behindMark);
                 number = true;
             }
             if (after < 0) {
@@ -157,7 +172,7 @@ public final class WrittenRows {
             }
             if (buffer[after] != separator) {
                 for (int missing = index + 1; missing < cells.length; missing++) {
-                    absent(missing, row);
+                    absent(missing);
                 }
                 return number && index + 1 >= shape.leastFields() ? after : -1;
             }
@@ -166,9 +181,26 @@ public final class WrittenRows {
         return -1;
     }
 
-    private void absent(int index, int row) {
+    /** Where a field ends that is no short number, or negative: a first one that is not read must be a number, else it may be a header. */
+    private int other(int index, byte[] buffer, int start, byte separator) {
+        boolean isRead = index < cells.length && cells[index].length > 0;
+        if (!isRead && index > 0) {
+            return unread(buffer, start, separator);
+        }
+        if (isRead && isFieldEnd(buffer[start], separator)) {
+            absent(index);
+            return start;
+        }
+        int after = numbers.plain(buffer, start, separator);
+        if (isRead && after >= 0) {
+            cells[index][rows] = numbers.value();
+        }
+        return after;
+    }
+
+    private void absent(int index) {
         if (columnOf[index] >= 0) {
-            columns[columnOf[index]].absent(row);
+            columns[columnOf[index]].absent(rows);
         }
     }
 

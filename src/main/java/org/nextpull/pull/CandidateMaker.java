@@ -272,7 +272,8 @@ final class CandidateMaker {
                 builder.appendRows(all, row, end);
                 ranges.add(new RowRange(first, builder.rows()));
             }
-            Samples samples = builder.build();
+            // rows that were added at once fill their arrays; others are copied into arrays that they fill
+            Samples samples = ranges.size() == 1 && spikes == 0 ? builder.take() : builder.build();
             return new TrimmedRows(lambdaDelayS > 0 ? late(samples, all, lambdaDelayS) : samples, ranges, spikes);
         }
 

@@ -130,16 +130,14 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
         double yy = 0;
         for (int row = rows.first(); row < rows.end(); row++) {
             double then = lambda.time(row) - shift;
-            while (above < throttle.size() && throttle.time(above) < then) {
-                above++;
-            }
+            above = throttle.firstFrom(then, above);
             if (!throttle.isBetween(above, then)) {
                 continue;
             }
             double opening = throttle.between(above, then);
             firstX = count++ == 0 ? opening : firstX;
-            low = Math.min(low, opening);
-            high = Math.max(high, opening);
+            low = opening < low ? opening : low;
+            high = opening > high ? opening : high;
             double x = opening - firstX;
             double y = lambda.value(row) - firstY;
             sumX += x;

@@ -199,7 +199,7 @@ final class StretchCollector {
         if (builder != null) {
             boolean unloaded = over || (builder.rows() > coreEnd && why != FullLoadStretch.End.CUT);
             done.add(new FullLoadStretch(
-                    builder.build(), new RowRange(coreFirst, coreEnd), unloaded ? FullLoadStretch.End.UNLOADED : why));
+                    builder.take(), new RowRange(coreFirst, coreEnd), unloaded ? FullLoadStretch.End.UNLOADED : why));
             open = null;
             over = false;
         }

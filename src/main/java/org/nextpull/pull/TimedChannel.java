@@ -53,6 +53,15 @@ final class TimedChannel {
         return found >= 0 ? found : -found - 1;
     }
 
+    /** The same for times that rise: that of the one before is where to look from. */
+    int firstFrom(double when, int from) {
+        int above = from;
+        while (above < time.length && time[above] < when) {
+            above++;
+        }
+        return above;
+    }
+
     OptionalDouble at(double when) {
         int above = firstFrom(when);
         return isBetween(above, when) ? OptionalDouble.of(between(above, when)) : OptionalDouble.empty();

@@ -3,7 +3,6 @@ package org.nextpull.intake;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.nio.charset.StandardCharsets;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
 import java.util.Random;
@@ -111,7 +110,7 @@ class NumberReaderTest {
             text.insert(0, List.of("", "", "-", "+", " ", "  -").get(random.nextInt(6)));
             String before = "x".repeat(random.nextInt(3));
             char end = ",\n\r".charAt(random.nextInt(3));
-            byte[] bytes = padded(before + text + end + "12.5,9,7");
+            byte[] bytes = line(before + text + end + "12.5,9,7");
 
             int after = points.plain(bytes, before.length(), (byte) ',');
 
@@ -132,13 +131,11 @@ class NumberReaderTest {
                 "123456.7.8,9"
             })
     void aFieldThatIsNoPlainNumberIsLeftToOthers(String text) {
-        byte[] bytes = padded(text);
+        byte[] bytes = line(text);
         assertThat(points.plain(bytes, 0, (byte) ',')).isNegative();
     }
 
-    /** A text with what has to stand behind it. */
-    private static byte[] padded(String text) {
-        byte[] line = (text + "\n").getBytes(StandardCharsets.US_ASCII);
-        return Arrays.copyOf(line, line.length + NumberReader.SPARE);
+    private static byte[] line(String text) {
+        return (text + "\n").getBytes(StandardCharsets.US_ASCII);
     }
 }

@@ -15,7 +15,7 @@ final class PlainPiece {
     private final byte separator;
     private final WrittenRows rows;
     private final WrittenRows.Shape shape;
-    /** A line feed stands behind the last byte, and some bytes behind that. */
+    /** A line feed stands behind the last byte. */
     private byte[] bytes;
 
     private int length;
@@ -36,7 +36,7 @@ final class PlainPiece {
         this.rows = rows;
         this.shape = new WrittenRows.Shape(
                 separator, head.leastFields(), head.header().fields().size());
-        this.bytes = new byte[size + NumberReader.SPARE];
+        this.bytes = new byte[size + 1];
     }
 
     /** Whether nothing in the head of a log hinders it. */
@@ -53,7 +53,7 @@ final class PlainPiece {
     }
 
     int room() {
-        return bytes.length - NumberReader.SPARE;
+        return bytes.length - 1;
     }
 
     /** Makes room for twice as many bytes. */
