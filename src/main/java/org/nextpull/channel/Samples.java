@@ -5,7 +5,6 @@ import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.IntFunction;
 import java.util.function.Supplier;
 
 /**
@@ -182,22 +181,20 @@ public final class Samples {
     }
 
     /**
-     * The same with every present cell of a channel read anew.
+     * The same with other cells of a channel.
      *
-     * @param cell the value of a row in the project's unit; empty leaves the cell out
+     * @param cellRows the rows in which it has one
+     * @param cells the value in each of them, in the project's unit; there may be more
      */
-    public Samples reread(Channel channel, IntFunction<OptionalDouble> cell) {
+    public Samples reread(Channel channel, int[] cellRows, double[] cells) {
         int index = channels.indexOf(channel);
         double[][] newValues = values.clone();
         BitSet[] newPresent = present.clone();
-        newValues[index] = values[index].clone();
+        newValues[index] = new double[rows];
         newPresent[index] = new BitSet(rows);
-        for (int row : presentRows(channel)) {
-            OptionalDouble value = cell.apply(row);
-            if (value.isPresent()) {
-                newValues[index][row] = value.getAsDouble();
-                newPresent[index].set(row);
-            }
+        for (int cell = 0; cell < cellRows.length; cell++) {
+            newValues[index][cellRows[cell]] = cells[cell];
+            newPresent[index].set(cellRows[cell]);
         }
         return new Samples(channels, firstSensors, rows, lines, newValues, newPresent, labels, fuels);
     }

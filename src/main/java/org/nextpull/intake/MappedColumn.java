@@ -41,4 +41,18 @@ public record MappedColumn(
     public double toSi(double written) {
         return (unit.isPresent() ? unit.get().toSi(written) : written) / divisor;
     }
+
+    /** The same of the first of many cells, where they stand. */
+    void toSi(double[] written, int count) {
+        if (unit.isPresent()) {
+            Unit from = unit.get();
+            for (int row = 0; row < count; row++) {
+                written[row] = from.toSi(written[row]) / divisor;
+            }
+        } else {
+            for (int row = 0; row < count; row++) {
+                written[row] /= divisor;
+            }
+        }
+    }
 }

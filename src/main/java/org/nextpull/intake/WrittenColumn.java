@@ -68,16 +68,20 @@ final class WrittenColumn {
         }
         isSettled = true;
         ExpectedValues.ValueRange possible = column.possible();
-        boolean all = settled.isEmpty();
-        boolean isPossible = true;
-        for (int row = 0; row < rows; row++) {
-            if (all || !settled.get(row)) {
-                double value = column.toSi(values[row]);
-                values[row] = value;
-                isPossible &= possible.holds(value);
+        if (settled.isEmpty()) {
+            column.toSi(values, rows);
+        } else {
+            for (int row = settled.nextClearBit(0); row < rows; row = settled.nextClearBit(row + 1)) {
+                values[row] = column.toSi(values[row]);
             }
         }
-        if (!isPossible) {
+        double low = possible.low();
+        double high = possible.high();
+        int row = 0;
+        while (row < rows && values[row] >= low && values[row] <= high) {
+            row++;
+        }
+        if (row < rows) {
             mark(possible, rows);
         }
     }

@@ -113,32 +113,33 @@ public final class WindowQuadratic {
         double b1 = 0;
         double b2 = 0;
         for (int index = first; index < end; index++) {
-            double u = (x[index] - middle) / scale;
+            double u = x[index] - middle;
+            double v = y[index];
             double square = u * u;
-            double cube = square * u;
             m1 += u;
             m2 += square;
-            m3 += cube;
-            m4 += cube * u;
-            b0 += y[index];
-            b1 += u * y[index];
-            b2 += square * y[index];
+            m3 += square * u;
+            m4 += square * square;
+            b0 += v;
+            b1 += u * v;
+            b2 += square * v;
         }
-        return solve(new double[] {end - first, m1, m2, m3, m4}, new double[] {b0, b1, b2}, scale);
-    }
-
-    private static Local solve(double[] m, double[] b, double scale) {
-        double spread = m[2] - m[1] * m[1] / m[0];
-        if (spread <= 1e-12 * m[0]) {
-            return new Local(b[0] / m[0], 0);
+        // in units of the window's half, in which the moments are of one size
+        m1 /= scale;
+        m2 /= scale * scale;
+        b1 /= scale;
+        int count = end - first;
+        double spread = m2 - m1 * m1 / count;
+        if (spread <= 1e-12 * count) {
+            return new Local(b0 / count, 0);
         }
-        double skew = m[3] - m[1] * m[2] / m[0];
-        double bend = m[4] - m[2] * m[2] / m[0] - skew * skew / spread;
-        double first = b[1] - m[1] * b[0] / m[0];
-        double second = b[2] - m[2] * b[0] / m[0] - skew * first / spread;
-        double curvature = bend <= 1e-12 * m[0] ? 0 : second / bend;
-        double slope = (first - skew * curvature) / spread;
-        double value = (b[0] - m[1] * slope - m[2] * curvature) / m[0];
+        double skew = m3 / (scale * scale * scale) - m1 * m2 / count;
+        double bend = m4 / (scale * scale * scale * scale) - m2 * m2 / count - skew * skew / spread;
+        double slopeAlone = b1 - m1 * b0 / count;
+        double second = b2 / (scale * scale) - m2 * b0 / count - skew * slopeAlone / spread;
+        double curvature = bend <= 1e-12 * count ? 0 : second / bend;
+        double slope = (slopeAlone - skew * curvature) / spread;
+        double value = (b0 - m1 * slope - m2 * curvature) / count;
         return new Local(value, slope / scale);
     }
 

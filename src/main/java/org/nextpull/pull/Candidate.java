@@ -85,7 +85,11 @@ public record Candidate(
             while (count > 0 && steps[count - 1] >= longest) {
                 count--;
             }
-            return Arrays.stream(steps, 0, count).average().orElse(0);
+            double sum = 0;
+            for (int step = 0; step < count; step++) {
+                sum += steps[step];
+            }
+            return count == 0 ? 0 : sum / count;
         }
     }
 

@@ -179,15 +179,13 @@ final class CandidateMaker {
             if (part.rows() < 3) {
                 continue;
             }
-            double[] steps = new double[part.rows() - 1];
-            for (int row = 0; row < steps.length; row++) {
-                steps[row] = times.value(part.first() + row + 1) - times.value(part.first() + row);
-            }
-            Series apart = Series.of(steps);
-            double usual = apart.median();
+            int steps = part.rows() - 1;
+            double usual = Series.generate(
+                            steps, step -> times.value(part.first() + step + 1) - times.value(part.first() + step))
+                    .median();
             if (usual > 0) {
-                expected += apart.sum() / usual;
-                present += steps.length;
+                expected += (times.value(part.end() - 1) - times.value(part.first())) / usual;
+                present += steps;
             }
         }
         return expected > present ? 1 - present / expected : 0;
@@ -281,8 +279,15 @@ final class CandidateMaker {
             Samples late = rows;
             for (Channel channel : all.channels()) {
                 if (channel.role() == Role.LAMBDA || channel.role() == Role.AIR_FUEL_RATIO) {
-                    TimedChannel lagging = TimedChannel.of(all, channel);
-                    late = late.reread(channel, row -> lagging.at(rows.value(TimedChannel.TIME, row) + delayS));
+                    int[] shown = rows.presentRows(channel);
+                    TimedChannel.Reading lagging = TimedChannel.of(all, channel)
+                            .at(TimedChannel.of(rows, channel), new RowRange(0, shown.length), delayS);
+                    late = late.reread(
+                            channel,
+                            Arrays.stream(lagging.indices(), 0, lagging.size())
+                                    .map(index -> shown[index])
+                                    .toArray(),
+                            lagging.values());
                 }
             }
             return late;

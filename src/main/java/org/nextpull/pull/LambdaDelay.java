@@ -115,38 +115,35 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
     /** How much of lambda a throttle of so long before leaves open. */
     private record Fit(double unexplained, int rows) {}
 
-    /** Goes through both channels once, side by side; sums are taken from the first values, which keeps them small. */
+    /** Sums are taken from the first values, which keeps them small. */
     private Fit fit(RowRange rows, double shift) {
-        int above = throttle.firstFrom(lambda.time(rows.first()) - shift);
-        int count = 0;
-        double low = Double.POSITIVE_INFINITY;
-        double high = Double.NEGATIVE_INFINITY;
-        double firstX = 0;
+        TimedChannel.Reading opening = throttle.at(lambda, rows, -shift);
+        if (opening.size() < LEAST_ROWS) {
+            return new Fit(1, 0);
+        }
+        double firstX = opening.values()[0];
         double firstY = lambda.value(rows.first());
+        double low = firstX;
+        double high = firstX;
         double sumX = 0;
         double sumY = 0;
         double xx = 0;
         double xy = 0;
         double yy = 0;
-        for (int row = rows.first(); row < rows.end(); row++) {
-            double then = lambda.time(row) - shift;
-            above = throttle.firstFrom(then, above);
-            if (!throttle.isBetween(above, then)) {
-                continue;
-            }
-            double opening = throttle.between(above, then);
-            firstX = count++ == 0 ? opening : firstX;
-            low = opening < low ? opening : low;
-            high = opening > high ? opening : high;
-            double x = opening - firstX;
-            double y = lambda.value(row) - firstY;
+        for (int index = 0; index < opening.size(); index++) {
+            double open = opening.values()[index];
+            low = open < low ? open : low;
+            high = open > high ? open : high;
+            double x = open - firstX;
+            double y = lambda.value(opening.indices()[index]) - firstY;
             sumX += x;
             sumY += y;
             xx += x * x;
             xy += x * y;
             yy += y * y;
         }
-        if (count < LEAST_ROWS || high - low < LEAST_EDGE) {
+        int count = opening.size();
+        if (high - low < LEAST_EDGE) {
             return new Fit(1, 0);
         }
         xx -= sumX * sumX / count;

@@ -62,39 +62,60 @@ final class SpeedTrace {
         return cleaned(Arrays.copyOf(rows, count), Arrays.copyOf(time, count), Arrays.copyOf(rpm, count));
     }
 
-    /** Takes the rows out that stand far off the median of their neighbours. */
+    /** Takes the rows out that stand far off the median of their neighbours. Small steps, each of which the compiler is soon done with. */
     private static SpeedTrace cleaned(int[] rows, double[] time, double[] rpm) {
-        double[] off = new double[rpm.length];
-        double[] median = new double[rpm.length];
+        double[] median = medians(rpm);
+        double noise = noise(rpm, median);
+        int[] spikes = spikes(rpm, median, noise);
+        if (spikes.length == 0) {
+            return new SpeedTrace(rows, time, rpm, spikes, noise);
+        }
+        int[] keptRows = new int[rpm.length - spikes.length];
+        double[] keptTime = new double[keptRows.length];
+        double[] keptRpm = new double[keptRows.length];
+        int spike = 0;
+        for (int point = 0; point < rpm.length; point++) {
+            if (spike < spikes.length && point == spikes[spike]) {
+                spikes[spike++] = rows[point];
+            } else {
+                keptRows[point - spike] = rows[point];
+                keptTime[point - spike] = time[point];
+                keptRpm[point - spike] = rpm[point];
+            }
+        }
+        return new SpeedTrace(keptRows, keptTime, keptRpm, spikes, noise);
+    }
+
+    private static double[] medians(double[] rpm) {
+        double[] medians = new double[rpm.length];
         double[] near = new double[2 * MEDIAN_REACH + 1];
         for (int point = 0; point < rpm.length; point++) {
             int reach = Math.min(MEDIAN_REACH, Math.min(point, rpm.length - 1 - point));
-            median[point] = median(rpm, point, reach, near);
-            off[point] = Math.abs(rpm[point] - median[point]);
+            medians[point] = median(rpm, point, reach, near);
         }
-        double noise = rpm.length == 0 ? 0 : MAD_TO_DEVIATION * Series.of(off).median();
-        int[] keptRows = new int[rpm.length];
-        double[] keptTime = new double[rpm.length];
-        double[] keptRpm = new double[rpm.length];
+        return medians;
+    }
+
+    private static double noise(double[] rpm, double[] median) {
+        return rpm.length == 0
+                ? 0
+                : MAD_TO_DEVIATION
+                        * Series.generate(rpm.length, point -> Math.abs(rpm[point] - median[point]))
+                                .median();
+    }
+
+    /** The points that stand far off. */
+    private static int[] spikes(double[] rpm, double[] median, double noise) {
+        double least = Math.max(SPIKE_RPM, SPIKE_NOISES * noise);
         int[] spikes = new int[rpm.length];
-        int keptCount = 0;
-        int spikeCount = 0;
+        int count = 0;
         for (int point = 0; point < rpm.length; point++) {
-            double limit = Math.max(SPIKE_RPM, Math.max(SPIKE_SHARE * Math.abs(median[point]), SPIKE_NOISES * noise));
-            if (off[point] > limit) {
-                spikes[spikeCount++] = rows[point];
-            } else {
-                keptRows[keptCount] = rows[point];
-                keptTime[keptCount] = time[point];
-                keptRpm[keptCount++] = rpm[point];
+            double off = Math.abs(rpm[point] - median[point]);
+            if (off > least && off > SPIKE_SHARE * Math.abs(median[point])) {
+                spikes[count++] = point;
             }
         }
-        return new SpeedTrace(
-                Arrays.copyOf(keptRows, keptCount),
-                Arrays.copyOf(keptTime, keptCount),
-                Arrays.copyOf(keptRpm, keptCount),
-                Arrays.copyOf(spikes, spikeCount),
-                noise);
+        return Arrays.copyOf(spikes, count);
     }
 
     /** The middle one of the few values about a point, an odd number; put in order by insertion, since a series for each row takes far longer. */

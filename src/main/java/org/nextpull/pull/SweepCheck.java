@@ -37,7 +37,8 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
      * @param endReason what to call it when the sweep ends before the band does
      */
     Optional<CandidateDraft.Objection> objection(Refusal.Reason endReason) {
-        return Stream.of(tooFew(), hole(), jump(), missesBand(endReason), tooShort(), wavers())
+        double usual = trace.usualStepS(sweep.first(), sweep.last());
+        return Stream.of(tooFew(), hole(usual), jump(usual), missesBand(endReason), tooShort(), wavers())
                 .flatMap(Optional::stream)
                 .findFirst();
     }
@@ -62,14 +63,13 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
                         Refusal.Reason.TOO_SHORT, Detail.of("seconds", seconds), Detail.of("rpm", rpm)));
     }
 
-    private Optional<CandidateDraft.Objection> hole() {
-        double usual = trace.usualStepS(sweep.first(), sweep.last());
-        double longest = Math.max(HOLE_S, HOLE_ROWS * usual);
+    private Optional<CandidateDraft.Objection> hole(double usualStepS) {
+        double longest = Math.max(HOLE_S, HOLE_ROWS * usualStepS);
         double widest = Math.max(WIDE_HOLE_RPM, HOLE_STEPS * rowsApartRpm());
         for (int point = sweep.first(); point < sweep.last(); point++) {
             double seconds = trace.timeS(point + 1) - trace.timeS(point);
             double rpm = Math.abs(trace.rpm(point + 1) - trace.rpm(point));
-            if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usual && rpm > widest)) {
+            if ((seconds > longest && rpm > HOLE_RPM) || (seconds > HOLE_STEPS * usualStepS && rpm > widest)) {
                 return Optional.of(CandidateDraft.Objection.of(
                         Refusal.Reason.DATA_GAP, Detail.of("seconds", seconds), Detail.of("rpm", trace.rpm(point))));
             }
@@ -77,12 +77,11 @@ record SweepCheck(SpeedTrace trace, SpeedTrace.Points sweep, Optional<SpeedBand>
         return Optional.empty();
     }
 
-    private Optional<CandidateDraft.Objection> jump() {
-        double usual = trace.usualStepS(sweep.first(), sweep.last());
+    private Optional<CandidateDraft.Objection> jump(double usualStepS) {
         double rate = sweep.rise(trace) / Math.max(1e-9, sweep.durationS(trace));
         for (int point = sweep.first(); point < sweep.last(); point++) {
             double seconds = trace.timeS(point + 1) - trace.timeS(point);
-            double leap = trace.rpm(point + 1) - trace.rpm(point) - rate * Math.max(seconds, usual);
+            double leap = trace.rpm(point + 1) - trace.rpm(point) - rate * Math.max(seconds, usualStepS);
             double limit = Math.max(
                     Math.abs(rate) * seconds + JUMP_RPM,
                     Math.max(JUMP_SHARE * trace.rpm(point), JUMP_NOISES * trace.noise()));

@@ -1,7 +1,6 @@
 package org.nextpull.pull;
 
 import java.util.Arrays;
-import java.util.OptionalDouble;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
@@ -53,31 +52,37 @@ final class TimedChannel {
         return found >= 0 ? found : -found - 1;
     }
 
-    /** The same for times that rise: that of the one before is where to look from. */
-    int firstFrom(double when, int from) {
-        int above = from;
-        while (above < time.length && time[above] < when) {
-            above++;
+    /** The values of {@link #at}, in order, and the index of the time of each. */
+    record Reading(int[] indices, double[] values, int size) {}
+
+    /**
+     * The channel at times, those left out at which it has no value.
+     *
+     * @param times times of another channel, or of this one
+     * @param range which of them
+     * @param laterS what is added to each, s
+     */
+    Reading at(TimedChannel times, RowRange range, double laterS) {
+        int[] indices = new int[range.rows()];
+        double[] values = new double[range.rows()];
+        int count = 0;
+        int above = range.rows() == 0 ? 0 : firstFrom(times.time[range.first()] + laterS);
+        for (int index = range.first(); index < range.end() && above < time.length; index++) {
+            double when = times.time[index] + laterS;
+            while (above < time.length && time[above] < when) {
+                above++;
+            }
+            if (above == time.length) {
+                break;
+            }
+            indices[count] = index;
+            if (time[above] == when) {
+                values[count++] = value[above];
+            } else if (above > 0 && time[above] - time[above - 1] <= BRIDGE_S) {
+                double share = (when - time[above - 1]) / (time[above] - time[above - 1]);
+                values[count++] = value[above - 1] + share * (value[above] - value[above - 1]);
+            }
         }
-        return above;
-    }
-
-    OptionalDouble at(double when) {
-        int above = firstFrom(when);
-        return isBetween(above, when) ? OptionalDouble.of(between(above, when)) : OptionalDouble.empty();
-    }
-
-    /** Whether there is a value at a time, {@code above} being the first index at or after it. */
-    boolean isBetween(int above, double when) {
-        return above < time.length && (time[above] == when || (above > 0 && time[above] - time[above - 1] <= BRIDGE_S));
-    }
-
-    /** The value at a time for which {@link #isBetween} holds. */
-    double between(int above, double when) {
-        if (time[above] == when) {
-            return value[above];
-        }
-        double share = (when - time[above - 1]) / (time[above] - time[above - 1]);
-        return value[above - 1] + share * (value[above] - value[above - 1]);
+        return new Reading(indices, values, count);
     }
 }
