@@ -26,12 +26,15 @@ final class AirTable {
                     "humidity_percent", KeyFormat.number(Unit.PERCENT, new Range(0, 100)))
             .said("Humidity", "Relative" + WITHOUT);
 
-    static final PlanTable<SweepPlan.AirFacts> TABLE = PlanTable.<SweepPlan.AirFacts>of(
-                    "air", Presence.ALWAYS, "Air", "Correction, and the weather where the log has none.")
-            .key(STANDARD, SweepPlan.AirFacts::standard)
-            .maybe(BARO, SweepPlan.AirFacts::baro)
-            .maybe(AIR, SweepPlan.AirFacts::air)
-            .number(HUMIDITY, SweepPlan.AirFacts::humidity);
+    static final PlanTable<SweepPlan.AirFacts> TABLE = PlanTable.of(
+            "air",
+            Presence.ALWAYS,
+            "Air",
+            "Correction, and the weather where the log has none.",
+            keys -> keys.key(STANDARD, SweepPlan.AirFacts::standard)
+                    .maybe(BARO, SweepPlan.AirFacts::baro)
+                    .maybe(AIR, SweepPlan.AirFacts::air)
+                    .number(HUMIDITY, SweepPlan.AirFacts::humidity));
 
     private AirTable() {}
 

@@ -26,14 +26,12 @@ final class BandTable {
             .usual(Band.ROWS_EVERY_RPM)
             .said("Table step", "Step between the rows of the tables by speed.");
 
-    static final PlanTable<Band> TABLE = PlanTable.<Band>of(
-                    "band",
-                    Presence.SWITCHED,
-                    "Speed band",
-                    "The speeds that the answer is for. Logs need it; a table of results does not.")
-            .key(FROM, Band::fromRpm)
-            .key(TO, Band::toRpm)
-            .key(ROWS, Band::rowsEveryRpm);
+    static final PlanTable<Band> TABLE = PlanTable.of(
+            "band",
+            Presence.SWITCHED,
+            "Speed band",
+            "The speeds that the answer is for. Logs need it; a table of results does not.",
+            keys -> keys.key(FROM, Band::fromRpm).key(TO, Band::toRpm).key(ROWS, Band::rowsEveryRpm));
 
     private BandTable() {}
 

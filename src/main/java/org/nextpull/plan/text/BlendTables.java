@@ -56,7 +56,8 @@ final class BlendTables {
             .usual(BlendRecipe.ShareBy.VOLUME)
             .said("Fractions by", "What the fractions of `of` count.");
 
-    static final PlanTable<FuelChoice.OwnBlend> TABLE = table();
+    static final PlanTable<FuelChoice.OwnBlend> TABLE =
+            PlanTable.of("blend", Presence.LISTED_IN_TEXT, "Own fuel", "A fuel of your own.", BlendTables::list);
 
     private final List<FuelChoice.OwnBlend> blends = new ArrayList<>();
     private Blends known = Blends.listed();
@@ -72,18 +73,16 @@ final class BlendTables {
         return Objects.requireNonNull(ELEMENTS.get(element));
     }
 
-    private static PlanTable<FuelChoice.OwnBlend> table() {
-        PlanTable<FuelChoice.OwnBlend> table = PlanTable.<FuelChoice.OwnBlend>of(
-                        "blend", Presence.LISTED_IN_TEXT, "Own fuel", "A fuel of your own.")
-                .key(NAME, FuelChoice.OwnBlend::name);
+    private static void list(PlanTable.Listing<FuelChoice.OwnBlend> keys) {
+        keys.key(NAME, FuelChoice.OwnBlend::name);
         for (Element element : Element.values()) {
-            table = table.maybe(
+            keys.maybe(
                     key(element),
                     blend -> elements(blend)
                             .flatMap(found ->
                                     Optional.ofNullable(found.fractions().get(element))));
         }
-        return table.maybe(DENSITY, figure(FuelProperty.DENSITY))
+        keys.maybe(DENSITY, figure(FuelProperty.DENSITY))
                 .maybe(ENERGY, figure(FuelProperty.LOWER_HEATING_VALUE))
                 .maybe(LATENT, figure(FuelProperty.LATENT_HEAT))
                 .maybe(OCTANE, figure(FuelProperty.RESEARCH_OCTANE))

@@ -30,15 +30,15 @@ final class CandidateTables {
                     "Price",
                     "What a litre of its fuel costs, in one currency for all; the answer then says what the fuel costs.");
 
-    static final PlanTable<SweepPlan.Candidate> TABLE = PlanTable.<SweepPlan.Candidate>of(
-                    "candidate",
-                    Presence.LISTED,
-                    "Candidate",
-                    "A fuel or part between which the day decides; the first is the reference.")
-            .key(LABEL, SweepPlan.Candidate::label)
-            .maybe(FUEL, SweepPlan.Candidate::fuel)
-            .maybe(NOTE, SweepPlan.Candidate::note)
-            .number(PRICE, SweepPlan.Candidate::pricePerLitre);
+    static final PlanTable<SweepPlan.Candidate> TABLE = PlanTable.of(
+            "candidate",
+            Presence.LISTED,
+            "Candidate",
+            "A fuel or part between which the day decides; the first is the reference.",
+            keys -> keys.key(LABEL, SweepPlan.Candidate::label)
+                    .maybe(FUEL, SweepPlan.Candidate::fuel)
+                    .maybe(NOTE, SweepPlan.Candidate::note)
+                    .number(PRICE, SweepPlan.Candidate::pricePerLitre));
 
     private CandidateTables() {}
 

@@ -52,15 +52,20 @@ final class DynoTable {
                     "Whether the logged torque already holds what speeding up takes; needed with an inertia, since many"
                             + " brakes add it, and added twice it is wrong.");
 
-    static final PlanTable<DynoFacts> TABLE = PlanTable.<DynoFacts>of(
-                    "dyno", Presence.ALWAYS, "Dyno", "Kind of dyno, and where torque is stated.")
-            .key(KIND, DynoFacts::kind)
-            .key(TORQUE_AT, DynoFacts::torqueAt)
-            .number(ENGINE_SIDE, dyno -> dyno.inertia().engineSideKgM2())
-            .number(ROLLER_INERTIA, dyno -> dyno.inertia().rollerKgM2())
-            .number(ROLLER_RADIUS, dyno -> dyno.gearing().rollerRadiusM())
-            .number(GEARING, dyno -> dyno.gearing().engineRevPerRollerRev())
-            .maybe(IN_LOG, dyno -> Optional.of(dyno.inertia().inLog()).filter(said -> said != InertiaInLog.UNSTATED));
+    static final PlanTable<DynoFacts> TABLE = PlanTable.of(
+            "dyno",
+            Presence.ALWAYS,
+            "Dyno",
+            "Kind of dyno, and where torque is stated.",
+            keys -> keys.key(KIND, DynoFacts::kind)
+                    .key(TORQUE_AT, DynoFacts::torqueAt)
+                    .number(ENGINE_SIDE, dyno -> dyno.inertia().engineSideKgM2())
+                    .number(ROLLER_INERTIA, dyno -> dyno.inertia().rollerKgM2())
+                    .number(ROLLER_RADIUS, dyno -> dyno.gearing().rollerRadiusM())
+                    .number(GEARING, dyno -> dyno.gearing().engineRevPerRollerRev())
+                    .maybe(
+                            IN_LOG,
+                            dyno -> Optional.of(dyno.inertia().inLog()).filter(said -> said != InertiaInLog.UNSTATED)));
 
     private DynoTable() {}
 

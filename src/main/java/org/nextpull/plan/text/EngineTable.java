@@ -23,13 +23,18 @@ final class EngineTable {
                     "compression_ratio", KeyFormat.number(new Range(2, 40)))
             .said("Compression", "Geometric; kept with the session, so that days can be told apart.");
 
-    static final PlanTable<EngineFacts> TABLE = PlanTable.<EngineFacts>of(
-                    "engine", Presence.ALWAYS, "Engine", "Engine under test.")
-            .maybe(NAME, EngineFacts::name)
-            .number(DISPLACEMENT, EngineFacts::displacementM3)
-            .maybe(CYLINDERS, engine -> engine.cylinders().stream().boxed().findFirst())
-            .number(COMPRESSION, EngineFacts::compressionRatio)
-            .key(INDUCTION, EngineFacts::induction);
+    static final PlanTable<EngineFacts> TABLE = PlanTable.of(
+            "engine",
+            Presence.ALWAYS,
+            "Engine",
+            "Engine under test.",
+            keys -> keys.maybe(NAME, EngineFacts::name)
+                    .number(DISPLACEMENT, EngineFacts::displacementM3)
+                    .maybe(
+                            CYLINDERS,
+                            engine -> engine.cylinders().stream().boxed().findFirst())
+                    .number(COMPRESSION, EngineFacts::compressionRatio)
+                    .key(INDUCTION, EngineFacts::induction));
 
     private EngineTable() {}
 

@@ -17,9 +17,8 @@ final class FuelTable {
                     "Blend",
                     "What is in the tank; lambda, energy and knock blocks go with it. `nextpull fuel` lists the fuels.");
 
-    static final PlanTable<FuelChoice> TABLE = PlanTable.<FuelChoice>of(
-                    "fuel", Presence.ALWAYS, "Fuel", "What is in the tank.")
-            .maybe(BLEND, FuelChoice::blend);
+    static final PlanTable<FuelChoice> TABLE = PlanTable.of(
+            "fuel", Presence.ALWAYS, "Fuel", "What is in the tank.", keys -> keys.maybe(BLEND, FuelChoice::blend));
 
     private FuelTable() {}
 

@@ -31,13 +31,16 @@ final class GoalTable {
                     "Use past sessions",
                     "Whether earlier sessions of this engine may shorten steps; they never lengthen one.");
 
-    static final PlanTable<Goal> TABLE = PlanTable.<Goal>of(
-                    "goal", Presence.ALWAYS, "Goal", "What is looked for, and when it is enough.")
-            .key(RESPONSE, Goal::response)
-            .key(NEAR_BEST, Goal::nearBestPercent)
-            .key(WORTH, Goal::worthPercent)
-            .key(MAX_PULLS, Goal::maxPulls)
-            .key(LEARN, Goal::learnFromNotebook);
+    static final PlanTable<Goal> TABLE = PlanTable.of(
+            "goal",
+            Presence.ALWAYS,
+            "Goal",
+            "What is looked for, and when it is enough.",
+            keys -> keys.key(RESPONSE, Goal::response)
+                    .key(NEAR_BEST, Goal::nearBestPercent)
+                    .key(WORTH, Goal::worthPercent)
+                    .key(MAX_PULLS, Goal::maxPulls)
+                    .key(LEARN, Goal::learnFromNotebook));
 
     private GoalTable() {}
 

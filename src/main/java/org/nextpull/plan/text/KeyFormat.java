@@ -192,7 +192,7 @@ record KeyFormat<T>(
                 KeyKind.IN_TEXT,
                 "by role",
                 (table, key) -> {
-                    TableReader below = table.table(key, ids);
+                    TableReader below = table.table(key, () -> ids);
                     Map<Role, T> found = new EnumMap<>(Role.class);
                     for (Role role : Role.values()) {
                         if (below.has(role.id())) {
@@ -215,7 +215,7 @@ record KeyFormat<T>(
                 KeyKind.IN_TEXT,
                 "fractions of 0 to 1, together 1",
                 (table, key) -> {
-                    TableReader parts = table.table(key, List.copyOf(table.keysBelow(key)));
+                    TableReader parts = table.table(key, () -> List.copyOf(table.keysBelow(key)));
                     Map<String, Double> found = new TreeMap<>();
                     for (String part : parts.keys()) {
                         parts.number(part, Range.FRACTION).ifPresent(fraction -> found.put(part, fraction));

@@ -62,26 +62,28 @@ final class LimitsTable {
                     "injector_duty_percent", KeyFormat.number(Unit.PERCENT, new Range(1, 100)))
             .said("Injector duty", "Highest; near full duty the mixture can no longer be held.");
 
-    static final PlanTable<Limits> TABLE = PlanTable.<Limits>of(
-                    "limits",
-                    Presence.ALWAYS,
-                    "Limits",
-                    "What ends a pull or a sweep. What is left empty is not watched.")
-            .maybe(KNOCK_EVENTS, limits -> limits.knockEvents().stream().boxed().findFirst())
-            .number(KNOCK_LEVEL, Limits::knockLevel)
-            .key(KNOCK_MARGIN, Limits::knockMarginDeg)
-            .key(LOOK_AGAIN, Limits::looksAgain)
-            .number(MOST_RPM, Limits::mostRpm)
-            .maybe(LEAN, limits -> limits.lean().map(Limits.Lean::leanest))
-            .maybe(LEAN_FOR, limits -> limits.lean().map(Limits.Lean::forS))
-            .maybe(EXHAUST, limits -> limits.most().exhaust())
-            .maybe(COOLANT, limits -> limits.most().coolant())
-            .maybe(OIL, limits -> limits.most().oil())
-            .maybe(INLET, limits -> limits.most().inlet())
-            .maybe(OIL_PRESSURE, Limits::oilPressureLeast)
-            .maybe(FUEL_PRESSURE, Limits::fuelPressureLeast)
-            .maybe(BOOST, Limits::boostMost)
-            .number(INJECTOR_DUTY, Limits::injectorDutyMost);
+    static final PlanTable<Limits> TABLE = PlanTable.of(
+            "limits",
+            Presence.ALWAYS,
+            "Limits",
+            "What ends a pull or a sweep. What is left empty is not watched.",
+            keys -> keys.maybe(
+                            KNOCK_EVENTS,
+                            limits -> limits.knockEvents().stream().boxed().findFirst())
+                    .number(KNOCK_LEVEL, Limits::knockLevel)
+                    .key(KNOCK_MARGIN, Limits::knockMarginDeg)
+                    .key(LOOK_AGAIN, Limits::looksAgain)
+                    .number(MOST_RPM, Limits::mostRpm)
+                    .maybe(LEAN, limits -> limits.lean().map(Limits.Lean::leanest))
+                    .maybe(LEAN_FOR, limits -> limits.lean().map(Limits.Lean::forS))
+                    .maybe(EXHAUST, limits -> limits.most().exhaust())
+                    .maybe(COOLANT, limits -> limits.most().coolant())
+                    .maybe(OIL, limits -> limits.most().oil())
+                    .maybe(INLET, limits -> limits.most().inlet())
+                    .maybe(OIL_PRESSURE, Limits::oilPressureLeast)
+                    .maybe(FUEL_PRESSURE, Limits::fuelPressureLeast)
+                    .maybe(BOOST, Limits::boostMost)
+                    .number(INJECTOR_DUTY, Limits::injectorDutyMost));
 
     /** The key that sets each limit. */
     static final Map<Limit, PlanKey<?>> KEYS = Map.ofEntries(

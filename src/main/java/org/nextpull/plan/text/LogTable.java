@@ -48,18 +48,18 @@ final class LogTable {
                     "A file beside the plan with what was set for each pull:"
                             + " `file,pull,order,advance_deg,offset_deg,lambda,fuel,label,knock,note`.");
 
-    static final PlanTable<SweepPlan.LogFacts> TABLE = PlanTable.<SweepPlan.LogFacts>of(
-                    "log",
-                    Presence.ALWAYS,
-                    "Log",
-                    "Only where the log does not say it itself. Columns and units that the plan names are kept as they are.")
-            .maybe(COLUMNS, log -> some(log.hints().headers()))
-            .maybe(UNITS, log -> some(log.hints().units()))
-            .number(AFR_SCALE, log -> log.hints().afrScale())
-            .number(SAMPLE_HZ, log -> log.hints().sampleHz())
-            .number(LAMBDA_DELAY, SweepPlan.LogFacts::lambdaDelayS)
-            .maybe(CORRECTED_BY, SweepPlan.LogFacts::correctedBy)
-            .maybe(SETTINGS, SweepPlan.LogFacts::settings);
+    static final PlanTable<SweepPlan.LogFacts> TABLE = PlanTable.of(
+            "log",
+            Presence.ALWAYS,
+            "Log",
+            "Only where the log does not say it itself. Columns and units that the plan names are kept as they are.",
+            keys -> keys.maybe(COLUMNS, log -> some(log.hints().headers()))
+                    .maybe(UNITS, log -> some(log.hints().units()))
+                    .number(AFR_SCALE, log -> log.hints().afrScale())
+                    .number(SAMPLE_HZ, log -> log.hints().sampleHz())
+                    .number(LAMBDA_DELAY, SweepPlan.LogFacts::lambdaDelayS)
+                    .maybe(CORRECTED_BY, SweepPlan.LogFacts::correctedBy)
+                    .maybe(SETTINGS, SweepPlan.LogFacts::settings));
 
     private LogTable() {}
 

@@ -30,13 +30,16 @@ final class MixtureTable {
             PlanKey.of("resolution_lambda", KeyFormat.number(Unit.LAMBDA, new Range(0.0001, 0.1)))
                     .usual(MixturePlan.RESOLUTION_LAMBDA)
                     .said("Resolution", "What the fuelling can be set to; proposals are rounded to it, toward rich."));
-    static final PlanTable<MixturePlan> TABLE = PlanTable.<MixturePlan>of(
-                    "mixture", Presence.SWITCHED, "Mixture", "The mixture sweep. Off where the mixture stays as it is.")
-            .key(BOUNDS.start(), MixturePlan::start)
-            .key(BOUNDS.low(), MixturePlan::richest)
-            .key(BOUNDS.high(), MixturePlan::leanest)
-            .key(STEP.largest(), mixture -> mixture.step().largest())
-            .key(STEP.resolution(), mixture -> mixture.step().resolution());
+    static final PlanTable<MixturePlan> TABLE = PlanTable.of(
+            "mixture",
+            Presence.SWITCHED,
+            "Mixture",
+            "The mixture sweep. Off where the mixture stays as it is.",
+            keys -> keys.key(BOUNDS.start(), MixturePlan::start)
+                    .key(BOUNDS.low(), MixturePlan::richest)
+                    .key(BOUNDS.high(), MixturePlan::leanest)
+                    .key(STEP.largest(), mixture -> mixture.step().largest())
+                    .key(STEP.resolution(), mixture -> mixture.step().resolution()));
 
     private MixtureTable() {}
 

@@ -4,6 +4,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 import java.util.function.Function;
 
 /**
@@ -15,14 +16,15 @@ public final class PlanTable<R> {
     private final String title;
     private final String purpose;
     private final Presence presence;
-    private final List<Entry<R, ?>> entries;
+    /** Lists the keys; not before it is asked for them, since reading a plan that is in order asks for none. */
+    private final Consumer<Listing<R>> keys;
 
-    private PlanTable(String name, String title, String purpose, Presence presence, List<Entry<R, ?>> entries) {
+    private PlanTable(String name, String title, String purpose, Presence presence, Consumer<Listing<R>> keys) {
         this.name = name;
         this.title = title;
         this.purpose = purpose;
         this.presence = presence;
-        this.entries = List.copyOf(entries);
+        this.keys = keys;
     }
 
     /** Whether a plan may do without a table, and how the form shows it. */
@@ -44,29 +46,42 @@ public final class PlanTable<R> {
         }
     }
 
-    static <R> PlanTable<R> of(String name, Presence presence, String title, String purpose) {
-        return new PlanTable<>(name, title, purpose, presence, List.of());
+    static <R> PlanTable<R> of(
+            String name, Presence presence, String title, String purpose, Consumer<Listing<R>> keys) {
+        return new PlanTable<>(name, title, purpose, presence, keys);
     }
 
-    /** A key that the record always has a value of. */
-    <T> PlanTable<R> key(PlanKey<T> key, Function<R, T> value) {
-        return maybe(key, from -> Optional.of(value.apply(from)));
+    /** Takes down keys in their order. */
+    static final class Listing<R> {
+        private final List<Entry<R, ?>> entries = new ArrayList<>();
+
+        private Listing() {}
+
+        /** A key that the record always has a value of. */
+        <T> Listing<R> key(PlanKey<T> key, Function<R, T> value) {
+            return maybe(key, from -> Optional.of(value.apply(from)));
+        }
+
+        <T> Listing<R> maybe(PlanKey<T> key, Function<R, Optional<T>> value) {
+            entries.add(new Entry<>(key, value));
+            return this;
+        }
+
+        Listing<R> number(PlanKey<Double> key, Function<R, OptionalDouble> value) {
+            return maybe(key, from -> value.apply(from).stream().boxed().findFirst());
+        }
     }
 
-    <T> PlanTable<R> maybe(PlanKey<T> key, Function<R, Optional<T>> value) {
-        List<Entry<R, ?>> more = new ArrayList<>(entries);
-        more.add(new Entry<>(key, value));
-        return new PlanTable<>(name, title, purpose, presence, more);
-    }
-
-    PlanTable<R> number(PlanKey<Double> key, Function<R, OptionalDouble> value) {
-        return maybe(key, from -> value.apply(from).stream().boxed().findFirst());
+    private List<Entry<R, ?>> entries() {
+        Listing<R> listing = new Listing<>();
+        keys.accept(listing);
+        return listing.entries;
     }
 
     /** The table's text; empty where the record holds nothing. */
     String write(R from) {
         List<String> lines =
-                entries.stream().flatMap(entry -> entry.line(from).stream()).toList();
+                entries().stream().flatMap(entry -> entry.line(from).stream()).toList();
         return lines.isEmpty() ? "" : header() + "\n" + String.join("\n", lines) + "\n\n";
     }
 
@@ -91,7 +106,7 @@ public final class PlanTable<R> {
 
     public List<PlanKey<?>> keys() {
         List<PlanKey<?>> keys = new ArrayList<>();
-        entries.forEach(entry -> keys.add(entry.key()));
+        entries().forEach(entry -> keys.add(entry.key()));
         return keys;
     }
 
@@ -104,6 +119,6 @@ public final class PlanTable<R> {
     }
 
     List<String> keyNames() {
-        return entries.stream().map(entry -> entry.key().name()).toList();
+        return entries().stream().map(entry -> entry.key().name()).toList();
     }
 }

@@ -45,15 +45,20 @@ final class PullTable {
                     "hold_most_s", KeyFormat.number(Unit.SECOND, new Range(0.1, 3600)))
             .said("Max hold", "Longest time at load at a held speed, 45 s where it is left out; not below `hold_s`.");
 
-    static final PlanTable<PullFacts> TABLE = PlanTable.<PullFacts>of(
-                    "pull", Presence.ALWAYS, "Pulls", "How a pull looks in the log.")
-            .key(KIND, PullFacts::kind)
-            .key(FULL_LOAD, PullFacts::fullLoad)
-            .key(SETTLE, PullFacts::settleS)
-            .key(HOLD, PullFacts::holdS)
-            .maybe(HOLD_SPEEDS, pull -> Optional.of(pull.held().speedsRpm()).filter(speeds -> !speeds.isEmpty()))
-            .number(HOLD_MOST, pull -> pull.held().mostS())
-            .key(DISCARD, PullFacts::throwAwayFirst);
+    static final PlanTable<PullFacts> TABLE = PlanTable.of(
+            "pull",
+            Presence.ALWAYS,
+            "Pulls",
+            "How a pull looks in the log.",
+            keys -> keys.key(KIND, PullFacts::kind)
+                    .key(FULL_LOAD, PullFacts::fullLoad)
+                    .key(SETTLE, PullFacts::settleS)
+                    .key(HOLD, PullFacts::holdS)
+                    .maybe(
+                            HOLD_SPEEDS,
+                            pull -> Optional.of(pull.held().speedsRpm()).filter(speeds -> !speeds.isEmpty()))
+                    .number(HOLD_MOST, pull -> pull.held().mostS())
+                    .key(DISCARD, PullFacts::throwAwayFirst));
 
     private PullTable() {}
 

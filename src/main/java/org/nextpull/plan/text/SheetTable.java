@@ -11,13 +11,16 @@ final class SheetTable {
     private static final PlanKey<String> OPERATOR = text("operator", "Operator", "Who ran it.");
     private static final PlanKey<String> REFERENCE = text("reference", "Reference", "The number of the order.");
 
-    static final PlanTable<SweepPlan.SheetFacts> TABLE = PlanTable.<SweepPlan.SheetFacts>of(
-                    "sheet", Presence.ALWAYS, "Sheet", "Words for the job on the printed sheet; all may be left empty.")
-            .maybe(CUSTOMER, SweepPlan.SheetFacts::customer)
-            .maybe(VEHICLE, SweepPlan.SheetFacts::vehicle)
-            .maybe(PLACE, SweepPlan.SheetFacts::place)
-            .maybe(OPERATOR, SweepPlan.SheetFacts::operator)
-            .maybe(REFERENCE, SweepPlan.SheetFacts::reference);
+    static final PlanTable<SweepPlan.SheetFacts> TABLE = PlanTable.of(
+            "sheet",
+            Presence.ALWAYS,
+            "Sheet",
+            "Words for the job on the printed sheet; all may be left empty.",
+            keys -> keys.maybe(CUSTOMER, SweepPlan.SheetFacts::customer)
+                    .maybe(VEHICLE, SweepPlan.SheetFacts::vehicle)
+                    .maybe(PLACE, SweepPlan.SheetFacts::place)
+                    .maybe(OPERATOR, SweepPlan.SheetFacts::operator)
+                    .maybe(REFERENCE, SweepPlan.SheetFacts::reference));
 
     private SheetTable() {}
 

@@ -17,15 +17,15 @@ final class StartTable {
                     "cool_down_s", KeyFormat.number(Unit.SECOND, new Range(0, 86_400)))
             .said("Cool down", "Least time between pulls.");
 
-    static final PlanTable<StartConditions> TABLE = PlanTable.<StartConditions>of(
-                    "start",
-                    Presence.ALWAYS,
-                    "Before a pull",
-                    "What must hold before the throttle opens, so that pulls can be compared.")
-            .maybe(COOLANT, StartConditions::coolant)
-            .maybe(OIL, StartConditions::oil)
-            .maybe(INLET, StartConditions::inlet)
-            .number(COOL_DOWN, StartConditions::coolDownS);
+    static final PlanTable<StartConditions> TABLE = PlanTable.of(
+            "start",
+            Presence.ALWAYS,
+            "Before a pull",
+            "What must hold before the throttle opens, so that pulls can be compared.",
+            keys -> keys.maybe(COOLANT, StartConditions::coolant)
+                    .maybe(OIL, StartConditions::oil)
+                    .maybe(INLET, StartConditions::inlet)
+                    .number(COOL_DOWN, StartConditions::coolDownS));
 
     private StartTable() {}
 

@@ -2,11 +2,13 @@ package org.nextpull.plan.text;
 
 import java.util.ArrayList;
 import java.util.Collection;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.OptionalInt;
 import java.util.Set;
+import java.util.function.Supplier;
 import java.util.stream.IntStream;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.FindingCode;
@@ -25,11 +27,18 @@ final class TableReader {
     private final TomlTable table;
     private final Optional<TomlPosition> position;
     private final PlanProblems problems;
-    private final List<String> known;
+    /** The keys that this table may have; listed where it has one that was not asked for. */
+    private final Supplier<List<String>> known;
+
+    private final Set<String> asked = new HashSet<>();
     private final List<TableReader> all;
 
     private TableReader(
-            PlanProblems.Spot spot, TomlTable table, List<String> known, PlanProblems problems, List<TableReader> all) {
+            PlanProblems.Spot spot,
+            TomlTable table,
+            Supplier<List<String>> known,
+            PlanProblems problems,
+            List<TableReader> all) {
         this.path = spot.key();
         this.position = spot.position();
         this.table = table;
@@ -44,7 +53,7 @@ final class TableReader {
         return new TableReader(
                 new PlanProblems.Spot("", Optional.empty(), ""),
                 table,
-                PlanKeys.tableNames(),
+                PlanKeys::tableNames,
                 problems,
                 new ArrayList<>());
     }
@@ -97,6 +106,7 @@ final class TableReader {
 
     /** What is written for a key; empty when it is absent or wrong. */
     <T> Optional<T> find(PlanKey<T> key) {
+        asked.add(key.name());
         return key.format().read().apply(this, key.name());
     }
 
@@ -190,7 +200,7 @@ final class TableReader {
 
     /** A table of the list below this one. */
     TableReader table(PlanTable<?> listed) {
-        return table(listed.name(), listed.keyNames());
+        return table(listed.name(), listed::keyNames);
     }
 
     /** Says that this plan does not go by a key, where it has it. */
@@ -201,7 +211,8 @@ final class TableReader {
     }
 
     /** A table below this one, with the keys that it may have; without content when it is absent or no table. */
-    TableReader table(String key, List<String> keys) {
+    TableReader table(String key, Supplier<List<String>> keys) {
+        asked.add(key);
         Optional<Object> value = value(key);
         if (value.isPresent() && value.get() instanceof TomlTable below) {
             return new TableReader(spot(key), below, keys, problems, all);
@@ -219,6 +230,7 @@ final class TableReader {
     /** The tables of a list of tables. */
     List<TableReader> tables(PlanTable<?> listed) {
         String key = listed.name();
+        asked.add(key);
         Optional<Object> value = value(key);
         if (value.isEmpty()) {
             return List.of();
@@ -229,7 +241,7 @@ final class TableReader {
         }
         return IntStream.range(0, array.size())
                 .mapToObj(index -> new TableReader(
-                        element(key, array, index), array.getTable(index), listed.keyNames(), problems, all))
+                        element(key, array, index), array.getTable(index), listed::keyNames, problems, all))
                 .toList();
     }
 
@@ -241,15 +253,16 @@ final class TableReader {
     void finish() {
         for (TableReader reader : all) {
             reader.table.keySet().stream()
-                    .filter(key -> !reader.known.contains(key))
+                    .filter(key -> !reader.asked.contains(key))
+                    .filter(key -> !reader.known.get().contains(key))
                     .forEach(reader::unknownKey);
         }
     }
 
     private void unknownKey(String key) {
         List<Detail> details = new ArrayList<>();
-        details.add(Detail.of("allowed", String.join(", ", known)));
-        elsewhere(key).or(() -> nearest(key, known)).ifPresent(near -> details.add(Detail.of("nearest", near)));
+        details.add(Detail.of("allowed", String.join(", ", known.get())));
+        elsewhere(key).or(() -> nearest(key, known.get())).ifPresent(near -> details.add(Detail.of("nearest", near)));
         problems.error(FindingCode.PLAN_UNKNOWN_KEY, spot(key), details.toArray(new Detail[0]));
     }
 
@@ -262,7 +275,7 @@ final class TableReader {
     /** The same key in another table. */
     private Optional<String> elsewhere(String key) {
         return all.stream()
-                .filter(reader -> reader.known.contains(key))
+                .filter(reader -> reader.known.get().contains(key))
                 .map(reader -> reader.dotted(key))
                 .findFirst();
     }

@@ -54,16 +54,19 @@ final class TimingTable {
                     "Present map",
                     "What the ignition's map holds before the sweep; it covers the band. What the first pull logged where left out.");
 
-    static final PlanTable<TimingPlan> TABLE = PlanTable.<TimingPlan>of(
-                    "timing", Presence.SWITCHED, "Spark timing", "The spark sweep. Off where spark stays as it is.")
-            .key(SETS, TimingPlan::sets)
-            .key(BOUNDS.start(), TimingPlan::start)
-            .key(BOUNDS.low(), TimingPlan::least)
-            .key(BOUNDS.high(), TimingPlan::most)
-            .key(STEP.largest(), timing -> timing.step().largest())
-            .key(STEP.resolution(), timing -> timing.step().resolution())
-            .maybe(MAP_RPM, timing -> some(timing.map().breakpointsRpm()))
-            .maybe(PRESENT_MAP, timing -> timing.map().present());
+    static final PlanTable<TimingPlan> TABLE = PlanTable.of(
+            "timing",
+            Presence.SWITCHED,
+            "Spark timing",
+            "The spark sweep. Off where spark stays as it is.",
+            keys -> keys.key(SETS, TimingPlan::sets)
+                    .key(BOUNDS.start(), TimingPlan::start)
+                    .key(BOUNDS.low(), TimingPlan::least)
+                    .key(BOUNDS.high(), TimingPlan::most)
+                    .key(STEP.largest(), timing -> timing.step().largest())
+                    .key(STEP.resolution(), timing -> timing.step().resolution())
+                    .maybe(MAP_RPM, timing -> some(timing.map().breakpointsRpm()))
+                    .maybe(PRESENT_MAP, timing -> timing.map().present()));
 
     private TimingTable() {}
 

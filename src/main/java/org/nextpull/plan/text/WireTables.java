@@ -49,17 +49,20 @@ final class WireTables {
             .usual(0.0)
             .said("Delay", "How much later than the other sources it reports.");
 
-    static final PlanTable<WireFacts> TABLE = PlanTable.<WireFacts>of(
-                    "wire", Presence.LISTED, "Wire", "A serial source.")
-            .maybe(DEVICE, WireFacts::device)
-            .key(BAUD, wire -> wire.port().baud())
-            .key(BITS, wire -> wire.port().bits())
-            .key(PARITY, wire -> wire.port().parity())
-            .key(STOP, wire -> wire.port().stop())
-            .key(FLOW, wire -> wire.port().flow())
-            .key(LINES, WireFacts::lines)
-            .maybe(COLUMNS, wire -> Optional.of(wire.columns()).filter(columns -> !columns.isEmpty()))
-            .key(DELAY, WireFacts::delayS);
+    static final PlanTable<WireFacts> TABLE = PlanTable.of(
+            "wire",
+            Presence.LISTED,
+            "Wire",
+            "A serial source.",
+            keys -> keys.maybe(DEVICE, WireFacts::device)
+                    .key(BAUD, wire -> wire.port().baud())
+                    .key(BITS, wire -> wire.port().bits())
+                    .key(PARITY, wire -> wire.port().parity())
+                    .key(STOP, wire -> wire.port().stop())
+                    .key(FLOW, wire -> wire.port().flow())
+                    .key(LINES, WireFacts::lines)
+                    .maybe(COLUMNS, wire -> Optional.of(wire.columns()).filter(columns -> !columns.isEmpty()))
+                    .key(DELAY, WireFacts::delayS));
 
     private WireTables() {}
 
