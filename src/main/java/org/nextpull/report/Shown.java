@@ -1,6 +1,7 @@
 package org.nextpull.report;
 
-import java.util.Locale;
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import org.nextpull.unit.Quantity;
 import org.nextpull.unit.Unit;
 import org.nextpull.unit.UnitSystem;
@@ -94,18 +95,21 @@ public final class Shown {
 
     /** A number with a fixed count of places; never {@code -0.0}. */
     public static String fixed(double value, int places) {
-        String text = String.format(Locale.ROOT, "%." + places + "f", value);
-        return text.matches("-0(\\.0*)?") ? text.substring(1) : text;
+        return Double.isFinite(value) ? rounded(value, places).toPlainString() : String.valueOf(value);
     }
 
     /** A number as short as it can be said with four digits: {@code 3}, {@code 0.25}, {@code 1234.5}. */
     public static String plain(double value) {
-        if (value == Math.rint(value) && Math.abs(value) < 1e15) {
-            return String.format(Locale.ROOT, "%.0f", value);
+        if (!Double.isFinite(value) || (value == Math.rint(value) && Math.abs(value) < 1e15)) {
+            return fixed(value, 0);
         }
         int digits = Math.max(1, 4 - (int) Math.ceil(Math.log10(Math.abs(value) + 1e-12)));
-        String text = fixed(value, Math.min(6, digits));
-        return text.contains(".") ? text.replaceAll("0+$", "").replaceAll("\\.$", "") : text;
+        return rounded(value, Math.min(6, digits)).stripTrailingZeros().toPlainString();
+    }
+
+    /** As {@link String#format} rounds, which would load the signs of a locale first. */
+    private static BigDecimal rounded(double value, int places) {
+        return BigDecimal.valueOf(value).setScale(places, RoundingMode.HALF_UP);
     }
 
     /** So many of something: {@code 1 pull}, {@code 3 pulls}. */
