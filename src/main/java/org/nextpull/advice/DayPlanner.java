@@ -174,13 +174,13 @@ public final class DayPlanner {
         private Optional<Judged> proven() {
             List<Judged> found = new ArrayList<>();
             for (TriedPull pull : day.pulls()) {
+                if (!pull.isClean() || !pull.isRunOver(view.rows) || !isAtTarget(pull)) {
+                    continue;
+                }
                 PlannerView there = pull.lambda().isPresent() && rules.mixture().isPresent()
                         ? new PlannerView(day, pull.lambda())
                         : view;
-                if (pull.isClean()
-                        && pull.isRunOver(view.rows)
-                        && there.isUnderCaps(pull.spark())
-                        && isAtTarget(pull)) {
+                if (there.isUnderCaps(pull.spark())) {
                     TorqueLeft left = there.aim.left(pull.spark().degAt(view.rows));
                     if (rules.ending().nearBestPercent() == 0 || isAsGoodAs(least, pull.spark(), left)) {
                         found.add(new Judged(

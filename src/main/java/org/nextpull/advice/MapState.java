@@ -12,7 +12,7 @@ import org.nextpull.unit.Span;
  *
  * @param present map that stood in the engine before the day; its breakpoints are the cells
  * @param last what the last pull ran, at the cells
- * @param rows the speeds of the answer, rising
+ * @param rows the speeds of the answer, rising; none where the ignition takes no map
  * @param knockLimits what knock forbids, by speed; only speeds where it forbids something
  * @param peak map of most torque, as far as it may be run next
  * @param leftAtPeak what it leaves of what knock and the plan allow

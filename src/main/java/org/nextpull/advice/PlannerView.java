@@ -48,9 +48,11 @@ final class PlannerView {
         least = day.rules.leastDeg();
         limit = new StepLimit(day.exclusions, day.rules, day.levels, lambda);
         caps = limit.caps(rows);
-        best = aim(day, lambda, RowCaps.none(rows.length)).wantedDeg();
-        lossCaps = lossCaps();
-        aim = aim(day, lambda, lossCaps);
+        RowCaps none = RowCaps.none(rows.length);
+        SurfaceAim free = aim(day, lambda, none);
+        best = free.wantedDeg();
+        lossCaps = lossCaps(none);
+        aim = lossCaps == none ? free : aim(day, lambda, lossCaps);
     }
 
     private static SurfaceAim aim(Day day, Optional<Lambda> lambda, RowCaps caps) {
@@ -59,7 +61,8 @@ final class PlannerView {
                 : SurfaceAim.map(day.posterior, lambda, caps);
     }
 
-    private RowCaps lossCaps() {
+    /** Those given where no cap bites. */
+    private RowCaps lossCaps(RowCaps none) {
         double[] wanted = best.clone();
         boolean bites = false;
         for (int r = 0; r < rows.length; r++) {
@@ -67,7 +70,7 @@ final class PlannerView {
             wanted[r] = Math.min(best[r], caps.deg(r));
         }
         if (!bites) {
-            return RowCaps.none(rows.length);
+            return none;
         }
         double[] held = grid.map(wanted, limit::capDeg).degAt(rows);
         for (int r = 0; r < rows.length; r++) {

@@ -57,7 +57,7 @@ final class StateReading {
     }
 
     private List<AnswerRow> rows() {
-        return new RowReading(day, evidence, exclusions()).ofMap(answer);
+        return day.ignition().isMap() ? new RowReading(day, evidence, exclusions()).ofMap(answer) : List.of();
     }
 
     Exclusions exclusions() {

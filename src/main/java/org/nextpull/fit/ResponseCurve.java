@@ -1,6 +1,7 @@
 package org.nextpull.fit;
 
 import java.util.IdentityHashMap;
+import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
@@ -21,6 +22,9 @@ public final class ResponseCurve {
 
     private final SurfacePosterior posterior;
     private final double[] lnFigures;
+    /** Lambda of each reading of each pull, hundredths from the guess. */
+    private final double[][] hundredths;
+
     private final IdentityHashMap<SolvedCell, double[]> levelsOfSpark;
     private final IdentityHashMap<SolvedCell, double[]> levelsOfMixture;
 
@@ -37,6 +41,12 @@ public final class ResponseCurve {
         for (int i = 0; i < figures.length; i++) {
             lnFigures[i] = PERCENT * Math.log(figures[i]);
         }
+        hundredths = posterior.surface().pulls().stream()
+                .map(pull -> pull.readings().stream()
+                        .mapToDouble(reading ->
+                                reading.lambda().map(posterior::hundredths).orElse(0.0))
+                        .toArray())
+                .toArray(double[][]::new);
         levelsOfSpark = levels(false);
         levelsOfMixture = levels(true);
     }
@@ -109,23 +119,26 @@ public final class ResponseCurve {
         double weight = 0;
         for (int i = 0; i < lnFigures.length; i++) {
             double w = cell.levelWeight[i];
-            sum += w * (lnFigures[i] + lossOf(cell, posterior.surface().pulls().get(i), place, off));
+            sum += w * (lnFigures[i] + lossOf(cell, i, place, off));
             weight += w;
         }
         return sum / weight;
     }
 
     /** What a pull lost in a node whose best lies some way off. */
-    private double lossOf(SolvedCell cell, SurfacePull pull, Place place, double off) {
+    private double lossOf(SolvedCell cell, int pull, Place place, double off) {
+        List<SurfacePull.Reading> readings =
+                posterior.surface().pulls().get(pull).readings();
         double sum = 0;
-        for (SurfacePull.Reading reading : pull.readings()) {
-            double z = reading.lambda().map(posterior::hundredths).orElse(0.0);
+        for (int k = 0; k < readings.size(); k++) {
+            SurfacePull.Reading reading = readings.get(k);
+            double z = hundredths[pull][k];
             double x = reading.advance().deg()
                     - SparkMixture.peak(posterior.columns(), cell, reading.row(), z)
                     - (place.followsSpark ? 0 : off);
             sum += cell.fall(reading.row(), x) + mixture(cell, z - (place.followsSpark ? off : 0));
         }
-        return sum / pull.readings().size();
+        return sum / readings.size();
     }
 
     private double lossAt(SolvedCell cell, Place place, double off) {
@@ -141,16 +154,13 @@ public final class ResponseCurve {
     }
 
     private double mixture(SolvedCell cell, double hundredths) {
-        return posterior
-                .columns()
-                .mixture
-                .map(first -> {
-                    double w = hundredths - cell.common[first + 1];
-                    double share = Math.max(
-                            SurfaceTangent.LEAST_SHARE, 1 - cell.common[first + 3] * w * SurfaceTangent.PER_TEN);
-                    return Math.exp(cell.common[first + 2]) * w * w * share;
-                })
-                .orElse(0.0);
+        if (posterior.columns().mixture.isEmpty()) {
+            return 0;
+        }
+        int first = posterior.columns().mixture.get();
+        double w = hundredths - cell.common[first + 1];
+        double share = Math.max(SurfaceTangent.LEAST_SHARE, 1 - cell.common[first + 3] * w * SurfaceTangent.PER_TEN);
+        return Math.exp(cell.common[first + 2]) * w * w * share;
     }
 
     private double variance(SolvedCell cell, Place place, double best) {
