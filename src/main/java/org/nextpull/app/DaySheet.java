@@ -1,6 +1,8 @@
 package org.nextpull.app;
 
+import java.io.BufferedWriter;
 import java.io.IOException;
+import java.io.OutputStreamWriter;
 import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
@@ -105,7 +107,6 @@ public record DaySheet(
      */
     public static Outcome<List<Path>> write(String out, DaySheet sheet, Order order) {
         String stem = ENDING.matcher(out).replaceFirst("");
-        Map<Path, String> texts = new LinkedHashMap<>();
         try {
             Path named = Path.of(out);
             WrittenFiles files = new WrittenFiles(named, List.of(Path.of(stem + ".csv"), Path.of(stem + ".json")));
@@ -113,16 +114,18 @@ public record DaySheet(
             if (refused.isPresent()) {
                 return Outcome.failed(refused.get());
             }
-            texts.put(named, sheet.html(order));
-            texts.put(files.beside().get(0), Csv.pulls(sheet.replay().whole()));
-            for (Map.Entry<Path, String> text : texts.entrySet()) {
-                Files.writeString(text.getKey(), text.getValue(), StandardCharsets.UTF_8);
-            }
-            try (Writer json = Files.newBufferedWriter(files.beside().get(1))) {
-                new AdviseJson().advise(sheet.replay().whole(), json);
-            }
-            return Outcome.of(
-                    List.of(named, files.beside().get(0), files.beside().get(1)));
+            Map<Path, WrittenFiles.Content> contents = new LinkedHashMap<>();
+            contents.put(named, WrittenFiles.Content.of(sheet.html(order)));
+            contents.put(
+                    files.beside().get(0),
+                    WrittenFiles.Content.of(Csv.pulls(sheet.replay().whole())));
+            contents.put(files.beside().get(1), json -> {
+                Writer writer = new BufferedWriter(new OutputStreamWriter(json, StandardCharsets.UTF_8));
+                new AdviseJson().advise(sheet.replay().whole(), writer);
+                writer.flush();
+            });
+            WrittenFiles.write(contents);
+            return Outcome.of(List.copyOf(contents.keySet()));
         } catch (IOException | InvalidPathException fault) {
             return Outcome.failed(WrittenFiles.notWritable(out, fault));
         }

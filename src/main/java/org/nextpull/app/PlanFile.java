@@ -1,17 +1,13 @@
 package org.nextpull.app;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
-import java.nio.file.StandardCopyOption;
+import java.util.Map;
 import java.util.Optional;
-import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
-import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Outcome;
-import org.nextpull.finding.Place;
 import org.nextpull.intake.PlainText;
 import org.nextpull.plan.SweepPlan;
 import org.nextpull.plan.text.PlanText;
@@ -49,18 +45,10 @@ public record PlanFile(SweepPlan plan, String text, Path path) {
         try {
             Path file = Path.of(name).toAbsolutePath();
             Path folder = file.getParent();
-            if (folder == null || file.getFileName() == null) {
-                return Optional.of(Finding.error(
-                        FindingCode.FOLDER_NOT_WRITABLE, Place.inFile(name), Detail.of("why", "it is a folder")));
+            if (folder != null) {
+                Files.createDirectories(folder);
             }
-            Files.createDirectories(folder);
-            Path beside = Files.createTempFile(folder, "plan", ".part");
-            try {
-                Files.writeString(beside, text, StandardCharsets.UTF_8);
-                Files.move(beside, file, StandardCopyOption.REPLACE_EXISTING, StandardCopyOption.ATOMIC_MOVE);
-            } finally {
-                Files.deleteIfExists(beside);
-            }
+            WrittenFiles.write(Map.of(file, WrittenFiles.Content.of(text)));
             return Optional.empty();
         } catch (IOException | InvalidPathException fault) {
             return Optional.of(WrittenFiles.notWritable(name, fault));

@@ -1,13 +1,19 @@
 package org.nextpull.app;
 
 import java.io.IOException;
+import java.io.OutputStream;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;
+import java.nio.file.FileSystemException;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -54,6 +60,57 @@ public record WrittenFiles(Path named, List<Path> beside) {
                                 Detail.of("named", named.toString())));
     }
 
+    /** What is to stand in a file. */
+    public interface Content {
+        void writeTo(OutputStream out) throws IOException;
+
+        static Content of(String text) {
+            return out -> out.write(text.getBytes(StandardCharsets.UTF_8));
+        }
+    }
+
+    /**
+     * Writes files whole or not at all: each is complete beside its place before the first takes its place, so that a full disk leaves what was
+     * there. A link stays a link.
+     *
+     * @throws FileSystemException where a folder, a pipe or a device has the name: whoever writes into a pipe that nobody reads waits for ever
+     */
+    public static void write(Map<Path, Content> contents) throws IOException {
+        Map<Path, Path> parts = new LinkedHashMap<>();
+        try {
+            for (Map.Entry<Path, Content> each : contents.entrySet()) {
+                Path target = place(each.getKey());
+                Path part = target.resolveSibling("." + target.getFileName() + ".part");
+                part.toFile().deleteOnExit();
+                parts.put(part, target);
+                try (OutputStream out = Files.newOutputStream(part)) {
+                    each.getValue().writeTo(out);
+                }
+            }
+            for (Map.Entry<Path, Path> part : parts.entrySet()) {
+                Files.move(
+                        part.getKey(),
+                        part.getValue(),
+                        StandardCopyOption.REPLACE_EXISTING,
+                        StandardCopyOption.ATOMIC_MOVE);
+            }
+        } finally {
+            for (Path part : parts.keySet()) {
+                Files.deleteIfExists(part);
+            }
+        }
+    }
+
+    private static Path place(Path file) throws IOException {
+        if (Files.isDirectory(file)) {
+            throw new FileSystemException(file.toString(), null, "it is a folder");
+        }
+        if (Files.exists(file) && !Files.isRegularFile(file)) {
+            throw new FileSystemException(file.toString(), null, "it is a pipe or a device, not a file");
+        }
+        return Files.exists(file) ? file.toRealPath() : file;
+    }
+
     /** That nothing could be written there, and why, in words. */
     public static Finding notWritable(String name, Exception fault) {
         String why;
@@ -63,6 +120,8 @@ public record WrittenFiles(Path named, List<Path> beside) {
             why = "it may not be written to";
         } else if (fault instanceof FileAlreadyExistsException) {
             why = "a file of that name is in the way";
+        } else if (fault instanceof FileSystemException told && told.getReason() != null) {
+            why = told.getReason();
         } else {
             why = String.valueOf(fault.getMessage());
         }

@@ -77,16 +77,12 @@ record ChartFiles(String folder, List<Path> read, Console console) {
             for (String name : pictures.keySet()) {
                 TextFile.require(WrittenFiles.of(into.resolve(name)), read);
             }
-            for (Map.Entry<String, byte[]> picture : pictures.entrySet()) {
-                save(into.resolve(picture.getKey()), picture.getValue());
-            }
+            Map<Path, WrittenFiles.Content> contents = new LinkedHashMap<>();
+            pictures.forEach((name, png) -> contents.put(into.resolve(name), out -> out.write(png)));
+            WrittenFiles.write(contents);
+            contents.keySet().forEach(file -> console.err().println("wrote " + file));
         } catch (IOException unwritable) {
             throw TextFile.notWritable(folder, unwritable);
         }
-    }
-
-    private void save(Path file, byte[] png) throws IOException {
-        Files.write(file, png);
-        console.err().println("wrote " + file);
     }
 }

@@ -1,7 +1,5 @@
 package org.nextpull.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
@@ -110,12 +108,8 @@ final class EngineServeCommand implements Callable<Integer> {
     }
 
     private void write(Path file, String text) {
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
-            console.out().println(file + ": truth");
-        } catch (IOException fault) {
-            throw TextFile.notWritable(file.toString(), fault);
-        }
+        TextFile.write(file, text);
+        console.out().println(file + ": truth");
     }
 
     /** The file, if its folder is there: a day is too long to learn at its end that it is not. */

@@ -1,8 +1,5 @@
 package org.nextpull.cli;
 
-import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,12 +100,8 @@ final class EngineWriteCommand implements Callable<Integer> {
     }
 
     private void write(Path file, String text, String what) {
-        try {
-            Files.writeString(file, text, StandardCharsets.UTF_8);
-            console.out().println(file + ": " + what);
-        } catch (IOException fault) {
-            throw TextFile.notWritable(file.toString(), fault);
-        }
+        TextFile.write(file, text);
+        console.out().println(file + ": " + what);
     }
 
     private static Path beside(Path log, String ending) {

@@ -1,11 +1,10 @@
 package org.nextpull.cli;
 
 import java.io.IOException;
-import java.nio.charset.StandardCharsets;
-import java.nio.file.Files;
 import java.nio.file.InvalidPathException;
 import java.nio.file.Path;
 import java.util.List;
+import java.util.Map;
 import org.nextpull.app.WrittenFiles;
 import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
@@ -38,9 +37,14 @@ final class TextFile {
 
     /** Writes it and says so, or gives up with why it could not be written. */
     static void write(Path out, String text, Console console) {
+        write(out, text);
+        console.err().println("wrote " + out);
+    }
+
+    /** Writes it, or gives up with why it could not be written. */
+    static void write(Path out, String text) {
         try {
-            Files.writeString(out, text, StandardCharsets.UTF_8);
-            console.err().println("wrote " + out);
+            WrittenFiles.write(Map.of(out, WrittenFiles.Content.of(text)));
         } catch (IOException unwritable) {
             throw notWritable(out.toString(), unwritable);
         }

@@ -147,6 +147,10 @@ class HostileInputTest {
         refused(Run.of("air", "--plan", pipe.toString()), says);
         file("plan.toml", Files.readString(Path.of(plan)) + "[log]\nsettings = \"pipe.csv\"\n");
         refused(Run.of("advise", "--no-notebook", "--plan", plan, log), says);
+        String day = "sample-logs/hillclimb-manifold.csv";
+        refused(
+                Run.of("report", "--plan", "sweep-plans/hillclimb-manifold.toml", "--out", pipe.toString(), day),
+                "it is a pipe or a device, not a file; name a place");
         assertThat(Run.of("inspect", folder.toString()).err())
                 .as("a folder passes over it")
                 .doesNotContain(says);
