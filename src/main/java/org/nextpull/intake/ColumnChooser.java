@@ -221,16 +221,16 @@ final class ColumnChooser {
 
     private void sayChosen(ColumnDraft chosen, List<ColumnDraft> drafts) {
         if (drafts.size() > 1 && !chosen.hinted()) {
-            String others = drafts.stream()
+            List<String> others = drafts.stream()
                     .filter(draft -> draft.index() != chosen.index())
                     .map(ColumnDraft::header)
-                    .collect(Collectors.joining(", "));
+                    .toList();
             findings.add(Finding.note(
                     FindingCode.COLUMN_CHOSEN,
                     table.place(chosen.header()),
                     Detail.of("header", chosen.header()),
                     Detail.of("channel", chosen.role().id()),
-                    Detail.of("others", others)));
+                    Detail.few("others", others)));
         }
     }
 

@@ -1,5 +1,9 @@
 package org.nextpull.intake;
 
+import java.nio.charset.StandardCharsets;
+import java.util.List;
+import java.util.regex.Pattern;
+
 /** Kinds of file that are told by their first bytes, whatever their name says. */
 public enum FileKind {
     GZIP(0x1f, 0x8b),
@@ -16,6 +20,13 @@ public enum FileKind {
 
     /** Bytes that are enough to tell every kind. */
     static final int ENOUGH_BYTES = 8;
+
+    /** Where a zip holds the name of its first entry, and its length: APPNOTE.TXT 4.3.7. */
+    private static final int ZIP_NAME = 30;
+
+    private static final int ZIP_NAME_LENGTH = 26;
+    /** The parts of a workbook; of what logs are packed in none is first. */
+    private static final Pattern WORKBOOK_ENTRY = Pattern.compile("mimetype|.*\\.(?:xml|rels|bin)");
 
     private final String first;
 
@@ -39,7 +50,21 @@ public enum FileKind {
     /** Whether the bytes start a workbook of a spreadsheet program, which must be saved as CSV first. */
     public static boolean isWorkbook(byte[] head) {
         FileKind kind = of(head);
-        return kind == ZIP || kind == WORKBOOK;
+        return kind == WORKBOOK
+                || (kind == ZIP && WORKBOOK_ENTRY.matcher(firstEntry(head)).matches());
+    }
+
+    /** Whether the bytes start something packed, as what was unpacked should not. */
+    public static boolean isPacked(byte[] head) {
+        return List.of(GZIP, ZIP, EMPTY_ZIP).contains(of(head));
+    }
+
+    /** Name of the first entry of a zip, as far as it is there. */
+    private static String firstEntry(byte[] zip) {
+        String text = new String(zip, StandardCharsets.ISO_8859_1);
+        int length =
+                text.length() < ZIP_NAME ? 0 : text.charAt(ZIP_NAME_LENGTH) + (text.charAt(ZIP_NAME_LENGTH + 1) << 8);
+        return text.substring(Math.min(ZIP_NAME, text.length()), Math.min(ZIP_NAME + length, text.length()));
     }
 
     /** Whether the bytes start some other kind of file that is known to be no text. */

@@ -24,7 +24,8 @@ final class Unpacking {
 
     /** The sources in a file: itself, or each file of a zip in natural order. A workbook, which is a zip too, stays one source. */
     static List<ByteSource> sources(Path path) throws IOException {
-        if (kind(path) != FileKind.ZIP) {
+        FileKind kind = kind(path);
+        if (kind != FileKind.ZIP && kind != FileKind.EMPTY_ZIP) {
             return List.of(new PlainFile(path));
         }
         try (ZipFile zip = open(path)) {

@@ -22,7 +22,7 @@ import org.nextpull.intake.FileKind;
  */
 record FirstPart(Encoding encoding, String text, boolean complete) {
     /** Enough for some thousand rows: the magnitudes of a column are judged on them. */
-    private static final int MOST_CHARS = 1 << 18;
+    static final int MOST_CHARS = 1 << 18;
 
     /** Reads the first part of a source; fails where there is no text. */
     static Outcome<FirstPart> of(ByteSource source) throws IOException {
@@ -34,6 +34,9 @@ record FirstPart(Encoding encoding, String text, boolean complete) {
         if (FileKind.isWorkbook(head)) {
             return Outcome.failed(Finding.error(FindingCode.FILE_IS_WORKBOOK, place));
         }
+        if (FileKind.isPacked(head)) {
+            return Outcome.failed(Finding.error(FindingCode.FILE_PACKED_TWICE, place));
+        }
         Encoding encoding = Encoding.of(head);
         if (FileKind.isKnownBinary(head) || encoding.looksBinary(head)) {
             return Outcome.failed(Finding.error(FindingCode.FILE_BINARY, place));
@@ -43,6 +46,16 @@ record FirstPart(Encoding encoding, String text, boolean complete) {
             return Outcome.failed(Finding.error(FindingCode.FILE_EMPTY, place));
         }
         return part.isPlan() ? Outcome.failed(Finding.error(FindingCode.FILE_IS_PLAN, place)) : Outcome.of(part);
+    }
+
+    /** Whether the text ends behind a line, and not within one. */
+    boolean endsWithLine() {
+        return text.endsWith("\n") || text.endsWith("\r");
+    }
+
+    /** Characters that were looked at of a line which does not end within the first part. */
+    int charsOfOpenLine() {
+        return endsWithLine() ? MOST_CHARS - text.length() : text.length();
     }
 
     /** A plan begins with a table in brackets, below nothing but comments. */

@@ -1,5 +1,7 @@
 package org.nextpull.intake.csv;
 
+import java.util.Arrays;
+
 /** What stands between fields, the likeliest first. */
 enum Separator {
     TAB('\t', "\t"),
@@ -15,6 +17,15 @@ enum Separator {
     Separator(char sign, String shown) {
         this.sign = sign;
         this.shown = shown;
+    }
+
+    /** As many fields as a line can be cut into. */
+    static int mostFields(String line) {
+        return Arrays.stream(values())
+                .mapToInt(each ->
+                        1 + (int) line.chars().filter(c -> c == each.sign).count())
+                .max()
+                .orElseThrow();
     }
 
     /** The character that the CSV reader splits at. */

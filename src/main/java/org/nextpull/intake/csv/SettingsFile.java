@@ -73,10 +73,16 @@ public final class SettingsFile {
      */
     public static Outcome<List<AskedSetting>> read(ByteSource source) {
         try {
-            return FirstPart.of(source).then(part -> read(source.name(), part.text()));
+            return FirstPart.of(source)
+                    .then(part -> part.complete() ? read(source.name(), part.text()) : tooLong(source));
         } catch (IOException | UncheckedIOException e) {
             return Outcome.failed(Finding.error(FindingCode.FILE_UNREADABLE, Place.inFile(source.name())));
         }
+    }
+
+    private static Outcome<List<AskedSetting>> tooLong(ByteSource source) {
+        return Outcome.failed(Finding.error(
+                FindingCode.SETTINGS_TOO_LONG, Place.inFile(source.name()), Detail.of("most", FirstPart.MOST_CHARS)));
     }
 
     /** Whether a header is that of a settings file and not that of a log or a table: it names pulls and has no result. */

@@ -12,7 +12,7 @@ import org.nextpull.intake.ProbeColumn;
  * lambda, label, fuel); few rows; no time that runs as in a log; and no speed that sweeps.
  */
 final class TableRecognition {
-    private static final int MOST_ROWS = 500;
+    static final int MOST_ROWS = 500;
     /** Rows of a table are pulls: its times lie at least so far apart. */
     private static final double LEAST_STEP_S = 20;
     /** A speed that varies by less than this share stays put. */
@@ -55,6 +55,13 @@ final class TableRecognition {
 
     private static boolean isMarked(Columns columns) {
         return columns.has(Role.ORDER) || columns.has(Role.USED);
+    }
+
+    /** Whether it says of each row what only a pull has, and has nothing of a log. */
+    static boolean hasFormOfLongTable(Columns columns) {
+        boolean marked =
+                columns.has(Role.ORDER) || columns.has(Role.USED) || columns.has(Role.LABEL) || columns.has(Role.FUEL);
+        return marked && !columns.has(Role.TIME) && !hasSpeed(columns) && hasResponse(columns);
     }
 
     static boolean hasResponse(Columns columns) {

@@ -4,7 +4,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
@@ -41,21 +40,19 @@ final class Understanding {
         this.hints = hints;
     }
 
-    /** Of a line that alone is longer than all that is looked at to understand a log. */
+    /** Of a line that does not end within what is looked at to understand a log. */
     private Outcome<Input> lineTooLong(long line) {
-        return Outcome.failed(Finding.error(
-                FindingCode.LINE_TOO_LONG,
-                Place.atLine(source.name(), line),
-                Detail.of("most", part.text().length())));
+        return failed(FindingCode.LINE_TOO_LONG, line, Detail.of("most", part.charsOfOpenLine()));
+    }
+
+    private Outcome<Input> tooWide(long line, int wide) {
+        return failed(FindingCode.FILE_TOO_WIDE, line, Detail.of("count", wide), Detail.of("most", MOST_COLUMNS));
     }
 
     Outcome<Input> input() {
         Optional<Head> found = new HeadFinder(reader, hints).find(part.text(), part.complete());
-        if (found.isEmpty() && !part.complete() && part.text().lines().limit(2).count() == 1) {
-            return lineTooLong(1);
-        }
         if (found.isEmpty()) {
-            return failed(FindingCode.FILE_WITHOUT_HEADER, 1);
+            return withoutHeader();
         }
         Head head = found.get();
         if (SettingsFile.isHeader(head.header().fields())) {
@@ -63,11 +60,7 @@ final class Understanding {
         }
         int wide = head.header().fields().size();
         if (wide > MOST_COLUMNS) {
-            return Outcome.failed(Finding.error(
-                    FindingCode.FILE_TOO_WIDE,
-                    Place.atLine(source.name(), head.header().line()),
-                    Detail.of("count", wide),
-                    Detail.of("most", MOST_COLUMNS)));
+            return tooWide(head.header().line(), wide);
         }
         if (head.rows().isEmpty() && !part.complete()) {
             return lineTooLong(head.lastHeadLine() + 1);
@@ -106,6 +99,15 @@ final class Understanding {
         return input(head, columns);
     }
 
+    private Outcome<Input> withoutHeader() {
+        boolean isOneLine = part.text().lines().limit(2).count() == 1;
+        if (isOneLine && !part.complete() && !part.endsWithLine()) {
+            return lineTooLong(1);
+        }
+        int wide = Separator.mostFields(part.text().lines().findFirst().orElse(""));
+        return wide > MOST_COLUMNS ? tooWide(1, wide) : failed(FindingCode.FILE_WITHOUT_HEADER, 1);
+    }
+
     private Outcome<Input> input(Head head, Columns columns) {
         List<Finding> findings = new ArrayList<>();
         if (head.styleDoubtful() && head.style().decimal() == ',') {
@@ -142,6 +144,10 @@ final class Understanding {
         if (!columns.has(Role.TORQUE) && !columns.has(Role.POWER) && !roller) {
             return Optional.of(Finding.error(FindingCode.LOG_WITHOUT_TORQUE, header(head), headers(head)));
         }
+        if (TableRecognition.hasFormOfLongTable(columns)) {
+            return Optional.of(Finding.error(
+                    FindingCode.TABLE_TOO_LONG, header(head), Detail.of("most", TableRecognition.MOST_ROWS)));
+        }
         if (!columns.has(Role.ENGINE_SPEED) && !roller) {
             return Optional.of(Finding.error(FindingCode.LOG_WITHOUT_SPEED, header(head), headers(head)));
         }
@@ -157,17 +163,17 @@ final class Understanding {
 
     /** A table of results in form, of which either what was varied or what came of it is not known. */
     private Finding tableNotUnderstood(Head head, Columns columns) {
-        String unknown = columns.described().stream()
+        List<String> unknown = columns.described().stream()
                 .filter(column -> column.channel().isEmpty() && !column.header().isEmpty())
                 .map(SourceDescription.Column::header)
-                .collect(Collectors.joining(", "));
+                .toList();
         return Finding.error(
                 FindingCode.TABLE_NOT_UNDERSTOOD,
                 header(head),
                 Detail.of(
                         "missing",
                         TableRecognition.hasResponse(columns) ? "advance, lambda, label or fuel" : "torque or power"),
-                Detail.of("unknown", unknown.isEmpty() ? "-" : unknown));
+                Detail.few("unknown", unknown.isEmpty() ? List.of("-") : unknown));
     }
 
     private Place header(Head head) {
@@ -175,12 +181,12 @@ final class Understanding {
     }
 
     private static Detail headers(Head head) {
-        return Detail.of(
+        return Detail.few(
                 "headers",
                 head.header().fields().stream()
                         .map(String::strip)
                         .filter(header -> !header.isEmpty())
-                        .collect(Collectors.joining(", ")));
+                        .toList());
     }
 
     private Columns columns(Head head) {

@@ -2,6 +2,7 @@ package org.nextpull.intake.csv;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.charset.Charset;
@@ -23,6 +24,7 @@ import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.LogHints;
 import org.nextpull.channel.Role;
+import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 
@@ -84,6 +86,97 @@ class LogFilesTest {
         assertThat(codesOfRows("long.csv")).containsExactly(FindingCode.LINE_TOO_LONG);
         assertThat(codes(files.read(List.of(folder.resolve("long-first.csv").toString()))))
                 .containsExactly(FindingCode.LINE_TOO_LONG);
+    }
+
+    @Test
+    void saysOfALineThatDoesNotEndHowMuchOfItWasSeen() throws IOException {
+        String header = LOG.lines().findFirst().orElseThrow() + "\n";
+        write("open.csv", header + "1".repeat(FirstPart.MOST_CHARS));
+        Finding finding = files.read(List.of(folder.resolve("open.csv").toString()))
+                .findings()
+                .get(0);
+        assertThat(finding.code()).isEqualTo(FindingCode.LINE_TOO_LONG);
+        assertThat(finding.place().line()).hasValue(2);
+        assertThat(finding.details()).containsExactly(Detail.of("most", FirstPart.MOST_CHARS - header.length()));
+    }
+
+    /** Whether or not one of its names is known, and whether or not a row of values is seen too. */
+    @ParameterizedTest
+    @ValueSource(ints = {3000, 20_000, 35_000})
+    void aHeaderOfNamesThatNobodyKnowsMayBeTooWideToo(int columns) throws IOException {
+        write("wide.csv", "v,".repeat(columns) + "v\n" + "1.25,".repeat(columns) + "1.25\n");
+        Finding finding = files.read(List.of(folder.resolve("wide.csv").toString()))
+                .findings()
+                .get(0);
+        assertThat(finding.code()).isEqualTo(FindingCode.FILE_TOO_WIDE);
+        assertThat(finding.details()).contains(Detail.of("count", columns + 1));
+    }
+
+    @Test
+    void aTableOfMoreRowsThanATableHasIsNoLogWithoutSpeed() throws IOException {
+        String rows = "1,20,0.9,190,a\n".repeat(TableRecognition.MOST_ROWS);
+        String header = "order,advance_deg,lambda,torque_nm,label\n";
+        write("table.csv", header + rows);
+        write("long-table.csv", header + rows + "1,20,0.9,190,a\n");
+        assertThat(codes(files.read(List.of(folder.resolve("table.csv").toString()))))
+                .doesNotContain(FindingCode.TABLE_TOO_LONG);
+        assertThat(codes(files.read(List.of(folder.resolve("long-table.csv").toString()))))
+                .containsExactly(FindingCode.TABLE_TOO_LONG);
+    }
+
+    @Test
+    void whatIsPackedTwiceIsNoWorkbook() throws IOException {
+        zip("inner.zip", "a.csv", LOG.getBytes(StandardCharsets.UTF_8));
+        byte[] inner = Files.readAllBytes(folder.resolve("inner.zip"));
+        zip("nested.zip", "inner.zip", inner);
+        Files.write(folder.resolve("zip.gz"), gzipped(inner));
+        Files.write(folder.resolve("twice.csv.gz"), gzipped(gzipped(LOG.getBytes(StandardCharsets.UTF_8))));
+        for (String name : List.of("nested.zip", "zip.gz", "twice.csv.gz")) {
+            assertThat(codes(files.read(List.of(folder.resolve(name).toString()))))
+                    .as(name)
+                    .containsExactly(FindingCode.FILE_PACKED_TWICE);
+        }
+    }
+
+    @ParameterizedTest
+    @ValueSource(strings = {"[Content_Types].xml", "mimetype", "_rels/.rels", "docProps/app.xml", "xl/workbook.bin"})
+    void aWorkbookIsToldByItsFirstPart(String part) throws IOException {
+        zip("book.xlsx", part, new byte[10]);
+        zip("packed.zip", "book.csv", Files.readAllBytes(folder.resolve("book.xlsx")));
+        assertThat(codes(files.read(List.of(folder.resolve("packed.zip").toString()))))
+                .containsExactly(FindingCode.FILE_IS_WORKBOOK);
+    }
+
+    @Test
+    void aZipOfNothingHoldsNoLog() throws IOException {
+        new ZipOutputStream(Files.newOutputStream(folder.resolve("none.zip"))).close();
+        assertThat(codes(files.read(List.of(folder.resolve("none.zip").toString()))))
+                .containsExactly(FindingCode.FOLDER_WITHOUT_LOGS);
+    }
+
+    private void zip(String name, String entry, byte[] bytes) throws IOException {
+        try (ZipOutputStream out = new ZipOutputStream(Files.newOutputStream(folder.resolve(name)))) {
+            out.putNextEntry(new ZipEntry(entry));
+            out.write(bytes);
+        }
+    }
+
+    private static byte[] gzipped(byte[] bytes) throws IOException {
+        ByteArrayOutputStream packed = new ByteArrayOutputStream();
+        try (GZIPOutputStream out = new GZIPOutputStream(packed)) {
+            out.write(bytes);
+        }
+        return packed.toByteArray();
+    }
+
+    /** A car's logger may write any number of columns of one name. */
+    @Test
+    void manyColumnsAreNotAllNamed() throws IOException {
+        write("car.csv", "Gear,".repeat(100) + "Gear\n" + "1,".repeat(100) + "1\n");
+        Finding finding = files.read(List.of(folder.resolve("car.csv").toString()))
+                .findings()
+                .get(0);
+        assertThat(finding.text("unknown").orElseThrow()).hasSizeLessThan(150).endsWith("Gear and 81 more");
     }
 
     @Test

@@ -31,6 +31,15 @@ class SettingsFileTest {
         });
     }
 
+    /** Rows that nobody reads would look as if nothing had been asked. */
+    @Test
+    void aFileThatIsNotReadWholeIsNotReadAtAll() {
+        Outcome<List<AskedSetting>> outcome =
+                read("file,pull,advance_deg\n" + "a.csv,1,24.5\n".repeat(FirstPart.MOST_CHARS / 13 + 1));
+        assertThat(outcome.value()).isEmpty();
+        assertThat(outcome.findings()).extracting(Finding::code).containsExactly(FindingCode.SETTINGS_TOO_LONG);
+    }
+
     @Test
     void everyColumnIsRead() {
         Outcome<List<AskedSetting>> outcome = read("""
