@@ -26,7 +26,6 @@ public final class ColumnReader {
     /** Cells of a row that tell what the row is, however wide it is. */
     public static final int MOST_LOOKED_AT = 256;
 
-    private static final int LONGEST_NAME = 100;
     private static final int CHARS_A_LETTER = 6;
     private static final int MOST_REMEMBERED = 4096;
 
@@ -49,7 +48,7 @@ public final class ColumnReader {
         for (int at = 0; at < text.length(); at++) {
             letters += Character.isLetter(text.charAt(at)) ? 1 : 0;
         }
-        return letters > 0 && text.length() <= Math.min(LONGEST_NAME, CHARS_A_LETTER * letters);
+        return letters > 0 && text.length() <= Math.min(HeaderReader.LONGEST_NAME, CHARS_A_LETTER * letters);
     }
 
     private boolean isName(String text) {

@@ -27,6 +27,9 @@ final class HeaderReader {
     /** Short for a temperature, as in {@code T° eau}. */
     private static final Pattern T_DEGREES = Pattern.compile("^[Tt]\u00b0[ .]*(?=\\p{L}{2})");
 
+    /** A longer text, such as a whole line, is no name. */
+    static final int LONGEST_NAME = 100;
+
     private static final String SECOND_SIDES = "|right|rechts|droite|rear|r|";
 
     private final Spellings spellings;
@@ -43,6 +46,9 @@ final class HeaderReader {
      * @param rowUnit unit that a row below gives for the column
      */
     HeaderName read(String header, Optional<String> rowUnit) {
+        if (header.length() > LONGEST_NAME) {
+            return new HeaderName(header, List.of(), NameStanding.PLAIN);
+        }
         String name = clean(header);
         Optional<String> unit = Optional.empty();
         Matcher brackets = BRACKETS.matcher(name);
@@ -103,8 +109,9 @@ final class HeaderReader {
     boolean hasUnitOfOther(String header, Optional<String> rowUnit, Quantity quantity) {
         return unitIn(header, rowUnit, quantity).isEmpty()
                 && Arrays.stream(Quantity.values())
-                        .filter(other -> other != Quantity.COUNT && other != Quantity.FRACTION)
-                        .anyMatch(other -> unitIn(header, rowUnit, other).isPresent());
+                        .filter(other -> other != Quantity.COUNT)
+                        .flatMap(other -> unitIn(header, rowUnit, other).stream())
+                        .anyMatch(unit -> unit != Unit.FRACTION);
     }
 
     /** Whether a header speaks of something that no name of that channel does. */

@@ -123,6 +123,12 @@ class SpellingsTest {
     }
 
     @Test
+    void aWholeLineOfNamesIsNoName() {
+        assertThat(reader.read("water ".repeat(16), Optional.empty()).isKnown()).isTrue();
+        assertThat(reader.read("water ".repeat(20), Optional.empty()).isKnown()).isFalse();
+    }
+
+    @Test
     void theHandbookListsEverySpellingOfTheTable() throws IOException {
         String page = Files.readString(Path.of("src/site/markdown/reading-logs.md"));
         Files.readAllLines(Path.of("src/main/resources/org/nextpull/intake/spellings.txt")).stream()

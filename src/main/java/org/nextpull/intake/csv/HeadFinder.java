@@ -16,6 +16,8 @@ import org.nextpull.intake.TimeText;
 final class HeadFinder {
     /** Characters that are looked at to find separator and header. */
     private static final int CHARS_FOR_FORM = 1 << 15;
+    /** Lines that are looked at however long they are: a header of a thousand names is longer than the rows below it. */
+    private static final int LINES_FOR_FORM = 3;
     /** Rows within which a header must stand. */
     private static final int ROWS_FOR_HEADER = 1000;
     /** Share of rows that makes a number of fields a usual one. */
@@ -45,7 +47,8 @@ final class HeadFinder {
      * @return the head, or empty where no line can be a header
      */
     Optional<Head> find(String text, boolean complete) {
-        String part = wholeLines(text, CHARS_FOR_FORM);
+        String first = wholeLines(text, CHARS_FOR_FORM);
+        String part = first.lines().limit(LINES_FOR_FORM).count() < LINES_FOR_FORM ? text : first;
         Separator separator = separator(part);
         List<TextRow> rows = CsvText.rows(text, separator);
         int headerIndex = headerIndex(rows);
@@ -53,14 +56,14 @@ final class HeadFinder {
             return Optional.empty();
         }
         TextRow header = rows.get(headerIndex);
-        int first = headerIndex + 1;
+        int below = headerIndex + 1;
         TextRow units = new TextRow(0, List.of());
-        if (first < rows.size() && isUnits(rows.get(first))) {
-            units = rows.get(first++);
+        if (below < rows.size() && isUnits(rows.get(below))) {
+            units = rows.get(below++);
         } else if (headerIndex > 0 && isUnits(rows.get(headerIndex - 1))) {
             units = rows.get(headerIndex - 1);
         }
-        List<TextRow> data = rows.subList(first, rows.size()).stream()
+        List<TextRow> data = rows.subList(below, rows.size()).stream()
                 .filter(row -> !row.isComment() && !row.fields().equals(header.fields()))
                 .toList();
         NumberMarks marks = NumberMarks.of(data);

@@ -11,6 +11,8 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 import java.util.zip.GZIPOutputStream;
 import java.util.zip.ZipEntry;
 import java.util.zip.ZipOutputStream;
@@ -77,6 +79,20 @@ class LogFilesTest {
         Inputs inputs = files.read(List.of(day.toString()));
         assertThat(names(inputs)).containsExactly("day/a.csv", "day/c.csv");
         assertThat(codes(inputs)).containsExactly(FindingCode.FILE_TOO_WIDE);
+    }
+
+    /** Eleven hundred names of thirty characters and more: the header alone is longer than what is looked at to find the form. */
+    @Test
+    void aHeaderThatIsLongerThanTheRowsBelowItIsPartedAsTheyAre() throws IOException {
+        String names = IntStream.range(0, 1100)
+                .mapToObj(number -> "oil exhaust temp raw air sensor " + number + ",")
+                .collect(Collectors.joining());
+        write("wide.csv", names + LOG.replace("\n0", "\n" + "1,".repeat(1100) + "0"));
+        Input.Log log = files.read(List.of(folder.resolve("wide.csv").toString()))
+                .logs()
+                .get(0);
+        assertThat(log.description().columns()).hasSize(1103);
+        assertThat(log.description().separator()).isEqualTo(",");
     }
 
     @Test
