@@ -13,6 +13,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.unit.Quantity;
+import org.nextpull.unit.Unit;
 
 /**
  * What columns that were not understood may be: channels that a log should have and this one seems to lack, each with the columns
@@ -97,12 +98,15 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
                 && !header.isBlank()
                 && table.probes().get(index).isNumeric()
                 && name.meanings().isEmpty()
-                && name.standing() != NameStanding.NOT_MEASURED;
+                && name.standing().compareTo(NameStanding.PEAK) < 0;
     }
 
     private Optional<Proposal> proposal(Role role, int index) {
         String header = table.headers().get(index);
         ProbeColumn probe = table.probes().get(index);
+        if (!looksLike(role, probe)) {
+            return Optional.empty();
+        }
         List<String> because = new ArrayList<>();
         int points = 0;
         if (reader.speaksOf(header, role)) {
@@ -110,13 +114,13 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
             because.add("name");
         }
         Quantity quantity = role.quantity();
-        boolean unit = quantity != Quantity.COUNT
-                && reader.unitIn(header, table.rowUnit(index), quantity).isPresent();
-        if (unit) {
+        Optional<Unit> unit =
+                quantity == Quantity.COUNT ? Optional.empty() : reader.unitIn(header, table.rowUnit(index), quantity);
+        if (unit.isPresent()) {
             points += 2;
             because.add("unit");
         }
-        if (!looksLike(role, probe)
+        if ((unit.isPresent() && !isUsual(role, unit.get().toSi(probe.median())))
                 || (role != Role.TIME && reader.speaksOfOther(header, role))
                 || reader.hasUnitOfOther(header, table.rowUnit(index), quantity)) {
             return Optional.empty();
@@ -133,6 +137,10 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
                 : Optional.empty();
     }
 
+    private static boolean isUsual(Role role, double middle) {
+        return ExpectedValues.usual(role).map(usual -> usual.holds(middle)).orElse(true);
+    }
+
     /** Whether values as written have the size of that channel in one of the units that people use for it. */
     private static boolean looksLike(Role role, ProbeColumn probe) {
         double middle = probe.median();
@@ -147,11 +155,11 @@ record ColumnProposals(ColumnTable table, HeaderReader reader, List<MappedColumn
             case THROTTLE ->
                 moves && probe.least() > -5 && ((most > 0.6 && most <= 1.05) || (most > 60 && most <= 105));
             case KNOCK_EVENTS -> probe.isWhole() && probe.least() >= 0 && middle == 0 && probe.greatest() > 0;
-            case EXHAUST_TEMPERATURE -> middle > 150 && most < 1_200;
+            case EXHAUST_TEMPERATURE -> middle > 150 && most < 2_200;
             case COOLANT_TEMPERATURE -> middle > 50 && middle < 250;
             case OIL_TEMPERATURE -> middle > 40 && middle < 300;
             case INLET_AIR_TEMPERATURE -> middle > 0 && middle < 140;
-            case BAROMETER -> !moves || most - probe.least() < 0.02 * most;
+            case BAROMETER -> middle > 0.7 && most - probe.least() < 0.02 * most;
             default -> middle > 0;
         };
     }

@@ -24,7 +24,8 @@ enum NameStanding {
             actual act ist istwert measured meas mess messwert current value wert val valeur valor valore sensor
             capteur sensore filtered filt smoothed log logged avg average mean mittel mittelwert moyen moyenne medio
             media ecu ecm can daq raw uncorrected uncorr observed obs mesure mesuree medido misurato misurata
-            eff effective effektiv effectif effettivo real reel attuale attuato
+            eff effective effektiv effectif effettivo real reel attuale attuato brut brute
+            brutto bruto bruta lordo lorda
             """);
     private static final Set<String> CORRECTED_WORDS = setOf("""
             corrected corr sae din iso std stp ece korrigiert korr corrige corrigee corregido corregida corretto

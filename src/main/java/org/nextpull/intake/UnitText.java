@@ -11,6 +11,7 @@ final class UnitText {
     private static final Pattern SIGNS_BEFORE = Pattern.compile("^[\\s_/,.:;=-]+(?=.)");
     private static final Pattern BLANKS = Pattern.compile("\\s+");
     private static final Pattern WORD_IN = Pattern.compile("(?i)^in[ _]+");
+    private static final Pattern DOTS_AND_BLANKS = Pattern.compile("[. ]");
     private static final Pattern FULL_STOP = Pattern.compile("\\.$");
 
     private UnitText() {}
@@ -38,6 +39,7 @@ final class UnitText {
                 bare.replace('_', ' '),
                 bare.replace("_", ""),
                 bare.replace(" ", ""),
+                DOTS_AND_BLANKS.matcher(bare).replaceAll(""),
                 FULL_STOP.matcher(bare).replaceFirst(""),
                 word,
                 word.replace('_', '/'),

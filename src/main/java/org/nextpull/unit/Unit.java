@@ -51,7 +51,12 @@ public enum Unit {
     MILLIMETRE_OF_MERCURY(Quantity.PRESSURE, "mmHg", 133.322387415, "mm hg"),
     TORR(Quantity.PRESSURE, "Torr", 101325.0 / 760, ""),
     ATMOSPHERE(Quantity.PRESSURE, "atm", 101325, ""),
-    CELSIUS(Quantity.TEMPERATURE, "degC", 1, 273.15, "c|°c|deg c|deg.c|degrees c|c°|celsius|°celsius|grad c|ºc|deg_c"),
+    CELSIUS(
+            Quantity.TEMPERATURE,
+            "degC",
+            1,
+            273.15,
+            "c|°c|deg c|deg.c|degrees c|degrees celsius|grad celsius|gradi c|grados c|c°|celsius|°celsius|grad c|ºc|deg_c"),
     FAHRENHEIT(
             Quantity.TEMPERATURE,
             "degF",
@@ -63,7 +68,7 @@ public enum Unit {
             Quantity.ANGLE,
             "deg",
             1,
-            "°|degrees|degree|deg ca|°ca|degca|deg btdc|°btdc|btdc|° btdc|°kw|°kw v. ot|°kw v.ot|°kwvot|°v|°v pmh|°av pmh|° pmh|°pmh|°apms|°a.p.m.s.|°ppms|°ca btdc|°v.ot|grad v. ot|grad kw|grad|gradi|grados|degrés"),
+            "°|degrees|degree|deg ca|°ca|degca|deg btdc|°btdc|btdc|° btdc|°kw|°kw v. ot|°kw v.ot|°kwvot|°v|°v pmh|°av pmh|°pmh|°apms|°ppms|°ca btdc|°v.ot|°vot|°vil|gradvot|gradkwvot|grad kw|grad|gradi|grados|degrés"),
     LAMBDA(Quantity.LAMBDA, "lambda", 1, "λ|lam|la"),
     AFR(Quantity.AIR_FUEL_RATIO, "AFR", 1, "kg/kg|a/f|lb/lb|:1"),
     FRACTION(Quantity.FRACTION, "1", 1, "-|ratio|frac"),

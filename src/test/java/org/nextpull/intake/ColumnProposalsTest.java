@@ -104,6 +104,21 @@ class ColumnProposalsTest {
                 .isEmpty();
     }
 
+    /** In the unit that stands there the values must be those of the channel: a gauge of 3 bar is no barometer. */
+    @Test
+    void valuesThatAreUnusualInTheirUnitAndTheGreatestOfAPullAreNotProposed() {
+        assertThat(proposed(
+                        List.of("RPM", "Torque Nm", "Gizmo (bar)", "Gadget (hPa)", "Max Advance Seen"),
+                        List.of(
+                                row -> 3000 + 100 * (row % 40),
+                                row -> (isLoaded(row) ? 180 : 20) + noise(),
+                                row -> 3.1 + 0.01 * noise(),
+                                row -> 994 + noise(),
+                                row -> 25 + noise())))
+                .contains("Gadget (hPa) -> barometer: unit and values")
+                .noneMatch(said -> said.contains("advance") || said.startsWith("Gizmo (bar) -> barometer"));
+    }
+
     @Test
     void evenlyRisingNumbersMayBeTimeAndACountOfRowsIsNot() {
         assertThat(proposed(
