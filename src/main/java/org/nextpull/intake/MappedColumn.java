@@ -47,9 +47,10 @@ public record MappedColumn(
         if (unit.isPresent()) {
             Unit from = unit.get();
             for (int row = 0; row < count; row++) {
-                written[row] = from.toSi(written[row]) / divisor;
+                written[row] = from.toSi(written[row]);
             }
-        } else {
+        }
+        if (divisor != 1) {
             for (int row = 0; row < count; row++) {
                 written[row] /= divisor;
             }

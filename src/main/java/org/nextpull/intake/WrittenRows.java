@@ -140,10 +140,12 @@ public final class WrittenRows {
     private int plainRow(byte[] buffer, int start, Shape shape) {
         byte separator = shape.separator();
         byte decimal = numbers.decimal();
+        double[][] written = cells;
+        int row = rows;
         boolean number = false;
         int at = start;
         for (int index = 0; index < shape.mostFields(); index++) {
-            double[] into = index < cells.length ? cells[index] : NOT_READ;
+            double[] into = index < written.length ? written[index] : NOT_READ;
             // a few digits, as in nearly all cells, are put together here: to ask for them takes as long as to read
             // them
             int after = at;
@@ -164,7 +166,7 @@ public final class WrittenRows {
                 after = other(index, buffer, at, separator);
                 number |= into.length > 0 && after > at;
             } else if (into.length > 0) {
-                into[rows] = numbers.shifted(digits, after - behindMark);
+                into[row] = numbers.shifted(digits, after - behindMark);
                 number = true;
             }
             if (after < 0) {
