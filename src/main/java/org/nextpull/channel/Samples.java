@@ -6,6 +6,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Supplier;
+import java.util.stream.IntStream;
 
 /**
  * Immutable samples of several channels over the same rows, in the project's units. A cell may be absent: sensors are logged at
@@ -136,10 +137,13 @@ public final class Samples {
         if (index < 0) {
             return new double[0];
         }
-        BitSet rows = present[index];
-        double[] found = new double[rows.cardinality()];
+        BitSet cells = present[index];
+        if (cells.nextClearBit(0) >= rows) {
+            return Arrays.copyOf(values[index], rows);
+        }
+        double[] found = new double[cells.cardinality()];
         int count = 0;
-        for (int row = rows.nextSetBit(0); row >= 0; row = rows.nextSetBit(row + 1)) {
+        for (int row = cells.nextSetBit(0); row >= 0; row = cells.nextSetBit(row + 1)) {
             found[count++] = values[index][row];
         }
         return found;
@@ -152,6 +156,9 @@ public final class Samples {
             return new int[0];
         }
         BitSet cells = present[index];
+        if (cells.nextClearBit(0) >= rows) {
+            return IntStream.range(0, rows).toArray();
+        }
         int[] found = new int[cells.cardinality()];
         int count = 0;
         for (int row = cells.nextSetBit(0); row >= 0; row = cells.nextSetBit(row + 1)) {

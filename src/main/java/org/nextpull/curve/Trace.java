@@ -6,6 +6,7 @@ import java.util.stream.IntStream;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.math.MovingMedian;
 import org.nextpull.math.Series;
 import org.nextpull.math.WindowQuadratic;
 import org.nextpull.pull.SpeedSource;
@@ -38,13 +39,14 @@ record Trace(Series timeS, Series value) {
     static Optional<Trace> of(Samples samples, Channel channel, double factor) {
         double[] time = new double[samples.rows()];
         double[] value = new double[samples.rows()];
+        Samples.Cells times = samples.cells(TIME);
+        Samples.Cells cells = samples.cells(channel);
         int count = 0;
-        for (int row : samples.presentRows(channel)) {
-            boolean possible = Math.abs(samples.value(channel, row) * factor) < IMPOSSIBLE;
-            boolean timed = samples.isPresent(TIME, row);
-            if (possible && timed && (count == 0 || samples.value(TIME, row) >= time[count - 1])) {
-                time[count] = samples.value(TIME, row);
-                value[count++] = samples.value(channel, row) * factor;
+        for (int row = 0; row < samples.rows(); row++) {
+            boolean possible = cells.isPresent(row) && Math.abs(cells.value(row) * factor) < IMPOSSIBLE;
+            if (possible && times.isPresent(row) && (count == 0 || times.value(row) >= time[count - 1])) {
+                time[count] = times.value(row);
+                value[count++] = cells.value(row) * factor;
             }
         }
         return count == 0
@@ -59,10 +61,8 @@ record Trace(Series timeS, Series value) {
     /** Without the rows that stand far off the median of the seven around them: by a tenth of it, and by eight times the usual. */
     Trace withoutSpikes() {
         double[] off = new double[size()];
-        double[] middle = new double[size()];
+        double[] middle = MovingMedian.of(value.toArray(), SPIKE_REACH);
         for (int row = 0; row < size(); row++) {
-            int reach = Math.min(SPIKE_REACH, Math.min(row, size() - 1 - row));
-            middle[row] = value.slice(row - reach, row + reach + 1).median();
             off[row] = Math.abs(value.get(row) - middle[row]);
         }
         double usual = MAD_TO_DEVIATION * Series.of(off).median();

@@ -7,6 +7,7 @@ import java.nio.channels.FileChannel;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
+import java.util.Arrays;
 import java.util.BitSet;
 import java.util.List;
 import java.util.Optional;
@@ -121,19 +122,27 @@ public final class SampleMemory {
         bytes.flip();
         int rows = bytes.getInt();
         SamplesBuilder builder = Samples.builder(channels);
-        for (int row = 0; row < rows; row++) {
-            builder.row(bytes.getLong());
-        }
-        long[] words = new long[(rows + Long.SIZE - 1) / Long.SIZE];
+        long[] words = new long[rows];
+        bytes.asLongBuffer().get(words);
+        bytes.position(bytes.position() + rows * Long.BYTES);
+        builder.rows(words, 0, rows);
+        double[] values = new double[rows];
+        int bits = (rows + Long.SIZE - 1) / Long.SIZE;
         for (int index = 0; index < channels.size(); index++) {
-            for (int word = 0; word < words.length; word++) {
-                words[word] = bytes.getLong();
-            }
-            BitSet present = BitSet.valueOf(words);
-            for (int row = present.nextSetBit(0); row >= 0; row = present.nextSetBit(row + 1)) {
-                builder.set(row, index, bytes.getDouble());
+            bytes.asLongBuffer().get(words, 0, bits);
+            bytes.position(bytes.position() + bits * Long.BYTES);
+            BitSet present = BitSet.valueOf(Arrays.copyOf(words, bits));
+            int count = present.cardinality();
+            bytes.asDoubleBuffer().get(values, 0, count);
+            bytes.position(bytes.position() + count * Double.BYTES);
+            int taken = 0;
+            for (int row = present.nextSetBit(0); row >= 0; ) {
+                int end = present.nextClearBit(row);
+                builder.set(row, index, values, taken, taken + end - row);
+                taken += end - row;
+                row = present.nextSetBit(end);
             }
         }
-        return builder.build();
+        return builder.take();
     }
 }

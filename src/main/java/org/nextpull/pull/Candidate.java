@@ -198,12 +198,15 @@ public record Candidate(
     /** Mean of a channel over the rows whose speed lies in a band, in the channel's unit; empty where none does. */
     public OptionalDouble meanIn(SpeedBand band, Channel channel) {
         Samples samples = samples();
+        Samples.Cells speeds = samples.cells(speed.channel());
+        Samples.Cells cells = samples.cells(channel);
         double sum = 0;
         int count = 0;
-        for (int row : samples.presentRows(channel)) {
-            OptionalDouble rpm = speed.rpm(samples, row);
-            if (rpm.isPresent() && band.contains(rpm.getAsDouble())) {
-                sum += samples.value(channel, row);
+        for (int row = 0; row < samples.rows(); row++) {
+            if (cells.isPresent(row)
+                    && speeds.isPresent(row)
+                    && band.contains(speeds.value(row) * speed.rpmPerUnit())) {
+                sum += cells.value(row);
                 count++;
             }
         }

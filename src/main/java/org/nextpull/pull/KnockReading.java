@@ -62,9 +62,13 @@ public final class KnockReading {
 
     /** The highest level of a row over all sensors; empty where none of them reads. */
     public OptionalDouble level(int row) {
-        return levels.stream()
-                .flatMapToDouble(sensor -> value(sensor, row).stream())
-                .max();
+        OptionalDouble highest = OptionalDouble.empty();
+        for (Channel sensor : levels) {
+            OptionalDouble level = value(sensor, row);
+            boolean isHigher = level.isPresent() && (highest.isEmpty() || level.getAsDouble() > highest.getAsDouble());
+            highest = isHigher ? level : highest;
+        }
+        return highest;
     }
 
     /**

@@ -3,6 +3,7 @@ package org.nextpull.pull;
 import java.util.Arrays;
 import java.util.List;
 import org.nextpull.channel.Samples;
+import org.nextpull.math.MovingMedian;
 import org.nextpull.math.Series;
 import org.nextpull.math.WindowQuadratic;
 
@@ -64,7 +65,7 @@ final class SpeedTrace {
 
     /** Takes the rows out that stand far off the median of their neighbours. Small steps, each of which the compiler is soon done with. */
     private static SpeedTrace cleaned(int[] rows, double[] time, double[] rpm) {
-        double[] median = medians(rpm);
+        double[] median = MovingMedian.of(rpm, MEDIAN_REACH);
         double noise = noise(rpm, median);
         int[] spikes = spikes(rpm, median, noise);
         if (spikes.length == 0) {
@@ -84,16 +85,6 @@ final class SpeedTrace {
             }
         }
         return new SpeedTrace(keptRows, keptTime, keptRpm, spikes, noise);
-    }
-
-    private static double[] medians(double[] rpm) {
-        double[] medians = new double[rpm.length];
-        double[] near = new double[2 * MEDIAN_REACH + 1];
-        for (int point = 0; point < rpm.length; point++) {
-            int reach = Math.min(MEDIAN_REACH, Math.min(point, rpm.length - 1 - point));
-            medians[point] = median(rpm, point, reach, near);
-        }
-        return medians;
     }
 
     private static double noise(double[] rpm, double[] median) {
@@ -116,19 +107,6 @@ final class SpeedTrace {
             }
         }
         return Arrays.copyOf(spikes, count);
-    }
-
-    /** The middle one of the few values about a point, an odd number; put in order by insertion, since a series for each row takes far longer. */
-    private static double median(double[] values, int point, int reach, double[] ordered) {
-        for (int count = 0; count <= 2 * reach; count++) {
-            double value = values[point - reach + count];
-            int place = count;
-            for (; place > 0 && ordered[place - 1] > value; place--) {
-                ordered[place] = ordered[place - 1];
-            }
-            ordered[place] = value;
-        }
-        return ordered[reach];
     }
 
     int size() {
