@@ -177,9 +177,10 @@ public final class AdviseText {
     }
 
     private String findings(SessionResult result) {
+        boolean isWithoutAnswer = result.isWithoutAnswer();
         String text = new FindingLines(sentences)
                 .text(result.found().stream()
-                        .filter(finding -> !result.isWithoutAnswer() || finding.code() != FindingCode.NO_PULL_TO_USE)
+                        .filter(finding -> !isWithoutAnswer || finding.code() != FindingCode.NO_PULL_TO_USE)
                         .toList());
         return text.isEmpty() ? "" : "\n" + text;
     }
