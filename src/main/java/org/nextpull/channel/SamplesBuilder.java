@@ -205,9 +205,14 @@ public final class SamplesBuilder {
         return rows + waitingEnd - waitingFirst;
     }
 
-    /** The samples gathered so far without copying them, in arrays that may be longer than they are many; the builder starts anew. */
+    /** The samples gathered so far without copying them, in arrays that may be twice as long as they are many; the builder starts anew. */
     public Samples take() {
         copyWaiting();
+        if (lines.length > 2 * rows) {
+            Samples few = build();
+            clear();
+            return few;
+        }
         Samples samples = new Samples(
                 channels,
                 firstSensors,

@@ -25,6 +25,21 @@ class SamplesTest {
         return builder.build();
     }
 
+    /** Ten thousand short pulls are kept in what their rows fill. */
+    @Test
+    void fewRowsAreNotKeptInTheRoomForMany() {
+        SamplesBuilder builder = Samples.builder(List.of(TORQUE, LAMBDA));
+        builder.row(2).set(TORQUE, 100);
+        Samples few = builder.take();
+        assertThat(few.lines).hasSize(1);
+        assertThat(few.values[0]).hasSize(1);
+        builder.row(3).set(LAMBDA, 0.9);
+        Samples next = builder.take();
+        assertThat(next.presentRows(TORQUE)).isEmpty();
+        assertThat(next.presentValues(LAMBDA)).containsExactly(0.9);
+        assertThat(few.presentValues(TORQUE)).containsExactly(100);
+    }
+
     @Test
     void anAbsentCellIsNoNumber() {
         Samples samples = mixed(4);
