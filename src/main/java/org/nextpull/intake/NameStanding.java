@@ -25,7 +25,7 @@ enum NameStanding {
             capteur sensore filtered filt smoothed log logged avg average mean mittel mittelwert moyen moyenne medio
             media ecu ecm can daq raw uncorrected uncorr observed obs mesure mesuree medido misurato misurata
             eff effective effektiv effectif effettivo real reel attuale attuato brut brute
-            brutto bruto bruta lordo lorda
+            brutto bruto bruta lordo lorda \u00f8 durchschnitt promedio moy aktuell
             """);
     private static final Set<String> CORRECTED_WORDS = setOf("""
             corrected corr sae din iso std stp ece korrigiert korr corrige corrigee corregido corregida corretto
