@@ -29,12 +29,12 @@ public final class LogReading {
 
     private LogReading() {}
 
-    /** The pulls of a recording; one that cannot be read gives a finding, and the pulls before the fault. */
+    /** The pulls of a recording, none where there are more than any log holds; one that cannot be read gives a finding, and the pulls before the fault. */
     public static SourcePulls read(Recording recording, PullRules rules, AlarmWatch.Rules limits) {
         return read(recording, rules, limits, Long.MAX_VALUE, UnaryOperator.identity());
     }
 
-    /** The same without alarms and without the rows of its pulls, so that a log of any length with any number of pulls fits. */
+    /** The same without alarms and without the rows of its pulls, so that a log of any length fits, and of too many pulls the first ones. */
     public static SourcePulls readFigures(Recording recording, PullRules rules, long mostBytes) {
         return read(recording, rules, Optional.empty(), mostBytes, Candidate::withoutSamples);
     }
@@ -78,6 +78,11 @@ public final class LogReading {
             }
             if (candidates.size() >= MOST_PULLS) {
                 findings.add(tooMany(candidates));
+                if (watch.isPresent()) {
+                    // to go through a day of so many would take many minutes, for what is no day
+                    candidates.clear();
+                    alarms.clear();
+                }
             } else {
                 finder.finish().forEach(found -> candidates.add(keeper.apply(found)));
             }

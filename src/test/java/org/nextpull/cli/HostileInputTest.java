@@ -188,8 +188,14 @@ class HostileInputTest {
                     .append(row % 10)
                     .append(into < 3 ? ",1500,5,10\n" : "," + (3000 + 200 * into) + ",180,100\n");
         }
-        Run run = Run.of("inspect", file("flutter.csv", text.toString()).toString());
-        refused(run, "than a log holds, so it is read no further");
+        String log = file("flutter.csv", text.toString()).toString();
+        String says = "than a log holds, so it is read no further";
+        Run day = Run.of(
+                "advise", "--json", "--no-notebook", "--plan", plan("torque").toString(), log);
+        refused(day, says);
+        assertThat(day.out()).as("no day is made of it").containsPattern("\"pulls\"\\s*:\\s*\\[\\s*]");
+        Run run = Run.of("inspect", log);
+        refused(run, says);
         assertThat(run.out()).contains("\n  " + most + " ").doesNotContain("\n  " + (most + 900) + " ");
     }
 
