@@ -284,10 +284,10 @@ final class CandidateMaker {
                             .at(TimedChannel.of(rows, channel), new RowRange(0, shown.length), delayS);
                     late = late.reread(
                             channel,
-                            Arrays.stream(lagging.indices(), 0, lagging.size())
+                            Arrays.stream(lagging.indices, 0, lagging.size())
                                     .map(index -> shown[index])
                                     .toArray(),
-                            lagging.values());
+                            lagging.values);
                 }
             }
             return late;

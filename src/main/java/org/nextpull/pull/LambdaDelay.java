@@ -121,7 +121,7 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
         if (opening.size() < LEAST_ROWS) {
             return new Fit(1, 0);
         }
-        double firstX = opening.values()[0];
+        double firstX = opening.values[0];
         double firstY = lambda.value(rows.first());
         double low = firstX;
         double high = firstX;
@@ -131,11 +131,11 @@ record LambdaDelay(TimedChannel lambda, TimedChannel throttle) {
         double xy = 0;
         double yy = 0;
         for (int index = 0; index < opening.size(); index++) {
-            double open = opening.values()[index];
+            double open = opening.values[index];
             low = open < low ? open : low;
             high = open > high ? open : high;
             double x = open - firstX;
-            double y = lambda.value(opening.indices()[index]) - firstY;
+            double y = lambda.value(opening.indices[index]) - firstY;
             sumX += x;
             sumY += y;
             xx += x * x;

@@ -53,7 +53,25 @@ final class TimedChannel {
     }
 
     /** The values of {@link #at}, in order, and the index of the time of each. */
-    record Reading(int[] indices, double[] values, int size) {}
+    static final class Reading {
+        final int[] indices;
+        final double[] values;
+        private int size;
+
+        private Reading(int most) {
+            this.indices = new int[most];
+            this.values = new double[most];
+        }
+
+        int size() {
+            return size;
+        }
+
+        private void add(int index, double read) {
+            indices[size] = index;
+            values[size++] = read;
+        }
+    }
 
     /**
      * The channel at times, those left out at which it has no value.
@@ -63,26 +81,20 @@ final class TimedChannel {
      * @param laterS what is added to each, s
      */
     Reading at(TimedChannel times, RowRange range, double laterS) {
-        int[] indices = new int[range.rows()];
-        double[] values = new double[range.rows()];
-        int count = 0;
+        Reading reading = new Reading(range.rows());
         int above = range.rows() == 0 ? 0 : firstFrom(times.time[range.first()] + laterS);
         for (int index = range.first(); index < range.end() && above < time.length; index++) {
             double when = times.time[index] + laterS;
             while (above < time.length && time[above] < when) {
                 above++;
             }
-            if (above == time.length) {
-                break;
-            }
-            indices[count] = index;
-            if (time[above] == when) {
-                values[count++] = value[above];
-            } else if (above > 0 && time[above] - time[above - 1] <= BRIDGE_S) {
+            if (above < time.length && time[above] == when) {
+                reading.add(index, value[above]);
+            } else if (above > 0 && above < time.length && time[above] - time[above - 1] <= BRIDGE_S) {
                 double share = (when - time[above - 1]) / (time[above] - time[above - 1]);
-                values[count++] = value[above - 1] + share * (value[above] - value[above - 1]);
+                reading.add(index, value[above - 1] + share * (value[above] - value[above - 1]));
             }
         }
-        return new Reading(indices, values, count);
+        return reading;
     }
 }

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.assertThatIllegalStateException;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class SamplesTest {
     private static final Channel TIME = Channel.of(Role.TIME);
@@ -127,5 +129,26 @@ class SamplesTest {
         assertThat(LAMBDA.id()).isEqualTo("lambda");
         assertThat(new Channel(Role.LAMBDA, 2).id()).isEqualTo("lambda_2");
         assertThatIllegalArgumentException().isThrownBy(() -> new Channel(Role.LAMBDA, 0));
+    }
+
+    @ParameterizedTest
+    @ValueSource(ints = {1, 100, 200, 256, 700})
+    void whatWasTakenStaysAsItIsWhileTheBuilderStartsAnew(int rows) {
+        SamplesBuilder builder = Samples.builder(List.of(TIME));
+        for (int row = 0; row < rows; row++) {
+            builder.row(row + 1).set(TIME, row);
+        }
+        Samples taken = builder.take();
+        builder.row(9).set(TIME, 900);
+        builder.row(10);
+
+        assertThat(taken.rows()).isEqualTo(rows);
+        assertThat(taken.presentRows(TIME)).hasSize(rows);
+        assertThat(taken.presentValues(TIME)).hasSize(rows).startsWith(0);
+        assertThat(taken.cells(TIME).isPresent(rows - 1)).isTrue();
+        assertThat(taken.slice(0, rows).line(rows - 1)).isEqualTo(rows);
+        Samples next = builder.build();
+        assertThat(next.rows()).isEqualTo(2);
+        assertThat(next.presentValues(TIME)).containsExactly(900);
     }
 }
