@@ -28,6 +28,7 @@ import org.nextpull.intake.SourceFinder;
 import org.nextpull.intake.csv.Input;
 import org.nextpull.intake.csv.LogFiles;
 import org.nextpull.plan.SweepPlan;
+import org.nextpull.pull.Aside;
 import org.nextpull.pull.PullRules;
 import org.nextpull.session.LogReading;
 import org.nextpull.session.SourcePulls;
@@ -98,11 +99,16 @@ public final class LogArchive {
         List<Finding> findings = new ArrayList<>(found.findings());
         int failed = 0;
         int threads = Math.min(atOnce, Runtime.getRuntime().availableProcessors());
-        ExecutorService pool = Executors.newFixedThreadPool(threads, LogArchive::thread);
+        ExecutorService pool = Executors.newFixedThreadPool(threads, task -> thread(task, "log"));
+        ExecutorService judges = Executors.newFixedThreadPool(threads, task -> thread(task, "pulls"));
+        Aside aside = work -> {
+            Future<?> started = judges.submit(work);
+            return () -> done(started);
+        };
         try {
             Deque<Future<Looked>> ahead = new ArrayDeque<>();
             for (ByteSource source : found.sources()) {
-                ahead.add(pool.submit(() -> look(source)));
+                ahead.add(pool.submit(() -> look(source, aside)));
                 if (ahead.size() > 2 * threads) {
                     failed += give(ahead.remove(), each, findings);
                 }
@@ -112,6 +118,7 @@ public final class LogArchive {
             }
         } finally {
             pool.shutdownNow();
+            judges.shutdownNow();
         }
         if (failed > 0 && found.sources().size() > 1) {
             findings.add(Finding.error(
@@ -123,18 +130,22 @@ public final class LogArchive {
         return findings;
     }
 
-    private static Thread thread(Runnable task) {
-        Thread thread = new Thread(task, "log");
+    private static Thread thread(Runnable task, String name) {
+        Thread thread = new Thread(task, name);
         thread.setDaemon(true);
         return thread;
     }
 
     private static int give(Future<Looked> future, Consumer<Looked> each, List<Finding> findings) {
+        Looked looked = done(future);
+        findings.addAll(looked.findings());
+        each.accept(looked);
+        return looked.isFailed() ? 1 : 0;
+    }
+
+    private static <T> T done(Future<T> future) {
         try {
-            Looked looked = future.get();
-            findings.addAll(looked.findings());
-            each.accept(looked);
-            return looked.isFailed() ? 1 : 0;
+            return future.get();
         } catch (InterruptedException stopped) {
             Thread.currentThread().interrupt();
             throw new CancellationException("stopped while reading logs");
@@ -143,12 +154,13 @@ public final class LogArchive {
         }
     }
 
-    private Looked look(ByteSource source) {
+    private Looked look(ByteSource source, Aside aside) {
         Counted counted = new Counted(source, progress.file(source.size()));
         Outcome<Input> input = reader.read(counted);
         Optional<SourcePulls> log = input.value()
                 .filter(Input.Log.class::isInstance)
-                .map(one -> LogReading.readFigures(((Input.Log) one).recording(), rules, SampleMemory.most() / atOnce));
+                .map(one -> LogReading.readFigures(
+                        ((Input.Log) one).recording(), rules, SampleMemory.most() / atOnce, aside));
         counted.count().ended();
         return new Looked(
                 log,

@@ -50,17 +50,37 @@ final class CandidateMaker {
         return thrownAway;
     }
 
-    List<Candidate> candidates(FullLoadStretch stretch, SpeedSource speed) {
+    /**
+     * What a stretch is, before its candidates have numbers.
+     *
+     * @param drafts its candidates; nothing else counts where there are none
+     */
+    record Judged(
+            FullLoadStretch stretch,
+            SpeedSource speed,
+            SpeedTrace trace,
+            List<CandidateDraft> drafts,
+            Candidate.LambdaAlignment alignment) {}
+
+    /** Judges a stretch, which may be done while earlier ones are numbered. */
+    Judged judged(FullLoadStretch stretch, SpeedSource speed) {
         SpeedTrace trace = SpeedTrace.of(stretch.samples(), stretch.core(), speed);
         List<CandidateDraft> drafts = new StretchJudge(stretch, trace, speed, rules).drafts();
-        if (drafts.isEmpty()) {
-            return List.of();
-        }
-        Candidate.LambdaAlignment alignment = alignment(stretch);
+        return new Judged(
+                stretch,
+                speed,
+                trace,
+                drafts,
+                drafts.isEmpty() ? new Candidate.LambdaAlignment.NotApplied() : alignment(stretch));
+    }
+
+    /** Numbers the candidates of a stretch; call it in the order of the stretches. */
+    List<Candidate> candidates(Judged judged) {
+        List<CandidateDraft> drafts = judged.drafts();
         List<Candidate> candidates = new ArrayList<>();
         for (CandidateDraft draft : drafts) {
-            boolean cut = stretch.end() == FullLoadStretch.End.CUT && candidates.size() == drafts.size() - 1;
-            candidates.add(candidate(cut ? stopped(draft) : draft, stretch.samples(), trace, speed, alignment));
+            boolean cut = judged.stretch().end() == FullLoadStretch.End.CUT && candidates.size() == drafts.size() - 1;
+            candidates.add(candidate(cut ? stopped(draft) : draft, judged));
         }
         return candidates;
     }
@@ -117,13 +137,12 @@ final class CandidateMaker {
         return estimate.isPresent() ? estimate.get() : new Candidate.LambdaAlignment.NotApplied();
     }
 
-    private Candidate candidate(
-            CandidateDraft draft,
-            Samples all,
-            SpeedTrace trace,
-            SpeedSource speed,
-            Candidate.LambdaAlignment alignment) {
+    private Candidate candidate(CandidateDraft draft, Judged judged) {
         number++;
+        Samples all = judged.stretch().samples();
+        SpeedTrace trace = judged.trace();
+        SpeedSource speed = judged.speed();
+        Candidate.LambdaAlignment alignment = judged.alignment();
         TrimmedRows rows = TrimmedRows.of(all, trace, draft.parts(), alignment.appliedS());
         Place place = Place.inFile(source).withLine(rows.samples().line(0)).withPull(number);
         List<Finding> findings = new ArrayList<>();

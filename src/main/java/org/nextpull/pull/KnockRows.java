@@ -80,7 +80,7 @@ final class KnockRows {
     /** The first row from there on that has to be seen, at the latest an end: in those before it is no knock, and none of before waits. */
     int quietUntil(Samples samples, int first, int end) {
         look(samples);
-        return rows.isEmpty() && heard.isEmpty() ? reading.silentUntil(first, end, mostLevel) : first;
+        return isEmpty() && heard.isEmpty() ? reading.silentUntil(first, end, mostLevel) : first;
     }
 
     /** Takes rows that are quiet. */
@@ -103,6 +103,11 @@ final class KnockRows {
                 }
             }
         }
+    }
+
+    /** Whether there is none. */
+    boolean isEmpty() {
+        return rows.isEmpty();
     }
 
     /** Whether knock was counted in a stretch that is over at that time, or has grown beyond all measure. */

@@ -25,6 +25,8 @@ import org.nextpull.finding.Place;
  * <p>Full load is told by the throttle; without one by torque of at least half of what the log reaches, which is known when a
  * {@link LoadGate.Survey} has looked at the log before and else follows the highest torque so far; without torque and power by a speed that
  * rises. {@link #survey} takes that look.
+ *
+ * <p>Stretches may be judged aside, while the next rows come in; what is found is the same, some stretches later.
  */
 public final class PullFinder {
     private static final Channel RUN = Channel.of(Role.RUN);
@@ -44,6 +46,7 @@ public final class PullFinder {
     private final KnockRows knock;
     private final TimeGuard guard = new TimeGuard();
     private final List<Finding> findings = new ArrayList<>();
+    private final Optional<JudgedAside> aside;
     private @Nullable SpeedSource speed;
     private @Nullable LoadGate gate;
     private @Nullable StretchCollector collector;
@@ -52,16 +55,22 @@ public final class PullFinder {
 
     /** Finds pulls without having seen the log before. */
     public PullFinder(String source, PullRules rules) {
-        this(source, rules, Optional.empty());
+        this(source, rules, Optional.empty(), Optional.empty());
     }
 
-    /** Finds pulls in a log whose level of torque may be known; it matters only where no throttle is logged. */
-    public PullFinder(String source, PullRules rules, Optional<LoadGate.Level> level) {
+    /**
+     * Finds pulls in a log.
+     *
+     * @param level its level of torque where it is known; it matters only where no throttle is logged
+     * @param aside judges stretches while the next rows come in; without it each is judged at once
+     */
+    public PullFinder(String source, PullRules rules, Optional<LoadGate.Level> level, Optional<Aside> aside) {
         this.source = source;
         this.rules = rules;
         this.level = level;
         this.maker = new CandidateMaker(source, rules, level);
         this.knock = new KnockRows(rules);
+        this.aside = aside.map(other -> new JudgedAside(maker, other));
     }
 
     /**
@@ -140,7 +149,8 @@ public final class PullFinder {
     /** Knock that no pull has taken is a stretch of its own. */
     private void keepKnock(List<Candidate> found) {
         SpeedSource from = speed;
-        if (from != null) {
+        if (from != null && !knock.isEmpty()) {
+            finishAside(found);
             knock.take().map(rows -> maker.knockAlone(rows, from)).ifPresent(found::add);
         }
     }
@@ -150,6 +160,7 @@ public final class PullFinder {
         List<Candidate> found = new ArrayList<>();
         if (collector != null) {
             judge(collector.finish(), found);
+            finishAside(found);
             keepKnock(found);
         }
         return found;
@@ -163,6 +174,7 @@ public final class PullFinder {
         List<Candidate> found = new ArrayList<>();
         if (collector != null) {
             judge(collector.cut(), found);
+            finishAside(found);
             keepKnock(found);
         }
         return found;
@@ -179,7 +191,10 @@ public final class PullFinder {
         }
         return collector
                 .over()
-                .map(stretch -> knock.among(maker.copy().candidates(stretch, from)))
+                .map(stretch -> {
+                    CandidateMaker copy = maker.copy();
+                    return knock.among(copy.candidates(copy.judged(stretch, from)));
+                })
                 .orElse(List.of());
     }
 
@@ -200,7 +215,8 @@ public final class PullFinder {
 
     /** Rows that are kept at the moment. */
     public int heldRows() {
-        return collector == null ? 0 : collector.heldRows();
+        int held = collector == null ? 0 : collector.heldRows();
+        return held + aside.map(JudgedAside::rows).orElse(0);
     }
 
     /** What is to be said about the source as a whole, so far. */
@@ -271,12 +287,22 @@ public final class PullFinder {
         SpeedSource from = speed;
         if (from != null) {
             for (FullLoadStretch stretch : stretches) {
-                List<Candidate> candidates = knock.among(maker.candidates(stretch, from));
-                if (!candidates.isEmpty()) {
-                    knock.take();
+                if (aside.isPresent() && knock.isEmpty()) {
+                    found.addAll(aside.get().add(stretch, from));
+                } else {
+                    finishAside(found);
+                    List<Candidate> candidates = knock.among(maker.candidates(maker.judged(stretch, from)));
+                    if (!candidates.isEmpty()) {
+                        knock.take();
+                    }
+                    found.addAll(candidates);
                 }
-                found.addAll(candidates);
             }
         }
+    }
+
+    /** Stretches that still are judged aside come before what follows; no knock was heard when they ended. */
+    private void finishAside(List<Candidate> found) {
+        aside.ifPresent(stretches -> found.addAll(stretches.finish()));
     }
 }

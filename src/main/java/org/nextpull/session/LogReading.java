@@ -15,6 +15,7 @@ import org.nextpull.finding.Detail;
 import org.nextpull.finding.Finding;
 import org.nextpull.finding.FindingCode;
 import org.nextpull.finding.Place;
+import org.nextpull.pull.Aside;
 import org.nextpull.pull.Candidate;
 import org.nextpull.pull.PullFinder;
 import org.nextpull.pull.PullRules;
@@ -35,8 +36,8 @@ public final class LogReading {
     }
 
     /** The same without alarms and without the rows of its pulls, so that a log of any length fits, and of too many pulls the first ones. */
-    public static SourcePulls readFigures(Recording recording, PullRules rules, long mostBytes) {
-        return read(recording, rules, Optional.empty(), mostBytes, Candidate::withoutSamples);
+    public static SourcePulls readFigures(Recording recording, PullRules rules, long mostBytes, Aside aside) {
+        return read(recording, rules, Optional.empty(), mostBytes, Candidate::withoutSamples, Optional.of(aside));
     }
 
     /**
@@ -51,7 +52,7 @@ public final class LogReading {
             AlarmWatch.Rules limits,
             long mostBytes,
             UnaryOperator<Candidate> keeper) {
-        return read(recording, rules, Optional.of(new AlarmWatch(limits)), mostBytes, keeper);
+        return read(recording, rules, Optional.of(new AlarmWatch(limits)), mostBytes, keeper, Optional.empty());
     }
 
     private static SourcePulls read(
@@ -59,12 +60,13 @@ public final class LogReading {
             PullRules rules,
             Optional<AlarmWatch> watch,
             long mostBytes,
-            UnaryOperator<Candidate> keeper) {
+            UnaryOperator<Candidate> keeper,
+            Optional<Aside> aside) {
         List<Alarm> alarms = new ArrayList<>();
         List<Candidate> candidates = new ArrayList<>();
         List<Finding> findings = new ArrayList<>();
         try (BlockReader reader = recording.open()) {
-            PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
+            PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules), aside);
             Optional<Block> block = reader.next();
             while (block.isPresent() && candidates.size() < MOST_PULLS) {
                 Samples samples = block.get().samples();

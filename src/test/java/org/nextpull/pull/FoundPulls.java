@@ -4,6 +4,7 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
 import org.nextpull.channel.Block;
 import org.nextpull.channel.BlockReader;
 import org.nextpull.channel.Recording;
@@ -33,7 +34,8 @@ public record FoundPulls(List<Candidate> candidates, int thrownAway, List<Findin
      * @throws IOException when the recording cannot be opened or read to its end
      */
     public static FoundPulls find(Recording recording, PullRules rules) throws IOException {
-        PullFinder finder = new PullFinder(recording.name(), rules, PullFinder.survey(recording, rules));
+        PullFinder finder = new PullFinder(
+                recording.name(), rules, PullFinder.survey(recording, rules), Optional.of(FoundPulls::aside));
         List<Candidate> candidates = new ArrayList<>();
         try (BlockReader reader = recording.open()) {
             for (Optional<Block> block = reader.next(); block.isPresent(); block = reader.next()) {
@@ -42,5 +44,9 @@ public record FoundPulls(List<Candidate> candidates, int thrownAway, List<Findin
         }
         candidates.addAll(finder.finish());
         return new FoundPulls(candidates, finder.thrownAway(), finder.findings());
+    }
+
+    private static Runnable aside(Runnable work) {
+        return CompletableFuture.runAsync(work)::join;
     }
 }

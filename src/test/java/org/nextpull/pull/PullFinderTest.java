@@ -480,6 +480,26 @@ class PullFinderTest {
         }
     }
 
+    /** Knock between and in the pulls makes some stretches wait for those before them; others are numbered up to three later. */
+    @Test
+    void stretchesJudgedAsideGiveWhatThoseJudgedAtOnceGive() throws IOException {
+        for (int seed = 0; seed < 12; seed++) {
+            BenchLog log = troubled(seed);
+            for (int pull = 0; pull < 4; pull++) {
+                log.idle(6).pull(2500, 7000, 500 + 20 * pull);
+            }
+            int partLoad = log.idle(6).rows();
+            log.move(3, time -> 3000, 0.6).idle(6).pull(2500, 7000, 600);
+            log.set(partLoad + 30, KNOCK, 2);
+            FoundPulls aside = FoundPulls.find(log, RULES);
+            FoundPulls atOnce = log.found(RULES, 1000);
+            assertThat(aside.candidates()).hasSizeGreaterThan(5);
+            assertThat(told(aside)).isEqualTo(told(atOnce)).anyMatch(each -> each.contains("KNOCK_ALONE"));
+            assertThat(aside.findings()).isEqualTo(atOnce.findings());
+            assertThat(aside.thrownAway()).isEqualTo(atOnce.thrownAway());
+        }
+    }
+
     /** Pulls with everything in them and beside them that ends a run of like rows. */
     private static BenchLog troubled(int seed) {
         Random random = new Random(seed);
