@@ -182,7 +182,7 @@ public final class Samples {
 
     /** The rows from {@code first} (inclusive) to {@code end} (exclusive). */
     public Samples slice(int first, int end) {
-        SamplesBuilder builder = new SamplesBuilder(channels, end - first);
+        SamplesBuilder builder = builder(channels);
         builder.append(this, first, end);
         return builder.take();
     }

@@ -22,7 +22,7 @@ public final class SamplesBuilder {
     private final BitSet[] present;
     private int rows;
     /** Rows that there is room for as soon as there is one. */
-    private int capacity;
+    private int capacity = FIRST_CAPACITY;
     /** Rows of other samples that are to be copied together. */
     private Optional<Samples> waiting = Optional.empty();
 
@@ -30,11 +30,6 @@ public final class SamplesBuilder {
     private int waitingEnd;
 
     SamplesBuilder(List<Channel> channels) {
-        this(channels, FIRST_CAPACITY);
-    }
-
-    SamplesBuilder(List<Channel> channels, int capacity) {
-        this.capacity = capacity;
         this.channels = List.copyOf(channels);
         this.firstSensors = Samples.firstSensors(this.channels);
         this.values = new double[channels.size()][];
@@ -171,6 +166,10 @@ public final class SamplesBuilder {
     /** Adds the rows from {@code first} (inclusive) to {@code end} (exclusive) of other samples, taking the channels that both have. */
     void append(Samples from, int first, int end) {
         int count = end - first;
+        if (lines.length == 0) {
+            // mostly they are all that come
+            resize(count);
+        }
         room(rows + count);
         if (!(labels.isEmpty() && from.labels.isEmpty() && fuels.isEmpty() && from.fuels.isEmpty())) {
             int before = rows;
@@ -248,13 +247,15 @@ public final class SamplesBuilder {
     }
 
     private void room(int wanted) {
-        if (wanted <= lines.length) {
-            return;
+        if (wanted > lines.length) {
+            resize(Math.max(wanted, Math.max(capacity, lines.length * 2)));
         }
-        int more = Math.max(wanted, Math.max(capacity, lines.length * 2));
-        lines = Arrays.copyOf(lines, more);
+    }
+
+    private void resize(int length) {
+        lines = Arrays.copyOf(lines, length);
         for (int index = 0; index < values.length; index++) {
-            values[index] = Arrays.copyOf(values[index], more);
+            values[index] = Arrays.copyOf(values[index], length);
         }
     }
 }
