@@ -75,10 +75,8 @@ final class WrittenColumn {
                 values[row] = column.toSi(values[row]);
             }
         }
-        double low = possible.low();
-        double high = possible.high();
         int row = 0;
-        while (row < rows && values[row] >= low && values[row] <= high) {
+        while (row < rows && possible.holds(values[row])) {
             row++;
         }
         if (row < rows) {

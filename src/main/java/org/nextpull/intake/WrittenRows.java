@@ -146,8 +146,7 @@ public final class WrittenRows {
         int at = start;
         for (int index = 0; index < shape.mostFields(); index++) {
             double[] into = index < written.length ? written[index] : NOT_READ;
-            // a few digits, as in nearly all cells, are put together here: to ask for them takes as long as to read
-            // them
+            // a few digits, as most cells have, are put together here: to call for them takes as long
             int after = at;
             int digits = 0;
             byte sign = buffer[after];

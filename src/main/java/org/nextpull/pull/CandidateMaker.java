@@ -198,13 +198,10 @@ final class CandidateMaker {
             if (part.rows() < 3) {
                 continue;
             }
-            int steps = part.rows() - 1;
-            double usual = Series.generate(
-                            steps, step -> times.value(part.first() + step + 1) - times.value(part.first() + step))
-                    .median();
+            double usual = TimedChannel.usualStepS(times::value, part.first(), part.end() - 1);
             if (usual > 0) {
                 expected += (times.value(part.end() - 1) - times.value(part.first())) / usual;
-                present += steps;
+                present += part.rows() - 1;
             }
         }
         return expected > present ? 1 - present / expected : 0;

@@ -151,11 +151,7 @@ final class SpeedTrace {
 
     /** Middle distance in time of neighbouring points, s; 0 for fewer than two. */
     double usualStepS(int first, int last) {
-        if (last <= first) {
-            return 0;
-        }
-        return Series.generate(last - first, step -> time[first + step + 1] - time[first + step])
-                .median();
+        return TimedChannel.usualStepS(point -> time[point], first, last);
     }
 
     /**

@@ -1,9 +1,11 @@
 package org.nextpull.pull;
 
 import java.util.Arrays;
+import java.util.function.IntToDoubleFunction;
 import org.nextpull.channel.Channel;
 import org.nextpull.channel.Role;
 import org.nextpull.channel.Samples;
+import org.nextpull.math.Series;
 
 /** A channel over time where it is present; read between rows by straight lines, but not across holes. */
 final class TimedChannel {
@@ -32,6 +34,16 @@ final class TimedChannel {
             }
         }
         return new TimedChannel(Arrays.copyOf(time, count), Arrays.copyOf(value, count));
+    }
+
+    /** Middle distance in time of the rows or points from a first to a last one, s; 0 for fewer than two. */
+    static double usualStepS(IntToDoubleFunction timeS, int first, int last) {
+        return last <= first
+                ? 0
+                : Series.generate(
+                                last - first,
+                                step -> timeS.applyAsDouble(first + step + 1) - timeS.applyAsDouble(first + step))
+                        .median();
     }
 
     int size() {
@@ -83,14 +95,17 @@ final class TimedChannel {
     Reading at(TimedChannel times, RowRange range, double laterS) {
         Reading reading = new Reading(range.rows());
         int above = range.rows() == 0 ? 0 : firstFrom(times.time[range.first()] + laterS);
-        for (int index = range.first(); index < range.end() && above < time.length; index++) {
+        for (int index = range.first(); index < range.end(); index++) {
             double when = times.time[index] + laterS;
             while (above < time.length && time[above] < when) {
                 above++;
             }
-            if (above < time.length && time[above] == when) {
+            if (above == time.length) {
+                break;
+            }
+            if (time[above] == when) {
                 reading.add(index, value[above]);
-            } else if (above > 0 && above < time.length && time[above] - time[above - 1] <= BRIDGE_S) {
+            } else if (above > 0 && time[above] - time[above - 1] <= BRIDGE_S) {
                 double share = (when - time[above - 1]) / (time[above] - time[above - 1]);
                 reading.add(index, value[above - 1] + share * (value[above] - value[above - 1]));
             }

@@ -276,17 +276,7 @@ class CandidateDayTest {
 
     /** Of a day of one fuel alone. */
     private static Verdict verdict(List<ResultTable.Row> rows) {
-        SweepPlan plan = Days.plan("""
-                [band]
-                from_rpm = 3000
-                to_rpm = 5500
-
-                [timing]
-                start_deg = 20
-                least_deg = 10
-                most_deg = 46
-                """);
-        return Session.evaluate(SessionInput.of(plan, List.of(), List.of(table(rows))))
+        return Session.evaluate(SessionInput.of(Days.timing(), List.of(), List.of(table(rows))))
                 .verdict()
                 .orElseThrow();
     }
